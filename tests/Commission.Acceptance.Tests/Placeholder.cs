@@ -1,0 +1,3 @@
+namespace Commission.Acceptance.Tests;
+
+internal static class Placeholder;

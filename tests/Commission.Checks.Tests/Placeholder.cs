@@ -1,0 +1,3 @@
+namespace Commission.Checks.Tests;
+
+internal static class Placeholder;

@@ -1,0 +1,3 @@
+namespace Commission.Cli.Tests;
+
+internal static class Placeholder;

@@ -1,0 +1,3 @@
+namespace Commission.Documents.Tests;
+
+internal static class Placeholder;

@@ -1,0 +1,3 @@
+namespace Commission.Fluids.Tests;
+
+internal static class Placeholder;

@@ -1,0 +1,3 @@
+namespace Commission.Jobs.Tests;
+
+internal static class Placeholder;

@@ -1,0 +1,3 @@
+namespace Commission.Measurement.Tests;
+
+internal static class Placeholder;

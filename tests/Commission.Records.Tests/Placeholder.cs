@@ -1,0 +1,3 @@
+namespace Commission.Records.Tests;
+
+internal static class Placeholder;

@@ -1,0 +1,3 @@
+namespace Commission.Source.Tests;
+
+internal static class Placeholder;
