@@ -1,0 +1,97 @@
+namespace Commission.Measurement.Uncertainty;
+
+/// <summary>One physical cause of doubt: a gauge's zero, its gain, the barometer, a probe. Two results that share a cause share the same object, and their correlation follows from it; identity is the reference, never the name.</summary>
+public sealed class RootCause
+{
+    /// <summary>A root cause with its standard uncertainty.</summary>
+    /// <param name="name">What it is, in words for the budget.</param>
+    /// <param name="source">Where the figure comes from.</param>
+    /// <param name="standardUncertainty">Standard uncertainty in the unit of the cause, zero or above.</param>
+    /// <param name="degreesOfFreedom">Degrees of freedom, above zero; infinite where the figure is taken as known. A group's own figure wins.</param>
+    /// <param name="distribution">The distribution assigned.</param>
+    /// <param name="group">The observation set it was estimated with, if any.</param>
+    public RootCause(
+        string name,
+        string source,
+        double standardUncertainty,
+        double degreesOfFreedom = double.PositiveInfinity,
+        Distribution distribution = Distribution.Normal,
+        RootGroup? group = null)
+    {
+        if (!(standardUncertainty >= 0) || double.IsInfinity(standardUncertainty))
+            throw new ArgumentOutOfRangeException(nameof(standardUncertainty), standardUncertainty, "A standard uncertainty is finite and not negative.");
+        if (!(degreesOfFreedom > 0))
+            throw new ArgumentOutOfRangeException(nameof(degreesOfFreedom), degreesOfFreedom, "Degrees of freedom are above zero.");
+        Name = name;
+        Source = source;
+        StandardUncertainty = standardUncertainty;
+        DegreesOfFreedom = group?.DegreesOfFreedom ?? degreesOfFreedom;
+        Distribution = distribution;
+        Group = group;
+    }
+
+    /// <summary>What it is, in words for the budget.</summary>
+    public string Name { get; }
+
+    /// <summary>Where the figure comes from.</summary>
+    public string Source { get; }
+
+    /// <summary>Standard uncertainty in the unit of the cause.</summary>
+    public double StandardUncertainty { get; }
+
+    /// <summary>Degrees of freedom; infinite where the figure is taken as known.</summary>
+    public double DegreesOfFreedom { get; }
+
+    /// <summary>The distribution assigned.</summary>
+    public Distribution Distribution { get; }
+
+    /// <summary>The observation set it was estimated with, if any.</summary>
+    public RootGroup? Group { get; }
+
+    /// <summary>The cause acting through a sensitivity, for a reading it does not enter one to one.</summary>
+    public static RootTerm operator *(RootCause cause, double sensitivity) => new(cause, sensitivity);
+
+    /// <summary>The cause acting through a sensitivity, for a reading it does not enter one to one.</summary>
+    public static RootTerm operator *(double sensitivity, RootCause cause) => new(cause, sensitivity);
+
+    /// <summary>A bound that is never exceeded: ±halfWidth, u = a/√3, a/√6 or a/√2 by distribution (GUM 4.3.7, 4.3.9; EA-4/02 for the U shape). Normal is refused.</summary>
+    /// <param name="name">What it is.</param>
+    /// <param name="source">Where the bound comes from.</param>
+    /// <param name="halfWidth">Half the distance between the bounds, zero or above.</param>
+    /// <param name="distribution">Rectangular, triangular or U-shaped.</param>
+    public static RootCause FromHalfWidth(string name, string source, double halfWidth, Distribution distribution = Distribution.Rectangular)
+    {
+        var divisor = distribution switch
+        {
+            Distribution.Rectangular => Math.Sqrt(3),
+            Distribution.Triangular => Math.Sqrt(6),
+            Distribution.UShaped => Math.Sqrt(2),
+            _ => throw new ArgumentOutOfRangeException(nameof(distribution), distribution, "A normal distribution has no bounds: state U and k."),
+        };
+        return new RootCause(name, source, halfWidth / divisor, distribution: distribution);
+    }
+
+    /// <summary>From an expanded uncertainty with its coverage factor, as a certificate states it: u = U/k (GUM 4.3.3).</summary>
+    /// <param name="name">What it is.</param>
+    /// <param name="source">Where the figure comes from.</param>
+    /// <param name="expanded">Expanded uncertainty U.</param>
+    /// <param name="coverageFactor">Coverage factor k, above zero.</param>
+    public static RootCause FromExpanded(string name, string source, double expanded, double coverageFactor = 2) =>
+        new(name, source, expanded / coverageFactor);
+
+    /// <summary>One step of a digital indication: rectangular, u = d/√12 (GUM F.2.2.1).</summary>
+    /// <param name="name">What it is.</param>
+    /// <param name="source">Where the step comes from.</param>
+    /// <param name="step">Smallest step of the indication.</param>
+    public static RootCause FromResolution(string name, string source, double step) => FromHalfWidth(name, source, step / 2);
+
+    /// <summary>The difference of two indications of the same step: triangular between ±d, u = d/√6.</summary>
+    /// <param name="name">What it is.</param>
+    /// <param name="source">Where the step comes from.</param>
+    /// <param name="step">Smallest step of the indication.</param>
+    public static RootCause FromResolutionOfDifference(string name, string source, double step) =>
+        FromHalfWidth(name, source, step, Distribution.Triangular);
+
+    /// <inheritdoc/>
+    public override string ToString() => Name;
+}
