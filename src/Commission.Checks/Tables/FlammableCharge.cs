@@ -1,0 +1,99 @@
+namespace Commission.Checks.Tables;
+
+/// <summary>
+/// Charge limits for flammable refrigerants in occupied rooms, IEC (UL) 60335-2-40 Annex GG (from memory; the printed tables GG of the
+/// 2018 edition are reproduced). SI doubles: LFL in kg/m³, heights in m, areas in m², masses in kg.
+/// </summary>
+internal static class FlammableCharge
+{
+    /// <summary>The room limit, as a trace prints it.</summary>
+    public const string RoomFormula = "m_max = min(2.5·LFL^1.25·h0·√A, 0.75·LFL·h0·A)";
+
+    /// <summary>The room limit of the older editions, as a trace prints it.</summary>
+    public const string OlderRoomFormula = "m_max = 2.5·LFL^1.25·h0·√A";
+
+    /// <summary>Where the formulas come from.</summary>
+    public const string Source = "IEC/UL 60335-2-40, Annex GG";
+
+    /// <summary>How sure the formulas are.</summary>
+    public const string Mark = "from memory";
+
+    /// <summary>Lowest release height the formulas may be used with, m.</summary>
+    public const double LowestReleaseHeight = 0.6;
+
+    private const double Coefficient = 2.5;
+    private const double SafetyFactor = 0.75;
+
+    /// <summary>Charge up to which no room limit applies: m1 = 6 m³·LFL for A2L from 2018, 4 m³·LFL otherwise.</summary>
+    /// <param name="lowerFlammabilityLimit">LFL, kg/m³.</param>
+    /// <param name="isA2L">Whether the refrigerant is of class A2L.</param>
+    /// <param name="edition">Which edition.</param>
+    /// <returns>Mass, kg.</returns>
+    public static double WithoutRoomLimit(double lowerFlammabilityLimit, bool isA2L, ChargeLimitEdition edition) =>
+        (Widened(isA2L, edition) ? 6 : 4) * lowerFlammabilityLimit;
+
+    /// <summary>Largest charge without extra measures: m2 = 52 m³·LFL for A2L from 2018, 26 m³·LFL otherwise.</summary>
+    /// <param name="lowerFlammabilityLimit">LFL, kg/m³.</param>
+    /// <param name="isA2L">Whether the refrigerant is of class A2L.</param>
+    /// <param name="edition">Which edition.</param>
+    /// <returns>Mass, kg.</returns>
+    public static double WithoutMeasures(double lowerFlammabilityLimit, bool isA2L, ChargeLimitEdition edition) =>
+        (Widened(isA2L, edition) ? 52 : 26) * lowerFlammabilityLimit;
+
+    /// <summary>Largest charge at all in the scope of the standard: m3 = 260 m³·LFL for A2L from 2018, 130 m³·LFL otherwise.</summary>
+    /// <param name="lowerFlammabilityLimit">LFL, kg/m³.</param>
+    /// <param name="isA2L">Whether the refrigerant is of class A2L.</param>
+    /// <param name="edition">Which edition.</param>
+    /// <returns>Mass, kg.</returns>
+    public static double AtAll(double lowerFlammabilityLimit, bool isA2L, ChargeLimitEdition edition) =>
+        (Widened(isA2L, edition) ? 260 : 130) * lowerFlammabilityLimit;
+
+    /// <summary>Height from which refrigerant would escape, for a unit of this kind.</summary>
+    /// <param name="mounting">How the unit is mounted.</param>
+    /// <returns>Height, m.</returns>
+    public static double ReleaseHeight(ReleaseMounting mounting) => mounting switch
+    {
+        ReleaseMounting.Floor => 0.6,
+        ReleaseMounting.Window => 1.0,
+        ReleaseMounting.Wall => 1.8,
+        _ => 2.2,
+    };
+
+    /// <summary>Height from which refrigerant would escape: installed height plus the opening's height in the unit, at least 0.6 m.</summary>
+    /// <param name="installedHeight">Underside of the unit above the floor, m.</param>
+    /// <param name="openingHeight">Lowest opening above the underside of the unit, m.</param>
+    /// <returns>Height, m.</returns>
+    public static double ReleaseHeight(double installedHeight, double openingHeight) =>
+        Math.Max(installedHeight + openingHeight, LowestReleaseHeight);
+
+    /// <summary>Largest charge for a room.</summary>
+    /// <param name="lowerFlammabilityLimit">LFL, kg/m³.</param>
+    /// <param name="releaseHeight">Release height, m, at least 0.6.</param>
+    /// <param name="floorArea">Floor area of the room, or of the rooms served together, m².</param>
+    /// <param name="edition">Which edition.</param>
+    /// <returns>Mass, kg.</returns>
+    public static double LargestFor(double lowerFlammabilityLimit, double releaseHeight, double floorArea, ChargeLimitEdition edition)
+    {
+        var quadratic = Coefficient * Math.Pow(lowerFlammabilityLimit, 1.25) * releaseHeight * Math.Sqrt(floorArea);
+        return edition == ChargeLimitEdition.Before2018
+            ? quadratic
+            : Math.Min(quadratic, SafetyFactor * lowerFlammabilityLimit * releaseHeight * floorArea);
+    }
+
+    /// <summary>Smallest floor area for a charge: the inverse of <see cref="LargestFor"/>.</summary>
+    /// <param name="charge">Charge, kg.</param>
+    /// <param name="lowerFlammabilityLimit">LFL, kg/m³.</param>
+    /// <param name="releaseHeight">Release height, m, at least 0.6.</param>
+    /// <param name="edition">Which edition.</param>
+    /// <returns>Area, m².</returns>
+    public static double SmallestArea(double charge, double lowerFlammabilityLimit, double releaseHeight, ChargeLimitEdition edition)
+    {
+        var root = charge / (Coefficient * Math.Pow(lowerFlammabilityLimit, 1.25) * releaseHeight);
+        var quadratic = root * root;
+        return edition == ChargeLimitEdition.Before2018
+            ? quadratic
+            : Math.Max(quadratic, charge / (SafetyFactor * lowerFlammabilityLimit * releaseHeight));
+    }
+
+    private static bool Widened(bool isA2L, ChargeLimitEdition edition) => isA2L && edition == ChargeLimitEdition.From2018;
+}

@@ -1,0 +1,34 @@
+namespace Commission.Checks.Tables;
+
+/// <summary>Unbalance of three phases as NEMA MG-1 defines it: largest departure from the mean, over the mean.</summary>
+internal static class PhaseUnbalance
+{
+    /// <summary>The formula, as a trace prints it.</summary>
+    public const string Formula = "unbalance = max|V − V_mean| / V_mean × 100 %";
+
+    /// <summary>Where the formula comes from.</summary>
+    public const string Source = "NEMA MG-1 14.36 (from memory); worked examples published in installation manuals";
+
+    /// <summary>The unbalance of voltages or of currents.</summary>
+    /// <param name="phases">Readings, all in one unit.</param>
+    /// <returns>A ratio; 0.02 is 2 %.</returns>
+    public static double Of(ReadOnlySpan<double> phases)
+    {
+        var sum = 0.0;
+        foreach (var phase in phases) sum += phase;
+        var mean = sum / phases.Length;
+        var largest = 0.0;
+        foreach (var phase in phases) largest = Math.Max(largest, Math.Abs(phase - mean));
+        return largest / mean;
+    }
+
+    /// <summary>How much of its rated output a motor may give: 1 up to 1 %, 0.95 at 2 %, 0.90 at 3 %, straight lines between.</summary>
+    /// <param name="unbalance">Voltage unbalance, a ratio.</param>
+    /// <returns>A factor; null above 3 %, where no figure was found.</returns>
+    public static double? Derating(double unbalance) => unbalance switch
+    {
+        <= 0.01 => 1,
+        <= 0.03 => 1 - (5 * (unbalance - 0.01)),
+        _ => null,
+    };
+}
