@@ -1,0 +1,81 @@
+using System.Collections.Immutable;
+using Commission.Records.Findings;
+using Commission.Records.Series;
+
+namespace Commission.Records;
+
+/// <summary>
+/// The whole commissioning record: every number and sentence that a page shows is a field of it.
+/// Written by <see cref="Json.RecordJson"/>, sealed by <see cref="Integrity.RecordDigest"/>.
+/// </summary>
+public sealed record CommissioningRecord
+{
+    /// <summary>Version of the record format that this program writes.</summary>
+    public const int CurrentVersion = 1;
+
+    /// <summary>Version of the record format.</summary>
+    public int Version { get; init; } = CurrentVersion;
+
+    /// <summary>What job this is.</summary>
+    public required JobHeader Header { get; init; }
+
+    /// <summary><c>accepted</c>, <c>accepted with conditions</c>, <c>not accepted</c> or <c>incomplete</c>.</summary>
+    public required string Outcome { get; init; }
+
+    /// <summary>Why the outcome is not plainly accepted, one sentence each, gravest first.</summary>
+    public ImmutableArray<string> Reasons { get => field.IsDefault ? [] : field; init; }
+
+    /// <summary>What is still to be done.</summary>
+    public ImmutableArray<PunchItem> Conditions { get => field.IsDefault ? [] : field; init; }
+
+    /// <summary>Warnings that belong to the work and the refrigerant.</summary>
+    public ImmutableArray<Caution> Cautions { get => field.IsDefault ? [] : field; init; }
+
+    /// <summary>Every finding, in the order of the pages; numbered from 1.</summary>
+    public ImmutableArray<Finding> Findings { get => field.IsDefault ? [] : field; init; }
+
+    /// <summary>Tables of readings and facts.</summary>
+    public ImmutableArray<RecordTable> Tables { get => field.IsDefault ? [] : field; init; }
+
+    /// <summary>Data of every figure.</summary>
+    public ImmutableArray<FigureData> Figures { get => field.IsDefault ? [] : field; init; }
+
+    /// <summary>Instruments used.</summary>
+    public ImmutableArray<InstrumentRow> Instruments { get => field.IsDefault ? [] : field; init; }
+
+    /// <summary>Every limit that was applied, with its source.</summary>
+    public ImmutableArray<LimitStatement> LimitsInForce { get => field.IsDefault ? [] : field; init; }
+
+    /// <summary>Constants, formulas and equations of state used, with their papers.</summary>
+    public ImmutableArray<SourceNote> Sources { get => field.IsDefault ? [] : field; init; }
+
+    /// <summary>Photos.</summary>
+    public ImmutableArray<PhotoNote> Photos { get => field.IsDefault ? [] : field; init; }
+
+    /// <summary>The declaration printed above the signatures; empty for the template's own.</summary>
+    public string Declaration { get; init; } = "";
+
+    /// <summary>Places to sign.</summary>
+    public ImmutableArray<SignatureLine> Signatures { get => field.IsDefault ? [] : field; init; }
+
+    /// <summary>Input files as read.</summary>
+    public ImmutableArray<InputFile> Inputs { get => field.IsDefault ? [] : field; init; }
+
+    /// <summary>The job file as read.</summary>
+    public ImmutableArray<InputNode> Job { get => field.IsDefault ? [] : field; init; }
+
+    /// <summary>Program and version that evaluated the job, for example <c>Commission 0.1.0</c>.</summary>
+    public required string Program { get; init; }
+
+    /// <summary>The moment the record speaks for: ISO 8601 with offset, from the job or stated.</summary>
+    public required string AsOf { get; init; }
+
+    /// <summary><c>letter</c> or <c>a4</c>.</summary>
+    public string Paper { get; init; } = "letter";
+
+    /// <summary>Unit preset used for display: <c>us</c> or <c>si</c>.</summary>
+    public string Units { get; init; } = "us";
+
+    /// <summary>SHA-256 over the canonical JSON of the record without this member, lower-case hexadecimal; empty until sealed.</summary>
+    public string Digest { get; init; } = "";
+}

@@ -1,0 +1,33 @@
+using Commission.Measurement.Decisions;
+
+namespace Commission.Records.Findings;
+
+/// <summary>A limit as it was applied: its numbers, whose it is, and where it is printed.</summary>
+/// <param name="Kind">What the limit asks.</param>
+/// <param name="Text">The printed form, for example <c>9 ± 3 °F</c> or <c>at most 1000 micron after 10 min</c>.</param>
+/// <param name="LowerSi">Lower limit in SI; null when there is none.</param>
+/// <param name="UpperSi">Upper limit in SI; null when there is none.</param>
+/// <param name="TargetSi">Target in SI; null when there is none.</param>
+/// <param name="Basis">Whose limit it is: <c>maker</c>, <c>pack</c> or <c>common practice</c>.</param>
+/// <param name="Pack">Name of the limits pack it was read from; empty for a maker's figure of the job.</param>
+/// <param name="Source">Where it is printed: a plate, a page, a clause.</param>
+/// <param name="Mark">How well the source is known: <c>published</c>, <c>from memory</c>, <c>common practice</c> or <c>job</c>.</param>
+/// <param name="Rule">The decision rule that belongs to the limit.</param>
+public sealed record LimitStatement(
+    LimitKind Kind,
+    string Text,
+    double? LowerSi,
+    double? UpperSi,
+    double? TargetSi,
+    string Basis,
+    string Pack,
+    string Source,
+    string Mark,
+    DecisionRule Rule)
+{
+    /// <summary>Identifier of the check it belongs to, for the list of limits in force; empty inside a finding.</summary>
+    public string Check { get; init; } = "";
+
+    /// <summary>What is limited, in the trade's words, for the list of limits in force; empty inside a finding.</summary>
+    public string Quantity { get; init; } = "";
+}

@@ -1,0 +1,10 @@
+namespace Commission.Records.Findings;
+
+/// <summary>One step on the way from readings to a number.</summary>
+/// <param name="Symbol">Symbol of the result, for example <c>T_dew</c>.</param>
+/// <param name="Name">What the symbol stands for.</param>
+/// <param name="Formula">The formula in symbols or words.</param>
+/// <param name="Substitution">The formula with the values put in.</param>
+/// <param name="Result">The result with its unit.</param>
+/// <param name="Source">Paper, standard or maker's page the formula comes from; empty for plain arithmetic.</param>
+public sealed record TraceStep(string Symbol, string Name, string Formula, string Substitution, string Result, string Source);

@@ -1,0 +1,28 @@
+using System.Collections.Immutable;
+
+namespace Commission.Records;
+
+/// <summary>What job this is: the head of page 1.</summary>
+public sealed record JobHeader
+{
+    /// <summary>The job's own identifier.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>Kind of work, for example <c>new installation</c>.</summary>
+    public required string Work { get; init; }
+
+    /// <summary>Date of the work as printed.</summary>
+    public required string Date { get; init; }
+
+    /// <summary>Name of the site.</summary>
+    public required string Site { get; init; }
+
+    /// <summary>One line that names the system, for example <c>Split system, R-454B, 3 ton</c>.</summary>
+    public string System { get; init; } = "";
+
+    /// <summary>The crew's own notes; empty for none.</summary>
+    public string Notes { get; init; } = "";
+
+    /// <summary>Site, people, equipment and nameplate as label and value.</summary>
+    public ImmutableArray<HeaderGroup> Groups { get => field.IsDefault ? [] : field; init; }
+}

@@ -1,0 +1,115 @@
+using System.Text;
+using System.Text.Json.Nodes;
+using Commission.Measurement.Decisions;
+using Commission.Records.Findings;
+using Commission.Records.Json;
+using Commission.Records.Tests.Samples;
+using Commission.Source;
+using Xunit;
+
+namespace Commission.Records.Tests.Json;
+
+public sealed class RecordJsonTests
+{
+    [Fact]
+    public void A_record_reads_back_to_the_same_bytes()
+    {
+        var bytes = RecordJson.Write(SampleRecord.Full);
+        Assert.Equal(bytes, RecordJson.Write(RecordJson.Read(bytes)));
+    }
+
+    [Fact]
+    public void Two_writings_are_the_same_bytes() =>
+        Assert.Equal(RecordJson.Write(SampleRecord.Full), RecordJson.Write(SampleRecord.Full));
+
+    [Fact]
+    public void Signs_and_units_stay_readable()
+    {
+        var text = Encoding.UTF8.GetString(RecordJson.Write(SampleRecord.Full));
+        Assert.Contains("\"text\": \"12.9 ± 1.5 °F\"", text, StringComparison.Ordinal);
+        Assert.Contains("\"verdict\": \"conditional pass\"", text, StringComparison.Ordinal);
+        Assert.Contains("\"at\": \"job.yaml:97:38\"", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("\r", text, StringComparison.Ordinal);
+        Assert.EndsWith("}\n", text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(Math.PI, "3.141592654")]
+    [InlineData(1.0 / 3, "0.3333333333")]
+    [InlineData(902345.678912345, "902345.6789")]
+    [InlineData(6.02214076e23, "6.02214076E+23")]
+    [InlineData(0.0, "0")]
+    [InlineData(1234567890, "1234567890")]
+    public void Computed_numbers_carry_ten_significant_digits(double si, string written)
+    {
+        var quantity = new DisplayQuantity(si, "ratio", "", 0, 0, "");
+        var record = SampleRecord.Bare with { Findings = [Minimal(new MeasuredQuantity(quantity, null, null, null, null, "", null))] };
+        var text = Encoding.UTF8.GetString(RecordJson.Write(record));
+        Assert.Contains($"\"si\": {written},", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Unlimited_degrees_of_freedom_are_null()
+    {
+        var quantity = new MeasuredQuantity(new DisplayQuantity(1, "ratio", "", 1, 0, "1"), 0.1, 0.2, 2, double.PositiveInfinity, "1.0 ± 0.2", "0.2");
+        var bytes = RecordJson.Write(SampleRecord.Bare with { Findings = [Minimal(quantity)] });
+        Assert.Null(RecordJson.Read(bytes).Findings[0].Measured!.DegreesOfFreedom);
+    }
+
+    [Fact]
+    public void A_place_may_have_colons_in_its_file_name()
+    {
+        var at = new SourceLocation(@"C:\jobs\a:b.yaml", 3, 9);
+        var record = SampleRecord.Bare with { Findings = [Minimal(null) with { Readings = [new ReadingUse("x", "1 psig", at, null)] }] };
+        Assert.Equal(at, RecordJson.Read(RecordJson.Write(record)).Findings[0].Readings[0].At);
+    }
+
+    [Theory]
+    [InlineData("", "line 1")]
+    [InlineData("{", "line 1")]
+    [InlineData("null", "not a record")]
+    [InlineData("[]", "does not fit")]
+    [InlineData("{\"version\": 1}", "missing")]
+    [InlineData("{\n\"version\": \"one\"}", "line 2")]
+    public void What_is_no_record_is_said_in_words(string text, string expected)
+    {
+        Assert.False(RecordJson.TryRead(Encoding.UTF8.GetBytes(text), out var record, out var fault));
+        Assert.Null(record);
+        Assert.Contains(expected, fault, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_record_of_a_later_version_is_refused()
+    {
+        var json = (JsonObject)JsonNode.Parse(RecordJson.Write(SampleRecord.Bare))!;
+        json["version"] = 2;
+        Assert.False(RecordJson.TryRead(Encoding.UTF8.GetBytes(json.ToJsonString()), out _, out var fault));
+        Assert.Equal("The record is of version 2; this program reads versions 1 to 1.", fault);
+    }
+
+    [Fact]
+    public void A_byte_order_mark_does_not_matter()
+    {
+        byte[] marked = [0xEF, 0xBB, 0xBF, .. RecordJson.Write(SampleRecord.Bare)];
+        Assert.True(RecordJson.TryRead(marked, out var record, out _));
+        Assert.Equal("TEST-0", record.Header.Id);
+    }
+
+    [Fact]
+    public void A_list_that_is_missing_reads_as_empty()
+    {
+        var json = (JsonObject)JsonNode.Parse(RecordJson.Write(SampleRecord.Bare))!;
+        json.Remove("photos");
+        Assert.Empty(RecordJson.Read(Encoding.UTF8.GetBytes(json.ToJsonString())).Photos);
+    }
+
+    private static Finding Minimal(MeasuredQuantity? measured) => new()
+    {
+        Check = "air.test",
+        Phase = "air",
+        Title = "Test",
+        Verdict = Verdict.Information,
+        Statement = "Test.",
+        Measured = measured,
+    };
+}

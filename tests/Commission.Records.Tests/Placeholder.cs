@@ -1,3 +1,0 @@
-namespace Commission.Records.Tests;
-
-internal static class Placeholder;
