@@ -69,7 +69,7 @@ public sealed class RecordJsonTests
     [InlineData("{", "line 1")]
     [InlineData("null", "not a record")]
     [InlineData("[]", "does not fit")]
-    [InlineData("{\"version\": 1}", "missing")]
+    [InlineData("{\"version\": 1}", "missing member")]
     [InlineData("{\n\"version\": \"one\"}", "line 2")]
     public void What_is_no_record_is_said_in_words(string text, string expected)
     {
