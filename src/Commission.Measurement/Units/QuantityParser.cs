@@ -1,0 +1,130 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using Commission.Measurement.Quantities;
+
+namespace Commission.Measurement.Units;
+
+/// <summary>Reads quantities as people write them: <c>118.4 psig</c>, <c>3/8 in</c>, <c>11 lb 4 oz</c>, <c>45.2 °F +/- 1.0 (k=1)</c>, <c>208 to 230 V</c>. Never guesses gauge or absolute; bad text comes back as a fault that says what to write.</summary>
+public static partial class QuantityParser
+{
+    /// <summary>Reads one quantity.</summary>
+    /// <param name="text">The text as written.</param>
+    /// <param name="dimension">What the field holds. <see cref="Dimension.VacuumLevel"/> takes absolute levels only and refuses a depth; <see cref="Dimension.Pressure"/> takes any pressure that says what it is counted from.</param>
+    /// <param name="bareUnit">Unit of a number without one; nothing when the field has no default.</param>
+    public static ParseResult<ParsedQuantity> Parse(string text, Dimension dimension, Unit? bareUnit = null)
+    {
+        if (text.Length > PlainText.Limit)
+            return FaultText.TooLong(text);
+        var plain = PlainText.Of(text);
+        if (UncertaintySign().Match(plain) is not { Success: true, Index: > 0 } sign)
+            return ReadValue(new Excerpt(text, plain, 0, plain.Length), dimension, bareUnit).Then<ParsedQuantity>(v => v.ToQuantity());
+
+        var value = new Excerpt(text, plain, 0, sign.Index);
+        var doubt = new Excerpt(text, plain, sign.Index + sign.Length, plain.Length);
+        return UncertaintyReader.Read(doubt, dimension).Then(u => ReadValue(value, dimension, u.UnitForBareValue(dimension) ?? bareUnit).Then(v => u.AttachTo(v)));
+    }
+
+    /// <summary>Reads a range: both ends, the unit once or twice.</summary>
+    /// <param name="text">The text as written, with <c>to</c> or a dash between the ends; a voltage may have a slash.</param>
+    /// <param name="dimension">What the field holds.</param>
+    /// <param name="bareUnit">Unit of numbers without one; nothing when the field has no default.</param>
+    public static ParseResult<QuantityRange> ParseRange(string text, Dimension dimension, Unit? bareUnit = null)
+    {
+        if (text.Length > PlainText.Limit)
+            return FaultText.TooLong(text);
+        var plain = PlainText.Of(text);
+        var split = (dimension == Dimension.Voltage ? VoltageRangeSign() : RangeSign()).Match(plain);
+        if (!split.Success || split.Index == 0)
+        {
+            var single = Parse(text, dimension, bareUnit);
+            return single.Ok || string.IsNullOrWhiteSpace(text) ? FaultText.NotARange(text.Trim(), dimension) : single.Fault;
+        }
+
+        var low = new Excerpt(text, plain, 0, split.Index);
+        var high = new Excerpt(text, plain, split.Index + split.Length, plain.Length);
+        return ReadValue(high, dimension, bareUnit)
+            .Then(upper => ReadValue(low, dimension, upper.Unit).Then<QuantityRange>(lower => Join(lower.ToQuantity(), upper.ToQuantity(), text)));
+    }
+
+    internal static ParseResult<WrittenValue> ReadValue(Excerpt excerpt, Dimension dimension, Unit? bareUnit)
+    {
+        var (text, at, end) = (excerpt.Plain, excerpt.Start, excerpt.End);
+        if (at == end)
+            return FaultText.Empty(dimension);
+        var (number, fault) = NumberReader.Read(text, at);
+        if (fault is not null)
+            return fault;
+        if (number is not { } first || first.End > end)
+            return NoNumber(excerpt, dimension);
+        var next = SkipSpaces(text, first.End, end);
+        if (next == end)
+        {
+            return bareUnit is null
+                ? FaultText.UnitMissing(first.Text, dimension, at)
+                : Possibility.Check(new WrittenValue(first, bareUnit, bareUnit, bareUnit.ToSi(first.Value), Spell(first.Text, bareUnit), excerpt), dimension);
+        }
+
+        if (NumberReader.StartsAt(text, next) && next > first.End)
+            return SpacedDigits(text, at, end);
+        return UnitReader.Read(excerpt, first, next, dimension)
+            .Then(part => part.End == end
+                ? Possibility.Check(new WrittenValue(first, part.Unit, part.Unit, part.Unit.ToSi(first.Value), Spell(first.Text, part.Unit), excerpt), dimension)
+                : CompoundReader.Read(excerpt, first, part, dimension).Then(v => Possibility.Check(v, dimension)));
+    }
+
+    /// <summary>Number and unit with a space; a pure number alone.</summary>
+    internal static string Spell(string number, Unit unit) => unit.Symbol == "1" ? number : $"{number} {unit.Symbol}";
+
+    internal static int SkipSpaces(string text, int at, int end)
+    {
+        while (at < end && text[at] == ' ')
+            at++;
+        return at;
+    }
+
+    private static ParseResult<QuantityRange> Join(ParsedQuantity lower, ParsedQuantity upper, string text)
+    {
+        if (lower.Si > upper.Si)
+            return FaultText.BackwardRange(text.Trim(), $"{upper.Canonical} to {lower.Canonical}");
+        var sameUnit = ReferenceEquals(lower.Unit, upper.Unit) && lower.Canonical.EndsWith(" " + lower.Unit.Symbol, StringComparison.Ordinal);
+        var canonical = sameUnit
+            ? $"{lower.Canonical[..^(lower.Unit.Symbol.Length + 1)]} to {upper.Canonical}"
+            : $"{lower.Canonical} to {upper.Canonical}";
+        return new QuantityRange(lower, upper, canonical);
+    }
+
+    private static ParseFault NoNumber(Excerpt excerpt, Dimension dimension)
+    {
+        var written = excerpt.Written;
+        if (AboutWord().IsMatch(excerpt.PlainPart))
+            return FaultText.NotOneReading(written, excerpt.Start);
+        if (NumberWord().IsMatch(excerpt.PlainPart))
+            return FaultText.InWords(written, dimension, excerpt.Start);
+        return UnitTable.FindAny(written).Any()
+            ? FaultText.UnitWithoutNumber(written, dimension, excerpt.Start)
+            : FaultText.NotANumber(written, dimension, excerpt.Start);
+    }
+
+    private static ParseFault SpacedDigits(string text, int at, int end)
+    {
+        var to = at;
+        while (to < end && (char.IsAsciiDigit(text[to]) || text[to] is ' ' or '.' or '-' or '+'))
+            to++;
+        return FaultText.SpacedDigits(text, at, text[..to].TrimEnd().Length);
+    }
+
+    [GeneratedRegex(@"±|\+ ?/ ?-|\+-", RegexOptions.None, 1000)]
+    private static partial Regex UncertaintySign();
+
+    [GeneratedRegex(@" +to +| *(?:\.\.\.?|[…–—]) *|(?<=[\d°A-Za-z%]) *-(?= *\d)(?<!\d-)|(?<=\d) +- +(?=\d)|(?<=\d)-(?=\d+(?!\d*/))", RegexOptions.IgnoreCase, 1000)]
+    private static partial Regex RangeSign();
+
+    [GeneratedRegex(@" +to +| *(?:\.\.\.?|[…–—]|-|/) *(?=\d)", RegexOptions.IgnoreCase, 1000)]
+    private static partial Regex VoltageRangeSign();
+
+    [GeneratedRegex(@"^(?:~|≈|<|>|≤|≥|about\b|approx|ca\b|circa\b|around\b|under\b|over\b|less than\b|more than\b|above\b|below\b|max\b|min\b(?= *\d))", RegexOptions.IgnoreCase, 1000)]
+    private static partial Regex AboutWord();
+
+    [GeneratedRegex(@"^(?:zero|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|a? ?hundred|a? ?thousand|half|quarter|a dozen|dozen|minus|none|nil|no)\b", RegexOptions.IgnoreCase, 1000)]
+    private static partial Regex NumberWord();
+}
