@@ -1,0 +1,107 @@
+using System.Globalization;
+using System.Xml.Linq;
+using Commission.Source;
+using Commission.Source.Problems;
+
+namespace Commission.Documents.Markup;
+
+/// <summary>Holds a parsed document against the subset: elements, attributes, nesting, identifiers, links, figures.</summary>
+internal sealed class MarkupCheck(IReadOnlySet<string> figures, ProblemList problems)
+{
+    private readonly HashSet<string> _ids = new(StringComparer.Ordinal);
+    private readonly List<XElement> _links = [];
+
+    public void Run(XDocument document)
+    {
+        var root = document.Root!;
+        if (!Is(root, "body"))
+        {
+            problems.Add(TemplateLine.Of(root), $"The outermost element is <{root.Name.LocalName}>.", "It must be <body>.", "Put one <body> around everything.", "root");
+            return;
+        }
+
+        Check(root);
+        foreach (var link in _links)
+        {
+            var target = link.Attribute("href")?.Value ?? "";
+            if (target.Length < 2 || target[0] != '#' || !_ids.Contains(target[1..]))
+                problems.Add(TemplateLine.Of(link), $"A link goes to \"{target}\", which is nowhere.", "A link goes to # and the id of an element of the document.", "Correct the href or give the element that id.", "link");
+        }
+    }
+
+    private void Check(XElement element)
+    {
+        var name = element.Name.LocalName;
+        var rule = MarkupElement.Of(name);
+        if (rule is null)
+        {
+            Unknown(element, name);
+            return;
+        }
+
+        CheckAttributes(element, name, rule);
+        foreach (var node in element.Nodes())
+        {
+            if (node is XText text)
+            {
+                if (!rule.AllowsText && !string.IsNullOrWhiteSpace(text.Value))
+                    problems.Add(TemplateLine.Of(element), $"Text stands directly in <{name}>: \"{Shorten(text.Value)}\".", "", $"Put it into a <p> or another element that <{name}> may hold.", "text");
+            }
+            else if (node is XElement child)
+            {
+                var childName = child.Name.LocalName;
+                if (MarkupElement.Of(childName) is not null && !rule.Children.Contains(childName))
+                    problems.Add(TemplateLine.Of(child), $"<{childName}> stands directly in <{name}>.", $"<{name}> may hold {Listed(rule)}.", "", "place");
+                Check(child);
+            }
+        }
+    }
+
+    private void Unknown(XElement element, string name)
+    {
+        var nearest = NearestName.Of(name, MarkupElement.Names);
+        problems.Add(
+            TemplateLine.Of(element),
+            $"<{name}> is not an element of the markup.",
+            nearest is null ? "" : $"Did you mean <{nearest}>?",
+            "templates/README.md lists the elements.",
+            "element");
+    }
+
+    private void CheckAttributes(XElement element, string name, MarkupElement rule)
+    {
+        foreach (var attribute in element.Attributes())
+        {
+            if (Array.IndexOf(rule.Attributes, attribute.Name.LocalName) >= 0) continue;
+            var nearest = NearestName.Of(attribute.Name.LocalName, rule.Attributes);
+            problems.Add(TemplateLine.Of(element), $"<{name}> has no attribute \"{attribute.Name.LocalName}\".", nearest is null ? "" : $"Did you mean \"{nearest}\"?", "", "attribute");
+        }
+
+        if (element.Attribute("id")?.Value is { } id && !_ids.Add(id))
+            problems.Add(TemplateLine.Of(element), $"The id \"{id}\" is used twice.", "", "Give every element its own id.", "id");
+        if (Is(element, "a")) _links.Add(element);
+        if (Is(element, "figure") && (element.Attribute("data-plot")?.Value is not { } plot || !figures.Contains(plot)))
+            problems.Add(TemplateLine.Of(element), $"The record has no figure \"{element.Attribute("data-plot")?.Value}\".", "", "Draw figures in a loop over the record's figures, or test whether there is one.", "figure");
+        if (Is(element, "qr") && (element.Attribute("data") is null || element.Attribute("alt") is null))
+            problems.Add(TemplateLine.Of(element), "<qr> lacks data or alt.", "It needs the text to encode and the text for people who do not see it.", "", "attribute");
+        CheckNumber(element, "colspan", value => int.TryParse(value, NumberStyles.None, CultureInfo.InvariantCulture, out var n) && n is > 0 and < 100, "a whole number from 1 to 99");
+        CheckNumber(element, "width", value => MarkupWidth.TryRead(value, out _), "per cent such as 12% or points such as 60");
+    }
+
+    private void CheckNumber(XElement element, string attribute, Func<string, bool> isGood, string expected)
+    {
+        if (element.Attribute(attribute)?.Value is { } value && !isGood(value))
+            problems.Add(TemplateLine.Of(element), $"{attribute} is \"{value}\".", $"It must be {expected}.", "", "attribute");
+    }
+
+    private static bool Is(XElement element, string name) => string.Equals(element.Name.LocalName, name, StringComparison.Ordinal);
+
+    private static string Listed(MarkupElement rule) =>
+        rule.Children.Count == 0 ? "nothing" : string.Join(", ", rule.Children.Order(StringComparer.Ordinal).Select(child => $"<{child}>"));
+
+    private static string Shorten(string text)
+    {
+        var line = text.Trim();
+        return line.Length <= 40 ? line : line[..39] + "…";
+    }
+}

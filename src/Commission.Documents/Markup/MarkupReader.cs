@@ -1,0 +1,117 @@
+using System.Globalization;
+using System.Xml;
+using System.Xml.Linq;
+using Commission.Source;
+using Commission.Source.Problems;
+
+namespace Commission.Documents.Markup;
+
+/// <summary>
+/// Reads what a template wrote: XML without a document type, restricted to the elements that templates/README.md lists.
+/// Every fault is reported at once with the template line it came from; XML that does not parse reports its first fault.
+/// </summary>
+public static class MarkupReader
+{
+    private const int DeepestNesting = 60;
+
+    /// <summary>Reads and checks markup.</summary>
+    /// <param name="xml">The text a template gave, with <c>&lt;?at file:line?&gt;</c> marks before its elements.</param>
+    /// <param name="figures">Identifiers of the figures the record has.</param>
+    /// <param name="problems">Receives what is wrong.</param>
+    /// <returns>The document, without the marks; null when something is wrong.</returns>
+    public static XDocument? Read(string xml, IReadOnlySet<string> figures, ProblemList problems)
+    {
+        ArgumentNullException.ThrowIfNull(xml);
+        ArgumentNullException.ThrowIfNull(figures);
+        ArgumentNullException.ThrowIfNull(problems);
+        var before = problems.Count;
+        var document = Parse(xml, problems);
+        if (document is not null) new MarkupCheck(figures, problems).Run(document);
+        return problems.Count == before ? document : null;
+    }
+
+    private static XDocument? Parse(string xml, ProblemList problems)
+    {
+        var settings = new XmlReaderSettings { DtdProcessing = DtdProcessing.Prohibit, XmlResolver = null, IgnoreComments = true };
+        var at = SourceLocation.WholeFile("record.liquid");
+        var document = new XDocument();
+        XContainer parent = document;
+        var depth = 0;
+        try
+        {
+            using var reader = XmlReader.Create(new StringReader(xml), settings);
+            while (reader.Read())
+            {
+                switch (reader.NodeType)
+                {
+                    case XmlNodeType.ProcessingInstruction when string.Equals(reader.Name, "at", StringComparison.Ordinal):
+                        at = Place(reader.Value);
+                        break;
+                    case XmlNodeType.Element:
+                        if (++depth > DeepestNesting)
+                        {
+                            problems.Add(at, "Elements stand inside each other more than 60 deep.", "", "Close the elements that are still open.", "nesting");
+                            return null;
+                        }
+
+                        var (element, isEmpty) = Element(reader, at);
+                        parent.Add(element);
+                        if (isEmpty) depth--;
+                        else parent = element;
+                        break;
+                    case XmlNodeType.EndElement:
+                        depth--;
+                        parent = parent.Parent ?? (XContainer)document;
+                        break;
+                    case XmlNodeType.Text or XmlNodeType.CDATA or XmlNodeType.SignificantWhitespace or XmlNodeType.Whitespace when parent is XElement inside:
+                        inside.Add(new XText(reader.Value));
+                        break;
+                    default:
+                        break;
+                }
+            }
+        }
+        catch (XmlException broken)
+        {
+            // The parser's own sentence speaks of its grammar; where it stopped and what usually causes it help more.
+            problems.Add(at, $"What the template wrote is not well-formed XML, soon after this line: {Near(xml, broken)}", "Every element is closed in the order it was opened, and & is written &amp;.", "Look at the elements of this line and the one after it.", "xml");
+            return null;
+        }
+
+        return document;
+    }
+
+    private static (XElement Element, bool IsEmpty) Element(XmlReader reader, SourceLocation at)
+    {
+        var element = new XElement(XName.Get(reader.LocalName, reader.NamespaceURI));
+        element.AddAnnotation(new TemplateLine(at));
+        var isEmpty = reader.IsEmptyElement;
+        while (reader.MoveToNextAttribute()) element.Add(new XAttribute(XName.Get(reader.LocalName, string.Equals(reader.Prefix, "xmlns", StringComparison.Ordinal) ? "xmlns" : ""), reader.Value));
+        return (element, isEmpty);
+    }
+
+    private static SourceLocation Place(string mark)
+    {
+        var colon = mark.LastIndexOf(':');
+        return colon > 0 && int.TryParse(mark.AsSpan(colon + 1), NumberStyles.None, CultureInfo.InvariantCulture, out var line)
+            ? new SourceLocation(mark[..colon], line, 0)
+            : SourceLocation.WholeFile(mark);
+    }
+
+    private static string Near(string xml, XmlException broken)
+    {
+        var start = 0;
+        for (var line = 1; line < broken.LineNumber; line++)
+        {
+            var next = xml.IndexOf('\n', start);
+            if (next < 0) break;
+            start = next + 1;
+        }
+
+        var at = Math.Clamp(start + broken.LinePosition - 1, 0, xml.Length);
+        var from = Math.Max(start, at - 30);
+        var end = xml.IndexOf('\n', at);
+        var to = Math.Min(end < 0 ? xml.Length : end, at + 30);
+        return $"\"{xml[from..Math.Max(from, to)].Trim()}\".";
+    }
+}

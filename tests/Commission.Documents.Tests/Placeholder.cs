@@ -1,3 +1,0 @@
-namespace Commission.Documents.Tests;
-
-internal static class Placeholder;
