@@ -1,0 +1,77 @@
+using System.Globalization;
+using System.Text;
+
+namespace Commission.Source.Problems;
+
+/// <summary>Writes problems for people: the place and the sentences, the line itself, a caret below the fault, and a count.</summary>
+public static class ProblemRenderer
+{
+    /// <summary>How many problems are written out; of the rest only the number is told.</summary>
+    public const int MostShown = 50;
+
+    private const int WidestLine = 110;
+
+    /// <summary>Renders the problems, sorted by place.</summary>
+    /// <param name="problems">The problems.</param>
+    /// <param name="textOf">Gives a file's text, or null when it cannot be shown.</param>
+    /// <returns>Lines ended by a line feed; empty when there is no problem.</returns>
+    public static string Render(ProblemList problems, Func<string, SourceText?> textOf)
+    {
+        ArgumentNullException.ThrowIfNull(problems);
+        ArgumentNullException.ThrowIfNull(textOf);
+        if (problems.Count == 0) return "";
+        var page = new StringBuilder();
+        foreach (var problem in problems.Sorted().Take(MostShown))
+        {
+            page.Append(problem).Append('\n');
+            AppendLine(page, problem, textOf(problem.Location.File));
+        }
+
+        if (problems.Count > MostShown)
+            page.Append(CultureInfo.InvariantCulture, $"… and {problems.Count - MostShown} more.\n");
+        page.Append(problems.Count == 1 ? "1 problem." : string.Create(CultureInfo.InvariantCulture, $"{problems.Count} problems.")).Append('\n');
+        return page.ToString();
+    }
+
+    private static void AppendLine(StringBuilder page, Problem problem, SourceText? text)
+    {
+        var (_, line, column) = problem.Location;
+        if (text is null || line < 1 || line > text.Lines.Count) return;
+        var content = text.Lines[line - 1];
+        var fault = Math.Clamp(column - 1, 0, content.Length);
+        var start = 0;
+        if (content.Length > WidestLine)
+        {
+            start = Math.Clamp(fault - (WidestLine / 2), 0, content.Length - WidestLine);
+            if (start > 0 && char.IsLowSurrogate(content[start])) start--;
+        }
+
+        var end = Math.Min(content.Length, start + WidestLine);
+        if (end < content.Length && char.IsLowSurrogate(content[end])) end++;
+        page.Append("    ").Append(start > 0 ? "…" : "").Append(Shown(content[start..end])).Append(end < content.Length ? "…" : "").Append('\n');
+        if (column < 1) return;
+        page.Append("    ").Append(' ', (start > 0 ? 1 : 0) + Width(content.AsSpan(start, Math.Max(0, fault - start)))).Append('^');
+        var covered = Math.Min(problem.Length, end - fault);
+        if (covered > 1) page.Append('~', Width(content.AsSpan(fault, covered)) - 1);
+        page.Append('\n');
+    }
+
+    // A tab or a control character would move the caret away from the fault.
+    private static string Shown(string content) =>
+        string.Create(content.Length, content, (span, source) =>
+        {
+            for (var i = 0; i < span.Length; i++) span[i] = source[i] == '\t' ? ' ' : char.IsControl(source[i]) ? '?' : source[i];
+        });
+
+    private static int Width(ReadOnlySpan<char> content)
+    {
+        var width = 0;
+        foreach (var rune in content.EnumerateRunes())
+        {
+            var category = Rune.GetUnicodeCategory(rune);
+            if (category is not (UnicodeCategory.NonSpacingMark or UnicodeCategory.EnclosingMark or UnicodeCategory.Format)) width++;
+        }
+
+        return width;
+    }
+}

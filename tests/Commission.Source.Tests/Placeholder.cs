@@ -1,3 +1,0 @@
-namespace Commission.Source.Tests;
-
-internal static class Placeholder;
