@@ -1,0 +1,110 @@
+using System.Text.Json;
+using Commission.Fluids.Helmholtz;
+using Commission.Fluids.Mixtures;
+
+namespace Commission.Fluids.Data;
+
+/// <summary>Reads the binary reducing parameters and the departure functions of a set of components.</summary>
+internal static class MixtureFiles
+{
+    /// <summary>
+    /// The pairs of the components in the order (0,1), (0,2), …, (1,2), …; a pair without published parameters gets the
+    /// Lorentz–Berthelot rule in the form of Kunz and Wagner 2012 (β = 1, γ = 1).
+    /// </summary>
+    public static BinaryPair[] Load(IReadOnlyList<string> components)
+    {
+        int count = components.Count;
+        BinaryPair[] pairs = new BinaryPair[count * (count - 1) / 2];
+        using JsonDocument file = EmbeddedData.Open("mixtures/pairs.json");
+        IReadOnlyList<Paper>? papers = null;
+        string?[] departures = new string?[pairs.Length];
+        bool anyDeparture = false;
+        foreach (JsonElement p in file.RootElement.GetProperty("pairs").EnumerateArray())
+        {
+            int a = IndexOf(components, p.GetProperty("a"));
+            if (a < 0)
+                continue;
+            int b = IndexOf(components, p.GetProperty("b"));
+            if (b < 0)
+                continue;
+            papers ??= PaperList.Read(file.RootElement.GetProperty("papers"));
+            double betaT = p.Number("beta T"), betaV = p.Number("beta v");
+            if (a > b)
+            {
+                (a, b) = (b, a);
+                betaT = 1 / betaT;
+                betaV = 1 / betaV;
+            }
+            int index = Index(a, b, count);
+            string? departure = p.OptionalText("departure");
+            departures[index] = departure;
+            anyDeparture |= departure is not null;
+            pairs[index] = new BinaryPair(a, b, betaT, p.Number("gamma T"), betaV, p.Number("gamma v"), departure is null ? 0 : p.Number("F"), null, [Find(papers, p.Text("paper"))]);
+        }
+        if (anyDeparture)
+            AddDepartures(pairs, departures);
+        for (int a = 0; a < count; a++)
+        {
+            for (int b = a + 1; b < count; b++)
+                pairs[Index(a, b, count)] ??= BinaryPair.Estimated(a, b);
+        }
+        return pairs;
+    }
+
+    private static void AddDepartures(BinaryPair[] pairs, string?[] names)
+    {
+        using JsonDocument file = EmbeddedData.Open("mixtures/departures.json");
+        IReadOnlyList<Paper> papers = PaperList.Read(file.RootElement.GetProperty("papers"));
+        foreach (JsonElement d in file.RootElement.GetProperty("departures").EnumerateArray())
+        {
+            HelmholtzFunction? function = null;
+            JsonElement name = d.GetProperty("name");
+            for (int i = 0; i < names.Length; i++)
+            {
+                if (names[i] is null || !name.ValueEquals(names[i]))
+                    continue;
+                function ??= ReadDeparture(d);
+                Paper paper = Find(papers, d.Text("paper"));
+                IReadOnlyList<Paper> both = pairs[i].Papers[0] == paper ? pairs[i].Papers : [pairs[i].Papers[0], paper];
+                pairs[i] = pairs[i] with { Departure = function, Papers = both };
+            }
+        }
+    }
+
+    internal static HelmholtzFunction ReadDeparture(JsonElement d)
+    {
+        double[] n = d.Doubles("n"), t = d.Doubles("t");
+        int[] degree = d.Integers("d");
+        if (d.Text("kind") == "Exponential")
+            return new HelmholtzFunction([new PowerTerms(n, t, degree, d.Integers("l"))]);
+        int m = d.GetProperty("power terms").GetInt32();
+        List<ResidualTerms> kinds = [];
+        if (m > 0)
+            kinds.Add(new PowerTerms(n[..m], t[..m], degree[..m], new int[m]));
+        if (m < n.Length)
+            kinds.Add(new GergTerms(n[m..], t[m..], degree[m..], d.Doubles("eta")[m..], d.Doubles("epsilon")[m..], d.Doubles("beta")[m..], d.Doubles("gamma")[m..]));
+        return new HelmholtzFunction([.. kinds]);
+    }
+
+    private static Paper Find(IReadOnlyList<Paper> papers, string key)
+    {
+        foreach (Paper paper in papers)
+        {
+            if (paper.Key == key)
+                return paper;
+        }
+        throw new InvalidOperationException($"The mixture data name the paper '{key}' but do not cite it.");
+    }
+
+    private static int IndexOf(IReadOnlyList<string> components, JsonElement name)
+    {
+        for (int i = 0; i < components.Count; i++)
+        {
+            if (name.ValueEquals(components[i]))
+                return i;
+        }
+        return -1;
+    }
+
+    internal static int Index(int a, int b, int count) => a * count - a * (a + 1) / 2 + b - a - 1;
+}

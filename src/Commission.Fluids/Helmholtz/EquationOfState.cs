@@ -1,0 +1,68 @@
+namespace Commission.Fluids.Helmholtz;
+
+/// <summary>One published fundamental equation of state: constants, ideal and residual Helmholtz energy, starting guesses of saturation.</summary>
+internal sealed class EquationOfState
+{
+    public required string Designation { get; init; }
+
+    public required string ChemicalName { get; init; }
+
+    public required IReadOnlyList<Paper> Papers { get; init; }
+
+    /// <summary>The formulation's own gas constant, J/(mol K).</summary>
+    public required double GasConstant { get; init; }
+
+    /// <summary>kg/mol.</summary>
+    public required double MolarMass { get; init; }
+
+    /// <summary>Triple point, or the lowest temperature of the equation, K.</summary>
+    public required double LowestTemperature { get; init; }
+
+    public required double HighestTemperature { get; init; }
+
+    public required double HighestPressure { get; init; }
+
+    public required double CriticalTemperature { get; init; }
+
+    public required double CriticalPressure { get; init; }
+
+    /// <summary>mol/m³.</summary>
+    public required double CriticalDensity { get; init; }
+
+    public required double ReducingTemperature { get; init; }
+
+    /// <summary>mol/m³.</summary>
+    public required double ReducingDensity { get; init; }
+
+    public required double AcentricFactor { get; init; }
+
+    public required IdealTerms[] Ideal { get; init; }
+
+    public required HelmholtzFunction Residual { get; init; }
+
+    /// <summary>Vapour pressure; of a pseudo-pure equation the bubble pressure.</summary>
+    public required Ancillary VaporPressure { get; init; }
+
+    /// <summary>Dew pressure of a pseudo-pure equation, else null.</summary>
+    public Ancillary? DewPressure { get; init; }
+
+    public required Ancillary LiquidDensity { get; init; }
+
+    public required Ancillary VaporDensity { get; init; }
+
+    /// <summary>The ideal-gas part at T without ln δ.</summary>
+    public IdealDerivatives IdealAt(double temperature)
+    {
+        IdealDerivatives sum = default;
+        double tau = ReducingTemperature / temperature;
+        foreach (IdealTerms kind in Ideal)
+            kind.Add(tau, ref sum);
+        return sum;
+    }
+
+    /// <summary>A rough vapour pressure at any temperature: the auxiliary equation below the critical point, Wilson's 1969 estimate above.</summary>
+    public double RoughVaporPressure(double temperature) =>
+        temperature < 0.99 * CriticalTemperature
+            ? VaporPressure.At(Math.Max(temperature, 0.35 * CriticalTemperature))
+            : CriticalPressure * Math.Exp(5.373 * (1 + AcentricFactor) * (1 - CriticalTemperature / temperature));
+}

@@ -1,0 +1,54 @@
+namespace Commission.Fluids.Helmholtz;
+
+/// <summary>n τ^t δ^d exp(−η(δ−ε)² − β(δ−γ)), the special terms of a departure function (Kunz and Wagner 2012, eq. 22).</summary>
+internal sealed class GergTerms(double[] n, double[] t, int[] d, double[] eta, double[] epsilon, double[] beta, double[] gamma) : ResidualTerms
+{
+    public override int Count => n.Length;
+
+    public override int WorkLength => 3 * n.Length;
+
+    public override void Prepare(double tau, double lnTau, Span<double> work)
+    {
+        int m = n.Length;
+        for (int k = 0; k < m; k++)
+        {
+            double c = n[k] * Math.Exp(t[k] * lnTau);
+            work[k] = c;
+            work[m + k] = c * t[k];
+            work[2 * m + k] = c * t[k] * (t[k] - 1);
+        }
+    }
+
+    public override void Add(DensityTable table, double tau, ReadOnlySpan<double> work, ref ResidualDerivatives sum)
+    {
+        int m = n.Length;
+        double delta = table.Delta;
+        for (int k = 0; k < m; k++)
+        {
+            double y = delta - epsilon[k];
+            double f = table.Power[d[k]] * Math.Exp(-eta[k] * y * y - beta[k] * (delta - gamma[k]));
+            double p = d[k] - 2 * eta[k] * delta * y - beta[k] * delta;
+            double c = work[k] * f, q = work[m + k] * f;
+            sum.A += c;
+            sum.D += c * p;
+            sum.DD += c * (p * p - d[k] - 2 * eta[k] * delta * delta);
+            sum.T += q;
+            sum.DT += q * p;
+            sum.TT += work[2 * m + k] * f;
+        }
+    }
+
+    public override void AddVolume(DensityTable table, double tau, ReadOnlySpan<double> work, ref ResidualDerivatives sum)
+    {
+        double delta = table.Delta;
+        for (int k = 0; k < n.Length; k++)
+        {
+            double y = delta - epsilon[k];
+            double p = d[k] - 2 * eta[k] * delta * y - beta[k] * delta;
+            double c = work[k] * table.Power[d[k]] * Math.Exp(-eta[k] * y * y - beta[k] * (delta - gamma[k]));
+            sum.A += c;
+            sum.D += c * p;
+            sum.DD += c * (p * p - d[k] - 2 * eta[k] * delta * delta);
+        }
+    }
+}

@@ -1,0 +1,93 @@
+namespace Commission.Fluids.Helmholtz;
+
+/// <summary>n τ^t δ^d, and n τ^t δ^d exp(−δ^l) where l &gt; 0 (e.g. Tillner-Roth and Yokozeki 1997, eq. 4).</summary>
+internal sealed class PowerTerms : ResidualTerms
+{
+    private readonly double[] _n;
+    private readonly double[] _t;
+    private readonly int[] _d;
+    private readonly int[] _l;
+    private readonly int _mask;
+
+    public PowerTerms(double[] n, double[] t, int[] d, int[] l)
+    {
+        _n = n;
+        _t = t;
+        _d = d;
+        _l = l;
+        foreach (int li in l)
+            _mask |= li > 0 ? 1 << li : 0;
+    }
+
+    public override int Count => _n.Length;
+
+    public override int WorkLength => 3 * _n.Length;
+
+    public override int DecayMask => _mask;
+
+    public override void Prepare(double tau, double lnTau, Span<double> work)
+    {
+        int m = _n.Length;
+        Span<double> c = work[..m], q = work.Slice(m, m), qq = work.Slice(2 * m, m);
+        for (int k = 0; k < m; k++)
+        {
+            double t = _t[k];
+            double value = _n[k] * Math.Exp(t * lnTau);
+            c[k] = value;
+            q[k] = value * t;
+            qq[k] = value * t * (t - 1);
+        }
+    }
+
+    public override void Add(DensityTable table, double tau, ReadOnlySpan<double> work, ref ResidualDerivatives sum)
+    {
+        int m = _n.Length;
+        ReadOnlySpan<double> c = work[..m], q = work.Slice(m, m), qq = work.Slice(2 * m, m);
+        ReadOnlySpan<int> ds = _d.AsSpan(0, m), ls = _l.AsSpan(0, m);
+        double[] power = table.Power, decay = table.Decay;
+        double a = 0, ad = 0, at = 0, add = 0, adt = 0, att = 0;
+        for (int k = 0; k < m; k++)
+        {
+            int d = ds[k], l = ls[k];
+            double u = l == 0 ? 0 : power[l];
+            double g = power[d] * decay[l];
+            double p = d - l * u;
+            double pp = p * (p - 1) - l * (double)l * u;
+            double cg = c[k] * g, qg = q[k] * g;
+            a += cg;
+            ad += cg * p;
+            add += cg * pp;
+            at += qg;
+            adt += qg * p;
+            att += qq[k] * g;
+        }
+        sum.A += a;
+        sum.D += ad;
+        sum.T += at;
+        sum.DD += add;
+        sum.DT += adt;
+        sum.TT += att;
+    }
+
+    public override void AddVolume(DensityTable table, double tau, ReadOnlySpan<double> work, ref ResidualDerivatives sum)
+    {
+        int m = _n.Length;
+        ReadOnlySpan<double> c = work[..m];
+        ReadOnlySpan<int> ds = _d.AsSpan(0, m), ls = _l.AsSpan(0, m);
+        double[] power = table.Power, decay = table.Decay;
+        double a = 0, ad = 0, add = 0;
+        for (int k = 0; k < m; k++)
+        {
+            int d = ds[k], l = ls[k];
+            double u = l == 0 ? 0 : power[l];
+            double p = d - l * u;
+            double cg = c[k] * power[d] * decay[l];
+            a += cg;
+            ad += cg * p;
+            add += cg * (p * (p - 1) - l * (double)l * u);
+        }
+        sum.A += a;
+        sum.D += ad;
+        sum.DD += add;
+    }
+}

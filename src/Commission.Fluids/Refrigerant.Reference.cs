@@ -1,0 +1,77 @@
+using Commission.Fluids.Mixtures;
+using Commission.Fluids.Saturation;
+
+namespace Commission.Fluids;
+
+/// <content>Reference state of enthalpy and entropy, critical point.</content>
+public sealed partial class Refrigerant
+{
+    private readonly Lock _once = new();
+    private ReferenceOffset? _offset;
+    private FluidResult<CriticalPoint>? _critical;
+
+    /// <summary>
+    /// The zero of enthalpy and entropy in words. IIR: h = 200 kJ/kg and s = 1 kJ/(kg K) for saturated liquid (bubble point) at 0 °C where
+    /// that state exists; otherwise the equation's own zero. Differences do not depend on it.
+    /// </summary>
+    public string ReferenceState => Offset.IsIir
+        ? "h = 200 kJ/kg, s = 1 kJ/(kg K) for saturated liquid at 0 °C (IIR)"
+        : "the zero of the published equation";
+
+    /// <summary>
+    /// The critical point: of a pure fluid as published with its equation, of a blend computed from its model by the criteria of
+    /// Heidemann and Khalil, AIChE J. 26 (1980) 769.
+    /// </summary>
+    public FluidResult<CriticalPoint> CriticalPoint
+    {
+        get
+        {
+            lock (_once)
+            {
+                return _critical ??= FindCriticalPoint();
+            }
+        }
+    }
+
+    internal ReferenceOffset Offset
+    {
+        get
+        {
+            lock (_once)
+            {
+                return _offset ??= FindOffset();
+            }
+        }
+    }
+
+    private ReferenceOffset FindOffset()
+    {
+        const double iceFreezing = 273.15;
+        if (LowestTemperature < iceFreezing)
+        {
+            FluidSolver solver = Rent();
+            bool found = (IsBlend || iceFreezing < _model.Components[0].CriticalTemperature) && solver.SaturationAtTemperature(SaturationCurve.Bubble, iceFreezing);
+            ReferenceOffset offset = default;
+            if (found)
+            {
+                SaturationState state = solver.State(SaturationCurve.Bubble);
+                offset = new ReferenceOffset(true, 200_000 - state.LiquidEnthalpy, 1000 - state.LiquidEntropy);
+            }
+            Return(solver);
+            return offset;
+        }
+        return default;
+    }
+
+    private FluidResult<CriticalPoint> FindCriticalPoint()
+    {
+        if (!IsBlend)
+        {
+            var c = _model.Components[0];
+            return FluidResult<CriticalPoint>.Of(new CriticalPoint(c.CriticalTemperature, c.CriticalPressure, c.CriticalDensity * c.MolarMass));
+        }
+        return new BlendCriticalPoint(_model).Find() is { } found
+            ? FluidResult<CriticalPoint>.Of(found)
+            : FluidResult<CriticalPoint>.None($"{Info.Designation}: no critical point was found from the blend's model.");
+    }
+}

@@ -1,0 +1,192 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Commission.Fluids.Helmholtz;
+using Commission.Fluids.Mixtures;
+using Commission.Fluids.Saturation;
+
+namespace Commission.Fluids;
+
+/// <summary>
+/// The properties of one refrigerant from published equations of state; a blend by the multi-fluid Helmholtz model of its components.
+/// SI doubles: K, Pa (absolute), kg/m³, J/kg. Thread-safe.
+/// </summary>
+public sealed partial class Refrigerant
+{
+    private readonly MixtureModel _model;
+    private FluidSolver? _spare;
+
+    private Refrigerant(RefrigerantInfo info, MixtureModel model)
+    {
+        Info = info;
+        _model = model;
+    }
+
+    /// <summary>Names, composition, safety, environment.</summary>
+    public RefrigerantInfo Info { get; }
+
+    /// <summary>True for a blend.</summary>
+    public bool IsBlend => _model.Components.Length > 1;
+
+    /// <summary>kg/mol.</summary>
+    public double MolarMass => _model.MolarMass;
+
+    /// <summary>
+    /// J/(mol K): the equation's own constant; for a blend the mean of its components' constants weighted by mole fraction.
+    /// </summary>
+    public double GasConstant => _model.GasConstant;
+
+    /// <summary>Mole fractions of the components in the order of <see cref="RefrigerantInfo.Composition"/>.</summary>
+    public ImmutableArray<double> MoleFractions => [.. _model.Composition];
+
+    /// <summary>
+    /// The lowest temperature asked of the equations, K: of a pure fluid its triple point or the lower limit of its equation; of a blend
+    /// the mean of its components' limits weighted by mole fraction, because a component that would be solid alone stays dissolved.
+    /// </summary>
+    public double LowestTemperature
+    {
+        get
+        {
+            double sum = 0;
+            for (int i = 0; i < _model.Components.Length; i++)
+                sum += _model.Composition[i] * _model.Components[i].LowestTemperature;
+            return sum;
+        }
+    }
+
+    /// <summary>The highest temperature of the equations, K: of a blend the lowest of its components' limits.</summary>
+    public double HighestTemperature => _model.Components.Min(c => c.HighestTemperature);
+
+    /// <summary>The highest pressure of the equations, Pa: of a blend the lowest of its components' limits.</summary>
+    public double HighestPressure => _model.Components.Min(c => c.HighestPressure);
+
+    /// <summary>Every paper an equation or a parameter was taken from, each once.</summary>
+    public ImmutableArray<Paper> Papers =>
+        [.. _model.Components.SelectMany(c => c.Papers).Concat(_model.Pairs.SelectMany(p => p.Papers)).DistinctBy(p => p.Key)];
+
+    /// <summary>
+    /// Pairs of components ("R-134a + R-601a") without published parameters, for which the Lorentz–Berthelot rule in the reduced form of
+    /// Kunz and Wagner 2012 (β = γ = 1, no departure function) stands in; empty when every pair has its own.
+    /// </summary>
+    public ImmutableArray<string> EstimatedPairs =>
+        [.. _model.Pairs.Where(p => p.IsEstimated).Select(p => _model.Components[p.A].Designation + " + " + _model.Components[p.B].Designation)];
+
+    internal MixtureModel Model => _model;
+
+    /// <summary>Reads the equations of a refrigerant.</summary>
+    /// <param name="designation">A designation or alias that <see cref="RefrigerantCatalogue.Find"/> knows.</param>
+    /// <exception cref="ArgumentException">The name is unknown or the refrigerant is not computable: ask the catalogue first.</exception>
+    public static Refrigerant Load(string designation)
+    {
+        RefrigerantInfo info = RefrigerantCatalogue.Find(designation)
+            ?? throw new ArgumentException($"'{designation}' is not a refrigerant of the catalogue.", nameof(designation));
+        if (info.NotComputable is not null)
+            throw new ArgumentException($"{info.Designation}: {info.NotComputable}", nameof(designation));
+        return new Refrigerant(info, MixtureModel.Load([.. info.Composition.Select(c => c.Designation)], [.. info.Composition.Select(c => c.MassFraction)]));
+    }
+
+    /// <summary>The bubble point (pure fluid: saturation) at a temperature.</summary>
+    /// <param name="kelvin">K.</param>
+    public FluidResult<SaturationState> BubbleAtTemperature(double kelvin) => AtTemperature(SaturationCurve.Bubble, kelvin);
+
+    /// <summary>The dew point (pure fluid: saturation) at a temperature.</summary>
+    /// <param name="kelvin">K.</param>
+    public FluidResult<SaturationState> DewAtTemperature(double kelvin) => AtTemperature(SaturationCurve.Dew, kelvin);
+
+    /// <summary>The bubble point (pure fluid: saturation) at a pressure.</summary>
+    /// <param name="pascals">Pa absolute.</param>
+    public FluidResult<SaturationState> BubbleAtPressure(double pascals) => AtPressure(SaturationCurve.Bubble, pascals);
+
+    /// <summary>The dew point (pure fluid: saturation) at a pressure.</summary>
+    /// <param name="pascals">Pa absolute.</param>
+    public FluidResult<SaturationState> DewAtPressure(double pascals) => AtPressure(SaturationCurve.Dew, pascals);
+
+    internal FluidSolver Rent() => Interlocked.Exchange(ref _spare, null) ?? new FluidSolver(_model);
+
+    internal void Return(FluidSolver solver) => Volatile.Write(ref _spare, solver);
+
+    internal static string Celsius(double kelvin)
+    {
+        double c = kelvin - 273.15;
+        return string.Create(CultureInfo.InvariantCulture, $"{c:0.00} °C ({c * 1.8 + 32:0.0} °F)");
+    }
+
+    internal static string Kilopascals(double pascals) =>
+        string.Create(CultureInfo.InvariantCulture, $"{pascals / 1000:0.#####} kPa absolute ({pascals / 6894.757293168:0.####} psia)");
+
+    private FluidResult<SaturationState> AtTemperature(SaturationCurve curve, double kelvin)
+    {
+        if (Outside(kelvin) is string reason)
+            return FluidResult<SaturationState>.None(reason);
+        FluidSolver solver = Rent();
+        try
+        {
+            return solver.SaturationAtTemperature(curve, kelvin)
+                ? FluidResult<SaturationState>.Of(State(solver, curve))
+                : FluidResult<SaturationState>.None($"{Info.Designation}: no {Name(curve)} was found at {Celsius(kelvin)}; {NearCritical(kelvin)}");
+        }
+        finally
+        {
+            Return(solver);
+        }
+    }
+
+    private FluidResult<SaturationState> AtPressure(SaturationCurve curve, double pascals)
+    {
+        if (!(pascals > 0) || !double.IsFinite(pascals))
+            return FluidResult<SaturationState>.None($"{Info.Designation}: a saturation pressure is above zero absolute; {Kilopascals(pascals)} is not.");
+        FluidResult<CriticalPoint> critical = CriticalPoint;
+        if (critical.Ok && !IsBlend && pascals >= critical.Value.Pressure)
+            return FluidResult<SaturationState>.None($"{Info.Designation}: {Kilopascals(pascals)} is not below the critical pressure, {Kilopascals(critical.Value.Pressure)}: transcritical, there is no saturation temperature.");
+        FluidSolver solver = Rent();
+        try
+        {
+            if (!solver.SaturationAtPressure(curve, pascals))
+            {
+                string why = critical.Ok && pascals > 0.95 * critical.Value.Pressure
+                    ? $"the critical pressure is about {Kilopascals(critical.Value.Pressure)}: transcritical or too near to it."
+                    : $"the pressure is outside what the equations can answer above {Celsius(LowestTemperature)}.";
+                return FluidResult<SaturationState>.None($"{Info.Designation}: no {Name(curve)} was found at {Kilopascals(pascals)}; {why}");
+            }
+            return Outside(solver.Temperature) is string reason
+                ? FluidResult<SaturationState>.None($"{Info.Designation}: {Kilopascals(pascals)} would be the {Name(curve)} at a temperature outside the equations. {reason}")
+                : FluidResult<SaturationState>.Of(State(solver, curve));
+        }
+        finally
+        {
+            Return(solver);
+        }
+    }
+
+    private SaturationState State(FluidSolver solver, SaturationCurve curve)
+    {
+        SaturationState raw = solver.State(curve);
+        ReferenceOffset offset = Offset;
+        return raw with
+        {
+            LiquidEnthalpy = raw.LiquidEnthalpy + offset.Enthalpy,
+            VaporEnthalpy = raw.VaporEnthalpy + offset.Enthalpy,
+            LiquidEntropy = raw.LiquidEntropy + offset.Entropy,
+            VaporEntropy = raw.VaporEntropy + offset.Entropy,
+        };
+    }
+
+    private string? Outside(double kelvin)
+    {
+        if (!double.IsFinite(kelvin) || kelvin < LowestTemperature)
+        {
+            string limit = IsBlend ? "the lowest temperature of the blend's equations" : "its triple point or the lower limit of its equation";
+            return $"{Info.Designation}: {Celsius(kelvin)} is below {limit}, {Celsius(LowestTemperature)}.";
+        }
+        double top = IsBlend ? CriticalPoint is { Ok: true } c ? c.Value.Temperature : double.PositiveInfinity : _model.Components[0].CriticalTemperature;
+        return kelvin >= top
+            ? $"{Info.Designation}: {Celsius(kelvin)} is not below the critical temperature, {Celsius(top)}: transcritical, there is no saturation pressure."
+            : null;
+    }
+
+    private string NearCritical(double kelvin) =>
+        CriticalPoint is { Ok: true } c && kelvin > 0.95 * c.Value.Temperature
+            ? $"the critical temperature is {Celsius(c.Value.Temperature)} and the state is too near to it."
+            : "the iteration found no pair of phases.";
+
+    private static string Name(SaturationCurve curve) => curve == SaturationCurve.Bubble ? "bubble point" : "dew point";
+}

@@ -1,0 +1,347 @@
+using Commission.Fluids.Helmholtz;
+using Commission.Fluids.Mixtures;
+
+namespace Commission.Fluids.Saturation;
+
+/// <summary>
+/// Bubble and dew points of a blend. Unknowns are ln ρ_j of the incipient phase and ln ρ of the phase of designated composition
+/// (and ln T when the pressure is given); equations are equal fugacities and equal pressures. A few substitutions from Raoult's law
+/// start it, Newton's method with the analytic Jacobian ends it, and where that fails the curve is followed from a colder state.
+/// Not thread-safe.
+/// </summary>
+internal sealed partial class BlendSaturation
+{
+    private const int MaximumIterations = 40;
+
+    private readonly MixtureModel _model;
+    private readonly MixturePhase _liquid;
+    private readonly MixturePhase _vapor;
+    private readonly int _n;
+    private readonly double[] _u;
+    private readonly double[] _incipient;
+    private readonly double[] _matrix;
+    private readonly double[] _right;
+    private readonly double[] _rough;
+    private readonly double[] _direction;
+    private readonly double[] _saved;
+    private readonly double[] _tangent;
+
+    public BlendSaturation(MixtureModel model)
+    {
+        _model = model;
+        _n = model.Components.Length;
+        _liquid = new MixturePhase(model);
+        _vapor = new MixturePhase(model);
+        _u = new double[_n + 2];
+        _incipient = new double[_n];
+        _matrix = new double[(_n + 2) * (_n + 2)];
+        _right = new double[_n + 2];
+        _rough = new double[_n];
+        _direction = new double[_n + 2];
+        _saved = new double[_n + 2];
+        _tangent = new double[_n + 2];
+    }
+
+    /// <summary>The liquid phase of the last solution, fully evaluated.</summary>
+    public MixturePhase Liquid => _liquid;
+
+    /// <summary>The vapour phase of the last solution, fully evaluated.</summary>
+    public MixturePhase Vapor => _vapor;
+
+    public double Temperature { get; private set; }
+
+    public double Pressure { get; private set; }
+
+    /// <summary>dp/dT along the curve, Pa/K.</summary>
+    public double Slope { get; private set; }
+
+    public bool AtTemperature(SaturationCurve curve, double temperature)
+    {
+        for (int attempt = 0; attempt < 2; attempt++)
+        {
+            int substitutions = attempt == 0 ? 2 : 40;
+            if (Start(curve, temperature, substitutions) && Newton(curve, temperature, double.NaN) && Accept(curve))
+                return true;
+        }
+        return FollowTo(curve, temperature, double.NaN);
+    }
+
+    public bool AtPressure(SaturationCurve curve, double pressure)
+    {
+        double temperature = RoughTemperature(curve, pressure);
+        for (int attempt = 0; attempt < 2; attempt++)
+        {
+            int substitutions = attempt == 0 ? 2 : 40;
+            if (Start(curve, temperature, substitutions) && Newton(curve, temperature, pressure) && Accept(curve))
+                return true;
+        }
+        return FollowTo(curve, double.NaN, pressure);
+    }
+
+    /// <summary>Temperature at which Raoult's law with rough vapour pressures gives the pressure.</summary>
+    private double RoughTemperature(SaturationCurve curve, double pressure)
+    {
+        double tr = 0;
+        for (int i = 0; i < _n; i++)
+            tr += _model.Composition[i] * _model.Components[i].CriticalTemperature;
+        double target = Math.Log(pressure);
+        double t0 = 0.75 * tr, f0 = Math.Log(RoughPressure(curve, t0)) - target;
+        double t1 = 0.65 * tr, f1 = Math.Log(RoughPressure(curve, t1)) - target;
+        for (int i = 0; i < 12 && Math.Abs(f1) > 1e-3; i++)
+        {
+            double inverse = 1 / t1 - f1 * (1 / t1 - 1 / t0) / (f1 - f0);
+            double next = Math.Clamp(1 / inverse, 0.3 * tr, 1.1 * tr);
+            t0 = t1;
+            f0 = f1;
+            t1 = next;
+            f1 = Math.Log(RoughPressure(curve, t1)) - target;
+            if (f1 == f0)
+                break;
+        }
+        return t1;
+    }
+
+    private double RoughPressure(SaturationCurve curve, double temperature)
+    {
+        double sum = 0;
+        for (int i = 0; i < _n; i++)
+        {
+            double p = _model.Components[i].RoughVaporPressure(temperature);
+            _rough[i] = p;
+            sum += curve == SaturationCurve.Bubble ? _model.Composition[i] * p : _model.Composition[i] / p;
+        }
+        return curve == SaturationCurve.Bubble ? sum : 1 / sum;
+    }
+
+    /// <summary>Sets the unknowns by successive substitution of the incipient phase at a temperature.</summary>
+    private bool Start(SaturationCurve curve, double temperature, int substitutions)
+    {
+        bool bubble = curve == SaturationCurve.Bubble;
+        ReadOnlySpan<double> z = _model.Composition;
+        double p = RoughPressure(curve, temperature);
+        double sum = 0;
+        for (int i = 0; i < _n; i++)
+        {
+            _incipient[i] = bubble ? z[i] * _rough[i] : z[i] / _rough[i];
+            sum += _incipient[i];
+        }
+        for (int i = 0; i < _n; i++)
+            _incipient[i] /= sum;
+
+        _liquid.SetComposition(bubble ? z : _incipient);
+        _vapor.SetComposition(bubble ? _incipient : z);
+        _liquid.SetTemperature(temperature);
+        _vapor.SetTemperature(temperature);
+        double volume = 0;
+        for (int i = 0; i < _n; i++)
+        {
+            EquationOfState eos = _model.Components[i];
+            volume += _liquid.X[i] / eos.LiquidDensity.At(Math.Min(temperature, 0.95 * eos.CriticalTemperature));
+        }
+        double liquidDensity = 1 / volume, vaporDensity = double.NaN;
+        for (int step = 0; step < substitutions; step++)
+        {
+            liquidDensity = _liquid.SolveLiquid(p, liquidDensity);
+            if (double.IsNaN(liquidDensity))
+                return false;
+            vaporDensity = _vapor.SolveVapor(p);
+            for (int lower = 0; double.IsNaN(vaporDensity) && lower < 12; lower++)
+            {
+                p *= 0.9;
+                vaporDensity = _vapor.SolveVapor(p);
+            }
+            if (double.IsNaN(vaporDensity))
+                return false;
+            _liquid.Evaluate(liquidDensity);
+            _liquid.EvaluateFugacity();
+            _vapor.Evaluate(vaporDensity);
+            _vapor.EvaluateFugacity();
+            MixturePhase fixedPhase = bubble ? _liquid : _vapor, other = bubble ? _vapor : _liquid;
+            sum = 0;
+            for (int i = 0; i < _n; i++)
+            {
+                // x_i φ_i p = f_i of the fixed phase; φ_i p = f_i/x_i of the incipient phase.
+                double x = other.X[i] * Math.Exp(Math.Clamp(fixedPhase.LnFugacity[i] - other.LnFugacity[i], -5, 5));
+                _incipient[i] = x;
+                sum += x;
+            }
+            double change = 0;
+            for (int i = 0; i < _n; i++)
+            {
+                _incipient[i] /= sum;
+                change = Math.Max(change, Math.Abs(_incipient[i] - other.X[i]));
+            }
+            double factor = Math.Clamp(bubble ? sum : 1 / sum, 0.5, 2);
+            p *= factor;
+            other.SetComposition(_incipient);
+            other.SetTemperature(temperature);
+            if (change < 1e-3 && Math.Abs(factor - 1) < 1e-3)
+                break;
+        }
+        if (bubble)
+        {
+            double rho = _vapor.SolveVapor(p);
+            vaporDensity = double.IsNaN(rho) ? vaporDensity : rho;
+        }
+        else
+        {
+            double rho = _liquid.SolveLiquid(p, liquidDensity);
+            liquidDensity = double.IsNaN(rho) ? liquidDensity : rho;
+        }
+        SetUnknowns(curve, liquidDensity, vaporDensity, temperature);
+        return true;
+    }
+
+    private void SetUnknowns(SaturationCurve curve, double liquidDensity, double vaporDensity, double temperature)
+    {
+        bool bubble = curve == SaturationCurve.Bubble;
+        double rho = bubble ? vaporDensity : liquidDensity;
+        for (int i = 0; i < _n; i++)
+            _u[i] = Math.Log(_incipient[i] * rho);
+        _u[_n] = Math.Log(bubble ? liquidDensity : vaporDensity);
+        _u[_n + 1] = Math.Log(temperature);
+    }
+
+    /// <summary>Newton's method from the unknowns; <paramref name="pressure"/> NaN means that the temperature is given.</summary>
+    private bool Newton(SaturationCurve curve, double temperature, double pressure)
+    {
+        bool givenPressure = !double.IsNaN(pressure);
+        int size = givenPressure ? _n + 2 : _n + 1;
+        if (!givenPressure)
+            _u[_n + 1] = Math.Log(temperature);
+        double previous = double.PositiveInfinity;
+        for (int iteration = 0; iteration < MaximumIterations; iteration++)
+        {
+            if (!EvaluateBoth(curve))
+                return false;
+            Assemble(curve, pressure, size);
+            if (!LinearSystem.Solve(_matrix, _right, size))
+                return false;
+            double largest = 0, largestFixed = Math.Abs(_right[_n]);
+            for (int i = 0; i < _n; i++)
+                largest = Math.Max(largest, Math.Abs(_right[i]));
+            double temperatureStep = givenPressure ? Math.Abs(_right[_n + 1]) : 0;
+            if (!double.IsFinite(largest + largestFixed + temperatureStep))
+                return false;
+            double scale = Math.Min(1, Math.Min(1.0 / largest, Math.Min(0.25 / largestFixed, 0.03 / temperatureStep)));
+            for (int i = 0; i < size; i++)
+                _u[i] += scale * _right[i];
+            double total = Math.Max(largest, Math.Max(largestFixed, temperatureStep));
+            if (total < 1e-8)
+                return Finish(curve);
+            if (iteration > 12 && total > 0.5 * previous && total < 1e-6)
+                return Finish(curve);
+            previous = total;
+        }
+        return false;
+    }
+
+    private bool EvaluateBoth(SaturationCurve curve)
+    {
+        bool bubble = curve == SaturationCurve.Bubble;
+        double temperature = Math.Exp(_u[_n + 1]);
+        MixturePhase fixedPhase = bubble ? _liquid : _vapor, other = bubble ? _vapor : _liquid;
+        double rho = 0;
+        for (int i = 0; i < _n; i++)
+        {
+            double part = Math.Exp(_u[i]);
+            _incipient[i] = part;
+            rho += part;
+        }
+        if (!double.IsFinite(rho) || !(rho > 0))
+            return false;
+        for (int i = 0; i < _n; i++)
+            _incipient[i] = Math.Max(_incipient[i] / rho, 1e-30);
+        fixedPhase.SetTemperature(temperature);
+        other.SetComposition(_incipient);
+        other.SetTemperature(temperature);
+        fixedPhase.Evaluate(Math.Exp(_u[_n]));
+        other.Evaluate(rho);
+        fixedPhase.EvaluateFugacity();
+        other.EvaluateFugacity();
+        return true;
+    }
+
+    private void Assemble(SaturationCurve curve, double pressure, int size)
+    {
+        bool bubble = curve == SaturationCurve.Bubble;
+        MixturePhase f = bubble ? _liquid : _vapor, o = bubble ? _vapor : _liquid;
+        double rt = _model.GasConstant * f.Temperature;
+        double scale = 1 / (_liquid.Density * rt);
+        int n = _n;
+        for (int i = 0; i < n; i++)
+        {
+            double along = 0;
+            for (int j = 0; j < n; j++)
+            {
+                _matrix[i * size + j] = -o.X[j] * o.Jacobian[i * n + j];
+                along += f.X[j] * f.Jacobian[i * n + j];
+            }
+            _matrix[i * size + n] = along;
+            _right[i] = o.LnFugacity[i] - f.LnFugacity[i];
+        }
+        for (int j = 0; j < n; j++)
+            _matrix[n * size + j] = -o.Density * rt * o.X[j] * o.PressureByAmount[j] * scale;
+        _matrix[n * size + n] = f.Density * f.PressureByDensity * scale;
+        _right[n] = (o.Pressure - f.Pressure) * scale;
+        if (size == n + 1)
+            return;
+        for (int i = 0; i < n; i++)
+            _matrix[i * size + n + 1] = f.LnFugacityByTemperature[i] - o.LnFugacityByTemperature[i];
+        _matrix[n * size + n + 1] = (f.Density * f.PressureByTemperature - o.Density * o.PressureByTemperature) * rt * scale;
+        int last = (n + 1) * size;
+        double unit = 1 / pressure;
+        for (int j = 0; j < n; j++)
+            _matrix[last + j] = bubble ? o.Density * rt * o.X[j] * o.PressureByAmount[j] * unit : 0;
+        _matrix[last + n] = bubble ? 0 : f.Density * f.PressureByDensity * unit;
+        _matrix[last + n + 1] = _vapor.Density * rt * _vapor.PressureByTemperature * unit;
+        _right[n + 1] = 1 - _vapor.Pressure * unit;
+    }
+
+    /// <summary>Evaluates the end state and the direction of the curve there.</summary>
+    private bool Finish(SaturationCurve curve)
+    {
+        if (!EvaluateBoth(curve))
+            return false;
+        Temperature = _liquid.Temperature;
+        Pressure = _vapor.Pressure;
+        return Pressure > 0 && Direction(curve);
+    }
+
+    /// <summary>The change of the unknowns with ln T along the curve, and the slope.</summary>
+    private bool Direction(SaturationCurve curve)
+    {
+        bool bubble = curve == SaturationCurve.Bubble;
+        MixturePhase f = bubble ? _liquid : _vapor, o = bubble ? _vapor : _liquid;
+        Assemble(curve, double.NaN, _n + 1);
+        double rt = _model.GasConstant * f.Temperature;
+        double scale = 1 / (_liquid.Density * rt);
+        for (int i = 0; i < _n; i++)
+            _right[i] = o.LnFugacityByTemperature[i] - f.LnFugacityByTemperature[i];
+        _right[_n] = (o.Density * o.PressureByTemperature - f.Density * f.PressureByTemperature) * rt * scale;
+        if (!LinearSystem.Solve(_matrix, _right, _n + 1))
+            return false;
+        double change = _vapor.Density * rt * _vapor.PressureByTemperature;
+        if (bubble)
+        {
+            for (int j = 0; j < _n; j++)
+                change += o.Density * rt * o.X[j] * o.PressureByAmount[j] * _right[j];
+        }
+        else
+        {
+            change += f.Density * f.PressureByDensity * _right[_n];
+        }
+        Slope = change / f.Temperature;
+        Array.Copy(_right, _direction, _n + 1);
+        _direction[_n + 1] = 1;
+        return double.IsFinite(Slope);
+    }
+
+    /// <summary>Guards against the trivial solution, exchanged phases and unstable branches.</summary>
+    private bool Accept(SaturationCurve curve) =>
+        _liquid.Density > 1.02 * _vapor.Density
+        && _liquid.PressureByDensity > 0
+        && _vapor.PressureByDensity > 0
+        && Math.Abs(_liquid.Pressure - _vapor.Pressure) < 1e-6 * _liquid.Density * _model.GasConstant * Temperature
+        && Slope > 0;
+}

@@ -1,0 +1,160 @@
+using Commission.Fluids.Helmholtz;
+
+namespace Commission.Fluids.Saturation;
+
+/// <summary>
+/// Saturation of a pure fluid by the Maxwell criterion: equal pressure and equal Gibbs energy of both phases, Newton's method in the
+/// two densities (Akasaka, J. Therm. Sci. Technol. 3 (2008) 442) from the auxiliary equations. Not thread-safe.
+/// </summary>
+internal sealed class PureSaturation(EquationOfState eos)
+{
+    private readonly double[] _work = new double[eos.Residual.WorkLength];
+    private readonly DensityTable _table = new();
+    private double _tau;
+
+    /// <summary>K of the last solution.</summary>
+    public double Temperature { get; private set; }
+
+    /// <summary>Pa.</summary>
+    public double Pressure { get; private set; }
+
+    /// <summary>mol/m³.</summary>
+    public double Liquid { get; private set; }
+
+    /// <summary>mol/m³.</summary>
+    public double Vapor { get; private set; }
+
+    /// <summary>dp/dT by Clapeyron's equation from the entropies and volumes of the two phases, Pa/K.</summary>
+    public double Slope { get; private set; }
+
+    /// <summary>Solves at a temperature; false when no pair of densities was found.</summary>
+    public bool AtTemperature(double temperature)
+    {
+        double liquid = eos.LiquidDensity.At(temperature), vapor = eos.VaporDensity.At(temperature);
+        if (Solve(temperature, liquid, vapor))
+            return true;
+        // Near the critical point the auxiliary equations may be too coarse: widen the gap between the phases step by step.
+        double gap = Math.Pow(1 - temperature / eos.CriticalTemperature, 0.325);
+        for (double width = 1.2; width < 4; width += 0.3)
+        {
+            if (Solve(temperature, eos.CriticalDensity * (1 + width * gap), eos.CriticalDensity * Math.Max(0.02, 1 - width * gap)))
+                return true;
+        }
+        return false;
+    }
+
+    /// <summary>Solves at a pressure below the critical: Newton's method on ln p in T with the slope of Clapeyron.</summary>
+    public bool AtPressure(double pressure)
+    {
+        double temperature = RoughTemperature(pressure);
+        double lnTarget = Math.Log(pressure);
+        double low = 0.3 * eos.CriticalTemperature, high = eos.CriticalTemperature;
+        for (int iteration = 0; iteration < 50; iteration++)
+        {
+            bool near = iteration > 0 && Math.Abs(temperature - Temperature) < 0.02 * temperature;
+            double dT = temperature - Temperature;
+            bool found = near && Solve(temperature, Liquid, Vapor * Math.Exp(Slope / Pressure * dT));
+            if (!found && !AtTemperature(temperature))
+                return false;
+            double error = lnTarget - Math.Log(Pressure);
+            if (error > 0)
+                low = Math.Max(low, temperature);
+            else
+                high = Math.Min(high, temperature);
+            // In 1/T the vapour pressure is nearly straight: Newton's step in that variable.
+            double next = 1 / (1 / temperature - error * Pressure / (Slope * temperature * temperature));
+            if (Math.Abs(next - temperature) < 1e-13 * temperature || Math.Abs(error) < 2e-14)
+                return true;
+            if (!(next > low && next < high))
+                next = 0.5 * (low + high);
+            temperature = next;
+        }
+        return Math.Abs(Math.Log(Pressure) - lnTarget) < 1e-11;
+    }
+
+    private double RoughTemperature(double pressure)
+    {
+        double tc = eos.CriticalTemperature;
+        double t1 = 0.7 * tc;
+        double p1 = Math.Log(eos.VaporPressure.At(t1));
+        double target = Math.Log(pressure);
+        // From 0.7 Tc to the critical point ln p is nearly straight in 1/T.
+        double b = (Math.Log(eos.CriticalPressure) - p1) / (1 / t1 - 1 / tc);
+        double t = 1 / (1 / t1 + (p1 - target) / b);
+        for (int i = 0; i < 4; i++)
+        {
+            t = Math.Clamp(t, 0.3 * tc, 0.9999 * tc);
+            double p = Math.Log(eos.VaporPressure.At(t));
+            if (Math.Abs(t - t1) > 1e-9 * t && p != p1)
+                b = (p - p1) / (1 / t1 - 1 / t);
+            t1 = t;
+            p1 = p;
+            t = 1 / (1 / t + (p - target) / b);
+            if (Math.Abs(t - t1) < 1e-4 * t)
+                break;
+        }
+        return Math.Clamp(t, 0.3 * tc, 0.99999 * tc);
+    }
+
+    private bool Solve(double temperature, double liquid, double vapor)
+    {
+        _tau = eos.ReducingTemperature / temperature;
+        eos.Residual.Prepare(_tau, Math.Log(_tau), _work);
+        double x = liquid / eos.ReducingDensity, y = vapor / eos.ReducingDensity;
+        int mask = eos.Residual.DecayMask;
+        bool done = false;
+        for (int iteration = 0; iteration < 60; iteration++)
+        {
+            _table.Fill(x, mask);
+            eos.Residual.EvaluateVolume(_table, _tau, _work, out ResidualDerivatives l);
+            _table.Fill(y, mask);
+            eos.Residual.EvaluateVolume(_table, _tau, _work, out ResidualDerivatives v);
+            double jl = x * (1 + l.D), jv = y * (1 + v.D);
+            double kl = l.D + l.A + Math.Log(x), kv = v.D + v.A + Math.Log(y);
+            double sl = 1 + 2 * l.D + l.DD, sv = 1 + 2 * v.D + v.DD;
+            if (sl <= 0 || sv <= 0)
+            {
+                // Inside the spinodal: step outward.
+                if (sl <= 0)
+                    x *= 1.03;
+                if (sv <= 0)
+                    y *= 0.9;
+                if (x > 5 || y < 1e-12)
+                    return false;
+                continue;
+            }
+            // dJ/dx = sl, dK/dx = sl/x for each phase.
+            double determinant = sv * (sl / x) - sl * (sv / y);
+            double dk = kv - kl, dj = jv - jl;
+            double dx = (dk * sv - dj * sv / y) / determinant;
+            double dy = (dk * sl - dj * sl / x) / determinant;
+            double scale = 1;
+            if (Math.Abs(dx) > 0.1 * x)
+                scale = 0.1 * x / Math.Abs(dx);
+            if (Math.Abs(dy) * scale > 0.4 * y)
+                scale = 0.4 * y / Math.Abs(dy);
+            x += scale * dx;
+            y += scale * dy;
+            if (Math.Abs(dx) < 1e-10 * x && Math.Abs(dy) < 1e-10 * y)
+            {
+                done = true;
+                break;
+            }
+        }
+        if (!done || !(x > y * 1.0001))
+            return false;
+
+        _table.Fill(x, mask);
+        eos.Residual.Evaluate(_table, _tau, _work, out ResidualDerivatives liquidEnd);
+        _table.Fill(y, mask);
+        eos.Residual.Evaluate(_table, _tau, _work, out ResidualDerivatives vaporEnd);
+        double rt = eos.GasConstant * temperature;
+        Temperature = temperature;
+        Liquid = x * eos.ReducingDensity;
+        Vapor = y * eos.ReducingDensity;
+        Pressure = Vapor * rt * (1 + vaporEnd.D);
+        double entropy = eos.GasConstant * (vaporEnd.T - vaporEnd.A - liquidEnd.T + liquidEnd.A + Math.Log(x / y));
+        Slope = entropy / (1 / Vapor - 1 / Liquid);
+        return Pressure > 0;
+    }
+}

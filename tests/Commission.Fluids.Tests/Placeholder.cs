@@ -1,3 +1,0 @@
-namespace Commission.Fluids.Tests;
-
-internal static class Placeholder;
