@@ -10,7 +10,7 @@ internal readonly record struct Excerpt
         while (end > start && plain[end - 1] == ' ')
             end--;
         Source = source;
-        Plain = plain;
+        Plain = plain[..end];
         Start = start;
         End = end;
     }
@@ -18,7 +18,7 @@ internal readonly record struct Excerpt
     /// <summary>The whole text as written.</summary>
     public string Source { get; }
 
-    /// <summary>The whole text in plain characters.</summary>
+    /// <summary>The text in plain characters up to the end of the part, so that no reader looks further.</summary>
     public string Plain { get; }
 
     /// <summary>First character of the part.</summary>

@@ -126,6 +126,12 @@ internal static class FaultText
     public static ParseFault Accuracy(string written, string why, int at) => new(
         FaultKind.BadAccuracy, $"\"{written}\" {why}.", "An accuracy is expected here.", "Write it like 0.5 % of full scale, 1.5 % of reading + 3 digits, 0.9 °F, or ±0.5 K (k=2).", at, Math.Max(1, written.Length));
 
+    public static ParseFault UnknownDisplayKey(string key, IReadOnlyList<string> keys) =>
+        new(FaultKind.UnknownUnit, $"\"{key}\" is nothing that has a unit of its own.", "", $"Write one of: {string.Join(", ", keys)}.", 0, Math.Max(1, key.Length));
+
+    public static ParseFault NotADisplayUnit(string unit, string key, IReadOnlyList<string> symbols) =>
+        new(FaultKind.UnknownUnit, $"\"{unit}\" cannot be the unit of {key}.", "", $"Write one of: {string.Join(", ", symbols)}.", 0, Math.Max(1, unit.Length));
+
     public static string UnitList(Dimension dimension)
     {
         var symbols = UnitTable.For(dimension).Select(u => u.Symbol).Where(s => s != "1").Take(6).ToArray();

@@ -54,7 +54,7 @@ public static partial class QuantityParser
         var (number, fault) = NumberReader.Read(text, at);
         if (fault is not null)
             return fault;
-        if (number is not { } first || first.End > end)
+        if (number is not { } first)
             return NoNumber(excerpt, dimension);
         var next = SkipSpaces(text, first.End, end);
         if (next == end)

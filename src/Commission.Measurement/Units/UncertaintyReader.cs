@@ -14,7 +14,7 @@ internal static partial class UncertaintyReader
         var (number, fault) = NumberReader.Read(excerpt.Plain, excerpt.Start);
         if (fault is not null)
             return fault;
-        if (number is not { } half || half.End > excerpt.End)
+        if (number is not { } half)
             return FaultText.Uncertainty(excerpt.Written, "is no number behind the ± sign", $"Write it like {(dimension == Dimension.Temperature ? "45.2 °F +/- 1.0" : "+/- 1.0")}.", excerpt.Start);
         if (half.Text.StartsWith('-'))
             return FaultText.Uncertainty(excerpt.Written, "is an uncertainty below zero", "Write it without the minus sign.", excerpt.Start);

@@ -159,7 +159,7 @@ public static class UnitTable
         Of(Dimension.Frequency, "Hz", 1, "hertz", "cycles"),
         Of(Dimension.Frequency, "rpm", 1.0 / 60, "r/min", "rev/min"),
 
-        Of(Dimension.Ratio, "%", 0.01, "percent", "pct", "per cent"),
+        Of(Dimension.Ratio, "%", 0.01, "percent", "pct", "per cent", "% RH", "percent RH"),
         Of(Dimension.Ratio, "1", 1),
 
         Of(Dimension.MassPerLength, "oz/ft", ConversionFactors.Ounce / Foot, "oz per ft", "ounces per foot"),

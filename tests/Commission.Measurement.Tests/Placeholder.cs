@@ -1,3 +1,0 @@
-namespace Commission.Measurement.Tests;
-
-internal static class Placeholder;

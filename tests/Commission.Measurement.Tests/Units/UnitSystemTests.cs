@@ -1,0 +1,48 @@
+using Commission.Measurement.Quantities;
+using Commission.Measurement.Units;
+
+namespace Commission.Measurement.Tests.Units;
+
+public sealed class UnitSystemTests
+{
+    [Fact]
+    public void Every_kind_has_a_unit_in_both_presets()
+    {
+        foreach (var kind in Enum.GetValues<DisplayKind>())
+        {
+            Assert.NotNull(UnitSystem.Us[kind].Unit);
+            Assert.NotNull(UnitSystem.Si[kind].Unit);
+            Assert.Equal(UnitSystem.Us[kind].Unit.Reference, UnitSystem.Si[kind].Unit.Reference);
+        }
+    }
+
+    [Fact]
+    public void One_kind_can_be_overridden()
+    {
+        var result = UnitSystem.Us.With("vacuum", "Pa");
+        Assert.True(result.Ok, result.Fault?.Message);
+        Assert.Equal("Pa", result.Value[DisplayKind.Vacuum].Unit.Symbol);
+        Assert.Equal(1, result.Value[DisplayKind.Vacuum].Decimals);
+        Assert.Equal("micron", UnitSystem.Us[DisplayKind.Vacuum].Unit.Symbol);
+        Assert.Equal("°F", result.Value[DisplayKind.Temperature].Unit.Symbol);
+        Assert.Equal("66.7 Pa", QuantityFormat.Format(66.66, result.Value[DisplayKind.Vacuum]));
+        Assert.Equal("kPag", UnitSystem.Si.With("pressure", "kPag").Value![DisplayKind.Pressure].Unit.Symbol);
+        Assert.Equal("°C", UnitSystem.Us.With("temperature", "C").Value![DisplayKind.Temperature].Unit.Symbol);
+    }
+
+    [Theory]
+    [InlineData("vacum", "Pa", "\"vacum\" is nothing that has a unit of its own.")]
+    [InlineData("vacuum", "psig", "\"psig\" cannot be the unit of vacuum.")]
+    [InlineData("pressure", "psia", "\"psia\" cannot be the unit of pressure.")]
+    [InlineData("torque", "psi", "\"psi\" cannot be the unit of torque.")]
+    public void Refuses_what_does_not_fit(string key, string unit, string found) =>
+        Assert.Equal(found, UnitSystem.Us.With(key, unit).Fault?.Found);
+
+    [Fact]
+    public void Keys_are_written_in_words() => Assert.Contains("static pressure", UnitSystem.Keys);
+
+    [Theory]
+    [InlineData("us", "psig")]
+    [InlineData("SI", "bar(g)")]
+    public void Presets_by_name(string name, string pressure) => Assert.Equal(pressure, UnitSystem.Find(name)![DisplayKind.Pressure].Unit.Symbol);
+}
