@@ -62,7 +62,12 @@ internal sealed class MixtureModel
     public double[] CrossVolume { get; }
 
     /// <summary>Loads the equations and pairs of the components and turns mass fractions into mole fractions.</summary>
-    public static MixtureModel Load(IReadOnlyList<string> components, IReadOnlyList<double> massFractions)
+    public static MixtureModel Load(IReadOnlyList<string> components, IReadOnlyList<double> massFractions) => Load(components, massFractions, byMass: true);
+
+    /// <summary>Loads the equations and pairs of the components with mole fractions.</summary>
+    public static MixtureModel LoadMolar(IReadOnlyList<string> components, IReadOnlyList<double> moleFractions) => Load(components, moleFractions, byMass: false);
+
+    private static MixtureModel Load(IReadOnlyList<string> components, IReadOnlyList<double> fractions, bool byMass)
     {
         EquationOfState[] equations = new EquationOfState[components.Count];
         double[] x = new double[components.Count];
@@ -70,7 +75,7 @@ internal sealed class MixtureModel
         for (int i = 0; i < equations.Length; i++)
         {
             equations[i] = FluidFile.Load(components[i]);
-            x[i] = massFractions[i] / equations[i].MolarMass;
+            x[i] = byMass ? fractions[i] / equations[i].MolarMass : fractions[i];
             sum += x[i];
         }
         for (int i = 0; i < x.Length; i++)

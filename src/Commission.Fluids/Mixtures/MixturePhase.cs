@@ -6,7 +6,7 @@ namespace Commission.Fluids.Mixtures;
 /// The state of one phase and the work space of its evaluation. Not thread-safe; a solver owns its own. Order of use:
 /// <see cref="SetComposition"/>, <see cref="SetTemperature"/>, then <see cref="Evaluate"/> or <see cref="EvaluateVolume"/> at a density.
 /// </summary>
-internal sealed class MixturePhase
+internal sealed partial class MixturePhase
 {
     private readonly int _count;
     private readonly double[] _x;
@@ -234,58 +234,6 @@ internal sealed class MixturePhase
             Jacobian[i * n + i] += 1 / _x[i];
         }
         PressureByTemperature = 1 + total.D - dt;
-    }
-
-    /// <summary>
-    /// The density of the liquid at the pressure, starting from a guess; NaN where the liquid branch has no such root. From the dense
-    /// side Newton's method converges without crossing the spinodal, because p(ρ) is convex there.
-    /// </summary>
-    public double SolveLiquid(double pressure, double guess)
-    {
-        double rho = guess;
-        for (int iteration = 0; iteration < 60; iteration++)
-        {
-            EvaluateVolume(rho);
-            if (PressureByDensity <= 0)
-            {
-                rho *= 1.06;
-                if (rho > 6 * ReducingDensity)
-                    return double.NaN;
-                continue;
-            }
-            double step = (pressure - Pressure) / PressureByDensity;
-            double limit = 0.1 * rho;
-            if (step > limit)
-                step = limit;
-            else if (step < -limit)
-                step = -limit;
-            rho += step;
-            if (Math.Abs(step) < 1e-11 * rho)
-                return rho;
-        }
-        return double.NaN;
-    }
-
-    /// <summary>The density of the vapour at the pressure; NaN where the vapour branch ends below this pressure.</summary>
-    public double SolveVapor(double pressure)
-    {
-        double rt = Model.GasConstant * Temperature;
-        double rho = pressure / rt;
-        for (int iteration = 0; iteration < 60; iteration++)
-        {
-            EvaluateVolume(rho);
-            if (PressureByDensity <= 0)
-                return double.NaN;
-            double step = (pressure - Pressure) / PressureByDensity;
-            if (step > 0.5 * rho)
-                step = 0.5 * rho;
-            else if (step < -0.5 * rho)
-                step = -0.5 * rho;
-            rho += step;
-            if (Math.Abs(step) < 1e-11 * rho)
-                return rho;
-        }
-        return double.NaN;
     }
 
     private void SetPressure(double density, double d, double dd)

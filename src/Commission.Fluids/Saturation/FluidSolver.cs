@@ -3,7 +3,7 @@ using Commission.Fluids.Mixtures;
 namespace Commission.Fluids.Saturation;
 
 /// <summary>The work space of one calculation on one refrigerant: saturation and single phases. Not thread-safe; rented from <see cref="Refrigerant"/>.</summary>
-internal sealed class FluidSolver
+internal sealed partial class FluidSolver
 {
     private readonly MixtureModel _model;
     private readonly PureSaturation? _pure;
@@ -27,16 +27,6 @@ internal sealed class FluidSolver
             _blend = new BlendSaturation(model);
             _liquid = _blend.Liquid;
             _vapor = _blend.Vapor;
-        }
-    }
-
-    /// <summary>A phase of designated composition, free for single-phase work; a saturation solution is lost by using it.</summary>
-    public MixturePhase Single
-    {
-        get
-        {
-            _vapor.SetComposition(_model.Composition);
-            return _vapor;
         }
     }
 
@@ -85,6 +75,9 @@ internal sealed class FluidSolver
             vapor.Entropy / vaporMass,
             Slope);
     }
+
+    /// <summary>Compositions of liquid and vapour and the liquid's molar density of the last saturation solution.</summary>
+    public (double[] Liquid, double[] Vapor, double LiquidDensity) Phases() => (_liquid.X.ToArray(), _vapor.X.ToArray(), _liquid.Density);
 
     private void SetFixed(SaturationCurve curve) =>
         (curve == SaturationCurve.Bubble ? _liquid : _vapor).SetComposition(_model.Composition);

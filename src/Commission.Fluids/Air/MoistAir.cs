@@ -1,0 +1,179 @@
+namespace Commission.Fluids.Air;
+
+/// <summary>
+/// Moist air by the perfect-gas relations of the ASHRAE Handbook — Fundamentals, chapter 1, in their SI form (the I-P form differs by
+/// up to 0.03 % in humidity ratio: never mix the two). Real moist air differs from them by up to 0.55 % in humidity ratio, 0.65 kJ/kg
+/// and 0.025 K in wet bulb. Valid from −100 °C to 200 °C.
+/// </summary>
+public static class MoistAir
+{
+    private const double Freezing = 273.15;
+
+    /// <summary>
+    /// Saturation pressure over liquid water (over ice below 0 °C), Pa: R. W. Hyland and A. Wexler, ASHRAE Trans. 89(2A) (1983) 500,
+    /// as eqs. 5 and 6 of the handbook.
+    /// </summary>
+    /// <param name="kelvin">173.15 K … 473.15 K.</param>
+    public static FluidResult<double> SaturationPressure(double kelvin) =>
+        InRange(kelvin)
+            ? FluidResult<double>.Of(Math.Exp(LnSaturationPressure(kelvin, out _)))
+            : FluidResult<double>.None($"Moist air is computed from −100 °C to 200 °C; {Refrigerant.Celsius(kelvin)} is outside.");
+
+    /// <summary>The state from dry bulb and wet bulb (a sling psychrometer).</summary>
+    /// <param name="dryBulb">K.</param>
+    /// <param name="wetBulb">K, not above the dry bulb.</param>
+    /// <param name="pressure">Pa absolute.</param>
+    public static FluidResult<MoistAirState> FromWetBulb(double dryBulb, double wetBulb, double pressure)
+    {
+        if (Bad(dryBulb, pressure) is string reason)
+            return FluidResult<MoistAirState>.None(reason);
+        if (!InRange(wetBulb) || wetBulb > dryBulb)
+            return FluidResult<MoistAirState>.None($"A wet bulb of {Refrigerant.Celsius(wetBulb)} cannot stand above a dry bulb of {Refrigerant.Celsius(dryBulb)}.");
+        if (SaturationRatio(wetBulb, pressure) is not double saturated)
+            return FluidResult<MoistAirState>.None($"At {Refrigerant.Celsius(wetBulb)} water boils at {Refrigerant.Kilopascals(pressure)}.");
+        double w = RatioFromWetBulb(dryBulb, wetBulb, saturated);
+        // A last-digit negative is dry air; more is a wet bulb that no air can have.
+        if (w < -1e-12)
+            return FluidResult<MoistAirState>.None($"A wet bulb of {Refrigerant.Celsius(wetBulb)} is below what even dry air of {Refrigerant.Celsius(dryBulb)} can have.");
+        return FluidResult<MoistAirState>.Of(State(dryBulb, Math.Max(w, 0), pressure, wetBulb));
+    }
+
+    /// <summary>The state from dry bulb and relative humidity.</summary>
+    /// <param name="dryBulb">K.</param>
+    /// <param name="relativeHumidity">0…1.</param>
+    /// <param name="pressure">Pa absolute.</param>
+    public static FluidResult<MoistAirState> FromRelativeHumidity(double dryBulb, double relativeHumidity, double pressure)
+    {
+        if (Bad(dryBulb, pressure) is string reason)
+            return FluidResult<MoistAirState>.None(reason);
+        if (!(relativeHumidity is >= 0 and <= 1))
+            return FluidResult<MoistAirState>.None("A relative humidity is between 0 and 100 %.");
+        return FromVaporPressure(dryBulb, relativeHumidity * Math.Exp(LnSaturationPressure(dryBulb, out _)), pressure);
+    }
+
+    /// <summary>The state from dry bulb and dew point.</summary>
+    /// <param name="dryBulb">K.</param>
+    /// <param name="dewPoint">K, not above the dry bulb.</param>
+    /// <param name="pressure">Pa absolute.</param>
+    public static FluidResult<MoistAirState> FromDewPoint(double dryBulb, double dewPoint, double pressure)
+    {
+        if (Bad(dryBulb, pressure) is string reason)
+            return FluidResult<MoistAirState>.None(reason);
+        if (!InRange(dewPoint) || dewPoint > dryBulb)
+            return FluidResult<MoistAirState>.None($"A dew point of {Refrigerant.Celsius(dewPoint)} cannot stand above a dry bulb of {Refrigerant.Celsius(dryBulb)}.");
+        return FromVaporPressure(dryBulb, Math.Exp(LnSaturationPressure(dewPoint, out _)), pressure);
+    }
+
+    /// <summary>The state from dry bulb and humidity ratio.</summary>
+    /// <param name="dryBulb">K.</param>
+    /// <param name="humidityRatio">kg of water per kg of dry air, at most that of saturation.</param>
+    /// <param name="pressure">Pa absolute.</param>
+    public static FluidResult<MoistAirState> FromHumidityRatio(double dryBulb, double humidityRatio, double pressure)
+    {
+        if (Bad(dryBulb, pressure) is string reason)
+            return FluidResult<MoistAirState>.None(reason);
+        if (!(humidityRatio >= 0))
+            return FluidResult<MoistAirState>.None("A humidity ratio is not negative.");
+        return FromVaporPressure(dryBulb, pressure * humidityRatio / (0.621945 + humidityRatio), pressure);
+    }
+
+    private static FluidResult<MoistAirState> FromVaporPressure(double dryBulb, double vapor, double pressure)
+    {
+        double saturation = Math.Exp(LnSaturationPressure(dryBulb, out _));
+        if (vapor > saturation * (1 + 1e-9))
+            return FluidResult<MoistAirState>.None($"Air of {Refrigerant.Celsius(dryBulb)} cannot hold that much water: it is more than saturated.");
+        if (vapor >= pressure)
+            return FluidResult<MoistAirState>.None($"The vapour pressure of the water would not be below the pressure, {Refrigerant.Kilopascals(pressure)}.");
+        double w = 0.621945 * vapor / (pressure - vapor);
+        return FluidResult<MoistAirState>.Of(State(dryBulb, w, pressure, WetBulb(dryBulb, w, pressure)));
+    }
+
+    private static MoistAirState State(double dryBulb, double w, double pressure, double wetBulb)
+    {
+        double t = dryBulb - Freezing;
+        double vapor = pressure * w / (0.621945 + w);
+        return new MoistAirState(
+            pressure,
+            dryBulb,
+            w,
+            wetBulb,
+            w > 0 ? DewPoint(vapor) : null,
+            vapor / Math.Exp(LnSaturationPressure(dryBulb, out _)),
+            1000 * (1.006 * t + w * (2501 + 1.86 * t)),
+            287.042 * dryBulb * (1 + 1.607858 * w) / pressure);
+    }
+
+    /// <summary>Handbook eqs. 33 (liquid on the wick) and 35 (ice below 0 °C).</summary>
+    private static double RatioFromWetBulb(double dryBulb, double wetBulb, double saturated)
+    {
+        double t = dryBulb - Freezing, s = wetBulb - Freezing;
+        return s >= 0
+            ? ((2501 - 2.326 * s) * saturated - 1.006 * (t - s)) / (2501 + 1.86 * t - 4.186 * s)
+            : ((2830 - 0.24 * s) * saturated - 1.006 * (t - s)) / (2830 + 1.86 * t - 2.1 * s);
+    }
+
+    private static double WetBulb(double dryBulb, double w, double pressure)
+    {
+        double low = Math.Max(173.15, dryBulb - 100), high = dryBulb;
+        // W of the wet bulb rises with it: bisection, safe across the step between water and ice at 0 °C.
+        for (int i = 0; i < 100 && high - low > 1e-11 * high; i++)
+        {
+            double middle = 0.5 * (low + high);
+            if (SaturationRatio(middle, pressure) is not double saturated || RatioFromWetBulb(dryBulb, middle, saturated) > w)
+                high = middle;
+            else
+                low = middle;
+        }
+        return 0.5 * (low + high);
+    }
+
+    private static double? SaturationRatio(double kelvin, double pressure)
+    {
+        double vapor = Math.Exp(LnSaturationPressure(kelvin, out _));
+        return vapor < pressure ? 0.621945 * vapor / (pressure - vapor) : null;
+    }
+
+    /// <summary>The temperature of saturation at a vapour pressure, by Newton's method on ln p in 1/T; null below −100 °C.</summary>
+    private static double? DewPoint(double vapor)
+    {
+        double target = Math.Log(vapor);
+        double t = 280;
+        for (int i = 0; i < 60; i++)
+        {
+            double error = LnSaturationPressure(t, out double slope) - target;
+            double next = 1 / (1 / t + error / (slope * t * t));
+            if (!(next > 100 && next < 600))
+                return null;
+            if (Math.Abs(next - t) < 1e-12 * t)
+            {
+                t = next;
+                break;
+            }
+            t = next;
+        }
+        return InRange(t) ? t : null;
+    }
+
+    private static double LnSaturationPressure(double kelvin, out double slope)
+    {
+        double t = kelvin;
+        if (t < Freezing)
+        {
+            slope = 5674.5359 / (t * t) - 9.677843e-3 + 2 * 6.2215701e-7 * t + 3 * 2.0747825e-9 * t * t - 4 * 9.484024e-13 * t * t * t + 4.1635019 / t;
+            return -5674.5359 / t + 6.3925247 + t * (-9.677843e-3 + t * (6.2215701e-7 + t * (2.0747825e-9 - t * 9.484024e-13))) + 4.1635019 * Math.Log(t);
+        }
+        slope = 5800.2206 / (t * t) - 4.8640239e-2 + 2 * 4.1764768e-5 * t - 3 * 1.4452093e-8 * t * t + 6.5459673 / t;
+        return -5800.2206 / t + 1.3914993 + t * (-4.8640239e-2 + t * (4.1764768e-5 - t * 1.4452093e-8)) + 6.5459673 * Math.Log(t);
+    }
+
+    private static bool InRange(double kelvin) => kelvin is >= 173.15 and <= 473.15;
+
+    private static string? Bad(double dryBulb, double pressure)
+    {
+        if (!InRange(dryBulb))
+            return $"Moist air is computed from −100 °C to 200 °C; {Refrigerant.Celsius(dryBulb)} is outside.";
+        if (!(pressure > 0) || !double.IsFinite(pressure))
+            return "The pressure of the air must be above zero absolute.";
+        return null;
+    }
+}

@@ -1,0 +1,117 @@
+using Commission.Fluids.Air;
+using Xunit;
+
+namespace Commission.Fluids.Tests.Air;
+
+/// <summary>Moist air in the SI form of the handbook's perfect-gas relations.</summary>
+public sealed class MoistAirTests
+{
+    // ASHRAE Handbook - Fundamentals, chapter 1, the example of the chart (40 °C, wet bulb 20 °C, 101.325 kPa): read from the chart
+    // W 6.5 g/kg, h 56.7 kJ/kg, dew point 7 °C, RH 14 %, v 0.896 m³/kg (from memory).
+    [Fact]
+    public void Handbook_chart_example()
+    {
+        MoistAirState s = Fluids.Value(MoistAir.FromWetBulb(313.15, 293.15, 101325));
+        Assert.Equal(0.0065, s.HumidityRatio, 0.0001);
+        Assert.Equal(56.7, s.Enthalpy / 1000, 0.05);
+        Assert.Equal(7, s.DewPoint!.Value - 273.15, 0.5);
+        Assert.Equal(0.14, s.RelativeHumidity, 0.005);
+        Assert.Equal(0.896, s.SpecificVolume, 0.0005);
+    }
+
+    // The same from the printed equations, computed by an independent program.
+    [Fact]
+    public void Handbook_example_by_its_equations()
+    {
+        MoistAirState s = Fluids.Value(MoistAir.FromWetBulb(313.15, 293.15, 101325));
+        Assert.Equal(0.0064008, s.HumidityRatio, 5e-8);
+        Assert.Equal(56.725, s.Enthalpy / 1000, 0.0005);
+        Assert.Equal(7.434, s.DewPoint!.Value - 273.15, 0.0005);
+        Assert.Equal(0.1398, s.RelativeHumidity, 0.00005);
+        Assert.Equal(0.89625, s.SpecificVolume, 0.000005);
+    }
+
+    // Humidity ratio in the SI form at 14.696 psia: dry bulb °F, wet bulb °F, W, RH %, v ft³/lb, dew point °F.
+    [Theory]
+    [InlineData(100, 65, 0.0051807, 5e-8, 12.78, 14.227, 39.93)]
+    [InlineData(80, 67, 0.011166, 5e-7, 51.09, 13.849, 60.31)]
+    [InlineData(75, 63, 0.009529, 5e-7, 51.57, 13.686, 55.97)]
+    [InlineData(95, 75, 0.014060, 5e-7, 39.80, 14.299, 66.75)]
+    public void Humidity_from_wet_bulb_in_the_SI_form(double dry, double wet, double w, double half, double rh, double volume, double dew)
+    {
+        MoistAirState s = Fluids.Value(MoistAir.FromWetBulb(Kelvin(dry), Kelvin(wet), 14.696 * 6894.757293168));
+        Assert.Equal(w, s.HumidityRatio, half);
+        Assert.Equal(rh, s.RelativeHumidity * 100, 0.0051);
+        // The I-P gas constant of the handbook, 0.370486, rounds away from 0.287042 by up to 0.005 %.
+        Assert.Equal(volume, s.SpecificVolume / 0.028316846592 * 0.45359237, 0.0015);
+        Assert.Equal(dew, s.DewPoint!.Value * 1.8 - 459.67, 0.0051);
+    }
+
+    [Theory]
+    [InlineData(80, 66, 0.010446, 47.85)]
+    [InlineData(75, 62.5, 0.009197, 49.80)]
+    public void Humidity_from_wet_bulb_more(double dry, double wet, double w, double rh)
+    {
+        MoistAirState s = Fluids.Value(MoistAir.FromWetBulb(Kelvin(dry), Kelvin(wet), 14.696 * 6894.757293168));
+        Assert.Equal(w, s.HumidityRatio, 5e-7);
+        Assert.Equal(rh, s.RelativeHumidity * 100, 0.0051);
+    }
+
+    // Hyland and Wexler 1983 from the published coefficients.
+    [Theory]
+    [InlineData(20, 2338.80, 0.005)]
+    [InlineData(40, 7383.46, 0.005)]
+    [InlineData(0, 611.213, 0.0005)]
+    public void Saturation_pressure_of_Hyland_and_Wexler(double celsius, double pascals, double half) =>
+        Assert.Equal(pascals, Fluids.Value(MoistAir.SaturationPressure(celsius + 273.15)), half);
+
+    [Fact]
+    public void Hyland_and_Wexler_stay_near_IAPWS()
+    {
+        for (double t = 233.15; t < 373; t += 5)
+        {
+            double other = Fluids.Value(Commission.Fluids.Water.WaterVapor.SaturationPressure(t));
+            Assert.Equal(other, Fluids.Value(MoistAir.SaturationPressure(t)), 1.5e-3 * other);
+        }
+    }
+
+    [Theory]
+    [InlineData(300, 290, 101325)]
+    [InlineData(263.15, 261.15, 90000)]
+    [InlineData(275.15, 272.15, 101325)]
+    [InlineData(330, 300, 70000)]
+    public void Wet_bulb_humidity_ratio_relative_humidity_and_dew_point_lead_to_the_same_state(double dry, double wet, double pressure)
+    {
+        MoistAirState s = Fluids.Value(MoistAir.FromWetBulb(dry, wet, pressure));
+        foreach (MoistAirState other in new[]
+        {
+            Fluids.Value(MoistAir.FromHumidityRatio(dry, s.HumidityRatio, pressure)),
+            Fluids.Value(MoistAir.FromRelativeHumidity(dry, s.RelativeHumidity, pressure)),
+            Fluids.Value(MoistAir.FromDewPoint(dry, s.DewPoint!.Value, pressure)),
+        })
+        {
+            Assert.Equal(wet, other.WetBulb, 1e-8);
+            Assert.Equal(s.HumidityRatio, other.HumidityRatio, 1e-12);
+            Assert.Equal(s.Enthalpy, other.Enthalpy, 1e-6);
+        }
+    }
+
+    [Fact]
+    public void Saturated_air_has_one_temperature()
+    {
+        MoistAirState s = Fluids.Value(MoistAir.FromRelativeHumidity(295, 1, 101325));
+        Assert.Equal(295, s.WetBulb, 1e-7);
+        Assert.Equal(295, s.DewPoint!.Value, 1e-7);
+    }
+
+    [Fact]
+    public void Impossible_states_have_a_reason()
+    {
+        Assert.Contains("cannot stand above", MoistAir.FromWetBulb(290, 295, 101325).Reason!, StringComparison.Ordinal);
+        Assert.Contains("even dry air", MoistAir.FromWetBulb(320, 280, 101325).Reason!, StringComparison.Ordinal);
+        Assert.Contains("saturated", MoistAir.FromHumidityRatio(283.15, 0.02, 101325).Reason!, StringComparison.Ordinal);
+        Assert.Contains("between 0 and 100", MoistAir.FromRelativeHumidity(290, 1.2, 101325).Reason!, StringComparison.Ordinal);
+    }
+
+    private static double Kelvin(double fahrenheit) => (fahrenheit + 459.67) / 1.8;
+}
