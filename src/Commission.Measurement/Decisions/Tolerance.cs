@@ -8,6 +8,9 @@ public sealed record Tolerance(double? Lower, double? Upper)
     /// <summary>Half the width of a two-sided tolerance; nothing for a one-sided one.</summary>
     public double? HalfWidth => Upper is { } upper && Lower is { } lower ? (upper - lower) / 2 : null;
 
+    /// <summary>Whether nothing can satisfy it: the lower side is above the upper.</summary>
+    public bool IsEmpty => Lower > Upper;
+
     /// <summary>Not below a limit.</summary>
     /// <param name="lower">Lowest allowed.</param>
     public static Tolerance AtLeast(double lower) => new(lower, null);

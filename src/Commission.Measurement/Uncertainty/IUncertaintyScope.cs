@@ -7,4 +7,8 @@ public interface IUncertaintyScope
     /// <param name="value">The estimate.</param>
     /// <param name="causes">The causes; write <c>cause * sensitivity</c> for one that does not enter one to one.</param>
     Uncertain Reading(double value, params ReadOnlySpan<RootTerm> causes);
+
+    /// <summary>An estimate that already carries its causes, such as the parameters of a fit.</summary>
+    /// <param name="estimate">The estimate.</param>
+    Uncertain Input(Uncertain estimate);
 }

@@ -12,4 +12,7 @@ public sealed class LinearScope : IUncertaintyScope
 
     /// <inheritdoc/>
     public Uncertain Reading(double value, params ReadOnlySpan<RootTerm> causes) => Uncertain.From(value, causes);
+
+    /// <inheritdoc/>
+    public Uncertain Input(Uncertain estimate) => estimate;
 }

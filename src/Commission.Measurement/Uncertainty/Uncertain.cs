@@ -44,6 +44,8 @@ public sealed partial class Uncertain
         }
     }
 
+    internal IReadOnlyList<Contribution> Contributions => contributions;
+
     /// <summary>A number without doubt.</summary>
     /// <param name="value">The number.</param>
     public static Uncertain Exact(double value) => new(value, []);
