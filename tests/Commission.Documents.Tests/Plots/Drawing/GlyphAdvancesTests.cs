@@ -1,0 +1,43 @@
+using Commission.Documents.Plots.Drawing;
+using UglyToad.PdfPig.Core;
+using UglyToad.PdfPig.Fonts.TrueType;
+using UglyToad.PdfPig.Fonts.TrueType.Parser;
+using Xunit;
+
+namespace Commission.Documents.Tests.Plots.Drawing;
+
+/// <summary>Our reading of the typeface against PdfPig's, which reads the same file with its own code.</summary>
+public class GlyphAdvancesTests
+{
+    [Theory]
+    [InlineData("Fonts/SourceSans3-Regular.ttf")]
+    [InlineData("Fonts/SourceSans3-SemiBold.ttf")]
+    public void Every_character_of_a_record_is_as_wide_as_another_reader_says(string resource)
+    {
+        using var stream = typeof(GlyphAdvances).Assembly.GetManifestResourceStream(resource)!;
+        var bytes = new byte[stream.Length];
+        stream.ReadExactly(bytes);
+        var other = TrueTypeFontParser.Parse(new TrueTypeDataBytes(new MemoryInputBytes(bytes)));
+        var ours = GlyphAdvances.FromResource(resource);
+        foreach (var character in "The quick brown fox jumps over 13 lazy dogs: 0123456789,.±°µΔ≤≥−–…’“”₂²³·×✓✗▲□%/()")
+        {
+            Assert.True(other.TryGetAdvanceWidth(character, out var width), $"U+{(int)character:X4}");
+            Assert.Equal(width, ours.Width(character.ToString(), other.GetUnitsPerEm()), 6);
+        }
+    }
+
+    [Fact]
+    public void All_digits_are_equally_wide() // a property of the face that tables rely on
+        => Assert.Single("0123456789".Select(digit => new TextStyle(10, "#000000").Width(digit.ToString())).Distinct());
+
+    [Fact]
+    public void A_text_that_does_not_fit_is_cut_with_an_ellipsis()
+    {
+        var style = new TextStyle(8, "#000000");
+        Assert.Equal("short", style.Fit("short", 100));
+        var cut = style.Fit("a very long label indeed", 50);
+        Assert.EndsWith("…", cut, StringComparison.Ordinal);
+        Assert.InRange(style.Width(cut), 30, 50);
+        Assert.Equal("…", style.Fit("W", 1));
+    }
+}
