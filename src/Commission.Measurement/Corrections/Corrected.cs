@@ -1,0 +1,23 @@
+using Commission.Measurement.Uncertainty;
+
+namespace Commission.Measurement.Corrections;
+
+/// <summary>A corrected reading and how it was reached.</summary>
+/// <param name="Value">The corrected reading with everything that is still doubtful.</param>
+/// <param name="Steps">The corrections in order.</param>
+public sealed record Corrected(Uncertain Value, IReadOnlyList<CorrectionStep> Steps)
+{
+    /// <summary>This reading, corrected further.</summary>
+    /// <param name="next">The next correction, from the value so far.</param>
+    public Corrected Then(Func<Uncertain, Corrected> next)
+    {
+        var after = next(Value);
+        return new Corrected(after.Value, [.. Steps, .. after.Steps]);
+    }
+
+    internal static Corrected Unchanged(Uncertain value, string name, string text) =>
+        new(value, [new CorrectionStep(name, text, value.Value, 0, false)]);
+
+    internal static Corrected Of(Uncertain before, Uncertain after, string name, string text) =>
+        new(after, [new CorrectionStep(name, text, before.Value, after.Value - before.Value, true)]);
+}
