@@ -52,10 +52,10 @@ internal static class FaultText
     public static ParseFault SpacedDigits(string text, int at, int end) =>
         new(FaultKind.Leftover, $"\"{text[at..end]}\" looks like one number with a space in it.", "", $"Write {text[at..end].Replace(" ", "", StringComparison.Ordinal)}, without the space.", at, end - at);
 
-    public static ParseFault UnitMissing(string number, Dimension dimension, int at)
+    public static ParseFault UnitMissing(string written, NumberToken number, Dimension dimension)
     {
-        var units = UnitTable.For(dimension).Take(2).Select(u => $"{number} {u.Symbol}");
-        return new ParseFault(FaultKind.UnitMissing, $"\"{number}\" has no unit.", Expected(dimension), $"Write {string.Join(" or ", units)}.", at, number.Length);
+        var units = UnitTable.For(dimension).Take(2).Select(u => $"{number.Text} {u.Symbol}");
+        return new ParseFault(FaultKind.UnitMissing, $"\"{written}\" has no unit.", Expected(dimension), $"Write {string.Join(" or ", units)}.", number.Start, written.Length);
     }
 
     public static ParseFault UnknownUnit(string unit, NumberToken number, Dimension dimension, int at)

@@ -60,7 +60,7 @@ public static partial class QuantityParser
         if (next == end)
         {
             return bareUnit is null
-                ? FaultText.UnitMissing(first.Text, dimension, at)
+                ? FaultText.UnitMissing(excerpt.Written, first, dimension)
                 : Possibility.Check(new WrittenValue(first, bareUnit, bareUnit, bareUnit.ToSi(first.Value), Spell(first.Text, bareUnit), excerpt), dimension);
         }
 

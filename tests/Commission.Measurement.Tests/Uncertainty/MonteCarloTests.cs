@@ -108,6 +108,26 @@ public sealed class MonteCarloTests
     }
 
     [Fact]
+    public void The_comparison_judges_estimate_and_uncertainty_and_shows_the_intervals()
+    {
+        var causes = Enumerable.Range(1, 4).Select(i => new RootCause($"x{i}", "", i == 4 ? 10 : 1, distribution: Distribution.Rectangular)).ToArray();
+        Uncertain Model(IUncertaintyScope scope) => scope.Reading(0, causes[0]) + scope.Reading(0, causes[1]) + scope.Reading(0, causes[2]) + scope.Reading(0, causes[3]);
+        var same = MonteCarloComparison.Of(Model(LinearScope.Instance), MonteCarlo.Run(Model, new Random(4), 200_000));
+        Assert.True(same.Agrees);
+        Assert.Equal(0.5, same.ToleranceOfTwoDigits, 1e-12);
+        Assert.True(same.SampledInterval.High < same.LinearInterval.High);
+
+        // x² at zero: the linear result sees no uncertainty at all.
+        Uncertain Square(IUncertaintyScope scope)
+        {
+            var x = scope.Reading(0, causes[0]);
+            return x * x;
+        }
+
+        Assert.False(MonteCarloComparison.Of(Square(LinearScope.Instance), MonteCarlo.Run(Square, new Random(4), 10_000)).Agrees);
+    }
+
+    [Fact]
     public void The_same_seed_gives_the_same_trials()
     {
         var cause = new RootCause("x", "", 1);
