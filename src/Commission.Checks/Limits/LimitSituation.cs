@@ -57,7 +57,11 @@ internal sealed record LimitSituation
     /// <summary>Temperature around the circuit, K.</summary>
     public double? Ambient { get; init; }
 
-    /// <summary>What a job says. The refrigerant's class, the full charge and the ambient temperature are computed elsewhere and added.</summary>
+    /// <summary>
+    /// What a job says. Not said and still known: outside refrigeration a circuit is for comfort and has no receiver, and a split, a
+    /// heat pump or a packaged unit blows into ducts. The refrigerant's class, the full charge and the ambient temperature are
+    /// computed elsewhere and added.
+    /// </summary>
     /// <param name="job">The job.</param>
     /// <returns>The situation.</returns>
     public static LimitSituation Of(Job job)
@@ -73,7 +77,7 @@ internal sealed record LimitSituation
             Compressor = equipment.Compressor?.Kind.Value.ToString(),
             Refrigerant = equipment.Refrigerant.Value,
             Phases = equipment.Nameplate?.Phases?.Value,
-            Receiver = equipment.Receiver?.Value,
+            Receiver = equipment.Receiver?.Value ?? (system == SystemKind.Refrigeration ? null : false),
             Ducted = equipment.Ducted?.Value ?? (system is SystemKind.Split or SystemKind.HeatPump or SystemKind.Packaged ? true : null),
             HermeticallySealed = equipment.HermeticallySealed?.Value,
             LeakSensor = job.Safety is { } safety ? safety.LeakSensor is not null || safety.Mitigation?.Value == Mitigation.LeakSensorWithFan : null,
