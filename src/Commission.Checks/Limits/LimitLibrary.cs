@@ -29,9 +29,6 @@ internal sealed class LimitLibrary
     /// <summary>Names of the packs of this program, in order.</summary>
     public static IReadOnlyCollection<string> EmbeddedNames => Names.Value;
 
-    /// <summary>Names of the packs of this program that have been read so far.</summary>
-    internal static IEnumerable<string> AlreadyRead => Read.Where(pair => pair.Value.IsValueCreated).Select(pair => pair.Key);
-
     /// <summary>The pack of a name.</summary>
     /// <param name="name">The name.</param>
     /// <returns>The pack; null when there is none of this name.</returns>
@@ -41,23 +38,38 @@ internal sealed class LimitLibrary
         return Names.Value.Contains(name) ? Read.GetOrAdd(name, static key => new Lazy<LimitPack>(() => Load(key))).Value : null;
     }
 
+    /// <summary>Whether there is a pack of this name; it is not read.</summary>
+    /// <param name="name">The name.</param>
+    /// <returns>True when <see cref="Find"/> would give it.</returns>
+    public bool Contains(string name) => _own.ContainsKey(name) || Names.Value.Contains(name);
+
     /// <summary>A library that also holds a pack of a job or a maker.</summary>
     /// <param name="text">The text of the pack's file.</param>
     /// <param name="problems">Where faults go.</param>
     /// <param name="pack">The pack, when it could be read.</param>
-    /// <returns>The larger library; this one when the pack could not be read or takes a name that is in use.</returns>
+    /// <returns>The larger library; this one when the pack could not be read, takes a name in use, or builds on a pack that is not there.</returns>
     public LimitLibrary With(SourceText text, ProblemList problems, out LimitPack? pack)
     {
+        var before = problems.Count;
         pack = LimitPackReader.Read(text, problems);
         if (pack is null) return this;
-        if (Names.Value.Contains(pack.Name) || _own.ContainsKey(pack.Name))
-        {
+        if (Contains(pack.Name))
             problems.Add(SourceLocation.WholeFile(text.File), $"The name \"{pack.Name}\" is taken by another pack.", "", "Give this pack a name of its own.", "name-taken");
-            pack = null;
-            return this;
+        foreach (var below in pack.BuildsOn.Where(below => !Contains(below.Name)))
+        {
+            var near = NearestName.Of(below.Name, AllNames());
+            problems.Add(
+                below.At,
+                $"There is no limit pack \"{below.Name}\" to build on.",
+                "",
+                near is null ? $"The packs are {string.Join(", ", AllNames())}." : $"Did you mean \"{near}\"?",
+                "unknown-pack",
+                below.Name.Length);
         }
 
-        return new LimitLibrary(_own.Add(pack.Name, pack));
+        if (problems.Count == before) return new LimitLibrary(_own.Add(pack.Name, pack));
+        pack = null;
+        return this;
     }
 
     /// <summary>Every name that can be found, in order.</summary>

@@ -15,7 +15,7 @@ internal sealed record LimitPack(
     string Title,
     string PublishedBy,
     string Edition,
-    ImmutableArray<string> BuildsOn,
+    ImmutableArray<PackReference> BuildsOn,
     ImmutableSortedDictionary<string, ImmutableArray<LimitEntry>> Limits,
     ImmutableArray<RequiredProfile> Required)
 {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Commission.Jobs.Model;
 using Commission.Measurement.Decisions;
 
 namespace Commission.Checks.Limits;
@@ -13,6 +14,14 @@ internal sealed class LimitResolver
     private readonly ImmutableDictionary<string, MakerFigure> _maker;
     private readonly DecisionRuleChoice _rules;
 
+    /// <summary>The limits of a job.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="packs">The packs it asks for.</param>
+    /// <param name="situation">What is known of it, the refrigerant's class and the charge included.</param>
+    /// <returns>A resolver.</returns>
+    public static LimitResolver For(Job job, PackSelection packs, LimitSituation situation) =>
+        new(packs.Library, packs.Names, MakerFigures.Of(job), situation, new DecisionRuleChoice(job.Limits?.DecisionRule));
+
     /// <summary>Makes a resolver.</summary>
     /// <param name="library">Where packs come from.</param>
     /// <param name="packs">Names of the packs the job asks for, in order; each has to be in the library.</param>
@@ -25,7 +34,7 @@ internal sealed class LimitResolver
         ImmutableDictionary<string, MakerFigure> maker,
         LimitSituation situation,
         DecisionRuleChoice rules)
-        : this(new PackChain(library, packs), maker, situation, rules)
+        : this(new PackChain(library.Find, packs), maker, situation, rules)
     {
     }
 

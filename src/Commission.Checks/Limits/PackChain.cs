@@ -6,7 +6,7 @@ namespace Commission.Checks.Limits;
 /// The packs of a job in the order they are asked: the named ones, each followed by what it builds on, then common practice and what
 /// that builds on; every pack once. A pack is read when the enumeration reaches it and not before.
 /// </summary>
-internal sealed class PackChain(LimitLibrary library, IEnumerable<string> named) : IEnumerable<LimitPack>
+internal sealed class PackChain(Func<string, LimitPack?> find, IEnumerable<string> named) : IEnumerable<LimitPack>
 {
     private readonly List<LimitPack> _read = [];
     private readonly Stack<string> _next = new(named.Append(LimitPack.CommonPractice).Reverse());
@@ -29,9 +29,9 @@ internal sealed class PackChain(LimitLibrary library, IEnumerable<string> named)
             {
                 if (!_next.TryPop(out var name)) return null;
                 if (_read.Exists(pack => string.Equals(pack.Name, name, StringComparison.Ordinal))) continue;
-                var pack = library.Find(name) ?? throw new ArgumentException($"There is no pack \"{name}\".", nameof(index));
+                var pack = find(name) ?? throw new ArgumentException($"There is no pack \"{name}\".", nameof(index));
                 _read.Add(pack);
-                foreach (var below in pack.BuildsOn.Reverse()) _next.Push(below);
+                foreach (var below in pack.BuildsOn.Reverse()) _next.Push(below.Name);
             }
 
             return _read[index];

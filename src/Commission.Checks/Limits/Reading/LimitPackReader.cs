@@ -22,7 +22,7 @@ internal static class LimitPackReader
         var publishedBy = mapping.RequireText("published by");
         var edition = mapping.RequireText("edition");
         var about = mapping.Text("about");
-        var buildsOn = mapping.Items("builds on").OfType<SourceScalar>().Select(scalar => scalar.Text).ToImmutableArray();
+        var buildsOn = mapping.Items("builds on").Select(item => ReadReference(item, problems)).OfType<PackReference>().ToImmutableArray();
         var defaults = ReadDefaults(mapping.Take("defaults"), problems);
         var limits = ReadLimits(mapping.Take("limits"), defaults, problems);
         var required = mapping.Items("required").Select(item => ProfileReader.Read(item, problems)).OfType<RequiredProfile>().ToImmutableArray();
@@ -31,6 +31,13 @@ internal static class LimitPackReader
             problems.Add(name.Location, $"\"{name.Text}\" is not a name for a pack.", "Lower-case letters, digits and hyphens were expected.", "Write for example aldermoor-oc-36.", "bad-name", name.Length);
         if (problems.Count > before || name is null || title is null || publishedBy is null || edition is null) return null;
         return new LimitPack(name.Text, title.Text, publishedBy.Text, edition.Text, buildsOn, limits, required) { About = about?.Text };
+    }
+
+    private static PackReference? ReadReference(SourceNode node, ProblemList problems)
+    {
+        if (node is SourceScalar { IsEmpty: false } scalar) return new PackReference(scalar.Text, scalar.Location);
+        problems.Add(node.Location, $"\"builds on\" holds {StrictMapping.Kind(node)}.", "The name of a pack was expected.", "", "wrong-type", node.Length);
+        return null;
     }
 
     private static PackDefaults ReadDefaults(SourceNode? node, ProblemList problems)
