@@ -11,8 +11,8 @@ internal static class AcrTube
     /// <summary>Where the walls come from.</summary>
     public const string Source = "ASTM B280, type ACR (from memory)";
 
-    // Sizes are whole thousandths of an inch apart by far more than this.
-    private const double Match = 0.2e-3;
+    // Wide enough for 15.9 mm as the name of 5/8 in, too narrow for a 16 mm tube, whose wall is another.
+    private const double Match = 0.06e-3;
 
     private const double Inch = 0.0254;
 

@@ -1,0 +1,83 @@
+using System.Collections.Immutable;
+using Commission.Measurement.Decisions;
+using Commission.Measurement.Quantities;
+using Commission.Source;
+
+namespace Commission.Checks.Limits;
+
+/// <summary>A limit as it applies to a job: its numbers, whose it is, where it is printed, and how it is decided.</summary>
+internal sealed record Limit
+{
+    /// <summary>What the limit means.</summary>
+    public required LimitDefinition Definition { get; init; }
+
+    /// <summary>Its form.</summary>
+    public required LimitShape Shape { get; init; }
+
+    /// <summary>Whose it is.</summary>
+    public required LimitTier Tier { get; init; }
+
+    /// <summary>Name of the pack; empty for a figure of the job.</summary>
+    public required string Pack { get; init; }
+
+    /// <summary>What kind of document it rests on.</summary>
+    public required string Basis { get; init; }
+
+    /// <summary>Clause, page, plate.</summary>
+    public required string Source { get; init; }
+
+    /// <summary><c>published</c>, <c>from memory</c>, <c>common practice</c> or <c>job</c>.</summary>
+    public required string Mark { get; init; }
+
+    /// <summary>The decision rule in force.</summary>
+    public required DecisionRule Rule { get; init; }
+
+    /// <summary>Where it is written.</summary>
+    public required SourceLocation At { get; init; }
+
+    /// <summary>Lower bound; of a tolerance minus its half width.</summary>
+    public LimitFigure? Lower { get; init; }
+
+    /// <summary>Upper bound; of a tolerance its half width.</summary>
+    public LimitFigure? Upper { get; init; }
+
+    /// <summary>Value to aim for.</summary>
+    public LimitFigure? Target { get; init; }
+
+    /// <summary>Requirement in words.</summary>
+    public string? Statement { get; init; }
+
+    /// <summary>Further quantities by name, such as <c>after</c>.</summary>
+    public ImmutableSortedDictionary<string, LimitFigure> With { get; init; } = ImmutableSortedDictionary<string, LimitFigure>.Empty;
+
+    /// <summary>Anything worth telling beside it.</summary>
+    public string? Note { get; init; }
+
+    /// <summary>The published limit that asks more than this figure of the maker; the record remarks on it. Null when none does.</summary>
+    public Limit? LooserThan { get; init; }
+
+    /// <summary>A target the crew wrote without a source, that was set aside because this limit asks more. Null when there is none.</summary>
+    public Limit? SetAside { get; init; }
+
+    /// <summary>The id, such as <c>evacuation.decay</c>.</summary>
+    public string Id => Definition.Id;
+
+    /// <summary>The bounds as a tolerance in SI. Not for gauge pressures, which need an atmosphere, and not for statements.</summary>
+    /// <returns>The tolerance; open on a side without a bound.</returns>
+    public Tolerance ToTolerance() => new(Lower?.Si, Upper?.Si);
+
+    /// <summary>The bounds as a tolerance of absolute pressure.</summary>
+    /// <param name="atmosphere">Atmospheric pressure at the site.</param>
+    /// <returns>The tolerance in Pa absolute.</returns>
+    public Tolerance ToTolerance(Pressure atmosphere) => new(Lower?.ToAbsolute(atmosphere).Si, Upper?.ToAbsolute(atmosphere).Si);
+
+    /// <summary>The band around a target that comes from elsewhere.</summary>
+    /// <param name="targetSi">The target, SI.</param>
+    /// <returns>The tolerance in SI.</returns>
+    public Tolerance Around(double targetSi) => new(targetSi + Lower?.Si, targetSi + Upper?.Si);
+
+    /// <summary>SI value of a further quantity, such as the time of a decay limit.</summary>
+    /// <param name="name">Its name.</param>
+    /// <returns>The value; null when the maker's figure has none.</returns>
+    public double? Companion(string name) => With.TryGetValue(name, out var figure) ? figure.Si : null;
+}

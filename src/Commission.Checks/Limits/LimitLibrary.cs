@@ -1,0 +1,84 @@
+using System.Collections.Concurrent;
+using System.Collections.Immutable;
+using Commission.Checks.Limits.Reading;
+using Commission.Source;
+using Commission.Source.Problems;
+
+namespace Commission.Checks.Limits;
+
+/// <summary>The packs a job may name: those of this program, each read only when it is asked for, and the job's own.</summary>
+internal sealed class LimitLibrary
+{
+    private const string Prefix = "limits/";
+
+    private static readonly ConcurrentDictionary<string, Lazy<LimitPack>> Read = new(StringComparer.Ordinal);
+
+    private static readonly Lazy<ImmutableSortedSet<string>> Names = new(() => typeof(LimitLibrary).Assembly
+        .GetManifestResourceNames()
+        .Where(name => name.StartsWith(Prefix, StringComparison.Ordinal))
+        .Select(name => name[Prefix.Length..])
+        .ToImmutableSortedSet(StringComparer.Ordinal));
+
+    private readonly ImmutableSortedDictionary<string, LimitPack> _own;
+
+    private LimitLibrary(ImmutableSortedDictionary<string, LimitPack> own) => _own = own;
+
+    /// <summary>The packs of this program alone.</summary>
+    public static LimitLibrary Embedded { get; } = new(ImmutableSortedDictionary.Create<string, LimitPack>(StringComparer.Ordinal));
+
+    /// <summary>Names of the packs of this program, in order.</summary>
+    public static IReadOnlyCollection<string> EmbeddedNames => Names.Value;
+
+    /// <summary>The pack of a name.</summary>
+    /// <param name="name">The name.</param>
+    /// <returns>The pack; null when there is none of this name.</returns>
+    public LimitPack? Find(string name)
+    {
+        if (_own.TryGetValue(name, out var own)) return own;
+        return Names.Value.Contains(name) ? Read.GetOrAdd(name, static key => new Lazy<LimitPack>(() => Load(key))).Value : null;
+    }
+
+    /// <summary>Whether there is a pack of this name; it is not read.</summary>
+    /// <param name="name">The name.</param>
+    /// <returns>True when <see cref="Find"/> would give it.</returns>
+    public bool Contains(string name) => _own.ContainsKey(name) || Names.Value.Contains(name);
+
+    /// <summary>A library that also holds a pack of a job or a maker.</summary>
+    /// <param name="text">The text of the pack's file.</param>
+    /// <param name="problems">Where faults go.</param>
+    /// <param name="pack">The pack, when it could be read.</param>
+    /// <returns>The larger library; this one when the pack could not be read, takes a name in use, or builds on a pack that is not there.</returns>
+    public LimitLibrary With(SourceText text, ProblemList problems, out LimitPack? pack)
+    {
+        var before = problems.Count;
+        pack = LimitPackReader.Read(text, problems);
+        if (pack is null) return this;
+        if (Contains(pack.Name))
+            problems.Add(SourceLocation.WholeFile(text.File), $"The name \"{pack.Name}\" is taken by another pack.", "", "Give this pack a name of its own.", "name-taken");
+        foreach (var below in pack.BuildsOn.Where(below => !Contains(below.Name)))
+        {
+            var near = NearestName.Of(below.Name, AllNames());
+            problems.Add(
+                below.At,
+                $"There is no limit pack \"{below.Name}\" to build on.",
+                "",
+                near is null ? $"The packs are {string.Join(", ", AllNames())}." : $"Did you mean \"{near}\"?",
+                "unknown-pack",
+                below.Name.Length);
+        }
+
+        if (problems.Count == before) return new LimitLibrary(_own.Add(pack.Name, pack));
+        pack = null;
+        return this;
+    }
+
+    /// <summary>Every name that can be found, in order.</summary>
+    /// <returns>The names.</returns>
+    public IEnumerable<string> AllNames() => Names.Value.Union(_own.Keys);
+
+    private static LimitPack Load(string name)
+    {
+        var problems = new ProblemList();
+        return LimitPackReader.Read(EmbeddedYaml.Text(Prefix + name, problems), problems) ?? throw EmbeddedYaml.Fault(name, problems);
+    }
+}

@@ -1,0 +1,119 @@
+using System.Collections.Immutable;
+using Commission.Jobs.Model;
+using Commission.Measurement.Decisions;
+
+namespace Commission.Checks.Limits;
+
+/// <summary>
+/// Finds the limit that applies: the maker's figure of the job, else the named packs in their order, else common practice. Packs are
+/// read as far as they are needed. Safe to use from several threads.
+/// </summary>
+internal sealed class LimitResolver
+{
+    private readonly PackChain _chain;
+    private readonly ImmutableDictionary<string, MakerFigure> _maker;
+    private readonly DecisionRuleChoice _rules;
+
+    /// <summary>The limits of a job.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="packs">The packs it asks for.</param>
+    /// <param name="situation">What is known of it, the refrigerant's class and the charge included.</param>
+    /// <returns>A resolver.</returns>
+    public static LimitResolver For(Job job, PackSelection packs, LimitSituation situation) =>
+        new(packs.Library, packs.Names, MakerFigures.Of(job), situation, new DecisionRuleChoice(job.Limits?.DecisionRule));
+
+    /// <summary>Makes a resolver.</summary>
+    /// <param name="library">Where packs come from.</param>
+    /// <param name="packs">Names of the packs the job asks for, in order; each has to be in the library.</param>
+    /// <param name="maker">Figures of the job by limit id.</param>
+    /// <param name="situation">What is known of the job.</param>
+    /// <param name="rules">Where the job asks for a guarded decision.</param>
+    public LimitResolver(
+        LimitLibrary library,
+        IEnumerable<string> packs,
+        ImmutableDictionary<string, MakerFigure> maker,
+        LimitSituation situation,
+        DecisionRuleChoice rules)
+        : this(new PackChain(library.Find, packs), maker, situation, rules)
+    {
+    }
+
+    private LimitResolver(PackChain chain, ImmutableDictionary<string, MakerFigure> maker, LimitSituation situation, DecisionRuleChoice rules)
+    {
+        _chain = chain;
+        _maker = maker;
+        Situation = situation;
+        _rules = rules;
+    }
+
+    /// <summary>What is known of the job.</summary>
+    public LimitSituation Situation { get; }
+
+    /// <summary>The same packs and figures in another situation, such as heating instead of cooling.</summary>
+    /// <param name="situation">The other situation.</param>
+    /// <returns>Another resolver.</returns>
+    public LimitResolver In(LimitSituation situation) => new(_chain, _maker, situation, _rules);
+
+    /// <summary>The limit that applies.</summary>
+    /// <param name="id">Limit id, one of the definitions.</param>
+    /// <returns>The limit; null when nobody sets one in this situation.</returns>
+    /// <exception cref="ArgumentException">There is no such id: a fault of this program.</exception>
+    public Limit? Find(string id)
+    {
+        var definition = LimitDefinitions.Get(id);
+        if (!_maker.TryGetValue(id, out var figure)) return FindPublished(definition);
+        var published = Published(definition).ToList();
+        var limit = figure.Limit with { Rule = _rules.For(definition.Group, published.Count > 0 ? published[0].Rule : definition.Rule) };
+        if (published.Count == 0) return limit;
+        if (figure.HasSource) return limit with { LooserThan = published.Find(other => LimitComparison.IsLooser(limit, other)) };
+
+        // The crew's own target counts where it asks more than the published limit, and only there.
+        if (LimitComparison.IsLooser(limit, published[0])) return published[0] with { SetAside = limit };
+        return LimitComparison.IsLooser(published[0], limit) ? limit : published[0];
+    }
+
+    /// <summary>The limit that would apply without a figure of the job.</summary>
+    /// <param name="id">Limit id, one of the definitions.</param>
+    /// <returns>The limit; null when no pack sets one in this situation.</returns>
+    /// <exception cref="ArgumentException">There is no such id: a fault of this program.</exception>
+    public Limit? FindPublished(string id) => FindPublished(LimitDefinitions.Get(id));
+
+    /// <summary>What the record of this job has to show, by the named packs and by common practice together.</summary>
+    /// <returns>Checks and photos, each once, in the order of the packs.</returns>
+    public RequiredEvidence Required() => RequiredEvidence.Of(_chain, Situation);
+
+    private Limit? FindPublished(LimitDefinition definition) => Published(definition).FirstOrDefault();
+
+    // At most two: the first named pack that has the limit, and common practice behind it.
+    private IEnumerable<Limit> Published(LimitDefinition definition)
+    {
+        var found = false;
+        foreach (var pack in _chain)
+        {
+            var isCommon = string.Equals(pack.Name, LimitPack.CommonPractice, StringComparison.Ordinal);
+            if ((found && !isCommon) || pack.Find(definition.Id, Situation) is not { } entry) continue;
+            yield return Of(definition, entry, pack, isCommon);
+            if (isCommon) yield break;
+            found = true;
+        }
+    }
+
+    private Limit Of(LimitDefinition definition, LimitEntry entry, LimitPack pack, bool isCommon) => new()
+    {
+        Definition = definition,
+        Shape = entry.Shape,
+        Tier = isCommon ? LimitTier.CommonPractice : string.Equals(entry.Basis, "maker", StringComparison.Ordinal) ? LimitTier.Maker : LimitTier.Pack,
+        Pack = pack.Name,
+        Basis = entry.Basis,
+        Source = entry.Source,
+        Mark = entry.Mark,
+        Rule = _rules.For(definition.Group, entry.Rule),
+        At = entry.At,
+        Lower = entry.Lower,
+        Upper = entry.Upper,
+        Target = entry.Target,
+        Statement = entry.Statement,
+        With = entry.With,
+        Note = entry.Note,
+    };
+}

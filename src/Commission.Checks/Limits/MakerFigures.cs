@@ -1,0 +1,257 @@
+using System.Collections.Immutable;
+using Commission.Jobs.Model;
+using Commission.Measurement.Decisions;
+using Commission.Measurement.Quantities;
+using Commission.Measurement.Units;
+using Commission.Source;
+
+namespace Commission.Checks.Limits;
+
+/// <summary>The figures a job gives, under the ids of the limits they set.</summary>
+internal sealed class MakerFigures
+{
+    private const string Plate = "nameplate";
+
+    private readonly ImmutableDictionary<string, MakerFigure>.Builder _figures = ImmutableDictionary.CreateBuilder<string, MakerFigure>(StringComparer.Ordinal);
+
+    private MakerFigures()
+    {
+    }
+
+    /// <summary>Collects the figures of a job: its maker's limits, its plate, and the crew's own evacuation targets.</summary>
+    /// <param name="job">The job.</param>
+    /// <returns>Figures by limit id.</returns>
+    public static ImmutableDictionary<string, MakerFigure> Of(Job job)
+    {
+        var figures = new MakerFigures();
+        figures.AddEvacuationTargets(job.Evacuation);
+        figures.AddPlate(job.Equipment.Nameplate);
+        if (job.Limits is { } limits)
+        {
+            figures.AddCharge(limits);
+            figures.AddTests(limits);
+            figures.AddRest(limits);
+        }
+
+        return figures._figures.ToImmutable();
+    }
+
+    private void AddCharge(MakerLimits limits)
+    {
+        Add("charge.superheat", limits.Superheat);
+        AddTolerance("charge.superheat.tolerance", limits.Superheat);
+        AddRange("charge.metering-superheat.range", limits.Superheat);
+        Add("charge.subcooling", limits.Subcooling);
+        AddTolerance("charge.subcooling.tolerance", limits.Subcooling);
+        Add("charge.superheat-floor", limits.SuperheatFloor);
+        Add("charge.evaporator-superheat.range", limits.EvaporatorSuperheat);
+        Add("charge.compressor-superheat.range", limits.CompressorSuperheat);
+        Add("compressor.suction-superheat", limits.CompressorSuperheat);
+        Add("compressor.discharge-superheat", limits.DischargeSuperheat);
+        Add("compressor.sump-superheat", limits.SumpSuperheat);
+        Add("charge.approach", limits.Approach);
+        Add("charge.condensing-over-ambient.range", limits.CondensingOverAmbient);
+        Add("charge.evaporator-difference.range", limits.EvaporatorDifference);
+        Add("charge.drier-drop", limits.DrierDrop);
+        Add("charge.vapor-pressure", limits.VaporPressure);
+        Add("charge.liquid-pressure", limits.LiquidPressure);
+        Add("charge.total", limits.Charge);
+        AddHalfWidth("charge.weight.tolerance-mass", limits.ChargeTolerance);
+        Add("charge.stabilised.time", limits.StabilisedAfter);
+        AddValidity("charge.validity.outdoor", limits.ValidOutdoor);
+        AddValidity("charge.validity.return-dry-bulb", limits.ValidIndoor);
+        AddValidity("charge.validity.return-wet-bulb", limits.ValidIndoorWetBulb);
+    }
+
+    private void AddTests(MakerLimits limits)
+    {
+        Add("pressure-test.level", limits.TestPressure);
+        Add("pressure-test.hold.time", limits.TestHold);
+        Add("pressure-test.hold.loss", limits.TestLoss);
+        Add("evacuation.level", limits.Vacuum);
+        AddDecay(limits.DecayLimit);
+        Add("evacuation.break.count", limits.NitrogenBreaks);
+    }
+
+    private void AddRest(MakerLimits limits)
+    {
+        Add("compressor.discharge-temperature", limits.DischargeTemperature);
+        Add("compressor.ratio.range", limits.CompressionRatio);
+        AddMaximum("compressor.ratio.maximum", limits.CompressionRatio);
+        Add("compressor.crankcase-heater.time", limits.CrankcaseHeaterBeforeStart);
+        Add("air.temperature-split", limits.TemperatureSplit);
+        AddTolerance("air.temperature-split.tolerance", limits.TemperatureSplit);
+        Add("air.heat-rise", limits.HeatRise);
+        Add("air.airflow", limits.Airflow);
+        Add("air.static.external-maximum", limits.ExternalStatic);
+        Add("air.filter-drop", limits.FilterDrop);
+        Add("air.coil-drop", limits.CoilDrop);
+        Add("air.fan-power", limits.FanPower);
+        Add("electrical.voltage", limits.Voltage);
+        Add("electrical.voltage-unbalance.limit", limits.VoltageUnbalance);
+        Add("electrical.current-unbalance", limits.CurrentUnbalance);
+        Add("electrical.voltage-drop-at-start.limit", limits.VoltageDropAtStart);
+        Add("electrical.compressor-current", limits.CompressorCurrent);
+        Add("electrical.insulation.minimum", limits.Insulation);
+        Add("electrical.control-voltage.range", limits.ControlVoltage);
+        Add("electrical.terminal-torque", limits.TerminalTorque);
+        Add("piping.total-length", limits.TotalLength);
+        Add("piping.longest-run", limits.LongestRun);
+        Add("piping.first-branch", limits.FirstBranch);
+        Add("piping.height-difference", limits.HeightDifference);
+        AddThreshold("piping.long-line.length", limits.LongLineOver);
+        Add("piping.traps", limits.Traps);
+        Add("safety.room-area", limits.RoomArea);
+    }
+
+    private void AddPlate(Nameplate? plate)
+    {
+        if (plate?.MaxStatic is { } most) Put("air.static.external-maximum", LimitShape.AtMost, Plate, most.At, hasSource: true, upper: Figure("air.static.external-maximum", most));
+    }
+
+    // The evacuation part holds what the crew aimed for; only with a source is it the maker's.
+    private void AddEvacuationTargets(Evacuation? evacuation)
+    {
+        if (evacuation?.Target is { } target)
+            Put("evacuation.level", LimitShape.AtMost, "the job's own target", target.At, hasSource: false, upper: Figure("evacuation.level", target));
+        AddDecay(evacuation?.DecayLimit);
+    }
+
+    private void AddDecay(DecayLimit? decay)
+    {
+        if (decay is null) return;
+        const string Id = "evacuation.decay";
+        Put(Id, LimitShape.AtMost, decay.From?.Value ?? "the job's own target", decay.Level.At, decay.From is not null, upper: Figure(Id, decay.Level));
+        var entry = _figures[Id];
+        var after = LimitDefinitions.Get(Id).Companions[0];
+        _figures[Id] = entry with { Limit = entry.Limit with { With = entry.Limit.With.Add(after.Name, Figure(decay.After.Text, after.Quantity)) } };
+    }
+
+    private void Add<T, TTolerance>(string id, QuantityLimit<T, TTolerance>? limit)
+    {
+        if (limit is null) return;
+        var target = limit.Target is { } t ? Figure(id, t) : null;
+        if (target is not null && limit.Tolerance is { } tolerance)
+        {
+            var half = Half(id, tolerance);
+            Put(id, LimitShape.Target, limit.From.Value, limit.Origin, hasSource: true, Moved(target, -half.Si), Moved(target, half.Si), target);
+            return;
+        }
+
+        Put(id, target, limit.Minimum is { } low ? Figure(id, low) : null, limit.Maximum is { } high ? Figure(id, high) : null, limit.From.Value, limit.Origin);
+    }
+
+    private void Add(string id, NumberLimit? limit)
+    {
+        if (limit is null) return;
+        var target = limit.Target is { } t ? Figure(id, t) : null;
+        if (target is not null && limit.Tolerance is { } tolerance)
+        {
+            Put(id, LimitShape.Target, limit.From.Value, limit.Origin, hasSource: true, Moved(target, -tolerance.Value), Moved(target, tolerance.Value), target);
+            return;
+        }
+
+        Put(id, target, limit.Minimum is { } low ? Figure(id, low) : null, limit.Maximum is { } high ? Figure(id, high) : null, limit.From.Value, limit.Origin);
+    }
+
+    private void AddTolerance<T>(string id, QuantityLimit<T, TemperatureDifference>? limit)
+    {
+        if (limit?.Tolerance is { } tolerance) PutHalfWidth(id, Half(id, tolerance), limit.From.Value, tolerance.At);
+    }
+
+    // For a mass "maximum" is how far off the charge may be, either way.
+    private void AddHalfWidth(string id, QuantityLimit<Mass, Mass>? limit)
+    {
+        if ((limit?.Tolerance ?? limit?.Maximum) is { } half) PutHalfWidth(id, Figure(id, half), limit!.From.Value, half.At);
+    }
+
+    private void AddRange(string id, QuantityLimit<TemperatureDifference, TemperatureDifference>? limit)
+    {
+        if (limit is { Minimum: not null } or { Maximum: not null })
+            Put(id, null, limit.Minimum is { } low ? Figure(id, low) : null, limit.Maximum is { } high ? Figure(id, high) : null, limit.From.Value, limit.Origin);
+    }
+
+    private void AddMaximum(string id, NumberLimit? limit)
+    {
+        if (limit?.Maximum is { } most) Put(id, LimitShape.AtMost, limit.From.Value, most.At, hasSource: true, upper: Figure(id, most));
+    }
+
+    // "Rules hold from this length" may be written as a least, a most or a target: it is one number.
+    private void AddThreshold(string id, QuantityLimit<Length, Length>? limit)
+    {
+        if ((limit?.Minimum ?? limit?.Maximum ?? limit?.Target) is { } from) Put(id, LimitShape.AtMost, limit!.From.Value, from.At, hasSource: true, upper: Figure(id, from));
+    }
+
+    private void AddValidity(string id, Given<Jobs.Model.QuantityRange<Temperature>>? range)
+    {
+        if (range is null) return;
+        var parsed = QuantityParser.ParseRange(range.Text, Dimension.Temperature);
+        if (!parsed.Ok) throw NotCanonical(range.Text, parsed.Fault);
+        Put(id, LimitShape.Within, "the job's limits", range.At, hasSource: true, Of(parsed.Value.Lower), Of(parsed.Value.Upper));
+    }
+
+    private void Put(string id, LimitFigure? target, LimitFigure? lower, LimitFigure? upper, string source, SourceLocation at)
+    {
+        // "vacuum: {target: 500 micron}" is a bound all the same.
+        var shapes = LimitDefinitions.Get(id).Shapes;
+        if (target is not null && lower is null && upper is null)
+        {
+            if (shapes.Contains(LimitShape.AtMost)) upper = target;
+            else if (shapes.Contains(LimitShape.AtLeast)) lower = target;
+        }
+
+        var shape = (lower, upper) switch
+        {
+            (not null, not null) => LimitShape.Within,
+            (not null, null) => LimitShape.AtLeast,
+            (null, not null) => LimitShape.AtMost,
+            _ => LimitShape.Target,
+        };
+        if (target is not null || lower is not null || upper is not null) Put(id, shape, source, at, hasSource: true, lower, upper, target);
+    }
+
+    private void PutHalfWidth(string id, LimitFigure half, string source, SourceLocation at) =>
+        Put(id, LimitShape.Tolerance, source, at, hasSource: true, half with { Si = -half.Si, Text = "-" + half.Text }, half);
+
+    private void Put(
+        string id, LimitShape shape, string source, SourceLocation at, bool hasSource, LimitFigure? lower = null, LimitFigure? upper = null, LimitFigure? target = null)
+    {
+        var definition = LimitDefinitions.Get(id);
+        _figures[id] = new MakerFigure(
+            new Limit
+            {
+                Definition = definition,
+                Shape = shape,
+                Tier = LimitTier.Maker,
+                Pack = "",
+                Basis = "maker",
+                Source = source,
+                Mark = "job",
+                Rule = DecisionRule.Simple,
+                At = at,
+                Lower = lower,
+                Upper = upper,
+                Target = target,
+            },
+            hasSource);
+    }
+
+    private static LimitFigure Moved(LimitFigure figure, double by) => figure with { Si = figure.Si + by, Text = "" };
+
+    private static LimitFigure Half<T>(string id, Given<T> given) =>
+        Figure(given.Text, LimitFigures.DifferenceOf(LimitDefinitions.Get(id).Quantity ?? Dimension.Ratio));
+
+    private static LimitFigure Figure<T>(string id, Given<T> given) => Figure(given.Text, LimitDefinitions.Get(id).Quantity ?? Dimension.Ratio);
+
+    // The job keeps the canonical text of a value; its unit and decimals are read back from there.
+    private static LimitFigure Figure(string text, Dimension quantity)
+    {
+        var parsed = QuantityParser.Parse(text, quantity, quantity == Dimension.Ratio ? UnitTable.Find("1", Dimension.Ratio) : null);
+        return parsed.Ok ? Of(parsed.Value) : throw NotCanonical(text, parsed.Fault);
+    }
+
+    private static LimitFigure Of(ParsedQuantity parsed) => new(parsed.Si, parsed.Canonical, parsed.Unit, parsed.Decimals);
+
+    private static InvalidOperationException NotCanonical(string text, ParseFault fault) =>
+        new($"The job holds \"{text}\" as a canonical quantity, and it cannot be read back: {fault.Message}");
+}

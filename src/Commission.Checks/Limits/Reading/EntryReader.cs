@@ -1,0 +1,177 @@
+using System.Collections.Immutable;
+using Commission.Measurement.Decisions;
+using Commission.Source.Problems;
+using Commission.Source.Yaml;
+
+namespace Commission.Checks.Limits.Reading;
+
+/// <summary>Reads the cases of one limit.</summary>
+internal sealed class EntryReader(LimitDefinition definition, PackDefaults defaults, ProblemList problems)
+{
+    private static readonly (string Key, LimitShape Shape)[] Forms =
+    [
+        ("at least", LimitShape.AtLeast),
+        ("at most", LimitShape.AtMost),
+        ("within", LimitShape.Within),
+        ("target", LimitShape.Target),
+        ("tolerance", LimitShape.Tolerance),
+        ("statement", LimitShape.Statement),
+    ];
+
+    /// <summary>Reads a limit: one case, or several under <c>cases</c>.</summary>
+    /// <param name="node">The value of the limit's id.</param>
+    /// <returns>The cases that could be read, in the order written.</returns>
+    public ImmutableArray<LimitEntry> Read(SourceNode node)
+    {
+        if (node is not SourceMapping mapping || mapping.Find("cases") is null)
+            return ReadCase(node) is { } single ? [single] : [];
+        if (StrictMapping.Open(node, "a limit with cases", problems) is not { } limit) return [];
+        var cases = ImmutableArray.CreateBuilder<LimitEntry>();
+        foreach (var item in limit.Items("cases"))
+        {
+            if (cases.Count > 0 && cases[^1].When.All.Length == 0)
+                problems.Add(item.Location, "This case is never reached.", "The case before it applies always.", "Put the case without \"when\" last.", "unreachable-case", item.Length);
+            if (ReadCase(item) is { } entry) cases.Add(entry);
+        }
+
+        limit.Close();
+        return cases.ToImmutable();
+    }
+
+    private LimitEntry? ReadCase(SourceNode node)
+    {
+        if (StrictMapping.Open(node, "a limit", problems) is not { } mapping) return null;
+        var before = problems.Count;
+        var when = ConditionsReader.Read(mapping.Take("when"), problems);
+        var own = PackDefaults.Read(mapping);
+        var source = mapping.RequireText("source");
+        var note = mapping.Text("note");
+        var with = ReadCompanions(mapping);
+        var given = Forms.Select(form => (form.Key, form.Shape, Text: mapping.Text(form.Key))).Where(form => form.Text is not null).ToList();
+        mapping.Close();
+        if (problems.Count > before) return null;
+
+        var basis = own.Basis ?? defaults.Basis;
+        var mark = own.Mark ?? defaults.Mark;
+        if (basis is null) return Missing(mapping, "basis", "what kind of document it rests on");
+        if (mark is null) return Missing(mapping, "mark", "how sure the figure is");
+        if (source is null || ShapeOf(mapping, given) is not { } shape) return null;
+        var entry = new LimitEntry(shape, when, own.Rule ?? defaults.Rule ?? definition.Rule, basis, source.Text, mark, mapping.Location)
+        {
+            With = with,
+            Note = note?.Text,
+        };
+        return WithFigures(entry, given.ToDictionary(form => form.Shape, form => form.Text!));
+    }
+
+    private LimitShape? ShapeOf(StrictMapping mapping, List<(string Key, LimitShape Shape, SourceScalar? Text)> given)
+    {
+        var allowed = Forms.Where(form => Allows(form.Shape)).Select(form => $"\"{form.Key}\"").ToList();
+        var advice = $"Write {string.Join(" or ", allowed)}.";
+        var isTargetWithTolerance = given.Count == 2 && given.Exists(form => form.Shape == LimitShape.Target) && given.Exists(form => form.Shape == LimitShape.Tolerance);
+        if (given.Count == 0)
+        {
+            problems.Add(mapping.Location, $"\"{definition.Id}\" has no figure.", "", advice, "missing-key");
+            return null;
+        }
+
+        if (given.Count > 1 && !isTargetWithTolerance)
+        {
+            problems.Add(mapping.Location, $"\"{definition.Id}\" is written as {string.Join(" and ", given.Select(form => $"\"{form.Key}\""))}.", "One form was expected.", advice, "two-forms");
+            return null;
+        }
+
+        var shape = isTargetWithTolerance ? LimitShape.Target : given[0].Shape;
+        if (Allows(shape)) return shape;
+        problems.Add(given[0].Text!.Location, $"\"{definition.Id}\" is not written as \"{given[0].Key}\".", $"It means: {definition.Means}.", advice, "wrong-form", given[0].Text!.Length);
+        return null;
+    }
+
+    private bool Allows(LimitShape shape) =>
+        definition.Shapes.Contains(shape)
+        || (shape is LimitShape.AtLeast or LimitShape.AtMost && definition.Shapes.Contains(LimitShape.Within));
+
+    private LimitEntry? WithFigures(LimitEntry entry, Dictionary<LimitShape, SourceScalar> texts)
+    {
+        switch (entry.Shape)
+        {
+            case LimitShape.Statement:
+                return entry with { Statement = texts[LimitShape.Statement].Text };
+            case LimitShape.Within:
+                return definition.Quantity is { } quantity && FigureReader.ReadRange(texts[LimitShape.Within], quantity, problems) is { } range
+                    ? entry with { Lower = range.Lower, Upper = range.Upper }
+                    : null;
+            case LimitShape.AtLeast:
+                return FigureReader.Read(texts[LimitShape.AtLeast], definition, problems) is { } lower ? entry with { Lower = lower } : null;
+            case LimitShape.AtMost:
+                return FigureReader.Read(texts[LimitShape.AtMost], definition, problems) is { } upper ? entry with { Upper = upper } : null;
+            case LimitShape.Tolerance:
+                return HalfWidth(texts[LimitShape.Tolerance]) is { } half ? entry with { Lower = Minus(half), Upper = half } : null;
+            default:
+                return Target(entry, texts);
+        }
+    }
+
+    private LimitEntry? Target(LimitEntry entry, Dictionary<LimitShape, SourceScalar> texts)
+    {
+        if (FigureReader.Read(texts[LimitShape.Target], definition, problems) is not { } target) return null;
+        if (!texts.TryGetValue(LimitShape.Tolerance, out var text)) return entry with { Target = target };
+        if (HalfWidth(text) is not { } half) return null;
+        var decimals = Math.Max(target.Decimals, half.Decimals);
+        return entry with
+        {
+            Target = target,
+            Lower = new LimitFigure(target.Si - half.Si, "", target.Unit, decimals),
+            Upper = new LimitFigure(target.Si + half.Si, "", target.Unit, decimals),
+        };
+    }
+
+    private LimitFigure? HalfWidth(SourceScalar text)
+    {
+        if (definition.Quantity is not { } quantity)
+        {
+            problems.Add(text.Location, $"\"{definition.Id}\" takes no tolerance.", "", "", "wrong-form", text.Length);
+            return null;
+        }
+
+        if (FigureReader.Read(text, LimitFigures.DifferenceOf(quantity), problems) is not { } figure) return null;
+        if (figure.Si > 0) return figure;
+        problems.Add(text.Location, $"A tolerance of \"{text.Text}\" leaves nothing.", "It is half a width, above zero.", "", "empty-range", text.Length);
+        return null;
+    }
+
+    private static LimitFigure Minus(LimitFigure figure) => figure with { Si = -figure.Si, Text = "-" + figure.Text };
+
+    private ImmutableSortedDictionary<string, LimitFigure> ReadCompanions(StrictMapping mapping)
+    {
+        var figures = ImmutableSortedDictionary.CreateBuilder<string, LimitFigure>(StringComparer.Ordinal);
+        var node = mapping.Take("with");
+        if (definition.Companions.Length == 0)
+        {
+            if (node is not null) problems.Add(node.Location, $"\"{definition.Id}\" has nothing beside its figure.", "", "Leave \"with\" out.", "unknown-key", node.Length);
+            return figures.ToImmutable();
+        }
+
+        if (node is null)
+        {
+            problems.Add(mapping.Location, $"\"{definition.Id}\" needs {string.Join(", ", definition.Companions.Select(c => $"\"{c.Name}\""))} beside its figure.", "", $"Add \"with: {{{definition.Companions[0].Name}: …}}\".", "missing-key");
+            return figures.ToImmutable();
+        }
+
+        if (StrictMapping.Open(node, "the list of what belongs to the limit", problems) is not { } with) return figures.ToImmutable();
+        foreach (var companion in definition.Companions)
+        {
+            if (with.RequireText(companion.Name) is { } text && FigureReader.Read(text, companion.Quantity, problems) is { } figure)
+                figures[companion.Name] = figure;
+        }
+
+        with.Close();
+        return figures.ToImmutable();
+    }
+
+    private LimitEntry? Missing(StrictMapping mapping, string key, string what)
+    {
+        problems.Add(mapping.Location, $"\"{definition.Id}\" does not say {what}.", "", $"Add \"{key}:\" here or under \"defaults\".", "missing-key");
+        return null;
+    }
+}

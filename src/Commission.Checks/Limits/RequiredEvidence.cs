@@ -1,0 +1,44 @@
+using System.Collections.Immutable;
+using Commission.Jobs.Model.Words;
+
+namespace Commission.Checks.Limits;
+
+/// <summary>What a record has to show, collected from packs. What is not named here is never missed.</summary>
+/// <param name="Checks">Checks that have to be judged.</param>
+/// <param name="Photos">Photos that have to be there.</param>
+internal sealed record RequiredEvidence(ImmutableArray<RequiredCheck> Checks, ImmutableArray<RequiredPhoto> Photos)
+{
+    /// <summary>Collects the profiles that apply.</summary>
+    /// <param name="packs">The packs, in order.</param>
+    /// <param name="situation">What is known of the job.</param>
+    /// <returns>Each check and photo once, with the first pack that asks for it.</returns>
+    public static RequiredEvidence Of(IEnumerable<LimitPack> packs, LimitSituation situation)
+    {
+        var checks = ImmutableArray.CreateBuilder<RequiredCheck>();
+        var photos = ImmutableArray.CreateBuilder<RequiredPhoto>();
+        var seenChecks = new HashSet<string>(StringComparer.Ordinal);
+        var seenPhotos = new HashSet<PhotoSubject>();
+        foreach (var pack in packs)
+        {
+            foreach (var profile in pack.Required.Where(profile => profile.When.Hold(situation)))
+            {
+                foreach (var group in profile.Checks)
+                {
+                    if (seenChecks.Add(string.Join('|', group))) checks.Add(new RequiredCheck(group, profile.Because, pack.Name));
+                }
+
+                foreach (var photo in profile.Photos)
+                {
+                    if (seenPhotos.Add(photo)) photos.Add(new RequiredPhoto(photo, profile.Because, pack.Name));
+                }
+            }
+        }
+
+        return new RequiredEvidence(checks.ToImmutable(), photos.ToImmutable());
+    }
+
+    /// <summary>Whether a check is required, alone or as one of a choice.</summary>
+    /// <param name="check">Check id.</param>
+    /// <returns>True when some profile names it.</returns>
+    public bool Names(string check) => Checks.Any(required => required.OneOf.Contains(check, StringComparer.Ordinal));
+}

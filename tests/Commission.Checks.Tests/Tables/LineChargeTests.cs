@@ -1,0 +1,82 @@
+using Commission.Checks.Tables;
+using Commission.Measurement.Quantities;
+using Xunit;
+
+namespace Commission.Checks.Tests.Tables;
+
+/// <summary>Worked weigh-in examples of generic installation manuals and a public web page [published].</summary>
+public sealed class LineChargeTests
+{
+    private const double Ounce = 0.45359237 / 16;
+    private const double Foot = 0.3048;
+    private const double OuncePerFoot = Ounce / Foot;
+
+    [Fact]
+    public void Seventy_five_feet_of_half_inch_line_with_fifteen_feet_of_three_eighths_inside()
+    {
+        var allowance = LineCharge.Allowance(0.60 * OuncePerFoot, 15 * Foot);
+        Assert.Equal(81, LineCharge.Adjustment(1.2 * OuncePerFoot, 75 * Foot, allowance) / Ounce, 9);
+    }
+
+    [Fact]
+    public void A_short_quarter_inch_line_means_recovering_six_and_three_quarter_ounces() =>
+        Assert.Equal(-6.75, LineCharge.Adjustment(0.27 * OuncePerFoot, 25 * Foot, 13.5 * Ounce) / Ounce, 9);
+
+    [Fact]
+    public void Forty_five_feet_of_five_sixteenths_is_four_and_a_half_ounces_and_not_the_nine_a_manual_prints()
+    {
+        // The manual's formula line prints 9 oz, its text 4.5; the arithmetic gives 18 - 13.5.
+        Assert.Equal(4.5, LineCharge.Adjustment(0.40 * OuncePerFoot, 45 * Foot, 13.5 * Ounce) / Ounce, 9);
+    }
+
+    [Fact]
+    public void Five_pounds_and_twenty_feet_extra_of_three_eighths()
+    {
+        var figure = 0.58 * OuncePerFoot;
+        Assert.Equal(11.6, LineCharge.Adjustment(figure, 35 * Foot, LineCharge.Allowance(figure, 15 * Foot)) / Ounce, 9);
+    }
+
+    [Theory]
+    [InlineData(59.56, 0.503)]
+    [InlineData(67.28, 0.568)]
+    public void Liquid_in_three_eighths_tube_by_its_density(double poundsPerCubicFoot, double ouncesPerFoot)
+    {
+        // R-410A liquid at 110 and 70 °F, densities from the equation of state [computed]; bore 0.311 in.
+        var density = poundsPerCubicFoot * 0.45359237 / 0.028316846592;
+        Assert.Equal(ouncesPerFoot, LineCharge.OfLiquid(0.311 * 0.0254, density) / OuncePerFoot, 0.0005);
+        Assert.Equal(5.275e-4, LineCharge.OfLiquid(0.311 * 0.0254, 1) / 0.028316846592 * Foot, 0.0005e-4);
+    }
+
+    [Theory]
+    [InlineData(0.25, 0.190)]
+    [InlineData(0.3125, 0.2485)]
+    [InlineData(0.375, 0.311)]
+    [InlineData(0.5, 0.436)]
+    [InlineData(0.625, 0.555)]
+    [InlineData(0.75, 0.680)]
+    [InlineData(0.875, 0.785)]
+    [InlineData(1.125, 1.025)]
+    [InlineData(1.375, 1.265)]
+    [InlineData(1.625, 1.505)]
+    [InlineData(2.125, 1.985)]
+    public void Bores_of_type_ACR_tube(double outsideInches, double boreInches)
+    {
+        // Inside diameters as ASTM B280 lists them [from memory]; 0.311 and 0.785 in also stand in published worked examples.
+        Assert.Equal(boreInches, AcrTube.Bore(Length.FromInches(outsideInches))!.Value.Inches, 9);
+    }
+
+    [Theory]
+    [InlineData(6.35, 0.190)]
+    [InlineData(9.52, 0.311)]
+    [InlineData(15.88, 0.555)]
+    public void Metric_names_of_inch_tubes_are_the_same_tubes(double millimetres, double boreInches) =>
+        Assert.Equal(boreInches, AcrTube.Bore(Length.FromMillimeters(millimetres))!.Value.Inches, 9);
+
+    [Theory]
+    [InlineData(10)]
+    [InlineData(16)]
+    [InlineData(18)]
+    [InlineData(22)]
+    public void A_metric_tube_with_its_own_wall_is_not_guessed(double millimetres) =>
+        Assert.Null(AcrTube.Bore(Length.FromMillimeters(millimetres)));
+}
