@@ -1,0 +1,60 @@
+using Commission.Jobs.Model;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Uncertainty;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.PressureTest;
+
+/// <summary>Each field joint, the method, and what the method can see. Only this check may speak of grams a year.</summary>
+internal sealed class JointLeakCheck : ICheck
+{
+    public string Id => "pressure-test.joint-leak-check";
+
+    public string Phase => Phases.PressureTest;
+
+    public string Title => "Joint leak check";
+
+    public CheckHelp Help { get; } = new(
+        "Was every field joint searched for leaks while under pressure, and with a method fine enough?",
+        "result none at each joint; sensitivity of the method at most what the pack asks",
+        "IEC/UL 60335-2-40: field-made joints indoors, 5 g a year or finer (from memory).",
+        "Release the pressure, remake the joint (a new flare, or braze again under flowing nitrogen), test the section again and search the joint again. Never search with a flame.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.PressureTest is not { } test)
+            yield break;
+        foreach (var joint in test.Joints)
+            yield return Judge(context, joint);
+        if (test.Joints.IsEmpty)
+            yield return context.Finding(this).NotEvaluated("no joint is written", "List each field joint with its method and result: joints: [{place: …, kind: flare, method: bubble solution, result: none}].");
+    }
+
+    private Finding Judge(CheckContext context, Joint joint)
+    {
+        var detector = joint.With.IsDefaultOrEmpty ? null : joint.With.Select(w => context.Get<Readings.InstrumentKit>().Find(w.Value)).FirstOrDefault(i => i is not null);
+        var sensitivity = joint.Sensitivity ?? detector?.Described.Sensitivity;
+        var finding = context.Finding(this, joint.Place.Value)
+            .Use($"{joint.Place.Value}: kind", joint.Kind).Use($"{joint.Place.Value}: method", joint.Method, detector?.Id)
+            .Use($"{joint.Place.Value}: result", joint.Result, detector?.Id).Use($"{joint.Place.Value}: sensitivity", sensitivity, detector?.Id).Use($"{joint.Place.Value}: number", joint.Count);
+        if (joint.Result.Value == LeakResult.Leak)
+            return finding.Decide(false).Say($"A leak at {joint.Place.Value}.").Next(Help.WhenItFails).Build();
+        if (joint.Method is not { } method)
+            return finding.NotEvaluated("the method is not written", "Write the method: bubble solution, electronic with tracer, ultrasonic.");
+        var repaired = joint.Result.Value == LeakResult.LeakRepaired ? " after repair" : "";
+        if (context.Limits.Find("pressure-test.joint-leak-check.sensitivity") is { } limit && sensitivity is not null && method.Value is LeakMethod.Electronic or LeakMethod.ElectronicWithTracer)
+        {
+            finding.Judge(Uncertain.Exact(sensitivity.Value.Si), DisplayKind.LeakRate, context.State(limit));
+            return finding.Passes
+                ? finding.Say($"No leak found at {joint.Place.Value}{repaired} by {method.Text}, which sees {sensitivity.Text}.").Build()
+                : finding.Say($"No leak found at {joint.Place.Value}{repaired}, but {method.Text} sees no less than {sensitivity.Text}.").Next("Search again with a finer detector.").Build();
+        }
+
+        // Bubbles and sound show a leak or none; nobody states grams a year for them.
+        finding.Decide(true);
+        if (method.Value is LeakMethod.Electronic or LeakMethod.ElectronicWithTracer)
+            finding.Reserve("the detector's sensitivity is not written");
+        return finding.Say($"No leak found at {joint.Place.Value}{repaired} by {method.Text}.").Next("Write the detector and its sensitivity.").Build();
+    }
+}

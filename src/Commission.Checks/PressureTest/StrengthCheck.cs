@@ -1,0 +1,64 @@
+using System.Globalization;
+using Commission.Checks.Readings;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.PressureTest;
+
+/// <summary>The strength test, where a pack asks for one: high enough, and before the tightness test.</summary>
+internal sealed class StrengthCheck : ICheck
+{
+    public string Id => "pressure-test.strength";
+
+    public string Phase => Phases.PressureTest;
+
+    public string Title => "Strength test";
+
+    public CheckHelp Help { get; } = new(
+        "Was the circuit first shown to bear more than its allowable pressure, as EN 378 asks of field joints?",
+        "strength pressure ≥ pack factor × PS; strength before tightness before vacuum",
+        "EN 378-2: 1.1 PS for field joints tested with gas (from memory).",
+        "Clear people away, raise the pressure in steps to the factor, hold it briefly, come back to the tightness level, then search the joints.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.PressureTest is not { } test)
+            yield break;
+        var limit = context.Limits.Find("pressure-test.strength.minimum-factor");
+        if (test.Strength is not { } strength)
+        {
+            if (limit is not null)
+                yield return context.Finding(this).Show(context.State(limit)).NotEvaluated("no strength test is written", "Write strength: {pressure: …, held: …, result: none}.");
+            yield break;
+        }
+
+        var atmosphere = context.Get<SiteAtmosphere>();
+        var reading = context.Readings.Pressure("strength test pressure", ReadingName.PressureTest, strength.Pressure, test.With);
+        var gauge = reading.Value - atmosphere.Value;
+        var finding = context.Finding(this).Use(reading).Use("strength test: held", strength.Held).Use("strength test: result", strength.Result);
+        if (strength.Result?.Value == LeakResult.Leak)
+        {
+            yield return finding.Decide(false).Say("The circuit leaked at the strength test.").Next("Release the pressure, repair, and begin again with the strength test.").Build();
+            yield break;
+        }
+
+        var high = test.Section?.Value is CircuitSection.HighSide or CircuitSection.Outdoor;
+        var plate = context.Job.Equipment.Nameplate?.DesignPressure;
+        if ((high ? plate?.High : plate?.Low) is not { } design || limit?.Lower is not { } factor)
+        {
+            yield return finding.Measure(gauge, DisplayKind.Pressure).Information($"Strength test at {strength.Pressure.Text}.", "no pack in force asks for one");
+            yield break;
+        }
+
+        var least = factor.Si * design.Value.ToGauge(atmosphere.Pressure).Si;
+        var text = context.Present.Text(least, DisplayKind.Pressure);
+        finding.Use("design pressure", design).Step("p_min", "least strength-test pressure", "factor × PS", string.Create(CultureInfo.InvariantCulture, $"{factor.Si:0.##} × {design.Text}"), text, limit.Source);
+        finding.Judge(gauge, DisplayKind.Pressure, context.State(limit) with { Kind = LimitKind.AtLeast, Text = $"at least {text}", LowerSi = least, UpperSi = null });
+        if (strength.At?.Value.Clock is { } at && test.Tightness?.From?.At.Value.Clock is { } tight && at > tight)
+            finding.Use("strength test: time", strength.At).Use("tightness test: start", test.Tightness.From.At).Fail("the strength test came after the tightness test");
+        yield return finding.Passes
+            ? finding.Say($"Strength test at {strength.Pressure.Text}, at least {text} asked.").Build()
+            : finding.Say($"Strength test at {strength.Pressure.Text}: {text} is asked, before the tightness test.").Next(Help.WhenItFails).Build();
+    }
+}

@@ -1,0 +1,135 @@
+using System.Globalization;
+using Commission.Checks.Findings;
+using Commission.Checks.Limits;
+using Commission.Checks.Readings;
+using Commission.Jobs.Model;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Quantities;
+using Commission.Measurement.Uncertainty;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.PressureTest;
+
+/// <summary>Whether the test pressure was high enough for the section and not above what its weakest part may bear.</summary>
+internal sealed class TestLevelCheck : ICheck
+{
+    public string Id => "pressure-test.level";
+
+    public string Phase => Phases.PressureTest;
+
+    public string Title => "Test pressure";
+
+    public CheckHelp Help { get; } = new(
+        "Was the test pressure high enough to mean something, and did it stay below what the weakest part may bear?",
+        "minimum = pack factor × design pressure of the section; maximum = lower of pack factor × design pressure and pack factor × rating of the weakest part; all gauge pressures; the lowest reading is held against the minimum, the highest against the maximum",
+        "Design pressure: nameplate. Ceiling of 130 %: International Mechanical Code and ASHRAE 15 (from memory). EN 378-2: tightness at most 1.0 PS (from memory). Minimum factor: common practice, no source, unless a pack or the maker says more.",
+        "Too low: raise the pressure in steps and hold again. Too high: release it at once, stand clear, and have the weakest part judged by its maker before going on.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.PressureTest is not { } test)
+            yield break;
+        var readings = Readings(context, test).ToList();
+        if (readings.Count == 0)
+        {
+            yield return context.Finding(this).NotEvaluated("no test pressure is written", "Write the pressure at the start and the end of the hold.");
+            yield break;
+        }
+
+        // Absolute pressures share the atmosphere, so the difference to it is the gauge pressure with its own uncertainty.
+        var atmosphere = context.Get<SiteAtmosphere>();
+        var gauge = readings.Select(r => (Reading: r, Value: r.Value - atmosphere.Value)).ToList();
+        var low = gauge.MinBy(g => g.Value.Value);
+        var high = gauge.MaxBy(g => g.Value.Value);
+        yield return Minimum(context, test, low.Reading, low.Value);
+        yield return Maximum(context, test, high.Reading, high.Value);
+    }
+
+    private static IEnumerable<CorrectedReading> Readings(CheckContext context, Jobs.Model.PressureTest test)
+    {
+        if (test.Tightness is { } hold)
+        {
+            foreach (var point in new[] { hold.From }.Concat(hold.Readings).Append(hold.To).OfType<HoldPoint>())
+                yield return context.Readings.Pressure($"test pressure, {point.At.Text}", ReadingName.PressureTest, point.Pressure, test.With);
+        }
+
+        if (test.Strength is { } strength)
+            yield return context.Readings.Pressure("strength test pressure", ReadingName.PressureTest, strength.Pressure, test.With);
+    }
+
+    private Finding Minimum(CheckContext context, Jobs.Model.PressureTest test, CorrectedReading reading, Uncertain gauge)
+    {
+        var finding = context.Finding(this, "minimum").Use(reading).Use("section under test", test.Section);
+        var present = context.Present;
+        if (context.Limits.Find("pressure-test.level") is { Lower: not null } makers)
+        {
+            var stated = context.State(makers);
+            var least = makers.Lower!.Reference == PressureReference.Absolute ? stated.LowerSi!.Value - context.Get<SiteAtmosphere>().Value.Value : makers.Lower.Si;
+            return Said(finding.Judge(gauge, DisplayKind.Pressure, stated with { LowerSi = least, UpperSi = null }), gauge, present.Text(least, DisplayKind.Pressure), present);
+        }
+
+        if (DesignPressure(context, test) is not { } design)
+            return finding.NotEvaluated("no design pressure is written for this section", "Write the nameplate's design pressure, low and high.");
+        finding.Use(design.Name, design.Given);
+        if (context.Limits.Find("pressure-test.minimum-factor") is not { Lower: { } factor } limit)
+            return finding.NotEvaluated("no pack sets a minimum", "Name a limits pack.");
+        var minimum = factor.Si * design.Gauge;
+        finding.Step("p_min", "least test pressure", "factor × design pressure", string.Create(CultureInfo.InvariantCulture, $"{factor.Si:0.###} × {design.Given.Text}"), present.Text(minimum, DisplayKind.Pressure), limit.Source);
+        var statement = Bound(context, limit, LimitKind.AtLeast, minimum, null);
+        return Said(finding.Judge(gauge, DisplayKind.Pressure, statement), gauge, present.Text(minimum, DisplayKind.Pressure), present);
+    }
+
+    private static Finding Said(FindingBuilder finding, Uncertain gauge, string least, Presentation present) => finding.Passes
+        ? finding.Say($"Lowest test pressure {present.Text(gauge.Value, DisplayKind.Pressure)}, at least {least} asked.").Build()
+        : finding.Say($"Lowest test pressure {present.Text(gauge.Value, DisplayKind.Pressure)}, below the {least} asked.").Next("Raise the pressure in steps to the level asked and hold again.").Build();
+
+    private Finding Maximum(CheckContext context, Jobs.Model.PressureTest test, CorrectedReading reading, Uncertain gauge)
+    {
+        var finding = context.Finding(this, "maximum").Use(reading).Use("section under test", test.Section);
+        var present = context.Present;
+        LimitStatement? strictest = null;
+        if (test.WeakestPart is { } weakest && context.Limits.Find("pressure-test.maximum-factor.weakest-part") is { Upper: { } share } part)
+        {
+            var rated = weakest.Rated.Value.ToGauge(context.Get<SiteAtmosphere>().Pressure).Si;
+            finding.Use($"rating of {weakest.What.Value}", weakest.Rated);
+            strictest = Bound(context, part, LimitKind.AtMost, null, share.Si * rated);
+            finding.Step("p_max", $"rating of the weakest part, {weakest.What.Value}", "factor × rating", string.Create(CultureInfo.InvariantCulture, $"{share.Si:0.###} × {weakest.Rated.Text}"), present.Text(share.Si * rated, DisplayKind.Pressure), part.Source);
+        }
+
+        if (DesignPressure(context, test) is { } design && context.Limits.Find("pressure-test.maximum-factor") is { Upper: { } factor } ceiling)
+        {
+            finding.Use(design.Name, design.Given);
+            var most = factor.Si * design.Gauge;
+            finding.Step("p_max", "ceiling on the design pressure", "factor × design pressure", string.Create(CultureInfo.InvariantCulture, $"{factor.Si:0.###} × {design.Given.Text}"), present.Text(most, DisplayKind.Pressure), ceiling.Source);
+            if (strictest?.UpperSi is not { } other || most < other)
+                strictest = Bound(context, ceiling, LimitKind.AtMost, null, most);
+        }
+
+        if (strictest is null)
+            return finding.NotEvaluated("neither a design pressure nor the rating of the weakest part is written", "Write the weakest part of the section and what it is rated for.");
+        finding.Judge(gauge, DisplayKind.Pressure, strictest);
+        if (test.WeakestPart is null)
+            finding.Reserve("the weakest part of the section and its rating are not written");
+        return finding.Passes
+            ? finding.Say($"Highest test pressure {present.Text(gauge.Value, DisplayKind.Pressure)}, within what the section may bear.").Next("Write the weakest part and its rating.").Build()
+            : finding.Say($"DANGER: the section saw {present.Text(gauge.Value, DisplayKind.Pressure)}, above the {present.Text(strictest.UpperSi!.Value, DisplayKind.Pressure)} it may bear.").Next("Release the pressure, keep people away, and have the part judged by its maker before it goes into service.").Build();
+    }
+
+    private static LimitStatement Bound(CheckContext context, Limit limit, LimitKind kind, double? lower, double? upper)
+    {
+        var text = $"{(kind == LimitKind.AtLeast ? "at least" : "at most")} {context.Present.Text((lower ?? upper)!.Value, DisplayKind.Pressure)}";
+        return context.State(limit) with { Kind = kind, Text = text, LowerSi = lower, UpperSi = upper };
+    }
+
+    private static (string Name, Given<StatedPressure> Given, double Gauge)? DesignPressure(CheckContext context, Jobs.Model.PressureTest test)
+    {
+        if (context.Job.Equipment.Nameplate?.DesignPressure is not { } plate)
+            return null;
+        // What holds the whole system, or the line set with the indoor unit, is the low side; only the high side alone may see its own pressure.
+        var high = test.Section?.Value is CircuitSection.HighSide or CircuitSection.Outdoor;
+        if ((high ? plate.High ?? plate.Low : plate.Low ?? plate.High) is not { } given)
+            return null;
+        return (high ? "design pressure, high side" : "design pressure, low side", given, given.Value.ToGauge(context.Get<SiteAtmosphere>().Pressure).Si);
+    }
+}

@@ -1,0 +1,10 @@
+namespace Commission.Checks.Recording;
+
+/// <summary>Every kind of figure, one line each, in the order of the record.</summary>
+public static class FigureCatalogue
+{
+    /// <summary>All sources of figures.</summary>
+    public static IReadOnlyList<IFigureSource> All { get; } =
+    [
+    ];
+}

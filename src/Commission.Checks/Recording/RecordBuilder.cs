@@ -1,0 +1,118 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Commission.Checks.Limits;
+using Commission.Checks.Readings;
+using Commission.Jobs.Model;
+using Commission.Jobs.Model.Words;
+using Commission.Records;
+using Commission.Records.Findings;
+using Commission.Records.Integrity;
+using Commission.Records.Series;
+
+namespace Commission.Checks.Recording;
+
+/// <summary>Runs every check over a job and puts the record together. Pure: the same job, settings and inputs give the same record.</summary>
+public static class RecordBuilder
+{
+    /// <summary>Evaluates a job.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="settings">What an evaluation needs beyond the job.</param>
+    /// <param name="inputs">What the record says of its own making.</param>
+    /// <returns>The record, sealed with its digest.</returns>
+    public static CommissioningRecord Build(Job job, CheckSettings settings, RecordInputs inputs)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        ArgumentNullException.ThrowIfNull(inputs);
+        var context = new CheckContext(job, settings);
+        var profile = context.Get<JobProfile>();
+        var findings = Findings(context, profile);
+        var missing = profile.MissingFrom(findings);
+        var (outcome, reasons, conditions) = OutcomeMaker.Make(findings, missing, PunchList(job));
+        var refrigerant = context.Get<CircuitRefrigerant>();
+        var record = new CommissioningRecord
+        {
+            Header = HeaderMaker.Make(job),
+            Outcome = outcome,
+            Reasons = reasons,
+            Conditions = conditions,
+            Cautions = CautionMaker.Make(job, refrigerant.Info?.SafetyGroup?.Value),
+            Findings = findings,
+            Tables = [.. TableCatalogue.All.SelectMany(source => source.Tables(context))],
+            Figures = Figures(context, findings),
+            Instruments = InstrumentRows.Make(context, findings),
+            LimitsInForce = LimitsInForce(findings),
+            Sources = SourceNotes.Make(context, findings),
+            Photos = [.. job.Photos.Select(p => Photo(p, inputs.Files))],
+            Signatures = [.. job.Signatures.Select(Signature)],
+            Inputs = inputs.Files,
+            Job = inputs.Tree,
+            Program = inputs.Program,
+            AsOf = inputs.AsOf,
+            Paper = (job.Identity.Paper?.Value ?? (context.Present.Preset == "si" ? Paper.A4 : Paper.Letter)) == Paper.A4 ? "a4" : "letter",
+            Units = context.Present.Preset,
+        };
+        return record with { Digest = RecordDigest.Compute(record) };
+    }
+
+    /// <summary>Runs every check over a job, for programs that want findings and no record.</summary>
+    /// <param name="context">The job and everything derived from it.</param>
+    public static ImmutableArray<Finding> Evaluate(CheckContext context)
+    {
+        ArgumentNullException.ThrowIfNull(context);
+        return Findings(context, context.Get<JobProfile>());
+    }
+
+    private static ImmutableArray<Finding> Findings(CheckContext context, JobProfile profile)
+    {
+        var all = CheckCatalogue.All.SelectMany(check => check.Evaluate(context)).ToList();
+        // Reviews look at the findings of the others only, so that their order among themselves does not matter.
+        all.AddRange(CheckCatalogue.All.OfType<IReviewCheck>().SelectMany(review => review.Review(context, all)).ToList());
+        var numbered = ImmutableArray.CreateBuilder<Finding>(all.Count);
+        foreach (var phase in Phases.All)
+        {
+            foreach (var finding in all.Where(f => f.Phase == phase))
+                numbered.Add(finding with { Number = numbered.Count + 1, Required = profile.Requires(finding.Check) });
+        }
+
+        return numbered.Count == all.Count
+            ? numbered.ToImmutable()
+            : throw new InvalidOperationException("A check names a phase that the record does not know.");
+    }
+
+    private static ImmutableArray<FigureData> Figures(CheckContext context, ImmutableArray<Finding> findings)
+    {
+        var figures = ImmutableArray.CreateBuilder<FigureData>();
+        if (StripFigure.Make(findings) is { } strip)
+            figures.Add(strip);
+        foreach (var source in FigureCatalogue.All)
+            figures.AddRange(source.Figures(context));
+        return figures.ToImmutable();
+    }
+
+    private static ImmutableArray<LimitStatement> LimitsInForce(ImmutableArray<Finding> findings) =>
+    [
+        .. findings
+            .SelectMany(f => f.Limits.Select(l => l with { Check = f.Check, Quantity = f.Title }))
+            .DistinctBy(l => (l.Check, l.Text, l.Basis, l.Pack, l.Source)),
+    ];
+
+    private static ImmutableArray<PunchItem> PunchList(Job job) => job.Charging?.ReturnVisit is { } visit
+        ? [new PunchItem(string.Create(CultureInfo.InvariantCulture, $"return visit: {visit.What.Value}{Due(visit)}"))]
+        : [];
+
+    private static string Due(ReturnVisit visit) =>
+        (visit.OutdoorAtLeast is { } t ? $", when it is at least {t.Text} outdoors" : "") + (visit.By is { } by ? $", by {by.Text}" : "");
+
+    private static PhotoNote Photo(Photo photo, ImmutableArray<InputFile> files) => new(
+        photo.File.Value,
+        photo.Of is { } of ? $"{photo.Shows.Text}, {of.Value}" : photo.Shows.Text,
+        photo.At?.Text ?? "",
+        files.FirstOrDefault(f => string.Equals(f.Name, photo.File.Value, StringComparison.Ordinal))?.Sha256 ?? "");
+
+    private static SignatureLine Signature(Signature signature) => new(
+        signature.Name.Value,
+        signature.Role?.Value ?? "",
+        signature.Statement?.Value ?? "",
+        signature.Licence?.Value ?? "",
+        signature.Date.Text);
+}
