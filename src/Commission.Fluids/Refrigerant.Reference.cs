@@ -9,6 +9,11 @@ public sealed partial class Refrigerant
     private readonly Lock _once = new();
     private ReferenceOffset? _offset;
     private FluidResult<CriticalPoint>? _critical;
+    private double _topPressure;
+    private FastSaturation? _fast;
+
+    /// <summary>Expansions of the saturation curves, made on first use (some milliseconds).</summary>
+    public FastSaturation Fast => _fast ??= new FastSaturation(this);
 
     /// <summary>
     /// The zero of enthalpy and entropy in words. IIR: h = 200 kJ/kg and s = 1 kJ/(kg K) for saturated liquid (bubble point) at 0 °C where
@@ -30,6 +35,27 @@ public sealed partial class Refrigerant
             {
                 return _critical ??= FindCriticalPoint();
             }
+        }
+    }
+
+    /// <summary>
+    /// The pressure at which saturation of a pure fluid ends: the published critical pressure, or the equation's own pressure at the
+    /// critical temperature and density where that is higher (older equations miss their critical point by up to 0.2 %).
+    /// </summary>
+    private double TopPressure
+    {
+        get
+        {
+            if (_topPressure == 0)
+            {
+                var c = _model.Components[0];
+                FluidSolver solver = Rent();
+                solver.Single.SetTemperature(c.CriticalTemperature);
+                solver.Single.EvaluateVolume(c.CriticalDensity);
+                _topPressure = Math.Max(c.CriticalPressure, solver.Single.Pressure);
+                Return(solver);
+            }
+            return _topPressure;
         }
     }
 

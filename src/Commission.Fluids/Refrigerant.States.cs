@@ -98,21 +98,34 @@ public sealed partial class Refrigerant
         (double[] x, double[] y, double rho) = solver.Phases();
         flash.StartFrom(x, y);
         double low = Math.Min(bubbleTemperature, dewTemperature), high = Math.Max(bubbleTemperature, dewTemperature);
+        double errorLow = double.NaN, errorHigh = double.NaN;
+        double t = 0.5 * (low + high);
+        bool lastWasLow = false;
         FluidState state = default;
+        // Regula falsi with halved end values (Illinois): the glide of a near-azeotrope is a few hundredths of a kelvin.
         for (int iteration = 0; iteration < 100; iteration++)
         {
-            double t = 0.5 * (low + high);
             if (!flash.Solve(t, pascals, rho))
                 return FluidResult<FluidState>.None($"{Info.Designation}: the split into liquid and vapour at {Celsius(t)} and {Kilopascals(pascals)} did not converge.");
             rho = flash.Liquid.Density;
             state = Mixed(flash, pascals);
             double error = value - (entropy ? state.Entropy : state.Enthalpy);
-            if (error > 0)
-                low = t;
-            else
-                high = t;
-            if (high - low < 1e-10 * t)
+            if (Math.Abs(error) < 1e-11 * (1e5 + Math.Abs(value)) || high - low < 1e-14 * t)
                 break;
+            if (error > 0)
+            {
+                if (lastWasLow)
+                    errorHigh *= 0.5;
+                (low, errorLow, lastWasLow) = (t, error, true);
+            }
+            else
+            {
+                if (!lastWasLow)
+                    errorLow *= 0.5;
+                (high, errorHigh, lastWasLow) = (t, error, false);
+            }
+            double next = (low * errorHigh - high * errorLow) / (errorHigh - errorLow);
+            t = next > low && next < high ? next : 0.5 * (low + high);
         }
         return FluidResult<FluidState>.Of(state);
     }

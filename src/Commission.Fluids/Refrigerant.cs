@@ -39,17 +39,22 @@ public sealed partial class Refrigerant
     public ImmutableArray<double> MoleFractions => [.. _model.Composition];
 
     /// <summary>
-    /// The lowest temperature asked of the equations, K: of a pure fluid its triple point or the lower limit of its equation; of a blend
-    /// the mean of its components' limits weighted by mole fraction, because a component that would be solid alone stays dissolved.
+    /// The lowest temperature asked of the equations, K: of a pure fluid its triple point or the lower limit of its equation. Of a blend
+    /// the mean of its components' limits weighted by mole fraction, because a component that would be solid alone stays dissolved, but
+    /// never below the limit of a component that makes up a fifth of the moles or more.
     /// </summary>
     public double LowestTemperature
     {
         get
         {
-            double sum = 0;
+            double limit = 0, mean = 0;
             for (int i = 0; i < _model.Components.Length; i++)
-                sum += _model.Composition[i] * _model.Components[i].LowestTemperature;
-            return sum;
+            {
+                mean += _model.Composition[i] * _model.Components[i].LowestTemperature;
+                if (_model.Composition[i] >= 0.2)
+                    limit = Math.Max(limit, _model.Components[i].LowestTemperature);
+            }
+            return Math.Max(limit, mean);
         }
     }
 
@@ -122,7 +127,7 @@ public sealed partial class Refrigerant
         {
             return solver.SaturationAtTemperature(curve, kelvin)
                 ? FluidResult<SaturationState>.Of(State(solver, curve))
-                : FluidResult<SaturationState>.None($"{Info.Designation}: no {Name(curve)} was found at {Celsius(kelvin)}; {NearCritical(kelvin)}");
+                : FluidResult<SaturationState>.None($"{Info.Designation}: no {Name(curve)} was found at {Celsius(kelvin)}; {Why(solver, kelvin)}");
         }
         finally
         {
@@ -135,8 +140,8 @@ public sealed partial class Refrigerant
         if (!(pascals > 0) || !double.IsFinite(pascals))
             return FluidResult<SaturationState>.None($"{Info.Designation}: a saturation pressure is above zero absolute; {Kilopascals(pascals)} is not.");
         FluidResult<CriticalPoint> critical = CriticalPoint;
-        if (critical.Ok && !IsBlend && pascals >= critical.Value.Pressure)
-            return FluidResult<SaturationState>.None($"{Info.Designation}: {Kilopascals(pascals)} is not below the critical pressure, {Kilopascals(critical.Value.Pressure)}: transcritical, there is no saturation temperature.");
+        if (critical.Ok && !IsBlend && pascals >= TopPressure)
+            return FluidResult<SaturationState>.None($"{Info.Designation}: {Kilopascals(pascals)} is not below the critical pressure, {Kilopascals(TopPressure)}: transcritical, there is no saturation temperature.");
         FluidSolver solver = Rent();
         try
         {
@@ -183,8 +188,10 @@ public sealed partial class Refrigerant
             : null;
     }
 
-    private string NearCritical(double kelvin) =>
-        CriticalPoint is { Ok: true } c && kelvin > 0.95 * c.Value.Temperature
+    private string Why(FluidSolver solver, double kelvin) =>
+        solver.LiquidSplits
+            ? "by its model the liquid of this composition would split into two liquids."
+            : CriticalPoint is { Ok: true } c && kelvin > 0.95 * c.Value.Temperature
             ? $"the critical temperature is {Celsius(c.Value.Temperature)} and the state is too near to it."
             : "the iteration found no pair of phases.";
 

@@ -60,9 +60,18 @@ internal sealed class EquationOfState
         return sum;
     }
 
-    /// <summary>A rough vapour pressure at any temperature: the auxiliary equation below the critical point, Wilson's 1969 estimate above.</summary>
-    public double RoughVaporPressure(double temperature) =>
-        temperature < 0.99 * CriticalTemperature
-            ? VaporPressure.At(Math.Max(temperature, 0.35 * CriticalTemperature))
-            : CriticalPressure * Math.Exp(5.373 * (1 + AcentricFactor) * (1 - CriticalTemperature / temperature));
+    /// <summary>
+    /// A rough vapour pressure at any temperature: the auxiliary equation between the lowest temperature and the critical point, below
+    /// it a straight line of ln p in 1/T, above it Wilson's estimate of 1969.
+    /// </summary>
+    public double RoughVaporPressure(double temperature)
+    {
+        if (temperature >= 0.99 * CriticalTemperature)
+            return CriticalPressure * Math.Exp(5.373 * (1 + AcentricFactor) * (1 - CriticalTemperature / temperature));
+        if (temperature >= LowestTemperature)
+            return VaporPressure.At(temperature);
+        double low = LowestTemperature, next = 1.05 * low;
+        double pLow = Math.Log(VaporPressure.At(low)), pNext = Math.Log(VaporPressure.At(next));
+        return Math.Exp(pLow + (pNext - pLow) * (1 / low - 1 / temperature) / (1 / low - 1 / next));
+    }
 }

@@ -18,7 +18,7 @@ internal sealed partial class BlendSaturation
         {
             if (start > 0.92 * tr)
                 continue;
-            if (Start(curve, start, 60) && Newton(curve, start, double.NaN) && Accept(curve) && March(curve, temperature, pressure))
+            if (Start(curve, start, 60) && Newton(curve, start, double.NaN) && Accept() && March(curve, temperature, pressure))
                 return true;
         }
         return false;
@@ -43,7 +43,7 @@ internal sealed partial class BlendSaturation
             for (int i = 0; i < _u.Length; i++)
                 _u[i] += change * _direction[i];
             bool found = Newton(curve, Math.Exp(here + change), last && givenPressure ? pressure : double.NaN)
-                && Accept(curve)
+                && Accept()
                 && Math.Abs(Math.Log(_liquid.Density / _vapor.Density)) > 0.3 * Math.Abs(LastGap(curve));
             if (found && last)
                 return true;

@@ -52,15 +52,19 @@ internal sealed partial class BlendSaturation
 
     public double Pressure { get; private set; }
 
+    /// <summary>True when the last search met only a liquid of the designated composition that would split in two liquids.</summary>
+    public bool LiquidSplits { get; private set; }
+
     /// <summary>dp/dT along the curve, Pa/K.</summary>
     public double Slope { get; private set; }
 
     public bool AtTemperature(SaturationCurve curve, double temperature)
     {
+        LiquidSplits = false;
         for (int attempt = 0; attempt < 2; attempt++)
         {
             int substitutions = attempt == 0 ? 2 : 40;
-            if (Start(curve, temperature, substitutions) && Newton(curve, temperature, double.NaN) && Accept(curve))
+            if (Start(curve, temperature, substitutions) && Newton(curve, temperature, double.NaN) && Accept())
                 return true;
         }
         return FollowTo(curve, temperature, double.NaN);
@@ -68,11 +72,12 @@ internal sealed partial class BlendSaturation
 
     public bool AtPressure(SaturationCurve curve, double pressure)
     {
+        LiquidSplits = false;
         double temperature = RoughTemperature(curve, pressure);
         for (int attempt = 0; attempt < 2; attempt++)
         {
             int substitutions = attempt == 0 ? 2 : 40;
-            if (Start(curve, temperature, substitutions) && Newton(curve, temperature, pressure) && Accept(curve))
+            if (Start(curve, temperature, substitutions) && Newton(curve, temperature, pressure) && Accept())
                 return true;
         }
         return FollowTo(curve, double.NaN, pressure);
@@ -337,11 +342,47 @@ internal sealed partial class BlendSaturation
         return double.IsFinite(Slope);
     }
 
-    /// <summary>Guards against the trivial solution, exchanged phases and unstable branches.</summary>
-    private bool Accept(SaturationCurve curve) =>
-        _liquid.Density > 1.02 * _vapor.Density
-        && _liquid.PressureByDensity > 0
-        && _vapor.PressureByDensity > 0
-        && Math.Abs(_liquid.Pressure - _vapor.Pressure) < 1e-6 * _liquid.Density * _model.GasConstant * Temperature
-        && Slope > 0;
+    /// <summary>Guards against the trivial solution, exchanged phases and phases that would fall apart.</summary>
+    private bool Accept()
+    {
+        if (!(_liquid.Density > 1.02 * _vapor.Density && Slope > 0 && IsStable(_vapor)))
+            return false;
+        if (Math.Abs(_liquid.Pressure - _vapor.Pressure) > 1e-6 * _liquid.Density * _model.GasConstant * Temperature)
+            return false;
+        if (IsStable(_liquid))
+            return true;
+        LiquidSplits |= _liquid.Density > 3 * _vapor.Density;
+        return false;
+    }
+
+    /// <summary>
+    /// Local stability against diffusion and collapse: the matrix √(x_i x_j) n ∂ln f_i/∂n_j at constant volume is positive definite
+    /// (Heidemann and Khalil 1980), tested by Cholesky's factors.
+    /// </summary>
+    private bool IsStable(MixturePhase phase)
+    {
+        int n = _n;
+        ReadOnlySpan<double> x = phase.X;
+        double[] l = _matrix;
+        for (int i = 0; i < n; i++)
+        {
+            for (int j = 0; j <= i; j++)
+            {
+                double sum = Math.Sqrt(x[i] * x[j]) * phase.Jacobian[i * n + j];
+                for (int k = 0; k < j; k++)
+                    sum -= l[i * n + k] * l[j * n + k];
+                if (i == j)
+                {
+                    if (!(sum > 0))
+                        return false;
+                    l[i * n + i] = Math.Sqrt(sum);
+                }
+                else
+                {
+                    l[i * n + j] = sum / l[j * n + j];
+                }
+            }
+        }
+        return true;
+    }
 }

@@ -34,6 +34,9 @@ internal sealed partial class FluidSolver
 
     public double Pressure => _pure?.Pressure ?? _blend!.Pressure;
 
+    /// <summary>True when a search failed because the liquid of designated composition would split in two liquids.</summary>
+    public bool LiquidSplits => _blend?.LiquidSplits ?? false;
+
     public double Slope => _pure?.Slope ?? _blend!.Slope;
 
     public bool SaturationAtTemperature(SaturationCurve curve, double temperature)

@@ -10,6 +10,7 @@ internal sealed class PureSaturation(EquationOfState eos)
 {
     private readonly double[] _work = new double[eos.Residual.WorkLength];
     private readonly DensityTable _table = new();
+    private readonly double _floor = 0.98 * eos.LowestTemperature;
     private double _tau;
 
     /// <summary>K of the last solution.</summary>
@@ -31,13 +32,18 @@ internal sealed class PureSaturation(EquationOfState eos)
     public bool AtTemperature(double temperature)
     {
         double liquid = eos.LiquidDensity.At(temperature), vapor = eos.VaporDensity.At(temperature);
-        if (Solve(temperature, liquid, vapor))
+        double guess = eos.VaporPressure.At(temperature);
+        double ideal = guess / (eos.GasConstant * temperature);
+        // The three auxiliary equations of a few fluids contradict each other: a saturated vapour has Z between about 0.25 and 1.
+        if (!(vapor > 0.98 * ideal && vapor < 4.5 * ideal))
+            vapor = 1.05 * ideal;
+        if (Solve(temperature, liquid, vapor) && IsNear(guess))
             return true;
         // Near the critical point the auxiliary equations may be too coarse: widen the gap between the phases step by step.
         double gap = Math.Pow(1 - temperature / eos.CriticalTemperature, 0.325);
         for (double width = 1.2; width < 4; width += 0.3)
         {
-            if (Solve(temperature, eos.CriticalDensity * (1 + width * gap), eos.CriticalDensity * Math.Max(0.02, 1 - width * gap)))
+            if (Solve(temperature, eos.CriticalDensity * (1 + width * gap), eos.CriticalDensity * Math.Max(0.02, 1 - width * gap)) && IsNear(guess))
                 return true;
         }
         return false;
@@ -48,7 +54,7 @@ internal sealed class PureSaturation(EquationOfState eos)
     {
         double temperature = RoughTemperature(pressure);
         double lnTarget = Math.Log(pressure);
-        double low = 0.3 * eos.CriticalTemperature, high = eos.CriticalTemperature;
+        double low = _floor, high = eos.CriticalTemperature;
         for (int iteration = 0; iteration < 50; iteration++)
         {
             bool near = iteration > 0 && Math.Abs(temperature - Temperature) < 0.02 * temperature;
@@ -72,6 +78,12 @@ internal sealed class PureSaturation(EquationOfState eos)
         return Math.Abs(Math.Log(Pressure) - lnTarget) < 1e-11;
     }
 
+    /// <summary>
+    /// Older equations have a further loop inside the two-phase region and with it a second pair of equal pressures and Gibbs energies;
+    /// the auxiliary equation, within a few per cent everywhere, tells them apart.
+    /// </summary>
+    private bool IsNear(double auxiliary) => Pressure > 0.5 * auxiliary && Pressure < 2 * auxiliary;
+
     private double RoughTemperature(double pressure)
     {
         double tc = eos.CriticalTemperature;
@@ -83,7 +95,7 @@ internal sealed class PureSaturation(EquationOfState eos)
         double t = 1 / (1 / t1 + (p1 - target) / b);
         for (int i = 0; i < 4; i++)
         {
-            t = Math.Clamp(t, 0.3 * tc, 0.9999 * tc);
+            t = Math.Clamp(t, _floor, 0.9999 * tc);
             double p = Math.Log(eos.VaporPressure.At(t));
             if (Math.Abs(t - t1) > 1e-9 * t && p != p1)
                 b = (p - p1) / (1 / t1 - 1 / t);
@@ -93,7 +105,7 @@ internal sealed class PureSaturation(EquationOfState eos)
             if (Math.Abs(t - t1) < 1e-4 * t)
                 break;
         }
-        return Math.Clamp(t, 0.3 * tc, 0.99999 * tc);
+        return Math.Clamp(t, _floor, 0.99999 * tc);
     }
 
     private bool Solve(double temperature, double liquid, double vapor)

@@ -1,0 +1,61 @@
+using System.Globalization;
+using Xunit;
+
+namespace Commission.Fluids.Tests;
+
+/// <summary>The expansions against the full solution of the same equations.</summary>
+public sealed class FastSaturationTests
+{
+    [Theory]
+    [MemberData(nameof(EveryRefrigerantTests.Computable), MemberType = typeof(EveryRefrigerantTests))]
+    public void Expansions_agree_with_the_full_solution_within_1e_7(string designation)
+    {
+        Refrigerant fluid = Fluids.Get(designation);
+        FastSaturation fast = fluid.Fast;
+        (double low, double high) = fast.Range;
+        Assert.True(high > low, "no expansion was made");
+        Random random = new(20);
+        for (int i = 0; i < 25; i++)
+        {
+            double t = low + (high - low) * random.NextDouble();
+            string where = string.Create(CultureInfo.InvariantCulture, $"{designation} at {t} K");
+            SaturationState bubble = Fluids.Value(fluid.BubbleAtTemperature(t)), dew = Fluids.Value(fluid.DewAtTemperature(t));
+            Near(bubble.Pressure, Fluids.Value(fast.BubblePressure(t)), 1e-7, where);
+            Near(dew.Pressure, Fluids.Value(fast.DewPressure(t)), 1e-7, where);
+            // A relative error of 1e-7 in p is this much in T on the curve.
+            Near(t, Fluids.Value(fast.BubbleTemperature(bubble.Pressure)), 1e-7 * bubble.Pressure / (bubble.PressureSlope * t), where);
+            Near(t, Fluids.Value(fast.DewTemperature(dew.Pressure)), 1e-7 * dew.Pressure / (dew.PressureSlope * t), where);
+        }
+    }
+
+    [Fact]
+    public void Outside_its_range_the_full_solution_answers()
+    {
+        Refrigerant fluid = Fluids.Get("R-410A");
+        double t = 0.985 * Fluids.Value(fluid.CriticalPoint).Temperature;
+        Assert.Equal(Fluids.Value(fluid.BubbleAtTemperature(t)).Pressure, Fluids.Value(fluid.Fast.BubblePressure(t)));
+        Assert.Contains("critical", fluid.Fast.BubblePressure(400).Reason!, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_call_allocates_nothing()
+    {
+        FastSaturation fast = Fluids.Get("R-454B").Fast;
+        double sum = Ask(fast, 10);
+        long before = GC.GetAllocatedBytesForCurrentThread();
+        sum += Ask(fast, 1000);
+        Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);
+        Assert.True(sum > 0);
+    }
+
+    private static double Ask(FastSaturation fast, int count)
+    {
+        double sum = 0;
+        for (int i = 0; i < count; i++)
+            sum += fast.DewTemperature(5e5 + i).Value + fast.BubblePressure(280 + 0.01 * i).Value;
+        return sum;
+    }
+
+    private static void Near(double expected, double actual, double share, string where) =>
+        Assert.True(Math.Abs(actual - expected) <= share * Math.Abs(expected), string.Create(CultureInfo.InvariantCulture, $"{where}: {actual} against {expected}"));
+}
