@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
+using Commission.Measurement.Units;
 
 namespace Commission.Jobs.Model;
 
@@ -23,10 +24,10 @@ public sealed record Instrument : JobPart
     public Given<string>? Serial { get; init; }
 
     /// <summary>The maker's accuracy statement.</summary>
-    public Given<string>? Accuracy { get; init; }
+    public Given<AccuracyStatement>? Accuracy { get; init; }
 
     /// <summary>Accuracy of the humidity reading.</summary>
-    public Given<string>? HumidityAccuracy { get; init; }
+    public Given<AccuracyStatement>? HumidityAccuracy { get; init; }
 
     /// <summary>The end of the range.</summary>
     public Given<QuantityValue>? FullScale { get; init; }

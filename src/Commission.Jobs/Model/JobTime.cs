@@ -27,4 +27,7 @@ public sealed class JobTime
 
     /// <summary>Whether it was written as an elapsed time.</summary>
     public bool IsElapsed { get; }
+
+    /// <summary>The clock time before the date and the zone were found out.</summary>
+    internal WrittenTime? Written { get; init; }
 }

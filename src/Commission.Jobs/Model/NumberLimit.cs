@@ -1,7 +1,7 @@
 namespace Commission.Jobs.Model;
 
 /// <summary>A figure of the maker that is a pure number or a count.</summary>
-public sealed record NumberLimit : JobPart
+public sealed record NumberLimit : JobPart, ILimitFigure
 {
     /// <summary>The figure to be met.</summary>
     public Given<double>? Target { get; init; }
@@ -17,4 +17,10 @@ public sealed record NumberLimit : JobPart
 
     /// <summary>Where the figure is written: page, plate, sheet.</summary>
     public required Given<string> From { get; init; }
+
+    bool ILimitFigure.HasFigure => Target is not null || Minimum is not null || Maximum is not null;
+
+    bool ILimitFigure.IsBackward => Minimum is { } low && Maximum is { } high && low.Value > high.Value;
+
+    Given<string>? ILimitFigure.Source => From;
 }

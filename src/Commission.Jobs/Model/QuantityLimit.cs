@@ -1,9 +1,11 @@
+using Commission.Measurement.Quantities;
+
 namespace Commission.Jobs.Model;
 
 /// <summary>A figure of the maker.</summary>
 /// <typeparam name="T">The quantity.</typeparam>
 /// <typeparam name="TTolerance">The quantity of a deviation from it: a temperature's is a difference.</typeparam>
-public sealed record QuantityLimit<T, TTolerance> : JobPart
+public sealed record QuantityLimit<T, TTolerance> : JobPart, ILimitFigure
 {
     /// <summary>The figure to be met.</summary>
     public Given<T>? Target { get; init; }
@@ -19,4 +21,14 @@ public sealed record QuantityLimit<T, TTolerance> : JobPart
 
     /// <summary>Where the figure is written: page, plate, sheet.</summary>
     public required Given<string> From { get; init; }
+
+    bool ILimitFigure.HasFigure => Target is not null || Minimum is not null || Maximum is not null;
+
+    bool ILimitFigure.IsBackward => Minimum is { } low && Maximum is { } high && low.Value switch
+    {
+        StatedPressure p when high.Value is StatedPressure q => p.Reference == q.Reference && p.Pascals > q.Pascals,
+        _ => Comparer<T>.Default.Compare(low.Value, high.Value) > 0,
+    };
+
+    Given<string>? ILimitFigure.Source => From;
 }

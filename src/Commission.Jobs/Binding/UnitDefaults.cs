@@ -1,0 +1,77 @@
+using System.Text.Json;
+using Commission.Jobs.Model;
+using Commission.Jobs.Model.Words;
+using Commission.Jobs.Schema;
+using Commission.Measurement.Quantities;
+using Commission.Measurement.Units;
+
+namespace Commission.Jobs.Binding;
+
+/// <summary>What a number without a unit means, as <c>units</c> at the top of the file says.</summary>
+internal sealed class UnitDefaults
+{
+    private readonly string? _preset;
+    private readonly Dictionary<string, string> _overrides = new(StringComparer.Ordinal);
+
+    private UnitDefaults(string? preset) => _preset = preset;
+
+    /// <summary>No defaults: every number needs its unit.</summary>
+    public static UnitDefaults None { get; } = new(null);
+
+    public static UnitDefaults Of(UnitChoice? choice)
+    {
+        if (choice?.Preset is not { } preset) return None;
+        var defaults = new UnitDefaults(preset.Value == UnitPreset.Us ? "us" : "si");
+        foreach (var (group, unit) in Exceptions(choice))
+        {
+            if (unit is not null) defaults._overrides[group] = unit.Value;
+        }
+
+        return defaults;
+    }
+
+    /// <summary>What <c>units</c> names apart from the preset, by the key of <see cref="UnitSystem.Keys"/>.</summary>
+    public static IEnumerable<(string Key, Given<string>? Unit)> Exceptions(UnitChoice choice) =>
+    [
+        ("pressure", choice.Pressure),
+        ("vacuum", choice.Vacuum),
+        ("atmospheric pressure", choice.AtmosphericPressure),
+        ("pressure difference", choice.PressureDifference),
+        ("static pressure", choice.StaticPressure),
+        ("temperature", choice.Temperature),
+        ("temperature difference", choice.TemperatureDifference),
+        ("mass", choice.Mass),
+        ("length", choice.Length),
+        ("elevation", choice.Elevation),
+        ("tube diameter", choice.TubeDiameter),
+        ("air flow", choice.AirFlow),
+        ("capacity", choice.Capacity),
+    ];
+
+    /// <summary>The unit of a bare number in a field of the schema; null when the file names no preset.</summary>
+    public Unit? ForField(JsonElement field, Dimension dimension)
+    {
+        if (_preset is null || !field.TryGetProperty("x-default-unit", out var units)) return null;
+        var symbol = JobSchema.Text(units, "override") is { } group && _overrides.TryGetValue(group, out var chosen)
+            ? chosen
+            : JobSchema.Text(units, _preset)!;
+        return UnitTable.Find(symbol, dimension);
+    }
+
+    /// <summary>The unit of a bare number in a chart or a log, where the kind of quantity follows from another key.</summary>
+    public Unit? ForChart(Dimension dimension) => dimension switch
+    {
+        Dimension.Temperature => ForGroup("temperature", dimension),
+        Dimension.TemperatureDifference => ForGroup("temperature difference", dimension),
+        _ => ForGroup("pressure", dimension),
+    };
+
+    /// <summary>The unit of bare numbers of one group; null when the file names no preset.</summary>
+    public Unit? ForGroup(string group, Dimension dimension)
+    {
+        if (_preset is null) return null;
+        if (_overrides.TryGetValue(group, out var chosen)) return UnitTable.Find(chosen, dimension);
+        var system = _preset == "us" ? UnitSystem.Us : UnitSystem.Si;
+        return system[Enum.GetValues<DisplayKind>().First(kind => UnitSystem.KeyOf(kind) == group)].Unit;
+    }
+}

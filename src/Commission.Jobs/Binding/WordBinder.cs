@@ -1,0 +1,167 @@
+using System.Globalization;
+using System.Text.Json;
+using Commission.Jobs.Model;
+using Commission.Jobs.Problems;
+using Commission.Jobs.Schema;
+using Commission.Measurement.Units;
+using Commission.Source;
+using Commission.Source.Yaml;
+
+namespace Commission.Jobs.Binding;
+
+/// <summary>Text, names, yes and no, words of a fixed list, plain numbers.</summary>
+internal static class WordBinder
+{
+    private const int LongestText = 4_000;
+
+    public static Given<string>? Text(BindingContext context, SourceScalar scalar, JsonElement field, string key, Type owner) =>
+        JobSchema.Text(field, "x-kind") switch
+        {
+            "refrigerant" => Refrigerant(context, scalar),
+            "unit" => UnitName(context, scalar, key, owner),
+            "zone" => Zone(context, scalar),
+            _ => PlainText(context, scalar, key),
+        };
+
+    public static Given<bool>? YesNo(BindingContext context, SourceScalar scalar)
+    {
+        var yes = scalar.Text is "yes" or "true" or "True" or "TRUE";
+        return Give(context, scalar, yes, yes ? "yes" : "no");
+    }
+
+    public static Given<int>? Whole(BindingContext context, SourceScalar scalar, string key)
+    {
+        if (double.TryParse(scalar.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && number is >= 0 and <= 100_000)
+            return Give(context, scalar, (int)number, ((int)number).ToString(CultureInfo.InvariantCulture));
+        context.Complain(scalar, $"\"{key}\" is {scalar.Text}.", "", "Write a whole number from 0 up.", "number");
+        return null;
+    }
+
+    public static Given<double>? Number(BindingContext context, SourceScalar scalar)
+    {
+        var number = double.Parse(scalar.Text, NumberStyles.Float, CultureInfo.InvariantCulture);
+        return Give(context, scalar, number, scalar.Text);
+    }
+
+    /// <summary>The C# name and the canonical word of a word; the schema has already let only known words through.</summary>
+    public static (string Member, string Word) Word(JsonElement field, string text)
+    {
+        var word = field.TryGetProperty("x-aliases", out var aliases) && JobSchema.Text(aliases, text) is { } meant ? meant : text;
+        return (KeyName.Of(word), word);
+    }
+
+    private static Given<string>? PlainText(BindingContext context, SourceScalar scalar, string key)
+    {
+        var text = scalar.Text.Trim();
+        if (text.Length == 0)
+        {
+            context.Complain(scalar, $"\"{key}\" is empty.", "", "Write it, or delete the line.", "no-value");
+            return null;
+        }
+
+        if (text.Length > LongestText)
+        {
+            context.Complain(scalar, string.Create(CultureInfo.InvariantCulture, $"\"{key}\" has {text.Length} characters."),
+                string.Create(CultureInfo.InvariantCulture, $"At most {LongestText} fit into a record."), "Shorten it.", "too-long");
+            return null;
+        }
+
+        foreach (var c in text)
+        {
+            if (char.IsControl(c) && c is not ('\n' or '\t') || c is '\uFFFE' or '\uFFFF' || (char.IsSurrogate(c) && HasLoneSurrogate(text)))
+            {
+                context.Complain(scalar, $"\"{key}\" holds a character that cannot be printed (U+{(int)c:X4}).", "", "Delete it, or the backslash that makes it.", "control-character");
+                return null;
+            }
+        }
+
+        return Give(context, scalar, text, text);
+    }
+
+    private static bool HasLoneSurrogate(string text)
+    {
+        for (var i = 0; i < text.Length; i++)
+        {
+            if (char.IsHighSurrogate(text[i]) && i + 1 < text.Length && char.IsLowSurrogate(text[i + 1])) i++;
+            else if (char.IsSurrogate(text[i])) return true;
+        }
+
+        return false;
+    }
+
+    private static Given<string>? Refrigerant(BindingContext context, SourceScalar scalar)
+    {
+        var wanted = FoldRefrigerant(scalar.Text);
+        foreach (var name in context.RefrigerantNames)
+        {
+            if (string.Equals(FoldRefrigerant(name), wanted, StringComparison.Ordinal)) return Give(context, scalar, name, name);
+        }
+
+        var near = NearRefrigerants(wanted, context.RefrigerantNames);
+        context.Complain(scalar, $"{ValueText.Quoted(scalar.Text)} is not a refrigerant this program knows.", "",
+            near.Count == 0 ? "Write its designation, such as R-410A." : $"Did you mean {ValueText.OneOf(near)}?", "unknown-refrigerant");
+        return null;
+    }
+
+    // R-454B, r454b, R 454B and 454B are one.
+    private static string FoldRefrigerant(string text)
+    {
+        var folded = string.Concat(text.Where(c => !char.IsWhiteSpace(c) && c is not ('-' or '‑'))).ToUpperInvariant();
+        return folded.Length > 1 && folded[0] == 'R' && char.IsAsciiDigit(folded[1]) ? folded[1..] : folded;
+    }
+
+    private static List<string> NearRefrigerants(string wanted, IReadOnlyCollection<string> names)
+    {
+        if (wanted.Length is 0 or > 20) return [];
+        var near = new List<string>();
+        if (NearestName.Of(wanted, names.Select(FoldRefrigerant)) is { } nearest)
+            near.Add(names.First(n => FoldRefrigerant(n) == nearest));
+        var digits = string.Concat(wanted.TakeWhile(char.IsAsciiDigit));
+        if (digits.Length >= 2)
+        {
+            near.AddRange(names.Where(n => string.Concat(FoldRefrigerant(n).TakeWhile(char.IsAsciiDigit)) == digits && !near.Contains(n))
+                .Order(StringComparer.Ordinal).Take(4));
+        }
+
+        return near;
+    }
+
+    private static Given<string>? UnitName(BindingContext context, SourceScalar scalar, string key, Type owner)
+    {
+        if (owner == typeof(UnitChoice))
+        {
+            var tried = UnitSystem.Us.With(key, scalar.Text);
+            if (tried.Ok)
+            {
+                var kind = Enum.GetValues<DisplayKind>().First(k => UnitSystem.KeyOf(k) == key);
+                var symbol = tried.Value[kind].Unit.Symbol;
+                return Give(context, scalar, symbol, symbol);
+            }
+
+            QuantityBinder.Report(context, scalar, tried.Fault);
+            return null;
+        }
+
+        // A log's unit is held against what it logs when the log is read.
+        if (UnitTable.FindAny(scalar.Text).FirstOrDefault() is { } known) return Give(context, scalar, known.Symbol, known.Symbol);
+        var nearest = NearestName.Of(scalar.Text, ["micron", "mTorr", "Torr", "Pa", "mbar", "psig", "kPag", "bar(g)", "°F", "°C"]);
+        context.Complain(scalar, $"{ValueText.Quoted(scalar.Text)} is not a unit.", "",
+            nearest is null ? "Write it as the gauge does, such as micron, Pa, psig or °F." : $"Did you mean {nearest}?", "unknown-unit");
+        return null;
+    }
+
+    private static Given<string>? Zone(BindingContext context, SourceScalar scalar)
+    {
+        if (JobZone.Find(scalar.Text.Trim()) is { } zone) return Give(context, scalar, zone.Name, zone.Name);
+        var nearest = JobZone.Nearest(scalar.Text);
+        context.Complain(scalar, $"{ValueText.Quoted(scalar.Text)} is not a time zone.", "",
+            nearest is null ? "Write a name such as America/Denver, or an offset such as -07:00." : $"Did you mean {nearest}?", "unknown-zone");
+        return null;
+    }
+
+    private static Given<T> Give<T>(BindingContext context, SourceScalar scalar, T value, string canonical)
+    {
+        context.Canonical[scalar] = canonical;
+        return new Given<T>(value, scalar.Location, canonical);
+    }
+}

@@ -1,3 +1,0 @@
-namespace Commission.Jobs.Tests;
-
-internal static class Placeholder;

@@ -1,0 +1,34 @@
+using System.Text;
+using Commission.Source.Problems;
+
+namespace Commission.Jobs.Tests;
+
+/// <summary>Reads job files in memory; refrigerants are a handful that the tests name.</summary>
+internal static class Reading
+{
+    public static readonly string[] Refrigerants = ["R-22", "R-32", "R-134a", "R-290", "R-404A", "R-407C", "R-410A", "R-454A", "R-454B", "R-454C", "R-744"];
+
+    public static (JobReading Reading, string[] Problems) Of(string yaml, MemoryFolder? folder = null, MemoryFolder? shop = null) =>
+        Of(Encoding.UTF8.GetBytes(yaml), folder, shop);
+
+    public static (JobReading Reading, string[] Problems) Of(byte[] yaml, MemoryFolder? folder = null, MemoryFolder? shop = null)
+    {
+        folder ??= new MemoryFolder();
+        folder["job.yaml"] = yaml;
+        var problems = new ProblemList();
+        var reading = JobReader.Read(new JobSource("job.yaml", "job.yaml", folder, shop), Refrigerants, problems);
+        return (reading, [.. problems.Sorted().Select(p => p.ToString())]);
+    }
+
+    public static string Data(string name)
+    {
+        using var stream = typeof(Reading).Assembly.GetManifestResourceStream(name)!;
+        using var reader = new StreamReader(stream, Encoding.UTF8);
+        return reader.ReadToEnd();
+    }
+
+    public static MemoryFolder TarnLaneFolder() => new MemoryFolder()
+        .With("evacuation.csv", Data("evacuation.csv"))
+        .With("photos/outdoor-plate.jpg", "not really a photo")
+        .With("photos/gauge-isolated.jpg", "nor this");
+}
