@@ -138,15 +138,16 @@ public sealed class Presentation
     [
         (UnitSystem.KeyOf(DisplayKind.Pressure), choice.Pressure),
         (UnitSystem.KeyOf(DisplayKind.Vacuum), choice.Vacuum),
-        (UnitSystem.KeyOf(DisplayKind.AtmosphericPressure), choice.Barometer),
+        (UnitSystem.KeyOf(DisplayKind.AtmosphericPressure), choice.AtmosphericPressure),
         (UnitSystem.KeyOf(DisplayKind.PressureDifference), choice.PressureDifference),
-        (UnitSystem.KeyOf(DisplayKind.StaticPressure), choice.AirPressure),
+        (UnitSystem.KeyOf(DisplayKind.StaticPressure), choice.StaticPressure),
         (UnitSystem.KeyOf(DisplayKind.Temperature), choice.Temperature),
         (UnitSystem.KeyOf(DisplayKind.TemperatureDifference), choice.TemperatureDifference),
         (UnitSystem.KeyOf(DisplayKind.Mass), choice.Mass),
         (UnitSystem.KeyOf(DisplayKind.Length), choice.Length),
-        (UnitSystem.KeyOf(DisplayKind.TubeDiameter), choice.Diameter),
-        (UnitSystem.KeyOf(DisplayKind.AirFlow), choice.Airflow),
+        (UnitSystem.KeyOf(DisplayKind.Elevation), choice.Elevation),
+        (UnitSystem.KeyOf(DisplayKind.TubeDiameter), choice.TubeDiameter),
+        (UnitSystem.KeyOf(DisplayKind.AirFlow), choice.AirFlow),
         (UnitSystem.KeyOf(DisplayKind.Capacity), choice.Capacity),
     ];
 

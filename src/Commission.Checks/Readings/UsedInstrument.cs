@@ -16,7 +16,6 @@ namespace Commission.Checks.Readings;
 public sealed class UsedInstrument
 {
     private readonly CheckContext context;
-    private readonly Lazy<AccuracyStatement?> statement;
     private readonly Lazy<RootCause> accuracyCause;
     private readonly Lazy<RootCause> repeatabilityCause;
     private readonly Lazy<RootCause> zeroCause;
@@ -29,8 +28,7 @@ public sealed class UsedInstrument
     {
         this.context = context;
         Described = described;
-        statement = new(() => described.Accuracy is { } text && AccuracyStatement.Parse(text.Value, Dimension) is { Ok: true, Value: { } read } ? read : null);
-        accuracyCause = new(() => statement.Value is { } s
+        accuracyCause = new(() => Statement is { } s
             ? s.ToRootCause($"{Id}: accuracy", $"maker's statement, {s.Canonical}")
             : RootCause.FromHalfWidth($"{Id}: accuracy", SensorWords() is { } words ? $"{words}, tolerance as new" : "no accuracy stated", 1));
         repeatabilityCause = new(() => context.Causes.Enter(
@@ -63,7 +61,7 @@ public sealed class UsedInstrument
     public double? FullScaleSi => Described.FullScale?.Value.Si;
 
     /// <summary>Whether something is known of its accuracy: a statement or a sensor class.</summary>
-    public bool AccuracyKnown => statement.Value is not null || SensorTolerance(273.15) is not null;
+    public bool AccuracyKnown => Statement is not null || SensorTolerance(273.15) is not null;
 
     /// <summary>The cause behind the maker's statement; its sensitivity at a reading is <see cref="HalfWidth"/>.</summary>
     public RootCause AccuracyCause => accuracyCause.Value;
@@ -99,7 +97,9 @@ public sealed class UsedInstrument
     };
 
     /// <summary>Whether the accuracy statement already holds the digits of the indication.</summary>
-    public bool DigitsIncluded => statement.Value?.IncludesDigits ?? false;
+    public bool DigitsIncluded => Statement?.IncludesDigits ?? false;
+
+    private AccuracyStatement? Statement => Described.Accuracy?.Value;
 
     private DisplayKind StepKind => Dimension switch
     {
@@ -112,7 +112,7 @@ public sealed class UsedInstrument
     /// <param name="readingSi">The reading, SI as the instrument shows it (a gauge pressure above the atmosphere).</param>
     public double? HalfWidth(double readingSi)
     {
-        if (statement.Value is { } s)
+        if (Statement is { } s)
         {
             var unit = context.Present.Units[StepKindOf(Dimension)].Unit;
             // A share of the reading is a share of the number shown; every unit here but temperature starts at zero.
