@@ -86,7 +86,14 @@ public sealed partial class Refrigerant
             ?? throw new ArgumentException($"'{designation}' is not a refrigerant of the catalogue.", nameof(designation));
         if (info.NotComputable is not null)
             throw new ArgumentException($"{info.Designation}: {info.NotComputable}", nameof(designation));
-        return new Refrigerant(info, MixtureModel.Load([.. info.Composition.Select(c => c.Designation)], [.. info.Composition.Select(c => c.MassFraction)]));
+        string[] components = new string[info.Composition.Length];
+        double[] shares = new double[components.Length];
+        for (int i = 0; i < components.Length; i++)
+        {
+            components[i] = info.Composition[i].Designation;
+            shares[i] = info.Composition[i].MassFraction;
+        }
+        return new Refrigerant(info, MixtureModel.Load(components, shares));
     }
 
     /// <summary>The bubble point (pure fluid: saturation) at a temperature.</summary>
@@ -139,14 +146,14 @@ public sealed partial class Refrigerant
     {
         if (!(pascals > 0) || !double.IsFinite(pascals))
             return FluidResult<SaturationState>.None($"{Info.Designation}: a saturation pressure is above zero absolute; {Kilopascals(pascals)} is not.");
-        FluidResult<CriticalPoint> critical = CriticalPoint;
-        if (critical.Ok && !IsBlend && pascals >= TopPressure)
+        if (!IsBlend && pascals >= TopPressure)
             return FluidResult<SaturationState>.None($"{Info.Designation}: {Kilopascals(pascals)} is not below the critical pressure, {Kilopascals(TopPressure)}: transcritical, there is no saturation temperature.");
         FluidSolver solver = Rent();
         try
         {
             if (!solver.SaturationAtPressure(curve, pascals))
             {
+                FluidResult<CriticalPoint> critical = CriticalPoint;
                 string why = critical.Ok && pascals > 0.95 * critical.Value.Pressure
                     ? $"the critical pressure is about {Kilopascals(critical.Value.Pressure)}: transcritical or too near to it."
                     : $"the pressure is outside what the equations can answer above {Celsius(LowestTemperature)}.";
@@ -182,10 +189,24 @@ public sealed partial class Refrigerant
             string limit = IsBlend ? "the lowest temperature of the blend's equations" : "its triple point or the lower limit of its equation";
             return $"{Info.Designation}: {Celsius(kelvin)} is below {limit}, {Celsius(LowestTemperature)}.";
         }
-        double top = IsBlend ? CriticalPoint is { Ok: true } c ? c.Value.Temperature : double.PositiveInfinity : _model.Components[0].CriticalTemperature;
+        double top = TopTemperature(kelvin);
         return kelvin >= top
             ? $"{Info.Designation}: {Celsius(kelvin)} is not below the critical temperature, {Celsius(top)}: transcritical, there is no saturation pressure."
             : null;
+    }
+
+    /// <summary>
+    /// The critical temperature; of a blend it is worked out only when the temperature comes near the mean of its components', because
+    /// that takes longer than the saturation point itself.
+    /// </summary>
+    private double TopTemperature(double kelvin)
+    {
+        if (!IsBlend)
+            return _model.Components[0].CriticalTemperature;
+        double mean = 0;
+        for (int i = 0; i < _model.Components.Length; i++)
+            mean += _model.Composition[i] * _model.Components[i].CriticalTemperature;
+        return kelvin > 0.85 * mean && CriticalPoint is { Ok: true } c ? c.Value.Temperature : double.PositiveInfinity;
     }
 
     private string Why(FluidSolver solver, double kelvin) =>

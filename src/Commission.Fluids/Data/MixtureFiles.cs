@@ -11,9 +11,9 @@ internal static class MixtureFiles
     /// The pairs of the components in the order (0,1), (0,2), …, (1,2), …; a pair without published parameters gets the
     /// Lorentz–Berthelot rule in the form of Kunz and Wagner 2012 (β = 1, γ = 1).
     /// </summary>
-    public static BinaryPair[] Load(IReadOnlyList<string> components)
+    public static BinaryPair[] Load(string[] components)
     {
-        int count = components.Count;
+        int count = components.Length;
         BinaryPair[] pairs = new BinaryPair[count * (count - 1) / 2];
         using JsonDocument file = EmbeddedData.Open("mixtures/pairs.json");
         IReadOnlyList<Paper>? papers = null;
@@ -96,9 +96,9 @@ internal static class MixtureFiles
         throw new InvalidOperationException($"The mixture data name the paper '{key}' but do not cite it.");
     }
 
-    private static int IndexOf(IReadOnlyList<string> components, JsonElement name)
+    private static int IndexOf(string[] components, JsonElement name)
     {
-        for (int i = 0; i < components.Count; i++)
+        for (int i = 0; i < components.Length; i++)
         {
             if (name.ValueEquals(components[i]))
                 return i;

@@ -20,9 +20,9 @@ internal sealed class RefrigerantIndex
     {
         using JsonDocument file = EmbeddedData.Open("refrigerants.json");
         JsonElement root = file.RootElement;
-        Dictionary<string, (string Mark, string Source)> sources = new(StringComparer.Ordinal);
+        Dictionary<string, SourceNote> sources = new(StringComparer.Ordinal);
         foreach (JsonProperty source in root.GetProperty("sources").EnumerateObject())
-            sources.Add(source.Name, (source.Value[0].GetString()!, source.Value[1].GetString()!));
+            sources.Add(source.Name, new SourceNote(source.Value[0].GetString()!, source.Value[1].GetString()!));
 
         List<RefrigerantInfo> all = [];
         Dictionary<string, RefrigerantInfo> byName = new(StringComparer.Ordinal);
@@ -61,14 +61,14 @@ internal sealed class RefrigerantIndex
             byName.TryAdd(Normalize(info.ChemicalName), info);
     }
 
-    private static RefrigerantInfo ReadPure(JsonElement e, Dictionary<string, (string Mark, string Source)> sources)
+    private static RefrigerantInfo ReadPure(JsonElement e, Dictionary<string, SourceNote> sources)
     {
         string designation = e.Text("designation");
         return new RefrigerantInfo
         {
             Designation = designation,
             ChemicalName = e.Text("chemical name"),
-            Aliases = e.TryGetProperty("aliases", out JsonElement aliases) ? [.. aliases.EnumerateArray().Select(a => a.GetString()!)] : [],
+            Aliases = Aliases(e),
             Composition = [new BlendComponent(designation, 1)],
             MolarMass = e.Number("molar mass kg/mol"),
             SafetyGroup = Word(e, "safety group", sources),
@@ -80,7 +80,7 @@ internal sealed class RefrigerantIndex
         };
     }
 
-    private static RefrigerantInfo ReadBlend(JsonElement e, Dictionary<string, (string Mark, string Source)> sources, Dictionary<string, RefrigerantInfo> pure)
+    private static RefrigerantInfo ReadBlend(JsonElement e, Dictionary<string, SourceNote> sources, Dictionary<string, RefrigerantInfo> pure)
     {
         JsonElement names = e.GetProperty("components"), shares = e.GetProperty("mass %");
         double sum = 0;
@@ -89,12 +89,12 @@ internal sealed class RefrigerantIndex
         ImmutableArray<BlendComponent>.Builder composition = ImmutableArray.CreateBuilder<BlendComponent>(names.GetArrayLength());
         for (int i = 0; i < names.GetArrayLength(); i++)
             composition.Add(new BlendComponent(names[i].GetString()!, shares[i].GetDouble() / sum));
-        (string Mark, string Source) source = sources[e.Text("composition source")];
+        SourceNote source = sources[e.Text("composition source")];
         ImmutableArray<BlendComponent> parts = composition.MoveToImmutable();
         BoilingRange? listed = null;
         if (e.TryGetProperty("normal bubble and dew point C", out JsonElement range))
         {
-            (string Mark, string Source) from = sources[range[2].GetString()!];
+            SourceNote from = sources[range[2].GetString()!];
             listed = new BoilingRange(range[0].GetDouble() + 273.15, range[1].GetDouble() + 273.15, from.Mark, from.Source);
         }
         return new RefrigerantInfo
@@ -115,20 +115,30 @@ internal sealed class RefrigerantIndex
         };
     }
 
-    private static SourcedValue? Value(JsonElement e, string property, Dictionary<string, (string Mark, string Source)> sources)
+    private static ImmutableArray<string> Aliases(JsonElement e)
     {
-        if (!e.TryGetProperty(property, out JsonElement pair))
-            return null;
-        (string mark, string source) = sources[pair[1].GetString()!];
-        return new SourcedValue(pair[0].GetDouble(), mark, source);
+        if (!e.TryGetProperty("aliases", out JsonElement list))
+            return [];
+        ImmutableArray<string>.Builder names = ImmutableArray.CreateBuilder<string>(list.GetArrayLength());
+        foreach (JsonElement name in list.EnumerateArray())
+            names.Add(name.GetString()!);
+        return names.MoveToImmutable();
     }
 
-    private static SourcedText? Word(JsonElement e, string property, Dictionary<string, (string Mark, string Source)> sources)
+    private static SourcedValue? Value(JsonElement e, string property, Dictionary<string, SourceNote> sources)
     {
         if (!e.TryGetProperty(property, out JsonElement pair))
             return null;
-        (string mark, string source) = sources[pair[1].GetString()!];
-        return new SourcedText(pair[0].GetString()!, mark, source);
+        SourceNote note = sources[pair[1].GetString()!];
+        return new SourcedValue(pair[0].GetDouble(), note.Mark, note.Source);
+    }
+
+    private static SourcedText? Word(JsonElement e, string property, Dictionary<string, SourceNote> sources)
+    {
+        if (!e.TryGetProperty(property, out JsonElement pair))
+            return null;
+        SourceNote note = sources[pair[1].GetString()!];
+        return new SourcedText(pair[0].GetString()!, note.Mark, note.Source);
     }
 
     private static double? MolarMass(ImmutableArray<BlendComponent> parts, Dictionary<string, RefrigerantInfo> pure)

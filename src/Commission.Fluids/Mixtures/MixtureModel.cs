@@ -62,15 +62,15 @@ internal sealed class MixtureModel
     public double[] CrossVolume { get; }
 
     /// <summary>Loads the equations and pairs of the components and turns mass fractions into mole fractions.</summary>
-    public static MixtureModel Load(IReadOnlyList<string> components, IReadOnlyList<double> massFractions) => Load(components, massFractions, byMass: true);
+    public static MixtureModel Load(string[] components, double[] massFractions) => Load(components, massFractions, byMass: true);
 
     /// <summary>Loads the equations and pairs of the components with mole fractions.</summary>
-    public static MixtureModel LoadMolar(IReadOnlyList<string> components, IReadOnlyList<double> moleFractions) => Load(components, moleFractions, byMass: false);
+    public static MixtureModel LoadMolar(string[] components, double[] moleFractions) => Load(components, moleFractions, byMass: false);
 
-    private static MixtureModel Load(IReadOnlyList<string> components, IReadOnlyList<double> fractions, bool byMass)
+    private static MixtureModel Load(string[] components, double[] fractions, bool byMass)
     {
-        EquationOfState[] equations = new EquationOfState[components.Count];
-        double[] x = new double[components.Count];
+        EquationOfState[] equations = new EquationOfState[components.Length];
+        double[] x = new double[components.Length];
         double sum = 0;
         for (int i = 0; i < equations.Length; i++)
         {
