@@ -1,1 +1,3 @@
-return 0;
+using Commission.Cli;
+
+return CommissionProgram.Run(args, Console.Out, Console.Error);

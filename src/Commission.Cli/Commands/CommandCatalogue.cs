@@ -1,0 +1,12 @@
+using System.CommandLine;
+
+namespace Commission.Cli.Commands;
+
+/// <summary>Every command, one line each.</summary>
+internal static class CommandCatalogue
+{
+    public static RootCommand Build(CommandStreams streams) => new("Turns the readings of a commissioning job into a judged, traced record.")
+    {
+        CheckCommand.Build(streams),
+    };
+}

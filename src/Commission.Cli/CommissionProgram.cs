@@ -1,0 +1,56 @@
+using System.CommandLine;
+using Commission.Cli.Commands;
+
+namespace Commission.Cli;
+
+/// <summary>The program below the process: arguments in, text and an exit code out, so that tests can run it in place.</summary>
+public static class CommissionProgram
+{
+    /// <summary>Runs one command.</summary>
+    /// <param name="args">The command line without the program's name.</param>
+    /// <param name="output">Where results go.</param>
+    /// <param name="error">Where problems go.</param>
+    /// <returns>0 accepted, 1 not accepted or incomplete, 2 the file or the command line is wrong, 3 our fault.</returns>
+    public static int Run(string[] args, TextWriter output, TextWriter error)
+    {
+        ArgumentNullException.ThrowIfNull(args);
+        ArgumentNullException.ThrowIfNull(output);
+        ArgumentNullException.ThrowIfNull(error);
+        var root = CommandCatalogue.Build(new CommandStreams(output, error));
+        try
+        {
+            // A token "@x" is a file name here, not a file of arguments.
+            var parsed = root.Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
+            if (parsed.Errors.Count > 0)
+            {
+                foreach (var fault in parsed.Errors)
+                    error.WriteLine($"commission: {fault.Message}");
+                error.WriteLine("commission --help shows what can be written.");
+                return ExitCode.WrongInput;
+            }
+
+            return parsed.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false, Output = output, Error = error });
+        }
+        catch (IOException fault)
+        {
+            error.WriteLine($"commission: {fault.Message}");
+            return ExitCode.WrongInput;
+        }
+        catch (UnauthorizedAccessException fault)
+        {
+            error.WriteLine($"commission: {fault.Message}");
+            return ExitCode.WrongInput;
+        }
+#pragma warning disable CA1031 // The one place where whatever else goes wrong becomes one line and exit code 3.
+        catch (Exception fault)
+#pragma warning restore CA1031
+        {
+            error.WriteLine($"commission: a fault of this program, not of your file ({fault.GetType().Name}: {OneLine(fault.Message)}). Please report it with the job file and this line; set COMMISSION_TRACE=1 to see where it happened.");
+            if (string.Equals(Environment.GetEnvironmentVariable("COMMISSION_TRACE"), "1", StringComparison.Ordinal))
+                error.WriteLine(fault.StackTrace);
+            return ExitCode.OurFault;
+        }
+    }
+
+    private static string OneLine(string text) => text.ReplaceLineEndings(" ");
+}
