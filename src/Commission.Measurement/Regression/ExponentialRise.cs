@@ -1,5 +1,4 @@
 using Commission.Measurement.Uncertainty;
-using MathNet.Numerics.LinearRegression;
 
 namespace Commission.Measurement.Regression;
 
@@ -7,6 +6,7 @@ namespace Commission.Measurement.Regression;
 public sealed class ExponentialRise
 {
     private const int GridPoints = 60;
+    private const double LeastShape = 1e-20;
 
     private ExponentialRise(NonlinearFit fit, bool withLine, bool timeConstantAtBound)
     {
@@ -54,13 +54,12 @@ public sealed class ExponentialRise
         var values = y.ToArray();
         if (t.Count <= (withLine ? 4 : 3) || values.Max().Equals(values.Min()))
             return null;
-        var (best, coefficients) = Search(t, values, withLine, shortest, longest);
-        if (coefficients is null)
+        if (Search([.. t], values, withLine, shortest, longest) is not { } start
+            || NonlinearFit.Fit(name, Model, Gradient, t, y, start) is not { } fit)
+        {
             return null;
-        double[] start = withLine ? [coefficients[0], coefficients[1], best, coefficients[2]] : [coefficients[0], coefficients[1], best];
-        var fit = NonlinearFit.Fit(name, Model, Gradient, t, y, start);
-        if (fit is null)
-            return null;
+        }
+
         var tau = fit.Parameters[2].Value;
         return new ExponentialRise(fit, withLine, !(tau > shortest && tau < longest));
     }
@@ -75,30 +74,54 @@ public sealed class ExponentialRise
         return p.Count > 3 ? [1, -double.ExpM1(-t / p[2]), byTau, t] : [1, -double.ExpM1(-t / p[2]), byTau];
     }
 
-    private static (double TimeConstant, double[]? Coefficients) Search(IReadOnlyList<double> t, double[] y, bool withLine, double shortest, double longest)
+    // What a constant, or a constant and a line, explain is taken off both the data and the exponential; what is left of the two is then in proportion (Frisch and Waugh 1933). One pass over the data for each τ.
+    private static double[]? Search(double[] t, double[] y, bool withLine, double shortest, double longest)
     {
+        var left = LeftOver(t, y, withLine).Residuals;
         var ratio = Math.Pow(longest / shortest, 1.0 / (GridPoints - 1));
-        (double Tau, double[]? Coefficients, double Squares) best = (shortest, null, double.PositiveInfinity);
+        (double[] Start, double Explained)? best = null;
         for (var i = 0; i < GridPoints; i++)
         {
             var tau = shortest * Math.Pow(ratio, i);
-            var rows = t.Select(time => withLine ? new[] { 1, -double.ExpM1(-time / tau), time } : [1, -double.ExpM1(-time / tau)]).ToArray();
-            double[] coefficients;
-            try
+            var shape = Array.ConvertAll(t, time => 1 - Math.Exp(-time / tau));
+            var own = LeftOver(t, shape, withLine).Residuals;
+            double square = 0, product = 0;
+            for (var k = 0; k < own.Length; k++)
             {
-                coefficients = MultipleRegression.QR(rows, y);
-            }
-            catch (ArgumentException)
-            {
-                // The library's word for columns that are the same: this τ is a straight line here.
-                continue;
+                square += own[k] * own[k];
+                product += own[k] * left[k];
             }
 
-            var squares = rows.Select((row, k) => y[k] - row.Zip(coefficients, (a, b) => a * b).Sum()).Sum(r => r * r);
-            if (squares < best.Squares)
-                best = (tau, coefficients, squares);
+            // The shape is a straight line here, to the last digits: nothing tells it from the others.
+            if (square < LeastShape * t.Length)
+                continue;
+            var explained = product * product / square;
+            if (explained <= (best?.Explained ?? 0))
+                continue;
+            var rise = product / square;
+            var (intercept, slope, _) = LeftOver(t, [.. y.Select((v, k) => v - (rise * shape[k]))], withLine);
+            best = (withLine ? [intercept, rise, tau, slope] : [intercept, rise, tau], explained);
         }
 
-        return (best.Tau, best.Coefficients);
+        return best?.Start;
+    }
+
+    private static (double Intercept, double Slope, double[] Residuals) LeftOver(double[] t, double[] values, bool withLine)
+    {
+        double meanT = t.Average(), mean = values.Average(), squares = 0, products = 0;
+        if (withLine)
+        {
+            for (var k = 0; k < t.Length; k++)
+            {
+                squares += (t[k] - meanT) * (t[k] - meanT);
+                products += (t[k] - meanT) * (values[k] - mean);
+            }
+        }
+
+        var slope = squares > 0 ? products / squares : 0;
+        var residuals = new double[t.Length];
+        for (var k = 0; k < t.Length; k++)
+            residuals[k] = values[k] - mean - (slope * (t[k] - meanT));
+        return (mean - (slope * meanT), slope, residuals);
     }
 }

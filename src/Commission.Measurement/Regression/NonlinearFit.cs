@@ -1,4 +1,5 @@
 using Commission.Measurement.Uncertainty;
+using MathNet.Numerics;
 using MathNet.Numerics.LinearAlgebra;
 using MathNet.Numerics.Optimization;
 
@@ -7,10 +8,11 @@ namespace Commission.Measurement.Regression;
 /// <summary>Least squares for a model that is not linear in its parameters, by Levenberg–Marquardt.</summary>
 public sealed class NonlinearFit
 {
-    private const double Tolerance = 1e-15;
+    private const double Tolerance = 1e-12;
     private const int MostIterations = 400;
-    private const int FinishingSteps = 4;
-    private const double RoundingOfSquares = 1e-12;
+    private const int FinishingSteps = 12;
+    private const double SettledPart = 1e-9;
+    private const double RoundingPart = 1e-13;
 
     private NonlinearFit(IReadOnlyList<Uncertain> parameters, double residualSumOfSquares, double degreesOfFreedom, IReadOnlyList<double> residuals)
     {
@@ -56,9 +58,20 @@ public sealed class NonlinearFit
         if (x.Count <= start.Count)
             return null;
 
+        // The damping of the method starts from the size of the parameters: each in units of its start, or a large one would hold the others still.
+        var unit = start.Select(p => p == 0 ? 1 : Math.Abs(p)).ToArray();
+        double[] Real(Vector<double> scaled) => [.. unit.Select((u, k) => u * scaled[k])];
         var objective = ObjectiveFunction.NonlinearModel(
-            (p, xs) => Vector<double>.Build.Dense(xs.Count, i => model([.. p], xs[i])),
-            (p, xs) => Matrix<double>.Build.DenseOfRows(xs.Select(v => gradient([.. p], v))),
+            (p, xs) =>
+            {
+                var at = Real(p);
+                return Vector<double>.Build.Dense(xs.Count, i => model(at, xs[i]));
+            },
+            (p, xs) =>
+            {
+                var at = Real(p);
+                return Matrix<double>.Build.DenseOfRowArrays(xs.Select(v => gradient(at, v).Select((g, k) => g * unit[k]).ToArray()));
+            },
             Vector<double>.Build.DenseOfEnumerable(x),
             Vector<double>.Build.DenseOfEnumerable(y));
 
@@ -67,42 +80,42 @@ public sealed class NonlinearFit
         NonlinearMinimizationResult found;
         try
         {
-            found = minimizer.FindMinimum(objective, Vector<double>.Build.DenseOfEnumerable(start));
+            found = minimizer.FindMinimum(objective, Vector<double>.Build.DenseOfEnumerable(start.Select((p, k) => p / unit[k])));
         }
-        catch (Exception e) when (e is ArgumentException or MathNet.Numerics.NonConvergenceException or MathNet.Numerics.Optimization.OptimizationException)
+        catch (Exception e) when (e is ArgumentException or NonConvergenceException or OptimizationException)
         {
             // The library's way of saying that the model left the numbers, not a fault of ours.
             return null;
         }
 
-        return Of(name, model, gradient, x, y, Finish(model, gradient, x, y, [.. found.MinimizingPoint]));
+        return Finish(model, gradient, x, y, Real(found.MinimizingPoint)) is { } parameters ? Of(name, model, gradient, x, y, parameters) : null;
     }
 
-    // The minimizer stops when the sum of squares no longer moves, and there half the digits of the parameters are still free. Gauss–Newton steps, which follow the residuals themselves, settle them.
-    private static double[] Finish(
+    // The minimizer stops when the sum of squares no longer moves, and there half the digits of the parameters are still free. Gauss–Newton steps, which follow the residuals themselves, settle them, and show whether this is a minimum at all.
+    private static double[]? Finish(
         Func<IReadOnlyList<double>, double, double> model,
         Func<IReadOnlyList<double>, double, double[]> gradient,
         IReadOnlyList<double> x,
         IReadOnlyList<double> y,
         double[] parameters)
     {
-        var squares = SumOfSquares(parameters);
         for (var i = 0; i < FinishingSteps; i++)
         {
             var residuals = x.Select((v, k) => y[k] - model(parameters, v)).ToArray();
-            var step = CovarianceFactor.Solve([.. x.Select(v => gradient(parameters, v))], residuals);
-            if (step is null)
+            double[][] jacobian = [.. x.Select(v => gradient(parameters, v))];
+            if (CovarianceFactor.Solve(jacobian, residuals) is not { } step || !step.All(double.IsFinite))
+                return null;
+            parameters = [.. parameters.Zip(step, (p, d) => p + d)];
+
+            // Measured by what the step moves on the curve: a parameter that is truly zero has no size to compare with.
+            var moved = jacobian.Select(row => row.Zip(step, (g, d) => g * d).Sum());
+            if (Length(moved) <= (SettledPart * Length(residuals)) + (RoundingPart * Length(y)))
                 return parameters;
-            var next = parameters.Zip(step, (p, d) => p + d).ToArray();
-            var after = SumOfSquares(next);
-            if (!(after <= squares * (1 + RoundingOfSquares)))
-                return parameters;
-            (parameters, squares) = (next, after);
         }
 
-        return parameters;
+        return null;
 
-        double SumOfSquares(double[] p) => x.Select((v, k) => y[k] - model(p, v)).Sum(r => r * r);
+        static double Length(IEnumerable<double> values) => Math.Sqrt(values.Sum(v => v * v));
     }
 
     private static NonlinearFit? Of(

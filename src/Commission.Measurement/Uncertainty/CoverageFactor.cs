@@ -50,6 +50,6 @@ public static class CoverageFactor
         return IsNormal(degreesOfFreedom) ? Normal.CDF(0, 1, x) : StudentT.CDF(0, 1, degreesOfFreedom, x);
     }
 
-    // Beyond this the t and the normal differ by less than 1e-9, and the incomplete beta function loses digits.
-    private static bool IsNormal(double degreesOfFreedom) => degreesOfFreedom > 1e9;
+    // Beyond this the quantiles of t and normal differ by less than 3e-8, and the incomplete beta function is no better.
+    private static bool IsNormal(double degreesOfFreedom) => degreesOfFreedom > 1e8;
 }

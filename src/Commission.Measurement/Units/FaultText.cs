@@ -46,8 +46,8 @@ internal static class FaultText
     public static ParseFault TooLarge(string number, int at) =>
         new(FaultKind.Impossible, $"\"{number}\" is larger than any quantity.", "", "Check the exponent.", at, number.Length);
 
-    public static ParseFault OddFraction(string fraction, string text, int at) =>
-        new(FaultKind.NotANumber, $"\"{fraction}\" is not a fraction of a tube or flare size.", "", fraction.Split('/') is [var a, var b] && !text.Contains(" to ", StringComparison.Ordinal) ? $"Write one number, or a range such as {a.Trim()} to {b.Trim()} where one is asked for." : "Write a decimal number.", at, fraction.Length);
+    public static ParseFault OddFraction(string fraction, int at) =>
+        new(FaultKind.NotANumber, $"\"{fraction}\" is not a fraction of a tube or flare size.", "", "Write a decimal number, or a fraction such as 3/8 or 1 1/8.", at, fraction.Length);
 
     public static ParseFault SpacedDigits(string text, int at, int end) =>
         new(FaultKind.Leftover, $"\"{text[at..end]}\" looks like one number with a space in it.", "", $"Write {text[at..end].Replace(" ", "", StringComparison.Ordinal)}, without the space.", at, end - at);
@@ -119,6 +119,9 @@ internal static class FaultText
 
     public static ParseFault NotARange(string written, Dimension dimension) =>
         new(FaultKind.BadRange, $"\"{written}\" is not a range.", $"A range of {DimensionName.Of(dimension)} is expected here.", $"Write both ends, such as {RangeExample(dimension)}.", 0, Math.Max(1, written.Length));
+
+    public static ParseFault RangeNotValue(string written, QuantityRange range) =>
+        new(FaultKind.BadRange, $"\"{written}\" is a range.", "One value is expected here.", $"Write one value, such as {range.Lower.Canonical} or {range.Upper.Canonical}.", 0, Math.Max(1, written.Length));
 
     public static ParseFault BackwardRange(string written, string turned) =>
         new(FaultKind.BadRange, $"\"{written}\" runs from the higher to the lower end.", "", $"Write {turned}.", 0, written.Length);

@@ -18,7 +18,7 @@ internal static partial class NumberReader
         if (VulgarNumber().Match(text, at) is { Success: true } vulgar)
             return (ReadVulgar(vulgar), null);
         if (Fraction().Match(text, at) is { Success: true } fraction)
-            return ReadFraction(fraction, text);
+            return ReadFraction(fraction);
         if (Plain().Match(text, at) is { Success: true } plain)
             return ReadPlain(plain);
         return (null, null);
@@ -43,12 +43,12 @@ internal static partial class NumberReader
         return (token, null);
     }
 
-    private static (NumberToken? Number, ParseFault? Fault) ReadFraction(Match match, string text)
+    private static (NumberToken? Number, ParseFault? Fault) ReadFraction(Match match)
     {
         var numerator = int.Parse(match.Groups["numerator"].Value, CultureInfo.InvariantCulture);
         var denominator = int.Parse(match.Groups["denominator"].Value, CultureInfo.InvariantCulture);
         if (denominator is < 2 or > 64 || numerator >= denominator)
-            return (null, FaultText.OddFraction(match.Value.Trim(), text, match.Index));
+            return (null, FaultText.OddFraction(match.Value.Trim(), match.Index));
         var whole = match.Groups["whole"] is { Success: true } w ? int.Parse(w.Value, CultureInfo.InvariantCulture) : 0;
         var negative = match.Groups["sign"].Value == "-";
         return (FractionToken(match, whole, numerator / (double)denominator, $"{numerator}/{denominator}", negative), null);

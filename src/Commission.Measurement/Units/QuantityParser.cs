@@ -17,7 +17,12 @@ public static partial class QuantityParser
             return FaultText.TooLong(text);
         var plain = PlainText.Of(text);
         if (UncertaintySign().Match(plain) is not { Success: true, Index: > 0 } sign)
-            return ReadValue(new Excerpt(text, plain, 0, plain.Length), dimension, bareUnit).Then<ParsedQuantity>(v => v.ToQuantity());
+        {
+            var whole = ReadValue(new Excerpt(text, plain, 0, plain.Length), dimension, bareUnit);
+            if (whole.Ok)
+                return whole.Value.ToQuantity();
+            return ParseRange(text, dimension, bareUnit).Value is { } range ? FaultText.RangeNotValue(text.Trim(), range) : whole.Fault;
+        }
 
         var value = new Excerpt(text, plain, 0, sign.Index);
         var doubt = new Excerpt(text, plain, sign.Index + sign.Length, plain.Length);
@@ -36,7 +41,7 @@ public static partial class QuantityParser
         var split = (dimension == Dimension.Voltage ? VoltageRangeSign() : RangeSign()).Match(plain);
         if (!split.Success || split.Index == 0)
         {
-            var single = Parse(text, dimension, bareUnit);
+            var single = ReadValue(new Excerpt(text, plain, 0, plain.Length), dimension, bareUnit);
             return single.Ok || string.IsNullOrWhiteSpace(text) ? FaultText.NotARange(text.Trim(), dimension) : single.Fault;
         }
 

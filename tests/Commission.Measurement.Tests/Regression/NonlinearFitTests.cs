@@ -39,6 +39,9 @@ public sealed class NonlinearFitTests
         Assert.Equal(65, rise.Final.Value, 1e-8);
         Assert.Equal(180, rise.TimeConstant.Value, 1e-6);
         Assert.Null(rise.Slope);
+
+        // A steady rise that is not there comes out as nothing.
+        Assert.Equal(0, ExponentialRise.Of("hold", t, y, withLine: true, 10, 500)!.Slope!.Value, 1e-8);
         Assert.False(rise.TimeConstantAtBound);
     }
 
