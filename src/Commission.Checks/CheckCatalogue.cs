@@ -1,3 +1,4 @@
+using Commission.Checks.Electrical;
 using Commission.Checks.Instruments;
 using Commission.Checks.PressureTest;
 
@@ -27,6 +28,21 @@ public static class CheckCatalogue
         new StrengthCheck(),
         new JointLeakCheck(),
         new BrazingCheck(),
+
+        new SupplyVoltageCheck(),
+        new VoltageUnbalanceCheck(),
+        new CurrentUnbalanceCheck(),
+        new OvercurrentCheck(),
+        new ConductorCheck(),
+        new GroundCheck(),
+        new ProvedDeadCheck(),
+        new PhaseRotationCheck(),
+        new CompressorCurrentCheck(),
+        new FanCurrentCheck(),
+        new RunCapacitorCheck(),
+        new StartVoltageDropCheck(),
+        new InsulationCheck(),
+        new ControlVoltageCheck(),
     ];
 
     /// <summary>Finds a check by its id.</summary>
