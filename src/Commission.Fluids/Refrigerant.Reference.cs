@@ -39,6 +39,21 @@ public sealed partial class Refrigerant
     }
 
     /// <summary>
+    /// Computed bubble and dew temperature at 101.325 kPa minus the listed ones of <see cref="RefrigerantInfo.ListedBoilingRange"/>, as an
+    /// outside measure of the model's uncertainty.
+    /// </summary>
+    public FluidResult<BoilingRangeDifference> CompareWithListedBoilingRange()
+    {
+        if (Info.ListedBoilingRange is not { } listed)
+            return FluidResult<BoilingRangeDifference>.None($"{Info.Designation}: no listed bubble and dew point is known here.");
+        const double standardAtmosphere = 101_325;
+        FluidResult<SaturationState> bubble = BubbleAtPressure(standardAtmosphere), dew = DewAtPressure(standardAtmosphere);
+        if (!bubble.Ok || !dew.Ok)
+            return FluidResult<BoilingRangeDifference>.None(bubble.Reason ?? dew.Reason!);
+        return FluidResult<BoilingRangeDifference>.Of(new BoilingRangeDifference(bubble.Value.Temperature - listed.Bubble, dew.Value.Temperature - listed.Dew));
+    }
+
+    /// <summary>
     /// The pressure at which saturation of a pure fluid ends: the published critical pressure, or the equation's own pressure at the
     /// critical temperature and density where that is higher (older equations miss their critical point by up to 0.2 %).
     /// </summary>

@@ -69,11 +69,12 @@ public sealed partial class Refrigerant
         [.. _model.Components.SelectMany(c => c.Papers).Concat(_model.Pairs.SelectMany(p => p.Papers)).DistinctBy(p => p.Key)];
 
     /// <summary>
-    /// Pairs of components ("R-134a + R-601a") without published parameters, for which the Lorentz–Berthelot rule in the reduced form of
-    /// Kunz and Wagner 2012 (β = γ = 1, no departure function) stands in; empty when every pair has its own.
+    /// Pairs of components without published parameters and what stands in: "R-22 + R-124: Lorentz–Berthelot" (β = γ = 1 in the reduced
+    /// form of Kunz and Wagner 2012, no departure function), or for a hydrocarbon or perfluorocarbon, where that rule fails, "R-134a +
+    /// R-601a: parameters of R-134a + R-600a". Empty when every pair has its own.
     /// </summary>
     public ImmutableArray<string> EstimatedPairs =>
-        [.. _model.Pairs.Where(p => p.IsEstimated).Select(p => _model.Components[p.A].Designation + " + " + _model.Components[p.B].Designation)];
+        [.. _model.Pairs.Where(p => p.Estimate is not null).Select(p => _model.Components[p.A].Designation + " + " + _model.Components[p.B].Designation + ": " + p.Estimate)];
 
     internal MixtureModel Model => _model;
 
@@ -128,7 +129,9 @@ public sealed partial class Refrigerant
     private FluidResult<SaturationState> AtTemperature(SaturationCurve curve, double kelvin)
     {
         if (Outside(kelvin) is string reason)
-            return FluidResult<SaturationState>.None(reason);
+            return FluidResult<SaturationState>.None(curve == SaturationCurve.Dew && IsBlend && kelvin > LowestTemperature
+                ? reason + " Just above it the dew curve of a blend turns back (retrograde), which is not answered."
+                : reason);
         FluidSolver solver = Rent();
         try
         {

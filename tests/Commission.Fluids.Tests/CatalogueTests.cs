@@ -198,7 +198,10 @@ public sealed class CatalogueTests
     public void A_blend_lists_each_paper_once_and_its_estimated_pairs()
     {
         Refrigerant fluid = Fluids.Get("R-438A");
-        Assert.Equal(["R-32 + R-601a", "R-125 + R-601a", "R-134a + R-601a"], fluid.EstimatedPairs.ToArray());
+        Assert.Equal(
+            ["R-32 + R-601a: parameters of R-32 + R-600a", "R-125 + R-601a: parameters of R-125 + R-600a", "R-134a + R-601a: parameters of R-134a + R-600a"],
+            fluid.EstimatedPairs.ToArray());
+        Assert.Equal(["R-125 + R-22: Lorentz–Berthelot"], Fluids.Get("R-402A").EstimatedPairs.ToArray());
         Assert.Equal(fluid.Papers.Length, fluid.Papers.Select(p => p.Key).Distinct(StringComparer.Ordinal).Count());
         Assert.Contains(fluid.Papers, p => p.Authors.Contains("Tillner-Roth", StringComparison.Ordinal));
         Assert.Contains(fluid.Papers, p => p.Authors.Contains("Bell", StringComparison.Ordinal));

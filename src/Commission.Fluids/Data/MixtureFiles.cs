@@ -8,8 +8,8 @@ namespace Commission.Fluids.Data;
 internal static class MixtureFiles
 {
     /// <summary>
-    /// The pairs of the components in the order (0,1), (0,2), …, (1,2), …; a pair without published parameters gets the
-    /// Lorentz–Berthelot rule in the form of Kunz and Wagner 2012 (β = 1, γ = 1).
+    /// The pairs of the components in the order (0,1), (0,2), …, (1,2), …; a pair without published parameters gets those of its nearest
+    /// relative where the data name one, else the Lorentz–Berthelot rule in the form of Kunz and Wagner 2012 (β = 1, γ = 1).
     /// </summary>
     public static BinaryPair[] Load(string[] components)
     {
@@ -43,12 +43,52 @@ internal static class MixtureFiles
         }
         if (anyDeparture)
             AddDepartures(pairs, departures);
+        bool complete = true;
+        foreach (BinaryPair? pair in pairs)
+            complete &= pair is not null;
+        if (!complete)
+            AddEstimates(components, pairs, file.RootElement);
+        return pairs;
+    }
+
+    private static void AddEstimates(string[] components, BinaryPair[] pairs, JsonElement published)
+    {
+        int count = components.Length;
+        using JsonDocument file = EmbeddedData.Open("mixtures/stand-ins.json");
+        foreach (JsonElement s in file.RootElement.GetProperty("stand-ins").EnumerateArray())
+        {
+            int a = IndexOf(components, s.GetProperty("a")), b = IndexOf(components, s.GetProperty("b"));
+            if (a < 0 || b < 0)
+                continue;
+            int index = Index(Math.Min(a, b), Math.Max(a, b), count);
+            pairs[index] ??= Relative(published, a, b, s.Text("like a"), s.Text("like b"));
+        }
         for (int a = 0; a < count; a++)
         {
             for (int b = a + 1; b < count; b++)
-                pairs[Index(a, b, count)] ??= BinaryPair.Estimated(a, b);
+                pairs[Index(a, b, count)] ??= BinaryPair.LorentzBerthelot(a, b);
         }
-        return pairs;
+    }
+
+    /// <summary>The reducing parameters of another pair, set on components a and b; its departure function belongs to it alone.</summary>
+    private static BinaryPair Relative(JsonElement published, int a, int b, string likeA, string likeB)
+    {
+        foreach (JsonElement p in published.GetProperty("pairs").EnumerateArray())
+        {
+            JsonElement first = p.GetProperty("a"), second = p.GetProperty("b");
+            bool same = first.ValueEquals(likeA) && second.ValueEquals(likeB);
+            if (!same && !(first.ValueEquals(likeB) && second.ValueEquals(likeA)))
+                continue;
+            // β belongs to an order of the two: it is inverted with every exchange.
+            bool inverted = !same ^ (a > b);
+            double betaT = p.Number("beta T"), betaV = p.Number("beta v");
+            Paper paper = Find(PaperList.Read(published.GetProperty("papers")), p.Text("paper"));
+            return new BinaryPair(Math.Min(a, b), Math.Max(a, b), inverted ? 1 / betaT : betaT, p.Number("gamma T"), inverted ? 1 / betaV : betaV, p.Number("gamma v"), 0, null, [paper])
+            {
+                Estimate = $"parameters of {likeA} + {likeB}",
+            };
+        }
+        throw new InvalidOperationException($"The stand-in pair {likeA} + {likeB} has no parameters.");
     }
 
     private static void AddDepartures(BinaryPair[] pairs, string?[] names)

@@ -8,12 +8,12 @@ namespace Commission.Fluids.Mixtures;
 /// </summary>
 internal sealed record BinaryPair(int A, int B, double BetaT, double GammaT, double BetaV, double GammaV, double F, HelmholtzFunction? Departure, IReadOnlyList<Paper> Papers)
 {
-    /// <summary>True when no published parameters exist and the combining rule stands in.</summary>
-    public bool IsEstimated => Papers.Count == 0;
+    /// <summary>How the parameters were estimated; null when they are published for this pair.</summary>
+    public string? Estimate { get; init; }
 
     /// <summary>
     /// The Lorentz–Berthelot combining rule in the reduced form of Kunz and Wagner 2012: β = 1 and γ = 1, so that
     /// T_ab = √(T_a T_b) and v_ab = ((v_a^⅓ + v_b^⅓)/2)³.
     /// </summary>
-    public static BinaryPair Estimated(int a, int b) => new(a, b, 1, 1, 1, 1, 0, null, []);
+    public static BinaryPair LorentzBerthelot(int a, int b) => new(a, b, 1, 1, 1, 1, 0, null, []) { Estimate = "Lorentz–Berthelot" };
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.Json;
 using Commission.Fluids.Data;
 using Commission.Fluids.Mixtures;
 using Xunit;
@@ -118,12 +119,33 @@ public sealed class MixturePhaseTests
     }
 
     [Fact]
-    public void A_pair_without_parameters_is_marked_and_uses_Lorentz_Berthelot()
+    public void A_pair_without_parameters_is_marked()
     {
-        BinaryPair[] pairs = MixtureFiles.Load(["R-134a", "R-601a"]);
-        Assert.True(pairs[0].IsEstimated);
-        Assert.Equal((1.0, 1.0, 1.0, 1.0, 0.0), (pairs[0].BetaT, pairs[0].GammaT, pairs[0].BetaV, pairs[0].GammaV, pairs[0].F));
-        Assert.False(MixtureFiles.Load(["R-32", "R-125"])[0].IsEstimated);
+        BinaryPair rule = MixtureFiles.Load(["R-22", "R-124"])[0];
+        Assert.Equal("Lorentz–Berthelot", rule.Estimate);
+        Assert.Equal((1.0, 1.0, 1.0, 1.0, 0.0), (rule.BetaT, rule.GammaT, rule.BetaV, rule.GammaV, rule.F));
+        Assert.Null(MixtureFiles.Load(["R-32", "R-125"])[0].Estimate);
+    }
+
+    [Theory]
+    [InlineData("R-134a", "R-601a", "R-134a", "R-600a")]
+    [InlineData("R-601a", "R-134a", "R-600a", "R-134a")]
+    [InlineData("R-290", "R-218", "R-170", "R-218")]
+    [InlineData("R-218", "R-290", "R-218", "R-170")]
+    public void A_stand_in_has_the_parameters_of_its_relative_in_the_same_order(string a, string b, string likeA, string likeB)
+    {
+        BinaryPair pair = MixtureFiles.Load([a, b])[0], like = MixtureFiles.Load([likeA, likeB])[0];
+        Assert.Equal((like.BetaT, like.GammaT, like.BetaV, like.GammaV), (pair.BetaT, pair.GammaT, pair.BetaV, pair.GammaV));
+        Assert.Null(like.Estimate);
+        Assert.NotNull(pair.Estimate);
+    }
+
+    [Fact]
+    public void Every_stand_in_is_needed_and_has_its_relative()
+    {
+        using JsonDocument file = EmbeddedData.Open("mixtures/stand-ins.json");
+        foreach (JsonElement s in file.RootElement.GetProperty("stand-ins").EnumerateArray())
+            Assert.StartsWith("parameters of", MixtureFiles.Load([s.GetProperty("a").GetString()!, s.GetProperty("b").GetString()!])[0].Estimate, StringComparison.Ordinal);
     }
 
     private static double Reducing(MixtureModel model)

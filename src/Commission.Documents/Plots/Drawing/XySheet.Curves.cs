@@ -133,13 +133,14 @@ internal sealed partial class XySheet
     public void Hover(Panel panel, FigureCurve curve)
     {
         var last = double.NegativeInfinity;
-        var stays = curve.X.Length > 150;
+        // About a hundred places a curve: closer ones could not be told apart by a finger.
+        var apart = curve.X.Length > 110 ? panel.Area.Width / 100 : 0;
         for (var i = 0; i < curve.X.Length; i++)
         {
             if (curve.Y[i] is not { } value || !double.IsFinite(value) || !panel.X.Holds(curve.X[i]))
                 continue;
             var at = new Point(panel.X.At(curve.X[i]), panel.Y.At(value));
-            if (stays && Math.Abs(at.X - last) < 2.5)
+            if (Math.Abs(at.X - last) < apart)
                 continue;
             last = at.X;
             var spread = HasSpread(curve) && curve.YLow[i] is { } low && curve.YHigh[i] is { } high ? string.Create(CultureInfo.InvariantCulture, $" ({YText(low)} to {YText(high)})") : "";

@@ -73,8 +73,8 @@ internal sealed partial class XySheet
             AxisDivision.Minutes => AxisTicks.Minutes(xRange.Low, xRange.High, roomForX),
             _ => AxisTicks.Linear(xRange.Low, xRange.High, roomForX),
         };
-        _xDecimals = Decimals(_xTicks) + 1;
-        _yDecimals = logarithmic ? -1 : Decimals(yTicks) + 1;
+        _xDecimals = Decimals(_xTicks);
+        _yDecimals = logarithmic ? -1 : Decimals(yTicks);
 
         _yTicks = yTicks;
         _reserved.Add(plan.AxisOnRight ? new Box(right + 0.5, area.Top - 4, size.Width, size.Height) : new Box(0, area.Top - 4, left - 0.5, size.Height));
@@ -241,11 +241,12 @@ internal sealed partial class XySheet
 
     private static string Joined(string number, string unit) => unit.Length == 0 ? number : string.Create(CultureInfo.InvariantCulture, $"{number} {unit}");
 
+    // Decimals that resolve about a fiftieth of the distance between marks: what a careful eye could read off a large print.
     private static int Decimals(IReadOnlyList<Tick> ticks)
     {
-        var label = ticks.Select(tick => tick.Label).FirstOrDefault(text => text.Length > 0) ?? "";
-        var point = label.IndexOf('.', StringComparison.Ordinal);
-        return point < 0 ? 0 : label.Length - point - 1;
+        if (ticks.Count < 2)
+            return 1;
+        return Math.Clamp((int)Math.Floor(-Math.Log10((ticks[1].Value - ticks[0].Value) / 50) + 1e-9), 0, 6);
     }
 
     private (double Low, double High) XRange()

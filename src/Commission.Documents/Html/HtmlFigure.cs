@@ -1,0 +1,71 @@
+using System.Globalization;
+using System.Text;
+using System.Xml.Linq;
+using Commission.Documents.Plots;
+using Commission.Records.Series;
+
+namespace Commission.Documents.Html;
+
+/// <summary>
+/// A figure inline, drawn twice: for a page and for a telephone held upright, where the wide drawing would shrink below reading size.
+/// The style sheet shows one of them, to the eye and to a screen reader alike.
+/// </summary>
+internal static class HtmlFigure
+{
+    /// <summary>Writes a figure.</summary>
+    /// <param name="page">The page.</param>
+    /// <param name="data">The figure of the record.</param>
+    /// <param name="number">Its number on the page, from 1.</param>
+    /// <param name="element">The markup's <c>figure</c>.</param>
+    /// <param name="body">Writes a caption of the template's own.</param>
+    public static void Write(HtmlText page, FigureData data, int number, XElement element, HtmlBody body)
+    {
+        page.Raw("<figure").Raw(HtmlBody.Attributes(element)).Raw(">");
+        Drawing(page, data, PlotSize.FullWidth, "wide", number);
+        Drawing(page, data, PlotSize.NarrowWidth, "narrow", number);
+        page.Raw("<figcaption>");
+        if (element.Element("figcaption") is { } caption)
+            body.Inside(caption);
+        else
+            page.Raw("<strong>").Text(data.Title.TrimEnd('.')).Raw(".</strong> ").Text(data.Caption);
+        page.Raw("</figcaption></figure>");
+    }
+
+    private static void Drawing(HtmlText page, FigureData data, double width, string variant, int number)
+    {
+        var figure = PlotCatalogue.Draw(data, PlotCatalogue.SizeFor(data, width));
+        var prefix = string.Create(CultureInfo.InvariantCulture, $"clip-{number}{variant[0]}-");
+        var inside = figure.Svg[(figure.Svg.IndexOf('>', StringComparison.Ordinal) + 1)..]
+            .Replace("id=\"clip-", "id=\"" + prefix, StringComparison.Ordinal)
+            .Replace("url(#clip-", "url(#" + prefix, StringComparison.Ordinal);
+        page.Raw("<div class=\"plot ").Raw(variant).Raw("\"><svg role=\"img\" viewBox=\"0 0 ").Number(figure.Width).Raw(" ").Number(figure.Height)
+            .Raw("\" aria-label=\"").Attribute(data.AltText).Raw("\">").Raw(inside);
+        if (figure.Hover.Length > 0)
+            page.Raw("<script type=\"application/json\">").Raw(Json(figure)).Raw("</script>");
+        page.Raw("</div>");
+    }
+
+    // [x, y, "text"] for each place, from left to right.
+    private static string Json(SvgFigure figure)
+    {
+        var json = new StringBuilder("[");
+        foreach (var point in figure.Hover.OrderBy(point => point.X).ThenBy(point => point.Y))
+        {
+            if (json.Length > 1)
+                json.Append(',');
+            json.Append(CultureInfo.InvariantCulture, $"[{Math.Round(point.X, 1) + 0.0:0.#},{Math.Round(point.Y, 1) + 0.0:0.#},\"");
+            foreach (var c in point.Text)
+            {
+                // '<' could end the script element, and the rest is what JSON asks for.
+                if (c is '"' or '\\' or '<' || char.IsControl(c))
+                    json.Append(CultureInfo.InvariantCulture, $"\\u{(int)c:x4}");
+                else
+                    json.Append(c);
+            }
+
+            json.Append("\"]");
+        }
+
+        return json.Append(']').ToString();
+    }
+}

@@ -1,0 +1,66 @@
+using System.Collections.Frozen;
+using System.Security.Cryptography;
+using System.Text;
+using System.Xml.Linq;
+using Commission.Records;
+
+namespace Commission.Documents.Html;
+
+/// <summary>
+/// Makes one self-contained web page of the markup that the PDF is set from too: styles, script and figures are inside, nothing is
+/// fetched. Everything can be read without the script; it adds values at the pointer, folding of all traces at once, and copying.
+/// </summary>
+public static class HtmlPage
+{
+    private static readonly Lazy<string> Style = new(() => Resource("Html/page.css") + Resource("Html/figures.css"));
+    private static readonly Lazy<string> Script = new(() => Resource("Html/page.js"));
+
+    /// <summary>Writes the page.</summary>
+    /// <param name="markup">The markup, checked by the reader of markup.</param>
+    /// <param name="record">The record that the markup was made from; it gives the figures and the foot of the page.</param>
+    /// <returns>The page, with line feeds; the same markup and record give the same text.</returns>
+    /// <exception cref="ArgumentException">The markup has no root: it was not read by the reader of markup.</exception>
+    public static string Write(XDocument markup, CommissioningRecord record)
+    {
+        ArgumentNullException.ThrowIfNull(markup);
+        ArgumentNullException.ThrowIfNull(record);
+        var root = markup.Root ?? throw new ArgumentException("The markup is empty.", nameof(markup));
+        var figures = record.Figures.ToFrozenDictionary(figure => figure.Id, StringComparer.Ordinal);
+        var contents = Contents.Of(root);
+        var body = new HtmlBody(figures, contents);
+        var main = body.Write(root);
+        var title = root.Attribute("title")?.Value ?? "Commissioning record " + record.Header.Id;
+
+        var page = new HtmlText(main.Length + 32_000);
+        page.Raw("<!DOCTYPE html>\n<html lang=\"").Attribute(root.Attribute("lang")?.Value ?? "en").Raw("\">\n<head>\n<meta charset=\"utf-8\">\n")
+            .Raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
+            .Raw("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'; script-src 'sha256-").Raw(ScriptHash()).Raw("'\">\n")
+            .Raw("<meta name=\"color-scheme\" content=\"light dark\">\n<meta name=\"generator\" content=\"").Attribute(record.Program).Raw("\">\n<title>")
+            .Text(title).Raw("</title>\n<style>\n").Raw(Style.Value).Raw("@page{size:").Raw(string.Equals(record.Paper, "a4", StringComparison.Ordinal) ? "A4" : "letter").Raw("}\n</style>\n</head>\n<body>\n")
+            .Raw("<a class=\"skip\" href=\"#record\">Skip to the record</a>\n");
+        contents.WriteNavigation(page);
+        page.Raw("<main id=\"record\" tabindex=\"-1\">\n").Raw(main).Raw("</main>\n");
+        WriteFoot(page, record);
+        page.Raw("<script>").Raw(Script.Value).Raw("</script>\n</body>\n</html>\n");
+        return page.ToString();
+    }
+
+    private static void WriteFoot(HtmlText page, CommissioningRecord record)
+    {
+        page.Raw("<footer><p>Job ").Text(record.Header.Id);
+        if (record.Digest.Length >= 12)
+            page.Raw(" · digest ").Text(record.Digest[..12]);
+        page.Raw(" · ").Text(record.Program).Raw(" · as of ").Text(record.AsOf).Raw("</p></footer>\n");
+    }
+
+    private static string ScriptHash() => Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(Script.Value)));
+
+    // Line feeds whatever the checkout did: the bytes of a page must not depend on the machine that built the program.
+    private static string Resource(string name)
+    {
+        using var stream = typeof(HtmlPage).Assembly.GetManifestResourceStream(name)
+            ?? throw new InvalidOperationException($"{name} is not embedded in this build.");
+        using var reader = new StreamReader(stream, Encoding.UTF8);
+        return reader.ReadToEnd().ReplaceLineEndings("\n");
+    }
+}

@@ -1,0 +1,62 @@
+using BenchmarkDotNet.Attributes;
+using Commission.Fluids;
+
+namespace Commission.Benchmarks;
+
+/// <summary>
+/// Saturation of refrigerants. Targets: blend of three, full solution at a pressure, 60 µs; pure fluid 10 µs; expansions 0.3 µs and no
+/// allocation.
+/// </summary>
+[MemoryDiagnoser]
+public class FluidsBenchmarks
+{
+    private readonly double[] _pressures = new double[256];
+    private Refrigerant _pure = null!;
+    private Refrigerant _ternary = null!;
+    private Refrigerant _five = null!;
+    private FastSaturation _fast = null!;
+    private int _next;
+
+    /// <summary>Loads the refrigerants and draws the pressures.</summary>
+    [GlobalSetup]
+    public void Setup()
+    {
+        _pure = Refrigerant.Load("R-32");
+        _ternary = Refrigerant.Load("R-407C");
+        _five = Refrigerant.Load("R-448A");
+        _fast = _ternary.Fast;
+        Random random = new(1);
+        for (int i = 0; i < _pressures.Length; i++)
+            _pressures[i] = 2e5 * Math.Exp(2.2 * random.NextDouble());
+    }
+
+    /// <summary>Full solution, pure fluid.</summary>
+    [Benchmark]
+    public double PureAtPressure() => _pure.BubbleAtPressure(Next()).Value.Temperature;
+
+    /// <summary>Full solution, bubble point of three components.</summary>
+    [Benchmark]
+    public double TernaryBubbleAtPressure() => _ternary.BubbleAtPressure(Next()).Value.Temperature;
+
+    /// <summary>Full solution, dew point of three components.</summary>
+    [Benchmark]
+    public double TernaryDewAtPressure() => _ternary.DewAtPressure(Next()).Value.Temperature;
+
+    /// <summary>Full solution, dew point of five components.</summary>
+    [Benchmark]
+    public double FiveDewAtPressure() => _five.DewAtPressure(Next()).Value.Temperature;
+
+    /// <summary>Expansion, dew temperature.</summary>
+    [Benchmark]
+    public double FastDewTemperature() => _fast.DewTemperature(Next()).Value;
+
+    /// <summary>Expansion, bubble pressure.</summary>
+    [Benchmark]
+    public double FastBubblePressure() => _fast.BubblePressure(250 + 1e-5 * Next()).Value;
+
+    /// <summary>Expansions of a blend of three made anew.</summary>
+    [Benchmark]
+    public (double Low, double High) MakeExpansions() => Refrigerant.Load("R-407C").Fast.Range;
+
+    private double Next() => _pressures[_next++ & 255];
+}
