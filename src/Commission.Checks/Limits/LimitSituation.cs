@@ -80,7 +80,7 @@ internal sealed record LimitSituation
             Receiver = equipment.Receiver?.Value ?? (system == SystemKind.Refrigeration ? null : false),
             Ducted = equipment.Ducted?.Value ?? (system is SystemKind.Split or SystemKind.HeatPump or SystemKind.Packaged ? true : null),
             HermeticallySealed = equipment.HermeticallySealed?.Value,
-            LeakSensor = job.Safety is { } safety ? safety.LeakSensor is not null || safety.Mitigation?.Value == Mitigation.LeakSensorWithFan : null,
+            LeakSensor = job.Safety?.LeakSensor?.Fitted.Value ?? (job.Safety?.Mitigation?.Value is { } mitigation ? mitigation == Mitigation.LeakSensorWithFan : null),
             Capacity = equipment.Capacity?.Value.Si,
         };
     }

@@ -9,8 +9,8 @@ namespace Commission.Checks.Limits;
 /// </summary>
 internal static class LimitText
 {
-    // A converted figure is printed finely enough that rounding moves it by less than a thousandth.
-    private const double Fineness = 1e-3;
+    // A converted figure is printed finely enough that rounding moves it by no more than about a five-hundredth: 3 °F is 1.67 K.
+    private const double Fineness = 2.2e-3;
     private const int MostDecimals = 6;
 
     /// <summary>The limit in words and numbers.</summary>
@@ -37,17 +37,16 @@ internal static class LimitText
     /// <returns>For example <c>12.0 ± 5 °F</c>.</returns>
     public static string Around(Limit limit, double targetSi, UnitSystem units)
     {
-        if (limit is not { Lower: { } lower, Upper: { } upper }) return Of(limit, units);
-        var display = DisplayOf(upper, limit, units);
-        var unit = display?.Unit ?? upper.Unit;
-        if (unit is null) return Of(limit, units);
+        if (limit is not { Lower: { } lower, Upper: { Unit: { } written } upper }) return Of(limit, units);
+        var display = Preferred(upper, limit, units);
+        var unit = display?.Unit ?? written;
         var decimals = display?.Decimals ?? upper.Decimals;
-        var target = QuantityFormat.Number(unit.FromSi(targetSi), decimals);
-        var half = ReferenceEquals(upper.Unit, unit) ? QuantityFormat.Number(unit.FromSi(upper.Si), upper.Decimals) : QuantityFormat.Number(unit.FromSi(upper.Si), Decimals(unit.FromSi(upper.Si), decimals));
         var symbol = unit.Symbol == "1" ? "" : " " + unit.Symbol;
-        return Math.Abs(lower.Si + upper.Si) <= 1e-9 * upper.Si
-            ? $"{target} ± {half}{symbol}"
-            : $"{QuantityFormat.Number(unit.FromSi(targetSi + lower.Si), decimals)} to {QuantityFormat.Number(unit.FromSi(targetSi + upper.Si), decimals)}{symbol}";
+        if (Math.Abs(lower.Si + upper.Si) > 1e-9 * upper.Si)
+            return $"{QuantityFormat.Number(unit.FromSi(targetSi + lower.Si), decimals)} to {QuantityFormat.Number(unit.FromSi(targetSi + upper.Si), decimals)}{symbol}";
+        var half = unit.FromSi(upper.Si);
+        var halfDecimals = ReferenceEquals(written, unit) ? upper.Decimals : Decimals(half, decimals);
+        return $"{QuantityFormat.Number(unit.FromSi(targetSi), decimals)} ± {QuantityFormat.Number(half, halfDecimals)}{symbol}";
     }
 
     private static string Bounds(Limit limit, UnitSystem units) => (limit.Lower, limit.Upper) switch
@@ -60,9 +59,9 @@ internal static class LimitText
 
     private static string Range(LimitFigure lower, LimitFigure upper, Limit limit, UnitSystem units)
     {
-        var (low, high) = (Converted(lower, limit, units), Converted(upper, limit, units));
-        var written = low is null ? "" : $" ({Joined(lower.Text, upper.Text)})";
-        return Joined(low ?? lower.Text, high ?? upper.Text) + written;
+        if (Converted(lower, limit, units, upper) is not { } low || Converted(upper, limit, units, lower) is not { } high)
+            return Joined(lower.Text, upper.Text);
+        return $"{Joined(low, high)} ({Joined(lower.Text, upper.Text)})";
     }
 
     // "55 °F" and "115 °F" are "55 to 115 °F".
@@ -86,12 +85,19 @@ internal static class LimitText
     private static string Of(LimitFigure figure, Limit limit, UnitSystem units) =>
         Converted(figure, limit, units) is { } text ? $"{text} ({figure.Text})" : figure.Text;
 
-    private static string? Converted(LimitFigure figure, Limit limit, UnitSystem units)
+    // The other end of a range is printed with the same decimals.
+    private static string? Converted(LimitFigure figure, Limit limit, UnitSystem units, LimitFigure? other = null)
     {
         if (DisplayOf(figure, limit, units) is not { } display) return null;
         if (display.Smaller is not null) return QuantityFormat.Format(figure.Si, display);
-        var value = display.Unit.FromSi(figure.Si);
-        return QuantityFormat.Format(figure.Si, display.Unit, display.Unit.Offset is 0 ? Decimals(value, display.Decimals) : display.Decimals);
+        var decimals = display.Decimals;
+        if (display.Unit.Offset is 0)
+        {
+            decimals = Decimals(display.Unit.FromSi(figure.Si), decimals);
+            if (other is not null) decimals = Math.Max(decimals, Decimals(display.Unit.FromSi(other.Si), display.Decimals));
+        }
+
+        return QuantityFormat.Format(figure.Si, display.Unit, decimals);
     }
 
     private static int Decimals(double value, int least)
@@ -103,6 +109,15 @@ internal static class LimitText
 
     // Null: the figure is printed as it was written, because its unit is the job's or belongs to no system.
     private static DisplayUnit? DisplayOf(LimitFigure figure, Limit limit, UnitSystem units)
+    {
+        if (Preferred(figure, limit, units) is not { } display || figure.Unit is not { } written) return null;
+        var isSame = string.Equals(display.Unit.Symbol, written.Symbol, StringComparison.Ordinal)
+            || string.Equals(display.Smaller?.Symbol, written.Symbol, StringComparison.Ordinal);
+        return isSame ? null : display;
+    }
+
+    // The job's unit for this kind of number; null for kinds that every crew reads in the same units.
+    private static DisplayUnit? Preferred(LimitFigure figure, Limit limit, UnitSystem units)
     {
         if (figure.Unit is not { } written) return null;
         var kind = written.Dimension switch
@@ -126,10 +141,6 @@ internal static class LimitText
             Dimension.Torque => DisplayKind.Torque,
             _ => (DisplayKind?)null,
         };
-        if (kind is not { } known) return null;
-        var display = units[known];
-        var isSame = string.Equals(display.Unit.Symbol, written.Symbol, StringComparison.Ordinal)
-            || string.Equals(display.Smaller?.Symbol, written.Symbol, StringComparison.Ordinal);
-        return isSame ? null : display;
+        return kind is { } known ? units[known] : null;
     }
 }

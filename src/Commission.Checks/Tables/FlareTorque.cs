@@ -62,6 +62,7 @@ internal static class FlareTorque
             outside * Millimetre,
             wrench * Millimetre,
             flare is { } f ? (f.Least * Millimetre, f.Most * Millimetre) : null,
-            angle) { Torque = torque };
+            angle)
+        { Torque = torque };
     }
 }

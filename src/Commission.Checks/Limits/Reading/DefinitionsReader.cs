@@ -11,10 +11,10 @@ namespace Commission.Checks.Limits.Reading;
 internal static class DefinitionsReader
 {
     private static readonly FrozenDictionary<string, Dimension> Quantities =
-        Enum.GetValues<Dimension>().ToFrozenDictionary(dimension => Words(dimension.ToString()), StringComparer.Ordinal);
+        Enum.GetValues<Dimension>().ToFrozenDictionary(dimension => MemberWords.Of(dimension.ToString()), StringComparer.Ordinal);
 
     private static readonly FrozenDictionary<string, LimitShape> Shapes =
-        Enum.GetValues<LimitShape>().ToFrozenDictionary(shape => Words(shape.ToString()), StringComparer.Ordinal);
+        Enum.GetValues<LimitShape>().ToFrozenDictionary(shape => MemberWords.Of(shape.ToString()), StringComparer.Ordinal);
 
     /// <summary>Reads the definitions.</summary>
     /// <param name="root">The document.</param>
@@ -77,8 +77,4 @@ internal static class DefinitionsReader
 
         return companions.ToImmutable();
     }
-
-    // "TemperatureDifference" is written "temperature difference".
-    private static string Words(string name) =>
-        string.Concat(name.Select((c, at) => char.IsUpper(c) && at > 0 ? $" {char.ToLowerInvariant(c)}" : char.ToLowerInvariant(c).ToString()));
 }

@@ -49,19 +49,20 @@ internal sealed class EntryReader(LimitDefinition definition, PackDefaults defau
         var with = ReadCompanions(mapping);
         var given = Forms.Select(form => (form.Key, form.Shape, Text: mapping.Text(form.Key))).Where(form => form.Text is not null).ToList();
         mapping.Close();
-        if (problems.Count > before) return null;
 
-        var basis = own.Basis ?? defaults.Basis;
-        var mark = own.Mark ?? defaults.Mark;
-        if (basis is null) return Missing(mapping, "basis", "what kind of document it rests on");
-        if (mark is null) return Missing(mapping, "mark", "how sure the figure is");
-        if (source is null || ShapeOf(mapping, given) is not { } shape) return null;
-        var entry = new LimitEntry(shape, when, own.Rule ?? defaults.Rule ?? definition.Rule, basis, source.Text, mark, mapping.Location)
+        // A misspelt form was already reported; that the figure is missing would say it twice.
+        if (given.Count == 0 && problems.Count > before) return null;
+        if ((own.Basis ?? defaults.Basis) is null) Missing(mapping, "basis", "what kind of document it rests on");
+        if ((own.Mark ?? defaults.Mark) is null) Missing(mapping, "mark", "how sure the figure is");
+        if (ShapeOf(mapping, given) is not { } shape) return null;
+        var entry = new LimitEntry(
+            shape, when, own.Rule ?? defaults.Rule ?? definition.Rule, own.Basis ?? defaults.Basis ?? "", source?.Text ?? "", own.Mark ?? defaults.Mark ?? "", mapping.Location)
         {
             With = with,
             Note = note?.Text,
         };
-        return WithFigures(entry, given.ToDictionary(form => form.Shape, form => form.Text!));
+        var whole = WithFigures(entry, given.ToDictionary(form => form.Shape, form => form.Text!));
+        return problems.Count == before ? whole : null;
     }
 
     private LimitShape? ShapeOf(StrictMapping mapping, List<(string Key, LimitShape Shape, SourceScalar? Text)> given)
@@ -169,9 +170,6 @@ internal sealed class EntryReader(LimitDefinition definition, PackDefaults defau
         return figures.ToImmutable();
     }
 
-    private LimitEntry? Missing(StrictMapping mapping, string key, string what)
-    {
+    private void Missing(StrictMapping mapping, string key, string what) =>
         problems.Add(mapping.Location, $"\"{definition.Id}\" does not say {what}.", "", $"Add \"{key}:\" here or under \"defaults\".", "missing-key");
-        return null;
-    }
 }

@@ -10,7 +10,7 @@ namespace Commission.Checks.Limits.Reading;
 internal static class ProfileReader
 {
     private static readonly Dictionary<string, PhotoSubject> Photos =
-        Enum.GetValues<PhotoSubject>().ToDictionary(subject => LimitCondition.Fold(subject.ToString()), StringComparer.Ordinal);
+        Enum.GetValues<PhotoSubject>().ToDictionary(subject => MemberWords.Of(subject.ToString()), StringComparer.Ordinal);
 
     /// <summary>Reads one profile.</summary>
     /// <param name="node">An item of <c>required</c>.</param>
@@ -59,7 +59,7 @@ internal static class ProfileReader
     {
         if (node is SourceScalar { IsEmpty: false } scalar)
         {
-            if (Photos.TryGetValue(LimitCondition.Fold(scalar.Text), out var subject)) return subject;
+            if (Photos.TryGetValue(scalar.Text, out var subject)) return subject;
             var near = NearestName.Of(scalar.Text, Photos.Keys);
             problems.Add(scalar.Location, $"No photo shows \"{scalar.Text}\".", "", near is null ? "Use a word of the job file's photos." : $"Did you mean \"{near}\"?", "unknown-word", scalar.Length);
             return null;

@@ -1,0 +1,99 @@
+using Commission.Checks.Limits;
+using Xunit;
+
+namespace Commission.Checks.Tests.Limits;
+
+public sealed class EmbeddedPackTests
+{
+    public static TheoryData<string> Names => [.. LimitLibrary.EmbeddedNames];
+
+    [Fact]
+    public void The_packs_of_this_program() => Assert.Equal(
+        [
+            "acca-quality-installation", "air-to-water-heat-pump", "ashrae-15", "california-title-24", "california-title-24-rater",
+            "common-practice", "en-378", "eu-f-gas", "half-torr", "hold-at-level", "iec-60335-2-40", "refrigeration", "resnet-310",
+            "temperature-dependent-vacuum", "triple-evacuation", "us-epa-608", "us-guide-spec", "us-guide-spec-15730",
+        ],
+        LimitLibrary.EmbeddedNames);
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void A_pack_carries_its_own_name_and_meets_the_schema(string name)
+    {
+        Assert.Equal(name, LimitLibrary.Embedded.Find(name)!.Name);
+        Assert.True(PackText.SchemaAccepts(Repository.Read("src", "Commission.Checks", "Limits", "Packs", name + ".yaml")));
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Every_limit_says_what_it_rests_on_where_it_is_printed_and_how_sure_it_is(string name)
+    {
+        var pack = LimitLibrary.Embedded.Find(name)!;
+        Assert.True(pack.Limits.Count > 0);
+        foreach (var entry in pack.Limits.SelectMany(limit => limit.Value))
+        {
+            Assert.Contains(entry.Mark, new[] { "published", "from memory", "common practice" });
+            Assert.NotEmpty(entry.Basis);
+            Assert.True(entry.Source.Length > 4, entry.At.ToString());
+
+            // What rests on common practice alone has no published source, and what has none rests on it.
+            Assert.Equal(string.Equals(entry.Mark, "common practice", StringComparison.Ordinal), string.Equals(entry.Basis, "common practice", StringComparison.Ordinal));
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Every_figure_is_a_number_and_no_range_is_empty(string name)
+    {
+        var pack = LimitLibrary.Embedded.Find(name)!;
+        foreach (var (id, cases) in pack.Limits)
+        {
+            Assert.NotEmpty(cases);
+            foreach (var entry in cases)
+            {
+                Assert.True(entry.Statement is not null || entry.Lower is not null || entry.Upper is not null || entry.Target is not null, id);
+                foreach (var figure in new[] { entry.Lower, entry.Upper, entry.Target }.OfType<LimitFigure>().Concat(entry.With.Values))
+                    Assert.True(double.IsFinite(figure.Si), id);
+                if (entry is { Lower: { } lower, Upper: { } upper }) Assert.True(lower.Si < upper.Si, id);
+                Assert.Equal(LimitDefinitions.Get(id).Companions.Select(companion => companion.Name).Order(StringComparer.Ordinal), entry.With.Keys);
+            }
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Every_pack_it_builds_on_is_there(string name) =>
+        Assert.All(LimitLibrary.Embedded.Find(name)!.BuildsOn, below => Assert.True(LimitLibrary.Embedded.Contains(below.Name)));
+
+    [Fact]
+    public void Every_limit_of_the_definitions_is_set_by_a_pack_or_waits_for_the_maker()
+    {
+        string[] makersOnly =
+        [
+            "air.airflow", "air.coil-drop", "air.filter-drop", "air.heat-rise", "air.temperature-split",
+            "charge.approach", "charge.liquid-pressure", "charge.subcooling", "charge.superheat", "charge.total", "charge.vapor-pressure", "charge.weight.tolerance-mass",
+            "electrical.compressor-current", "electrical.terminal-torque", "electrical.voltage",
+            "piping.first-branch", "piping.height-difference", "piping.longest-run", "piping.total-length", "piping.traps",
+            "pressure-test.level", "safety.room-area",
+        ];
+        var set = LimitLibrary.EmbeddedNames.SelectMany(name => LimitLibrary.Embedded.Find(name)!.Limits.Keys).ToHashSet(StringComparer.Ordinal);
+        Assert.Equal(makersOnly, LimitDefinitions.All.Select(definition => definition.Id).Where(id => !set.Contains(id)));
+    }
+
+    [Fact]
+    public void Safety_and_legal_maxima_of_common_practice_are_guarded()
+    {
+        string[] guarded =
+        [
+            "charge.carbon-dioxide.vapor-first", "electrical.conductor.factor", "electrical.insulation.minimum", "electrical.overcurrent.factor",
+            "electrical.protective-earth", "electrical.voltage-unbalance.stop", "pressure-test.gas", "pressure-test.hold.loss",
+            "pressure-test.joint-leak-check.sensitivity", "pressure-test.maximum-factor", "pressure-test.maximum-factor.weakest-part",
+            "pressure-test.tracer.maximum", "refrigerant.cylinder.fill", "safety.flammable.ignition-distance", "safety.high-pressure-switch.factor",
+        ];
+        var pack = LimitLibrary.Embedded.Find(LimitPack.CommonPractice)!;
+        Assert.Equal(guarded, pack.Limits.Where(limit => limit.Value.Any(entry => entry.Rule == Measurement.Decisions.DecisionRule.Guarded)).Select(limit => limit.Key));
+    }
+
+    [Fact]
+    public void A_pack_that_is_not_there_is_not_found() => Assert.Null(LimitLibrary.Embedded.Find("no-such-pack"));
+}

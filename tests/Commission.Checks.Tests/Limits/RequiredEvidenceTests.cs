@@ -1,0 +1,151 @@
+using System.Collections.Immutable;
+using Commission.Checks.Limits;
+using Commission.Jobs.Model.Words;
+using Xunit;
+
+namespace Commission.Checks.Tests.Limits;
+
+public sealed class RequiredEvidenceTests
+{
+    private static readonly LimitSituation NewSplit = new()
+    {
+        Work = "new installation",
+        System = "split",
+        Metering = "TXV",
+        Compressor = "fixed",
+        Application = "AC",
+        RefrigerantClass = "A1",
+        Receiver = false,
+        Phases = 1,
+    };
+
+    [Fact]
+    public void A_new_split()
+    {
+        var required = Required(NewSplit);
+        Assert.Equal(
+            [
+                "instrument.calibration-current", "evidence.signature", "instrument.zero-pressure", "instrument.scale", "pressure-test.gas",
+                "pressure-test.level", "pressure-test.hold", "pressure-test.joint-leak-check", "evacuation.level", "evacuation.hold",
+                "charge.weight", "refrigerant.label", "charge.prerequisites", "charge.subcooling|charge.heating|charge.return-visit",
+                "electrical.overcurrent", "electrical.conductor",
+            ],
+            Ids(required));
+        Assert.Equal([PhotoSubject.OutdoorNameplate, PhotoSubject.PressureTestEnd, PhotoSubject.GaugeAtIsolation, PhotoSubject.GaugeAtEnd, PhotoSubject.Label], required.Photos.Select(photo => photo.Shows));
+    }
+
+    [Fact]
+    public void A_flammable_refrigerant_adds_its_steps_and_the_room()
+    {
+        var added = Ids(Required(NewSplit with { RefrigerantClass = "A2L" })).Except(Ids(Required(NewSplit)), StringComparer.Ordinal);
+        Assert.Equal(["safety.flammable-steps", "safety.flammable-charge"], added);
+    }
+
+    [Fact]
+    public void A_packaged_unit_is_not_asked_for_pressure_test_and_evacuation()
+    {
+        var ids = Ids(Required(NewSplit with { System = "packaged" }));
+        Assert.DoesNotContain(ids, id => id.StartsWith("pressure-test", StringComparison.Ordinal) || id.StartsWith("evacuation", StringComparison.Ordinal));
+        Assert.DoesNotContain("charge.weight", ids);
+        Assert.Empty(Required(NewSplit with { System = "packaged" }).Photos);
+    }
+
+    [Theory]
+    [InlineData("multi-split")]
+    [InlineData("VRF")]
+    [InlineData("ductless split")]
+    public void Systems_charged_by_weight_are_not_asked_for_readings(string system)
+    {
+        var ids = Ids(Required(NewSplit with { System = system, Metering = "EEV", Compressor = "variable speed" }));
+        Assert.Contains("charge.weight", ids);
+        Assert.DoesNotContain(ids, id => id.Contains("charge.subcooling", StringComparison.Ordinal) || id.Contains("charge.superheat", StringComparison.Ordinal));
+        Assert.DoesNotContain("charge.prerequisites", ids);
+        Assert.Equal(system is not "ductless split", ids.Contains("pressure-test.section", StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void A_variable_speed_split_is_not_asked_for_subcooling() =>
+        Assert.DoesNotContain(Ids(Required(NewSplit with { Compressor = "variable speed" })), id => id.Contains("charge.subcooling", StringComparison.Ordinal));
+
+    [Fact]
+    public void A_receiver_asks_for_the_sight_glass_and_not_for_subcooling()
+    {
+        var ids = Ids(Required(NewSplit with { System = "refrigeration", Application = "medium temperature", Receiver = true }));
+        Assert.Contains("charge.receiver", ids);
+        Assert.DoesNotContain(ids, id => id.Contains("charge.subcooling", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_fixed_orifice_is_asked_for_superheat() =>
+        Assert.Contains("charge.superheat|charge.heating|charge.return-visit", Ids(Required(NewSplit with { Metering = "fixed orifice" })));
+
+    [Fact]
+    public void An_opened_circuit_is_asked_for_recovery_whatever_the_system() =>
+        Assert.All(["split", "packaged", "refrigeration"], system =>
+        {
+            var ids = Ids(Required(NewSplit with { Work = "opened circuit", System = system }));
+            Assert.Contains("refrigerant.recovery-level", ids);
+            Assert.Contains("pressure-test.hold", ids);
+            Assert.Contains("evacuation.hold", ids);
+        });
+
+    [Fact]
+    public void A_charge_adjustment_is_shown_as_found_and_as_left()
+    {
+        var ids = Ids(Required(NewSplit with { Work = "charge adjustment" }));
+        Assert.Contains("charge.as-found", ids);
+        Assert.DoesNotContain(ids, id => id.StartsWith("pressure-test", StringComparison.Ordinal) || id.StartsWith("electrical", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Decommissioning_asks_for_the_refrigerant_alone() =>
+        Assert.Equal(["instrument.calibration-current", "evidence.signature", "refrigerant.recovery-level", "refrigerant.ledger"], Ids(Required(NewSplit with { Work = "decommissioning" })));
+
+    [Fact]
+    public void A_seasonal_check_asks_for_one_reading() =>
+        Assert.Equal(["instrument.calibration-current", "evidence.signature", "charge.subcooling|charge.heating|charge.return-visit"], Ids(Required(NewSplit with { Work = "seasonal check" })));
+
+    [Fact]
+    public void Three_phases_ask_for_rotation_and_a_heat_pump_for_both_modes()
+    {
+        Assert.Contains("electrical.phase-rotation", Ids(Required(NewSplit with { Phases = 3 })));
+        Assert.DoesNotContain("electrical.phase-rotation", Ids(Required(NewSplit with { Phases = null })));
+        Assert.Contains("functional.reversing-valve", Ids(Required(NewSplit with { System = "heat pump" })));
+        Assert.Contains("safety.leak-sensor", Ids(Required(NewSplit with { LeakSensor = true })));
+    }
+
+    [Fact]
+    public void A_named_pack_adds_and_nothing_is_asked_twice()
+    {
+        var plain = Ids(Required(NewSplit));
+        var european = Ids(Required(NewSplit, "eu-f-gas", "en-378"));
+        Assert.Equal(european.Count, european.Distinct(StringComparer.Ordinal).Count());
+        Assert.Equal(
+            ["pressure-test.strength", "refrigerant.co2e", "refrigerant.leak-check", "refrigerant.ledger", "safety.devices"],
+            european.Except(plain, StringComparer.Ordinal).Order(StringComparer.Ordinal));
+        Assert.True(Required(NewSplit, "eu-f-gas").Names("refrigerant.co2e"));
+        Assert.True(Required(NewSplit).Names("charge.return-visit"));
+        Assert.False(Required(NewSplit).Names("refrigerant.co2e"));
+        Assert.Equal("eu-f-gas", Required(NewSplit, "eu-f-gas").Checks.First(check => check.OneOf.Contains("refrigerant.label", StringComparer.Ordinal)).Pack);
+    }
+
+    [Fact]
+    public void Every_kind_of_work_on_every_system_asks_for_something_sensible()
+    {
+        // Whatever is not known, nothing throws, and no check is asked for twice, alone and again alone.
+        foreach (var work in LimitSubject.Find("work")!.Words)
+        {
+            foreach (var system in LimitSubject.Find("system")!.Words)
+            {
+                var ids = Ids(Required(new LimitSituation { Work = work, System = system }));
+                Assert.Contains("evidence.signature", ids);
+                Assert.Equal(ids.Count, ids.Distinct(StringComparer.Ordinal).Count());
+            }
+        }
+    }
+
+    private static RequiredEvidence Required(LimitSituation situation, params string[] packs) =>
+        new LimitResolver(LimitLibrary.Embedded, packs, ImmutableDictionary<string, MakerFigure>.Empty, situation, new DecisionRuleChoice(null)).Required();
+
+    private static List<string> Ids(RequiredEvidence required) => [.. required.Checks.Select(check => string.Join('|', check.OneOf))];
+}
