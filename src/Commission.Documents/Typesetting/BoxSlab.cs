@@ -1,0 +1,47 @@
+using PdfSharp.Drawing;
+
+namespace Commission.Documents.Typesetting;
+
+/// <summary>A slab inside a box. Each slab brings its own part of the box, so that a long box can run over a page.</summary>
+internal sealed class BoxSlab : Slab
+{
+    /// <summary>Room left of the text.</summary>
+    public const double Left = 10;
+
+    /// <summary>Room left of the text when a warning triangle stands there.</summary>
+    public const double LeftOfCaution = 26;
+
+    /// <summary>Room at the other sides.</summary>
+    public const double Padding = 5;
+
+    private readonly Slab _inner;
+    private readonly BoxKind _kind;
+    private readonly double _width;
+    private readonly double _above;
+    private readonly bool _isFirst;
+
+    public BoxSlab(Slab inner, BoxKind kind, double width, double above, double below, bool isFirst)
+    {
+        _inner = inner;
+        _kind = kind;
+        _width = width;
+        _above = above;
+        _isFirst = isFirst;
+        Height = above + inner.Height + below;
+        KeepWithNext = inner.KeepWithNext;
+    }
+
+    public override IEnumerable<(Slab Inner, double Y)> Inside => [(_inner, _above)];
+
+    public static double Indent(BoxKind kind) => kind == BoxKind.Caution ? LeftOfCaution : Left;
+
+    public override void Draw(Ink ink, double x, double y)
+    {
+        ink.BeginArtifact();
+        ink.Fill(new XRect(x, y, _width, Height), _kind == BoxKind.Caution ? Look.CautionTint : Look.Grey);
+        if (_kind != BoxKind.Note) ink.Fill(new XRect(x, y, 2.5, Height), _kind == BoxKind.Caution ? Look.CautionEdge : Look.Accent);
+        if (_kind == BoxKind.Caution && _isFirst) WarningTriangle.Draw(ink, x + 8, y + _above + 0.5, 12);
+        ink.EndArtifact();
+        _inner.DrawTagged(ink, x + Indent(_kind), y + _above);
+    }
+}

@@ -1,0 +1,321 @@
+using System.Globalization;
+using System.Xml.Linq;
+using Commission.Documents.Markup;
+using Commission.Documents.Plots;
+
+namespace Commission.Documents.Typesetting;
+
+/// <summary>Turns markup into slabs for one width. Containers side by side or in boxes have builders of their own.</summary>
+internal sealed class FlowBuilder(FlowContext context, double width, TextStyle text, bool toTheRight = false)
+{
+    private readonly List<Slab> _slabs = [];
+    private readonly List<TagStart> _opens = [];
+    private readonly List<string> _anchors = [];
+    private bool _break;
+
+    /// <summary>Tallest row a page can hold under a repeated head.</summary>
+    public double RowLimit => context.PageHeight * 0.75;
+
+    /// <summary>The slabs so far.</summary>
+    public IReadOnlyList<Slab> Slabs => _slabs;
+
+    /// <summary>Builds the slabs of an element's content.</summary>
+    public static IReadOnlyList<Slab> Build(FlowContext context, XElement parent, double width, TextStyle text, bool toTheRight = false)
+    {
+        var builder = new FlowBuilder(context, width, text, toTheRight);
+        builder.Content(parent);
+        builder.Finish();
+        return builder.Slabs;
+    }
+
+    /// <summary>Adds a slab with whatever begins at it.</summary>
+    public void Add(Slab slab)
+    {
+        slab.Opens.InsertRange(0, _opens);
+        slab.Anchors.AddRange(_anchors);
+        if (_break) slab.BreakBefore = true;
+        _opens.Clear();
+        _anchors.Clear();
+        _break = false;
+        _slabs.Add(slab);
+    }
+
+    /// <summary>Puts what an action adds into a structure element.</summary>
+    public void Tagged(TagStart tag, Action add)
+    {
+        var before = _slabs.Count;
+        _opens.Add(tag);
+        add();
+        if (_slabs.Count > before) _slabs[^1].Closes++;
+        else _opens.Remove(tag);
+    }
+
+    /// <summary>Adds a paragraph.</summary>
+    public void Paragraph(TextBlock block, string tag, double before, double after, double indent = 0, TextBlock? mark = null, bool keepWithNext = false, OutlineEntry? outline = null)
+    {
+        if (block.IsEmpty && mark is null) return;
+        var lines = block.Lines(width - indent);
+
+        // The mark of a list item opens the item's own body, which stands for the paragraph.
+        if (mark is null) Tagged(new TagStart(tag), AddLines);
+        else AddLines();
+
+        void AddLines()
+        {
+            for (var i = 0; i < lines.Count; i++)
+            {
+                var shift = toTheRight ? width - indent - lines[i].Width : 0;
+                var slab = new LineSlab(lines[i], block.Leading, block.Size, indent + shift) { Mark = i == 0 ? mark : null };
+                if (i == 0)
+                {
+                    slab.SpaceBefore = before;
+                    slab.Outline = outline;
+                }
+
+                if (i == lines.Count - 1) slab.SpaceAfter = after;
+
+                // Neither the first nor the last line of a paragraph stands alone on a page.
+                slab.KeepWithNext = (keepWithNext && i == lines.Count - 1) || (i < lines.Count - 1 && (i == 0 || i == lines.Count - 2));
+                if (mark is not null && i == lines.Count - 1) slab.Closes++;
+                Add(slab);
+            }
+        }
+    }
+
+    private void Finish()
+    {
+        if (_anchors.Count > 0 || _break) Add(new EmptySlab());
+    }
+
+    private void Content(XElement parent)
+    {
+        foreach (var child in parent.Elements()) Element(child);
+    }
+
+    private void Element(XElement element)
+    {
+        if (element.Attribute("id")?.Value is { } id) _anchors.Add(id);
+        switch (element.Name.LocalName)
+        {
+            case "section":
+                Section(element);
+                break;
+            case "div":
+                Div(element);
+                break;
+            case "h1" or "h2" or "h3":
+                Heading(element);
+                break;
+            case "p":
+                Paragraph(element);
+                break;
+            case "ul" or "ol":
+                List(element, indent: 0);
+                break;
+            case "table":
+                new TableBuilder(this, width, text).Build(element);
+                break;
+            case "figure":
+                Figure(element);
+                break;
+            case "qr":
+                var size = element.Attribute("width")?.Value is { } wanted && MarkupWidth.TryRead(wanted, out var read) ? read.Points(width) : Math.Min(width, 90);
+                Add(new QrSlab(element.Attribute("data")!.Value, element.Attribute("alt")!.Value, size, toTheRight ? width - size : 0) { SpaceBefore = 2, SpaceAfter = 4 });
+                break;
+            case "aside":
+                Box(element, MarkupClass.Has(element, "caution") ? BoxKind.Caution : BoxKind.Note);
+                break;
+            case "hr":
+                Rule(element);
+                break;
+            case "page-break":
+                _break = true;
+                break;
+        }
+    }
+
+    private void Section(XElement section)
+    {
+        if (MarkupClass.Has(section, "page")) _break = true;
+        Tagged(new TagStart("Sect"), () =>
+        {
+            var before = _slabs.Count;
+            if (MarkupClass.Has(section, "trace") && text.Size > Look.Small) Inner(section, Look.SmallText);
+            else Content(section);
+            if (MarkupClass.Has(section, "keep")) Keep(before);
+        });
+    }
+
+    private void Inner(XElement parent, TextStyle style)
+    {
+        foreach (var slab in Build(context, parent, width, style, toTheRight)) Add(slab);
+    }
+
+    private void Div(XElement div)
+    {
+        if (MarkupClass.Has(div, "columns"))
+        {
+            Columns(div);
+        }
+        else if (MarkupClass.Has(div, "outcome"))
+        {
+            Box(div, BoxKind.Outcome);
+        }
+        else
+        {
+            var before = _slabs.Count;
+            Content(div);
+            if (MarkupClass.Has(div, "keep")) Keep(before);
+        }
+    }
+
+    private void Keep(int from)
+    {
+        for (var i = from; i < _slabs.Count - 1; i++) _slabs[i].KeepWithNext = true;
+    }
+
+    private void Heading(XElement heading)
+    {
+        var level = heading.Name.LocalName[1] - '0';
+        var style = level switch { 1 => Look.Heading1, 2 => Look.Heading2, _ => text.Size < Look.Body ? Look.Heading3 with { Size = Look.Small } : Look.Heading3 };
+        var block = InlineReader.Read(heading, style);
+        if (block.IsEmpty) return;
+        if (level == 2) Add(new RuleSlab(width, 0, Look.Accent, 0.6) { SpaceBefore = 14, SpaceAfter = 3, KeepWithNext = true });
+        Paragraph(block, "H" + heading.Name.LocalName[1], level == 3 ? 7 : 0, level == 3 ? 2 : 4, keepWithNext: true, outline: new OutlineEntry(level, block.Text));
+    }
+
+    private void Paragraph(XElement paragraph)
+    {
+        var style = MarkupClass.Has(paragraph, "lead") ? Look.LeadText
+            : MarkupClass.Has(paragraph, "note") ? Look.NoteText
+            : text;
+        Paragraph(InlineReader.Read(paragraph, style), "P", style.Size * 0.22, style.Size * 0.22);
+    }
+
+    private void List(XElement list, double indent)
+    {
+        var isNumbered = list.Name.LocalName == "ol";
+        var number = 0;
+        Tagged(new TagStart("L"), () =>
+        {
+            foreach (var item in list.Elements("li"))
+            {
+                number++;
+                if (item.Attribute("id")?.Value is { } id) _anchors.Add(id);
+                var mark = InlineReader.Plain(isNumbered ? number.ToString(CultureInfo.InvariantCulture) + "." : "–", text with { Color = Look.Quiet });
+                Tagged(new TagStart("LI"), () =>
+                {
+                    Paragraph(InlineReader.Read(item, text), "P", text.Size * 0.12, text.Size * 0.12, indent + 14, mark);
+                    foreach (var child in item.Elements())
+                    {
+                        if (child.Name.LocalName is "ul" or "ol") List(child, indent + 14);
+                        else if (!MarkupElement.IsInline(child.Name.LocalName)) Element(child);
+                    }
+                });
+            }
+        });
+    }
+
+    private void Columns(XElement columns)
+    {
+        var children = columns.Elements("div").ToList();
+        const double Gap = 14;
+        var standard = new MarkupWidth(100.0 / Math.Clamp(children.Count, 1, 3), IsShare: true);
+        var row = new List<(XElement Div, double Share)>();
+        var used = 0.0;
+        foreach (var child in children)
+        {
+            var share = (child.Attribute("width")?.Value is { } text && MarkupWidth.TryRead(text, out var read) ? read : standard).Points(width) / width;
+            if (row.Count > 0 && used + share > 1.005)
+            {
+                Row(row, Gap);
+                row.Clear();
+                used = 0;
+            }
+
+            row.Add((child, share));
+            used += share;
+        }
+
+        if (row.Count > 0) Row(row, Gap);
+    }
+
+    private void Row(List<(XElement Div, double Share)> row, double gap)
+    {
+        var room = width - (gap * (row.Count - 1));
+        var total = Math.Max(1, row.Sum(column => column.Share));
+        var columns = new List<(double X, IReadOnlyList<Slab> Slabs)>();
+        var x = 0.0;
+        foreach (var (div, share) in row)
+        {
+            var columnWidth = room * share / total;
+            if (div.Attribute("id")?.Value is { } id) _anchors.Add(id);
+            columns.Add((x, ColumnContent(div, columnWidth)));
+            x += columnWidth + gap;
+        }
+
+        if (columns.TrueForAll(column => column.Slabs.Count == 0)) return;
+        var slab = new ColumnsSlab(columns);
+        if (slab.Height <= context.PageHeight)
+        {
+            Add(slab);
+            return;
+        }
+
+        // Too tall to stand side by side on any page: one after the other.
+        foreach (var (div, _) in row) Content(div);
+    }
+
+    private IReadOnlyList<Slab> ColumnContent(XElement div, double columnWidth)
+    {
+        var builder = new FlowBuilder(context, columnWidth, text, MarkupClass.Has(div, "right"));
+        if (MarkupClass.Has(div, "outcome")) builder.Box(div, BoxKind.Outcome);
+        else builder.Content(div);
+        builder.Finish();
+        return builder.Slabs;
+    }
+
+    private void Box(XElement element, BoxKind kind)
+    {
+        var room = width - BoxSlab.Indent(kind) - BoxSlab.Padding;
+        var style = kind == BoxKind.Outcome ? text : Look.SmallText;
+        var inner = new FlowBuilder(context, room, style);
+        if (HasText(element)) inner.Paragraph(InlineReader.Read(element, style), "P", 0, 2);
+        inner.Content(element);
+        inner.Finish();
+        Tagged(new TagStart(kind == BoxKind.Outcome ? "Sect" : "Note"), () =>
+        {
+            for (var i = 0; i < inner.Slabs.Count; i++)
+            {
+                var above = i == 0 ? BoxSlab.Padding : Stack.Gap(inner.Slabs[i - 1], inner.Slabs[i]);
+                var isLast = i == inner.Slabs.Count - 1;
+                Add(new BoxSlab(inner.Slabs[i], kind, width, above, isLast ? BoxSlab.Padding : 0, i == 0)
+                {
+                    SpaceBefore = i == 0 ? 5 : 0,
+                    SpaceAfter = isLast ? 6 : 0,
+                });
+            }
+        });
+    }
+
+    private void Rule(XElement rule)
+    {
+        var isForWriting = rule.Ancestors("div").Any(div => MarkupClass.Has(div, "signature"));
+        Add(isForWriting
+            ? new RuleSlab(width, 30, Look.Ink, 0.5) { SpaceAfter = 2, KeepWithNext = true }
+            : new RuleSlab(width, 0, Look.Rule, 0.5) { SpaceBefore = 5, SpaceAfter = 5 });
+    }
+
+    private void Figure(XElement element)
+    {
+        var data = context.Figures[element.Attribute("data-plot")!.Value];
+        var size = PlotCatalogue.SizeFor(data, width);
+        var figure = PlotCatalogue.Draw(data, size);
+        var caption = element.Element("figcaption") is { } own ? InlineReader.Read(own, Look.NoteText) : InlineReader.Plain(data.Caption, Look.NoteText);
+        Add(new FigureSlab(figure, data.AltText) { SpaceBefore = 6, SpaceAfter = 2, KeepWithNext = !caption.IsEmpty });
+        Paragraph(caption, "Caption", 0, 6);
+    }
+
+    private static bool HasText(XElement element) =>
+        element.Nodes().Any(node => node is XText text ? !string.IsNullOrWhiteSpace(text.Value) : node is XElement child && MarkupElement.IsInline(child.Name.LocalName));
+}

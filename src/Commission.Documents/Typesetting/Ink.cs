@@ -1,0 +1,166 @@
+using Commission.Documents.Fonts;
+using Commission.Documents.Plots;
+using PdfSharp.Drawing;
+using PdfSharp.Pdf;
+using PdfSharp.Pdf.Annotations;
+using PdfSharp.UniversalAccessibility;
+
+namespace Commission.Documents.Typesetting;
+
+/// <summary>
+/// What slabs draw with: PDFsharp's graphics of the current page together with the structure tree. Coordinates are points from the
+/// upper left corner of the page. Page by page only: a finished page cannot be drawn on again.
+/// </summary>
+internal sealed class Ink : IDisposable
+{
+    private static readonly XPdfFontOptions Unicode = new(PdfFontEncoding.Unicode);
+
+    private readonly PdfDocument _document;
+    private readonly StructureBuilder _tags;
+    private readonly IReadOnlyDictionary<string, PagePlace> _places;
+    private readonly Dictionary<(FontFace Face, double Size), XFont> _fonts = [];
+    private readonly Dictionary<uint, XSolidBrush> _brushes = [];
+    private XGraphics? _graphics;
+    private int _artifacts;
+
+    /// <param name="document">The document to draw in.</param>
+    /// <param name="tags">Its structure.</param>
+    /// <param name="places">Where each id stands, for links.</param>
+    public Ink(PdfDocument document, StructureBuilder tags, IReadOnlyDictionary<string, PagePlace> places)
+    {
+        _document = document;
+        _tags = tags;
+        _places = places;
+        EmbeddedFonts.Register();
+    }
+
+    /// <summary>The page being drawn.</summary>
+    public PdfPage? Page { get; private set; }
+
+    private XGraphics Graphics => _graphics ?? throw new InvalidOperationException("No page was begun.");
+
+    /// <summary>Begins a page.</summary>
+    public void BeginPage(double width, double height)
+    {
+        _graphics?.Dispose();
+        Page = _document.AddPage();
+        Page.Width = XUnit.FromPoint(width);
+        Page.Height = XUnit.FromPoint(height);
+        _graphics = XGraphics.FromPdfPage(Page);
+    }
+
+    /// <summary>Begins a structure element.</summary>
+    public void Open(TagStart tag)
+    {
+        switch (tag.Name)
+        {
+            case "Sect":
+                _tags.BeginGroupingElement(tag.Name);
+                break;
+            case "Lbl" or "Span":
+                _tags.BeginInlineLevelElement(tag.Name);
+                break;
+            default:
+                _tags.BeginBlockLevelElement(tag.Name);
+                break;
+        }
+
+        if (tag.Scope is not null || tag.ColumnSpan > 1) AddTableAttributes(tag);
+    }
+
+    /// <summary>Begins a figure with its words for people who do not see it.</summary>
+    public void OpenFigure(string alt, XRect place)
+    {
+        _tags.BeginElement(PdfIllustrationElementTag.Figure, alt, place);
+    }
+
+    /// <summary>Ends the innermost structure element.</summary>
+    public void Close() => _tags.End();
+
+    /// <summary>Begins something that is decoration or was already told.</summary>
+    public void BeginArtifact()
+    {
+        if (_artifacts++ == 0) _tags.BeginArtifact();
+    }
+
+    /// <summary>Ends it.</summary>
+    public void EndArtifact()
+    {
+        if (--_artifacts == 0) _tags.End();
+    }
+
+    /// <summary>Draws a set line with its links.</summary>
+    public void Line(TextLine line, double x, double baseline)
+    {
+        foreach (var piece in line.Pieces)
+        {
+            var style = piece.Run.Style;
+            if (_artifacts == 0 && piece.Run.Link is { } link && _places.TryGetValue(link, out var target))
+                LinkedText(piece, x + piece.X, baseline, target);
+            else
+                Graphics.DrawString(piece.Text, Font(style), Brush(style.Color), x + piece.X, baseline);
+        }
+    }
+
+    /// <summary>Draws a text in one style.</summary>
+    public void Text(string text, TextStyle style, double x, double baseline) =>
+        Graphics.DrawString(text, Font(style), Brush(style.Color), x, baseline);
+
+    /// <summary>Fills a rectangle.</summary>
+    public void Fill(XRect place, XColor color) => Graphics.DrawRectangle(Brush(color), place);
+
+    /// <summary>Draws a horizontal rule.</summary>
+    public void Rule(double x1, double y, double x2, XColor color, double thickness) =>
+        Graphics.DrawRectangle(Brush(color), new XRect(x1, y - (thickness / 2), x2 - x1, thickness));
+
+    /// <summary>Draws a closed outline.</summary>
+    public void Outline(XPoint[] corners, XColor color, double thickness) =>
+        Graphics.DrawPolygon(new XPen(color, thickness) { LineJoin = XLineJoin.Round }, corners);
+
+    /// <summary>Draws a figure.</summary>
+    public void Picture(SvgFigure figure, XRect place) => SvgPainter.Draw(Graphics, figure, place);
+
+    public void Dispose() => _graphics?.Dispose();
+
+    private void LinkedText(TextPiece piece, double x, double baseline, PagePlace target)
+    {
+        var style = piece.Run.Style;
+        var area = new XRect(x, baseline - (style.Size * 0.8), piece.Width, style.Size * 1.05);
+        var link = PdfLinkAnnotation.CreateDocumentLink(
+            new PdfRectangle(Graphics.Transformer.WorldToDefaultPage(area)), target.Page + 1, new XPoint(0, target.TopFromBelow));
+
+        // Printed or not, a link must be allowed to print (PDF/A), and the reader needs no frame around it.
+        link.Elements.SetInteger("/F", 4);
+        link.Elements.SetObject("/Border", new PdfArray(_document, new PdfInteger(0), new PdfInteger(0), new PdfInteger(0)));
+        _tags.BeginElement(link, piece.Text);
+        Graphics.DrawString(piece.Text, Font(style), Brush(style.Color), x, baseline);
+        _tags.End();
+    }
+
+    private void AddTableAttributes(TagStart tag)
+    {
+        var attributes = new PdfDictionary(_document);
+        attributes.Elements.SetName("/O", "/Table");
+        if (tag.Scope is not null) attributes.Elements.SetName("/Scope", "/" + tag.Scope);
+        if (tag.ColumnSpan > 1) attributes.Elements.SetInteger("/ColSpan", tag.ColumnSpan);
+        _tags.CurrentStructureElement.Elements["/A"] = attributes;
+    }
+
+    private XFont Font(TextStyle style)
+    {
+        if (_fonts.TryGetValue((style.Face, style.Size), out var font)) return font;
+        var look = style.Face == FontFace.SemiBold ? XFontStyleEx.Bold : style.Face == FontFace.Italic ? XFontStyleEx.Italic : XFontStyleEx.Regular;
+        font = new XFont(EmbeddedFonts.Family, style.Size, look, Unicode);
+        _fonts.Add((style.Face, style.Size), font);
+        return font;
+    }
+
+    private XSolidBrush Brush(XColor color)
+    {
+        var key = ((uint)color.R << 16) | ((uint)color.G << 8) | color.B;
+        if (_brushes.TryGetValue(key, out var brush)) return brush;
+        brush = new XSolidBrush(color);
+        _brushes.Add(key, brush);
+        return brush;
+    }
+}

@@ -1,0 +1,70 @@
+using PdfSharp.Drawing;
+
+namespace Commission.Documents.Typesetting;
+
+/// <summary>A row of a table, never split.</summary>
+internal sealed class RowSlab : Slab
+{
+    /// <summary>Room above and below the text of a cell.</summary>
+    public const double Padding = 1.7;
+
+    private readonly IReadOnlyList<RowCell> _cells;
+    private readonly double _width;
+    private readonly XColor? _rule;
+    private readonly double _thickness;
+
+    public RowSlab(IReadOnlyList<RowCell> cells, double width, XColor? rule, double thickness, double padding = Padding)
+    {
+        _cells = cells;
+        _width = width;
+        _rule = rule;
+        _thickness = thickness;
+        CellPadding = padding;
+        Height = (2 * padding) + (cells.Count == 0 ? 0 : cells.Max(cell => cell.Lines.Count * cell.Block.Leading));
+    }
+
+    private double CellPadding { get; }
+
+    public override void Draw(Ink ink, double x, double y)
+    {
+        ink.BeginArtifact();
+        DrawGround(ink, x, y);
+        ink.EndArtifact();
+        ink.Open(new TagStart("TR"));
+        foreach (var cell in _cells)
+        {
+            ink.Open(cell.Tag);
+            DrawText(ink, cell, x, y);
+            ink.Close();
+        }
+
+        ink.Close();
+    }
+
+    /// <summary>Draws the row inside something that is already marked as an artifact.</summary>
+    public void DrawUntagged(Ink ink, double x, double y)
+    {
+        DrawGround(ink, x, y);
+        foreach (var cell in _cells) DrawText(ink, cell, x, y);
+    }
+
+    private void DrawGround(Ink ink, double x, double y)
+    {
+        foreach (var cell in _cells)
+        {
+            if (cell.Tint is { } tint) ink.Fill(new XRect(x + cell.Left, y + 0.4, cell.Width, Height - 0.8), tint);
+        }
+
+        if (_rule is { } rule) ink.Rule(x, y + Height, x + _width, rule, _thickness);
+    }
+
+    private void DrawText(Ink ink, RowCell cell, double x, double y)
+    {
+        var top = y + CellPadding;
+        for (var i = 0; i < cell.Lines.Count; i++)
+        {
+            ink.Line(cell.Lines[i], x + cell.X + cell.Shifts[i], LineSlab.Baseline(top, cell.Block.Leading, cell.Block.Size));
+            top += cell.Block.Leading;
+        }
+    }
+}

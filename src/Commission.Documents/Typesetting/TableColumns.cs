@@ -1,0 +1,125 @@
+namespace Commission.Documents.Typesetting;
+
+/// <summary>Finds the widths of columns: what is asked for first, then what the words need, then a fair share of the rest.</summary>
+internal static class TableColumns
+{
+    public static double[] Widths(List<List<TableCell>> rows, int count, double width, double gutter, (double Before, double After)[] points)
+    {
+        var least = new double[count];
+        var natural = new double[count];
+        var wanted = new double[count];
+        var isNumeric = new bool[count];
+        foreach (var row in rows)
+        {
+            var column = 0;
+            foreach (var cell in row)
+            {
+                if (cell.Span == 1 && column < count)
+                {
+                    if (cell.Width is { } asked) wanted[column] = Math.Max(wanted[column], asked.Points(width));
+                    least[column] = Math.Max(least[column], Math.Min(cell.Block.LeastWidth(), width * 0.4) + (2 * gutter));
+                    natural[column] = Math.Max(natural[column], cell.Block.NaturalWidth() + (2 * gutter));
+                    isNumeric[column] |= cell.Align is TextAlign.Decimal or TextAlign.Right || cell.Verdict is not null;
+                }
+
+                column += cell.Span;
+            }
+        }
+
+        for (var c = 0; c < count; c++)
+        {
+            var numbers = points[c].Before + points[c].After + (2 * gutter);
+            if (points[c] != default)
+            {
+                // A column of numbers does not wrap: its least width is all of the numbers.
+                least[c] = Math.Max(least[c], Math.Min(numbers, width * 0.4));
+                natural[c] = Math.Max(natural[c], numbers);
+            }
+
+            if (wanted[c] > 0)
+            {
+                least[c] = Math.Max(wanted[c], Math.Min(least[c], width * 0.25));
+                natural[c] = least[c];
+            }
+        }
+
+        Spread(rows, count, gutter, least, natural);
+        return Fit(least, natural, wanted, isNumeric, width);
+    }
+
+    // A cell over several columns widens the last of them when it would not fit otherwise.
+    private static void Spread(List<List<TableCell>> rows, int count, double gutter, double[] least, double[] natural)
+    {
+        foreach (var row in rows)
+        {
+            var column = 0;
+            foreach (var cell in row)
+            {
+                var last = Math.Min(count, column + cell.Span) - 1;
+                if (cell.Span > 1 && last > column)
+                {
+                    var have = 0.0;
+                    for (var c = column; c <= last; c++) have += least[c];
+                    var missing = Math.Min(cell.Block.LeastWidth() + (2 * gutter), 120) - have;
+                    if (missing > 0)
+                    {
+                        least[last] += missing;
+                        natural[last] = Math.Max(natural[last], least[last]);
+                    }
+                }
+
+                column += cell.Span;
+            }
+        }
+    }
+
+    private static double[] Fit(double[] least, double[] natural, double[] wanted, bool[] isNumeric, double width)
+    {
+        var widths = new double[least.Length];
+        var sumLeast = least.Sum();
+        var sumNatural = natural.Sum();
+        if (sumLeast >= width)
+        {
+            for (var c = 0; c < widths.Length; c++) widths[c] = least[c] * width / sumLeast;
+        }
+        else if (sumNatural >= width)
+        {
+            // Between the two: a column that asks for much gets more, but not so much that its neighbours stand on stilts.
+            var asks = new double[least.Length];
+            for (var c = 0; c < asks.Length; c++) asks[c] = Math.Sqrt(Math.Max(0, natural[c] - least[c]));
+            Distribute(widths, least, natural, asks, width - sumLeast);
+        }
+        else
+        {
+            // Room to spare goes to the columns of words; numbers stay close to what they belong to.
+            var share = 0.0;
+            for (var c = 0; c < widths.Length; c++) share += Weight(c);
+            for (var c = 0; c < widths.Length; c++) widths[c] = natural[c] + (share == 0 ? (width - sumNatural) / widths.Length : (width - sumNatural) * Weight(c) / share);
+        }
+
+        return widths;
+
+        double Weight(int c) => isNumeric[c] || wanted[c] > 0 ? 0 : natural[c];
+    }
+
+    private static void Distribute(double[] widths, double[] least, double[] natural, double[] asks, double rest)
+    {
+        least.CopyTo(widths, 0);
+        for (var round = 0; round < widths.Length && rest > 0.01; round++)
+        {
+            var open = 0.0;
+            for (var c = 0; c < widths.Length; c++) open += widths[c] < natural[c] - 0.01 ? asks[c] : 0;
+            if (open == 0) break;
+            var given = 0.0;
+            for (var c = 0; c < widths.Length; c++)
+            {
+                if (widths[c] >= natural[c] - 0.01) continue;
+                var more = Math.Min(rest * asks[c] / open, natural[c] - widths[c]);
+                widths[c] += more;
+                given += more;
+            }
+
+            rest -= given;
+        }
+    }
+}
