@@ -1,5 +1,7 @@
 using System.Collections.Frozen;
+using System.Globalization;
 using System.Xml.Linq;
+using Commission.Documents.Archive;
 using Commission.Documents.Markup;
 using Commission.Documents.Typesetting;
 using Commission.Records;
@@ -27,15 +29,51 @@ public static class DocumentRenderer
             : null;
     }
 
-    internal static byte[] Raw(CommissioningRecord record, XDocument markup)
+    /// <summary>Sets the PDF.</summary>
+    /// <param name="record">The sealed record.</param>
+    /// <param name="templates">The templates.</param>
+    /// <param name="attachments">Files to carry inside: the job file, its logs, the record as JSON.</param>
+    /// <param name="problems">Receives faults of the templates, each with its line.</param>
+    /// <returns>The document; null when a template is at fault.</returns>
+    public static RenderedDocument? ToPdf(CommissioningRecord record, TemplateSet templates, IReadOnlyList<Attachment> attachments, ProblemList problems) =>
+        ToMarkup(record, templates, problems) is { } markup ? ToPdf(record, markup, attachments) : null;
+
+    /// <summary>Sets the PDF from markup that was already rendered.</summary>
+    /// <param name="record">The sealed record the markup was rendered from.</param>
+    /// <param name="markup">What <see cref="ToMarkup"/> gave.</param>
+    /// <param name="attachments">Files to carry inside.</param>
+    /// <returns>The document; the same record, markup and attachments give the same bytes.</returns>
+    public static RenderedDocument ToPdf(CommissioningRecord record, XDocument markup, IReadOnlyList<Attachment> attachments)
     {
+        ArgumentNullException.ThrowIfNull(record);
+        ArgumentNullException.ThrowIfNull(markup);
+        ArgumentNullException.ThrowIfNull(attachments);
         using var document = new PdfDocument();
+
+        // The archive pass compresses: PDFsharp's own streams end without the checksum that strict readers expect.
         document.Options.NoCompression = true;
-        var furniture = new PageFurniture(record.Header.Id, "Commissioning record · " + record.Header.Site, record.Header.Date, record.Digest.Length < 12 ? record.Digest : record.Digest[..12], record.Program);
+        document.Options.CompressContentStreams = false;
         var format = PageFormat.Of(record.Paper);
-        Typesetter.Set(document, markup, new FlowContext(record.Figures.ToFrozenDictionary(figure => figure.Id, StringComparer.Ordinal), format.TextHeight), format, furniture);
-        using var buffer = new MemoryStream();
-        document.Save(buffer, closeStream: false);
-        return buffer.ToArray();
+        var context = new FlowContext(record.Figures.ToFrozenDictionary(figure => figure.Id, StringComparer.Ordinal), format.TextHeight);
+        var pages = Typesetter.Set(document, markup, context, format, Furniture(record));
+        using var saved = new MemoryStream();
+        document.Save(saved, closeStream: false);
+        return new RenderedDocument(PdfArchive.Write(saved.GetBuffer().AsSpan(0, (int)saved.Length), Facts(record, markup), attachments), pages);
     }
+
+    private static PageFurniture Furniture(CommissioningRecord record) => new(
+        record.Header.Id,
+        "Commissioning record · " + record.Header.Site,
+        record.Header.Date,
+        record.Digest.Length < 12 ? record.Digest : record.Digest[..12],
+        record.Program);
+
+    private static DocumentFacts Facts(CommissioningRecord record, XDocument markup) => new(
+        markup.Root!.Attribute("title")?.Value ?? record.Header.Id,
+        $"{record.Header.Work}, {record.Header.Site}: {record.Outcome}",
+        "",
+        markup.Root!.Attribute("lang")?.Value ?? "en",
+        record.Program,
+        DateTimeOffset.TryParse(record.AsOf, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal, out var moment) ? moment : DateTimeOffset.UnixEpoch,
+        record.Digest);
 }

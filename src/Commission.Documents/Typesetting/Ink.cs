@@ -46,6 +46,9 @@ internal sealed class Ink : IDisposable
         Page = _document.AddPage();
         Page.Width = XUnit.FromPoint(width);
         Page.Height = XUnit.FromPoint(height);
+
+        // Whoever moves through links by key goes in reading order.
+        Page.Elements.SetName("/Tabs", "/S");
         _graphics = XGraphics.FromPdfPage(Page);
     }
 

@@ -1,3 +1,4 @@
+using Commission.Records.Json;
 using Commission.Records.Tests.Samples;
 using Commission.Source.Problems;
 using Xunit;
@@ -10,7 +11,11 @@ public sealed class LookNow
     public void Raw()
     {
         var problems = new ProblemList();
-        var markup = DocumentRenderer.ToMarkup(SampleRecord.Full, TemplateSet.BuiltIn, problems);
-        File.WriteAllBytes("/tmp/look/raw.pdf", DocumentRenderer.Raw(SampleRecord.Full, markup!));
+        var json = RecordJson.Write(SampleRecord.Full);
+        Attachment[] a = [new("record.json", "application/json", AttachmentKind.Data, "The record", json), new("job.yaml", "application/yaml", AttachmentKind.Source, "Job ± file", "a: 1\n"u8.ToArray())];
+        var pdf = DocumentRenderer.ToPdf(SampleRecord.Full, TemplateSet.BuiltIn, a, problems)!;
+        File.WriteAllBytes("/tmp/look/raw.pdf", pdf.Bytes);
+        pdf = DocumentRenderer.ToPdf(SampleRecord.Full, TemplateSet.BuiltIn, a, problems)!;
+        File.WriteAllBytes("/tmp/look/raw2.pdf", pdf.Bytes);
     }
 }
