@@ -35,8 +35,12 @@ public static class DocumentRenderer
     /// <param name="attachments">Files to carry inside: the job file, its logs, the record as JSON.</param>
     /// <param name="problems">Receives faults of the templates, each with its line.</param>
     /// <returns>The document; null when a template is at fault.</returns>
-    public static RenderedDocument? ToPdf(CommissioningRecord record, TemplateSet templates, IReadOnlyList<Attachment> attachments, ProblemList problems) =>
-        ToMarkup(record, templates, problems) is { } markup ? ToPdf(record, markup, attachments) : null;
+    public static RenderedDocument? ToPdf(CommissioningRecord record, TemplateSet templates, IReadOnlyList<Attachment> attachments, ProblemList problems)
+    {
+        // Neither needs the other: the figures are drawn while the template is rendered.
+        var figures = FigureShelf.Begin(record);
+        return ToMarkup(record, templates, problems) is { } markup ? ToPdf(record, markup, figures, attachments) : null;
+    }
 
     /// <summary>Sets the PDF from markup that was already rendered.</summary>
     /// <param name="record">The sealed record the markup was rendered from.</param>
@@ -47,6 +51,11 @@ public static class DocumentRenderer
     {
         ArgumentNullException.ThrowIfNull(record);
         ArgumentNullException.ThrowIfNull(markup);
+        return ToPdf(record, markup, FigureShelf.Begin(record), attachments);
+    }
+
+    private static RenderedDocument ToPdf(CommissioningRecord record, XDocument markup, FigureShelf figures, IReadOnlyList<Attachment> attachments)
+    {
         ArgumentNullException.ThrowIfNull(attachments);
         using var document = new PdfDocument();
 
@@ -54,8 +63,7 @@ public static class DocumentRenderer
         document.Options.NoCompression = true;
         document.Options.CompressContentStreams = false;
         var format = PageFormat.Of(record.Paper);
-        var context = new FlowContext(record.Figures.ToFrozenDictionary(figure => figure.Id, StringComparer.Ordinal), format.TextHeight);
-        var pages = Typesetter.Set(document, markup, context, format, Furniture(record));
+        var pages = Typesetter.Set(document, markup, new FlowContext(figures, format.TextHeight), format, Furniture(record));
         using var saved = new MemoryStream();
         document.Save(saved, closeStream: false);
         return new RenderedDocument(PdfArchive.Write(saved.GetBuffer().AsSpan(0, (int)saved.Length), Facts(record, markup), attachments), pages);

@@ -70,6 +70,9 @@ public sealed partial class TemplateSet
     /// <returns>The text; null when there is none of that name.</returns>
     public string? TextOf(string name) => _files.GetValueOrDefault(name);
 
+    /// <summary>Parses the templates ahead of their first use, for a program that has something else to do meanwhile.</summary>
+    public void Prepare() => _ = _main.Value;
+
     /// <summary>Renders a record's JSON into markup.</summary>
     /// <param name="record">UTF-8 JSON of a record.</param>
     /// <param name="problems">Receives a fault of the templates.</param>

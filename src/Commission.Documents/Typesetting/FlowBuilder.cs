@@ -1,13 +1,15 @@
 using System.Globalization;
 using System.Xml.Linq;
 using Commission.Documents.Markup;
-using Commission.Documents.Plots;
 
 namespace Commission.Documents.Typesetting;
 
 /// <summary>Turns markup into slabs for one width. Containers side by side or in boxes have builders of their own.</summary>
 internal sealed class FlowBuilder(FlowContext context, double width, TextStyle text, bool toTheRight = false)
 {
+    // Small text stands closer: there is more of it.
+    private double Spacing => text.Size < Look.Body ? 0.12 : 0.22;
+
     private readonly List<Slab> _slabs = [];
     private readonly List<TagStart> _opens = [];
     private readonly List<string> _anchors = [];
@@ -181,7 +183,7 @@ internal sealed class FlowBuilder(FlowContext context, double width, TextStyle t
         var block = InlineReader.Read(heading, style);
         if (block.IsEmpty) return;
         if (level == 2) Add(new RuleSlab(width, 0, Look.Accent, 0.6) { SpaceBefore = 14, SpaceAfter = 3, KeepWithNext = true });
-        Paragraph(block, "H" + heading.Name.LocalName[1], level == 3 ? 7 : 0, level == 3 ? 2 : 4, keepWithNext: true, outline: new OutlineEntry(level, block.Text));
+        Paragraph(block, "H" + heading.Name.LocalName[1], level == 3 ? text.Size * 0.7 : 0, level == 3 ? 1.5 : 4, keepWithNext: true, outline: new OutlineEntry(level, block.Text));
     }
 
     private void Paragraph(XElement paragraph)
@@ -189,7 +191,7 @@ internal sealed class FlowBuilder(FlowContext context, double width, TextStyle t
         var style = MarkupClass.Has(paragraph, "lead") ? Look.LeadText
             : MarkupClass.Has(paragraph, "note") ? Look.NoteText
             : text;
-        Paragraph(InlineReader.Read(paragraph, style), "P", style.Size * 0.22, style.Size * 0.22);
+        Paragraph(InlineReader.Read(paragraph, style), "P", style.Size * Spacing, style.Size * Spacing);
     }
 
     private void List(XElement list, double indent)
@@ -308,12 +310,12 @@ internal sealed class FlowBuilder(FlowContext context, double width, TextStyle t
 
     private void Figure(XElement element)
     {
-        var data = context.Figures[element.Attribute("data-plot")!.Value];
-        var size = PlotCatalogue.SizeFor(data, width);
-        var figure = PlotCatalogue.Draw(data, size);
+        var id = element.Attribute("data-plot")!.Value;
+        var data = context.Figures.Data(id);
+        var figure = context.Figures.Figure(id, width);
         var caption = element.Element("figcaption") is { } own ? InlineReader.Read(own, Look.NoteText) : InlineReader.Plain(data.Caption, Look.NoteText);
         Add(new FigureSlab(figure, data.AltText) { SpaceBefore = 6, SpaceAfter = 2, KeepWithNext = !caption.IsEmpty });
-        Paragraph(caption, "Caption", 0, 6);
+        Paragraph(caption, "P", 0, 6);
     }
 
     private static bool HasText(XElement element) =>

@@ -1,8 +1,6 @@
-using Commission.Records.Series;
-
 namespace Commission.Documents.Typesetting;
 
 /// <summary>What the flow needs to know beside the markup.</summary>
-/// <param name="Figures">Figures of the record by id.</param>
+/// <param name="Figures">Figures of the record.</param>
 /// <param name="PageHeight">Room for text on a page, in points.</param>
-internal sealed record FlowContext(IReadOnlyDictionary<string, FigureData> Figures, double PageHeight);
+internal sealed record FlowContext(FigureShelf Figures, double PageHeight);

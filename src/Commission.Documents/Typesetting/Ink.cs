@@ -72,10 +72,8 @@ internal sealed class Ink : IDisposable
     }
 
     /// <summary>Begins a figure with its words for people who do not see it.</summary>
-    public void OpenFigure(string alt, XRect place)
-    {
-        _tags.BeginElement(PdfIllustrationElementTag.Figure, alt, place);
-    }
+    public void OpenFigure(string alt, XRect place) =>
+        _tags.BeginElement(PdfIllustrationElementTag.Figure, alt, Graphics.Transformer.WorldToDefaultPage(place));
 
     /// <summary>Ends the innermost structure element.</summary>
     public void Close() => _tags.End();
@@ -132,8 +130,11 @@ internal sealed class Ink : IDisposable
         var link = PdfLinkAnnotation.CreateDocumentLink(
             new PdfRectangle(Graphics.Transformer.WorldToDefaultPage(area)), target.Page + 1, new XPoint(0, target.TopFromBelow));
 
-        // Printed or not, a link must be allowed to print (PDF/A), and the reader needs no frame around it.
+        // Printed or not, a link must be allowed to print (PDF/A), the reader needs no frame around it,
+        // and a clock and a random name have no place in a file that must come out the same again.
         link.Elements.SetInteger("/F", 4);
+        link.Elements.Remove("/M");
+        link.Elements.Remove("/NM");
         link.Elements.SetObject("/Border", new PdfArray(_document, new PdfInteger(0), new PdfInteger(0), new PdfInteger(0)));
         _tags.BeginElement(link, piece.Text);
         Graphics.DrawString(piece.Text, Font(style), Brush(style.Color), x, baseline);

@@ -9,8 +9,8 @@ internal sealed record PageFormat(double Width, double Height)
     public const double TextWidth = 7.1 * 72;
 
     private const double FirstTop = 40;
-    private const double LaterTop = 54;
-    private const double Bottom = 50;
+    private const double LaterTop = 51;
+    private const double Bottom = 47;
 
     public static PageFormat Letter { get; } = new(612, 792);
 

@@ -9,9 +9,10 @@ internal sealed class Paginator
 {
     private readonly PageFormat _format;
     private readonly List<PlacedSlab> _placed = [];
-    private readonly Queue<List<Slab>> _waiting = new();
+    private readonly Queue<(List<Slab> Group, int Depth)> _waiting = new();
     private List<Slab> _carried = [];
     private int _page;
+    private int _depth;
     private double _y = PageFormat.Top(0);
     private Slab? _above;
 
@@ -47,15 +48,16 @@ internal sealed class Paginator
         if (figure >= 0 && !IsAtTop && !Fits(group) && CanWait(group, figure, next))
         {
             // The heading before the figure goes on with whatever comes next.
+            var depth = _depth + Nesting(group[..figure]);
             Release(group, figure);
-            _waiting.Enqueue(group[figure..]);
+            _waiting.Enqueue((group[figure..], depth));
             _carried = group[..figure];
             return;
         }
 
         if (_waiting.Count > 0 && !IsInsideTable(group[0]))
         {
-            while (_waiting.TryPeek(out var first) && Fits(first)) PlaceGroup(_waiting.Dequeue());
+            while (_waiting.TryPeek(out var first) && Fits(first.Group)) PlaceFigure(_waiting.Dequeue());
             if (!Fits(group) && _waiting.Count > 0) PlaceWaiting();
         }
 
@@ -64,14 +66,38 @@ internal sealed class Paginator
 
     private void PlaceWaiting()
     {
-        while (_waiting.TryDequeue(out var figure))
+        if (_carried.Count > 0)
         {
-            PlaceGroup([.. _carried, .. figure]);
+            // A heading that only figures follow after all: it goes with the first of them.
+            var (group, depth) = _waiting.Dequeue();
+            group.InsertRange(0, _carried);
             _carried = [];
+            PlaceFigure((group, depth));
         }
 
-        if (_carried.Count > 0) PlaceGroup(_carried);
-        _carried = [];
+        while (_waiting.TryDequeue(out var figure)) PlaceFigure(figure);
+    }
+
+    // A figure that waited belongs to the section it was written in: what ended before it ends after it.
+    private void PlaceFigure((List<Slab> Group, int Depth) figure)
+    {
+        var before = figure.Group[..figure.Group.FindIndex(slab => slab is FigureSlab)];
+        var ended = figure.Depth - _depth - Nesting(before);
+        if (ended > 0 && _placed.Count > 0 && _placed[^1].Slab.Closes >= ended)
+        {
+            _placed[^1].Slab.Closes -= ended;
+            _depth += ended;
+            figure.Group[^1].Closes += ended;
+        }
+
+        PlaceGroup(figure.Group);
+    }
+
+    private static int Nesting(List<Slab> slabs)
+    {
+        var depth = 0;
+        foreach (var slab in slabs) depth += slab.Opens.Count - slab.Closes;
+        return depth;
     }
 
     private void PlaceGroup(List<Slab> group)
@@ -95,6 +121,7 @@ internal sealed class Paginator
         _y += gap;
         _placed.Add(new PlacedSlab(slab, _page, _y, repeatsHead));
         _y += slab.Height;
+        _depth += slab.Opens.Count - slab.Closes;
         _above = slab;
     }
 

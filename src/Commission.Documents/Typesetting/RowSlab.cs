@@ -6,7 +6,7 @@ namespace Commission.Documents.Typesetting;
 internal sealed class RowSlab : Slab
 {
     /// <summary>Room above and below the text of a cell.</summary>
-    public const double Padding = 1.7;
+    public const double Padding = 1.5;
 
     private readonly IReadOnlyList<RowCell> _cells;
     private readonly double _width;
