@@ -20,21 +20,27 @@ internal sealed class LimitLibrary
         .ToImmutableSortedSet(StringComparer.Ordinal));
 
     private readonly ImmutableSortedDictionary<string, LimitPack> _own;
+    private readonly ImmutableSortedDictionary<string, LimitPack> _byFile;
 
-    private LimitLibrary(ImmutableSortedDictionary<string, LimitPack> own) => _own = own;
+    private LimitLibrary(ImmutableSortedDictionary<string, LimitPack> own, ImmutableSortedDictionary<string, LimitPack> byFile)
+    {
+        _own = own;
+        _byFile = byFile;
+    }
 
     /// <summary>The packs of this program alone.</summary>
-    public static LimitLibrary Embedded { get; } = new(ImmutableSortedDictionary.Create<string, LimitPack>(StringComparer.Ordinal));
+    public static LimitLibrary Embedded { get; } = new(
+        ImmutableSortedDictionary.Create<string, LimitPack>(StringComparer.Ordinal), ImmutableSortedDictionary.Create<string, LimitPack>(StringComparer.Ordinal));
 
     /// <summary>Names of the packs of this program, in order.</summary>
     public static IReadOnlyCollection<string> EmbeddedNames => Names.Value;
 
-    /// <summary>The pack of a name.</summary>
-    /// <param name="name">The name.</param>
-    /// <returns>The pack; null when there is none of this name.</returns>
+    /// <summary>The pack of a name, or of the file the job names it by.</summary>
+    /// <param name="name">The name or the file, as the job writes it.</param>
+    /// <returns>The pack; null when there is none.</returns>
     public LimitPack? Find(string name)
     {
-        if (_own.TryGetValue(name, out var own)) return own;
+        if (_own.TryGetValue(name, out var own) || _byFile.TryGetValue(name, out own)) return own;
         return Names.Value.Contains(name) ? Read.GetOrAdd(name, static key => new Lazy<LimitPack>(() => Load(key))).Value : null;
     }
 
@@ -67,7 +73,7 @@ internal sealed class LimitLibrary
                 below.Name.Length);
         }
 
-        if (problems.Count == before) return new LimitLibrary(_own.Add(pack.Name, pack));
+        if (problems.Count == before) return new LimitLibrary(_own.Add(pack.Name, pack), _byFile.SetItem(text.File, pack));
         pack = null;
         return this;
     }

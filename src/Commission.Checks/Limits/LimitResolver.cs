@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Commission.Jobs.Model;
 using Commission.Measurement.Decisions;
 
 namespace Commission.Checks.Limits;
@@ -14,17 +13,9 @@ internal sealed class LimitResolver
     private readonly ImmutableDictionary<string, MakerFigure> _maker;
     private readonly DecisionRuleChoice _rules;
 
-    /// <summary>The limits of a job.</summary>
-    /// <param name="job">The job.</param>
-    /// <param name="packs">The packs it asks for.</param>
-    /// <param name="situation">What is known of it, the refrigerant's class and the charge included.</param>
-    /// <returns>A resolver.</returns>
-    public static LimitResolver For(Job job, PackSelection packs, LimitSituation situation) =>
-        new(packs.Library, packs.Names, MakerFigures.Of(job), situation, new DecisionRuleChoice(job.Limits?.DecisionRule));
-
     /// <summary>Makes a resolver.</summary>
     /// <param name="library">Where packs come from.</param>
-    /// <param name="packs">Names of the packs the job asks for, in order; each has to be in the library.</param>
+    /// <param name="packs">Names or files of the packs the job asks for, in order; each has to be in the library.</param>
     /// <param name="maker">Figures of the job by limit id.</param>
     /// <param name="situation">What is known of the job.</param>
     /// <param name="rules">Where the job asks for a guarded decision.</param>

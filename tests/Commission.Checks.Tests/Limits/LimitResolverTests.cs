@@ -12,7 +12,7 @@ namespace Commission.Checks.Tests.Limits;
 
 public sealed class LimitResolverTests
 {
-    private static readonly PackSelection TwoPacks = new(LimitLibrary.Embedded, ["refrigeration", "ashrae-15"]);
+    private static readonly string[] TwoPacks = ["refrigeration", "ashrae-15"];
 
     [Fact]
     public void Common_practice_stands_behind_everything()
@@ -28,7 +28,7 @@ public sealed class LimitResolverTests
         Assert.Equal((LimitTier.Pack, "refrigeration", "published"), (limits.Find("evacuation.level")!.Tier, limits.Find("evacuation.level")!.Pack, limits.Find("evacuation.level")!.Mark));
         Assert.Equal("ashrae-15", limits.Find("pressure-test.minimum-factor")!.Pack);
         Assert.Equal("common-practice", limits.Find("charge.subcooling.tolerance")!.Pack);
-        Assert.Equal("ashrae-15", Resolve(Split(), new PackSelection(LimitLibrary.Embedded, ["ashrae-15", "refrigeration"])).Find("evacuation.level")!.Pack);
+        Assert.Equal("ashrae-15", Resolve(Split(), ["ashrae-15", "refrigeration"]).Find("evacuation.level")!.Pack);
     }
 
     [Fact]
@@ -64,7 +64,7 @@ public sealed class LimitResolverTests
         var decay = Split() with { Limits = new MakerLimits { DecayLimit = new DecayLimit { Level = Given(Pressure.FromMicrons(2000), "2000 micron"), After = Given(Duration.FromMinutes(40), "40 min"), From = Given("manual p. 12", "manual p. 12") } } };
         Assert.Equal(
             "The maker's figure, at most 2000 micron after 40 min (manual p. 12), asks less than common practice: at most 1000 micron after 10 min.",
-            Resolve(decay, new PackSelection(LimitLibrary.Embedded, ["en-378"])).Find("evacuation.decay")!.Remark(UnitSystem.Us));
+            Resolve(decay, ["en-378"]).Find("evacuation.decay")!.Remark(UnitSystem.Us));
     }
 
     [Fact]
@@ -191,17 +191,17 @@ public sealed class LimitResolverTests
         Assert.Throws<ArgumentException>(() => new PackChain(_ => null, ["a"]).ToList());
 
     [Fact]
-    public void A_makers_pack_speaks_for_the_maker()
+    public void A_makers_pack_speaks_for_the_maker_by_its_name_and_by_its_file()
     {
-        var problems = new Source.Problems.ProblemList();
-        var library = LimitLibrary.Embedded.With(
-            PackText.Source("pack: aldermoor\ntitle: Aldermoor OC-36\npublished by: Aldermoor\nedition: 2026\ndefaults: {basis: maker, mark: published}\nlimits:\n  charge.subcooling: {target: 9 °F, tolerance: 3 °F, source: unit plate}\n"),
-            problems,
-            out var pack);
-        Assert.Equal(0, problems.Count);
-        var limit = Resolve(Split(), new PackSelection(library, [pack!.Name])).Find("charge.subcooling")!;
-        Assert.Equal((LimitTier.Maker, "aldermoor", "published"), (limit.Tier, limit.Pack, limit.Mark));
+        var library = LimitLibraryTests.With("pack: aldermoor\ntitle: Aldermoor OC-36\npublished by: Aldermoor\nedition: 2026\ndefaults: {basis: maker, mark: published}\nlimits:\n  charge.subcooling: {target: 9 °F, tolerance: 3 °F, source: unit plate}\n", out var problems);
+        Assert.Empty(problems);
+        foreach (var named in new[] { "aldermoor", "packs/aldermoor.yaml" })
+        {
+            var limit = Resolve(Split(), [named], library).Find("charge.subcooling")!;
+            Assert.Equal((LimitTier.Maker, "aldermoor", "published"), (limit.Tier, limit.Pack, limit.Mark));
+        }
     }
 
-    private static LimitResolver Resolve(Job job, PackSelection? packs = null) => LimitResolver.For(job, packs ?? PackSelection.None, LimitSituation.Of(job));
+    private static LimitResolver Resolve(Job job, string[]? packs = null, LimitLibrary? library = null) =>
+        new(library ?? LimitLibrary.Embedded, packs ?? [], MakerFigures.Of(job), LimitSituation.Of(job), new DecisionRuleChoice(job.Limits?.DecisionRule));
 }

@@ -126,6 +126,22 @@ public sealed class PublishedLimitTests
     }
 
     [Fact]
+    public void Air_side_of_the_installation_standards()
+    {
+        // ANSI/ACCA 5 QI-2015 and ANSI/RESNET/ACCA/ICC 310-2020 [from memory].
+        const double WattPerCfm = 60 / 0.028316846592;
+        var quality = Resolver(Split, "acca-quality-installation");
+        Assert.Equal(0.15, quality.Find("air.airflow.design-tolerance")!.Upper!.Si, 12);
+        Assert.Equal(0.25, quality.Find("air.static.design-tolerance")!.Upper!.Si, 12);
+        Assert.Equal(24.9, quality.Find("air.static.design-tolerance-minimum")!.Upper!.Si, 0.02);
+        var grading = Resolver(Split, "resnet-310");
+        Assert.Equal(0.45 * WattPerCfm, grading.Find("air.fan-power")!.Upper!.Si, 1e-6);
+        Assert.Equal(0.58 * WattPerCfm, grading.Find("air.fan-power.grade-two")!.Upper!.Si, 1e-6);
+        Assert.Equal(0.25, grading.Find("air.airflow.grade-two")!.Upper!.Si, 12);
+        Assert.Equal(0.15, grading.Find("air.airflow.design-tolerance")!.Upper!.Si, 12);
+    }
+
+    [Fact]
     public void The_rater_falls_back_on_the_installers_figures() =>
         Assert.Equal("california-title-24", Resolver(Split, "california-title-24-rater").Find("charge.stabilised.time")!.Pack);
 
