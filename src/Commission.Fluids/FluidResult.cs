@@ -8,29 +8,32 @@ public readonly struct FluidResult<T>
     where T : struct
 {
     private readonly T _value;
+    private readonly string? _reason;
 
-    private FluidResult(T value, string? reason)
+    private FluidResult(T value)
     {
         _value = value;
-        Reason = reason;
+        Ok = true;
     }
 
-    /// <summary>True when there is a value. The default of the struct has neither value nor success.</summary>
+    private FluidResult(string reason) => _reason = reason;
+
+    /// <summary>True when there is a value; false for the default of the struct.</summary>
     [MemberNotNullWhen(false, nameof(Reason))]
-    public bool Ok => Reason is null;
+    public bool Ok { get; }
 
     /// <summary>The value; only when <see cref="Ok"/>.</summary>
     /// <exception cref="InvalidOperationException">There is no value: a fault of the caller, who did not ask <see cref="Ok"/>.</exception>
     public T Value => Ok ? _value : throw new InvalidOperationException("No value: " + Reason);
 
     /// <summary>Why there is no value, as a sentence for people; null when there is one.</summary>
-    public string? Reason { get; }
+    public string? Reason => Ok ? null : _reason ?? "Nothing was asked.";
 
     /// <summary>A result with a value.</summary>
     /// <param name="value">The value.</param>
-    public static FluidResult<T> Of(T value) => new(value, null);
+    public static FluidResult<T> Of(T value) => new(value);
 
     /// <summary>A result without a value.</summary>
     /// <param name="reason">A sentence for people.</param>
-    public static FluidResult<T> None(string reason) => new(default, reason);
+    public static FluidResult<T> None(string reason) => new(reason);
 }

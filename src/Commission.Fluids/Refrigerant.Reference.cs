@@ -55,7 +55,7 @@ public sealed partial class Refrigerant
 
     /// <summary>
     /// The pressure at which saturation of a pure fluid ends: the published critical pressure, or the equation's own pressure at the
-    /// critical temperature and density where that is higher (older equations miss their critical point by up to 0.2 %).
+    /// critical temperature and density where that is higher (older equations miss their critical point by up to 0.7 %).
     /// </summary>
     private double TopPressure
     {

@@ -1,4 +1,8 @@
+using System.Text.Json;
 using Commission.Fluids.Air;
+using Commission.Fluids.Data;
+using Commission.Fluids.Helmholtz;
+using Commission.Fluids.Mixtures;
 using Xunit;
 
 namespace Commission.Fluids.Tests.Air;
@@ -94,6 +98,23 @@ public sealed class MoistAirTests
             Assert.Equal(s.HumidityRatio, other.HumidityRatio, 1e-12);
             Assert.Equal(s.Enthalpy, other.Enthalpy, 1e-6);
         }
+    }
+
+    [Fact]
+    public void Dry_air_has_the_volume_of_its_real_gas_equation()
+    {
+        // E. W. Lemmon, R. T. Jacobsen, S. G. Penoncello and D. G. Friend, J. Phys. Chem. Ref. Data 29 (2000) 331, as a pseudo-pure gas;
+        // real dry air at 1 atm departs from the perfect gas by 0.04 %.
+        using JsonDocument file = JsonDocument.Parse(File.ReadAllBytes(Path.Combine(AppContext.BaseDirectory, "PseudoPure", "r-729.json")));
+        EquationOfState equation = FluidFile.Read(file.RootElement);
+        MixturePhase phase = new(new MixtureModel([equation], [], [1]));
+        phase.SetComposition([1]);
+        phase.SetTemperature(293.15);
+        double density = phase.SolveSupercritical(101325) * equation.MolarMass;
+        Assert.Equal(1 / density, Fluids.Value(MoistAir.FromRelativeHumidity(293.15, 0, 101325)).SpecificVolume, 5e-4 / density);
+        // cp of dry air at 20 °C: 1.006 kJ/(kg K).
+        phase.Evaluate(density / equation.MolarMass);
+        Assert.Equal(1006, CaloricProperties.Of(phase).Cp / equation.MolarMass, 0.5);
     }
 
     [Fact]
