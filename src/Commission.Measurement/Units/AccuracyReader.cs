@@ -63,7 +63,7 @@ internal static partial class AccuracyReader
         if (rest.Length == 0)
             return FaultText.Accuracy(part.Written, "has no unit", part.Start);
         var difference = DifferenceOf(dimension);
-        var unit = UnitTable.Find(rest, difference) ?? UnitTable.Find(rest, dimension);
+        var unit = UnitReader.Find(rest, difference) ?? UnitReader.Find(rest, dimension);
         if (unit is null)
         {
             var at = QuantityParser.SkipSpaces(part.Plain, amount.End, part.End);

@@ -49,12 +49,15 @@ internal static class FaultText
     public static ParseFault OddFraction(string fraction, int at) =>
         new(FaultKind.NotANumber, $"\"{fraction}\" is not a fraction of a tube or flare size.", "", "Write a decimal number, or a fraction such as 3/8 or 1 1/8.", at, fraction.Length);
 
-    public static ParseFault SpacedDigits(string text, int at, int end) =>
-        new(FaultKind.Leftover, $"\"{text[at..end]}\" looks like one number with a space in it.", "", $"Write {text[at..end].Replace(" ", "", StringComparison.Ordinal)}, without the space.", at, end - at);
+    public static ParseFault SpacedDigits(string digits, int at) =>
+        new(FaultKind.Leftover, $"\"{digits}\" looks like one number with a space in it.", "", $"Write {digits.Replace(" ", "", StringComparison.Ordinal)}, without the space.", at, digits.Length);
+
+    public static ParseFault TwoNumbers(string written, int at) =>
+        new(FaultKind.Leftover, $"\"{written}\" has two numbers before a unit.", "", "Write one number and its unit.", at, written.Length);
 
     public static ParseFault UnitMissing(string written, NumberToken number, Dimension dimension)
     {
-        var units = UnitTable.For(dimension).Take(2).Select(u => $"{number.Text} {u.Symbol}");
+        var units = UnitTable.For(dimension).Where(u => u.Symbol != "1").Take(2).Select(u => $"{number.Text} {u.Symbol}");
         return new ParseFault(FaultKind.UnitMissing, $"\"{written}\" has no unit.", Expected(dimension), $"Write {string.Join(" or ", units)}.", number.Start, written.Length);
     }
 
@@ -114,6 +117,14 @@ internal static class FaultText
     public static ParseFault Leftover(string rest, Dimension dimension, int at) =>
         new(FaultKind.Leftover, $"\"{rest}\" is left over after the quantity.", Expected(dimension), Example(dimension), at, rest.Length);
 
+    public static ParseFault UncertaintyWithoutNumber(string written, Dimension dimension, int at) => new(
+        FaultKind.BadUncertainty,
+        written.Length == 0 ? "Nothing stands behind the ± sign." : $"\"{written}\" does not begin with a number.",
+        "",
+        $"Write it like {(dimension == Dimension.Temperature ? "45.2 °F +/- 1.0" : ExampleText(dimension) + " +/- 1")}.",
+        at,
+        Math.Max(1, written.Length));
+
     public static ParseFault Uncertainty(string written, string why, string advice, int at) =>
         new(FaultKind.BadUncertainty, $"\"{written}\" {why}.", "", advice, at, Math.Max(1, written.Length));
 
@@ -127,7 +138,7 @@ internal static class FaultText
         new(FaultKind.BadRange, $"\"{written}\" runs from the higher to the lower end.", "", $"Write {turned}.", 0, written.Length);
 
     public static ParseFault Accuracy(string written, string why, int at) => new(
-        FaultKind.BadAccuracy, $"\"{written}\" {why}.", "An accuracy is expected here.", "Write it like 0.5 % of full scale, 1.5 % of reading + 3 digits, 0.9 °F, or ±0.5 K (k=2).", at, Math.Max(1, written.Length));
+        FaultKind.BadAccuracy, written.Length == 0 ? "Nothing is written." : $"\"{written}\" {why}.", "An accuracy is expected here.", "Write it like 0.5 % of full scale, 1.5 % of reading + 3 digits, 0.9 °F, or ±0.5 K (k=2).", at, Math.Max(1, written.Length));
 
     public static ParseFault UnknownDisplayKey(string key, IReadOnlyList<string> keys) =>
         new(FaultKind.UnknownUnit, $"\"{key}\" is nothing that has a unit of its own.", "", $"Write one of: {string.Join(", ", keys)}.", 0, Math.Max(1, key.Length));

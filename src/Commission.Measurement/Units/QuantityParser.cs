@@ -70,7 +70,7 @@ public static partial class QuantityParser
         }
 
         if (NumberReader.StartsAt(text, next) && next > first.End)
-            return SpacedDigits(text, at, end);
+            return TwoNumbers(excerpt);
         return UnitReader.Read(excerpt, first, next, dimension)
             .Then(part => part.End == end
                 ? Possibility.Check(new WrittenValue(first, part.Unit, part.Unit, part.Unit.ToSi(first.Value), Spell(first.Text, part.Unit), excerpt), dimension)
@@ -110,16 +110,15 @@ public static partial class QuantityParser
             : FaultText.NotANumber(written, dimension, excerpt.Start);
     }
 
-    private static ParseFault SpacedDigits(string text, int at, int end)
-    {
-        var to = at;
-        while (to < end && (char.IsAsciiDigit(text[to]) || text[to] is ' ' or '.' or '-' or '+'))
-            to++;
-        return FaultText.SpacedDigits(text, at, text[..to].TrimEnd().Length);
-    }
+    private static ParseFault TwoNumbers(Excerpt excerpt) => SpacedThousands().Match(excerpt.PlainPart) is { Success: true } spaced
+        ? FaultText.SpacedDigits(spaced.Value, excerpt.Start)
+        : FaultText.TwoNumbers(excerpt.Written, excerpt.Start);
 
     [GeneratedRegex(@"±|\+ ?/ ?-|\+-", RegexOptions.None, 1000)]
     private static partial Regex UncertaintySign();
+
+    [GeneratedRegex(@"^[+-]?\d{1,3}(?: \d{3})+(?:\.\d+)?(?![\d.])", RegexOptions.None, 1000)]
+    private static partial Regex SpacedThousands();
 
     [GeneratedRegex(@" +to +| *(?:\.\.\.?|[…–—]) *|(?<=[\d°A-Za-z%]) *-(?= *\d)(?<!\d-)|(?<=\d) +- +(?=\d)|(?<=\d)-(?=\d+(?!\d*/))", RegexOptions.IgnoreCase, 1000)]
     private static partial Regex RangeSign();

@@ -15,7 +15,7 @@ internal static partial class UncertaintyReader
         if (fault is not null)
             return fault;
         if (number is not { } half)
-            return FaultText.Uncertainty(excerpt.Written, "is no number behind the ± sign", $"Write it like {(dimension == Dimension.Temperature ? "45.2 °F +/- 1.0" : "+/- 1.0")}.", excerpt.Start);
+            return FaultText.UncertaintyWithoutNumber(excerpt.Written, dimension, excerpt.Start);
         if (half.Text.StartsWith('-'))
             return FaultText.Uncertainty(excerpt.Written, "is an uncertainty below zero", "Write it without the minus sign.", excerpt.Start);
 

@@ -10,19 +10,23 @@ internal static class UnitReader
     {
         var end = EndOfUnit(excerpt, at);
         var spelling = excerpt.Plain[at..end].TrimEnd();
-        if (UnitTable.Find(spelling, dimension) is { } unit)
+        if (Find(spelling, dimension) is { } unit)
             return new UnitPart(unit, end);
 
         // 1h20min, 5'3": the unit ends where the next number begins.
         var digit = spelling.AsSpan().IndexOfAnyInRange('0', '9');
         if (digit > 0 && CompoundReader.Allows(dimension) && !UnitTable.FindAny(spelling).Any()
-            && UnitTable.Find(spelling[..digit].TrimEnd(), dimension) is { } first)
+            && Find(spelling[..digit].TrimEnd(), dimension) is { } first)
         {
             return new UnitPart(first, at + digit);
         }
 
         return Explain(excerpt, number, at, spelling, dimension);
     }
+
+    /// <summary>The unit of a spelling that somebody wrote. The unit of pure numbers has a name for tables only, and nothing begins with a sign.</summary>
+    public static Unit? Find(string written, Dimension dimension) =>
+        written.Length > 0 && written[0] is not ('-' or '+' or '*' or '/' or '.' or '^' or ')') && UnitTable.Find(written, dimension) is { Symbol: not "1" } unit ? unit : null;
 
     private static int EndOfUnit(Excerpt excerpt, int at)
     {
@@ -38,8 +42,8 @@ internal static class UnitReader
     private static ParseFault Explain(Excerpt excerpt, NumberToken number, int at, string spelling, Dimension dimension)
     {
         var written = excerpt.Source[number.Start..(at + spelling.Length)];
-        var stated = UnitTable.Find(spelling, Dimension.Pressure);
-        var difference = UnitTable.Find(spelling, Dimension.PressureDifference);
+        var stated = Find(spelling, Dimension.Pressure);
+        var difference = Find(spelling, Dimension.PressureDifference);
         switch (dimension)
         {
             case Dimension.VacuumLevel when stated is not null:
@@ -52,7 +56,7 @@ internal static class UnitReader
                 return FaultText.ReferenceMissing(written, number, difference, dimension, number.Start);
         }
 
-        return UnitTable.FindAny(spelling).FirstOrDefault() is { } other
+        return UnitTable.FindAny(spelling).FirstOrDefault(u => Find(spelling, u.Dimension) is not null) is { } other
             ? FaultText.WrongDimension(written, other, dimension, number.Start)
             : FaultText.UnknownUnit(excerpt.Source[at..(at + spelling.Length)], number, dimension, at);
     }

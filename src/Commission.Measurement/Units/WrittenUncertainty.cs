@@ -11,7 +11,7 @@ namespace Commission.Measurement.Units;
 internal sealed record WrittenUncertainty(NumberToken Number, string UnitText, double CoverageFactor, Excerpt Excerpt)
 {
     /// <summary>The unit of <c>45.2 ± 1.0 °F</c>, where the value itself has none.</summary>
-    public Unit? UnitForBareValue(Dimension dimension) => UnitText.Length == 0 ? null : UnitTable.Find(UnitText, dimension);
+    public Unit? UnitForBareValue(Dimension dimension) => UnitText.Length == 0 ? null : UnitReader.Find(UnitText, dimension);
 
     public ParseResult<ParsedQuantity> AttachTo(WrittenValue value)
     {
@@ -45,8 +45,8 @@ internal sealed record WrittenUncertainty(NumberToken Number, string UnitText, d
             Dimension.Pressure or Dimension.VacuumLevel or Dimension.AtmosphericPressure => Dimension.PressureDifference,
             _ => dimension,
         };
-        return UnitTable.Find(UnitText, dimension) is { } same && (ReferenceEquals(same, value.Unit) || difference == dimension)
+        return UnitReader.Find(UnitText, dimension) is { } same && (ReferenceEquals(same, value.Unit) || difference == dimension)
             ? same
-            : UnitTable.Find(UnitText, difference);
+            : UnitReader.Find(UnitText, difference);
     }
 }

@@ -39,7 +39,7 @@ public sealed class AccuracyStatementTests
     [InlineData("good", Dimension.Temperature, "\"good\" does not begin with a number.", 0, 4)]
     [InlineData("0.5 % of full scale + 2 psig + 3 in", Dimension.Pressure, "\"3 in\" is a length.", 31, 4)]
     [InlineData("0,5 % of full scale", Dimension.Pressure, "\"0,5\" has a comma in the number.", 0, 3)]
-    [InlineData("", Dimension.Pressure, "\"\" is empty.", 0, 1)]
+    [InlineData("", Dimension.Pressure, "Nothing is written.", 0, 1)]
     public void Refuses_what_cannot_be_read(string text, Dimension dimension, string found, int offset, int length)
     {
         var fault = AccuracyStatement.Parse(text, dimension).Fault;
