@@ -8,5 +8,6 @@ internal static class CommandCatalogue
     public static RootCommand Build(CommandStreams streams) => new("Turns the readings of a commissioning job into a judged, traced record.")
     {
         CheckCommand.Build(streams),
+        RenderCommand.Build(streams),
     };
 }
