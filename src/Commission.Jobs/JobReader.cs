@@ -62,7 +62,11 @@ public static class JobReader
     private static void ReadUnits(BindingContext context, PartBinder binder, string display, SourceMapping root, KitExpansion kits)
     {
         var field = JobSchema.Instance.Root.GetProperty("properties").GetProperty("units");
-        UnitDefaults Defaults(SourceNode? node) => UnitDefaults.Of(node is null ? null : (UnitChoice?)binder.Bind(typeof(UnitChoice), node, field));
+        UnitDefaults Defaults(SourceNode? node)
+        {
+            if (node is null) return UnitDefaults.None;
+            return binder.Bind(typeof(UnitChoice), node, field) is UnitChoice { Preset: not null } choice ? UnitDefaults.Of(choice) : UnitDefaults.NotUnderstood;
+        }
 
         context.Units[display] = Defaults(root.Find("units")?.Value);
         foreach (var (file, units) in kits.UnitsByFile) context.Units[file] = Defaults(units);

@@ -8,6 +8,7 @@ namespace Commission.Jobs.Binding;
 internal sealed class BindingContext
 {
     private readonly Stack<AnyDimensions> _any = new();
+    private bool _unitsAdvised;
 
     public BindingContext(ProblemList problems, HashSet<SourceNode> rejected, IReadOnlyCollection<string> refrigerantNames)
     {
@@ -34,6 +35,9 @@ internal sealed class BindingContext
     public AnyDimensions Any => _any.TryPeek(out var any) ? any : AnyDimensions.Unknown;
 
     public UnitDefaults UnitsAt(SourceNode node) => Units.GetValueOrDefault(node.Location.File) ?? UnitDefaults.None;
+
+    /// <summary>True the first time: the advice to write <c>units</c> is wanted once a file, not beside each number.</summary>
+    public bool AdviseUnitsOnce() => !_unitsAdvised && (_unitsAdvised = true);
 
     public void Enter(AnyDimensions any) => _any.Push(any);
 

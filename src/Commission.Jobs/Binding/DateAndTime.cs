@@ -32,6 +32,12 @@ internal static partial class DateAndTime
     public static Given<JobTime>? Time(BindingContext context, SourceScalar scalar)
     {
         var text = scalar.Text.Trim();
+        if (PointTime().IsMatch(text))
+        {
+            context.Complain(scalar, $"{Problems.ValueText.Quoted(text)} is not a time.", "", $"Write \"{text.Replace('.', ':')}\", with a colon.", "time");
+            return null;
+        }
+
         var match = ClockShape().Match(text);
         if (match.Success) return Clock(context, scalar, text, match);
         if (text.Length > 0 && char.IsAsciiDigit(text[0]) && QuantityParser.Parse(text, Dimension.Duration) is { } elapsed)
@@ -119,6 +125,9 @@ internal static partial class DateAndTime
 
     [GeneratedRegex(@"^(?:(?<date>\d{4}-\d{2}-\d{2})[ T]+)?(?<h>\d{1,2}):(?<m>\d{2})(?::(?<s>\d{2}))?$", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex ClockShape();
+
+    [GeneratedRegex(@"^([01]?\d|2[0-3])\.[0-5]\d$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex PointTime();
 
     [GeneratedRegex(@"^(?<h>1[0-2]|0?[1-9])(?::(?<m>[0-5]\d))? ?(?<half>[aApP])\.?[mM]\.?$", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex AmPm();

@@ -78,7 +78,7 @@ internal sealed class JobClock(JobZone zone, DateOnly jobDate, ProblemList probl
         if (job.Evacuation is { } evacuation)
         {
             FromStart(evacuation.Started?.Value.Clock ?? evacuation.Series?.Data?.Start,
-                [.. evacuation.Levels.Select(l => l.At), .. evacuation.Events.Select(e => e.At)], "evacuation", "started", needsClock: false);
+                [.. evacuation.Levels.Select(l => l.At), .. evacuation.Events.Select(e => e.At)], "evacuation", "started", needsClock: evacuation.Series is null);
         }
 
         if (job.Charging is { } charging)
@@ -88,9 +88,6 @@ internal sealed class JobClock(JobZone zone, DateOnly jobDate, ProblemList probl
                 "charging", "compressor started", needsClock: true);
         }
     }
-
-    /// <summary>The moment at which a phase began, for a log that starts with it.</summary>
-    public static DateTimeOffset? StartOf(Given<JobTime>? started) => started?.Value.Clock;
 
     private static IEnumerable<Given<JobTime>?> Checks(Instrument instrument)
     {

@@ -42,6 +42,13 @@ internal sealed class PartBinder(BindingContext context)
         return part;
     }
 
+    /// <summary>Reads the value of one key of a part, as it stands alone.</summary>
+    public void BindKey(Type type, string key, JsonElement field, SourceNode node)
+    {
+        var part = (JobPart)Activator.CreateInstance(type)!;
+        SetProperty(part, type, JobSchema.Text(field, "x-alias-of") ?? key, field, node);
+    }
+
     private static AnyDimensions? EnterAny(Type type, SourceMapping mapping)
     {
         string? Word(string key) => (mapping.Find(key)?.Value as SourceScalar)?.Text;

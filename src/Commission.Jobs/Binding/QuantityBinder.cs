@@ -86,8 +86,20 @@ internal static class QuantityBinder
     }
 
     /// <summary>Adds a parser's fault at the very characters it is about.</summary>
-    public static void Report(BindingContext context, SourceScalar scalar, ParseFault fault)
+    /// <param name="context">What the binder knows.</param>
+    /// <param name="scalar">The value.</param>
+    /// <param name="fault">What the parser says.</param>
+    /// <param name="takesBare">Whether a number without a unit would do, had the file said what it means.</param>
+    public static void Report(BindingContext context, SourceScalar scalar, ParseFault fault, bool takesBare = false)
     {
+        var advice = fault.Advice;
+        if (fault.Kind == FaultKind.UnitMissing && context.UnitsAt(scalar) is { HasPreset: false } units)
+        {
+            // The units line itself was refused: that was told, and is the cause of this.
+            if (units.Refused) return;
+            if (takesBare && context.AdviseUnitsOnce()) advice += " Or write units: us at the top, which gives every bare number its unit.";
+        }
+
         var at = scalar.Location;
         var length = Math.Max(1, fault.Length);
         if (scalar.Length >= scalar.Text.Length)
@@ -100,7 +112,7 @@ internal static class QuantityBinder
             length = scalar.Length;
         }
 
-        context.Problems.Add(new Problem(at, fault.Found, fault.Expected, fault.Advice) { Code = "quantity-" + fault.Kind, Length = length });
+        context.Problems.Add(new Problem(at, fault.Found, fault.Expected, advice) { Code = "quantity-" + fault.Kind, Length = length });
     }
 
     private static ParsedQuantity? Parse(BindingContext context, SourceScalar scalar, JsonElement field)
@@ -109,7 +121,7 @@ internal static class QuantityBinder
         var result = QuantityParser.Parse(scalar.Text, dimension, context.UnitsAt(scalar).ForField(field, dimension));
         if (!result.Ok)
         {
-            Report(context, scalar, result.Fault);
+            Report(context, scalar, result.Fault, takesBare: true);
             return null;
         }
 

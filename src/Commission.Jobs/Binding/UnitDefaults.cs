@@ -18,6 +18,13 @@ internal sealed class UnitDefaults
     /// <summary>No defaults: every number needs its unit.</summary>
     public static UnitDefaults None { get; } = new(null);
 
+    /// <summary>The file says <c>units</c>, but not in a way that was understood.</summary>
+    public static UnitDefaults NotUnderstood { get; } = new(null) { Refused = true };
+
+    public bool HasPreset => _preset is not null;
+
+    public bool Refused { get; private init; }
+
     public static UnitDefaults Of(UnitChoice? choice)
     {
         if (choice?.Preset is not { } preset) return None;

@@ -36,8 +36,8 @@ internal static class TimeRules
 
     private static void Evacuation(RuleContext context, Evacuation evacuation)
     {
-        if (evacuation.Started is null && evacuation.Series?.Data?.Start is null
-            && evacuation.Events.Select(e => e.At).Concat(evacuation.Levels.Select(l => l.At)).All(t => t is null || t.Value.Clock is null))
+        var times = evacuation.Events.Select(e => e.At).Concat(evacuation.Levels.Select(l => l.At));
+        if (evacuation.Started is null && evacuation.Series?.Data?.Start is null && (evacuation.Series is not null || times.All(t => t is null)))
         {
             context.Problems.Add(evacuation.Origin, "The evacuation does not say when it was started.", "", "Write started: and the clock time, such as started: \"09:25\".", "missing-key");
         }
@@ -63,9 +63,20 @@ internal static class TimeRules
             }
         }
 
+        var told = EndBeforeIsolated(context, evacuation);
+
         // What precedes the start was told above; here only the order among themselves.
-        Rising(context, evacuation.Events.Select(e => e.At).Where(t => evacuation.Started is null || Compare(t, evacuation.Started) >= 0));
+        if (!told) Rising(context, evacuation.Events.Select(e => e.At).Where(t => evacuation.Started is null || Compare(t, evacuation.Started) >= 0));
         Rising(context, evacuation.Levels.Select(l => l.At).Where(t => evacuation.Started is null || Compare(t, evacuation.Started) >= 0));
+    }
+
+    private static bool EndBeforeIsolated(RuleContext context, Evacuation evacuation)
+    {
+        var isolated = evacuation.Events.LastOrDefault(e => e.What?.Value == EvacuationEventKind.Isolated)?.At;
+        var end = evacuation.Events.FirstOrDefault(e => e.What?.Value == EvacuationEventKind.End)?.At;
+        if (isolated is null || end is null || Compare(end, isolated) >= 0) return false;
+        context.Complain(end, $"The hold ended at {end.Text}, before the circuit was isolated at {isolated.Text}.", "", "Correct the times.", "time-order");
+        return true;
     }
 
     private static void Rising(RuleContext context, IEnumerable<Given<JobTime>?> times)

@@ -8,10 +8,10 @@ public sealed record HeatRise : JobPart
     /// <summary>Electrical input.</summary>
     public Given<Power>? Input { get; init; }
 
-    /// <summary>Or voltage…</summary>
+    /// <summary>Or the voltage across the heater, with amps.</summary>
     public Given<Voltage>? Volts { get; init; }
 
-    /// <summary>…and current.</summary>
+    /// <summary>The current through the heater, with volts.</summary>
     public Given<ElectricCurrent>? Amps { get; init; }
 
     /// <summary>Or the output of a furnace.</summary>

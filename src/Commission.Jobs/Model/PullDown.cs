@@ -5,10 +5,10 @@ namespace Commission.Jobs.Model;
 /// <summary>The box's pull-down.</summary>
 public sealed record PullDown : JobPart
 {
-    /// <summary>From.</summary>
+    /// <summary>The temperature it began at.</summary>
     public required Given<Temperature> From { get; init; }
 
-    /// <summary>To.</summary>
+    /// <summary>The temperature it reached.</summary>
     public required Given<Temperature> To { get; init; }
 
     /// <summary>In what time.</summary>

@@ -17,9 +17,9 @@ public sealed record RunCapacitor : JobPart
     /// <summary>What was measured, off the circuit.</summary>
     public Given<Capacitance>? Read { get; init; }
 
-    /// <summary>Or the current through it…</summary>
+    /// <summary>Or, running: the current through it.</summary>
     public Given<ElectricCurrent>? RunningCurrent { get; init; }
 
-    /// <summary>…and the voltage across it, running.</summary>
+    /// <summary>And the voltage across it.</summary>
     public Given<Voltage>? RunningVoltage { get; init; }
 }

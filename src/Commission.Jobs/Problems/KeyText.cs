@@ -24,12 +24,12 @@ internal static class KeyText
         return Make(key.Location, $"\"{key.Text}\" is not a key {where}.", "", advice, "unknown-key", key.Length);
     }
 
-    public static Problem Missing(JsonElement schema, SourceMapping mapping, JsonInstance.Place place, string missing)
+    public static Problem Missing(JobSchema whole, JsonElement schema, SourceMapping mapping, JsonInstance.Place place, string missing)
     {
         var owner = place.NameOfKey is { } name ? $"\"{name}\"" : "The file";
         var property = schema.GetProperty("properties").GetProperty(missing);
         var meaning = JobSchema.Text(property, "description") ?? "";
-        var example = property.TryGetProperty("examples", out var examples) ? $"Write it like {missing}: {ValueText.Yaml(examples[0])}." : $"Write \"{missing}:\" and what belongs to it.";
+        var example = ValueText.Example(whole, property) is { } shown ? $"Write it like {missing}: {shown}." : $"Write {missing}: and what belongs to it.";
         var at = place.Key is { } key ? (key.Location, key.Length) : (mapping.Location, 1);
         return Make(at.Item1, $"{owner} does not say \"{missing}\".", meaning, example, "missing-key", at.Item2);
     }
@@ -55,6 +55,9 @@ internal static class KeyText
         foreach (var part in schema.Root.GetProperty("properties").EnumerateObject())
         {
             if (part.Name == key) return null;
+
+            // Units and limits name what belongs elsewhere.
+            if (part.Name is "units" or "limits") continue;
             if (schema.ForMapping(part.Value) is not { } mapping) continue;
             foreach (var path in PathsTo(schema, mapping, key, part.Name, 2))
             {

@@ -17,10 +17,10 @@ internal static class ValueText
         var node = place.Value;
         return node switch
         {
-            SourceScalar { IsEmpty: true } => Make(place, $"{name} has no value.", Expected(schema, field), $"Write it, or delete the line.{Like(field, " For example ")}", "no-value"),
-            SourceMapping => Make(place, $"{name} holds keys.", Expected(schema, field), Like(field, "Write it like "), "wrong-type"),
+            SourceScalar { IsEmpty: true } => Make(place, $"{name} has no value.", Expected(schema, field), $"Write it{Like(schema, field, place, ", such as ", "")}, or delete the line.", "no-value"),
+            SourceMapping => Make(place, $"{name} holds keys.", Expected(schema, field), Like(schema, field, place), "wrong-type"),
             SourceSequence { Items.Count: 0 } when schema.TakesList(field) => Make(place, $"{name} is an empty list.", "", "Write its items, or delete the line.", "empty-list"),
-            SourceSequence => Make(place, $"{name} is a list.", Expected(schema, field), Like(field, "Write it like "), "wrong-type"),
+            SourceSequence => Make(place, $"{name} is a list.", Expected(schema, field), Like(schema, field, place), "wrong-type"),
             SourceScalar scalar => UnfitScalar(schema, field, place, scalar, name),
             _ => throw new InvalidOperationException(),
         };
@@ -68,7 +68,7 @@ internal static class ValueText
             var keys = schema.ForMapping(field) is { } mapping && mapping.TryGetProperty("properties", out var properties)
                 ? ": " + OneOf([.. properties.EnumerateObject().Where(p => !p.Value.TryGetProperty("x-alias-of", out _)).Select(p => p.Name)])
                 : "";
-            return Make(place, $"{name} is {written}.", $"{shape}{keys}.", list ? "Begin each item with a dash on a line of its own." : Like(field, "Write it like "), "wrong-type");
+            return Make(place, $"{name} is {written}.", $"{shape}{keys}.", list ? "Begin each item with a dash on a line of its own." : Like(schema, field, place), "wrong-type");
         }
 
         if (end.TryGetProperty("const", out var constant))
@@ -78,7 +78,7 @@ internal static class ValueText
             return Make(place, $"{written} is read as yes or no.", Expected(schema, field), "Put it in quotes if it is text.", "wrong-type");
         if (JobSchema.Text(end, "type") is "number" or "integer" && scalar.IsQuoted && double.TryParse(scalar.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out _))
             return Make(place, $"{name} is {written}, a text.", Expected(schema, field), $"Write {scalar.Text} without quotes.", "wrong-type");
-        return Make(place, $"{name} is {written}.", Expected(schema, field), Like(field, "Write it like "), "wrong-type");
+        return Make(place, $"{name} is {written}.", Expected(schema, field), Like(schema, field, place), "wrong-type");
     }
 
     private static Problem NotAWord(JsonElement end, JsonElement allowed, JsonInstance.Place place, SourceScalar scalar, string name)
@@ -88,7 +88,10 @@ internal static class ValueText
             return Make(place, $"{name} is {written}.", "", "Write yes or no.", "unknown-word");
         var all = allowed.EnumerateArray().Select(w => w.GetString()!).ToArray();
         var nearest = NearestName.Of(scalar.Text, all);
-        return Make(place, $"{written} is not known for {name}.", $"It is {OneOf([.. words.EnumerateObject().Select(p => p.Name)])}.",
+        var known = words.EnumerateObject().Select(p => p.Name).ToArray();
+
+        // With a good guess a long list only hides it.
+        return Make(place, $"{written} is not known for {name}.", nearest is null || known.Length <= 8 ? $"The words are {OneOf(known)}." : "",
             nearest is null ? "" : $"Did you mean \"{nearest}\"?", "unknown-word");
     }
 
@@ -114,7 +117,7 @@ internal static class ValueText
         }
 
         if (end.TryGetProperty("x-quantity", out _)) return "A number with its unit is expected.";
-        if (end.TryGetProperty("x-words", out var words)) return $"It is {OneOf([.. words.EnumerateObject().Select(p => p.Name)])}.";
+        if (end.TryGetProperty("x-words", out var words)) return $"One word is expected: {OneOf([.. words.EnumerateObject().Select(p => p.Name)])}.";
         if (end.TryGetProperty("enum", out _)) return "yes or no is expected.";
         return JobSchema.Text(end, "type") switch
         {
@@ -124,8 +127,25 @@ internal static class ValueText
         };
     }
 
-    private static string Like(JsonElement field, string lead) =>
-        field.TryGetProperty("examples", out var examples) && examples.GetArrayLength() > 0 ? $"{lead}{Yaml(examples[0])}." : "";
+    private static string Like(JobSchema schema, JsonElement field, JsonInstance.Place place, string lead = "Write it like ", string end = ".")
+    {
+        var key = place.Key is { } own ? own.Text + ": " : "";
+        return Example(schema, field) is { } example ? $"{lead}{key}{example}{end}" : "";
+    }
+
+    /// <summary>How a field may be written: its own example, or one made of the keys it needs; null when there is none.</summary>
+    public static string? Example(JobSchema schema, JsonElement field)
+    {
+        if (field.TryGetProperty("examples", out var examples) && examples.GetArrayLength() > 0) return Yaml(examples[0]);
+        if (schema.ForMapping(field) is not { } mapping || !mapping.TryGetProperty("properties", out var properties)) return null;
+        var needed = mapping.TryGetProperty("required", out var required) ? required.EnumerateArray().Select(r => r.GetString()!).ToArray() : [];
+        var shown = properties.EnumerateObject()
+            .Where(p => needed.Length > 0 ? needed.Contains(p.Name) : p.Value.TryGetProperty("examples", out _))
+            .Take(needed.Length > 0 ? 4 : 2)
+            .Select(p => (p.Name, Example: p.Value.TryGetProperty("examples", out var own) ? Yaml(own[0]) : "…"));
+        var text = string.Join(", ", shown.Select(p => $"{p.Name}: {p.Example}"));
+        return text.Length == 0 ? null : "{" + text + "}";
+    }
 
     private static bool IsTimeOfDay(string text) => text.Length is 5 or 8 && text[2] == ':' && char.IsAsciiDigit(text[0]);
 

@@ -87,7 +87,7 @@ internal sealed class SchemaCheck
         if (FieldSchema(place, rootSchema) is not { } field) return;
         if (place.Value is SourceMapping mapping && keywords.Contains("required") && _schema.ForMapping(field) is { } schema)
         {
-            foreach (var missing in MissingKeys(schema, mapping)) _problems.Add(KeyText.Missing(schema, mapping, place, missing));
+            foreach (var missing in MissingKeys(schema, mapping)) _problems.Add(KeyText.Missing(_schema, schema, mapping, place, missing));
             if (!keywords.Overlaps(["type", "enum", "const", "minItems"])) return;
         }
 

@@ -36,8 +36,10 @@ internal static class YamlSyntaxFault
             return Make(at, "This line has no colon.", "A key is followed by a colon and a space.", "Write key: value.", "yaml-colon");
         if (Says("mapping values are not allowed") || Says("invalid mapping"))
         {
-            return Make(at, "A second colon stands in this line, or the line is indented too far.", "",
-                "Put a value that contains a colon in quotes; line a key up with its neighbours.", "yaml-colon");
+            if (text.Lines[at.Line - 1].IndexOf(':', StringComparison.Ordinal) >= at.Column - 1)
+                return Make(at, "This line is indented further than its neighbours.", "Keys of one block begin in the same column.", "Correct the indentation.", "yaml-indent");
+            return Make(at, "A second colon stands in this line.", "",
+                "Put a value that contains a colon in quotes.", "yaml-colon");
         }
 
         if (Says("block sequence entries"))

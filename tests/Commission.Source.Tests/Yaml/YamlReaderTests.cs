@@ -67,7 +67,8 @@ public sealed class YamlReaderTests
     [InlineData("a: @home\n", "job.yaml:1:4: A value cannot begin with @. Put the value in quotes.")]
     [InlineData("a: \"C:\\Users\"\n", "job.yaml:1:7: A backslash in double quotes begins an escape, and this one does not exist. Use single quotes, or write \\\\ for a backslash.")]
     [InlineData("a: 1\nno colon here\nb: 2\n", "job.yaml:2:1: This line has no colon. A key is followed by a colon and a space. Write key: value.")]
-    [InlineData("note: see page: 12\n", "job.yaml:1:15: A second colon stands in this line, or the line is indented too far. Put a value that contains a colon in quotes; line a key up with its neighbours.")]
+    [InlineData("note: see page: 12\n", "job.yaml:1:15: A second colon stands in this line. Put a value that contains a colon in quotes.")]
+    [InlineData("a: 1\n b: 2\n", "job.yaml:2:3: This line is indented further than its neighbours. Keys of one block begin in the same column. Correct the indentation.")]
     [InlineData("a:\n    b: 1\n  c: 2\n", "job.yaml:3:3: This line does not line up with the ones above. Keys of one block begin in the same column. Correct the indentation of this line or of the one before.")]
     public void Faults_are_told_in_plain_words(string text, string expected) =>
         Assert.Equal([expected], Reading.Yaml(text).Problems);
