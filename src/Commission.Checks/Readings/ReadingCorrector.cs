@@ -60,7 +60,7 @@ public sealed class ReadingCorrector
         return Once(given.At, reading, false, () =>
         {
             var instrument = context.Get<InstrumentKit>().For(reading, with);
-            var (terms, accuracyKnown) = Terms(name, given.Value.Si, given.Stated, given.Step, instrument, kind);
+            var (terms, accuracyKnown) = Terms(name, given.Value.Si, T.Dimension, given.Stated, given.Step, instrument, kind);
             return new CorrectedReading
             {
                 Name = name,
@@ -96,7 +96,7 @@ public sealed class ReadingCorrector
         var tied = checks is not null && given.Stated is null && instrument!.IsTiedDownAt(shown);
         var (terms, accuracyKnown) = tied
             ? ([1.0 * instrument!.RepeatabilityCause, .. ResolutionOf(name, instrument.ResolutionSi ?? given.Step, DisplayKind.PressureDifference)], true)
-            : Terms(name, shown, given.Stated, given.Step, instrument, DisplayKind.PressureDifference);
+            : Terms(name, shown, Dimension.Pressure, given.Stated, given.Step, instrument, DisplayKind.PressureDifference);
         var value = context.Scope.Reading(shown, [.. terms]);
         var afterZero = shown;
         if (checks is not null)
@@ -139,7 +139,7 @@ public sealed class ReadingCorrector
         var iced = instrument?.IcePoint is not null && given.Stated is null && instrument.ThermocoupleClass is not null;
         var (terms, accuracyKnown) = iced
             ? (ResolutionOf(name, instrument!.ResolutionSi ?? given.Step, DisplayKind.TemperatureDifference).ToList(), true)
-            : Terms(name, given.Value.Si, given.Stated, given.Step, instrument, DisplayKind.TemperatureDifference);
+            : Terms(name, given.Value.Si, Dimension.Temperature, given.Stated, given.Step, instrument, DisplayKind.TemperatureDifference);
         var value = context.Scope.Reading(given.Value.Si, [.. terms]);
         if (instrument?.IcePoint is { } ice)
         {
@@ -207,7 +207,7 @@ public sealed class ReadingCorrector
         }
     }
 
-    private (List<RootTerm> Terms, bool Known) Terms(string name, double readingSi, Stated? stated, double? writtenStep, UsedInstrument? instrument, DisplayKind kind)
+    private (List<RootTerm> Terms, bool Known) Terms(string name, double readingSi, Dimension dimension, Stated? stated, double? writtenStep, UsedInstrument? instrument, DisplayKind kind)
     {
         if (stated is not null)
         {
@@ -218,14 +218,14 @@ public sealed class ReadingCorrector
 
         var terms = new List<RootTerm>();
         var accuracyKnown = false;
-        if (instrument?.HalfWidth(readingSi) is { } half)
+        if (instrument?.HalfWidth(readingSi, dimension) is { } half)
         {
             terms.Add(half * instrument.AccuracyCause);
             accuracyKnown = true;
         }
 
         if (instrument?.DigitsIncluded != true)
-            terms.AddRange(ResolutionOf(name, instrument?.ResolutionSi ?? writtenStep, kind));
+            terms.AddRange(ResolutionOf(name, instrument?.ResolutionFor(dimension) ?? writtenStep, kind));
         return (terms, accuracyKnown);
     }
 

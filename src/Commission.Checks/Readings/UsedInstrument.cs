@@ -108,10 +108,24 @@ public sealed class UsedInstrument
         _ => DisplayKind.PressureDifference,
     };
 
-    /// <summary>Half the width of the accuracy bound at a reading, as an SI difference; null when it is not known.</summary>
+    /// <summary>One step of the indication for a reading of this dimension; null when the step written with the instrument is of another one, as a clamp meter's amperes are for its volts.</summary>
+    /// <param name="dimension">What was read.</param>
+    public double? ResolutionFor(Dimension dimension) =>
+        Described.Resolution?.Value is { } step && SameScale(step.Dimension, dimension) ? step.Si : null;
+
+    /// <summary>Half the width of the accuracy bound at a reading of the instrument's own dimension, as an SI difference; null when it is not known.</summary>
     /// <param name="readingSi">The reading, SI as the instrument shows it (a gauge pressure above the atmosphere).</param>
-    public double? HalfWidth(double readingSi)
+    public double? HalfWidth(double readingSi) => HalfWidth(readingSi, Dimension);
+
+    /// <summary>The same for a reading of any dimension: a share of the reading holds for all an instrument reads, an amount only for its own dimension.</summary>
+    /// <param name="readingSi">The reading, SI as the instrument shows it.</param>
+    /// <param name="dimension">What was read.</param>
+    public double? HalfWidth(double readingSi, Dimension dimension)
     {
+        if (!SameScale(dimension, Dimension))
+            return Statement is { } share && share.HalfWidthAt(0, context.Present.Units[StepKindOf(Dimension)].Unit, FullScaleSi, ResolutionSi) == 0 && share.HalfWidthAt(1, context.Present.Units[StepKindOf(Dimension)].Unit) is { } one
+                ? one / context.Present.Units[StepKindOf(Dimension)].Unit.Factor * Math.Abs(readingSi)
+                : null;
         if (Statement is { } s)
         {
             var unit = context.Present.Units[StepKindOf(Dimension)].Unit;
@@ -191,6 +205,16 @@ public sealed class UsedInstrument
             _ => null,
         };
     }
+
+    // Gauge and absolute pressures share a step, and so do temperatures and their differences.
+    private static bool SameScale(Dimension a, Dimension b) => Scale(a) == Scale(b);
+
+    private static Dimension Scale(Dimension dimension) => dimension switch
+    {
+        Dimension.Pressure or Dimension.VacuumLevel or Dimension.AtmosphericPressure => Dimension.PressureDifference,
+        Dimension.Temperature => Dimension.TemperatureDifference,
+        _ => dimension,
+    };
 
     private string? SensorWords() => Described.Sensor?.Text;
 

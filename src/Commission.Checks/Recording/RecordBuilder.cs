@@ -36,7 +36,7 @@ public static class RecordBuilder
             Reasons = reasons,
             Conditions = conditions,
             Cautions = CautionMaker.Make(job, refrigerant.Info?.SafetyGroup?.Value),
-            Findings = findings,
+            Findings = [.. findings.Select(f => f with { Readings = [.. f.Readings.Select(r => r with { At = inputs.Place(r.At, job.Origin.File) })] })],
             Tables = [.. TableCatalogue.All.SelectMany(source => source.Tables(context))],
             Figures = Figures(context, findings),
             Instruments = InstrumentRows.Make(context, findings),
@@ -45,7 +45,7 @@ public static class RecordBuilder
             Photos = [.. job.Photos.Select(p => Photo(p, inputs.Files))],
             Signatures = [.. job.Signatures.Select(Signature)],
             Inputs = inputs.Files,
-            Job = inputs.Tree,
+            Job = [.. inputs.Tree.Select(n => Placed(n, inputs, job.Origin.File))],
             Program = inputs.Program,
             AsOf = inputs.AsOf,
             Paper = (job.Identity.Paper?.Value ?? (context.Present.Preset == "si" ? Paper.A4 : Paper.Letter)) == Paper.A4 ? "a4" : "letter",
@@ -102,6 +102,12 @@ public static class RecordBuilder
 
     private static string Due(ReturnVisit visit) =>
         (visit.OutdoorAtLeast is { } t ? $", when it is at least {t.Text} outdoors" : "") + (visit.By is { } by ? $", by {by.Text}" : "");
+
+    private static InputNode Placed(InputNode node, RecordInputs inputs, string job) => node with
+    {
+        At = node.At is { } at ? inputs.Place(at, job) : null,
+        Children = [.. node.Children.Select(c => Placed(c, inputs, job))],
+    };
 
     private static PhotoNote Photo(Photo photo, ImmutableArray<InputFile> files) => new(
         photo.File.Value,
