@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using Commission.Checks.Limits.Reading;
 
 namespace Commission.Checks.Limits;
@@ -6,7 +5,7 @@ namespace Commission.Checks.Limits;
 /// <summary>Every limit this program knows, read once when the first is asked for.</summary>
 internal static class LimitDefinitions
 {
-    private static readonly Lazy<FrozenDictionary<string, LimitDefinition>> ById = new(() =>
+    private static readonly Lazy<Dictionary<string, LimitDefinition>> ById = new(() =>
         EmbeddedYaml.Read("limit-definitions.yaml", (root, problems) => DefinitionsReader.Read(root, problems)));
 
     /// <summary>All definitions, ordered by id.</summary>

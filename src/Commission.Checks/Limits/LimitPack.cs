@@ -16,7 +16,7 @@ internal sealed record LimitPack(
     string PublishedBy,
     string Edition,
     ImmutableArray<PackReference> BuildsOn,
-    ImmutableSortedDictionary<string, ImmutableArray<LimitEntry>> Limits,
+    IReadOnlyDictionary<string, IReadOnlyList<LimitEntry>> Limits,
     ImmutableArray<RequiredProfile> Required)
 {
     /// <summary>The name of the pack that stands behind all others.</summary>

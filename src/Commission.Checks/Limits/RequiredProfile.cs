@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Commission.Jobs.Model.Words;
 using Commission.Source;
 
@@ -12,7 +11,7 @@ namespace Commission.Checks.Limits;
 /// <param name="At">Where it is written.</param>
 internal sealed record RequiredProfile(
     LimitConditions When,
-    ImmutableArray<ImmutableArray<string>> Checks,
-    ImmutableArray<PhotoSubject> Photos,
+    IReadOnlyList<IReadOnlyList<string>> Checks,
+    IReadOnlyList<PhotoSubject> Photos,
     string Because,
     SourceLocation At);

@@ -10,6 +10,7 @@ namespace Commission.Documents.Html;
 internal sealed class HtmlBody(FrozenDictionary<string, FigureData> figures, Contents contents)
 {
     private readonly HtmlText _page = new(64_000);
+    private readonly Stack<(int Asked, int Level)> _headings = new();
     private int _figures;
 
     /// <summary>Writes everything inside the root.</summary>
@@ -116,10 +117,17 @@ internal sealed class HtmlBody(FrozenDictionary<string, FigureData> figures, Con
         _page.Raw("</").Raw(name).Raw(">");
     }
 
+    // Headings nest without a gap, as screen readers count them; one that a template set smaller keeps its look.
     private void Heading(XElement element)
     {
-        var name = element.Name.LocalName;
-        _page.Raw("<").Raw(name).Raw(Attributes(element));
+        var asked = element.Name.LocalName[1] - '0';
+        while (_headings.TryPeek(out var outer) && outer.Asked >= asked)
+            _headings.Pop();
+        var level = _headings.TryPeek(out var parent) ? parent.Level + 1 : 1;
+        _headings.Push((asked, level));
+
+        var name = string.Create(CultureInfo.InvariantCulture, $"h{level}");
+        _page.Raw("<").Raw(name).Raw(Attributes(element, level == asked ? "" : "as-" + element.Name.LocalName));
         if (contents.IdOf(element) is { } id)
             _page.Raw(" id=\"").Attribute(id).Raw("\"");
         _page.Raw(">");

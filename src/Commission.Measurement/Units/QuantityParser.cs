@@ -123,7 +123,7 @@ public static partial class QuantityParser
     [GeneratedRegex(@" +to +| *(?:\.\.\.?|[…–—]) *|(?<=[\d°A-Za-z%]) *-(?= *\d)(?<!\d-)|(?<=\d) +- +(?=\d)|(?<=\d)-(?=\d+(?!\d*/))", RegexOptions.IgnoreCase, 1000)]
     private static partial Regex RangeSign();
 
-    [GeneratedRegex(@" +to +| *(?:\.\.\.?|[…–—]|-|/) *(?=\d)", RegexOptions.IgnoreCase, 1000)]
+    [GeneratedRegex(@" +to +| *(?:\.\.\.?|[…–—]|-) *(?=\d)|(?<=\d{2}) */ *(?=\d{2})", RegexOptions.IgnoreCase, 1000)]
     private static partial Regex VoltageRangeSign();
 
     [GeneratedRegex(@"^(?:~|≈|<|>|≤|≥|about\b|approx|ca\b|circa\b|around\b|under\b|over\b|less than\b|more than\b|above\b|below\b|max\b|min\b(?= *\d))", RegexOptions.IgnoreCase, 1000)]

@@ -80,7 +80,7 @@ public static class UnitTable
         new("°C", Dimension.Temperature, 1, ConversionFactors.CelsiusZero, null, ["C", "degC", "deg C", "degrees C", "Celsius", "degrees Celsius", "℃"]),
         new("K", Dimension.Temperature, 1, 0, null, ["kelvin", "kelvins"]),
         new("°R", Dimension.Temperature, Degree, 0, null, ["R", "degR", "deg R", "Rankine"]),
-        Of(Dimension.TemperatureDifference, "°F", Degree, "F", "degF", "deg F", "degrees F", "Fahrenheit", "degrees Fahrenheit", "℉", "R", "F diff"),
+        Of(Dimension.TemperatureDifference, "°F", Degree, "F", "degF", "deg F", "degrees F", "Fahrenheit", "degrees Fahrenheit", "℉", "R", "degR", "deg R", "Rankine", "F diff"),
         Of(Dimension.TemperatureDifference, "K", 1, "kelvin", "kelvins"),
         Of(Dimension.TemperatureDifference, "°C", 1, "C", "degC", "deg C", "degrees C", "Celsius", "degrees Celsius", "℃", "C diff"),
 

@@ -91,7 +91,7 @@ public sealed class EmbeddedPackTests
             "pressure-test.tracer.maximum", "refrigerant.cylinder.fill", "safety.flammable.ignition-distance", "safety.high-pressure-switch.factor",
         ];
         var pack = LimitLibrary.Embedded.Find(LimitPack.CommonPractice)!;
-        Assert.Equal(guarded, pack.Limits.Where(limit => limit.Value.Any(entry => entry.Rule == Measurement.Decisions.DecisionRule.Guarded)).Select(limit => limit.Key));
+        Assert.Equal(guarded, pack.Limits.Where(limit => limit.Value.Any(entry => entry.Rule == Measurement.Decisions.DecisionRule.Guarded)).Select(limit => limit.Key).Order(StringComparer.Ordinal));
     }
 
     [Fact]

@@ -179,7 +179,7 @@ public sealed class LimitResolverTests
     [Fact]
     public void A_pack_named_twice_or_building_in_a_circle_is_asked_once()
     {
-        var empty = ImmutableSortedDictionary<string, ImmutableArray<LimitEntry>>.Empty;
+        var empty = new Dictionary<string, IReadOnlyList<LimitEntry>>(StringComparer.Ordinal);
         LimitPack Pack(string name, params string[] below) =>
             new(name, name, name, "1", [.. below.Select(other => new PackReference(other, Nowhere))], empty, []);
         var packs = new[] { Pack("a", "b"), Pack("b", "a", "common-practice"), Pack("common-practice") }.ToDictionary(pack => pack.Name, StringComparer.Ordinal);

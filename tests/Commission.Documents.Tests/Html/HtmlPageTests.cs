@@ -137,8 +137,15 @@ public partial class HtmlPageTests
     public void A_trace_folds_and_a_link_leads_inside_it()
     {
         var page = Page("<body><h1>x</h1><section class=\"trace\" id=\"trace-1\"><h3>1 Superheat</h3><p>how</p></section><section class=\"trace\" id=\"trace-2\"><p>short</p></section></body>");
-        Assert.Contains("<details class=\"trace\"><summary><h3>1 Superheat</h3></summary><div class=\"told\" id=\"trace-1\"><p>how</p></div></details>", page, StringComparison.Ordinal);
+        Assert.Contains("<details class=\"trace\"><summary><h2 class=\"as-h3\">1 Superheat</h2></summary><div class=\"told\" id=\"trace-1\"><p>how</p></div></details>", page, StringComparison.Ordinal);
         Assert.Contains("<section id=\"trace-2\" class=\"trace\"><p>short</p></section>", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Headings_nest_without_a_gap_and_keep_their_look()
+    {
+        var page = Page("<body><h1>A</h1><h3>B</h3><h3>C</h3><h2>D</h2><h3 class=\"own\">E</h3></body>");
+        Assert.Contains("<h1>A</h1><h2 class=\"as-h3\">B</h2><h2 class=\"as-h3\">C</h2><h2 id=\"part-1\">D</h2><h3 class=\"own\">E</h3>", page, StringComparison.Ordinal);
     }
 
     [Fact]

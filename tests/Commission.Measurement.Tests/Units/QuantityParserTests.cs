@@ -181,6 +181,7 @@ public sealed class QuantityParserTests
     [InlineData("208/230 V", Dimension.Voltage, 208, 230, "208 to 230 V")]
     [InlineData("208-230 V", Dimension.Voltage, 208, 230, "208 to 230 V")]
     [InlineData("208 V – 230 V", Dimension.Voltage, 208, 230, "208 to 230 V")]
+    [InlineData("1/2 to 1 V", Dimension.Voltage, 0.5, 1, "1/2 to 1 V")]
     [InlineData("65 to 105 °F", Dimension.Temperature, 291.4833333, 313.7055556, "65 to 105 °F")]
     [InlineData("65 °F to 105 °F", Dimension.Temperature, 291.4833333, 313.7055556, "65 to 105 °F")]
     [InlineData("-10 to 5 °C", Dimension.Temperature, 263.15, 278.15, "-10 to 5 °C")]

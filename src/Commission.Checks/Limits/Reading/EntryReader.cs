@@ -8,25 +8,25 @@ namespace Commission.Checks.Limits.Reading;
 /// <summary>Reads the cases of one limit.</summary>
 internal sealed class EntryReader(LimitDefinition definition, PackDefaults defaults, ProblemList problems)
 {
-    private static readonly (string Key, LimitShape Shape)[] Forms =
+    private static readonly LimitForm[] Forms =
     [
-        ("at least", LimitShape.AtLeast),
-        ("at most", LimitShape.AtMost),
-        ("within", LimitShape.Within),
-        ("target", LimitShape.Target),
-        ("tolerance", LimitShape.Tolerance),
-        ("statement", LimitShape.Statement),
+        new("at least", LimitShape.AtLeast),
+        new("at most", LimitShape.AtMost),
+        new("within", LimitShape.Within),
+        new("target", LimitShape.Target),
+        new("tolerance", LimitShape.Tolerance),
+        new("statement", LimitShape.Statement),
     ];
 
     /// <summary>Reads a limit: one case, or several under <c>cases</c>.</summary>
     /// <param name="node">The value of the limit's id.</param>
     /// <returns>The cases that could be read, in the order written.</returns>
-    public ImmutableArray<LimitEntry> Read(SourceNode node)
+    public IReadOnlyList<LimitEntry> Read(SourceNode node)
     {
         if (node is not SourceMapping mapping || mapping.Find("cases") is null)
             return ReadCase(node) is { } single ? [single] : [];
         if (StrictMapping.Open(node, "a limit with cases", problems) is not { } limit) return [];
-        var cases = ImmutableArray.CreateBuilder<LimitEntry>();
+        var cases = new List<LimitEntry>();
         foreach (var item in limit.Items("cases"))
         {
             if (cases.Count > 0 && cases[^1].When.All.Length == 0)
@@ -35,7 +35,7 @@ internal sealed class EntryReader(LimitDefinition definition, PackDefaults defau
         }
 
         limit.Close();
-        return cases.ToImmutable();
+        return cases;
     }
 
     private LimitEntry? ReadCase(SourceNode node)
@@ -47,7 +47,12 @@ internal sealed class EntryReader(LimitDefinition definition, PackDefaults defau
         var source = mapping.RequireText("source");
         var note = mapping.Text("note");
         var with = ReadCompanions(mapping);
-        var given = Forms.Select(form => (form.Key, form.Shape, Text: mapping.Text(form.Key))).Where(form => form.Text is not null).ToList();
+        var given = new List<LimitForm>();
+        foreach (var form in Forms)
+        {
+            if (mapping.Text(form.Key) is { } text) given.Add(form with { Text = text });
+        }
+
         mapping.Close();
 
         // A misspelt form was already reported; that the figure is missing would say it twice.
@@ -61,11 +66,11 @@ internal sealed class EntryReader(LimitDefinition definition, PackDefaults defau
             With = with,
             Note = note?.Text,
         };
-        var whole = WithFigures(entry, given.ToDictionary(form => form.Shape, form => form.Text!));
+        var whole = WithFigures(entry, given);
         return problems.Count == before ? whole : null;
     }
 
-    private LimitShape? ShapeOf(StrictMapping mapping, List<(string Key, LimitShape Shape, SourceScalar? Text)> given)
+    private LimitShape? ShapeOf(StrictMapping mapping, List<LimitForm> given)
     {
         var allowed = Forms.Where(form => Allows(form.Shape)).Select(form => $"\"{form.Key}\"").ToList();
         var advice = $"Write {string.Join(" or ", allowed)}.";
@@ -92,32 +97,33 @@ internal sealed class EntryReader(LimitDefinition definition, PackDefaults defau
         definition.Shapes.Contains(shape)
         || (shape is LimitShape.AtLeast or LimitShape.AtMost && definition.Shapes.Contains(LimitShape.Within));
 
-    private LimitEntry? WithFigures(LimitEntry entry, Dictionary<LimitShape, SourceScalar> texts)
+    private LimitEntry? WithFigures(LimitEntry entry, List<LimitForm> given)
     {
+        var text = given[0].Text!;
         switch (entry.Shape)
         {
             case LimitShape.Statement:
-                return entry with { Statement = texts[LimitShape.Statement].Text };
+                return entry with { Statement = text.Text };
             case LimitShape.Within:
-                return definition.Quantity is { } quantity && FigureReader.ReadRange(texts[LimitShape.Within], quantity, problems) is { } range
+                return definition.Quantity is { } quantity && FigureReader.ReadRange(text, quantity, problems) is { } range
                     ? entry with { Lower = range.Lower, Upper = range.Upper }
                     : null;
             case LimitShape.AtLeast:
-                return FigureReader.Read(texts[LimitShape.AtLeast], definition, problems) is { } lower ? entry with { Lower = lower } : null;
+                return FigureReader.Read(text, definition, problems) is { } lower ? entry with { Lower = lower } : null;
             case LimitShape.AtMost:
-                return FigureReader.Read(texts[LimitShape.AtMost], definition, problems) is { } upper ? entry with { Upper = upper } : null;
+                return FigureReader.Read(text, definition, problems) is { } upper ? entry with { Upper = upper } : null;
             case LimitShape.Tolerance:
-                return HalfWidth(texts[LimitShape.Tolerance]) is { } half ? entry with { Lower = Minus(half), Upper = half } : null;
+                return HalfWidth(text) is { } half ? entry with { Lower = Minus(half), Upper = half } : null;
             default:
-                return Target(entry, texts);
+                return Target(entry, text, given.Count > 1 ? given[1].Text : null);
         }
     }
 
-    private LimitEntry? Target(LimitEntry entry, Dictionary<LimitShape, SourceScalar> texts)
+    private LimitEntry? Target(LimitEntry entry, SourceScalar text, SourceScalar? tolerance)
     {
-        if (FigureReader.Read(texts[LimitShape.Target], definition, problems) is not { } target) return null;
-        if (!texts.TryGetValue(LimitShape.Tolerance, out var text)) return entry with { Target = target };
-        if (HalfWidth(text) is not { } half) return null;
+        if (FigureReader.Read(text, definition, problems) is not { } target) return null;
+        if (tolerance is null) return entry with { Target = target };
+        if (HalfWidth(tolerance) is not { } half) return null;
         var decimals = Math.Max(target.Decimals, half.Decimals);
         return entry with
         {

@@ -48,9 +48,9 @@ internal static class LimitPackReader
         return defaults;
     }
 
-    private static ImmutableSortedDictionary<string, ImmutableArray<LimitEntry>> ReadLimits(SourceNode? node, PackDefaults defaults, ProblemList problems)
+    private static Dictionary<string, IReadOnlyList<LimitEntry>> ReadLimits(SourceNode? node, PackDefaults defaults, ProblemList problems)
     {
-        var limits = ImmutableSortedDictionary.CreateBuilder<string, ImmutableArray<LimitEntry>>(StringComparer.Ordinal);
+        var limits = new Dictionary<string, IReadOnlyList<LimitEntry>>(StringComparer.Ordinal);
         if (node is SourceMapping mapping)
         {
             foreach (var entry in mapping.Entries)
@@ -76,7 +76,7 @@ internal static class LimitPackReader
             problems.Add(node.Location, $"\"limits\" holds {StrictMapping.Kind(node)}.", "A list of limits by id was expected.", "", "wrong-type", node.Length);
         }
 
-        return limits.ToImmutable();
+        return limits;
     }
 
     private static bool IsName(string text) =>

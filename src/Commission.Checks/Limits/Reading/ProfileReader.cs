@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Commission.Jobs.Model.Words;
 using Commission.Source;
 using Commission.Source.Problems;
@@ -9,8 +8,8 @@ namespace Commission.Checks.Limits.Reading;
 /// <summary>Reads what a record has to show.</summary>
 internal static class ProfileReader
 {
-    private static readonly Dictionary<string, PhotoSubject> Photos =
-        Enum.GetValues<PhotoSubject>().ToDictionary(subject => MemberWords.Of(subject.ToString()), StringComparer.Ordinal);
+    // In the order of the members.
+    private static readonly string[] Photos = [.. Enum.GetNames<PhotoSubject>().Select(MemberWords.Of)];
 
     /// <summary>Reads one profile.</summary>
     /// <param name="node">An item of <c>required</c>.</param>
@@ -21,12 +20,17 @@ internal static class ProfileReader
         if (StrictMapping.Open(node, "a profile", problems) is not { } mapping) return null;
         var before = problems.Count;
         var when = ConditionsReader.Read(mapping.Take("when"), problems);
-        var checks = mapping.Items("checks").Select(item => ReadChecks(item, problems)).OfType<string[]>().Select(group => group.ToImmutableArray()).ToImmutableArray();
-        var photos = mapping.Items("photos").Select(item => ReadPhoto(item, problems)).OfType<PhotoSubject>().ToImmutableArray();
+        var checks = mapping.Items("checks").Select(item => ReadChecks(item, problems)).OfType<string[]>().ToArray();
+        var photos = new List<PhotoSubject>();
+        foreach (var item in mapping.Items("photos"))
+        {
+            if (ReadPhoto(item, problems) is { } photo) photos.Add(photo);
+        }
+
         var because = mapping.RequireText("because");
         mapping.Close();
         if (problems.Count > before || because is null) return null;
-        if (checks.Length + photos.Length > 0) return new RequiredProfile(when, checks, photos, because.Text, mapping.Location);
+        if (checks.Length + photos.Count > 0) return new RequiredProfile(when, checks, photos, because.Text, mapping.Location);
         problems.Add(mapping.Location, "A profile asks for nothing.", "", "Name checks or photos.", "missing-key");
         return null;
     }
@@ -59,8 +63,8 @@ internal static class ProfileReader
     {
         if (node is SourceScalar { IsEmpty: false } scalar)
         {
-            if (Photos.TryGetValue(scalar.Text, out var subject)) return subject;
-            var near = NearestName.Of(scalar.Text, Photos.Keys);
+            if (Array.IndexOf(Photos, scalar.Text) is >= 0 and var at) return (PhotoSubject)at;
+            var near = NearestName.Of(scalar.Text, Photos);
             problems.Add(scalar.Location, $"No photo shows \"{scalar.Text}\".", "", near is null ? "Use a word of the job file's photos." : $"Did you mean \"{near}\"?", "unknown-word", scalar.Length);
             return null;
         }

@@ -1,0 +1,42 @@
+using System.Collections.Frozen;
+using Commission.Documents;
+using Commission.Documents.Html;
+using Commission.Documents.Markup;
+using Commission.Documents.Tests.Plots;
+using Commission.Records.Json;
+using Commission.Records.Tests.Samples;
+using Commission.Source.Problems;
+using Xunit;
+
+namespace Commission.Browser.Tests;
+
+/// <summary>A page made by the built-in templates of an invented record with every kind of figure, written once to a temporary file.</summary>
+internal static class SamplePage
+{
+    private static readonly Lazy<string> File = new(Write);
+
+    public static string Path => File.Value;
+
+    private static string Write()
+    {
+        var record = SampleRecord.Full;
+        record = record with
+        {
+            Figures =
+            [
+                .. record.Figures,
+                FigureSamples.InstrumentResiduals() with { Phase = "instruments" },
+                FigureSamples.PullDownCrowded() with { Phase = "evacuation" },
+                FigureSamples.HoldTwoReadings() with { Phase = "evacuation" },
+                FigureSamples.Psychrometric() with { Phase = "air" },
+            ],
+        };
+        var problems = new ProblemList();
+        var xml = TemplateSet.BuiltIn.Render(RecordJson.Write(record), problems);
+        var markup = xml is null ? null : MarkupReader.Read(xml, record.Figures.Select(figure => figure.Id).ToFrozenSet(StringComparer.Ordinal), problems);
+        Assert.Empty(problems.Sorted());
+        var path = System.IO.Path.Combine(Directory.CreateTempSubdirectory("commission-page-").FullName, "record.html");
+        System.IO.File.WriteAllText(path, HtmlPage.Write(markup!, record));
+        return path;
+    }
+}
