@@ -63,7 +63,7 @@ public sealed class UsedInstrument
     /// <summary>Whether something is known of its accuracy: a statement or a sensor class.</summary>
     public bool AccuracyKnown => Statement is not null || SensorTolerance(273.15) is not null;
 
-    /// <summary>The cause behind the maker's statement; its sensitivity at a reading is <see cref="HalfWidth"/>.</summary>
+    /// <summary>The cause behind the maker's statement; its sensitivity at a reading is <see cref="HalfWidth(double)"/>.</summary>
     public RootCause AccuracyCause => accuracyCause.Value;
 
     /// <summary>The cause behind the reading of a field check: one step of the indication.</summary>
