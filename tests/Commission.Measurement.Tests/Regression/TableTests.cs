@@ -6,7 +6,7 @@ namespace Commission.Measurement.Tests.Regression;
 
 public sealed class TableTests
 {
-    // Corner of the California target superheat table RA3.2-2 (public regulation, from memory): outdoor 90, 95 °F; return wet bulb 64 to 67 °F; a dash below 5 °F.
+    // Corner of the California target superheat table RA3.2-2 (public regulation, from memory): outdoor 90 to 100 °F, return wet bulb 63 to 67 °F; a dash below 5 °F.
     private static readonly InterpolationGrid Superheat = new(
         [90, 95, 100],
         [63, 64, 65, 66, 67],

@@ -6,7 +6,7 @@ namespace Commission.Measurement.Tests.Thermocouples;
 
 public sealed class TypeKTests
 {
-    // Table of trade.md 4.1, computed from the published coefficients by an independent program.
+    // Computed from the published coefficients by an independent program.
     [Theory]
     [InlineData(-40, "-1.5269")]
     [InlineData(-30, "-1.1561")]

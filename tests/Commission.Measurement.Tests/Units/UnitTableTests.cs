@@ -231,7 +231,7 @@ public sealed class UnitTableTests
     [InlineData("Mm", Dimension.Length)]
     public void A_capital_never_turns_milli_into_mega(string spelling, Dimension dimension) => Assert.Null(UnitTable.Find(spelling, dimension));
 
-    // Table of trade.md 2.2, from the exact definitions, NIST SP 811 from memory: µm Hg, Pa, psia, inHg.
+    // From the exact definitions (NIST SP 811, from memory) by an independent program: µm Hg, Pa, psia, inHg.
     [Theory]
     [InlineData(200, 26.664, 0.003867, 0.00787)]
     [InlineData(500, 66.661, 0.009668, 0.01969)]
