@@ -1,3 +1,5 @@
+using Commission.Measurement.Uncertainty;
+
 namespace Commission.Checks.Evacuation.Analysis;
 
 /// <summary>
@@ -5,7 +7,7 @@ namespace Commission.Checks.Evacuation.Analysis;
 /// zero, and a drift of temperature over the hold, whose effect is found by fitting once more to drifted readings.
 /// </summary>
 internal readonly record struct HoldParameters(
-    Interval? Slope, double? SlopeUncertainty, double? SlopeFreedom, Interval? Plateau, Interval? TimeConstant)
+    Interval? Slope, Uncertain? SlopeWithCauses, Interval? Plateau, Interval? TimeConstant)
 {
     private const double RoomTemperature = 293.15;
 
@@ -24,9 +26,10 @@ internal readonly record struct HoldParameters(
         if (!double.IsFinite(noise.Variance))
             return default;
         var reach = noise.Factor * Math.Sqrt(noise.Variance * line.SlopeVariance);
-        var bounded = double.Hypot(gauge.GainHalfWidth * line.Slope, line.Slope - drifted.FreeLine.Slope);
-        var slope = Widen(new Interval(line.Slope, line.Slope - reach, line.Slope + reach), noise, bounded);
-        return new HoldParameters(slope, Standard(reach / noise.Factor, bounded), noise.Freedom, Plateau: null, TimeConstant: null);
+        var gain = gauge.GainHalfWidth * Math.Abs(line.Slope);
+        var drift = Math.Abs(line.Slope - drifted.FreeLine.Slope);
+        var slope = Widen(new Interval(line.Slope, line.Slope - reach, line.Slope + reach), noise, double.Hypot(gain, drift));
+        return new HoldParameters(slope, WithCauses(line.Slope, reach / noise.Factor, noise.Freedom, gain, drift), Plateau: null, TimeConstant: null);
     }
 
     private static HoldParameters WithSource(HoldEvidence evidence, HoldModel preferred, GaugeCharacter gauge, HoldFit drifted)
@@ -36,13 +39,14 @@ internal readonly record struct HoldParameters(
             return default;
         var besides = evidence.SlopeBesideSource;
         var shifted = drifted.Best(drifted.Near(evidence.FreeBoth.Tau), at => at.Both);
-        var bounded = double.Hypot(gauge.GainHalfWidth * besides.Value, besides.Value - shifted.Slope);
-        var u = Standard((besides.High - besides.Low) / 2 / noise.Factor, bounded);
-        var slope = Widen(besides, noise, bounded);
+        var gain = gauge.GainHalfWidth * Math.Abs(besides.Value);
+        var drift = Math.Abs(besides.Value - shifted.Slope);
+        var causes = WithCauses(besides.Value, (besides.High - besides.Low) / 2 / noise.Factor, noise.Freedom, gain, drift);
+        var slope = Widen(besides, noise, double.Hypot(gain, drift));
         if (preferred == HoldModel.LineAndSource)
         {
             var tau = Tau(evidence, evidence.FreeBoth, at => at.Both, noise);
-            return new HoldParameters(slope, u, noise.Freedom, Plateau: null, Widen(tau, noise, Math.Abs(tau.Value - shifted.Tau)));
+            return new HoldParameters(slope, causes, Plateau: null, Widen(tau, noise, Math.Abs(tau.Value - shifted.Tau)));
         }
 
         var alone = evidence.FreeSource;
@@ -55,14 +59,18 @@ internal readonly record struct HoldParameters(
             double.Hypot(gauge.GainHalfWidth * plateau.Value, gauge.ZeroHalfWidth), plateau.Value - aloneShifted.Plateau);
         var time = Tau(evidence, alone, at => at.Source, aloneNoise);
         return new HoldParameters(
-            slope, u, noise.Freedom, Widen(plateau, aloneNoise, level),
+            slope, causes, Widen(plateau, aloneNoise, level),
             Widen(time, aloneNoise, Math.Abs(time.Value - aloneShifted.Tau)));
     }
 
     private static Interval Tau(HoldEvidence evidence, HoldFit.Fit best, Func<HoldFit.AtTau, HoldFit.Fit> choose, HoldNoise noise) =>
         HoldProfile.Tau(evidence.Fitter, evidence.Beyond, choose, best, noise.Factor * noise.Factor * noise.Variance);
 
-    private static double Standard(double scatter, double bounded) => Math.Sqrt(scatter * scatter + bounded * bounded / 3);
+    private static Uncertain WithCauses(double slope, double scatter, double freedom, double gain, double drift) => Uncertain.From(
+        slope,
+        new RootCause("scatter of the hold", "residuals of the fitted curve", scatter, freedom),
+        RootCause.FromHalfWidth("gain of the vacuum gauge", "its accuracy statement; it does not average out", gain),
+        RootCause.FromHalfWidth("change of temperature over the hold", "not recorded, or its uncertainty", drift));
 
     private static Interval Widen(in Interval interval, in HoldNoise noise, double bounded)
     {

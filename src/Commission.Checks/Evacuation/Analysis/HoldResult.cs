@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Commission.Measurement.Uncertainty;
 
 namespace Commission.Checks.Evacuation.Analysis;
 
@@ -27,11 +28,9 @@ public sealed record HoldResult
     /// It comes from the line, or from line and source together where a source is preferred, without forcing the sign.</summary>
     public Interval? Slope { get; init; }
 
-    /// <summary>Standard uncertainty of <see cref="Slope"/>, Pa/s, gain included.</summary>
-    public double? SlopeUncertainty { get; init; }
-
-    /// <summary>Degrees of freedom of the scattered part of <see cref="SlopeUncertainty"/>.</summary>
-    public double? SlopeFreedom { get; init; }
+    /// <summary>The same slope, Pa/s, with its causes (scatter with its degrees of freedom, gain, temperature) for what is computed from it;
+    /// null with <see cref="Slope"/>.</summary>
+    public Uncertain? SlopeWithCauses { get; init; }
 
     /// <summary>Plateau of the source, Pa, gain and zero included; null unless the preferred curve has a source and no line.</summary>
     public Interval? Plateau { get; init; }
