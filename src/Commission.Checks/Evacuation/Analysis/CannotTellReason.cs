@@ -1,4 +1,4 @@
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>Why a hold does not tell its cause.</summary>
 public enum CannotTellReason

@@ -1,4 +1,4 @@
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>Chance of a molecule to pass a short tube (Clausing 1932): molecular conductance = area·c̄/4 times this.</summary>
 public static class ClausingFactor

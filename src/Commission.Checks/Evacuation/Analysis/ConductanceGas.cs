@@ -1,4 +1,4 @@
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>
 /// A gas as a tube sees it: the coefficients of its viscous and molecular conductance and of Knudsen's formula between them.

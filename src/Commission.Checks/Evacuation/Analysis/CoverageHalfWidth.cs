@@ -1,6 +1,6 @@
 using MathNet.Numerics.Distributions;
 
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>
 /// Half-width of the 95 % interval of a sum of a scattered part (t with ν degrees of freedom times u) and a bounded part

@@ -1,4 +1,4 @@
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>
 /// Reads a hold for a decay limit: the clock starts at isolation; what counts is every reading up to the stated time and the

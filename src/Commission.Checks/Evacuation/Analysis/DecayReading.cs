@@ -1,4 +1,4 @@
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>What a decay limit is judged by. Pressures in Pa, times in s on the clock of the log.</summary>
 /// <param name="AtIsolation">Pressure at isolation, on a straight line between the rows around it (or the first row, when the log

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>What the pump is worth at the system.</summary>
 /// <param name="SystemPressure">Pressure at the system, Pa.</param>

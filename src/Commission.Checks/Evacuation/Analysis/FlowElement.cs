@@ -1,4 +1,4 @@
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>A hose, a valve core or a fitting between system and pump.</summary>
 /// <param name="Name">What it is, in words.</param>

@@ -1,4 +1,4 @@
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>What gas passes on its way from the system to the pump.</summary>
 public enum FlowElementKind

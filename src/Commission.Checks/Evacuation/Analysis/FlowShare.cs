@@ -1,4 +1,4 @@
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>How much of the pressure at the system is spent on one part of the way.</summary>
 /// <param name="Name">The part: an element's name, or "pump".</param>

@@ -1,4 +1,4 @@
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>What is known about the vacuum gauge, as far as it matters for a hold.</summary>
 /// <param name="Resolution">Smallest step of the display or log, Pa, ≥ 0. Where the log itself moves in larger steps, those count.</param>

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>
 /// Tells what an isolated vacuum does: holds, rises steadily, rises towards a plateau, or both, or that the data do not tell.

@@ -1,6 +1,6 @@
 using MathNet.Numerics.LinearAlgebra;
 
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>Variance of a fitted curve's mean per unit of scatter: gᵀ(JᵀJ)⁻¹g with the derivatives of the curve to its free parameters.</summary>
 internal sealed class HoldBand

@@ -1,4 +1,4 @@
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>The used rows of a hold averaged into blocks. Times count from the first used row.</summary>
 internal sealed class HoldBlocks

@@ -1,4 +1,4 @@
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>
 /// How long the readings of a hold remember each other. A first-order process with lag-1 correlation ρ asks for blocks of

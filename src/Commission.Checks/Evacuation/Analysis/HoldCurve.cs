@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>A fitted curve for a figure, at most 200 points, with the 95 % band of its mean from the scatter alone
 /// (a gain error moves readings and curve alike).</summary>

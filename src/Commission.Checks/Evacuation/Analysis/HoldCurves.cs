@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>What a figure of a hold draws.</summary>
 internal static class HoldCurves

@@ -1,4 +1,4 @@
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>
 /// The conclusion from the evidence. The preferred curve is the start; the conclusion stands only when each other explanation

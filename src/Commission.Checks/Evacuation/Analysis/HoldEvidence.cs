@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>The four curves fitted to the blocks of a hold, and what they weigh.</summary>
 internal sealed class HoldEvidence

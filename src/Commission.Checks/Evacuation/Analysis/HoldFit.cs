@@ -1,4 +1,4 @@
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>
 /// Weighted least squares of the four curves on blocks. For a given τ the curves are linear, so the only search is over τ.

@@ -1,4 +1,4 @@
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>The scatter of blocks around a curve, as it carries into parameters.</summary>
 /// <param name="Variance">Long-run variance of a block of weight 1, Pa²: correlation between blocks is in it.</param>

@@ -1,4 +1,4 @@
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>What the analysis of a hold needs besides log and gauge.</summary>
 /// <param name="AllowedRise">Rise that the limit allows over the hold, Pa (decay limit less the level at isolation); null without a limit.</param>

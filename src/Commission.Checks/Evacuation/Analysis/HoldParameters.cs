@@ -1,6 +1,6 @@
 using Commission.Measurement.Uncertainty;
 
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>
 /// Parameters of a hold with their 95 % intervals. To the scatter come the errors that do not average out: the gauge's gain and

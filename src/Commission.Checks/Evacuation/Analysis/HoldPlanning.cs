@@ -1,4 +1,4 @@
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>How long a hold would have to last to tell what this one did not, if it went on as it began.</summary>
 internal static class HoldPlanning

@@ -1,4 +1,4 @@
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>One averaged reading of a hold and its distance from the chosen curve.</summary>
 /// <param name="Time">Mean time of the block on the clock of the log, s.</param>

@@ -1,4 +1,4 @@
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>
 /// Profile intervals: every τ at which the residual sum of squares stays within t²·s² of the least is possible, and at each of

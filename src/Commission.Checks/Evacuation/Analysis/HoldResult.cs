@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Commission.Measurement.Uncertainty;
 
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>What the analysis of a hold found. Pressures in Pa, times in s on the clock of the log, slopes in Pa/s.</summary>
 public sealed record HoldResult

@@ -1,4 +1,4 @@
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>Which rows of a hold were used.</summary>
 /// <param name="InHold">Rows from isolation to the end of the hold.</param>

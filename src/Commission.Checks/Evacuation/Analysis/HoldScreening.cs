@@ -1,4 +1,4 @@
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>Chooses the rows of a hold that are analysed: after the equalisation, numbered, and no lone spikes.</summary>
 internal sealed class HoldScreening

@@ -1,4 +1,4 @@
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>How long a hold must last for a rise to show, from the volume and the gauge: the rise per leak goes by 1/V.</summary>
 public static class HoldTime

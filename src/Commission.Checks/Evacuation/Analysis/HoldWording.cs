@@ -1,4 +1,4 @@
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>Says in plain words what a hold shows, without claiming more. Numbers are written by the caller's formatters.</summary>
 /// <param name="Pressure">Writes a pressure or a rise in Pa with its unit.</param>

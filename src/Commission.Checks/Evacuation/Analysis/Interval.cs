@@ -1,4 +1,4 @@
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>An estimate with its 95 % interval, in the unit of the quantity. The interval need not be symmetrical.</summary>
 /// <param name="Value">Best estimate.</param>

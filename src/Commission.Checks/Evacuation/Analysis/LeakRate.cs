@@ -1,6 +1,6 @@
 using Commission.Measurement.Uncertainty;
 
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>Inflow into a closed volume from its pressure rise, Q = V·dp/dt, and what it is in other words.</summary>
 /// <remarks>The throughput is that of the gas that enters, at the temperature of the system.</remarks>

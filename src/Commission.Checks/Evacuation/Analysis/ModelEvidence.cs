@@ -1,4 +1,4 @@
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>How well one curve explains a hold.</summary>
 /// <param name="Model">The curve.</param>

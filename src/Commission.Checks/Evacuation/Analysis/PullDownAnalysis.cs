@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>Compares a logged pull-down with the one that pump, hoses and volume lead to, and says what set the pace.</summary>
 public static class PullDownAnalysis

@@ -1,4 +1,4 @@
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>A pull-down between two pressures, as logged and as expected.</summary>
 /// <param name="From">Upper pressure, Pa.</param>

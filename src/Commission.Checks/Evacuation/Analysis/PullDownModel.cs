@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>
 /// A system emptied by a pump through hoses and cores in series. In steady flow Q = S(p_in)·p_in passes each element,

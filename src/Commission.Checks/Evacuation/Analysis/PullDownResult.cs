@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>A logged pull-down against the expected one.</summary>
 /// <param name="Limit">What set the pace.</param>

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>Pumping speed of a vacuum pump over its inlet pressure.</summary>
 public sealed class PumpCurve

@@ -1,4 +1,4 @@
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>
 /// What the hole that let air into a vacuum would let out of refrigerant vapour under pressure, as a band: information, never a verdict.

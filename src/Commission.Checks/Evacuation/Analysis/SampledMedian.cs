@@ -1,4 +1,4 @@
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>Medians of long series from an evenly spaced sample: a log of a day must not be sorted to learn its usual step.</summary>
 internal static class SampledMedian

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>A vacuum log cut into pulls, breaks and holds.</summary>
 /// <param name="Segments">The parts, in time order, without overlap.</param>

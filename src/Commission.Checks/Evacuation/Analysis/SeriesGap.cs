@@ -1,4 +1,4 @@
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>A stretch of a pressure log in which the logger wrote nothing.</summary>
 /// <param name="From">Time of the last row before the gap, s.</param>

@@ -1,4 +1,4 @@
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>A part of a vacuum log: a pull, a break or a hold.</summary>
 /// <param name="Kind">What was being done.</param>

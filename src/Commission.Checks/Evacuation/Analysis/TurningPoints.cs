@@ -1,4 +1,4 @@
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>
 /// Legs of falling and rising pressure in a log, found as a zigzag on the logarithm of the pressure:

@@ -1,4 +1,4 @@
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>One event written beside a vacuum log.</summary>
 /// <param name="Time">On the clock of the log, s.</param>

@@ -1,4 +1,4 @@
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>What a crew writes down beside a vacuum log.</summary>
 public enum VacuumEventKind

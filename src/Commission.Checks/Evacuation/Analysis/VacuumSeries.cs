@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>
 /// A vacuum log: times (s), absolute pressures (Pa), rows at which the gauge only said "above my range", and the gaps.

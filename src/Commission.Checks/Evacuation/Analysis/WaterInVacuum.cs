@@ -1,4 +1,4 @@
-namespace Commission.Checks.Evacuation.Analysis;
+namespace Commission.Checks.EvacuationAnalysis;
 
 /// <summary>What a vacuum says about water at the coldest part: information, never proof that a system is dry.</summary>
 /// <param name="Saturation">Vapour pressure of water or ice at the coldest part, Pa.</param>

@@ -1,10 +1,10 @@
 using System.Diagnostics;
 using System.Globalization;
-using Commission.Checks.Evacuation.Analysis;
-using Commission.Checks.Tests.Evacuation.Analysis.Simulation;
+using Commission.Checks.EvacuationAnalysis;
+using Commission.Checks.Tests.EvacuationAnalysis.Simulation;
 using Xunit;
 
-namespace Commission.Checks.Tests.Evacuation.Analysis;
+namespace Commission.Checks.Tests.EvacuationAnalysis;
 
 /// <summary>Alone, so that other tests do not take its processor.</summary>
 [CollectionDefinition(nameof(HoldAnalysisSpeedTests), DisableParallelization = true)]

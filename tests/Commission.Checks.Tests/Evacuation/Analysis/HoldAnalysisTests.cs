@@ -1,9 +1,9 @@
 using System.Globalization;
-using Commission.Checks.Evacuation.Analysis;
-using Commission.Checks.Tests.Evacuation.Analysis.Simulation;
+using Commission.Checks.EvacuationAnalysis;
+using Commission.Checks.Tests.EvacuationAnalysis.Simulation;
 using Xunit;
 
-namespace Commission.Checks.Tests.Evacuation.Analysis;
+namespace Commission.Checks.Tests.EvacuationAnalysis;
 
 public sealed class HoldAnalysisTests
 {

@@ -1,8 +1,8 @@
-using Commission.Checks.Evacuation.Analysis;
+using Commission.Checks.EvacuationAnalysis;
 using Commission.Measurement.Uncertainty;
 using Xunit;
 
-namespace Commission.Checks.Tests.Evacuation.Analysis;
+namespace Commission.Checks.Tests.EvacuationAnalysis;
 
 public sealed class LeakRateTests
 {

@@ -1,7 +1,7 @@
-using Commission.Checks.Evacuation.Analysis;
+using Commission.Checks.EvacuationAnalysis;
 using Xunit;
 
-namespace Commission.Checks.Tests.Evacuation.Analysis;
+namespace Commission.Checks.Tests.EvacuationAnalysis;
 
 public sealed class SeriesSegmentationTests
 {

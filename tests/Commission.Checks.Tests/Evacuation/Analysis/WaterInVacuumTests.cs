@@ -1,9 +1,9 @@
-using Commission.Checks.Evacuation.Analysis;
+using Commission.Checks.EvacuationAnalysis;
 using Commission.Fluids;
 using Commission.Fluids.Water;
 using Xunit;
 
-namespace Commission.Checks.Tests.Evacuation.Analysis;
+namespace Commission.Checks.Tests.EvacuationAnalysis;
 
 public sealed class WaterInVacuumTests
 {

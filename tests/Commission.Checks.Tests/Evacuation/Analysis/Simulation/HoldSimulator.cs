@@ -1,6 +1,6 @@
-using Commission.Checks.Evacuation.Analysis;
+using Commission.Checks.EvacuationAnalysis;
 
-namespace Commission.Checks.Tests.Evacuation.Analysis.Simulation;
+namespace Commission.Checks.Tests.EvacuationAnalysis.Simulation;
 
 /// <summary>Draws holds and the logs a gauge would have made of them. Same seed, same logs.</summary>
 internal sealed class HoldSimulator(int seed)

@@ -1,6 +1,6 @@
-using Commission.Checks.Evacuation.Analysis;
+using Commission.Checks.EvacuationAnalysis;
 
-namespace Commission.Checks.Tests.Evacuation.Analysis.Simulation;
+namespace Commission.Checks.Tests.EvacuationAnalysis.Simulation;
 
 /// <summary>What is true in a simulated hold, and how it is measured. Pa, s.</summary>
 internal sealed record HoldTruth

@@ -1,6 +1,6 @@
-using Commission.Checks.Evacuation.Analysis;
+using Commission.Checks.EvacuationAnalysis;
 
-namespace Commission.Checks.Tests.Evacuation.Analysis.Simulation;
+namespace Commission.Checks.Tests.EvacuationAnalysis.Simulation;
 
 /// <summary>
 /// Whether a simulated hold can tell its truth at all, from the truth and the noise alone (no product code). "Away" is χ²: the
