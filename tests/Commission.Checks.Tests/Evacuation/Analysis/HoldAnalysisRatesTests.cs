@@ -1,0 +1,154 @@
+using System.Globalization;
+using Commission.Checks.EvacuationAnalysis;
+using Commission.Checks.Tests.EvacuationAnalysis.Simulation;
+using Xunit;
+
+namespace Commission.Checks.Tests.EvacuationAnalysis;
+
+/// <summary>How often the analysis is right on simulated holds whose truth is known. Seeds are fixed.</summary>
+public sealed class HoldAnalysisRatesTests(ITestOutputHelper output)
+{
+    private static readonly HoldConclusion[] Kinds =
+        [HoldConclusion.Held, HoldConclusion.SteadyRise, HoldConclusion.Source, HoldConclusion.SteadyRiseAndSource];
+
+    [Fact]
+    public void Of_400_holds_the_clear_are_told_right_and_of_the_hidden_it_says_so()
+    {
+        var simulator = new HoldSimulator(20_240_611);
+        var (clear, right, hidden, cannotTell, rises, calledTight, slopes, covered) = (0, 0, 0, 0, 0, 0, 0, 0);
+        for (var i = 0; i < 400; i++)
+        {
+            var truth = simulator.Draw(Kinds[i % 4]);
+            var result = Analyze(simulator.Log(truth), truth);
+            if (truth.Kind == HoldConclusion.SteadyRise)
+            {
+                rises++;
+                calledTight += result.Conclusion == HoldConclusion.Held ? 1 : 0;
+            }
+
+            switch (Identifiability.Of(truth))
+            {
+                case Identifiability.Class.Clear:
+                    clear++;
+                    right += result.Conclusion == truth.Kind ? 1 : 0;
+                    if (result.Slope is { } slope)
+                    {
+                        slopes++;
+                        covered += slope.Contains(truth.Slope) ? 1 : 0;
+                    }
+
+                    break;
+                case Identifiability.Class.Hidden:
+                    hidden++;
+                    cannotTell += result.Conclusion == HoldConclusion.CannotTell ? 1 : 0;
+                    break;
+            }
+        }
+
+        output.WriteLine(string.Create(
+            CultureInfo.InvariantCulture,
+            $"clear {right}/{clear} right; hidden {cannotTell}/{hidden} cannot tell; rises called tight {calledTight}/{rises}; slope covered {covered}/{slopes}"));
+        Assert.True(clear >= 150 && hidden >= 40, "the draw must hold enough of both");
+        Assert.True(right >= 0.95 * clear, $"right {right} of {clear}");
+        Assert.True(cannotTell >= 0.90 * hidden, $"cannot tell {cannotTell} of {hidden}");
+        Assert.True(calledTight <= 0.01 * rises, $"{calledTight} of {rises} steady rises called tight");
+        Assert.InRange((double)covered / slopes, 0.92, 0.98);
+    }
+
+    [Theory]
+    [InlineData(HoldConclusion.Held)]
+    [InlineData(HoldConclusion.SteadyRise)]
+    [InlineData(HoldConclusion.Source)]
+    [InlineData(HoldConclusion.SteadyRiseAndSource)]
+    public void At_a_correlation_of_0_98_all_four_are_told(HoldConclusion kind)
+    {
+        // 1 Hz, 60 min, wander of 0.3 Pa that remembers 50 s: AICc on the raw rows would see structure in it.
+        var simulator = new HoldSimulator(98);
+        var right = 0;
+        for (var i = 0; i < 30; i++)
+        {
+            var drawn = simulator.Draw(kind, correlation: 0.98, leastNoise: 0.3, mostNoise: 0.3);
+            var truth = drawn with { Length = 3600, Interval = 1, Resolution = 0.133322 };
+            truth = truth with { Tau = 700, Step = kind is HoldConclusion.Source or HoldConclusion.SteadyRiseAndSource ? 60 : 0 };
+            truth = truth with { Slope = kind is HoldConclusion.SteadyRise or HoldConclusion.SteadyRiseAndSource ? 40.0 / 3600 : 0 };
+            right += Analyze(simulator.Log(truth), truth).Conclusion == kind ? 1 : 0;
+        }
+
+        output.WriteLine($"{kind}: {right} of 30");
+        Assert.True(right >= 28, $"{right} of 30");
+    }
+
+    [Fact]
+    public void A_source_slower_than_the_hold_is_never_excluded_by_a_steady_rise_beyond_its_bound()
+    {
+        // A source with τ of 2 to 20 holds is a straight line within any noise: then the bound that is stated must hold.
+        var simulator = new HoldSimulator(7);
+        var (straight, bounded) = (0, 0);
+        for (var i = 0; i < 80; i++)
+        {
+            var drawn = simulator.Draw(HoldConclusion.Source, leastNoise: 0.02, mostNoise: 0.5);
+            var tau = drawn.Length * simulator.LogUniform(2, 20);
+            var truth = drawn with { Tau = tau, Step = 4 * drawn.Counting / (1 - Math.Exp(-drawn.Length / tau)) };
+            var result = Analyze(simulator.Log(truth), truth);
+            Assert.NotEqual(HoldConclusion.Held, result.Conclusion);
+            if (result.Conclusion == HoldConclusion.SteadyRise)
+            {
+                straight++;
+                bounded += result.SourcesExcludedUpTo < tau ? 1 : 0;
+            }
+        }
+
+        output.WriteLine($"called steady {straight} of 80, true time constant above the stated bound in {bounded}");
+        Assert.True(straight >= 10);
+        Assert.True(bounded >= 0.9 * straight, $"{bounded} of {straight}");
+    }
+
+    [Fact]
+    public void Intervals_of_plateau_and_time_constant_cover_the_truth()
+    {
+        var simulator = new HoldSimulator(11);
+        var (count, plateau, tau) = (0, 0, 0);
+        for (var i = 0; i < 240 && count < 90; i++)
+        {
+            var truth = simulator.Draw(HoldConclusion.Source);
+            if (Identifiability.Of(truth) != Identifiability.Class.Clear)
+                continue;
+            var result = Analyze(simulator.Log(truth), truth);
+            if (result.Plateau is not { } p || result.TimeConstant is not { } t)
+                continue;
+            count++;
+            plateau += p.Contains(truth.Level + truth.Step) ? 1 : 0;
+            tau += t.Contains(truth.Tau) ? 1 : 0;
+        }
+
+        output.WriteLine($"plateau {plateau}, time constant {tau} of {count}");
+
+        // 95 % of 90 with three standard deviations of a binomial count.
+        Assert.True(count >= 60);
+        Assert.InRange((double)plateau / count, 0.88, 1);
+        Assert.InRange((double)tau / count, 0.88, 1);
+    }
+
+    [Fact]
+    public void The_time_that_would_tell_mostly_does()
+    {
+        var simulator = new HoldSimulator(5);
+        var (planned, told) = (0, 0);
+        for (var i = 0; i < 120; i++)
+        {
+            var truth = simulator.Draw(Kinds[i % 4], mostNoise: 1);
+            if (Analyze(simulator.Log(truth), truth).TimeToTell is not { } time || time > 14_400)
+                continue;
+            var longer = truth with { Length = time };
+            planned++;
+            told += Analyze(simulator.Log(longer), longer).Conclusion != HoldConclusion.CannotTell ? 1 : 0;
+        }
+
+        output.WriteLine($"{told} of {planned} told after the stated time");
+        Assert.True(planned >= 15);
+        Assert.True(told >= 0.7 * planned, $"{told} of {planned}");
+    }
+
+    private static HoldResult Analyze(VacuumSeries log, HoldTruth truth) =>
+        HoldAnalysis.Analyze(log, 0, truth.Length, truth.Gauge, truth.Options);
+}

@@ -1,0 +1,226 @@
+using System.Globalization;
+using Commission.Checks.EvacuationAnalysis;
+using Commission.Checks.Tests.EvacuationAnalysis.Simulation;
+using Xunit;
+
+namespace Commission.Checks.Tests.EvacuationAnalysis;
+
+public sealed class HoldAnalysisTests
+{
+    private const double Micron = 0.133322;
+
+    private static readonly GaugeCharacter Gauge = new(Micron, 0.1, 0);
+
+    [Theory]
+    [InlineData(0.05)]
+    [InlineData(0.005)]
+    public void A_straight_line_gives_its_slope(double slope)
+    {
+        // No noise, no digit steps: the fit is exact, the interval is gain (±10 % of reading) and 1 K of drift.
+        var result = Of(t => 60 + slope * t, 1800, 1, new GaugeCharacter(0, 0.1, 0));
+        Assert.Equal(HoldConclusion.SteadyRise, result.Conclusion);
+        Assert.Equal(slope, result.Slope!.Value.Value, 1e-9);
+        Assert.True(result.Slope.Value.High >= 1.09 * slope && result.Slope.Value.Low <= 0.91 * slope);
+    }
+
+    [Fact]
+    public void A_source_gives_its_plateau_and_time_constant()
+    {
+        // p = 300 − 240·e^(−t/400), one row a second: nothing to average.
+        var result = Of(t => 300 - 240 * Math.Exp(-t / 400), 1800, 10, new GaugeCharacter(0, 0, 0), drift: 0);
+        Assert.Equal(HoldConclusion.Source, result.Conclusion);
+        Assert.Equal(300, result.Plateau!.Value.Value, 1e-3);
+        Assert.Equal(400, result.TimeConstant!.Value.Value, 1e-2);
+    }
+
+    [Fact]
+    public void Line_and_source_are_separated()
+    {
+        var result = Of(t => 100 + 0.02 * t - 40 * Math.Exp(-t / 300), 2400, 5, new GaugeCharacter(0, 0, 0), drift: 0);
+        Assert.Equal(HoldConclusion.SteadyRiseAndSource, result.Conclusion);
+        Assert.Equal(0.02, result.Slope!.Value.Value, 1e-6);
+        Assert.Equal(300, result.TimeConstant!.Value.Value, 0.1);
+        Assert.Equal(48, result.LineRise!.Value, 0.01);
+    }
+
+    [Fact]
+    public void A_gauge_that_never_changes_its_digit_has_held()
+    {
+        var result = Of(_ => 480 * Micron, 900, 1, Gauge);
+        Assert.Equal(HoldConclusion.Held, result.Conclusion);
+        Assert.Equal(1, result.Blocks);
+    }
+
+    [Fact]
+    public void A_staircase_of_a_coarse_gauge_is_a_steady_rise_and_not_a_source()
+    {
+        // 10 micron steps, 300 micron rise in half an hour: no more independent readings than digit changes.
+        const double Step = 10 * Micron;
+        var result = Of(t => Math.Round((60 + 40 * t / 1800) / Step) * Step, 1800, 1, new GaugeCharacter(Step, 0.1, 0));
+        Assert.Equal(HoldConclusion.SteadyRise, result.Conclusion);
+        Assert.InRange(result.Blocks, 15, 31);
+        Assert.True(result.Slope!.Value.Contains(40.0 / 1800));
+    }
+
+    [Fact]
+    public void Where_the_log_moves_in_larger_steps_than_stated_those_count()
+    {
+        const double Step = 10 * Micron;
+        var result = Of(t => Math.Round((60 + 40 * t / 1800) / Step) * Step, 1800, 1, Gauge);
+        Assert.Equal(Step, result.Resolution, 1e-9);
+    }
+
+    [Fact]
+    public void A_falling_pressure_is_not_a_pass()
+    {
+        var result = Of(t => 90 - 0.02 * t, 1800, 1, Gauge);
+        Assert.Equal(HoldConclusion.CannotTell, result.Conclusion);
+        Assert.Equal(CannotTellReason.Falling, result.Reason);
+        Assert.Null(result.TimeToTell);
+    }
+
+    [Fact]
+    public void A_hold_shorter_than_two_time_constants_does_not_tell_a_line_from_a_source_and_says_how_long_would()
+    {
+        // Rule 14: before about 2τ a source is a straight line.
+        var simulator = new HoldSimulator(3);
+        var truth = simulator.Draw(HoldConclusion.Source, correlation: 0) with
+        {
+            Length = 900,
+            Interval = 1,
+            Level = 50,
+            Step = 90,
+            Tau = 900,
+            Noise = 0.3,
+            Resolution = Micron,
+        };
+        var result = HoldAnalysis.Analyze(simulator.Log(truth), 0, truth.Length, truth.Gauge, truth.Options);
+        Assert.Equal(CannotTellReason.LineOrSource, result.Reason);
+        Assert.InRange(result.TimeToTell!.Value, 2 * 900 * 0.9, 2 * 900 * 2);
+    }
+
+    [Fact]
+    public void A_lone_spike_dropped_rows_and_over_range_rows_change_nothing()
+    {
+        var clean = Of(t => 60 + 0.02 * t + 0.2 * Math.Sin(t), 1200, 2, Gauge);
+        var times = Enumerable.Range(0, 601).Select(i => 2.0 * i).Where(t => t is < 400 or > 460).ToArray();
+        var pressures = times.Select(t => 60 + 0.02 * t + 0.2 * Math.Sin(t)).ToArray();
+        var over = new bool[times.Length];
+        pressures[250] = 900;
+        pressures[^1] = 0.1;
+        over[300] = true;
+        pressures[300] = double.NaN;
+        var result = HoldAnalysis.Analyze(VacuumSeries.From(times, pressures, over), 0, 1200, Gauge, new HoldOptions(73));
+        Assert.Equal(clean.Conclusion, result.Conclusion);
+        Assert.Equal(2, result.Rows.Outliers);
+        Assert.Equal(1, result.Rows.OverRange);
+        Assert.Equal(clean.Slope!.Value.Value, result.Slope!.Value.Value, 1e-4);
+    }
+
+    [Fact]
+    public void A_step_at_isolation_is_left_out()
+    {
+        var result = Of(t => 60 + 250 * Math.Exp(-t / 8), 1200, 1, Gauge);
+        Assert.Equal(HoldConclusion.Held, result.Conclusion);
+        Assert.Equal(60, result.Rows.Skipped);
+    }
+
+    [Fact]
+    public void A_hold_that_leaves_the_range_of_the_gauge_has_not_held()
+    {
+        var times = Enumerable.Range(0, 601).Select(i => (double)i).ToArray();
+        var pressures = times.Select(t => t < 90 ? 60.0 : double.NaN).ToArray();
+        var result = HoldAnalysis.Analyze(
+            VacuumSeries.From(times, pressures, [.. times.Select(t => t >= 90)]), 0, 600, Gauge, new HoldOptions(73));
+        Assert.Equal(CannotTellReason.OverRange, result.Reason);
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(4)]
+    public void Few_rows_give_a_reason_and_no_exception(int rows)
+    {
+        var times = Enumerable.Range(0, rows).Select(i => 100.0 * (i + 1)).ToArray();
+        var result = HoldAnalysis.Analyze(
+            VacuumSeries.From(times, [.. times.Select(t => 60 + 0.1 * t)]), 0, 600, Gauge, new HoldOptions(73));
+        Assert.Equal(HoldConclusion.CannotTell, result.Conclusion);
+        Assert.Equal(rows < 3 ? CannotTellReason.NoRows : CannotTellReason.TooFewBlocks, result.Reason);
+    }
+
+    [Fact]
+    public void Nothing_a_log_holds_makes_it_throw()
+    {
+        var random = new Random(4);
+        for (var i = 0; i < 200; i++)
+        {
+            var n = random.Next(0, 60);
+            var times = Enumerable.Range(0, n).Select(_ => random.Next(0, 900) * 1.0).Order().ToArray();
+            var pressures = times.Select(_ => random.Next(5) == 0 ? double.NaN : Math.Exp(12 * random.NextDouble() - 3)).ToArray();
+            var over = times.Select(_ => random.Next(6) == 0).ToArray();
+            var result = HoldAnalysis.Analyze(VacuumSeries.From(times, pressures, over), 100, 700, Gauge, new HoldOptions(null));
+            Assert.Equal(result.Conclusion == HoldConclusion.CannotTell, result.Reason is not null);
+        }
+    }
+
+    [Fact]
+    public void Evidence_follows_the_formula()
+    {
+        // AICc = n·ln(RSS/n) + 2k + 2k(k+1)/(n−k−1): Burnham and Anderson, Model Selection and Multimodel Inference (2002) eq. 2.4, from memory.
+        var result = Of(t => 60 + 0.03 * t + 0.4 * Math.Sin(0.7 * t) + 0.3 * Math.Cos(2.1 * t), 900, 5, new GaugeCharacter(0, 0, 0));
+        Assert.Equal([2, 3, 4, 5], result.Evidence.Select(e => e.Parameters));
+        foreach (var e in result.Evidence)
+        {
+            double n = result.Blocks;
+            double k = e.Parameters;
+            Assert.Equal(2 * n * Math.Log(e.RootMeanSquare) + 2 * k + 2 * k * (k + 1) / (n - k - 1), e.Aicc!.Value, 1e-9);
+        }
+
+        Assert.Equal(0, result.Evidence.Min(e => e.Difference));
+    }
+
+    [Fact]
+    public void Curves_and_points_are_fit_for_a_figure()
+    {
+        var simulator = new HoldSimulator(9);
+        var truth = simulator.Draw(HoldConclusion.SteadyRiseAndSource, correlation: 0.5) with { Length = 3600, Interval = 1, Noise = 0.5 };
+        var result = HoldAnalysis.Analyze(simulator.Log(truth), 0, truth.Length, truth.Gauge, truth.Options);
+        Assert.Equal(4, result.Curves.Length);
+        Assert.InRange(result.Points.Length, 20, 200);
+        foreach (var curve in result.Curves)
+        {
+            Assert.InRange(curve.Times.Length, 2, 200);
+            for (var i = 0; i < curve.Times.Length; i++)
+                Assert.True(curve.Low[i] <= curve.Pressures[i] && curve.Pressures[i] <= curve.High[i]);
+        }
+    }
+
+    [Fact]
+    public void Sentences_do_not_overclaim()
+    {
+        var wording = new HoldWording(Microns, r => Microns(60 * r) + "/min", s => (s / 60).ToString("0", CultureInfo.InvariantCulture) + " min");
+        var held = wording.Statement(Of(t => 60 + 0.4 * Math.Sin(t), 1200, 2, Gauge));
+        Assert.Matches(@"^Held: no rise above \d+(\.\d)? micron/min seen over 20 min\.$", held);
+        var rise = wording.Statement(Of(t => 60 + 0.03 * t + 0.1 * Math.Sin(t), 1200, 2, Gauge));
+        Assert.StartsWith("A steady rise of 13.5 micron/min (95 %: ", rise, StringComparison.Ordinal);
+        Assert.Contains("air coming in, the rig, or refrigerant passing a valve or leaving the oil", rise, StringComparison.Ordinal);
+        Assert.Contains("would look the same", rise, StringComparison.Ordinal);
+        var source = wording.Statement(Of(t => 130 - 70 * Math.Exp(-t / 200) + 0.1 * Math.Sin(t), 1200, 2, Gauge));
+        Assert.Contains("water, oil or outgassing", source, StringComparison.Ordinal);
+        foreach (var sentence in (string[])[held, rise, source])
+        {
+            Assert.DoesNotContain("tight", sentence, StringComparison.OrdinalIgnoreCase);
+            Assert.DoesNotContain("dry", sentence, StringComparison.OrdinalIgnoreCase);
+        }
+
+        static string Microns(double p) => (p / Micron).ToString("0.#", CultureInfo.InvariantCulture) + " micron";
+    }
+
+    private static HoldResult Of(Func<double, double> pressure, double length, double interval, GaugeCharacter gauge, double drift = 1)
+    {
+        var times = Enumerable.Range(0, (int)(length / interval) + 1).Select(i => i * interval).ToArray();
+        return HoldAnalysis.Analyze(
+            VacuumSeries.From(times, [.. times.Select(pressure)]), 0, length, gauge, new HoldOptions(73, TemperatureDrift: drift));
+    }
+}
