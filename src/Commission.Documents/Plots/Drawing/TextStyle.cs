@@ -1,3 +1,5 @@
+using Commission.Documents.Fonts;
+
 namespace Commission.Documents.Plots.Drawing;
 
 /// <summary>How a text in a figure is set.</summary>
@@ -6,9 +8,6 @@ namespace Commission.Documents.Plots.Drawing;
 /// <param name="Bold">Semibold face.</param>
 internal readonly record struct TextStyle(double Size, string Color, bool Bold = false)
 {
-    private static readonly Lazy<GlyphAdvances> Regular = new(() => GlyphAdvances.FromResource("Fonts/SourceSans3-Regular.ttf"));
-    private static readonly Lazy<GlyphAdvances> SemiBold = new(() => GlyphAdvances.FromResource("Fonts/SourceSans3-SemiBold.ttf"));
-
     /// <summary>Height of a capital or a digit, pt (0.66 em in Source Sans 3).</summary>
     public double CapHeight => 0.66 * Size;
 
@@ -19,9 +18,16 @@ internal readonly record struct TextStyle(double Size, string Color, bool Bold =
     public double Descent => 0.22 * Size;
 
     /// <summary>Width of a text in this style, pt.</summary>
-    /// <param name="text">The text.</param>
+    /// <param name="text">The text; a character our face lacks counts as a full em, as wide as a browser's substitute may be.</param>
     /// <returns>Its width.</returns>
-    public double Width(string text) => (Bold ? SemiBold : Regular).Value.Width(text, Size);
+    public double Width(string text)
+    {
+        var face = Bold ? FontFace.SemiBold : FontFace.Regular;
+        var sum = 0.0;
+        foreach (var c in text)
+            sum += face.Has(c) ? face.Advance(c) : char.IsLowSurrogate(c) ? 0 : 1;
+        return sum * Size;
+    }
 
     /// <summary>Shortens a text with an ellipsis until it fits.</summary>
     /// <param name="text">The text.</param>

@@ -6,29 +6,33 @@ using Xunit;
 
 namespace Commission.Documents.Tests.Plots.Drawing;
 
-/// <summary>Our reading of the typeface against PdfPig's, which reads the same file with its own code.</summary>
-public class GlyphAdvancesTests
+/// <summary>Widths of labels against PdfPig's, which reads the same file with its own code.</summary>
+public class TextStyleTests
 {
     [Theory]
-    [InlineData("Fonts/SourceSans3-Regular.ttf")]
-    [InlineData("Fonts/SourceSans3-SemiBold.ttf")]
-    public void Every_character_of_a_record_is_as_wide_as_another_reader_says(string resource)
+    [InlineData("Fonts/SourceSans3-Regular.ttf", false)]
+    [InlineData("Fonts/SourceSans3-SemiBold.ttf", true)]
+    public void Every_character_of_a_record_is_as_wide_as_another_reader_says(string resource, bool bold)
     {
-        using var stream = typeof(GlyphAdvances).Assembly.GetManifestResourceStream(resource)!;
+        using var stream = typeof(TextStyle).Assembly.GetManifestResourceStream(resource)!;
         var bytes = new byte[stream.Length];
         stream.ReadExactly(bytes);
         var other = TrueTypeFontParser.Parse(new TrueTypeDataBytes(new MemoryInputBytes(bytes)));
-        var ours = GlyphAdvances.FromResource(resource);
+        var style = new TextStyle(other.GetUnitsPerEm(), "#000000", bold);
         foreach (var character in "The quick brown fox jumps over 13 lazy dogs: 0123456789,.±°µΔ≤≥−–…’“”₂²³·×✓✗▲□%/()")
         {
             Assert.True(other.TryGetAdvanceWidth(character, out var width), $"U+{(int)character:X4}");
-            Assert.Equal(width, ours.Width(character.ToString(), other.GetUnitsPerEm()), 6);
+            Assert.Equal(width, style.Width(character.ToString()), 3);
         }
     }
 
     [Fact]
     public void All_digits_are_equally_wide() // a property of the face that tables rely on
         => Assert.Single("0123456789".Select(digit => new TextStyle(10, "#000000").Width(digit.ToString())).Distinct());
+
+    [Fact]
+    public void Characters_that_the_face_lacks_still_take_room()
+        => Assert.Equal(30, new TextStyle(10, "#000000").Width("配管😀"), 6);
 
     [Fact]
     public void A_text_that_does_not_fit_is_cut_with_an_ellipsis()
