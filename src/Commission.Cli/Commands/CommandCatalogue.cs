@@ -9,5 +9,9 @@ internal static class CommandCatalogue
     {
         CheckCommand.Build(streams),
         RenderCommand.Build(streams),
+        ExplainCommand.Build(streams),
+        LimitsCommand.Build(streams),
+        RefrigerantsCommand.Build(streams),
+        PropertiesCommand.Build(streams),
     };
 }

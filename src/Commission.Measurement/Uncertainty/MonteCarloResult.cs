@@ -17,6 +17,10 @@ public sealed class MonteCarloResult
         Array.Sort(sorted);
     }
 
+    /// <summary>From values that were drawn elsewhere, one a trial.</summary>
+    /// <param name="values">The values, two or more.</param>
+    public static MonteCarloResult Of(IEnumerable<double> values) => new([.. values]);
+
     /// <summary>How many trials.</summary>
     public int Trials => sorted.Length;
 

@@ -1,0 +1,132 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Commission.Checks.Limits;
+using Commission.Checks.Recording;
+using Commission.Jobs.Model;
+using Commission.Measurement.Uncertainty;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Sheets;
+
+/// <summary>The page of one check: what it asks and whose limits it uses; with a job, its numbers step by step and the uncertainty budget.</summary>
+public static class ExplanationSheets
+{
+    /// <summary>The page without a job.</summary>
+    /// <param name="check">The check.</param>
+    /// <param name="units">Units of the limits.</param>
+    public static Sheet Of(ICheck check, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(check);
+        ArgumentNullException.ThrowIfNull(units);
+        return new Sheet(
+            $"{check.Id}: {check.Title}",
+            [
+                SheetPart.Lines("What it asks", check.Help.What),
+                SheetPart.Lines("Formula", check.Help.Formula),
+                SheetPart.Lines("Source", check.Help.Source),
+                SheetPart.Lines("When it fails", check.Help.WhenItFails),
+                Packs(check, units),
+            ]);
+    }
+
+    /// <summary>The page with a job: every finding of the check.</summary>
+    /// <param name="check">The check.</param>
+    /// <param name="job">The job.</param>
+    /// <param name="settings">What the evaluation needs beyond the job.</param>
+    /// <param name="trials">Monte Carlo trials beside the linear result; 0 for none.</param>
+    public static Sheet With(ICheck check, Job job, CheckSettings settings, int trials)
+    {
+        ArgumentNullException.ThrowIfNull(check);
+        var context = new CheckContext(job, settings);
+        var findings = RecordBuilder.Evaluate(context).Where(f => f.Check == check.Id).ToList();
+        var page = Of(check, context.Present.Units);
+        var parts = page.Parts.ToBuilder();
+        if (findings.Count == 0)
+            parts.Add(SheetPart.Lines("In this job", "The job holds nothing for this check."));
+        var simulated = trials > 0 ? Simulate(check, job, settings, trials) : [];
+        foreach (var finding in findings)
+            Add(parts, finding, simulated);
+        return page with { Parts = parts.ToImmutable() };
+    }
+
+    private static SheetPart Packs(ICheck check, UnitSystem units)
+    {
+        // Limits are named after the check they serve, or after a part of it: charge.superheat, charge.superheat.tolerance.
+        var prefix = check.Id.Replace("instrument.", "instruments.", StringComparison.Ordinal);
+        var rows = ImmutableArray.CreateBuilder<ImmutableArray<string>>();
+        foreach (var name in LimitLibrary.EmbeddedNames)
+        {
+            foreach (var row in LimitSheets.Rows(LimitLibrary.Embedded.Find(name)!, units).Where(r => r[0] == prefix || r[0].StartsWith(prefix + ".", StringComparison.Ordinal)))
+                rows.Add([name, row[0], row[1], row[2], row[4]]);
+        }
+
+        return rows.Count == 0
+            ? SheetPart.Lines("Limits by pack", "Limits of this check are listed by commission limits, under the ids its findings name.")
+            : new SheetPart("Limits by pack", ["pack", "limit", "figure", "when", "source"], rows.ToImmutable());
+    }
+
+    private static void Add(ImmutableArray<SheetPart>.Builder parts, Finding finding, Dictionary<string, List<double>> simulated)
+    {
+        var key = finding.Subject ?? "";
+        parts.Add(SheetPart.Lines(
+            $"In this job{(finding.Subject is null ? "" : $": {finding.Subject}")}",
+            finding.Statement,
+            finding.Measured is { } m ? $"measured {m.Text}{(m.CoverageText is { } c ? $" ({c})" : "")}" : null,
+            finding.Limits.IsEmpty ? null : string.Join("; ", finding.Limits.Select(l => $"limit {l.Text}: {l.Basis}, {l.Source} ({l.Mark}), {l.Rule.ToString().ToLowerInvariant()}")),
+            $"verdict: {Words(finding.Verdict)}{(finding.ConformityText is { } p ? $", conforms with {p}" : "")}{(finding.AdequacyText is { } a ? $", tolerance over U {a}" : "")}",
+            finding.Reservation is { } r ? "reservation: " + r : null,
+            finding.Reason is { } why ? "reason: " + why : null,
+            finding.NextStep is { } next ? "next: " + next : null));
+        if (!finding.Trace.IsEmpty)
+            parts.Add(new SheetPart("Steps", ["", "", "with values", "result", "source"], [.. finding.Trace.Select(s => ImmutableArray.Create($"{s.Symbol}  {s.Name}", s.Formula, s.Substitution, s.Result, s.Source))]));
+        if (!finding.Budget.IsEmpty)
+            parts.Add(new SheetPart("Uncertainty budget", ["cause", "u", "distribution", "sensitivity", "share", "source"], [.. finding.Budget.Select(b => ImmutableArray.Create(b.Cause, b.StandardUncertainty, b.Distribution, b.Sensitivity, b.ShareText, b.Source))]));
+        if (finding.Measured is { StandardUncertaintySi: { } u } linear && simulated.TryGetValue(key, out var values) && values.Count > 1)
+            parts.Add(MonteCarlo(linear, u, values));
+        if (!finding.Readings.IsEmpty)
+            parts.Add(new SheetPart("Readings", ["reading", "as written", "where", "instrument"], [.. finding.Readings.Select(x => ImmutableArray.Create(x.Name, x.Text, x.At.ToString(), x.Instrument ?? ""))]));
+    }
+
+    private static SheetPart MonteCarlo(MeasuredQuantity linear, double u, List<double> values)
+    {
+        var result = MonteCarloResult.Of(values);
+        var (low, high) = result.ShortestInterval(0.9545);
+        string G(double x) => x.ToString("G6", CultureInfo.InvariantCulture);
+        return new SheetPart(
+            string.Create(CultureInfo.InvariantCulture, $"Monte Carlo beside the linear result, {values.Count} trials, in SI units"),
+            ["", "estimate", "u", "95.45 % from", "to"],
+            [
+                ["linear", G(linear.Value.Si), G(u), G(linear.Value.Si - linear.ExpandedSi!.Value), G(linear.Value.Si + linear.ExpandedSi.Value)],
+                ["Monte Carlo", G(result.Mean), G(result.StandardUncertainty), G(low), G(high)],
+            ]);
+    }
+
+    private static Dictionary<string, List<double>> Simulate(ICheck check, Job job, CheckSettings settings, int trials)
+    {
+        // A fixed seed: the same job gives the same page.
+        var scope = new SamplingScope(new Random(20260101));
+        var values = new Dictionary<string, List<double>>(StringComparer.Ordinal);
+        for (var i = 0; i < trials; i++)
+        {
+            scope.NextTrial();
+            var context = new CheckContext(job, settings with { Scope = scope });
+            foreach (var finding in check.Evaluate(context).Where(f => f.Measured is not null))
+            {
+                if (!values.TryGetValue(finding.Subject ?? "", out var list))
+                    values.Add(finding.Subject ?? "", list = new List<double>(trials));
+                list.Add(finding.Measured!.Value.Si);
+            }
+        }
+
+        return values;
+    }
+
+    private static string Words(Measurement.Decisions.Verdict verdict) => verdict switch
+    {
+        Measurement.Decisions.Verdict.ConditionalPass => "conditional pass",
+        Measurement.Decisions.Verdict.ConditionalFail => "conditional fail",
+        Measurement.Decisions.Verdict.NotEvaluated => "not evaluated",
+        _ => verdict.ToString().ToLowerInvariant(),
+    };
+}
