@@ -120,7 +120,7 @@ internal sealed partial class LogLayoutFinder(LogFile log, Dimension dimension, 
             return (null, null);
         }
 
-        bool Times(int i) => data.All(r => r.Cells.Count <= i || r.Cells[i].Length == 0 || IsTimeLike(r.Cells[i]));
+        bool Times(int i) => Mostly(data.Where(r => r.Cells.Count > i).Select(r => r.Cells[i]), IsTimeLike);
         var named = Enumerable.Range(0, headings.Length).Where(i => TimeHeading().IsMatch(headings[i]) && Times(i)).ToArray();
         var dated = Enumerable.Range(0, headings.Length).Where(i => DateHeading().IsMatch(headings[i])).ToArray();
         if (named.Length > 0 && dated.Length > 0 && dated[0] != named[0] && data[0].Cells.Count > Math.Max(dated[0], named[0])
@@ -214,6 +214,13 @@ internal sealed partial class LogLayoutFinder(LogFile log, Dimension dimension, 
         }
 
         if (format != ClockFormat.DateAndClock) return LogClock.Of(format.Value, comma);
+        cells = [.. cells.Where(LogClock.LooksDated)];
+        if (cells.Length == 0)
+        {
+            Complain(log.File.At, $"The times of {ValueText.Quoted(log.File.Value)} under \"{heading}\" are not times this program reads.", "Write times as 09:25:00 or dates as 2026-06-18, or state time format.");
+            return null;
+        }
+
         var fitting = LogClock.FittingDates(cells);
         var dates = fitting.Select(f => LogClock.DateOf(cells[0], f)!.Value).Distinct().ToArray();
         if (dates.Length > 1) fitting = [.. fitting.Where(f => Math.Abs(LogClock.DateOf(cells[0], f)!.Value.DayNumber - jobDate.DayNumber) <= 3)];
@@ -228,19 +235,33 @@ internal sealed partial class LogLayoutFinder(LogFile log, Dimension dimension, 
 
     private static ClockFormat? GuessFormat(string heading, string[] cells, bool comma)
     {
-        if (cells.All(c => LogCell.TryNumber(c, comma, out _)))
+        if (Mostly(cells, c => LogCell.TryNumber(c, comma, out _)))
         {
             if (Minutes().IsMatch(heading)) return ClockFormat.Minutes;
             return Seconds().IsMatch(heading) ? ClockFormat.Seconds : null;
         }
 
-        if (cells.All(c => LogClock.TryTimeOfDay(c, false, out _)))
+        if (Mostly(cells, c => LogClock.TryTimeOfDay(c, false, out _)))
         {
             _ = LogClock.TryTimeOfDay(cells[0], false, out var first);
             return first < 60 || heading.Contains("elapsed", StringComparison.OrdinalIgnoreCase) ? ClockFormat.ElapsedClock : ClockFormat.Clock;
         }
 
         return ClockFormat.DateAndClock;
+    }
+
+    // One bad cell is a fault of its row, not of the layout.
+    private static bool Mostly(IEnumerable<string> cells, Func<string, bool> fits)
+    {
+        var (all, good) = (0, 0);
+        foreach (var cell in cells)
+        {
+            if (cell.Length == 0) continue;
+            all++;
+            if (fits(cell)) good++;
+        }
+
+        return good > 0 && good * 2 >= all;
     }
 
     public static string Joined(LogSample row, int? date, int time) =>
@@ -261,7 +282,7 @@ internal sealed partial class LogLayoutFinder(LogFile log, Dimension dimension, 
 
     private void Complain(SourceLocation at, string found, string advice) => problems.Add(at, found, "", advice, "log");
 
-    [GeneratedRegex(@"\b(time|elapsed|sec|secs|seconds|min|mins|minutes|clock|hour|zeit|uhrzeit|heure)\b|^t\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(@"\b(time|elapsed|sec|secs|seconds|min|mins|minutes|clock|hour|zeit|uhrzeit|heure)\b|^[ts]\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex TimeHeading();
 
     [GeneratedRegex(@"\b(date|datum|day)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]

@@ -40,6 +40,7 @@ internal sealed class HoldScreening
         var to = series.IndexAtOrAfter(end);
         if (to < series.Count && series.Times[to] == end)
             to++;
+        to = Math.Max(to, from);
         var times = new List<double>(to - from);
         var pressures = new List<double>(to - from);
         var skipped = 0;
@@ -64,7 +65,7 @@ internal sealed class HoldScreening
         var resolution = Math.Max(statedResolution, SmallestStep(pressures));
         var outliers = RemoveSpikes(times, pressures, resolution);
         var rows = new HoldRows(
-            Math.Max(to - from, 0), skipped, over, outliers, times.Count,
+            to - from, skipped, over, outliers, times.Count,
             times.Count > 0 ? times[0] : null, times.Count > 0 ? times[^1] : null);
         return new HoldScreening([.. times], [.. pressures], SampledMedian.OfSteps([.. times]), resolution, rows, EndsAbove(series, from, to));
     }

@@ -149,6 +149,19 @@ public sealed class HoldAnalysisTests
         Assert.Equal(rows < 3 ? CannotTellReason.NoRows : CannotTellReason.TooFewBlocks, result.Reason);
     }
 
+    [Theory]
+    [InlineData(500, 100)]
+    [InlineData(2000, 3000)]
+    [InlineData(-500, -100)]
+    public void A_hold_outside_the_log_has_no_rows(double isolation, double end)
+    {
+        var times = Enumerable.Range(0, 100).Select(i => 10.0 * i).ToArray();
+        var log = VacuumSeries.From(times, [.. times.Select(_ => 60.0)]);
+        Assert.Equal(CannotTellReason.NoRows, HoldAnalysis.Analyze(log, isolation, end, Gauge, new HoldOptions(73)).Reason);
+        var decay = DecayJudgement.Read(log, isolation, end, 600);
+        Assert.False(decay.Reached);
+    }
+
     [Fact]
     public void Nothing_a_log_holds_makes_it_throw()
     {

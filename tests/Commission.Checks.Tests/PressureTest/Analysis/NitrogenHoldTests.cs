@@ -13,7 +13,11 @@ public sealed class NitrogenHoldTests(ITestOutputHelper output)
 
     private static readonly NitrogenErrors Errors = new()
     {
-        Resolution = Psi, Repeatability = 0.8 * Psi, AtmosphereChange = 100, Zero = 2 * Psi, Gain = 0.005,
+        Resolution = Psi,
+        Repeatability = 0.8 * Psi,
+        AtmosphereChange = 100,
+        Zero = 2 * Psi,
+        Gain = 0.005,
     };
 
     /// <summary>
