@@ -1,3 +1,4 @@
+using Commission.Checks.Charge;
 using Commission.Checks.Electrical;
 using Commission.Checks.Instruments;
 using Commission.Checks.PressureTest;
@@ -28,6 +29,31 @@ public static class CheckCatalogue
         new StrengthCheck(),
         new JointLeakCheck(),
         new BrazingCheck(),
+
+        new PrerequisitesCheck(),
+        new RunningConditionCheck(),
+        new StabilisedCheck(),
+        new MethodValidityCheck(),
+        new SaturationCheck(),
+        new ByWeightCheck(),
+        new TotalCheck(),
+        new PhaseCheck(),
+        new SuperheatCheck(),
+        new SuperheatFloorCheck(),
+        new MeteringSuperheatCheck(),
+        new SubcoolingCheck(),
+        new PatternCheck(),
+        new MakerChartCheck(),
+        new ApproachCheck(),
+        new CondensingOverAmbientCheck(),
+        new EvaporatorDifferenceCheck(),
+        new DrierDropCheck(),
+        new NonCondensablesCheck(),
+        new ReceiverCheck(),
+        new HeatingModeCheck(),
+        new ReturnVisitCheck(),
+        new CycleCheck(),
+        new AsFoundCheck(),
 
         new SupplyVoltageCheck(),
         new VoltageUnbalanceCheck(),

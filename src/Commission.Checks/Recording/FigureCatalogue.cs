@@ -1,3 +1,5 @@
+using Commission.Checks.Charge;
+
 namespace Commission.Checks.Recording;
 
 /// <summary>Every kind of figure, one line each, in the order of the record.</summary>
@@ -6,5 +8,7 @@ public static class FigureCatalogue
     /// <summary>All sources of figures.</summary>
     public static IReadOnlyList<IFigureSource> All { get; } =
     [
+        new ChargeTimeFigure(),
+        new PressureEnthalpyFigure(),
     ];
 }

@@ -27,7 +27,7 @@ public sealed class RequiredEvidenceTests
             [
                 "instrument.calibration-current", "evidence.signature", "instrument.zero-pressure", "instrument.scale", "pressure-test.gas",
                 "pressure-test.level", "pressure-test.hold", "pressure-test.joint-leak-check", "evacuation.level", "evacuation.hold",
-                "charge.weight", "refrigerant.label", "charge.prerequisites", "charge.subcooling|charge.heating|charge.return-visit",
+                "charge.by-weight", "refrigerant.label", "charge.prerequisites", "charge.subcooling|charge.heating-mode|charge.return-visit",
                 "electrical.overcurrent", "electrical.conductor",
             ],
             Ids(required));
@@ -46,7 +46,7 @@ public sealed class RequiredEvidenceTests
     {
         var ids = Ids(Required(NewSplit with { System = "packaged" }));
         Assert.DoesNotContain(ids, id => id.StartsWith("pressure-test", StringComparison.Ordinal) || id.StartsWith("evacuation", StringComparison.Ordinal));
-        Assert.DoesNotContain("charge.weight", ids);
+        Assert.DoesNotContain("charge.by-weight", ids);
         Assert.Empty(Required(NewSplit with { System = "packaged" }).Photos);
     }
 
@@ -57,7 +57,7 @@ public sealed class RequiredEvidenceTests
     public void Systems_charged_by_weight_are_not_asked_for_readings(string system)
     {
         var ids = Ids(Required(NewSplit with { System = system, Metering = "EEV", Compressor = "variable speed" }));
-        Assert.Contains("charge.weight", ids);
+        Assert.Contains("charge.by-weight", ids);
         Assert.DoesNotContain(ids, id => id.Contains("charge.subcooling", StringComparison.Ordinal) || id.Contains("charge.superheat", StringComparison.Ordinal));
         Assert.DoesNotContain("charge.prerequisites", ids);
         Assert.Equal(system is not "ductless split", ids.Contains("pressure-test.section", StringComparer.Ordinal));
@@ -77,7 +77,7 @@ public sealed class RequiredEvidenceTests
 
     [Fact]
     public void A_fixed_orifice_is_asked_for_superheat() =>
-        Assert.Contains("charge.superheat|charge.heating|charge.return-visit", Ids(Required(NewSplit with { Metering = "fixed orifice" })));
+        Assert.Contains("charge.superheat|charge.heating-mode|charge.return-visit", Ids(Required(NewSplit with { Metering = "fixed orifice" })));
 
     [Fact]
     public void An_opened_circuit_is_asked_for_recovery_whatever_the_system() =>
@@ -103,7 +103,7 @@ public sealed class RequiredEvidenceTests
 
     [Fact]
     public void A_seasonal_check_asks_for_one_reading() =>
-        Assert.Equal(["instrument.calibration-current", "evidence.signature", "charge.subcooling|charge.heating|charge.return-visit"], Ids(Required(NewSplit with { Work = "seasonal check" })));
+        Assert.Equal(["instrument.calibration-current", "evidence.signature", "charge.subcooling|charge.heating-mode|charge.return-visit"], Ids(Required(NewSplit with { Work = "seasonal check" })));
 
     [Fact]
     public void Three_phases_ask_for_rotation_and_a_heat_pump_for_both_modes()

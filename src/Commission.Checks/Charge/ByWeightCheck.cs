@@ -1,0 +1,111 @@
+using Commission.Checks.Findings;
+using Commission.Checks.Limits;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Charge;
+
+/// <summary>The charge by weight: what the scale shows against what the maker's figures ask for.</summary>
+internal sealed class ByWeightCheck : ICheck
+{
+    public string Id => "charge.by-weight";
+
+    public string Phase => Phases.Charge;
+
+    public string Title => "Charge by weight";
+
+    public CheckHelp Help { get; } = new(
+        "Does the scale show what the maker's figures ask for? A unit that came charged needs only the adjustment for its lines; one that came empty, or with nitrogen, needs the whole charge.",
+        "put in = Σ (cylinder before − after) − removed − left in hoses; asked for = figure × (line length − length covered) + extras, and the factory charge besides when the unit came empty",
+        "Figures are the maker's. Tolerance: the maker's, else 2 % of the whole charge and never less than 1 oz (the share common practice, the ounce from generic installation manuals). Hoses ± 1 oz each: common practice.",
+        "Add or recover the difference by weight. A negative adjustment means that refrigerant has to be recovered. When nobody knows what the unit held, recover everything, evacuate and weigh the whole charge in.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.Charging is not { } charging || context.Job.Identity.Work.Value == WorkKind.Decommissioning)
+            yield break;
+        var weighed = context.Get<WeighedCharge>();
+        var opensCircuit = context.Job.Identity.Work.Value is not (WorkKind.ChargeAdjustment or WorkKind.SeasonalCheck);
+        if (weighed.Put is null && charging.UnitArrived is null && charging.LineAdjustment is null && !opensCircuit)
+            yield break;
+        var finding = context.Finding(this).Use("unit arrived", charging.UnitArrived);
+        weighed.Put?.UseIn(finding);
+        if (weighed.Put is { } put)
+            finding.Measure(put.Value, DisplayKind.Mass);
+        yield return charging.UnitArrived?.Value switch
+        {
+            null when !opensCircuit && weighed.Put is { } change => finding.Information(
+                $"{context.Present.Text(change.Value, DisplayKind.Mass)} of refrigerant went in.", "what the circuit held before is not known by weight"),
+            null => finding.NotEvaluated("it is not written how the unit arrived: charged, with nitrogen, or evacuated", "Write unit arrived."),
+            ArrivalCharge.Unknown => finding.NotEvaluated("nobody knows what the unit held when it arrived", "Recover the charge, evacuate, and weigh the whole charge in."),
+            _ => Judge(context, finding, weighed),
+        };
+    }
+
+    private static Finding Judge(CheckContext context, FindingBuilder finding, WeighedCharge weighed)
+    {
+        var required = weighed.Required;
+        if (required.Adjustment is not { } adjustment)
+            return finding.NotEvaluated(required.WhyNot!, required.Todo!);
+        adjustment.UseIn(finding);
+        var present = context.Present;
+        var factory = context.Job.Equipment.Nameplate?.FactoryCharge;
+        finding.Use("factory charge", factory);
+        var target = adjustment.Value;
+        if (weighed.SawWholeCharge)
+        {
+            if (factory is null)
+                return finding.NotEvaluated("the factory charge is not written, and the scale saw the whole charge", "Write the factory charge from the nameplate.");
+            target += factory.Value.Si;
+            finding.Step("m_asked", "charge asked for", "factory charge + adjustment", $"{factory.Text} + {present.Text(adjustment.Value.Value, DisplayKind.Mass)}", present.Text(target, DisplayKind.Mass), "definition");
+        }
+
+        var whole = (factory?.Value.Si ?? 0) + adjustment.Value.Value;
+        if (Tolerance(context, whole) is not var (half, tolerance))
+            return finding.NotEvaluated("no pack sets a tolerance for a charge by weight", "Name a limits pack.");
+        var asked = present.Text(target.Value, DisplayKind.Mass);
+        var limit = new LimitStatement(
+            LimitKind.Target, $"{asked} ± {present.Text(half, DisplayKind.Mass)}", target.Value - half, target.Value + half, target.Value,
+            "maker", tolerance.Pack, $"{required.Source}; tolerance: {tolerance.Source}", tolerance.Mark, tolerance.Rule)
+        { Quantity = tolerance.Definition.Means };
+        if (weighed.Put is not { } put)
+        {
+            // A unit whose factory charge fits as it came needs no scale.
+            if (weighed.CameCharged && Math.Abs(target.Value) <= half)
+                return finding.Decide(true, limit).Say("The factory charge fits these lines: nothing had to be added or recovered.").Build();
+            return finding.Show(limit).NotEvaluated(
+                target.Value < 0 ? $"{present.Text(-target.Value, DisplayKind.Mass)} has to be recovered, and nothing removed is written" : "no scale reading and no mass added is written",
+                "Weigh the cylinder before and after and write both.");
+        }
+
+        var y = put.Value - (target - target.Value);
+        var missing = target.Value - put.Value.Value;
+        var sentence = target.Value < 0
+            ? $"{present.Text(-put.Value, DisplayKind.Mass)} was recovered; these lines ask for {present.Text(-target.Value, DisplayKind.Mass)} less than the factory charge."
+            : $"{present.Text(put.Value, DisplayKind.Mass)} went in; {asked} was asked for{(weighed.CameCharged ? " beyond the factory charge" : "")}.";
+        return finding.Remark(tolerance.Remark(present.Units)).JudgeCharge(
+            context, y, DisplayKind.Mass, limit, put.Readings, new ChargeGates(), sentence,
+            missing > 0 ? $"Add {present.Text(missing, DisplayKind.Mass)} by weight." : $"Recover {present.Text(-missing, DisplayKind.Mass)} by weight.");
+    }
+
+    /// <summary>How far a charge by weight may be off: the maker's mass, else the larger of a share of the whole charge and a least mass.</summary>
+    /// <param name="context">The job and everything derived from it.</param>
+    /// <param name="wholeCharge">The whole charge asked for, kg.</param>
+    /// <returns>Half the width, kg, and whose it is; null when nobody sets one.</returns>
+    internal static (double Half, Limit Tolerance)? Tolerance(CheckContext context, double wholeCharge)
+    {
+        if (context.Limits.Find("charge.weight.tolerance-mass") is { Upper: { } mass } own)
+            return (mass.Si, own);
+        var share = context.Limits.Find("charge.weight.tolerance");
+        var least = context.Limits.Find("charge.weight.tolerance-minimum");
+        var byShare = (share?.Upper?.Si ?? 0) * Math.Abs(wholeCharge);
+        var byMass = least?.Upper?.Si ?? 0;
+        return (share, least) switch
+        {
+            ({ } s, _) when byShare >= byMass => (byShare, s),
+            (_, { } m) => (byMass, m),
+            _ => null,
+        };
+    }
+}

@@ -1,0 +1,164 @@
+using System.Collections.Immutable;
+using Commission.Checks.Limits;
+using Commission.Checks.Readings;
+using Commission.Checks.Tables;
+using Commission.Jobs.Model;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Quantities;
+using Commission.Measurement.Uncertainty;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Charge;
+
+/// <summary>
+/// What superheat or subcooling is compared with, in this order: the maker's chart, the maker's figure, and for the superheat of a fixed
+/// orifice the California table. A dash of a chart or table ends there: no formula takes its place.
+/// </summary>
+internal sealed record ChargeTarget
+{
+    private ChargeTarget()
+    {
+    }
+
+    /// <summary>The limit; null when nothing sets one here.</summary>
+    public LimitStatement? Limit { get; private init; }
+
+    /// <summary>The target with the doubt of the readings it depends on; null when it is a fixed figure or a range.</summary>
+    public Uncertain? Target { get; private init; }
+
+    /// <summary>Whether it is the maker's chart, which counts in every running state it was made for.</summary>
+    public bool IsMakersChart { get; private init; }
+
+    /// <summary>Why nothing sets a limit; null when something does.</summary>
+    public string? WhyNot { get; private init; }
+
+    /// <summary>What would help; null when there is a limit.</summary>
+    public string? Todo { get; private init; }
+
+    /// <summary>A remark on the limit, such as a maker's figure looser than common practice.</summary>
+    public string? Remark { get; private init; }
+
+    /// <summary>The readings the target depends on.</summary>
+    public ImmutableArray<CorrectedReading> Readings { get; private init; } = [];
+
+    /// <summary>How the target came about.</summary>
+    public ImmutableArray<TraceStep> Steps { get; private init; } = [];
+
+    /// <summary>The target for superheat.</summary>
+    /// <param name="context">The job and everything derived from it.</param>
+    /// <param name="row">The readings.</param>
+    public static ChargeTarget Superheat(CheckContext context, ChargeRow row) =>
+        FromChart(context, row, ChartQuantity.Superheat, "charge.superheat.tolerance")
+        ?? FromFigure(context, "charge.superheat", "charge.superheat.tolerance")
+        ?? (context.Get<ChargeAnalysis>().HasFixedMetering ? FromTable(context, row) : None("nobody sets a superheat for this system", "Write the maker's figure or chart, or how the refrigerant is metered."));
+
+    /// <summary>The target for subcooling.</summary>
+    /// <param name="context">The job and everything derived from it.</param>
+    /// <param name="row">The readings.</param>
+    public static ChargeTarget Subcooling(CheckContext context, ChargeRow row) =>
+        FromChart(context, row, ChartQuantity.Subcooling, "charge.subcooling.tolerance")
+        ?? FromFigure(context, "charge.subcooling", "charge.subcooling.tolerance")
+        ?? None("the maker's subcooling is not written", "Read it from the unit plate or the manual and write it with its page.");
+
+    /// <summary>A number as it is to be judged: the same value, its doubt widened by that of the target (GUM 5, shared causes counted once).</summary>
+    /// <param name="y">The number.</param>
+    public Uncertain Against(Uncertain y) => Target is null ? y : y - (Target - Target.Value);
+
+    private static ChargeTarget None(string why, string todo) => new() { WhyNot = why, Todo = todo };
+
+    private static ChargeTarget? FromChart(CheckContext context, ChargeRow row, ChartQuantity quantity, string toleranceId)
+    {
+        var chart = context.Job.Limits?.Charts.FirstOrDefault(c => c.For.Value == quantity && (c.Mode?.Value ?? OperatingMode.Cooling) == row.Mode);
+        if (chart is null)
+            return null;
+        var readout = ChartReadout.Read(context, chart, row);
+        if (readout.Value is not { } target)
+            return new ChargeTarget { WhyNot = readout.WhyNot, Todo = "Wait for conditions the chart covers, or weigh the charge in.", IsMakersChart = true, Readings = readout.Readings };
+        if (ChartTolerance(chart, context.Limits.Find(toleranceId)) is not { } tolerance)
+            return null;
+        return new ChargeTarget
+        {
+            Limit = context.State(tolerance, target.Value) with { Basis = "maker", Source = tolerance.Tier == LimitTier.Maker ? chart.From.Value : $"{chart.From.Value}; tolerance: {tolerance.Source}" },
+            Target = target,
+            IsMakersChart = true,
+            Readings = readout.Readings,
+            Steps = [readout.Step!],
+        };
+    }
+
+    // The chart's own tolerance, else the one in force.
+    private static Limit? ChartTolerance(MakerChart chart, Limit? usual)
+    {
+        if (usual is null || chart.Tolerance is not { } given || QuantityParser.Parse(given.Text, Dimension.TemperatureDifference) is not { Ok: true, Value: var parsed })
+            return usual;
+        var half = new LimitFigure(parsed.Si, parsed.Canonical, parsed.Unit, parsed.Decimals);
+        return usual with
+        {
+            Tier = LimitTier.Maker,
+            Pack = "",
+            Basis = "maker",
+            Source = chart.From.Value,
+            Mark = "job",
+            Lower = half with { Si = -half.Si, Text = "-" + half.Text },
+            Upper = half,
+            LooserThan = null,
+            SetAside = null,
+        };
+    }
+
+    private static ChargeTarget? FromFigure(CheckContext context, string id, string toleranceId)
+    {
+        if (context.Limits.Find(id) is not { } limit)
+            return null;
+        var units = context.Present.Units;
+        var tolerance = context.Limits.Find(toleranceId);
+        if (limit.Lower is not null || limit.Upper is not null)
+            return new ChargeTarget { Limit = context.State(limit), Remark = limit.Remark(units) ?? (limit.Target is null ? null : tolerance?.Remark(units)) };
+        if (limit.Target is not { } target || tolerance is null)
+            return null;
+        return new ChargeTarget
+        {
+            Limit = context.State(tolerance, target.Si) with { Basis = LimitStatements.Word(limit.Tier), Source = $"{limit.Source}; tolerance: {tolerance.Source}" },
+            Remark = tolerance.Remark(units),
+        };
+    }
+
+    private static ChargeTarget FromTable(CheckContext context, ChargeRow row)
+    {
+        if (row.OutdoorDryBulb is not { } outdoor || row.ReturnWetBulb is not { } wet)
+            return None("the table of target superheat is entered with the outdoor dry bulb and the return wet bulb, and not both were read", "Read both beside the superheat.");
+        ImmutableArray<CorrectedReading> readings = [outdoor, wet];
+        var present = context.Present;
+        var table = CaliforniaSuperheatTable.At(Temperature.FromSi(outdoor.Value.Value), Temperature.FromSi(wet.Value.Value));
+        if (!table.HasValue)
+            return None(table.Reason.TrimEnd('.'), "The charge cannot be judged by superheat here: weigh it in, or come back.") with { Readings = readings };
+        var rounding = context.Causes.Enter(
+            RootCause.FromHalfWidth("table of target superheat: rounding", "half of its last printed digit", table.Rounding.Si), DisplayKind.TemperatureDifference);
+        var target = Uncertain.WithPartials(table.Value.Si, (outdoor.Value, table.PerDryBulb), (wet.Value, table.PerWetBulb)) + context.Scope.Reading(0, 1.0 * rounding);
+        var text = $"{present.Text(outdoor.Value.Value, DisplayKind.Temperature)} outdoors, {present.Text(wet.Value.Value, DisplayKind.Temperature)} return wet bulb";
+        var step = new TraceStep(
+            "SH_target", "target superheat", "table, linear between whole degrees",
+            System.FormattableString.Invariant($"{text}; ∂/∂ODB = {table.PerDryBulb:0.00}, ∂/∂WB = {table.PerWetBulb:0.00}"),
+            present.Text(target, DisplayKind.TemperatureDifference), $"{CaliforniaSuperheatTable.Source} ({CaliforniaSuperheatTable.Mark})");
+        if (!double.IsFinite(target.StandardUncertainty))
+            return None("the table of target superheat ends on every side of this point", "Wait for other conditions, or weigh the charge in.") with { Readings = readings };
+        if (context.Limits.Find("charge.superheat.target-minimum") is { Lower: { } least } && table.Value.Si < least.Si)
+        {
+            return None(
+                $"the target superheat of {present.Text(table.Value.Si, DisplayKind.TemperatureDifference)} is below {least.Text}: too little load for a valid test",
+                "Warm the room and read again, come back on another day, or weigh the charge in.") with { Readings = readings, Steps = [step] };
+        }
+
+        if (context.Limits.Find("charge.superheat.tolerance") is not { } tolerance)
+            return None("no pack sets a tolerance for superheat", "Name a limits pack.") with { Readings = readings, Steps = [step] };
+        return new ChargeTarget
+        {
+            Limit = context.State(tolerance, table.Value.Si) with { Mark = CaliforniaSuperheatTable.Mark, Source = $"{CaliforniaSuperheatTable.Source} ({CaliforniaSuperheatTable.Mark}); tolerance: {tolerance.Source}" },
+            Target = target,
+            Remark = tolerance.Remark(present.Units),
+            Readings = readings,
+            Steps = [step],
+        };
+    }
+}

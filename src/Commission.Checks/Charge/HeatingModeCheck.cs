@@ -1,0 +1,68 @@
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Charge;
+
+/// <summary>Readings in heating: judged by the maker's heating chart, else information beside the weight.</summary>
+internal sealed class HeatingModeCheck : ICheck
+{
+    public string Id => "charge.heating-mode";
+
+    public string Phase => Phases.Charge;
+
+    public string Title => "Heating readings";
+
+    public CheckHelp Help { get; } = new(
+        "What do the readings in heating say? In heating the large line carries discharge gas, so superheat and subcooling at the service valves do not show the charge.",
+        "the reading against the maker's heating chart, read between its places and not beyond",
+        "The maker's chart. Steady for 15 min, 10 min after a defrost, coil clear, auxiliary heat off: common practice, no source.",
+        "Without a heating chart weigh the charge in and come back for a cooling check in warm weather; write the return visit.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        var analysis = context.Get<ChargeAnalysis>();
+        if (analysis.Spoken(OperatingMode.Heating, _ => true) is not { } row)
+            yield break;
+        var gates = new ChargeGates(row.Settling, HeatingGate.Of(context, row.Written));
+        var charts = (context.Job.Limits?.Charts ?? []).Where(c => c.Mode?.Value == OperatingMode.Heating && c.For.Value != ChartQuantity.TemperatureSplit).ToList();
+        foreach (var chart in charts)
+            yield return ChartJudgement.Judge(context, this, chart, row, gates);
+        if (charts.Count == 0)
+            yield return Tell(context, row, gates);
+    }
+
+    private Finding Tell(CheckContext context, ChargeRow row, ChargeGates gates)
+    {
+        var present = context.Present;
+        var finding = context.Finding(this, row.Time);
+        gates.NameIn(finding);
+        if (gates.Blocked is var (why, todo))
+            return finding.NotEvaluated(why, todo);
+        var parts = new List<string>();
+        if (row.VaporPressure is { } pressure && context.Get<CircuitSaturation>().Bubble(pressure).Value is { } bubble)
+        {
+            finding.Use(pressure);
+            parts.Add($"bubble point {present.Text(bubble, DisplayKind.Temperature)} at the vapor pressure");
+            if (row.IndoorCoilOutlet is { } outlet)
+            {
+                var subcooling = bubble - outlet.Value;
+                finding.Use(outlet)
+                    .Step("SC_heat", "subcooling at the indoor coil", "T_bubble(p_vapor) − T_coil outlet", $"{present.Text(bubble.Value, DisplayKind.Temperature, 2)} − {present.Text(outlet.Value.Value, DisplayKind.Temperature, 2)}", present.Text(subcooling, DisplayKind.TemperatureDifference), "definition")
+                    .Measure(subcooling, DisplayKind.TemperatureDifference);
+                parts.Add($"subcooling at the indoor coil {present.Text(subcooling, DisplayKind.TemperatureDifference)}");
+            }
+        }
+
+        if (row.DischargeLine is { } discharge)
+        {
+            finding.Use(discharge);
+            parts.Add($"discharge line {present.Text(discharge.Value, DisplayKind.Temperature)}");
+        }
+
+        if (parts.Count == 0)
+            return finding.NotEvaluated("no heating reading of the circuit is written", "Read vapor pressure, discharge line and indoor coil outlet, or weigh the charge in.");
+        finding.Remark(gates.Open is { } open ? $"{char.ToUpperInvariant(open[0])}{open[1..]}." : null);
+        return finding.Information($"Heating at {row.Time}: {string.Join(", ", parts)}.", "the maker gives no heating chart; the charge stands on its weight, judged beside");
+    }
+}

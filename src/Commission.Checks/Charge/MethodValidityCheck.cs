@@ -1,0 +1,48 @@
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Charge;
+
+/// <summary>Whether it was neither too cold nor too hot for judging a charge by readings.</summary>
+internal sealed class MethodValidityCheck : ICheck
+{
+    public string Id => "charge.method-validity";
+
+    public string Phase => Phases.Charge;
+
+    public string Title => "Conditions for the method";
+
+    public CheckHelp Help { get; } = new(
+        "Was it warm enough outdoors and indoors, and not too hot, for judging a charge by superheat or subcooling?",
+        "outdoor dry bulb, return dry bulb and, for the table of target superheat, return wet bulb inside the range of the method",
+        "The maker's range where the job gives one; else 55 °F outdoors published and the other edges from memory (California Residential Appendix RA3.2).",
+        "In the cold weigh the charge in and come back when it is warm; superheat of a fixed orifice is never judged below 55 °F. With a cold or dry room warm it first.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        var analysis = context.Get<ChargeAnalysis>();
+        if (analysis.ByWeightOnly is not null || analysis.HasReceiver || analysis.Spoken(OperatingMode.Cooling, _ => true) is not { } row)
+            yield break;
+        var isSuperheat = analysis.HasFixedMetering;
+        var makersChart = isSuperheat ? ChargeTarget.Superheat(context, row).IsMakersChart : ChargeTarget.Subcooling(context, row).IsMakersChart;
+        var validity = MethodValidity.Of(context, row, isSuperheat ? ChargeCriterion.Superheat : ChargeCriterion.Subcooling, makersChart);
+        foreach (var window in validity.Windows)
+            yield return Judge(context, row, validity, window);
+    }
+
+    private Finding Judge(CheckContext context, ChargeRow row, MethodValidity validity, ValidityWindow window)
+    {
+        var finding = context.Finding(this, $"{window.What}, {row.Time}");
+        finding.Use("head pressure raised", context.Job.Charging?.HeadPressureRaised);
+        var limit = context.State(window.Limit);
+        if (window.Reading is not { } reading)
+            return finding.Show(limit).NotEvaluated($"the {window.What} was not read", "Read it beside the pressures.");
+        finding.Use(reading).Judge(reading.Value, DisplayKind.Temperature, limit);
+        return window.Inside == true
+            ? finding.Remark(window.Remark).Say($"{Capital(window.What)} was {context.Present.Text(reading.Value, DisplayKind.Temperature)} at {row.Time}: inside the range of the method, {limit.Text}.").Build()
+            : finding.NotEvaluated(validity.Words(window), MethodValidity.Advice(window));
+    }
+
+    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+}

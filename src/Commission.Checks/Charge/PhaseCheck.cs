@@ -1,0 +1,125 @@
+using Commission.Checks.Findings;
+using Commission.Checks.Limits;
+using Commission.Checks.Readings;
+using Commission.Fluids;
+using Commission.Jobs.Model;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Charge;
+
+/// <summary>How refrigerant left its cylinder and entered the circuit: zeotropes as liquid, carbon dioxide as vapor first, never a compressor in vacuum.</summary>
+internal sealed class PhaseCheck : ICheck
+{
+    // The glide is taken at the pressure a cylinder has at this temperature.
+    private const double CylinderKelvin = 293.15;
+
+    public string Id => "charge.phase";
+
+    public string Phase => Phases.Charge;
+
+    public string Title => "Liquid or vapor from the cylinder";
+
+    public CheckHelp Help { get; } = new(
+        "Did the refrigerant leave its cylinder as it must? A zeotropic blend drawn as vapor changes its composition in the cylinder and in the circuit. Was the vacuum broken before the compressor ran?",
+        "glide = T_dew − T_bubble at the pressure of a cylinder at 20 °C (68 °F); above the limit, and for every 400-series blend, the cylinder gives liquid",
+        "1 °F of glide; carbon dioxide as vapor up to 5.2 bar absolute, above its triple point; compressor never in a vacuum, liquid into the vapor side throttled: common practice, no source.",
+        "Refrigerant drawn as vapor from a zeotrope: recover the charge and weigh in fresh liquid; do not use the rest of that cylinder. Break the vacuum with refrigerant on the liquid side before the start.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.Charging is not { } charging)
+            yield break;
+        var put = context.Get<WeighedCharge>().Put;
+        var drawn = charging.As ?? charging.FirstCharge?.As;
+        if (drawn is not null || put is { Value.Value: > 0 })
+            yield return Cylinder(context, charging, drawn);
+        if (charging.FirstCharge is { } first)
+        {
+            if (first.VacuumBrokenTo is { } level)
+                yield return Broken(context, first, level);
+            if (first is { As.Value: RefrigerantPhase.Liquid, Into.Value: ChargePort.VaporSide or ChargePort.Both })
+                yield return Throttled(context, first);
+        }
+    }
+
+    private Finding Cylinder(CheckContext context, Charging charging, Given<RefrigerantPhase>? drawn)
+    {
+        var circuit = context.Get<CircuitRefrigerant>();
+        var finding = context.Finding(this, "from the cylinder").Use("refrigerant", context.Job.Equipment.Refrigerant).Use("drawn as", drawn);
+        var limit = context.Limits.Find("charge.phase.glide");
+        var glide = Glide(circuit.Fluid);
+        var is400 = circuit.Designation.StartsWith("R-4", StringComparison.Ordinal);
+        var zeotrope = circuit.Info is { IsBlend: true } && (is400 || (glide is { } g && limit?.Upper is { } most && g > most.Si));
+        if (limit is not null)
+            finding.Show(context.State(limit));
+        if (glide is { } kelvin)
+        {
+            finding.Step(
+                "glide", "glide in the cylinder", "T_dew − T_bubble at p_bubble(20 °C)", circuit.Designation, context.Present.Text(kelvin, DisplayKind.TemperatureDifference), context.Get<CircuitSaturation>().Source);
+        }
+
+        if (!zeotrope)
+            return finding.Decide(true).Say($"{circuit.Designation} keeps its composition whether it leaves the cylinder as liquid or as vapor.").Build();
+        if (drawn is null)
+            return finding.NotEvaluated($"it is not written whether {circuit.Designation} left the cylinder as liquid", "Write as: liquid or as: vapor under charging.");
+        finding.Decide(drawn.Value == RefrigerantPhase.Liquid).Remark(TopUp(context, charging, glide, limit));
+        return finding.Passes
+            ? finding.Say($"{circuit.Designation}, a blend with glide, left the cylinder as liquid.").Build()
+            : finding.Say($"{circuit.Designation}, a blend with glide, left the cylinder as vapor: its composition has shifted in cylinder and circuit.")
+                .Next("Recover the charge, evacuate, and weigh in fresh refrigerant as liquid; set the rest of that cylinder aside.").Build();
+    }
+
+    private Finding Broken(CheckContext context, FirstCharge first, Given<Measurement.Quantities.StatedPressure> level)
+    {
+        var circuit = context.Get<CircuitRefrigerant>();
+        var atmosphere = context.Get<SiteAtmosphere>();
+        var finding = context.Finding(this, "vacuum broken").Use("vacuum broken to", level).Use("first charge as", first.As);
+        var pressure = level.Value.ToAbsolute(atmosphere.Pressure);
+        var text = level.Text;
+        foreach (var use in atmosphere.Uses)
+            finding.Use(use);
+        if (circuit.Designation == "R-744" && context.Limits.Find("charge.carbon-dioxide.vapor-first") is { Lower: { } least } vaporFirst)
+        {
+            var bound = context.State(vaporFirst);
+            var holds = first.As?.Value == RefrigerantPhase.Vapor && pressure.Si >= least.ToAbsolute(atmosphere.Pressure).Si;
+            finding.Decide(holds, bound);
+            return holds
+                ? finding.Say($"Carbon dioxide went in as vapor up to {text}, above its triple point.").Build()
+                : finding.Say($"Carbon dioxide has to go in as vapor up to {bound.Text}; {(first.As is { } phase ? $"{phase.Text} up to {text}" : $"up to {text}")} is written.")
+                    .Next("Liquid below the triple point turns to dry ice: check that no line is blocked before the circuit is closed off.").Build();
+        }
+
+        finding.Decide(pressure.Si >= atmosphere.Pressure.Si);
+        return finding.Passes
+            ? finding.Say($"The vacuum was broken to {text} before the compressor ran.").Build()
+            : finding.Say($"The circuit was still below atmospheric pressure, at {text}, when the compressor was to run.").Next("Break the vacuum with refrigerant on the liquid side before the start: a compressor in vacuum arcs at its terminals.").Build();
+    }
+
+    private Finding Throttled(CheckContext context, FirstCharge first)
+    {
+        var finding = context.Finding(this, "liquid into the vapor side").Use("into", first.Into).Use("first charge as", first.As).Use("throttled", first.Throttled);
+        if (first.Throttled is not { } throttled)
+            return finding.NotEvaluated("it is not written whether the liquid was throttled into the vapor side", "Write throttled: yes or no.");
+        finding.Decide(throttled.Value);
+        return finding.Passes
+            ? finding.Say("Liquid was throttled into the vapor side.").Build()
+            : finding.Say("Liquid went into the vapor side without throttling: it can wash the oil out of the compressor.").Next("Let the crankcase heater run and listen at the first start; throttle liquid, or charge it into the liquid side.").Build();
+    }
+
+    private static double? Glide(Refrigerant? fluid)
+    {
+        if (fluid is null || fluid.BubbleAtTemperature(CylinderKelvin) is not { Ok: true, Value: var bubble } || fluid.DewAtPressure(bubble.Pressure) is not { Ok: true, Value: var dew })
+            return null;
+        return dew.Temperature - bubble.Temperature;
+    }
+
+    // What leaked out of a blend with glide was not the blend: topping up leaves its composition in doubt.
+    private static string? TopUp(CheckContext context, Charging charging, double? glide, Limit? limit) =>
+        glide > limit?.Upper?.Si && context.Job.Identity.Work.Value is (WorkKind.LeakRepair or WorkKind.ChargeAdjustment)
+        && charging.UnitArrived?.Value is not (ArrivalCharge.RecoveredAndEvacuated or ArrivalCharge.NitrogenHoldingCharge)
+        && context.Get<WeighedCharge>().Put is { Value.Value: > 0 }
+            ? "A blend with this glide was topped up: after a leak its composition is in doubt, and recovering and weighing in is surer."
+            : null;
+}

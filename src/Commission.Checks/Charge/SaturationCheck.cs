@@ -1,0 +1,70 @@
+using Commission.Checks.Readings;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Charge;
+
+/// <summary>Which saturation temperature was used for what, and what the other curve of a blend would have given.</summary>
+internal sealed class SaturationCheck : ICheck
+{
+    public string Id => "charge.saturation";
+
+    public string Phase => Phases.Charge;
+
+    public string Title => "Saturation temperatures";
+
+    public CheckHelp Help { get; } = new(
+        "Which saturation temperature belongs to each pressure, and what would the wrong curve of a blend have given?",
+        "superheat counts from the dew point, subcooling from the bubble point; differences to air from the middle of both; all at absolute pressure",
+        "Equations of state of the refrigerant, with their papers under sources (published); the doubt of their pressure, 0.1 % pure and 0.5 % blends, is common practice.",
+        "Nothing fails here. Where there is no saturation temperature (above the critical point) the reading cannot be judged by superheat or subcooling.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        var analysis = context.Get<ChargeAnalysis>();
+        foreach (var mode in new[] { OperatingMode.Cooling, OperatingMode.Heating })
+        {
+            if (analysis.Spoken(mode, r => r.Written.VaporPressure is not null) is { VaporPressure: { } vapor } low)
+                yield return Side(context, low, vapor, low.VaporDew!, low.VaporBubble!, mode == OperatingMode.Cooling ? low.Superheat : null, isVapor: true);
+            if (analysis.Spoken(mode, r => r.Written.LiquidPressure is not null) is { LiquidPressure: { } liquid } high)
+                yield return Side(context, high, liquid, high.LiquidDew!, high.LiquidBubble!, mode == OperatingMode.Cooling ? high.Subcooling : null, isVapor: false);
+        }
+    }
+
+    private Finding Side(CheckContext context, ChargeRow row, CorrectedReading pressure, SaturationTemperature dew, SaturationTemperature bubble, RowNumber? number, bool isVapor)
+    {
+        var present = context.Present;
+        var saturation = context.Get<CircuitSaturation>();
+        var side = isVapor ? "vapor side" : "liquid side";
+        var finding = context.Finding(this, $"{side}, {row.Time}").Use(pressure);
+        var used = isVapor ? dew : bubble;
+        if (used.Value is null || dew.Value is null || bubble.Value is null)
+            return finding.NotEvaluated((used.WhyNot ?? dew.WhyNot ?? bubble.WhyNot)!.TrimEnd('.'), "Check the pressure and the refrigerant's name; a transcritical circuit has no saturation on its high side.");
+        finding.Measure(used.Value, DisplayKind.Temperature);
+        var p = present.Text(pressure.Value.Value, DisplayKind.AbsolutePressure);
+        if (!saturation.IsBlend)
+            return finding.Step(Point("T_sat", "saturation", p, used)).Information($"At {row.Time} {p} on the {side} is a saturation temperature of {present.Text(used.Value, DisplayKind.Temperature)}.", "shows which temperature the charge is counted from");
+
+        finding.Step(Point("T_dew", "dew point", p, dew)).Step(Point("T_bubble", "bubble point", p, bubble));
+        var glide = dew.Value.Value - bubble.Value.Value;
+        var middle = (dew.Value.Value + bubble.Value.Value) / 2;
+        finding.Step("glide", "glide at this pressure", "T_dew − T_bubble", $"{Two(dew)} − {Two(bubble)}", present.Text(glide, DisplayKind.TemperatureDifference, 2), "definition");
+        var sentence = $"At {row.Time} {p} on the {side} is a dew point of {Short(dew)}, a bubble point of {Short(bubble)}, middle {present.Text(middle, DisplayKind.Temperature)}.";
+        if (number?.Value is { } judged)
+        {
+            // Superheat from the bubble point and subcooling from the dew point both come out larger, by the glide.
+            finding.Name(number.Readings);
+            sentence += isVapor
+                ? $" Superheat counts from the dew point; from the bubble point it would have read {present.Text(judged.Value + glide, DisplayKind.TemperatureDifference)}, {present.Text(glide, DisplayKind.TemperatureDifference)} too high."
+                : $" Subcooling counts from the bubble point; from the dew point it would have read {present.Text(judged.Value + glide, DisplayKind.TemperatureDifference)}, {present.Text(glide, DisplayKind.TemperatureDifference)} too high.";
+        }
+
+        return finding.Information(sentence, "shows which temperature the charge is counted from");
+
+        string Two(SaturationTemperature t) => present.Text(t.Value!.Value, DisplayKind.Temperature, 2);
+        string Short(SaturationTemperature t) => present.Text(t.Value!.Value, DisplayKind.Temperature);
+        TraceStep Point(string symbol, string name, string at, SaturationTemperature t) =>
+            new(symbol, $"{name} at {pressure.Name}", $"{symbol}(p_abs)", at, present.Text(t.Value!, DisplayKind.Temperature), saturation.Source);
+    }
+}

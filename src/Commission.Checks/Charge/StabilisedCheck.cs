@@ -1,0 +1,72 @@
+using Commission.Checks.Limits;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Uncertainty;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Charge;
+
+/// <summary>Whether the system had settled: long enough after the start or the last change of charge, and no longer moving.</summary>
+internal sealed class StabilisedCheck : ICheck
+{
+    public string Id => "charge.stabilised";
+
+    public string Phase => Phases.Charge;
+
+    public string Title => "Stabilised";
+
+    public CheckHelp Help { get; } = new(
+        "Had the system settled when the judged reading was taken: long enough after the start and after the last change of charge, and the last two readings alike?",
+        "time since the later of compressor start and last change of charge; change of superheat and subcooling between the last two settled readings",
+        "15 min: California Residential Appendix RA3.2, p. RA3-13 and RA3-14 (published). Change of at most 1 °F: common practice, no source. The U of a change leaves out what both readings share, such as the zero of a gauge.",
+        "Let the system run on without touching the charge and read again. Earlier readings are drawn in the figure and not judged.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        var analysis = context.Get<ChargeAnalysis>();
+        if (analysis.ByWeightOnly is not null || analysis.Spoken(OperatingMode.Cooling, _ => true) is not { } row)
+            yield break;
+        yield return JudgeTime(context, row);
+        if (row.Settling.Block is not null)
+            yield break;
+        var before = analysis.Rows.LastOrDefault(r => r.Mode == OperatingMode.Cooling && r != row && r.Settling.Block is null);
+        if (before is null || context.Limits.Find("charge.stabilised.change") is not { } limit)
+            yield break;
+        if (row.Superheat.Value is not null && before.Superheat.Value is not null)
+            yield return JudgeChange(context, "superheat", before, row, before.Superheat, row.Superheat, limit);
+        if (row.Subcooling.Value is not null && before.Subcooling.Value is not null)
+            yield return JudgeChange(context, "subcooling", before, row, before.Subcooling, row.Subcooling, limit);
+    }
+
+    private Finding JudgeTime(CheckContext context, ChargeRow row)
+    {
+        var settling = row.Settling;
+        var finding = context.Finding(this, row.Time);
+        settling.NameIn(finding);
+        if (settling.Standing == RowStanding.NotKnown || settling.Least is not { } least)
+            return finding.NotEvaluated(settling.Words, "Write when the compressor was started and when the charge was last changed.");
+        if (settling.Standing == RowStanding.BeforeChange)
+            return finding.Decide(false, context.State(least)).Say($"No reading shows the charge that was left: {settling.Words}.").Next(settling.Todo!).Build();
+        var since = settling.Since!.Value;
+        var text = context.Present.Text(since.Si, DisplayKind.Duration);
+        finding
+            .Step("t", "time since the start or the last change of charge", "time of the reading − the later of start and change", $"{row.Time}, after {settling.After}", text)
+            .Judge(Uncertain.Exact(since.Si), DisplayKind.Duration, context.State(least))
+            .Say($"The reading at {row.Time} was taken {text} after {settling.After}; {LimitText.Of(least, context.Present.Units)} are asked for.");
+        return finding.Passes ? finding.Build() : finding.Next(settling.Todo!).Build();
+    }
+
+    private Finding JudgeChange(CheckContext context, string what, ChargeRow before, ChargeRow row, RowNumber first, RowNumber last, Limit limit)
+    {
+        var change = last.Value! - first.Value!;
+        var state = context.State(limit);
+        var finding = context.Finding(this, $"{what}, {before.Time} to {row.Time}").Use(first).Use(last);
+        before.Settling.NameIn(finding);
+        row.Settling.NameIn(finding);
+        finding
+            .Step("Δ", $"change of {what}", "last − the one before; what both share cancels", $"{context.Present.Text(last.Value!.Value, DisplayKind.TemperatureDifference, 2)} − {context.Present.Text(first.Value!.Value, DisplayKind.TemperatureDifference, 2)}", context.Present.Text(change, DisplayKind.TemperatureDifference), "definition")
+            .Judge(change, DisplayKind.TemperatureDifference, state with { Kind = LimitKind.Within, Text = $"{state.Text} either way", LowerSi = -state.UpperSi })
+            .Say($"Between {before.Time} and {row.Time} {what} changed by {context.Present.Text(change, DisplayKind.TemperatureDifference)}.");
+        return finding.Passes ? finding.Build() : finding.Next("The system is still moving: wait and read again.").Build();
+    }
+}

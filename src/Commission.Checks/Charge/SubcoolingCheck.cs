@@ -1,0 +1,76 @@
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Charge;
+
+/// <summary>Subcooling of a system whose superheat is held by a valve, against the maker's figure or chart.</summary>
+internal sealed class SubcoolingCheck : ICheck
+{
+    public string Id => "charge.subcooling";
+
+    public string Phase => Phases.Charge;
+
+    public string Title => "Subcooling";
+
+    public CheckHelp Help { get; } = new(
+        "Is the liquid at the service valve as far below its bubble point as the maker asks for? With an expansion valve that shows the charge.",
+        "SC = T_bubble(p_liquid, absolute) − T_liquid line, against the maker's figure or chart",
+        "The target is the maker's. Tolerance ± 3 °F where the maker gives none: California Residential Appendix RA3.2, p. RA3-15 (published).",
+        "Do not add or remove refrigerant on this number alone: look at the pattern of both sides, and rule out non-condensables, a dirty condenser and a restricted drier first. A system with a receiver is not charged by subcooling.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        var analysis = context.Get<ChargeAnalysis>();
+        if (analysis.Spoken(OperatingMode.Cooling, r => r.Written is { LiquidPressure: not null, LiquidLine: not null }) is { } row)
+        {
+            yield return Judge(context, analysis, row);
+        }
+        else if (analysis.HasValve && !analysis.HasReceiver && analysis.ByWeightOnly is null && analysis.Last(OperatingMode.Cooling, _ => true) is { } incomplete)
+        {
+            yield return context.Finding(this, incomplete.Time).NotEvaluated(incomplete.Subcooling.WhyNot!, "Read pressure and line temperature at the liquid service valve together.");
+        }
+    }
+
+    private Finding Judge(CheckContext context, ChargeAnalysis analysis, ChargeRow row)
+    {
+        var finding = context.Finding(this, row.Time).Use(row.Subcooling);
+        if (row.Subcooling.Value is not { } subcooling)
+            return finding.NotEvaluated(row.Subcooling.WhyNot!, "Check the reading and the refrigerant's name; above the critical point there is no subcooling to judge by.");
+        finding.Measure(subcooling, DisplayKind.TemperatureDifference);
+        var text = context.Present.Text(subcooling, DisplayKind.TemperatureDifference);
+        if (Elsewhere(analysis, context) is { } why)
+            return finding.Information($"Subcooling was {text} at {row.Time}.", why);
+
+        var target = ChargeTarget.Subcooling(context, row);
+        var gates = new ChargeGates(
+            row.Settling,
+            target.IsMakersChart ? null : RunningCondition.Of(context, row),
+            MethodValidity.Of(context, row, ChargeCriterion.Subcooling, target.IsMakersChart),
+            ChargePrerequisites.Of(context, row),
+            LiquidPort.Of(context));
+        foreach (var reading in target.Readings)
+            finding.Use(reading);
+        finding.Add(target.Steps);
+        gates.NameIn(finding);
+        if (gates.Blocked is var (reason, todo))
+            return finding.Say($"Subcooling was {text} at {row.Time} and is not judged: {reason}.").NotEvaluated(reason, todo);
+        if (target.Limit is not { } limit)
+            return finding.Say($"Subcooling was {text} at {row.Time} and is not judged: {target.WhyNot}.").NotEvaluated(target.WhyNot!, target.Todo!);
+        var y = target.Against(subcooling);
+        var isHigh = subcooling.Value > (limit.TargetSi ?? limit.UpperSi ?? limit.LowerSi);
+        return finding.Remark(target.Remark).JudgeCharge(
+            context, y, DisplayKind.TemperatureDifference, limit, [.. row.Subcooling.Readings, .. target.Readings], gates,
+            $"Subcooling was {text} at {row.Time}; {limit.Text} is asked for.",
+            isHigh
+                ? "Subcooling is high. See the pattern of both sides before removing anything: non-condensables and a restriction look the same from here."
+                : "Subcooling is low. See the pattern of both sides before adding anything, and find out where the refrigerant went.");
+    }
+
+    // Where subcooling does not show the charge it is still worth knowing.
+    private static string? Elsewhere(ChargeAnalysis analysis, CheckContext context) =>
+        analysis.ByWeightOnly
+        ?? (analysis.HasReceiver ? "a circuit with a receiver is not charged by subcooling"
+            : analysis.HasFixedMetering && context.Job.Limits?.Subcooling is null ? "a fixed orifice is charged by superheat"
+            : null);
+}

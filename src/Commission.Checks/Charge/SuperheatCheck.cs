@@ -1,0 +1,83 @@
+using Commission.Checks.Findings;
+using Commission.Checks.Tables;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Quantities;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Charge;
+
+/// <summary>Superheat of a system with a fixed orifice or a capillary, against the maker's chart or figure or the California table.</summary>
+internal sealed class SuperheatCheck : ICheck
+{
+    public string Id => "charge.superheat";
+
+    public string Phase => Phases.Charge;
+
+    public string Title => "Superheat";
+
+    public CheckHelp Help { get; } = new(
+        "Is the vapor at the service valve as far above its dew point as this weather and this load ask for? With a fixed orifice or a capillary that shows the charge.",
+        "SH = T_vapor line − T_dew(p_vapor, absolute); target from the maker's chart, the maker's figure, or the table at outdoor dry bulb and return wet bulb. The U of the target, ∂target/∂WB · U(WB) and ∂target/∂ODB · U(ODB), is part of U.",
+        "California Residential Appendix RA3.2: method and ± 5 °F published (p. RA3-14), table RA3.2-2 from memory. The formula (3·WB − 80 − ODB)/2 is common practice without a source and is shown as information only.",
+        "Do not add or remove refrigerant on this number alone: look at the pattern of both sides, at the airflow and at steady running first. Where the table has a dash there is no valid test: warm the room, come back, or weigh the charge in.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        var analysis = context.Get<ChargeAnalysis>();
+        if (analysis.HasValve || analysis.HasReceiver || analysis.IsRefrigeration)
+            yield break;
+        if (analysis.Spoken(OperatingMode.Cooling, r => r.Written is { VaporPressure: not null, VaporLine: not null }) is { } row)
+            yield return Judge(context, analysis, row);
+        else if (analysis.HasFixedMetering && analysis.ByWeightOnly is null && analysis.Last(OperatingMode.Cooling, _ => true) is { } incomplete)
+            yield return context.Finding(this, incomplete.Time).NotEvaluated(incomplete.Superheat.WhyNot!, "Read pressure and line temperature at the vapor service valve together.");
+    }
+
+    private Finding Judge(CheckContext context, ChargeAnalysis analysis, ChargeRow row)
+    {
+        var present = context.Present;
+        var finding = context.Finding(this, row.Time).Use(row.Superheat);
+        if (row.Superheat.Value is not { } superheat)
+            return finding.NotEvaluated(row.Superheat.WhyNot!, "Check the reading and the refrigerant's name.");
+        finding.Measure(superheat, DisplayKind.TemperatureDifference);
+        var text = present.Text(superheat, DisplayKind.TemperatureDifference);
+        if (analysis.ByWeightOnly is { } weight)
+            return finding.Information($"Superheat was {text} at {row.Time}.", weight);
+
+        var target = ChargeTarget.Superheat(context, row);
+        var gates = new ChargeGates(
+            row.Settling,
+            target.IsMakersChart ? null : RunningCondition.Of(context, row),
+            MethodValidity.Of(context, row, ChargeCriterion.Superheat, target.IsMakersChart),
+            ChargePrerequisites.Of(context, row));
+        foreach (var reading in target.Readings)
+            finding.Use(reading);
+        finding.Add(target.Steps);
+        gates.NameIn(finding);
+        ShowFormula(context, finding, row);
+        if (gates.Blocked is var (why, todo))
+            return finding.Say($"Superheat was {text} at {row.Time} and is not judged: {why}.").NotEvaluated(why, todo);
+        if (target.Limit is not { } limit)
+            return finding.Say($"Superheat was {text} at {row.Time} and is not judged: {target.WhyNot}.").NotEvaluated(target.WhyNot!, target.Todo!);
+        var y = target.Against(superheat);
+        var isHigh = superheat.Value > (limit.TargetSi ?? limit.UpperSi ?? limit.LowerSi);
+        return finding.Remark(target.Remark).JudgeCharge(
+            context, y, DisplayKind.TemperatureDifference, limit, [.. row.Superheat.Readings, .. target.Readings], gates,
+            $"Superheat was {text} at {row.Time}; {limit.Text} is asked for.",
+            isHigh
+                ? "Superheat is high. See the pattern of both sides before adding anything: a restriction or low load looks the same from here."
+                : "Superheat is low. See the pattern of both sides before removing anything, and keep liquid away from the compressor.");
+    }
+
+    // Shown beside the table because crews know it; it never sets a verdict, least of all where the table has a dash.
+    private static void ShowFormula(CheckContext context, FindingBuilder finding, ChargeRow row)
+    {
+        if (row.OutdoorDryBulb is not { } outdoor || row.ReturnWetBulb is not { } wet || !context.Get<ChargeAnalysis>().HasFixedMetering)
+            return;
+        var value = SuperheatFormula.At(Temperature.FromSi(outdoor.Value.Value), Temperature.FromSi(wet.Value.Value));
+        finding.Name([outdoor, wet]).Step(
+            "SH_formula", "field formula, information only", SuperheatFormula.Formula,
+            FormattableString.Invariant($"(3 · {Temperature.FromSi(wet.Value.Value).Fahrenheit:0.0} − 80 − {Temperature.FromSi(outdoor.Value.Value).Fahrenheit:0.0})/2"),
+            context.Present.Text(value.Si, DisplayKind.TemperatureDifference), SuperheatFormula.Source);
+    }
+}

@@ -1,0 +1,58 @@
+using System.Collections.Immutable;
+using System.Text;
+using Commission.Checks.Recording;
+using Commission.Fluids;
+using Commission.Jobs;
+using Commission.Jobs.Files;
+using Commission.Jobs.Model;
+using Commission.Records.Findings;
+using Commission.Source.Problems;
+
+namespace Commission.Checks.Tests;
+
+/// <summary>Jobs of the tests as a crew writes them: YAML text through the reader of the product.</summary>
+internal static class JobText
+{
+    private static readonly Lazy<string[]> Names = new(() => [.. RefrigerantCatalogue.All.SelectMany(r => r.Aliases.Prepend(r.Designation))]);
+
+    /// <summary>Reads a job; a problem fails the test with its own words.</summary>
+    /// <param name="yaml">The job file.</param>
+    /// <param name="files">Further files beside it: name and text.</param>
+    public static Job Read(string yaml, params (string Name, string Text)[] files)
+    {
+        var problems = new ProblemList();
+        var folder = new Folder(files.Append(("job.yaml", yaml)));
+        var reading = JobReader.Read(new JobSource("job.yaml", "job.yaml", folder, null), Names.Value, problems);
+        return reading.Job ?? throw new InvalidDataException(string.Join(Environment.NewLine, problems.Sorted()));
+    }
+
+    /// <summary>A context over a job, on the day of the job.</summary>
+    /// <param name="yaml">The job file.</param>
+    public static CheckContext Context(string yaml)
+    {
+        var job = Read(yaml);
+        return new CheckContext(job, new CheckSettings(job.Identity.Date.Value));
+    }
+
+    /// <summary>Every finding of a job.</summary>
+    /// <param name="yaml">The job file.</param>
+    public static ImmutableArray<Finding> Evaluate(string yaml) => RecordBuilder.Evaluate(Context(yaml));
+
+    /// <summary>The findings of one check.</summary>
+    /// <param name="yaml">The job file.</param>
+    /// <param name="check">Id of the check.</param>
+    public static ImmutableArray<Finding> Evaluate(string yaml, string check)
+    {
+        var found = CheckCatalogue.Find(check) ?? throw new ArgumentException($"There is no check {check}.", nameof(check));
+        return [.. found.Evaluate(Context(yaml))];
+    }
+
+    private sealed class Folder(IEnumerable<(string Name, string Text)> files) : IJobFolder
+    {
+        private readonly Dictionary<string, byte[]> contents = files.ToDictionary(f => f.Name, f => Encoding.UTF8.GetBytes(f.Text), StringComparer.Ordinal);
+
+        public FolderFile Read(string path, long mostBytes) => contents.TryGetValue(path, out var bytes)
+            ? bytes.LongLength > mostBytes ? FolderFile.Not(FolderFileState.TooLong, bytes.LongLength) : FolderFile.Of(bytes)
+            : FolderFile.Not(FolderFileState.Missing);
+    }
+}
