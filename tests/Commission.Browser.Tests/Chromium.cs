@@ -33,8 +33,8 @@ public sealed class Chromium : IAsyncLifetime
         _playwright?.Dispose();
     }
 
-    /// <summary>Opens the sample page; the test is skipped where there is no Chromium.</summary>
-    public async Task<IPage> Open(int width = 1280, int height = 900, ColorScheme scheme = ColorScheme.Light, bool script = true, string hash = "")
+    /// <summary>Opens a page, the sample when none is named; the test is skipped where there is no Chromium.</summary>
+    public async Task<IPage> Open(int width = 1280, int height = 900, ColorScheme scheme = ColorScheme.Light, bool script = true, string hash = "", string? file = null)
     {
         Assert.SkipWhen(_browser is null, "No Chromium was found. Install one, or name it in the variable CHROMIUM.");
         var context = await _browser!.NewContextAsync(new BrowserNewContextOptions
@@ -45,7 +45,7 @@ public sealed class Chromium : IAsyncLifetime
             JavaScriptEnabled = script,
         });
         var page = await context.NewPageAsync();
-        await page.GotoAsync(new Uri(SamplePage.Path).AbsoluteUri + hash);
+        await page.GotoAsync(new Uri(file ?? SamplePage.Path).AbsoluteUri + hash);
         return page;
     }
 

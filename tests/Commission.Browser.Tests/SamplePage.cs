@@ -1,9 +1,6 @@
-using System.Collections.Frozen;
 using Commission.Documents;
 using Commission.Documents.Html;
-using Commission.Documents.Markup;
 using Commission.Documents.Tests.Plots;
-using Commission.Records.Json;
 using Commission.Records.Tests.Samples;
 using Commission.Source.Problems;
 using Xunit;
@@ -32,8 +29,7 @@ internal static class SamplePage
             ],
         };
         var problems = new ProblemList();
-        var xml = TemplateSet.BuiltIn.Render(RecordJson.Write(record), problems);
-        var markup = xml is null ? null : MarkupReader.Read(xml, record.Figures.Select(figure => figure.Id).ToFrozenSet(StringComparer.Ordinal), problems);
+        var markup = DocumentRenderer.ToMarkup(record, TemplateSet.BuiltIn, problems);
         Assert.Empty(problems.Sorted());
         var path = System.IO.Path.Combine(Directory.CreateTempSubdirectory("commission-page-").FullName, "record.html");
         System.IO.File.WriteAllText(path, HtmlPage.Write(markup!, record));

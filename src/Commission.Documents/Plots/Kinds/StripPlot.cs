@@ -58,7 +58,7 @@ internal sealed class StripPlot : IPlot
 
             var baseline = (size.IsNarrow ? top + 8.2 : middle + LabelStyle.CapHeight / 2);
             canvas.Text(columns.Label, baseline, LabelStyle.Fit(bar.Label, columns.LabelRoom), LabelStyle);
-            canvas.Text(columns.Value, middle + ValueStyle.CapHeight / 2, ValueStyle.Fit(bar.Text, columns.ValueRoom), ValueStyle);
+            canvas.Text(columns.Value, middle + ValueStyle.CapHeight / 2, ValueStyle.Fit(columns.Says(bar), columns.ValueRoom), ValueStyle);
             VerdictSign.Draw(canvas, columns.Mark, size.IsNarrow ? top + 8.2 - LabelStyle.CapHeight / 2 : middle, bar.Verdict);
             canvas.Text(columns.Verdict, baseline, VerdictSign.Word(bar.Verdict), VerdictSign.Style(bar.Verdict));
         }
@@ -102,13 +102,16 @@ internal sealed class StripPlot : IPlot
             canvas.Circle(columns.At(bar.Value), y, 2.3, bar.Verdict is Verdict.Pass or Verdict.Fail ? color : Palette.Paper, new Stroke(color, 1.1));
     }
 
-    private sealed record Columns(double Label, double LabelRoom, double Left, double Right, double Value, double ValueRoom, double Mark, double Verdict)
+    private sealed record Columns(double Label, double LabelRoom, double Left, double Right, double Value, double ValueRoom, double Mark, double Verdict, bool Briefly)
     {
         public double Zero => At(0);
 
         public double One => At(1);
 
         public double At(double value) => Left + (Math.Clamp(value, Low, High) - Low) / (High - Low) * (Right - Left);
+
+        // The record says "value; limit". Where both do not fit, the limit is left to the table of checks and to whoever points at the row.
+        public string Says(FigureBar bar) => Briefly ? ValueOnly(bar) : bar.Text;
 
         public static Columns For(FigureData data, PlotSize size)
         {
@@ -118,14 +121,20 @@ internal sealed class StripPlot : IPlot
             if (size.IsNarrow)
             {
                 var middle = size.Width * 0.5;
-                return new Columns(0, mark - 9, 0, middle, middle + 6, size.Width - middle - 6, mark, verdict);
+                var room = size.Width - middle - 6;
+                return new Columns(0, mark - 9, 0, middle, middle + 6, room, mark, verdict, Widest(data, static bar => bar.Text) > room);
             }
 
+            var briefly = Widest(data, static bar => bar.Text) > size.Width * 0.24;
+            var value = Math.Min(Widest(data, briefly ? ValueOnly : static bar => bar.Text), size.Width * 0.3);
             // The longest label may push the scale together, but not below the width at which U can be seen.
-            var value = Math.Min(data.Rows.Select(bar => ValueStyle.Width(bar.Text)).DefaultIfEmpty(0).Max(), size.Width * 0.3);
             var right = mark - 10 - value - 8;
             var label = Math.Min(data.Rows.Select(bar => LabelStyle.Width(bar.Label)).DefaultIfEmpty(0).Max(), right - 8 - LeastScale);
-            return new Columns(0, label, label + 8, right, right + 8, value, mark, verdict);
+            return new Columns(0, label, label + 8, right, right + 8, value, mark, verdict, briefly);
         }
+
+        private static string ValueOnly(FigureBar bar) => bar.Text.Split(';', 2)[0];
+
+        private static double Widest(FigureData data, Func<FigureBar, string> text) => data.Rows.Select(bar => ValueStyle.Width(text(bar))).DefaultIfEmpty(0).Max();
     }
 }

@@ -54,6 +54,16 @@ public class StripPlotTests
     }
 
     [Fact]
+    public void A_limit_too_long_for_its_column_is_left_to_the_table_and_the_pointer()
+    {
+        var figure = FigureSamples.Strip() with { Rows = [new FigureBar("max", 0.5, 0.4, 0.6, Verdict.Pass, "440 ± 2 psig; at most 450 psig (rating of the indoor coil, maker)")] };
+        Assert.Contains(Draw(figure).Texts, text => text.Words == "440 ± 2 psig");
+        Assert.EndsWith("(rating of the indoor coil, maker), pass", PlotCatalogue.Draw(figure, PlotCatalogue.SizeFor(figure)).Hover[0].Text, StringComparison.Ordinal);
+        var brief = figure with { Rows = [figure.Rows[0] with { Text = "44 A; at most 50 A" }] };
+        Assert.Contains(Draw(brief).Texts, text => text.Words == "44 A; at most 50 A");
+    }
+
+    [Fact]
     public void The_height_follows_the_number_of_rows()
     {
         var figure = FigureSamples.Strip();
