@@ -1,0 +1,82 @@
+using System.Text.RegularExpressions;
+using System.Xml.Linq;
+using Xunit;
+
+namespace Commission.Acceptance.Tests;
+
+/// <summary>One way through the house, never back: the arrows of DEVELOPERS.md, read from project files and from using lines.</summary>
+public sealed partial class ArchitectureTests
+{
+    private static readonly Dictionary<string, string[]> Allowed = new(StringComparer.Ordinal)
+    {
+        ["Source"] = [],
+        ["Fluids"] = [],
+        ["Measurement"] = [],
+        ["Jobs"] = ["Source", "Measurement"],
+        ["Records"] = ["Source", "Measurement"],
+        ["Checks"] = ["Source", "Fluids", "Measurement", "Jobs", "Records"],
+        ["Documents"] = ["Source", "Records", "Measurement"],
+        ["Cli"] = ["Source", "Fluids", "Measurement", "Jobs", "Records", "Checks", "Documents"],
+    };
+
+    [Fact]
+    public void Every_source_project_has_its_place_in_the_house()
+    {
+        var projects = Directory.EnumerateDirectories(Repository.PathTo("src")).Select(d => Path.GetFileName(d)["Commission.".Length..]).Order(StringComparer.Ordinal);
+        Assert.Equal(Allowed.Keys.Order(StringComparer.Ordinal), projects);
+    }
+
+    [Fact]
+    public void Project_references_follow_the_arrows()
+    {
+        foreach (var (project, allowed) in Allowed)
+        {
+            var file = Repository.PathTo("src", $"Commission.{project}", $"Commission.{project}.csproj");
+            var references = XDocument.Load(file).Descendants("ProjectReference")
+                .Select(r => Path.GetFileNameWithoutExtension(r.Attribute("Include")!.Value.Replace('\\', '/'))["Commission.".Length..]);
+            foreach (var reference in references)
+                Assert.True(allowed.Contains(reference, StringComparer.Ordinal), $"{project} may not reference {reference}.");
+        }
+    }
+
+    [Fact]
+    public void Using_lines_follow_the_arrows()
+    {
+        foreach (var (project, allowed) in Allowed)
+        {
+            var folder = Repository.PathTo("src", $"Commission.{project}");
+            foreach (var file in Directory.EnumerateFiles(folder, "*.cs", SearchOption.AllDirectories).Where(f => !f.Contains("/obj/", StringComparison.Ordinal)))
+            {
+                foreach (Match use in UsingLine().Matches(File.ReadAllText(file)))
+                {
+                    var other = use.Groups["project"].Value;
+                    Assert.True(
+                        other == project || allowed.Contains(other, StringComparer.Ordinal) || !Allowed.ContainsKey(other),
+                        $"{Path.GetRelativePath(Repository.Root, file)} uses Commission.{other}.");
+                }
+            }
+        }
+    }
+
+    [Fact]
+    public void The_top_level_holds_what_was_agreed()
+    {
+        string[] agreed = ["README.md", "DEVELOPERS.md", "LICENSE", "Commission.sln", "global.json", "src", "schemas", "templates", "tests", "examples"];
+        var found = Directory.EnumerateFileSystemEntries(Repository.Root).Select(p => Path.GetFileName(p))
+            .Where(n => !n.StartsWith('.') && !n.StartsWith("Directory.", StringComparison.Ordinal) && n is not ("out" or "TestResults" or "BenchmarkDotNet.Artifacts"));
+        Assert.Equal(agreed.Order(StringComparer.Ordinal), found.Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void No_source_file_is_longer_than_600_lines_without_a_reason()
+    {
+        foreach (var file in Directory.EnumerateFiles(Repository.PathTo("src"), "*.cs", SearchOption.AllDirectories).Where(f => !f.Contains("/obj/", StringComparison.Ordinal)))
+        {
+            var lines = File.ReadAllLines(file);
+            Assert.True(lines.Length <= 600 || lines.Take(5).Any(l => l.Contains("one published algorithm", StringComparison.Ordinal)), $"{Path.GetRelativePath(Repository.Root, file)}: {lines.Length} lines.");
+        }
+    }
+
+    [GeneratedRegex(@"^(?:global )?using (?:static )?(?:\w+ = )?Commission\.(?<project>\w+)", RegexOptions.Multiline | RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex UsingLine();
+}

@@ -1,3 +1,0 @@
-namespace Commission.Acceptance.Tests;
-
-internal static class Placeholder;

@@ -1,0 +1,55 @@
+using Commission.Checks;
+using Xunit;
+
+namespace Commission.Acceptance.Tests;
+
+/// <summary>Walks the registries: nothing is half there.</summary>
+public sealed class RegistryTests
+{
+    [Fact]
+    public void Every_check_has_an_id_of_its_phase_a_title_help_and_a_test()
+    {
+        var tests = string.Join('\n', Directory.EnumerateFiles(Repository.PathTo("tests", "Commission.Checks.Tests"), "*.cs", SearchOption.AllDirectories).Where(f => !f.Contains("/obj/", StringComparison.Ordinal)).Select(File.ReadAllText));
+        foreach (var check in CheckCatalogue.All)
+        {
+            Assert.Contains(check.Phase, Phases.All);
+            Assert.StartsWith(check.Phase == Phases.Instruments ? "instrument." : check.Phase + ".", check.Id, StringComparison.Ordinal);
+            Assert.NotEmpty(check.Title);
+            Assert.All([check.Help.What, check.Help.Formula, check.Help.Source, check.Help.WhenItFails], text => Assert.True(text.Length > 20, $"{check.Id}: \"{text}\" explains nothing."));
+            Assert.True(tests.Contains(check.Id, StringComparison.Ordinal) || tests.Contains(check.GetType().Name, StringComparison.Ordinal), $"No test mentions {check.Id}.");
+        }
+
+        Assert.Equal(CheckCatalogue.All.Count, CheckCatalogue.All.Select(c => c.Id).Distinct(StringComparer.Ordinal).Count());
+    }
+
+    [Fact]
+    public void Every_check_file_is_in_the_catalogue()
+    {
+        var known = CheckCatalogue.All.Select(c => c.GetType().Name).ToHashSet(StringComparer.Ordinal);
+        var found = typeof(ICheck).Assembly.GetTypes().Where(t => t is { IsClass: true, IsAbstract: false } && t.IsAssignableTo(typeof(ICheck))).Select(t => t.Name);
+        Assert.Equal(known.Order(StringComparer.Ordinal), found.Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void Every_plot_is_drawn_by_a_template()
+    {
+        var templates = string.Join('\n', Directory.EnumerateFiles(Repository.PathTo("templates"), "*.liquid", SearchOption.AllDirectories).Select(File.ReadAllText));
+        Assert.Contains("data-plot", templates, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Every_example_renders_with_the_outcome_its_readme_says()
+    {
+        foreach (var example in Repository.Examples)
+        {
+            var readme = File.ReadAllText(Repository.PathTo("examples", example, "README.md"));
+            using var folder = new TemporaryFolder();
+            var run = CommandRun.Of("render", Repository.PathTo("examples", example, "job.yaml"), "--out", folder.Path);
+            Assert.Equal("", run.Error);
+            Assert.Equal(3, Directory.EnumerateFiles(folder.Path).Count());
+            var outcome = run.Output.Split('\n')[0].Split(": ", 2)[1].Trim();
+            Assert.True(readme.Contains($"Outcome: {outcome}.", StringComparison.Ordinal), $"{example}: the outcome is \"{outcome}\"; its README says otherwise.\n{run.Output}");
+            Assert.Equal(outcome.StartsWith("accepted", StringComparison.Ordinal) ? 0 : 1, run.ExitCode);
+        }
+    }
+}
