@@ -1,5 +1,6 @@
 using Commission.Checks.Charge;
 using Commission.Checks.Electrical;
+using Commission.Checks.Functional;
 using Commission.Checks.Instruments;
 using Commission.Checks.PressureTest;
 
@@ -69,6 +70,19 @@ public static class CheckCatalogue
         new StartVoltageDropCheck(),
         new InsulationCheck(),
         new ControlVoltageCheck(),
+
+        // functional
+        new ThermostatCallsCheck(),
+        new ReversingValveCheck(),
+        new DefrostCheck(),
+        new AuxiliaryHeatCheck(),
+        new FanRotationCheck(),
+        new CondensateCheck(),
+        new FloatSwitchCheck(),
+        new PressureControlsCheck(),
+        new OilCheck(),
+        new BoxPullDownCheck(),
+        new FaultCodesCheck(),
     ];
 
     /// <summary>Finds a check by its id.</summary>

@@ -1,4 +1,5 @@
 using Commission.Checks.Charge;
+using Commission.Checks.Functional;
 
 namespace Commission.Checks.Recording;
 
@@ -9,5 +10,6 @@ public static class TableCatalogue
     public static IReadOnlyList<ITableSource> All { get; } =
     [
         new ChargeReadingsTable(),
+        new FunctionalTable(),
     ];
 }

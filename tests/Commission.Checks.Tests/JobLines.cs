@@ -1,0 +1,83 @@
+using System.Collections.Immutable;
+using System.Text;
+using Commission.Checks.Recording;
+using Commission.Fluids;
+using Commission.Jobs;
+using Commission.Jobs.Files;
+using Commission.Records;
+using Commission.Records.Findings;
+using Commission.Source.Problems;
+
+namespace Commission.Checks.Tests;
+
+/// <summary>Jobs of a few lines: what every job has to say is here, a test writes the rest.</summary>
+internal static class JobLines
+{
+    /// <summary>A job around some lines of its own.</summary>
+    /// <param name="lines">Further parts, each from the left margin.</param>
+    /// <param name="work">Kind of work.</param>
+    /// <param name="system">Kind of system.</param>
+    /// <param name="refrigerant">The refrigerant.</param>
+    /// <param name="equipment">More of the equipment, in flow style and with a comma before it: <c>, nameplate: {factory charge: 3 kg}</c>.</param>
+    /// <param name="job">More of the job, in the same style.</param>
+    /// <param name="site">More of the site, in the same style.</param>
+    /// <param name="units">The units of bare numbers.</param>
+    public static string Of(
+        string lines = "",
+        string work = "new installation",
+        string system = "split",
+        string refrigerant = "R-410A",
+        string equipment = "",
+        string job = "",
+        string site = ", elevation: 0 ft",
+        string units = "us") => $$"""
+        commission: 1
+        units: {{units}}
+        job: {id: T-1, work: {{work}}, date: 2026-06-18, zone: "-06:00", site: {name: Tarn Lane{{site}}}{{job}}}
+        equipment: {system: {{system}}, refrigerant: {{refrigerant}}{{equipment}}}
+        {{lines}}
+        """;
+
+    /// <summary>What one check finds in a job; reviews see the findings of all the others.</summary>
+    /// <param name="yaml">The job file.</param>
+    /// <param name="check">Its id.</param>
+    public static ImmutableArray<Finding> Findings(string yaml, string check) => CheckCatalogue.Find(check) switch
+    {
+        null => throw new ArgumentException($"There is no check {check}.", nameof(check)),
+        IReviewCheck => [.. JobText.Evaluate(yaml).Where(f => f.Check == check)],
+        _ => JobText.Evaluate(yaml, check),
+    };
+
+    /// <summary>The one finding of a check, about one subject where it speaks of several.</summary>
+    /// <param name="yaml">The job file.</param>
+    /// <param name="check">Its id.</param>
+    /// <param name="subject">The subject; null when the check speaks once, or without one.</param>
+    public static Finding Finding(string yaml, string check, string? subject = null)
+    {
+        var findings = Findings(yaml, check);
+        return subject is null && findings is [var only] ? only : findings.Single(f => f.Subject == subject);
+    }
+
+    /// <summary>The whole record of a job.</summary>
+    /// <param name="yaml">The job file.</param>
+    /// <param name="files">Files beside it: name and text.</param>
+    public static CommissioningRecord Record(string yaml, params ReadOnlySpan<(string Name, string Text)> files)
+    {
+        var folder = new Folder();
+        foreach (var (name, text) in files)
+            folder.Files[name] = Encoding.UTF8.GetBytes(text);
+        folder.Files["job.yaml"] = Encoding.UTF8.GetBytes(yaml);
+        var problems = new ProblemList();
+        var reading = JobReader.Read(new JobSource("job.yaml", "job.yaml", folder, null), [.. RefrigerantCatalogue.All.Select(r => r.Designation)], problems);
+        return (reading.Job is null ? null : JobEvaluation.Evaluate(reading, null, "test", problems))
+            ?? throw new InvalidDataException(string.Join(Environment.NewLine, problems.Sorted()));
+    }
+
+    private sealed class Folder : IJobFolder
+    {
+        public Dictionary<string, byte[]> Files { get; } = new(StringComparer.Ordinal);
+
+        public FolderFile Read(string path, long mostBytes) =>
+            Files.TryGetValue(path, out var bytes) ? FolderFile.Of(bytes) : FolderFile.Not(FolderFileState.Missing);
+    }
+}
