@@ -2,6 +2,7 @@ using System.Collections.Frozen;
 using System.Globalization;
 using System.Xml.Linq;
 using Commission.Documents.Archive;
+using Commission.Documents.Html;
 using Commission.Documents.Markup;
 using Commission.Documents.Typesetting;
 using Commission.Records;
@@ -53,6 +54,14 @@ public static class DocumentRenderer
         ArgumentNullException.ThrowIfNull(markup);
         return ToPdf(record, markup, FigureShelf.Begin(record), attachments);
     }
+
+    /// <summary>Writes the web page.</summary>
+    /// <param name="record">The sealed record.</param>
+    /// <param name="templates">The templates.</param>
+    /// <param name="problems">Receives faults of the templates, each with its line.</param>
+    /// <returns>One self-contained page; null when a template is at fault.</returns>
+    public static string? ToHtml(CommissioningRecord record, TemplateSet templates, ProblemList problems) =>
+        ToMarkup(record, templates, problems) is { } markup ? HtmlPage.Write(markup, record) : null;
 
     private static RenderedDocument ToPdf(CommissioningRecord record, XDocument markup, FigureShelf figures, IReadOnlyList<Attachment> attachments)
     {

@@ -13,12 +13,15 @@ internal sealed class FontFace
 
     private readonly float[] _dense = new float[DenseLimit];
     private readonly Dictionary<int, float> _rare = [];
+    private readonly Dictionary<int, char> _firstOfGlyph = [];
+    private readonly Dictionary<char, char> _twins = [];
 
     private FontFace(string name)
     {
         Name = name;
         Data = EmbeddedFonts.Read(name);
         ReadWidths(Data);
+        _firstOfGlyph.Clear();
     }
 
     public static FontFace Regular => Faces.Regular;
@@ -38,6 +41,12 @@ internal sealed class FontFace
 
     /// <summary>Advance width of a character at size 1.</summary>
     public float Advance(char c) => c < DenseLimit ? _dense[c] : _rare.GetValueOrDefault(c);
+
+    /// <summary>
+    /// The first character that has the same glyph, such as the micro sign for the Greek mu. A PDF maps a glyph back to one
+    /// character only; drawing always the same one makes what is copied from a page predictable.
+    /// </summary>
+    public char Twin(char c) => _twins.GetValueOrDefault(c, c);
 
     /// <summary>Width of a text.</summary>
     public double Width(ReadOnlySpan<char> text, double size)
@@ -94,6 +103,7 @@ internal sealed class FontFace
     private void Set(int c, int glyph, ReadOnlySpan<byte> hmtx, int metricCount, float unitsPerEm)
     {
         if (glyph == 0) return;
+        if (!_firstOfGlyph.TryAdd(glyph, (char)c)) _twins[(char)c] = _firstOfGlyph[glyph];
         var width = U16(hmtx, 4 * Math.Min(glyph, metricCount - 1)) / unitsPerEm;
         if (c < DenseLimit) _dense[c] = width;
         else _rare[c] = width;

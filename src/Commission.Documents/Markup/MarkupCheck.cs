@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text;
 using System.Xml.Linq;
 using Commission.Source;
 using Commission.Source.Problems;
@@ -8,6 +9,8 @@ namespace Commission.Documents.Markup;
 /// <summary>Holds a parsed document against the subset: elements, attributes, nesting, identifiers, links, figures.</summary>
 internal sealed class MarkupCheck(IReadOnlySet<string> figures, ProblemList problems)
 {
+    private const int MostBytesOfQr = 1000;
+
     private readonly HashSet<string> _ids = new(StringComparer.Ordinal);
     private readonly List<XElement> _links = [];
 
@@ -84,6 +87,8 @@ internal sealed class MarkupCheck(IReadOnlySet<string> figures, ProblemList prob
             problems.Add(TemplateLine.Of(element), $"The record has no figure \"{element.Attribute("data-plot")?.Value}\".", "", "Draw figures in a loop over the record's figures, or test whether there is one.", "figure");
         if (Is(element, "qr") && (element.Attribute("data") is null || element.Attribute("alt") is null))
             problems.Add(TemplateLine.Of(element), "<qr> lacks data or alt.", "It needs the text to encode and the text for people who do not see it.", "", "attribute");
+        if (Is(element, "qr") && element.Attribute("data") is { } data && Encoding.UTF8.GetByteCount(data.Value) > MostBytesOfQr)
+            problems.Add(TemplateLine.Of(element), $"The text of a <qr> is {Encoding.UTF8.GetByteCount(data.Value)} bytes long.", $"At most {MostBytesOfQr} bytes can still be read from paper.", "Shorten it, for example with the filter truncate.", "qr");
         CheckNumber(element, "colspan", value => int.TryParse(value, NumberStyles.None, CultureInfo.InvariantCulture, out var n) && n is > 0 and < 100, "a whole number from 1 to 99");
         CheckNumber(element, "width", value => MarkupWidth.TryRead(value, out _), "per cent such as 12% or points such as 60");
     }

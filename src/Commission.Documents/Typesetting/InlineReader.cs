@@ -9,6 +9,8 @@ namespace Commission.Documents.Typesetting;
 /// <summary>Turns the inline content of an element into runs: blanks collapsed, marks before verdicts, unknown characters replaced.</summary>
 internal static class InlineReader
 {
+    private const char SoftHyphen = '\u00AD';
+
     /// <summary>Stands for a character that the typeface cannot draw.</summary>
     private const char Missing = '□';
 
@@ -148,9 +150,9 @@ internal static class InlineReader
 
     private static bool AppendDrawable(StringBuilder output, char c)
     {
-        if (FontFace.Regular.Has(c))
+        if (c != SoftHyphen && FontFace.Regular.Has(c))
         {
-            output.Append(c);
+            output.Append(c == '\u00A0' ? c : FontFace.Regular.Twin(c));
             return true;
         }
 

@@ -172,7 +172,10 @@ public static class SvgPainter
                 if (svg.NodeType == XmlNodeType.Text) text += svg.Value;
             }
 
-            return text;
+            return string.Create(text.Length, text, static (output, source) =>
+            {
+                for (var i = 0; i < source.Length; i++) output[i] = FontFace.Regular.Twin(source[i]);
+            });
         }
 
         private XGraphicsState? Rotated(string? transform)

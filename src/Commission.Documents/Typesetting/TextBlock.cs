@@ -16,6 +16,9 @@ internal sealed class TextBlock
 
     private static readonly FrozenSet<string>.AlternateLookup<ReadOnlySpan<char>> UnitLookup = Units.GetAlternateLookup<ReadOnlySpan<char>>();
 
+    // Looks like a blank and shares its glyph, so it must be drawn as one to be copied as one.
+    private const char Unbroken = '\u00A0';
+
     private readonly IReadOnlyList<TextRun> _runs;
     private readonly int[] _starts;
     private readonly string _text;
@@ -87,6 +90,14 @@ internal sealed class TextBlock
     /// <summary>Width of the text before a position.</summary>
     public double WidthBefore(int index) => _position[index];
 
+    /// <summary>How many characters from the start fit a width.</summary>
+    public int FittingLength(double width)
+    {
+        var length = 0;
+        while (length < _text.Length && _position[length + 1] <= width) length++;
+        return length;
+    }
+
     /// <summary>Sets the lines.</summary>
     public List<TextLine> Lines(double width)
     {
@@ -131,7 +142,7 @@ internal sealed class TextBlock
             var from = Math.Max(start, _starts[r]);
             var to = Math.Min(end, _starts[r + 1]);
             if (from >= to) continue;
-            pieces.Add(new TextPiece(_position[from] - _position[start], _position[to] - _position[from], _text[from..to], _runs[r]));
+            pieces.Add(new TextPiece(_position[from] - _position[start], _position[to] - _position[from], _text[from..to].Replace(Unbroken, ' '), _runs[r]));
         }
 
         return new TextLine([.. pieces], _position[end] - _position[start]);

@@ -29,6 +29,7 @@ public sealed class MarkupReaderTests
     [InlineData("<p><a href=\"https://example.org\">x</a></p>", "part.liquid:7: A link goes to \"https://example.org\", which is nowhere. A link goes to # and the id of an element of the document. Correct the href or give the element that id.")]
     [InlineData("<figure data-plot=\"holde\"/>", "part.liquid:7: The record has no figure \"holde\". Draw figures in a loop over the record's figures, or test whether there is one.")]
     [InlineData("<qr data=\"x\"/>", "part.liquid:7: <qr> lacks data or alt. It needs the text to encode and the text for people who do not see it.")]
+    [InlineData("<qr data=\"12345\" alt=\"x\" width=\"9999\"/>", "part.liquid:7: width is \"9999\". It must be per cent such as 12% or points such as 60.")]
     [InlineData("<table><tr><td colspan=\"0\">x</td></tr></table>", "part.liquid:7: colspan is \"0\". It must be a whole number from 1 to 99.")]
     [InlineData("<table><tr><td width=\"wide\">x</td></tr></table>", "part.liquid:7: width is \"wide\". It must be per cent such as 12% or points such as 60.")]
     [InlineData("<p xmlns=\"urn:x\" other=\"1\">x</p>", "part.liquid:7: <p> has no attribute \"xmlns\".|part.liquid:7: <p> has no attribute \"other\".")]
@@ -75,6 +76,16 @@ public sealed class MarkupReaderTests
         var problems = new ProblemList();
         Assert.Null(MarkupReader.Read("<body>" + string.Concat(Enumerable.Repeat("<div>", 100_000)), Figures(), problems));
         Assert.Equal("nesting", Assert.Single(problems.Sorted()).Code);
+    }
+
+    [Fact]
+    public void A_code_too_long_to_read_is_refused()
+    {
+        var problems = new ProblemList();
+        Assert.Null(MarkupReader.Read($"<body><?at a.liquid:4?><qr alt=\"x\" data=\"{new string('€', 400)}\"/></body>", Figures(), problems));
+        Assert.Equal(
+            "a.liquid:4: The text of a <qr> is 1200 bytes long. At most 1000 bytes can still be read from paper. Shorten it, for example with the filter truncate.",
+            Assert.Single(problems.Sorted()).ToString());
     }
 
     private static HashSet<string> Figures() => new(StringComparer.Ordinal) { "hold" };

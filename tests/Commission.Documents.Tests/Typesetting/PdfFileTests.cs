@@ -1,0 +1,215 @@
+using System.Globalization;
+using System.IO.Compression;
+using System.Text;
+using System.Xml.Linq;
+using Commission.Records.Tests.Samples;
+using UglyToad.PdfPig;
+using UglyToad.PdfPig.Actions;
+using UglyToad.PdfPig.Annotations;
+using UglyToad.PdfPig.Core;
+using UglyToad.PdfPig.Outline;
+using UglyToad.PdfPig.Tokens;
+using Xunit;
+
+namespace Commission.Documents.Tests.Typesetting;
+
+public sealed class PdfFileTests
+{
+    [Fact]
+    public void The_same_record_is_the_same_bytes() => Assert.Equal(SamplePdf.Full.Bytes, SamplePdf.Render(SampleRecord.Full).Bytes);
+
+    [Fact]
+    public void The_language_of_the_machine_does_not_matter()
+    {
+        var before = CultureInfo.CurrentCulture;
+        try
+        {
+            CultureInfo.CurrentCulture = new CultureInfo("de-DE");
+            Assert.Equal(SamplePdf.Full.Bytes, SamplePdf.Render(SampleRecord.Full).Bytes);
+        }
+        finally
+        {
+            CultureInfo.CurrentCulture = before;
+        }
+    }
+
+    [Fact]
+    public void Two_threads_write_the_same()
+    {
+        var documents = new byte[4][];
+        Parallel.For(0, documents.Length, i => documents[i] = SamplePdf.Render(SampleRecord.Full).Bytes);
+        Assert.All(documents, bytes => Assert.Equal(SamplePdf.Full.Bytes, bytes));
+    }
+
+    [Fact]
+    public void Another_record_is_another_file()
+    {
+        var other = SamplePdf.Render(SampleRecord.Full with { Digest = new string('0', 64) });
+        Assert.NotEqual(Id(SamplePdf.Full.Bytes), Id(other.Bytes));
+    }
+
+    [Fact]
+    public void It_stays_small() => Assert.InRange(SamplePdf.Full.Bytes.Length, 50_000, 400_000);
+
+    [Fact]
+    public void Attachments_come_back_byte_for_byte_with_their_relation()
+    {
+        using var document = SamplePdf.Open(SamplePdf.Full);
+        Assert.True(document.Advanced.TryGetEmbeddedFiles(out var files));
+        Assert.Equal(["job.yaml", "logs/evacuation.csv", "record.json"], files.Select(file => file.Name).Order(StringComparer.Ordinal));
+        Assert.All(SamplePdf.Attachments, attachment =>
+            Assert.Equal(attachment.Content.ToArray(), files.Single(file => file.Name == attachment.Name).Memory.ToArray()));
+        var related = (ArrayToken)document.Structure.Catalog.CatalogDictionary.Data["AF"];
+        var relations = related.Data.Select(file => ((NameToken)((DictionaryToken)Resolve(document, file)).Data["AFRelationship"]).Data);
+        Assert.Equal(["Source", "Source", "Data"], relations);
+    }
+
+    // ISO 19005-3: part and conformance stand in the metadata, an output intent names the colour space.
+    [Fact]
+    public void It_declares_the_archive_format()
+    {
+        using var document = SamplePdf.Open(SamplePdf.Full);
+        Assert.True(document.TryGetXmpMetadata(out var metadata));
+        var xmp = XDocument.Parse(Encoding.UTF8.GetString(metadata!.GetXmlBytes().ToArray()).TrimStart('\uFEFF'));
+        XNamespace archive = "http://www.aiim.org/pdfa/ns/id/";
+        XNamespace dc = "http://purl.org/dc/elements/1.1/";
+        Assert.Equal("3", xmp.Descendants(archive + "part").Single().Value);
+        Assert.Equal("B", xmp.Descendants(archive + "conformance").Single().Value);
+        Assert.Equal("Commissioning record TEST-2026-061", xmp.Descendants(dc + "title").Single().Value);
+        Assert.Equal("new installation, Test flats, unit 14 & stairs <north>: accepted with conditions", xmp.Descendants(dc + "description").Single().Value);
+        Assert.True(document.Structure.Catalog.CatalogDictionary.ContainsKey(NameToken.Create("OutputIntents")));
+
+        // A reader that knows nothing of PDF finds the packet by looking for it: it is not compressed.
+        Assert.Contains("<pdfaid:part>3</pdfaid:part>", Encoding.Latin1.GetString(SamplePdf.Full.Bytes), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Title_and_moment_come_from_the_record()
+    {
+        using var document = SamplePdf.Open(SamplePdf.Full);
+        Assert.Equal("Commissioning record TEST-2026-061", document.Information.Title);
+        Assert.Equal("D:20260618180500Z", document.Information.CreationDate);
+        Assert.Equal("Commission 0.0.0-test", document.Information.Producer);
+        Assert.Equal("en", ((StringToken)document.Structure.Catalog.CatalogDictionary.Data["Lang"]).Data);
+    }
+
+    [Fact]
+    public void Every_finding_links_to_its_trace()
+    {
+        using var document = SamplePdf.Open(SamplePdf.Full);
+        var pages = document.GetPages().ToList();
+        var seen = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var source in pages)
+        {
+            foreach (var annotation in source.GetAnnotations().Where(annotation => annotation.Type == AnnotationType.Link))
+            {
+                var text = string.Concat(source.Letters
+                    .Where(letter => Contains(annotation.Rectangle, (letter.StartBaseLine.X + letter.EndBaseLine.X) / 2, letter.StartBaseLine.Y + 1))
+                    .Select(letter => letter.Value)).Trim();
+                var number = text.Split(' ', '\u00a0')[^1];
+                var target = SamplePdf.Lines(pages[((GoToAction)annotation.Action!).Destination.PageNumber - 1]);
+                Assert.Contains(target, line => line.StartsWith(number + " ", StringComparison.Ordinal));
+                seen.Add(number);
+            }
+        }
+
+        Assert.All(SampleRecord.Full.Findings, finding => Assert.Contains(finding.Number.ToString(CultureInfo.InvariantCulture), seen));
+    }
+
+    [Fact]
+    public void The_outline_lists_sections_and_traces()
+    {
+        using var document = SamplePdf.Open(SamplePdf.Full);
+        Assert.True(document.TryGetBookmarks(out var bookmarks));
+        var titles = bookmarks.GetNodes().OfType<DocumentBookmarkNode>().ToList();
+        Assert.Contains(titles, entry => entry.Title == "4 Evacuation");
+        Assert.Contains(titles, entry => entry.Title.StartsWith("29 Subcooling, 11:35: 10.5 ± 1.4 °F", StringComparison.Ordinal));
+        Assert.All(titles, entry => Assert.Contains(entry.Title[..Math.Min(12, entry.Title.Length)], SamplePdf.Text(document.GetPage(entry.PageNumber)), StringComparison.Ordinal));
+    }
+
+    // ISO 32000-1, 7.5.8: every row of the cross-reference stream leads to the object it names; every stream is whole.
+    [Fact]
+    public void Every_cross_reference_leads_to_its_object()
+    {
+        var bytes = SamplePdf.Full.Bytes;
+        var text = Encoding.Latin1.GetString(bytes);
+        var start = int.Parse(text[(text.LastIndexOf("startxref", StringComparison.Ordinal) + 9)..].Split('\n', StringSplitOptions.RemoveEmptyEntries)[0], CultureInfo.InvariantCulture);
+        var rows = Inflate(bytes, text, start);
+        Assert.Equal(0, rows.Length % 7);
+        for (var n = 1; n < rows.Length / 7; n++)
+        {
+            var row = rows.AsSpan(7 * n, 7);
+            if (row[0] != 1) continue;
+            var offset = (row[1] << 24) | (row[2] << 16) | (row[3] << 8) | row[4];
+            var opening = text[offset..Math.Min(text.Length, offset + 60)];
+            Assert.StartsWith(string.Create(CultureInfo.InvariantCulture, $"{n} 0 obj\n"), opening, StringComparison.Ordinal);
+            if (!opening.Contains("/Type/Metadata", StringComparison.Ordinal)) Assert.NotEmpty(Inflate(bytes, text, offset));
+        }
+    }
+
+    // ISO 32000-1, 14.8: what a screen reader needs.
+    [Fact]
+    public void It_is_tagged_with_heads_rows_and_words_for_figures()
+    {
+        using var document = SamplePdf.Open(SamplePdf.Full);
+        var elements = StructureElements(document);
+        var counts = elements.GroupBy(element => element.Type, StringComparer.Ordinal).ToDictionary(group => group.Key, group => group.Count(), StringComparer.Ordinal);
+        Assert.Equal(1, counts["H1"]);
+        Assert.Equal(11, counts["H2"]);
+        Assert.Equal(SampleRecord.Full.Figures.Length + 1, counts["Figure"]);
+        Assert.All(elements.Where(element => element.Type == "Figure"), figure => Assert.True(figure.Dictionary.ContainsKey(NameToken.Create("Alt"))));
+        Assert.All(elements.Where(element => element.Type == "TH"), head => Assert.True(head.Dictionary.ContainsKey(NameToken.Create("A"))));
+        Assert.All(elements.Where(element => element.Type == "TR"), row => Assert.Equal("Table", row.Parent));
+        Assert.All(elements.Where(element => element.Type is "TH" or "TD"), cell => Assert.Equal("TR", cell.Parent));
+        Assert.All(elements.Where(element => element.Type == "LBody"), item => Assert.Equal("LI", item.Parent));
+        Assert.All(elements.Where(element => element.Type == "LI"), item => Assert.Equal("L", item.Parent));
+        Assert.All(elements.Where(element => element.Type is "P" or "H2" or "Figure" or "Table"), block => Assert.Contains(block.Parent, new[] { "Document", "Sect", "Note" }));
+    }
+
+    private static List<(string Type, string Parent, DictionaryToken Dictionary)> StructureElements(PdfDocument document)
+    {
+        var root = (DictionaryToken)Resolve(document, document.Structure.Catalog.CatalogDictionary.Data["StructTreeRoot"]);
+        var found = new List<(string, string, DictionaryToken)>();
+        var open = new Stack<(IToken Token, string Parent)>();
+        open.Push((root.Data["K"], ""));
+        while (open.TryPop(out var next))
+        {
+            switch (Resolve(document, next.Token))
+            {
+                case ArrayToken kids:
+                    foreach (var kid in kids.Data) open.Push((kid, next.Parent));
+                    break;
+                case DictionaryToken element when element.Data.TryGetValue("S", out var type):
+                    var name = ((NameToken)type).Data;
+                    found.Add((name, next.Parent, element));
+                    if (element.Data.TryGetValue("K", out var inner)) open.Push((inner, name));
+                    break;
+            }
+        }
+
+        return found;
+    }
+
+    private static IToken Resolve(PdfDocument document, IToken token) =>
+        token is IndirectReferenceToken reference ? document.Structure.GetObject(reference.Data).Data : token;
+
+    private static byte[] Inflate(byte[] bytes, string text, int offset)
+    {
+        var dictionary = text[offset..text.IndexOf("stream\n", offset, StringComparison.Ordinal)];
+        var lengthAt = dictionary.LastIndexOf("/Length ", StringComparison.Ordinal) + 8;
+        var length = int.Parse(dictionary[lengthAt..dictionary.IndexOf(">>", lengthAt, StringComparison.Ordinal)], CultureInfo.InvariantCulture);
+        using var inflate = new ZLibStream(new MemoryStream(bytes, offset + dictionary.Length + 7, length), CompressionMode.Decompress);
+        using var content = new MemoryStream();
+        inflate.CopyTo(content);
+        return content.ToArray();
+    }
+
+    private static bool Contains(PdfRectangle area, double x, double y) => x > area.Left && x < area.Right && y > area.Bottom && y < area.Top;
+
+    private static string Id(byte[] bytes)
+    {
+        var text = Encoding.Latin1.GetString(bytes);
+        var at = text.IndexOf("/ID[", StringComparison.Ordinal);
+        return text[at..text.IndexOf(']', at)];
+    }
+}
