@@ -44,7 +44,7 @@ internal sealed class SupplyVoltageCheck : ICheck
             var low = plate.Value.Low.Si * (1 - share.Si);
             var high = plate.Value.High.Si * (1 + share.Si);
             var text = $"{context.Present.Text(low, DisplayKind.Voltage)} to {context.Present.Text(high, DisplayKind.Voltage)}";
-            finding.Step("V", "allowed range", "nameplate × (1 ∓ tolerance)", string.Create(CultureInfo.InvariantCulture, $"{plate.Text}, {100 * share.Si:0} %"), text, limit.Source);
+            finding.Step("V", "allowed range", "nameplate less and plus the tolerance", string.Create(CultureInfo.InvariantCulture, $"{plate.Text}, {100 * share.Si:0} %"), text, limit.Source);
             yield return Said(finding.Judge(reading.Value, DisplayKind.Voltage, context.State(limit) with { Kind = LimitKind.Within, Text = text, LowerSi = low, UpperSi = high }), context, reading.Value.Value);
         }
     }

@@ -26,10 +26,20 @@ internal static class InstrumentRows
             Calibrated = Joined(instrument.Calibrated?.Text, instrument.Interval?.Text),
             Reads = [.. instrument.Reads.Select(r => r.Text)],
             FieldChecks = [.. used.Where(f => f.Phase == Phases.Instruments && f.Subject == id).Select(f => f.Statement)],
-            Corrections = [.. used.SelectMany(f => f.Trace).Where(s => s.Name.EndsWith($" of {id}", StringComparison.Ordinal)).Select(s => s.Substitution).Distinct(StringComparer.Ordinal)],
+            Corrections = [.. used.SelectMany(f => f.Trace).Where(s => s.Name.EndsWith($" of {id}", StringComparison.Ordinal)).Select(s => Short(s.Symbol)).Distinct(StringComparer.Ordinal)],
             Judges = [.. used.Where(f => f.Phase != Phases.Instruments).Select(f => f.Title).Distinct(StringComparer.Ordinal)],
         };
     }
+
+    // The numbers stand in the traces; here it is enough which corrections the readings had.
+    private static string Short(string correction) => correction switch
+    {
+        "zero" => "zero offset taken off",
+        "known points" => "along the line through the known pressure",
+        "ice point" => "ice-point residual taken off",
+        "clamp" => "bias toward ambient taken off",
+        _ => correction,
+    };
 
     private static string Joined(string? date, string? interval) => date is null ? "" : interval is null ? date : $"{date}, every {interval}";
 }

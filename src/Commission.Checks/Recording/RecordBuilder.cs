@@ -75,8 +75,32 @@ public static class RecordBuilder
         }
 
         return numbered.Count == all.Count
-            ? numbered.ToImmutable()
+            ? PointingBack(numbered)
             : throw new InvalidOperationException("A check names a phase that the record does not know.");
+    }
+
+    // The corrections of one reading stand behind several findings; pages show them once and point back from then on.
+    private static ImmutableArray<Finding> PointingBack(IEnumerable<Finding> numbered)
+    {
+        var steps = new Dictionary<TraceStep, int>();
+        var readings = new Dictionary<ReadingUse, int>();
+        return
+        [
+            .. numbered.Select(f => f with
+            {
+                Trace = [.. f.Trace.Select(s => First(steps, s, f.Number) is var n && n < f.Number ? s with { ShownIn = n } : s)],
+                Readings = [.. f.Readings.Select(r => First(readings, r, f.Number) is var n && n < f.Number ? r with { ShownIn = n } : r)],
+            }),
+        ];
+    }
+
+    private static int First<T>(Dictionary<T, int> seen, T item, int number)
+        where T : notnull
+    {
+        if (seen.TryGetValue(item, out var first))
+            return first;
+        seen.Add(item, number);
+        return number;
     }
 
     private static ImmutableArray<FigureData> Figures(CheckContext context, ImmutableArray<Finding> findings)

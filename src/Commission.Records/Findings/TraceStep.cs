@@ -7,4 +7,11 @@ namespace Commission.Records.Findings;
 /// <param name="Substitution">The formula with the values put in.</param>
 /// <param name="Result">The result with its unit.</param>
 /// <param name="Source">Paper, standard or maker's page the formula comes from; empty for plain arithmetic.</param>
-public sealed record TraceStep(string Symbol, string Name, string Formula, string Substitution, string Result, string Source);
+public sealed record TraceStep(string Symbol, string Name, string Formula, string Substitution, string Result, string Source)
+{
+    /// <summary>Number of the earlier finding that shows this very step; null where it stands for the first time. Pages print it once.</summary>
+    public int? ShownIn { get; init; }
+
+    /// <summary>Whether an earlier finding shows it.</summary>
+    public bool WasShown => ShownIn is not null;
+}
