@@ -30,6 +30,8 @@ public static class JobReader
         ArgumentNullException.ThrowIfNull(source);
         ArgumentNullException.ThrowIfNull(refrigerantNames);
         ArgumentNullException.ThrowIfNull(problems);
+        // The schema's evaluator takes longest to get ready: it does so while the text is read.
+        _ = Task.Run(SchemaCheck.Prepare);
         var before = problems.Count;
         var files = new JobFiles(source, problems);
         if (ReadRoot(files, source.Display, problems) is not { } root) return new JobReading(null, null, files.All, files.Texts);

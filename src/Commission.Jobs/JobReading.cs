@@ -23,7 +23,7 @@ public sealed class JobReading
     /// <summary>The job as it was read, for the record; null when there is no job.</summary>
     public JobInput? Input { get; }
 
-    /// <summary>Every file that was read: the job file first, then in the order in which the job names them. Each once.</summary>
+    /// <summary>Every file that was read: the job file, then kit files, logs, photos and packs, each once and within its kind in the order in which the job names them.</summary>
     public ImmutableArray<JobFile> Files { get; }
 
     /// <summary>The text of a file that was read, for showing the lines of problems.</summary>

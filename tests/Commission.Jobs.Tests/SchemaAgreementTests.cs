@@ -189,6 +189,9 @@ public sealed class SchemaAgreementTests
     }
 
     [Fact]
+    public void The_schema_is_a_schema() => Assert.True(MetaSchemas.Draft202012.Evaluate(Schema.Root).IsValid);
+
+    [Fact]
     public void Every_example_fits_its_own_schema_and_is_read_without_a_problem()
     {
         var registry = new BuildOptions { SchemaRegistry = new SchemaRegistry() };

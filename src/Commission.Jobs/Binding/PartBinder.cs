@@ -14,6 +14,7 @@ namespace Commission.Jobs.Binding;
 /// </summary>
 internal sealed class PartBinder(BindingContext context)
 {
+    private static readonly PropertyInfo Origin = typeof(JobPart).GetProperty(nameof(JobPart.Origin))!;
     private static readonly MethodInfo ListMaker = typeof(PartBinder).GetMethod(nameof(MakeList), BindingFlags.NonPublic | BindingFlags.Static)!;
 
     /// <summary>A part from a mapping, or from the one value that stands for it; null when the schema has refused the node.</summary>
@@ -21,7 +22,7 @@ internal sealed class PartBinder(BindingContext context)
     {
         if (context.Rejected.Contains(node)) return null;
         var part = (JobPart)Activator.CreateInstance(type)!;
-        typeof(JobPart).GetProperty(nameof(JobPart.Origin))!.SetValue(part, node.Location);
+        Origin.SetValue(part, node.Location);
         if (node is SourceScalar scalar)
         {
             if (context.Schema.ForMapping(field) is not { } whole || JobSchema.Text(whole, "x-short") is not { } shortKey) return null;
