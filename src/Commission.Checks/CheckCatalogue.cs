@@ -65,11 +65,13 @@ public static class CheckCatalogue
         new ProvedDeadCheck(),
         new PhaseRotationCheck(),
         new CompressorCurrentCheck(),
+        new UnitCurrentCheck(),
         new FanCurrentCheck(),
         new RunCapacitorCheck(),
         new StartVoltageDropCheck(),
         new InsulationCheck(),
         new ControlVoltageCheck(),
+        new TerminalTorqueCheck(),
 
         // functional
         new ThermostatCallsCheck(),
