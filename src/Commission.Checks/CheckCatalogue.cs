@@ -22,6 +22,7 @@ public static class CheckCatalogue
         new PairAgreementCheck(),
         new ScaleCheck(),
         new VacuumGaugeCheck(),
+        new WickCheck(),
         new AdequacyCheck(),
 
         new TestGasCheck(),
