@@ -22,6 +22,7 @@ public static class CheckCatalogue
         new PairAgreementCheck(),
         new ScaleCheck(),
         new VacuumGaugeCheck(),
+        new WickCheck(),
         new AdequacyCheck(),
 
         new TestGasCheck(),
@@ -65,11 +66,13 @@ public static class CheckCatalogue
         new ProvedDeadCheck(),
         new PhaseRotationCheck(),
         new CompressorCurrentCheck(),
+        new UnitCurrentCheck(),
         new FanCurrentCheck(),
         new RunCapacitorCheck(),
         new StartVoltageDropCheck(),
         new InsulationCheck(),
         new ControlVoltageCheck(),
+        new TerminalTorqueCheck(),
 
         // functional
         new ThermostatCallsCheck(),

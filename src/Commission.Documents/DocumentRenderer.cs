@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Globalization;
 using System.Xml.Linq;
 using Commission.Documents.Archive;
@@ -26,7 +25,7 @@ public static class DocumentRenderer
         ArgumentNullException.ThrowIfNull(templates);
         ArgumentNullException.ThrowIfNull(problems);
         return templates.Render(RecordJson.Write(record), problems) is { } xml
-            ? MarkupReader.Read(xml, record.Figures.Select(figure => figure.Id).ToFrozenSet(StringComparer.Ordinal), problems)
+            ? MarkupReader.Read(xml, record.Figures.Select(figure => figure.Id).ToHashSet(StringComparer.Ordinal), problems)
             : null;
     }
 

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Globalization;
 using System.Text;
 using System.Text.Encodings.Web;
@@ -23,15 +22,15 @@ public sealed partial class TemplateSet
     public const string Main = "record.liquid";
 
     private const string ResourcePrefix = "templates/";
-    private static readonly Lazy<FrozenDictionary<string, string>> BuiltInFiles = new(LoadBuiltIn);
+    private static readonly Lazy<Dictionary<string, string>> BuiltInFiles = new(LoadBuiltIn);
     private static readonly Lazy<TemplateSet> BuiltInSet = new(static () => new TemplateSet(BuiltInFiles.Value));
     private static readonly HtmlEncoder Encoder = HtmlEncoder.Create(UnicodeRanges.All);
 
-    private readonly FrozenDictionary<string, string> _files;
+    private readonly Dictionary<string, string> _files;
     private readonly Lazy<(IFluidTemplate? Template, string? Fault)> _main;
     private readonly TemplateOptions _options;
 
-    private TemplateSet(FrozenDictionary<string, string> files)
+    private TemplateSet(Dictionary<string, string> files)
     {
         _files = files;
         _options = new TemplateOptions
@@ -59,7 +58,7 @@ public sealed partial class TemplateSet
         ArgumentNullException.ThrowIfNull(files);
         var all = new Dictionary<string, string>(BuiltInFiles.Value, StringComparer.Ordinal);
         foreach (var (name, text) in files) all[name] = text;
-        return new TemplateSet(all.ToFrozenDictionary(StringComparer.Ordinal));
+        return new TemplateSet(all);
     }
 
     /// <summary>Names of the templates in the set, sorted.</summary>
@@ -147,7 +146,7 @@ public sealed partial class TemplateSet
         return new SourceLocation(mark[..colon], int.Parse(mark.AsSpan(colon + 1), CultureInfo.InvariantCulture), 0);
     }
 
-    private static FrozenDictionary<string, string> LoadBuiltIn()
+    private static Dictionary<string, string> LoadBuiltIn()
     {
         var files = new Dictionary<string, string>(StringComparer.Ordinal);
         var assembly = typeof(TemplateSet).Assembly;
@@ -158,7 +157,7 @@ public sealed partial class TemplateSet
             files[name[ResourcePrefix.Length..].Replace('\\', '/')] = reader.ReadToEnd();
         }
 
-        return files.ToFrozenDictionary(StringComparer.Ordinal);
+        return files;
     }
 
     [GeneratedRegex(@"\((?<line>\d+):\d+\)", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]

@@ -25,8 +25,10 @@ internal sealed class GroundCheck : ICheck
             yield break;
         if (supply.EquipmentGround is { } ground)
         {
-            var finding = context.Finding(this, "equipment ground").Use("equipment ground", ground).Decide(ground.Value == ContinuityResult.Continuous);
-            yield return finding.Passes
+            var finding = context.Finding(this, "equipment ground").Use("equipment ground", ground);
+            yield return ground.Value == ContinuityResult.NotChecked
+                ? finding.NotEvaluated("nobody checked the equipment ground", "Measure its continuity from the unit to the panel with the power locked out, and write equipment ground: continuous.")
+                : finding.Decide(ground.Value == ContinuityResult.Continuous).Passes
                 ? finding.Say("The equipment ground is continuous.").Build()
                 : finding.Say($"The equipment ground is {ground.Text}.").Next(Help.WhenItFails).Build();
         }

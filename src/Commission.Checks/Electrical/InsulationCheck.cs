@@ -25,7 +25,8 @@ internal sealed class InsulationCheck : ICheck
             yield break;
         var reading = context.Readings.Plain("insulation resistance", ReadingName.Insulation, test.Read, DisplayKind.Resistance, electrical.With);
         var finding = context.Finding(this).Use(reading).Use("test voltage", test.TestVoltage).Use("leads off", test.LeadsOff).Use("time of the test", test.At);
-        if (UnderVacuum(context, test, finding))
+        var underVacuum = UnderVacuum(context, test, finding);
+        if (underVacuum == true)
         {
             yield return finding.Fail("the circuit was under vacuum").Say("DANGER: insulation was tested while the circuit was under vacuum.").Next("Never do this: terminals arc in a vacuum. Have the compressor's terminals inspected, then test with the circuit charged.").Build();
             yield break;
@@ -39,20 +40,26 @@ internal sealed class InsulationCheck : ICheck
 
         finding.Judge(reading.Value, DisplayKind.Resistance, context.State(limit));
         if (test.LeadsOff?.Value == false)
-            finding.Reserve("board or inverter leads were on, which may have been tested, or damaged, with the motor");
+            finding.Reserve("board or inverter leads were on, which may have been tested, or damaged, with the motor").Next("Test with the board's leads off.");
+        if (underVacuum is null)
+            finding.Reserve("the end of the evacuation has no time, so it is not shown that the circuit was charged").Next("Write the event what: end with its time.");
         if (finding.Passes && context.Limits.Find("electrical.insulation.good") is { Lower: { } good } && reading.Value.Value < good.Si)
             finding.Remark($"Below the {good.Text} of dry, clean insulation: warm the oil and test again.");
         yield return finding.Passes
-            ? finding.Say($"Insulation resistance {test.Read.Text}.").Next("Test with the board's leads off.").Build()
+            ? finding.Say($"Insulation resistance {test.Read.Text}.").Build()
             : finding.Say($"Insulation resistance {test.Read.Text}: too low.").Next(Help.WhenItFails).Build();
     }
 
-    private static bool UnderVacuum(CheckContext context, Jobs.Model.InsulationTest test, Findings.FindingBuilder finding)
+    // Null: the test came after the pump was started, and nothing says when the vacuum ended.
+    private static bool? UnderVacuum(CheckContext context, Jobs.Model.InsulationTest test, Findings.FindingBuilder finding)
     {
         if (context.Job.Evacuation is not { Started: { } started } evacuation || test.At?.Value.Clock is not { } at || started.Value.Clock is not { } from)
             return false;
-        var end = evacuation.Events.LastOrDefault(e => e.What.Value == EvacuationEventKind.End);
-        finding.Use("evacuation: started", started).Use("evacuation: end", end?.At);
-        return at >= from && (end?.At.Value.Clock is not { } until || at <= until);
+        var end = evacuation.Events.LastOrDefault(e => e.What.Value == EvacuationEventKind.End)?.At;
+        var running = context.Job.Charging?.CompressorStarted;
+        finding.Use("evacuation: started", started).Use("evacuation: end", end).Use("compressor started", running);
+        if (at < from)
+            return false;
+        return (end?.Value.Clock ?? running?.Value.Clock) is { } until ? at <= until : null;
     }
 }

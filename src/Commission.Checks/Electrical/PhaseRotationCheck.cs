@@ -32,6 +32,12 @@ internal sealed class PhaseRotationCheck : ICheck
             yield break;
         }
 
+        if (rotation.Value == PhaseRotation.SinglePhase)
+        {
+            yield return finding.NotEvaluated("the job says single phase and the nameplate says three phases", "Correct whichever is wrong; with three phases read the rotation with a meter.");
+            yield break;
+        }
+
         finding.Decide(rotation.Value == PhaseRotation.Correct);
         yield return finding.Passes
             ? finding.Say("Phase rotation is correct.").Build()

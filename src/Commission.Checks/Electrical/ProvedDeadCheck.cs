@@ -24,17 +24,17 @@ internal sealed class ProvedDeadCheck : ICheck
         var finding = context.Finding(this).Use("meter proved live, dead, live", dead.LiveDeadLive).Use("locked out", dead.LockedOut);
         if (dead.LiveDeadLive is null && dead.LockedOut is null)
         {
-            yield return finding.NotEvaluated("nothing is written of how", "Write live dead live: yes, locked out: yes.");
+            yield return finding.NotEvaluated("nothing is written of how", "Write live-dead-live: yes, locked out: yes.");
             yield break;
         }
 
         finding.Decide(dead.LiveDeadLive?.Value != false && dead.LockedOut?.Value != false);
         if (dead.LiveDeadLive is null)
-            finding.Reserve("it is not written that the meter was proved before and after");
+            finding.Reserve("it is not written that the meter was proved before and after").Next("Write both: live-dead-live, locked out.");
         if (dead.LockedOut is null)
-            finding.Reserve("it is not written that the unit was locked out");
+            finding.Reserve("it is not written that the unit was locked out").Next("Write both: live-dead-live, locked out.");
         yield return finding.Passes
-            ? finding.Say("The unit was proved dead before covers were opened.").Next("Write both: live dead live, locked out.").Build()
+            ? finding.Say("The unit was proved dead before covers were opened.").Build()
             : finding.Say("The unit was not proved dead and locked out.").Next(Help.WhenItFails).Build();
     }
 }

@@ -1,3 +1,6 @@
+using System.Globalization;
+using Commission.Checks.Findings;
+using Commission.Checks.Tables;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Electrical;
@@ -21,6 +24,18 @@ internal sealed class VoltageUnbalanceCheck : ICheck
     {
         var voltages = context.Get<ElectricalReadings>().LineToLine;
         if (voltages.Length == 3)
-            yield return Unbalance.Judge(context, this, voltages, "electrical.voltage-unbalance.limit", "voltages");
+            yield return Unbalance.Judge(context, this, voltages, "electrical.voltage-unbalance.limit", "voltages", (finding, unbalance) => Explain(context, finding, unbalance));
+    }
+
+    private static void Explain(CheckContext context, FindingBuilder finding, double unbalance)
+    {
+        if (context.Limits.Find("electrical.voltage-unbalance.stop") is { Upper: { } stop } limit && unbalance > stop.Si)
+        {
+            finding.Show(context.State(limit)).Fail($"more than {stop.Text}, above which no motor may run").Next("Stop the unit and lock it out. Look for a lost phase, a loose lug or a blown fuse; tell the utility when it comes in unbalanced.");
+            return;
+        }
+
+        if (context.Limits.Find("electrical.voltage-unbalance.good") is { Upper: { } good } && unbalance > good.Si && PhaseUnbalance.Derating(unbalance) is { } factor)
+            finding.Remark(string.Create(CultureInfo.InvariantCulture, $"Above {good.Text} a motor is derated: it may give {100 * factor:0} % of its rated output here (NEMA MG-1, from memory)."));
     }
 }

@@ -57,10 +57,10 @@ internal sealed class KnownPressureCheck : ICheck
             return finding.NotEvaluated("no pack sets a limit", "Name a limits pack.");
         finding.Judge(Uncertain.Apply(Math.Abs, error / applied), DisplayKind.Percentage, context.State(limit));
         if (check.Applied.Stated is null)
-            finding.Reserve("the reference has no stated uncertainty, so the error is reported and not corrected");
+            finding.Reserve("the reference has no stated uncertainty, so the error is reported and not corrected").Next("State the reference's uncertainty with the applied pressure.");
         var off = present.Text(error.Value, DisplayKind.PressureDifference);
         return finding.Passes
-            ? finding.Say($"{instrument.Id} is off by {off} at {check.Applied.Text}{(check.Applied.Stated is null ? "" : "; readings are corrected in proportion")}.").Next("State the reference's uncertainty with the applied pressure.").Build()
+            ? finding.Say($"{instrument.Id} is off by {off} at {check.Applied.Text}{(check.Applied.Stated is null ? "" : "; readings are corrected in proportion")}.").Build()
             : finding.Say($"{instrument.Id} is off by {off} at {check.Applied.Text}: beyond what a service gauge may be.").Next("Recalibrate or replace the gauge and repeat the readings taken on it.").Build();
     }
 }

@@ -68,11 +68,11 @@ internal sealed class RestedCylinderCheck : ICheck
             return finding.NotEvaluated("no pack sets a limit", "Name a limits pack.");
         finding.Judge(Uncertain.Apply(Math.Abs, difference), DisplayKind.Percentage, context.State(limit));
         if (context.Limits.Find("instruments.cylinder.rest") is { Lower: { } rest } && !(check.Rested?.Value.Si >= rest.Si))
-            finding.Reserve($"the cylinder is not shown to have rested {rest.Text}");
+            finding.Reserve($"the cylinder is not shown to have rested {rest.Text}").Next("Let the cylinder rest longer out of the sun, or check against nitrogen on a test gauge.");
         if (check.Virgin?.Value == false)
-            finding.Reserve("a cylinder of recovered refrigerant may hold air or another blend");
+            finding.Reserve("a cylinder of recovered refrigerant may hold air or another blend").Next("Use a cylinder of virgin refrigerant, or check against nitrogen on a test gauge.");
         return finding.Passes
-            ? finding.Say($"{instrument.Id} agrees with the rested cylinder: no gross error.").Next("Let the cylinder rest longer out of the sun, or check against nitrogen on a test gauge.").Build()
+            ? finding.Say($"{instrument.Id} agrees with the rested cylinder: no gross error.").Build()
             : finding.Say($"{instrument.Id} disagrees with the rested cylinder by {present.Text(difference.Value, DisplayKind.Percentage)}.").Next("Make sure that the cylinder is rested, virgin and holds liquid; else check the gauge against nitrogen on a test gauge.").Build();
     }
 }

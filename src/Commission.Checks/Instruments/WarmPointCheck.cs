@@ -53,9 +53,9 @@ internal sealed class WarmPointCheck : ICheck
         finding.Judge(context.Scope.Reading(Math.Abs(error), [.. terms]), DisplayKind.TemperatureDifference, context.State(replace));
         var off = context.Present.Text(Math.Abs(error), DisplayKind.TemperatureDifference);
         if (check.Applied.Stated is null)
-            finding.Reserve("the reference has no stated uncertainty");
+            finding.Reserve("the reference has no stated uncertainty").Next("State the uncertainty of the reference, 113 °F +/- 0.5.");
         return finding.Passes
-            ? finding.Say($"{instrument.Id} was {off} off at {check.Applied.Text}.").Next("State the uncertainty of the reference, 113 °F +/- 0.5.").Build()
+            ? finding.Say($"{instrument.Id} was {off} off at {check.Applied.Text}.").Build()
             : finding.Say($"{instrument.Id} was {off} off at {check.Applied.Text}: more than may be corrected.").Next("Repeat the check; if it stays, replace the sensor.").Build();
     }
 }

@@ -53,7 +53,7 @@ internal sealed class MarkupCheck(IReadOnlySet<string> figures, ProblemList prob
             else if (node is XElement child)
             {
                 var childName = child.Name.LocalName;
-                if (MarkupElement.Of(childName) is not null && !rule.Children.Contains(childName))
+                if (MarkupElement.Of(childName) is not null && Array.IndexOf(rule.Children, childName) < 0)
                     problems.Add(TemplateLine.Of(child), $"<{childName}> stands directly in <{name}>.", $"<{name}> may hold {Listed(rule)}.", "", "place");
                 Check(child);
             }
@@ -102,7 +102,7 @@ internal sealed class MarkupCheck(IReadOnlySet<string> figures, ProblemList prob
     private static bool Is(XElement element, string name) => string.Equals(element.Name.LocalName, name, StringComparison.Ordinal);
 
     private static string Listed(MarkupElement rule) =>
-        rule.Children.Count == 0 ? "nothing" : string.Join(", ", rule.Children.Order(StringComparer.Ordinal).Select(child => $"<{child}>"));
+        rule.Children.Length == 0 ? "nothing" : string.Join(", ", rule.Children.Order(StringComparer.Ordinal).Select(child => $"<{child}>"));
 
     private static string Shorten(string text)
     {

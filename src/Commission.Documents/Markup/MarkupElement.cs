@@ -1,5 +1,3 @@
-using System.Collections.Frozen;
-
 namespace Commission.Documents.Markup;
 
 /// <summary>What the subset allows for one element: its attributes and what may stand inside.</summary>
@@ -8,13 +6,13 @@ internal sealed class MarkupElement
     private static readonly string[] Inline = ["strong", "em", "code", "small", "br", "span", "a"];
     private static readonly string[] Blocks = ["section", "div", "h1", "h2", "h3", "p", "ul", "ol", "table", "figure", "qr", "aside", "hr", "page-break"];
 
-    private static readonly FrozenDictionary<string, MarkupElement> Table = Build();
+    private static readonly Dictionary<string, MarkupElement> Table = Build();
 
     private MarkupElement(bool text, string[] attributes, string[] children)
     {
         AllowsText = text;
         Attributes = attributes;
-        Children = children.ToFrozenSet(StringComparer.Ordinal);
+        Children = children;
     }
 
     /// <summary>True when text may stand directly inside.</summary>
@@ -24,7 +22,7 @@ internal sealed class MarkupElement
     public string[] Attributes { get; }
 
     /// <summary>The elements that may stand directly inside.</summary>
-    public FrozenSet<string> Children { get; }
+    public string[] Children { get; }
 
     /// <summary>Names of all elements, for the nearest name.</summary>
     public static IEnumerable<string> Names => Table.Keys.Order(StringComparer.Ordinal);
@@ -35,14 +33,14 @@ internal sealed class MarkupElement
     /// <summary>True for an element that stands in a line of text.</summary>
     public static bool IsInline(string name) => Array.IndexOf(Inline, name) >= 0;
 
-    private static FrozenDictionary<string, MarkupElement> Build()
+    private static Dictionary<string, MarkupElement> Build()
     {
         string[] common = ["id", "class"];
         string[] cell = ["id", "class", "width", "colspan", "scope"];
         string[] mixed = [.. Blocks, .. Inline];
         var flow = new MarkupElement(false, common, Blocks);
         var line = new MarkupElement(true, common, Inline);
-        var item = new MarkupElement(true, common, mixed);
+        var item = new MarkupElement(true, common, [.. Inline, "ul", "ol"]);
         var row = new MarkupElement(false, common, ["th", "td"]);
         var rows = new MarkupElement(false, common, ["tr"]);
         return new Dictionary<string, MarkupElement>(StringComparer.Ordinal)
@@ -63,7 +61,7 @@ internal sealed class MarkupElement
             ["tbody"] = rows,
             ["tr"] = row,
             ["th"] = new(true, cell, Inline),
-            ["td"] = new(true, cell, mixed),
+            ["td"] = new(true, cell, Inline),
             ["figure"] = new(false, ["id", "class", "data-plot"], ["figcaption"]),
             ["figcaption"] = line,
             ["qr"] = new(false, ["id", "class", "data", "alt", "width"], []),
@@ -77,6 +75,6 @@ internal sealed class MarkupElement
             ["span"] = line,
             ["br"] = new(false, [], []),
             ["a"] = new(true, ["href", "class"], Inline),
-        }.ToFrozenDictionary(StringComparer.Ordinal);
+        };
     }
 }

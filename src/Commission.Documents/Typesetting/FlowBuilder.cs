@@ -211,7 +211,6 @@ internal sealed class FlowBuilder(FlowContext context, double width, TextStyle t
                     foreach (var child in item.Elements())
                     {
                         if (child.Name.LocalName is "ul" or "ol") List(child, indent + 14);
-                        else if (!MarkupElement.IsInline(child.Name.LocalName)) Element(child);
                     }
                 });
             }
@@ -313,7 +312,7 @@ internal sealed class FlowBuilder(FlowContext context, double width, TextStyle t
         var id = element.Attribute("data-plot")!.Value;
         var data = context.Figures.Data(id);
         var figure = context.Figures.Figure(id, width);
-        var caption = element.Element("figcaption") is { } own ? InlineReader.Read(own, Look.NoteText) : InlineReader.Plain(data.Caption, Look.NoteText);
+        var caption = element.Element("figcaption") is { } own ? InlineReader.Read(own, Look.NoteText) : InlineReader.Titled(data.Title.TrimEnd('.'), data.Caption, Look.NoteText);
         Add(new FigureSlab(figure, data.AltText) { SpaceBefore = 6, SpaceAfter = 2, KeepWithNext = !caption.IsEmpty });
         Paragraph(caption, "P", 0, 6);
     }

@@ -31,6 +31,11 @@ internal static class InlineReader
     /// <summary>Reads a plain text.</summary>
     public static TextBlock Plain(string text, TextStyle style) => new([new TextRun(Drawable(text), style, null)]);
 
+    /// <summary>Reads a plain text with an emphasised title before it.</summary>
+    public static TextBlock Titled(string title, string text, TextStyle style) => title.Length == 0
+        ? Plain(text, style)
+        : new([new TextRun(Drawable(title) + ". ", style.Strong, null), new TextRun(Drawable(text), style, null)]);
+
     private static void Collect(XElement element, TextStyle style, string? link, List<TextRun> runs)
     {
         foreach (var node in element.Nodes())

@@ -1,5 +1,3 @@
-using System.Collections.Frozen;
-
 namespace Commission.Documents.Typesetting;
 
 /// <summary>
@@ -8,13 +6,13 @@ namespace Commission.Documents.Typesetting;
 /// </summary>
 internal sealed class TextBlock
 {
-    private static readonly FrozenSet<string> Units = new[]
+    private static readonly HashSet<string> Units = new(StringComparer.Ordinal)
     {
         "psig", "psia", "psi", "kPa", "Pa", "MPa", "bar", "micron", "mbar", "min", "s", "h", "lb", "oz", "kg", "g", "A", "V", "W", "kW", "Hz", "ft", "in",
         "mm", "m", "K", "cfm", "inwc", "ton", "kJ/kg", "years", "months",
-    }.ToFrozenSet(StringComparer.Ordinal);
+    };
 
-    private static readonly FrozenSet<string>.AlternateLookup<ReadOnlySpan<char>> UnitLookup = Units.GetAlternateLookup<ReadOnlySpan<char>>();
+    private static readonly HashSet<string>.AlternateLookup<ReadOnlySpan<char>> UnitLookup = Units.GetAlternateLookup<ReadOnlySpan<char>>();
 
     // Looks like a blank and shares its glyph, so it must be drawn as one to be copied as one.
     private const char Unbroken = '\u00A0';

@@ -23,10 +23,10 @@ public sealed class BuiltInTemplateTests
         var document = Markup(SampleRecord.Bare);
         Assert.Equal(
             [
-                "1 Every judged check", "2 Instruments none was written in the job file", "3 Pressure test nothing about it was written in the job file",
+                "1 Every judged check nothing could be judged", "2 Instruments none was written in the job file", "3 Pressure test nothing about it was written in the job file",
                 "4 Evacuation nothing about it was written in the job file", "5 Charge nothing about it was written in the job file",
-                "6 Air, electrical, piping, safety and evidence", "7 Declaration and signatures", "8 How each number was reached",
-                "Limits in force", "Constants, formulas and equations of state", "Input files and digest",
+                "6 Air, electrical, piping, safety and evidence", "7 Declaration and signatures", "8 How each number was reached no number was computed",
+                "Limits in force none was applied", "Constants, formulas and equations of state none was used", "Input files and digest",
             ],
             document.Descendants("h2").Select(heading => heading.Value));
     }

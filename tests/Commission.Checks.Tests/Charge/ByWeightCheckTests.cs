@@ -1,0 +1,176 @@
+using Commission.Measurement.Decisions;
+using Commission.Measurement.Quantities;
+using Commission.Records.Findings;
+using Xunit;
+
+namespace Commission.Checks.Tests.Charge;
+
+/// <summary>
+/// Charge by weight. Worked numbers of generic installation manuals and a public web page (published): 75 ft of 1/2 in at 1.2 oz/ft with 15 ft of
+/// 3/8 in in the factory charge, 90 − 9 = +81 oz; 25 ft of 1/4 in at 0.27 oz/ft with an allowance of 13.5 oz, −6.75 oz; 45 ft of 5/16 in at
+/// 0.40 oz/ft, 18 − 13.5 = +4.5 oz (the manual's formula line prints 9 oz: a slip); 5 lb with 15 ft covered, 35 ft of 3/8 in at 0.58 oz/ft, 5 lb 11.6 oz.
+/// </summary>
+public sealed class ByWeightCheckTests
+{
+    private const string Scale = "  - {id: scale, kind: scale, accuracy: 0.5 oz, resolution: 0.1 oz, reads: [charge]}\n";
+
+    private static Finding Judge(string yaml) => Assert.Single(JobText.Evaluate(yaml, "charge.by-weight"));
+
+    private static string Job(string charging, string piping = "", string work = "new installation", string system = "split", string factory = "nameplate: {factory charge: 5 lb}") => $$"""
+        commission: 1
+        units: us
+        job: {id: W-1, work: {{work}}, date: 2026-05-04, site: {name: "Quarry Cottage", elevation: 300 ft} }
+        equipment:
+          system: {{system}}
+          refrigerant: R-410A
+          {{factory}}
+          {{piping}}
+        instruments:
+        {{Scale}}
+        charging: { as: liquid, {{charging}} }
+        """;
+
+    private static double Asked(Finding finding) => Mass.FromSi(finding.Limits[0].TargetSi!.Value).Ounces;
+
+    [Fact]
+    public void Weigh_in_75_ft_of_half_inch_is_81_ounces()
+    {
+        var finding = Judge(Job("unit arrived: charged, added: 5 lb 1 oz, line adjustment: {figure: 1.2 oz/ft, length: 75 ft, from: manual}, extra: [{what: lines in the factory charge, mass: -9 oz}]"));
+        Assert.Equal(81, Asked(finding), 1e-6);
+        Assert.Equal(Verdict.Pass, finding.Verdict);
+    }
+
+    [Fact]
+    public void Weigh_in_25_ft_of_quarter_inch_is_6_75_ounces_to_recover()
+    {
+        var job = "unit arrived: charged, line adjustment: {figure: 0.27 oz/ft, length: 25 ft, from: manual}, extra: [{what: factory line-set allowance, mass: -13.5 oz}]";
+        var recovered = Judge(Job(job + ", removed: 6.8 oz"));
+        Assert.Equal(-6.75, Asked(recovered), 1e-6);
+        Assert.Equal(Verdict.Pass, recovered.Verdict);
+        Assert.Contains("was recovered", recovered.Statement, StringComparison.Ordinal);
+
+        var untouched = Judge(Job(job));
+        Assert.Equal(Verdict.NotEvaluated, untouched.Verdict);
+        Assert.Contains("has to be recovered", untouched.Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Weigh_in_45_ft_of_five_sixteenths_is_4_5_ounces_not_9()
+    {
+        var finding = Judge(Job("unit arrived: charged, added: 4.5 oz, line adjustment: {figure: 0.40 oz/ft, length: 45 ft, from: manual}, extra: [{what: factory line-set allowance, mass: -13.5 oz}]"));
+        Assert.Equal(4.5, Asked(finding), 1e-6);
+        Assert.Equal(Verdict.Pass, finding.Verdict);
+        Assert.Equal(Verdict.Fail, Judge(Job("unit arrived: charged, added: 9 oz, line adjustment: {figure: 0.40 oz/ft, length: 45 ft, from: manual}, extra: [{what: factory line-set allowance, mass: -13.5 oz}]")).Verdict);
+    }
+
+    [Fact]
+    public void Weigh_in_of_an_evacuated_unit_is_5_lb_11_6_oz()
+    {
+        const string Piping = "piping: {liquid: {od: 3/8 in, length: 35 ft}, covered by factory charge: 15 ft}";
+        var finding = Judge(Job("unit arrived: recovered and evacuated, scale: {before: 20.0 lb, after: 14.28 lb}, line adjustment: {figure: 0.58 oz/ft, from: plate}", Piping));
+        Assert.Equal((5 * 16) + 11.6, Asked(finding), 1e-6);
+        Assert.Equal(Verdict.Pass, finding.Verdict);
+    }
+
+    [Fact]
+    public void A_field_drier_is_an_extra()
+    {
+        // +6 oz for a field drier (generic installation manual, published).
+        var finding = Judge(Job("unit arrived: charged, added: 18 oz, line adjustment: {figure: 0.60 oz/ft, length: 20 ft, from: manual}, extra: [{what: field drier, mass: 6 oz}]"));
+        Assert.Equal(18, Asked(finding), 1e-6);
+    }
+
+    [Fact]
+    public void A_charged_unit_filled_as_if_it_were_empty_fails()
+    {
+        // 7.51 lb out of the cylinder into a unit that came with its charge: the old error of comparing the scale with the whole charge.
+        // 120.16 − 16.2 = 103.96 oz too much.
+        var finding = Judge(ChargeJobs.TarnLane.With("after: 23.84 lb", "after: 17.35 lb"));
+        Assert.Equal(Verdict.Fail, finding.Verdict);
+        Assert.StartsWith("Recover 6 lb 8.0 oz", finding.NextStep, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_tolerance_is_two_percent_of_the_whole_charge()
+    {
+        // 6 lb 8 oz + 16.2 oz = 120.2 oz; 2 % = 2.404 oz.
+        var limit = Judge(ChargeJobs.TarnLane).Limits[0];
+        Assert.Equal(2.404, Mass.FromSi(limit.UpperSi!.Value - limit.TargetSi!.Value).Ounces, 1e-3);
+    }
+
+    [Fact]
+    public void And_never_less_than_an_ounce()
+    {
+        var limit = Judge(Job("unit arrived: charged, added: 6 oz, line adjustment: {figure: 0.60 oz/ft, length: 10 ft, from: manual}", factory: "nameplate: {factory charge: 1 lb}")).Limits[0];
+        Assert.Equal(1, Mass.FromSi(limit.UpperSi!.Value - limit.TargetSi!.Value).Ounces, 1e-6);
+    }
+
+    [Fact]
+    public void What_stays_in_the_hoses_counts_with_its_doubt()
+    {
+        // ± 1 oz for the hose, rectangular: 1/√3 oz; ± 0.5 oz for the scale once for the difference; two readings of 0.1 oz.
+        var finding = Judge(ChargeJobs.TarnLane.With("method: subcooling", "left in hoses: 1 oz\n  method: subcooling"));
+        Assert.Equal(15.32, Mass.FromSi(finding.Measured!.Value.Si).Ounces, 0.06);
+        Assert.Equal(1 / Math.Sqrt(3), Mass.FromSi(Math.Abs(finding.Budget.Single(b => b.Cause == "left in the hose").ContributionSi)).Ounces, 1e-3);
+        Assert.Equal(0.5 / Math.Sqrt(3), Mass.FromSi(finding.Budget.Single(b => b.Cause == "scale: slope and linearity").ContributionSi).Ounces, 1e-3);
+        Assert.DoesNotContain(finding.Budget, b => b.Cause == "scale: accuracy");
+    }
+
+    [Fact]
+    public void Several_cylinders_add_up()
+    {
+        var finding = Judge(ChargeJobs.TarnLane.With("scale: {before: 24.86 lb, after: 23.84 lb}", "scale: [{cylinder: A, before: 24.86 lb, after: 24.36 lb}, {cylinder: B, before: 12.00 lb, after: 11.48 lb}]"));
+        Assert.Equal(16.32, Mass.FromSi(finding.Measured!.Value.Si).Ounces, 0.06);
+    }
+
+    [Theory]
+    [InlineData("unit arrived: unknown", "nobody knows what the unit held")]
+    [InlineData("unit arrived: charged, added: 4 oz", "neither the lines nor the maker's figure")]
+    [InlineData("unit arrived: charged, added: 4 oz, line adjustment: {figure: 0.6 oz/ft, from: manual}", "needs the length")]
+    public void What_is_not_known_is_not_judged(string charging, string why)
+    {
+        var finding = Judge(Job(charging));
+        Assert.Equal(Verdict.NotEvaluated, finding.Verdict);
+        Assert.Contains(why, finding.Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void How_the_unit_arrived_must_be_known_where_the_circuit_was_opened() =>
+        Assert.Contains("it is not written how the unit arrived", Judge(Job("added: 4 oz", work: "opened circuit")).Reason, StringComparison.Ordinal);
+
+    [Fact]
+    public void Lines_longer_than_covered_need_the_makers_figure()
+    {
+        var piping = "piping: {liquid: {od: 3/8 in, length: 35 ft}, covered by factory charge: 15 ft}";
+        Assert.Contains("longer than the factory charge covers", Judge(Job("unit arrived: charged, added: 4 oz", piping)).Reason, StringComparison.Ordinal);
+        var fits = Judge(Job("unit arrived: charged", piping.Replace("35 ft", "12 ft", StringComparison.Ordinal)));
+        Assert.Equal(Verdict.Pass, fits.Verdict);
+        Assert.Contains("nothing had to be added", fits.Statement, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_multi_split_adds_its_lines_and_indoor_units_up()
+    {
+        // 120 ft · 0.27 oz/ft + 40 ft · 0.54 oz/ft + 3.5 oz = 32.4 + 21.6 + 3.5 = 57.5 oz.
+        var finding = Judge(Job(
+            "unit arrived: charged, added: 57.5 oz, extra: [{line: 1/4 in, length: 120 ft, figure: 0.27 oz/ft}, {line: 3/8 in, length: 40 ft, figure: 0.54 oz/ft}, {what: indoor adder, mass: 3.5 oz}]", system: "multi-split"));
+        Assert.Equal(57.5, Asked(finding), 1e-6);
+        Assert.Equal(Verdict.Pass, finding.Verdict);
+    }
+
+    [Fact]
+    public void An_adjustment_of_a_running_system_is_information()
+    {
+        var finding = Judge(Job("added: 4 oz", work: "charge adjustment"));
+        Assert.Equal(Verdict.Information, finding.Verdict);
+        Assert.Contains("4.0 oz", finding.Statement, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_makers_own_tolerance_comes_first()
+    {
+        var finding = Judge(ChargeJobs.TarnLane.With("limits:\n", "limits:\n  charge tolerance: {maximum: 0.05 oz, from: unit plate}\n"));
+        Assert.Equal(Verdict.NotEvaluated, finding.Verdict);
+        Assert.Contains("wider than the tolerance", finding.Reason, StringComparison.Ordinal);
+    }
+}

@@ -1,0 +1,37 @@
+using Xunit;
+
+namespace Commission.Checks.Tests.Charge;
+
+public sealed class ChargeCatalogueTests
+{
+    public static TheoryData<string> Ids => [.. CheckCatalogue.All.Where(c => c.Phase == Phases.Charge).Select(c => c.Id)];
+
+    [Fact]
+    public void The_checks_of_a_charge() => Assert.Equal(
+        [
+            "charge.approach", "charge.as-found", "charge.by-weight", "charge.condensing-over-ambient", "charge.cycle", "charge.drier-drop",
+            "charge.evaporator-difference", "charge.heating-mode", "charge.maker-chart", "charge.metering-superheat", "charge.method-validity",
+            "charge.non-condensables", "charge.pattern", "charge.phase", "charge.prerequisites", "charge.receiver", "charge.return-visit",
+            "charge.running-condition", "charge.saturation", "charge.stabilised", "charge.subcooling", "charge.superheat", "charge.superheat-floor", "charge.total",
+        ],
+        CheckCatalogue.All.Where(c => c.Phase == Phases.Charge).Select(c => c.Id).Order(StringComparer.Ordinal));
+
+    [Theory]
+    [MemberData(nameof(Ids))]
+    public void Every_check_has_a_page_of_help(string id)
+    {
+        var help = CheckCatalogue.Find(id)!.Help;
+        Assert.All(new[] { help.What, help.Formula, help.Source, help.WhenItFails }, part => Assert.True(part.Length > 20, part));
+    }
+
+    [Fact]
+    public void A_job_without_charging_has_no_word_on_charge()
+    {
+        var yaml = ChargeJobs.FenRow[..ChargeJobs.FenRow.IndexOf("charging:", StringComparison.Ordinal)];
+        Assert.Empty(JobText.Evaluate(yaml).Where(f => f.Phase == Phases.Charge));
+    }
+
+    [Fact]
+    public void The_same_job_gives_the_same_findings() =>
+        Assert.Equal(JobText.Evaluate(ChargeJobs.TarnLane).Select(f => f.Statement), JobText.Evaluate(ChargeJobs.TarnLane).Select(f => f.Statement));
+}

@@ -1,0 +1,82 @@
+using Commission.Measurement.Decisions;
+using Commission.Records.Findings;
+using Xunit;
+
+namespace Commission.Checks.Tests.Charge;
+
+/// <summary>Temperature differences that say what else is wrong: approach, condensing over ambient, evaporator difference, drier.</summary>
+public sealed class DifferenceCheckTests
+{
+    private static Finding One(string yaml, string check) => Assert.Single(JobText.Evaluate(yaml, check));
+
+    private static string Limits(string limits) => ChargeJobs.FenRow.With("instruments:", limits + "\ninstruments:");
+
+    private static string Drier(string after) => ChargeJobs.FenRow.With("liquid line: 95.0", $"liquid line: 95.0, liquid after drier: {after}");
+
+    [Theory]
+    [InlineData("94.0", Verdict.Pass)]
+    [InlineData("91.5", Verdict.Fail)]
+    public void Drop_across_the_drier_is_at_most_3_degrees(string after, Verdict verdict) => Assert.Equal(verdict, One(Drier(after), "charge.drier-drop").Verdict);
+
+    [Fact]
+    public void Drop_across_the_drier_needs_a_settled_reading() =>
+        Assert.Equal(Verdict.NotEvaluated, One(Drier("94.0").With("compressor started: \"10:00\"", "compressor started: \"10:25\""), "charge.drier-drop").Verdict);
+
+    [Fact]
+    public void No_reading_after_the_drier_no_word() => Assert.Empty(JobText.Evaluate(ChargeJobs.FenRow, "charge.drier-drop"));
+
+    [Fact]
+    public void The_approach_is_information_without_the_makers_figure()
+    {
+        var finding = One(ChargeJobs.FenRow, "charge.approach");
+        Assert.Equal(Verdict.Information, finding.Verdict);
+        Assert.Equal(0.0, finding.Measured!.Value.Si, 1e-9);
+    }
+
+    [Theory]
+    [InlineData("limits: {approach: {target: 1 °F, tolerance: 2 °F, from: manual}}", Verdict.Pass)]
+    [InlineData("limits: {approach: {target: 8 °F, tolerance: 2 °F, from: manual}}", Verdict.Fail)]
+    public void The_makers_approach_is_judged(string limits, Verdict verdict) => Assert.Equal(verdict, One(Limits(limits), "charge.approach").Verdict);
+
+    [Fact]
+    public void The_makers_approach_waits_for_air() =>
+        Assert.Equal(Verdict.NotEvaluated, One(Limits("limits: {approach: {target: 1 °F, tolerance: 2 °F, from: manual}}").With("filter: clean", "filter: dirty"), "charge.approach").Verdict);
+
+    // R-410A at 341.88 psig: bubble 105.0 °F, dew 105.2 °F (340.86 psig is the dew point at 105 °F, slope 4.8 psi/°F): middle 105.1 °F.
+    [Theory]
+    [InlineData("95.0", Verdict.Pass, 10.1)]
+    [InlineData("96.0", Verdict.Fail, 9.1)]
+    [InlineData("74.0", Verdict.Fail, 31.1)]
+    public void Condensing_over_ambient_is_10_to_30_degrees(string outdoor, Verdict verdict, double difference)
+    {
+        var finding = One(ChargeJobs.FenRow.With("outdoor dry bulb: 95.0", $"outdoor dry bulb: {outdoor}"), "charge.condensing-over-ambient");
+        Assert.Equal(verdict, finding.Verdict);
+        Assert.Equal(difference, finding.Measured!.Value.Si * 1.8, 0.05);
+    }
+
+    [Fact]
+    public void A_variable_speed_compressor_condenses_as_it_likes() =>
+        Assert.Equal(Verdict.NotEvaluated, One(ChargeJobs.FenRow.With("compressor: fixed", "compressor: variable speed"), "charge.condensing-over-ambient").Verdict);
+
+    // Dew 40.0 °F, bubble about 39.8 °F: middle 39.9 °F, so 80 °F of return air make 40.1 °F, 79 °F make 39.1 °F; 30 to 40 °F.
+    [Theory]
+    [InlineData("79.0", Verdict.Pass)]
+    [InlineData("80.5", Verdict.Fail)]
+    public void The_evaporator_difference_of_comfort_cooling_is_35_plus_or_minus_5(string air, Verdict verdict) =>
+        Assert.Equal(verdict, One(ChargeJobs.FenRow.With("return dry bulb: 80.0", $"return dry bulb: {air}"), "charge.evaporator-difference").Verdict);
+
+    [Fact]
+    public void A_cold_room_is_measured_by_its_own_air()
+    {
+        // 8 to 20 °F in refrigeration: a box at 52 °F over 39.9 °F makes 12.1 °F.
+        var finding = One(
+            ChargeJobs.FenRow.With("system: split", "system: refrigeration, application: medium temperature").With("return dry bulb: 80.0", "box temperature: 52.0 °F, return dry bulb: 80.0").With("reads: [outdoor air,", "reads: [box temperature, outdoor air,"),
+            "charge.evaporator-difference");
+        Assert.Equal(Verdict.Pass, finding.Verdict);
+        Assert.Equal(12.1, finding.Measured!.Value.Si * 1.8, 0.06);
+    }
+
+    [Fact]
+    public void The_evaporator_difference_needs_a_settled_reading() =>
+        Assert.Equal(Verdict.NotEvaluated, One(ChargeJobs.FenRow.With("compressor started: \"10:00\"", "compressor started: \"10:25\""), "charge.evaporator-difference").Verdict);
+}

@@ -1,0 +1,125 @@
+using Commission.Measurement.Decisions;
+using Commission.Records.Findings;
+using Xunit;
+
+namespace Commission.Checks.Tests.Charge;
+
+/// <summary>What comes before any number: air, running condition, steady running, weather.</summary>
+public sealed class GateCheckTests
+{
+    private const string Air = "air: {filter: clean, coil: clean, panels on: yes, blower at cooling speed: yes}";
+
+    private static Finding One(string yaml, string check) => Assert.Single(JobText.Evaluate(yaml, check));
+
+    [Fact]
+    public void Prerequisites_shown_by_the_temperature_split_pass()
+    {
+        // Table RA3.2-3 (from memory) at 80 °F return and 67 °F wet bulb: 18.3 °F; 80.0 − 61.8 = 18.2 °F.
+        var finding = One(ChargeJobs.FenRow, "charge.prerequisites");
+        Assert.Equal(Verdict.Pass, finding.Verdict);
+        Assert.Equal(-0.1, finding.Measured!.Value.Si * 1.8, 0.02);
+    }
+
+    [Theory]
+    [InlineData("supply dry bulb: 61.8", "supply dry bulb: 58.0", "means low airflow")]
+    [InlineData("filter: clean", "filter: dirty", "the filter is dirty")]
+    [InlineData("coil: clean", "coil: dirty", "the indoor coil is dirty")]
+    [InlineData("panels on: yes", "panels on: no", "a panel was off")]
+    [InlineData("blower at cooling speed: yes", "blower at cooling speed: no", "did not run at its cooling speed")]
+    public void Prerequisites_shown_not_to_hold_fail(string from, string to, string why)
+    {
+        var finding = One(ChargeJobs.FenRow.With(from, to), "charge.prerequisites");
+        Assert.Equal(Verdict.Fail, finding.Verdict);
+        Assert.Contains(why, finding.Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Prerequisites_not_shown_are_a_reservation_and_nothing_at_all_is_not_evaluated()
+    {
+        Assert.Equal(Verdict.ConditionalPass, One(ChargeJobs.FenRow.With(Air, "air: {filter: clean}"), "charge.prerequisites").Verdict);
+        Assert.Equal(Verdict.NotEvaluated, One(ChargeJobs.FenRow.With(Air, "").With(", supply dry bulb: 61.8", ""), "charge.prerequisites").Verdict);
+    }
+
+    [Theory]
+    [InlineData("1200 cfm", Verdict.Pass)]
+    [InlineData("850 cfm", Verdict.Fail)]
+    public void A_measured_airflow_is_judged_by_capacity(string flow, Verdict verdict)
+    {
+        // 3 ton: 1200 cfm are 400 cfm/ton, 850 cfm are 283 cfm/ton; at least 300 (California Residential Appendix RA3.2, published).
+        var finding = One(ChargeJobs.FenRow.With("air: {", $"air: {{airflow: {{method: hood, value: {flow}}}, "), "charge.prerequisites");
+        Assert.Equal(verdict, finding.Verdict);
+    }
+
+    [Fact]
+    public void A_cold_room_has_other_measures_of_its_air() =>
+        Assert.Empty(JobText.Evaluate(ChargeJobs.FenRow.With("system: split", "system: refrigeration, application: medium temperature"), "charge.prerequisites"));
+
+    [Theory]
+    [InlineData("fixed", "full", Verdict.Pass)]
+    [InlineData("two-stage", "high stage", Verdict.Pass)]
+    [InlineData("two-stage", "unknown", Verdict.ConditionalPass)]
+    [InlineData("two-stage", "part", Verdict.NotEvaluated)]
+    [InlineData("variable speed", "charging mode", Verdict.Pass)]
+    [InlineData("variable speed", "full", Verdict.NotEvaluated)]
+    [InlineData("variable speed", "unknown", Verdict.NotEvaluated)]
+    public void Running_condition(string compressor, string running, Verdict verdict) =>
+        Assert.Equal(verdict, One(ChargeJobs.FenRow.With("compressor: fixed", $"compressor: {compressor}").With("running: full", $"running: {running}"), "charge.running-condition").Verdict);
+
+    [Theory]
+    [InlineData("10:15", Verdict.Pass)]
+    [InlineData("10:16", Verdict.Fail)]
+    public void Fifteen_minutes_since_the_start(string start, Verdict verdict) =>
+        Assert.Equal(verdict, One(ChargeJobs.FenRow.With("compressor started: \"10:00\"", $"compressor started: \"{start}\""), "charge.stabilised").Verdict);
+
+    [Fact]
+    public void And_fifteen_more_since_the_last_change_of_charge()
+    {
+        var events = ChargeJobs.FenRow.With("running: full", "running: full\n  events: [{at: \"10:20\", added: 3 oz}]");
+        var finding = One(events, "charge.stabilised");
+        Assert.Equal(Verdict.Fail, finding.Verdict);
+        Assert.Contains("10 min after the last change of charge", finding.Statement, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Without_times_it_is_not_evaluated() =>
+        Assert.Equal(Verdict.NotEvaluated, One(ChargeJobs.FenRow.With("  compressor started: \"10:00\"\n", ""), "charge.stabilised").Verdict);
+
+    [Fact]
+    public void The_last_two_settled_readings_are_compared_and_what_they_share_cancels()
+    {
+        // 12.93 − 13.23 = −0.30 °F and 10.49 − 10.24 = 0.25 °F by the hand calculation of Tarn Lane; the zero and gain of a gauge are common.
+        var findings = JobText.Evaluate(ChargeJobs.TarnLane, "charge.stabilised");
+        var superheat = findings.Single(f => f.Subject == "superheat, 11:20 to 11:35");
+        Assert.Equal(-0.30, superheat.Measured!.Value.Si * 1.8, 0.05);
+        Assert.Equal(Verdict.Pass, superheat.Verdict);
+        Assert.True(superheat.Measured.ExpandedSi * 1.8 < 0.2);
+        Assert.Equal(0.25, findings.Single(f => f.Subject == "subcooling, 11:20 to 11:35").Measured!.Value.Si * 1.8, 0.05);
+    }
+
+    [Fact]
+    public void A_system_that_still_moves_has_not_settled() =>
+        Assert.Equal(Verdict.Fail, JobText.Evaluate(ChargeJobs.TarnLane.With("liquid line: 97.4", "liquid line: 99.4"), "charge.stabilised").Single(f => f.Subject!.StartsWith("subcooling", StringComparison.Ordinal)).Verdict);
+
+    [Theory]
+    [InlineData("outdoor dry bulb: 95.0", "outdoor dry bulb: 54.9", "outdoor dry bulb, 10:30")]
+    [InlineData("outdoor dry bulb: 95.0", "outdoor dry bulb: 115.1", "outdoor dry bulb, 10:30")]
+    [InlineData("return dry bulb: 80.0", "return dry bulb: 69.0", "return dry bulb, 10:30")]
+    [InlineData("return wet bulb: 67.0", "return wet bulb: 76.5", "return wet bulb, 10:30")]
+    public void Weather_outside_the_method_is_not_evaluated(string from, string to, string subject)
+    {
+        var findings = JobText.Evaluate(ChargeJobs.FenRow.With(from, to), "charge.method-validity");
+        Assert.Equal(3, findings.Length);
+        Assert.Equal(Verdict.NotEvaluated, findings.Single(f => f.Subject == subject).Verdict);
+        Assert.All(findings.Where(f => f.Subject != subject), f => Assert.Equal(Verdict.Pass, f.Verdict));
+    }
+
+    [Fact]
+    public void The_makers_own_range_comes_first() =>
+        Assert.Equal(
+            Verdict.NotEvaluated,
+            JobText.Evaluate(ChargeJobs.FenRow.With("instruments:", "limits: {valid outdoor: 65 to 90 °F}\ninstruments:"), "charge.method-validity").Single(f => f.Subject == "outdoor dry bulb, 10:30").Verdict);
+
+    [Fact]
+    public void Air_that_was_not_read_is_told() =>
+        Assert.Equal(Verdict.NotEvaluated, JobText.Evaluate(ChargeJobs.FenRow.With("outdoor dry bulb: 95.0, ", ""), "charge.method-validity").Single(f => f.Subject == "outdoor dry bulb, 10:30").Verdict);
+}

@@ -1,0 +1,57 @@
+using Commission.Checks.Charge;
+using Commission.Measurement.Decisions;
+using Commission.Measurement.Quantities;
+using Commission.Records.Findings;
+using Xunit;
+
+namespace Commission.Checks.Tests.Charge;
+
+public sealed class TotalCheckTests
+{
+    private static Finding Judge(string yaml) => Assert.Single(JobText.Evaluate(yaml, "charge.total"));
+
+    [Fact]
+    public void A_unit_that_came_charged_holds_its_factory_charge_and_what_was_added()
+    {
+        // 6 lb 8 oz = 104 oz; 104 + 16.32 = 120.32 oz.
+        var finding = Judge(ChargeJobs.TarnLane);
+        Assert.Equal(120.32, Mass.FromSi(finding.Measured!.Value.Si).Ounces, 0.06);
+        Assert.Equal(Verdict.Information, finding.Verdict);
+    }
+
+    [Fact]
+    public void A_unit_that_came_empty_holds_what_the_scale_saw()
+    {
+        var total = JobText.Context(ChargeJobs.TarnLane.With("unit arrived: charged", "unit arrived: nitrogen holding charge")).Get<WeighedCharge>().Total!;
+        Assert.Equal(16.32, Mass.FromSi(total.Value.Value).Ounces, 0.01);
+    }
+
+    [Theory]
+    [InlineData("7 lb 8 oz", Verdict.Pass)]
+    [InlineData("8 lb 4 oz", Verdict.Fail)]
+    public void The_makers_total_is_a_limit(string maker, Verdict verdict) =>
+        Assert.Equal(verdict, Judge(ChargeJobs.TarnLane.With("limits:\n", $"limits:\n  charge: {{target: {maker}, tolerance: 4 oz, from: unit plate}}\n")).Verdict);
+
+    [Fact]
+    public void A_makers_total_without_a_tolerance_takes_the_share()
+    {
+        // 2 % of 120 oz = 2.4 oz.
+        var limit = Judge(ChargeJobs.TarnLane.With("limits:\n", "limits:\n  charge: {target: 7 lb 8 oz, from: unit plate}\n")).Limits[0];
+        Assert.Equal(2.4, Mass.FromSi(limit.UpperSi!.Value - limit.TargetSi!.Value).Ounces, 1e-6);
+    }
+
+    [Fact]
+    public void What_the_unit_held_must_be_known()
+    {
+        var finding = Judge(ChargeJobs.TarnLane.With("unit arrived: charged", "unit arrived: unknown"));
+        Assert.Equal(Verdict.NotEvaluated, finding.Verdict);
+        Assert.Contains("recover", finding.NextStep, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Removed_refrigerant_is_taken_off()
+    {
+        var total = JobText.Context(ChargeJobs.TarnLane.With("method: subcooling", "removed: 4 oz\n  method: subcooling")).Get<WeighedCharge>().Total!;
+        Assert.Equal(116.32, Mass.FromSi(total.Value.Value).Ounces, 0.01);
+    }
+}
