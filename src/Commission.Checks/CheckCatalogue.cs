@@ -3,6 +3,7 @@ using Commission.Checks.Electrical;
 using Commission.Checks.Functional;
 using Commission.Checks.Instruments;
 using Commission.Checks.PressureTest;
+using Commission.Checks.Safety;
 
 namespace Commission.Checks;
 
@@ -73,6 +74,14 @@ public static class CheckCatalogue
         new InsulationCheck(),
         new ControlVoltageCheck(),
         new TerminalTorqueCheck(),
+
+        // safety
+        new FlammableStepsCheck(),
+        new OpeningSequenceCheck(),
+        new FlammableChargeCheck(),
+        new LeakSensorCheck(),
+        new ConcentrationLimitCheck(),
+        new DevicesCheck(),
 
         // functional
         new ThermostatCallsCheck(),

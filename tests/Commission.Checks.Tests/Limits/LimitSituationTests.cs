@@ -49,11 +49,11 @@ public sealed class LimitSituationTests
     public void A_leak_sensor_is_known_from_its_test_or_from_the_mitigation()
     {
         Assert.Null(LimitSituation.Of(Split()).LeakSensor);
-        Assert.Null(LimitSituation.Of(Split() with { Safety = new Safety() }).LeakSensor);
-        Assert.False(LimitSituation.Of(Split() with { Safety = new Safety { Mitigation = Given(Mitigation.None, "none") } }).LeakSensor);
-        Assert.True(LimitSituation.Of(Split() with { Safety = new Safety { Mitigation = Given(Mitigation.LeakSensorWithFan, "leak sensor with fan") } }).LeakSensor);
-        Assert.False(LimitSituation.Of(Split() with { Safety = new Safety { LeakSensor = new LeakSensorTest { Fitted = Given(false, "no") } } }).LeakSensor);
-        Assert.True(LimitSituation.Of(Split() with { Safety = new Safety { LeakSensor = new LeakSensorTest { Fitted = Given(true, "yes") } } }).LeakSensor);
+        Assert.Null(LimitSituation.Of(Split() with { Safety = new Jobs.Model.Safety() }).LeakSensor);
+        Assert.False(LimitSituation.Of(Split() with { Safety = new Jobs.Model.Safety { Mitigation = Given(Mitigation.None, "none") } }).LeakSensor);
+        Assert.True(LimitSituation.Of(Split() with { Safety = new Jobs.Model.Safety { Mitigation = Given(Mitigation.LeakSensorWithFan, "leak sensor with fan") } }).LeakSensor);
+        Assert.False(LimitSituation.Of(Split() with { Safety = new Jobs.Model.Safety { LeakSensor = new LeakSensorTest { Fitted = Given(false, "no") } } }).LeakSensor);
+        Assert.True(LimitSituation.Of(Split() with { Safety = new Jobs.Model.Safety { LeakSensor = new LeakSensorTest { Fitted = Given(true, "yes") } } }).LeakSensor);
     }
 
     [Fact]

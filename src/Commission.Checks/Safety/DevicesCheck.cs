@@ -1,0 +1,143 @@
+using Commission.Checks.Findings;
+using Commission.Checks.Limits;
+using Commission.Checks.Readings;
+using Commission.Jobs.Model;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Quantities;
+using Commission.Measurement.Uncertainty;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Safety;
+
+/// <summary>Safety devices: set to what they have to be, and seen to act. A setting that nobody tried is not a pass.</summary>
+internal sealed class DevicesCheck : ICheck
+{
+    public string Id => "safety.devices";
+
+    public string Phase => Phases.Safety;
+
+    public string Title => "Safety devices";
+
+    public CheckHelp Help { get; } = new(
+        "Did each safety device act when it was tried, and at a value that protects the circuit? Is a relief valve set at or below what it protects?",
+        "high-pressure switch: trips at most at the pack's share of the high side's design pressure, and within its tolerance of the setting; others: tried and works; relief valve: set at most at the design pressure (gauge pressures)",
+        "EN 378-2, safety switching devices and their test (from memory); relief devices: ASHRAE 15 (from memory); spread of a switch about its setting: common practice, no source.",
+        "Do not leave the system running without it. Replace or set the device by the maker's instructions and try it again, with a gauge on the circuit and a hand on the disconnect.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.Safety is not { } safety)
+            yield break;
+        var names = SafetyDeviceWords.Names(safety.Devices);
+        for (var i = 0; i < safety.Devices.Length; i++)
+        {
+            var (name, device) = (names[i], safety.Devices[i]);
+            yield return Acts(context, name, device);
+            if (Setting(context, name, device) is { } setting)
+                yield return setting;
+            if (Spread(context, name, device) is { } spread)
+                yield return spread;
+        }
+    }
+
+    private Finding Acts(CheckContext context, string name, SafetyDevice device)
+    {
+        var finding = Begin(context, name, device);
+        var tripped = Tripped(context, name, device);
+        if (tripped is null)
+            finding.Use($"{name}: tripped at", device.TrippedAt);
+        else
+            finding.Use(tripped);
+        var set = device.Set is { } s ? $", set to {s.Text}," : "";
+        switch (device.Tested?.Value)
+        {
+            case TestResult.Failed:
+                return finding.Decide(false).Say($"The {name}{set} failed its test.").Next(Help.WhenItFails).Build();
+            case TestResult.NotFitted:
+                return finding.Information($"No {name} is fitted.", "there is nothing to try");
+            default:
+                break;
+        }
+
+        if (device.Kind.Value == SafetyDeviceKind.ReliefValve)
+            return Relief(context, finding, name, device);
+        if (tripped is not null && device.Kind.Value == SafetyDeviceKind.HighPressureSwitch && context.Job.Equipment.Nameplate?.DesignPressure?.High is { } design
+            && context.Limits.Find("safety.high-pressure-switch.factor") is { Upper: { } factor } limit)
+        {
+            var gauge = tripped.Value - context.Get<SiteAtmosphere>().Value;
+            finding.Use("design pressure, high side", design).Judge(gauge, DisplayKind.Pressure, AtMost(context, limit, factor.Si, design));
+            return finding.Passes
+                ? finding.Say($"The {name}{set} tripped at {device.TrippedAt!.Text}, at or below the design pressure of the high side.").Build()
+                : finding.Say($"DANGER: the {name}{set} tripped at {device.TrippedAt!.Text} only, above what the high side may bear.").Next(Help.WhenItFails).Build();
+        }
+
+        if (device.TrippedAt is { } at)
+            return finding.Decide(true).Say($"The {name}{set} tripped at {at.Text}.").Build();
+        return device.Tested?.Value == TestResult.Ok
+            ? finding.Decide(true).Say($"The {name}{set} was tried and works.").Build()
+            : finding.NotEvaluated("the device was not tried", "Try it and write where it tripped, or tested: ok.");
+    }
+
+    private static Finding Relief(CheckContext context, FindingBuilder finding, string name, SafetyDevice device)
+    {
+        var dated = device.Date is { } date ? $" It is dated {date.Text}." : "";
+        if (device.Set is not { } set)
+            return finding.NotEvaluated("what the relief valve is set to is not written", "Write the pressure stamped on it.");
+        if (set.Value.Dimension is not Dimension.Pressure || (context.Job.Equipment.Nameplate?.DesignPressure is not { } plate) || (plate.High ?? plate.Low) is not { } design)
+            return finding.Information($"The {name} is set to {set.Text}.{dated}", "no design pressure is written to compare it with");
+        if (context.Limits.Find("safety.relief-valve.factor") is not { Upper: { } factor } limit)
+            return finding.Information($"The {name} is set to {set.Text}.{dated}", "no pack sets a limit");
+        // What is stamped on a valve is no measurement.
+        var stamped = Uncertain.Exact(set.Value.ToStatedPressure().ToGauge(context.Get<SiteAtmosphere>().Pressure).Si);
+        finding.Use("design pressure", design).Judge(stamped, DisplayKind.Pressure, AtMost(context, limit, factor.Si, design));
+        return finding.Passes
+            ? finding.Say($"The {name} is set to {set.Text}, at most the design pressure {design.Text}.{dated}").Build()
+            : finding.Say($"DANGER: the {name} is set to {set.Text}, above the design pressure {design.Text}.{dated}").Next("Take the system out of service until a relief valve of the right setting is fitted.").Build();
+    }
+
+    // The maker's or a pack's range for the setting itself.
+    private Finding? Setting(CheckContext context, string name, SafetyDevice device)
+    {
+        if (device is not { Kind.Value: SafetyDeviceKind.HighPressureSwitch, Set: { Value.Dimension: Dimension.Pressure } set } || context.Limits.Find("safety.high-pressure-switch.setting") is not { } limit)
+            return null;
+        var atmosphere = context.Get<SiteAtmosphere>().Pressure;
+        var finding = context.Finding(this, $"{name}, setting").Use($"{name}: set", set)
+            .Judge(Uncertain.Exact(set.Value.ToStatedPressure().ToAbsolute(atmosphere).Si), DisplayKind.AbsolutePressure, context.State(limit))
+            .Remark(limit.Remark(context.Present.Units));
+        return finding.Passes
+            ? finding.Say($"Set to {set.Text}, where such a switch belongs.").Build()
+            : finding.Say($"Set to {set.Text}, which is not where such a switch belongs.").Next("Compare with the maker's instructions for this unit.").Build();
+    }
+
+    private Finding? Spread(CheckContext context, string name, SafetyDevice device)
+    {
+        if (device.Set is not { Value.Dimension: Dimension.Pressure } set || Tripped(context, name, device) is not { } tripped || context.Limits.Find("safety.device.trip-tolerance") is not { Upper: { } share } limit)
+            return null;
+        var atmosphere = context.Get<SiteAtmosphere>();
+        var target = set.Value.ToStatedPressure().ToGauge(atmosphere.Pressure).Si;
+        var half = Math.Abs(share.Si * target);
+        var present = context.Present;
+        var text = $"{present.Text(target, DisplayKind.Pressure)} ± {present.Text(half, DisplayKind.PressureDifference)}";
+        var finding = context.Finding(this, $"{name}, against its setting").Use(tripped).Use($"{name}: set", set).Judge(
+            tripped.Value - atmosphere.Value, DisplayKind.Pressure, context.State(limit) with { Kind = LimitKind.Target, Text = text, LowerSi = target - half, UpperSi = target + half, TargetSi = target });
+        return finding.Passes
+            ? finding.Say($"Tripped at {device.TrippedAt!.Text}, set to {set.Text}.").Build()
+            : finding.Say($"Tripped at {device.TrippedAt!.Text}, too far from its setting of {set.Text}.").Next("Set it again by the gauge, or replace it, and try it again.").Build();
+    }
+
+    private static LimitStatement AtMost(CheckContext context, Limit limit, double factor, Given<StatedPressure> design)
+    {
+        var most = factor * design.Value.ToGauge(context.Get<SiteAtmosphere>().Pressure).Si;
+        return context.State(limit) with { Kind = LimitKind.AtMost, Text = $"at most {context.Present.Text(most, DisplayKind.Pressure)}", LowerSi = null, UpperSi = most };
+    }
+
+    private static CorrectedReading? Tripped(CheckContext context, string name, SafetyDevice device) =>
+        device.TrippedAt is { Value: { Dimension: Dimension.Pressure } value } given && SafetyDeviceWords.PressureOf(device.Kind.Value) is { } reading
+            ? context.Readings.Pressure($"{name}: tripped at", reading, new Given<StatedPressure>(value.ToStatedPressure(), given.At, given.Text) { Stated = given.Stated, Step = given.Step })
+            : null;
+
+    private FindingBuilder Begin(CheckContext context, string name, SafetyDevice device) => context.Finding(this, name)
+        .Use($"{name}: set", device.Set).Use($"{name}: reset at", device.ResetAt)
+        .Use($"{name}: tested", device.Tested).Use($"{name}: date", device.Date);
+}

@@ -1,0 +1,210 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Commission.Checks.Charge;
+using Commission.Checks.Findings;
+using Commission.Checks.Limits;
+using Commission.Checks.Refrigerants;
+using Commission.Checks.Tables;
+using Commission.Jobs.Model;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Uncertainty;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Safety;
+
+/// <summary>Whether a charge that burns may be in the rooms it can leak into.</summary>
+internal sealed class FlammableChargeCheck : ICheck
+{
+    private const ChargeLimitEdition Edition = ChargeLimitEdition.From2018;
+    private const string DispersalPack = "ashrae-15";
+
+    public string Id => "safety.flammable-charge";
+
+    public string Phase => Phases.Safety;
+
+    public string Title => "Flammable charge and the room";
+
+    public CheckHelp Help { get; } = new(
+        "Is the room, or are the rooms a duct serves together, large enough for the charge should all of it leak? The height refrigerant would come out at counts, not the ceiling's.",
+        $"m1 = 6 m³·LFL (4 m³·LFL for A2 and A3): no room limit; above it {FlammableCharge.RoomFormula}, at most m2 = 52 m³·LFL (26) without measures and m3 = 260 m³·LFL (130) at all; with a fan that a leak sensor starts, or one that always runs, {ConcentrationCharge.DispersalFormula}; h0 = 0.6 m floor, 1.0 m window, 1.8 m wall, 2.2 m ceiling",
+        "IEC/UL 60335-2-40:2018, annex GG; with circulation ASHRAE 15.2 (both from memory). The maker's smallest room comes first.",
+        "Do not run the unit until it is put right: a larger room or one open to the next by ducts, a unit mounted higher, the maker's leak sensor with fan or shut-off valves, or a smaller charge.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        var gas = context.Get<FlammableRefrigerant>();
+        var rooms = RoomCase.All(context);
+        if (!gas.Burns || (rooms.IsEmpty && context.Job.Identity.Work.Value is not (WorkKind.NewInstallation or WorkKind.RefrigerantChange)))
+            yield break;
+        var finding = context.Finding(this).Use("refrigerant", context.Job.Equipment.Refrigerant);
+        foreach (var use in rooms.SelectMany(r => r.Uses))
+            finding.Use(use);
+        foreach (var below in rooms.Where(r => r.IsBelowGround))
+            finding.Remark($"{Capital(below.Name)} lies below ground: local code may ask for detection or ventilation besides.");
+        yield return Judge(context, finding, gas, rooms);
+    }
+
+    private Finding Judge(CheckContext context, FindingBuilder finding, FlammableRefrigerant gas, ImmutableArray<RoomCase> rooms)
+    {
+        if (context.Limits.Find("safety.room-area") is { Lower: { } least } makers && !rooms.IsEmpty)
+            return ByMaker(context, finding, makers, least, rooms);
+        if (gas.Group!.Value[0] != 'A')
+            return finding.NotEvaluated($"the charge limits known here are for groups A2L, A2 and A3, not {gas.Group.Value}", "Judge it by the standard for toxic refrigerants that your local code names.");
+        if (gas.LowerFlammabilityLimit is not { } lfl)
+            return finding.NotEvaluated($"the lower flammability limit of {gas.Designation} is not known here", "Take the smallest room from the maker's table and write limits: {room area: …}.");
+        if (context.Limits.Find("safety.flammable.charge") is not { } limit)
+            return finding.NotEvaluated("no pack sets a limit", "Name a limits pack.");
+        var charge = context.Get<CircuitCharge>();
+        if (charge.Total is not { } total)
+            return finding.NotEvaluated($"the charge cannot be known: {charge.WhyNot}", "Write how the unit arrived, its factory charge and what was weighed in; or recover, evacuate and weigh the whole charge in.");
+        total.UseIn(finding);
+        finding.Step("LFL", "lower flammability limit", "published property", gas.Designation, string.Create(CultureInfo.InvariantCulture, $"{lfl.Value:0.###} kg/m³"), $"{lfl.Source} ({lfl.Mark})");
+        var released = Released(context, finding, total.Value);
+        return limit.Pack == DispersalPack
+            ? Dispersed(context, finding, limit, released, lfl.Value, rooms)
+            : ByRoom(context, finding, gas, limit, released, lfl.Value, rooms);
+    }
+
+    // Shut-off valves hold a part of the charge back; without them all of it can come out.
+    private static Uncertain Released(CheckContext context, FindingBuilder finding, Uncertain total)
+    {
+        var safety = context.Job.Safety;
+        finding.Use("mitigation", safety?.Mitigation);
+        if (safety?.ReleasableCharge is not { } part)
+            return total;
+        finding.Use("releasable charge", part);
+        if (safety.Mitigation?.Value != Mitigation.ShutOffValves)
+        {
+            finding.Remark("A releasable charge is written without shut-off valves; the whole charge was judged.");
+            return total;
+        }
+
+        finding.Step("m_rel", "charge that can leak with the shut-off valves closed", "the maker's figure", part.Text, part.Text);
+        return WrittenNumber.Of(context, "releasable charge", part, DisplayKind.Mass);
+    }
+
+    private Finding ByMaker(CheckContext context, FindingBuilder finding, Limit makers, LimitFigure least, ImmutableArray<RoomCase> rooms)
+    {
+        var smallest = rooms.MinBy(r => r.Area.Value)!;
+        finding.Judge(smallest.Area, DisplayKind.Area, context.State(makers));
+        return finding.Passes
+            ? finding.Say($"{Capital(smallest.Name)} has {smallest.AreaText}; the maker asks for {least.Text}.").Build()
+            : finding.Say($"DANGER: {smallest.Name} has {smallest.AreaText}, too near to or below the {least.Text} the maker asks for.").Next(Help.WhenItFails).Build();
+    }
+
+    private Finding ByRoom(CheckContext context, FindingBuilder finding, FlammableRefrigerant gas, Limit limit, Uncertain charge, double lfl, ImmutableArray<RoomCase> rooms)
+    {
+        var present = context.Present;
+        var mass = present.Text(charge.Value, DisplayKind.Mass);
+        var m1 = FlammableCharge.WithoutRoomLimit(lfl, gas.IsA2L, Edition);
+        var m2 = FlammableCharge.WithoutMeasures(lfl, gas.IsA2L, Edition);
+        var m3 = FlammableCharge.AtAll(lfl, gas.IsA2L, Edition);
+        Named(finding, present, "m1", "charge without a room limit", gas.IsA2L ? 6 : 4, lfl, m1);
+        if (charge.Value <= m1)
+        {
+            finding.Judge(charge, DisplayKind.Mass, Most(context, limit, m1, "m1, no room limit"));
+            return finding.Say($"The charge of {mass} is at most m1 = {present.Text(m1, DisplayKind.Mass)}: no room limit applies.").Build();
+        }
+
+        if (charge.Value > m3)
+        {
+            Named(finding, present, "m3", "largest charge at all", gas.IsA2L ? 260 : 130, lfl, m3);
+            finding.Judge(charge, DisplayKind.Mass, Most(context, limit, m3, "m3, the most the standard allows in rooms"));
+            return finding.Say($"DANGER: the charge of {mass} is more than the standard allows in any occupied room.").Next(Help.WhenItFails).Build();
+        }
+
+        if (rooms.IsEmpty)
+            return finding.NotEvaluated($"the charge of {mass} is above m1 = {present.Text(m1, DisplayKind.Mass)}, and no room is written", "Write safety: {room: {area: …, mounting: …}}.");
+        if (rooms.FirstOrDefault(r => r.ReleaseHeight is null) is { } unknown)
+            return finding.NotEvaluated($"it is not written how high refrigerant would come out in {unknown.Name}", "Write mounting: floor, wall, window or ceiling, or the release height itself.");
+        foreach (var room in rooms)
+            finding.Step("m_max", $"largest charge for {room.Name}", FlammableCharge.RoomFormula, $"A = {room.AreaText} = {present.Text(room.Area.Value, DisplayKind.Area)}, h0 = {room.HeightText}", present.Text(Largest(room, lfl).Value, DisplayKind.Mass), Cited(FlammableCharge.Source, FlammableCharge.Mark));
+        var governing = rooms.MinBy(r => Largest(r, lfl).Value)!;
+        var smallest = FlammableCharge.SmallestArea(charge.Value, lfl, governing.ReleaseHeight!.Value, Edition);
+        finding.Step("A_min", "smallest floor area for the charge", "A_min = max((M / (2.5·LFL^1.25·h0))², M / (0.75·LFL·h0))", $"M = {mass}, h0 = {governing.HeightText}", present.Text(smallest, DisplayKind.Area), Cited(FlammableCharge.Source, FlammableCharge.Mark));
+        var largest = Largest(governing, lfl);
+        if (charge.Value > Math.Min(largest.Value, m2) && Measures(context, finding, gas, limit, charge, lfl, m3, rooms) is { } measured)
+            return measured;
+        if (m2 < largest.Value)
+        {
+            Named(finding, present, "m2", "largest charge without further measures", gas.IsA2L ? 52 : 26, lfl, m2);
+            finding.Judge(charge, DisplayKind.Mass, Most(context, limit, m2, "m2, without further measures"));
+        }
+        else
+        {
+            Against(finding, charge, largest, Most(context, limit, largest.Value, $"for {governing.Name}"));
+        }
+
+        var needs = $"{mass} needs at least {present.Text(smallest, DisplayKind.Area)} where refrigerant comes out at {present.Text(governing.ReleaseHeight.Value, DisplayKind.Length)}; {governing.Name} has {present.Text(governing.Area.Value, DisplayKind.Area)}";
+        return finding.Passes
+            ? finding.Say($"{needs}.").Build()
+            : finding.Say($"DANGER: {needs}, and the charge without further measures may be {present.Text(Math.Min(largest.Value, m2), DisplayKind.Mass)}.").Next(Help.WhenItFails).Build();
+    }
+
+    // What a stated measure allows beyond the plain room; null when it changes nothing.
+    private Finding? Measures(CheckContext context, FindingBuilder finding, FlammableRefrigerant gas, Limit limit, Uncertain charge, double lfl, double m3, ImmutableArray<RoomCase> rooms)
+    {
+        switch (context.Job.Safety?.Mitigation?.Value)
+        {
+            case Mitigation.LeakSensorWithFan or Mitigation.ContinuousFan when gas.IsA2L:
+                return Dispersed(context, finding, limit, charge, lfl, rooms, m3);
+            case Mitigation.LeakSensorWithFan or Mitigation.ContinuousFan:
+                return finding.NotEvaluated("the room alone is too small, and what a fan allows for this safety group is not known here", "Take the smallest room with this measure from the maker's table and write limits: {room area: …}.");
+            case Mitigation.ShutOffValves when context.Job.Safety.ReleasableCharge is null:
+                return finding.NotEvaluated("the room is too small for the whole charge, and what the shut-off valves let out is not written", "Write the releasable charge from the maker's manual.");
+            default:
+                return null;
+        }
+    }
+
+    private Finding Dispersed(CheckContext context, FindingBuilder finding, Limit limit, Uncertain charge, double lfl, ImmutableArray<RoomCase> rooms, double ceiling = double.PositiveInfinity)
+    {
+        var present = context.Present;
+        if (rooms.IsEmpty)
+            return finding.NotEvaluated("no room is written", "Write safety: {room: {area: …, ceiling height: …}}.");
+        if (rooms.FirstOrDefault(r => r.Volume is null) is { } unknown)
+            return finding.NotEvaluated($"the volume of {unknown.Name} is not written", "Write its volume, or its ceiling height beside its area.");
+        Uncertain Allowed(RoomCase room) => Uncertain.Apply(v => ConcentrationCharge.EffectiveDispersal(v, lfl, room.IsInstitutional), room.Volume!);
+        foreach (var room in rooms)
+        {
+            finding.Step(
+                "EDVC",
+                $"charge that {room.Name} can disperse",
+                ConcentrationCharge.DispersalFormula,
+                string.Create(CultureInfo.InvariantCulture, $"V = {room.VolumeText} = {room.Volume!.Value:0.0} m³, LFL = {lfl:0.###} kg/m³, F_occ = {ConcentrationCharge.OccupancyFactor(room.IsInstitutional):0.0}"),
+                present.Text(Allowed(room).Value, DisplayKind.Mass),
+                Cited(ConcentrationCharge.Source, ConcentrationCharge.Mark));
+        }
+
+        var governing = rooms.MinBy(r => Allowed(r).Value)!;
+        var most = Allowed(governing);
+        if (most.Value > ceiling)
+            most = Uncertain.Exact(ceiling);
+        Against(finding, charge, most, Most(context, limit, most.Value, $"dispersed in {governing.Name}") with { Source = $"{ConcentrationCharge.Source}, effective dispersal volume charge", Mark = ConcentrationCharge.Mark });
+        var said = $"{present.Text(charge.Value, DisplayKind.Mass)} can leak; {governing.Name} disperses {present.Text(most.Value, DisplayKind.Mass)}";
+        return finding.Passes ? finding.Say($"{said}.").Build() : finding.Say($"DANGER: {said}.").Next(Help.WhenItFails).Build();
+    }
+
+    private static Uncertain Largest(RoomCase room, double lfl) =>
+        Uncertain.Apply((a, h) => FlammableCharge.LargestFor(lfl, h, a, Edition), room.Area, room.ReleaseHeight!);
+
+    // The doubt of the room goes into the number that is judged, so that the limit stands still.
+    private static void Against(FindingBuilder finding, Uncertain charge, Uncertain most, LimitStatement limit) =>
+        finding.Judge(charge - (most - most.Value), DisplayKind.Mass, limit);
+
+    private static LimitStatement Most(CheckContext context, Limit limit, double most, string words) => context.State(limit) with
+    {
+        Kind = LimitKind.AtMost,
+        Text = $"at most {context.Present.Text(most, DisplayKind.Mass)} ({words})",
+        LowerSi = null,
+        UpperSi = most,
+    };
+
+    private static void Named(FindingBuilder finding, Presentation present, string symbol, string name, int cubicMetres, double lfl, double mass) => finding.Step(
+        symbol, name, $"{symbol} = V·LFL", string.Create(CultureInfo.InvariantCulture, $"{cubicMetres} m³ × {lfl:0.###} kg/m³"), present.Text(mass, DisplayKind.Mass), Cited(FlammableCharge.Source, FlammableCharge.Mark));
+
+    private static string Cited(string source, string mark) => $"{source} ({mark})";
+
+    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+}

@@ -1,0 +1,142 @@
+using Commission.Checks.Findings;
+using Commission.Checks.Readings;
+using Commission.Fluids;
+using Commission.Jobs.Model;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Quantities;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Safety;
+
+/// <summary>The steps that go before and along with work on a circuit whose refrigerant burns.</summary>
+internal sealed class FlammableStepsCheck : ICheck
+{
+    public string Id => "safety.flammable-steps";
+
+    public string Phase => Phases.Safety;
+
+    public string Title => "Steps for flammable refrigerant";
+
+    public CheckHelp Help { get; } = new(
+        "Was the place made safe for work on a refrigerant that burns: air checked with a detector for this gas, nothing that can light it, fresh air, an extinguisher, machines that may be used near it, signs, and bonding where it burns as easily as propane?",
+        "each step written and taken; detector alarm at most the pack's share of the lower flammability limit; ignition sources removed at least as far as the pack asks",
+        "IEC/UL 60335-2-40, annex DD (from memory); 3 m around the open circuit: common practice, no source. Local code and licensed practice govern.",
+        "Stop. Keep people and flames away, ventilate, and do not go on before every step is taken. A step that was taken and not written is written now.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        var gas = context.Get<FlammableRefrigerant>();
+        var isSeasonal = context.Job.Identity.Work.Value == WorkKind.SeasonalCheck;
+        var steps = context.Job.Safety?.Flammable;
+        if (gas.Group is null)
+        {
+            if (steps is not null || !isSeasonal)
+                yield return context.Finding(this).Use("refrigerant", context.Job.Equipment.Refrigerant).NotEvaluated($"the safety group of {gas.Designation} is not known here", "Take it from the cylinder or the nameplate; where it says A2L, A2 or A3, take the steps for flammable refrigerant and write them in the notes.");
+            yield break;
+        }
+
+        if (!gas.Burns || (steps is null && isSeasonal))
+            yield break;
+        var finding = context.Finding(this).Use("refrigerant", context.Job.Equipment.Refrigerant);
+        if (steps is null)
+            yield return finding.NotEvaluated($"{gas.Designation} burns (safety group {gas.Group.Value}), and no steps are written", "Take the steps and write them under safety, flammable.");
+        else
+            yield return Judge(context, finding, gas, steps);
+    }
+
+    private Finding Judge(CheckContext context, FindingBuilder finding, FlammableRefrigerant gas, FlammableSteps steps)
+    {
+        List<string> taken = [], refused = [], unwritten = [];
+        void Step(string name, Given<bool>? given)
+        {
+            finding.Use(name, given);
+            (given is null ? unwritten : given.Value ? taken : refused).Add(name);
+        }
+
+        if (steps.AreaCheckedWith.IsEmpty)
+            unwritten.Add("area checked with a detector");
+        else
+            Detectors(context, finding, gas, steps, taken, refused);
+        Step("ignition sources removed", steps.IgnitionSourcesRemoved);
+        Distance(context, finding, steps.Within, refused);
+        Step("ventilated", steps.Ventilated);
+        finding.Use("extinguisher", steps.Extinguisher);
+        (steps.Extinguisher is null ? unwritten : steps.Extinguisher.Value == Extinguisher.None ? refused : taken).Add("extinguisher");
+        Step("machines rated for flammable refrigerant", steps.MachinesRated);
+        if (context.Job.Evacuation is { } evacuation)
+        {
+            Step("pump exhaust outdoors", steps.PumpExhaustOutdoors ?? evacuation.Pump?.ExhaustOutdoors);
+            if (evacuation.Pump?.RatedForFlammable is { Value: false } rated)
+            {
+                finding.Use("vacuum pump rated for flammable", rated);
+                refused.Add("vacuum pump rated for flammable refrigerant");
+            }
+        }
+
+        Step("signs", steps.Signs);
+        if (gas.Group!.Value == "A3")
+            Step("bonded", steps.Bonded);
+        if (steps.LeftHandThread is { } thread)
+        {
+            finding.Use("left-hand thread", thread);
+            if (!thread.Value)
+                finding.Remark("The cylinder's thread is not left-handed, as it usually is for flammable gas: make sure what it holds.");
+        }
+
+        if (refused.Count > 0)
+            return finding.Decide(false).Say($"DANGER: not taken or not enough for a refrigerant that burns: {string.Join(", ", refused)}.").Next(Help.WhenItFails).Build();
+        if (unwritten.Count > 0)
+            return finding.NotEvaluated($"not written: {string.Join(", ", unwritten)}", "Write each step under safety, flammable: yes when it was taken.");
+        return finding.Decide(true).Say($"Taken: {string.Join(", ", taken)}.").Build();
+    }
+
+    private static void Detectors(CheckContext context, FindingBuilder finding, FlammableRefrigerant gas, FlammableSteps steps, List<string> taken, List<string> refused)
+    {
+        foreach (var named in steps.AreaCheckedWith)
+        {
+            var detector = context.Get<InstrumentKit>().Find(named.Value);
+            finding.Use("area checked with", named, detector?.Id);
+            if (detector is null)
+            {
+                taken.Add($"area checked with {named.Value}");
+                continue;
+            }
+
+            var described = detector.Described;
+            foreach (var detected in described.Detects)
+                finding.Use($"{detector.Id}: detects", detected, detector.Id);
+            finding.Use($"{detector.Id}: kind", described.Kind, detector.Id).Use($"{detector.Id}: rated for flammable", described.RatedForFlammable, detector.Id);
+            if (described.Kind.Value != InstrumentKind.LeakDetector)
+                refused.Add($"{detector.Id} is no leak detector");
+            else if (described.RatedForFlammable?.Value == false)
+                refused.Add($"{detector.Id} may not be used near flammable refrigerant");
+            else if (!described.Detects.IsEmpty && !described.Detects.Any(d => Detects(gas, d.Value)))
+                refused.Add($"{detector.Id} is not made for {gas.Designation}");
+            else
+                taken.Add($"area checked with {detector.Id}");
+        }
+
+        if (steps.AlarmAt is not { } alarm || context.Limits.Find("safety.flammable.leak-search") is not { Upper: { } most } limit)
+            return;
+        finding.Use("detector alarm", alarm).Show(context.State(limit));
+        if (alarm.Value.Si > most.Si)
+            refused.Add($"detector alarm at {alarm.Text} of the lower flammability limit");
+    }
+
+    private static bool Detects(FlammableRefrigerant gas, string written)
+    {
+        var name = RefrigerantCatalogue.Find(written)?.Designation ?? written;
+        return string.Equals(name, gas.Designation, StringComparison.OrdinalIgnoreCase)
+            || string.Equals(name, gas.Group!.Value, StringComparison.OrdinalIgnoreCase)
+            || gas.Components.Contains(name, StringComparer.OrdinalIgnoreCase);
+    }
+
+    private static void Distance(CheckContext context, FindingBuilder finding, Given<Length>? within, List<string> refused)
+    {
+        if (within is null || context.Limits.Find("safety.flammable.ignition-distance") is not { Lower: { } least } limit)
+            return;
+        finding.Use("ignition sources removed within", within).Show(context.State(limit));
+        if (within.Value.Si < least.Si)
+            refused.Add($"ignition sources removed within {within.Text} only");
+    }
+}

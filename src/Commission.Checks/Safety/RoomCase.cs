@@ -1,0 +1,125 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Commission.Checks.Refrigerants;
+using Commission.Checks.Tables;
+using Commission.Jobs.Model;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Uncertainty;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Safety;
+
+/// <summary>A room as the charge limits see it: the floor the refrigerant can spread over, the height it comes from, the air it mixes with.</summary>
+internal sealed record RoomCase
+{
+    private RoomCase()
+    {
+    }
+
+    /// <summary>Which room.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Floor area of the room, or of all rooms its ducts serve, m².</summary>
+    public required Uncertain Area { get; init; }
+
+    /// <summary>The area as written.</summary>
+    public required string AreaText { get; init; }
+
+    /// <summary>Height from which refrigerant would come out, m; null when the job does not say.</summary>
+    public Uncertain? ReleaseHeight { get; private init; }
+
+    /// <summary>That height in words.</summary>
+    public string HeightText { get; private init; } = "";
+
+    /// <summary>Volume of air it mixes with, m³; null when the job gives neither a volume nor a ceiling height.</summary>
+    public Uncertain? Volume { get; private init; }
+
+    /// <summary>The volume in words.</summary>
+    public string VolumeText { get; private init; } = "";
+
+    /// <summary>Whether people there cannot leave by themselves.</summary>
+    public bool IsInstitutional { get; private init; }
+
+    /// <summary>Whether it lies below ground.</summary>
+    public bool IsBelowGround { get; private init; }
+
+    /// <summary>What of the job it rests on.</summary>
+    public ImmutableArray<ReadingUse> Uses { get; private init; } = [];
+
+    /// <summary>The rooms of a job.</summary>
+    /// <param name="context">The job and everything derived from it.</param>
+    public static ImmutableArray<RoomCase> All(CheckContext context) =>
+        context.Job.Safety is { Room: { IsEmpty: false } rooms } ? [.. rooms.Select((room, i) => Of(context, room, i, rooms.Length))] : [];
+
+    private static RoomCase Of(CheckContext context, Room room, int index, int count)
+    {
+        var name = room.Name?.Value ?? (count == 1 ? "the room" : string.Create(CultureInfo.InvariantCulture, $"room {index + 1}"));
+        var uses = ImmutableArray.CreateBuilder<ReadingUse>();
+        void Use<T>(string what, Given<T>? given)
+        {
+            if (given is not null)
+                uses.Add(new ReadingUse($"{name}: {what}", given.Text, given.At, null));
+        }
+
+        Use("area", room.Area);
+        Use("mounting", room.Mounting);
+        Use("release height", room.ReleaseHeight);
+        Use("ceiling height", room.CeilingHeight);
+        Use("volume", room.Volume);
+        Use("occupancy", room.Occupancy);
+        Use("below ground", room.BelowGround);
+        foreach (var served in room.DuctedAreas)
+            Use("area served by ducts", served);
+        var (area, areaText) = room.DuctedAreas.IsEmpty
+            ? (WrittenNumber.Of(context, $"{name}: area", room.Area, DisplayKind.Area), room.Area.Text)
+            : (room.DuctedAreas.Select(a => WrittenNumber.Of(context, $"{name}: area served by ducts", a, DisplayKind.Area)).Aggregate((a, b) => a + b), string.Join(" + ", room.DuctedAreas.Select(a => a.Text)));
+        var (height, heightText) = Height(context, name, room);
+        var (volume, volumeText) = Space(context, name, room, area, areaText);
+        return new RoomCase
+        {
+            Name = name,
+            Area = area,
+            AreaText = areaText,
+            ReleaseHeight = height,
+            HeightText = heightText,
+            Volume = volume,
+            VolumeText = volumeText,
+            IsInstitutional = room.Occupancy?.Value == Occupancy.Institutional,
+            IsBelowGround = room.BelowGround?.Value == true,
+            Uses = uses.ToImmutable(),
+        };
+    }
+
+    private static (Uncertain? Height, string Text) Height(CheckContext context, string name, Room room)
+    {
+        if (room.ReleaseHeight is { } written)
+        {
+            var height = WrittenNumber.Of(context, $"{name}: release height", written, DisplayKind.Length);
+            return height.Value >= FlammableCharge.LowestReleaseHeight
+                ? (height, written.Text)
+                : (Uncertain.Exact(FlammableCharge.LowestReleaseHeight), $"{context.Present.Text(FlammableCharge.LowestReleaseHeight, DisplayKind.Length)}, the lowest that counts");
+        }
+
+        return room.Mounting is { } mounting
+            ? (Uncertain.Exact(FlammableCharge.ReleaseHeight(Of(mounting.Value))), $"{context.Present.Text(FlammableCharge.ReleaseHeight(Of(mounting.Value)), DisplayKind.Length)}, {mounting.Text} mounting")
+            : (null, "");
+    }
+
+    private static (Uncertain? Volume, string Text) Space(CheckContext context, string name, Room room, Uncertain area, string areaText)
+    {
+        if (room.Volume is { } volume && room.DuctedAreas.IsEmpty)
+            return (WrittenNumber.Of(context, $"{name}: volume", volume, DisplayKind.Volume), volume.Text);
+        return room.CeilingHeight is { } ceiling
+            ? (area * WrittenNumber.Of(context, $"{name}: ceiling height", ceiling, DisplayKind.Length), $"({areaText}) × {ceiling.Text}")
+            : (null, "");
+    }
+
+    private static ReleaseMounting Of(Mounting mounting) => mounting switch
+    {
+        Mounting.Floor => ReleaseMounting.Floor,
+        Mounting.Window => ReleaseMounting.Window,
+        Mounting.Wall => ReleaseMounting.Wall,
+        _ => ReleaseMounting.Ceiling,
+    };
+}

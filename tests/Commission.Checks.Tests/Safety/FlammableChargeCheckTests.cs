@@ -1,0 +1,182 @@
+using Commission.Measurement.Decisions;
+using Xunit;
+
+namespace Commission.Checks.Tests.Safety;
+
+/// <summary>
+/// IEC/UL 60335-2-40 annex GG and ASHRAE 15.2, from memory; LFL of R-454B 0.297, R-32 0.307, R-290 0.038 kg/m³. Expected areas and
+/// masses were worked out by hand from the printed formulas, not by this program.
+/// </summary>
+public sealed class FlammableChargeCheckTests
+{
+    private const string Check = "safety.flammable-charge";
+
+    // Factory charge 2.95 kg and 0.38 kg weighed in make 3.33 kg; the doubt of the scale is written with it so that the room decides.
+    private const string Charged = ", nameplate: {factory charge: 2.95 kg}";
+    private const string Weighed = "charging: {unit arrived: charged, added: 0.38 kg +/- 0.001, left in hoses: 0 kg +/- 0.001}";
+
+    [Theory]
+    [InlineData("floor", "102 m2", "103 m2", "0.6 m")] // (3.33 / (2.5 · 0.297^1.25 · 0.6))² = 102.5 m²
+    [InlineData("wall", "11.3 m2", "11.5 m2", "1.8 m")] // 11.4 m²
+    [InlineData("ceiling", "7.5 m2", "7.7 m2", "2.2 m")] // 7.6 m²
+    public void The_smallest_room_for_3_33_kg_of_R_454B_depends_on_the_release_height(string mounting, string below, string above, string height)
+    {
+        var fails = Judge($"{{area: {below} +/- 0.01, mounting: {mounting}}}");
+        Assert.Equal(Verdict.Fail, fails.Verdict);
+        Assert.StartsWith("DANGER", fails.Statement, StringComparison.Ordinal);
+        Assert.Contains(height, fails.Statement, StringComparison.Ordinal);
+        Assert.Equal(Verdict.Pass, Judge($"{{area: {above} +/- 0.01, mounting: {mounting}}}").Verdict);
+    }
+
+    [Theory]
+    [InlineData("floor", "102.5 m²")]
+    [InlineData("wall", "11.4 m²")]
+    [InlineData("ceiling", "7.6 m²")]
+    public void A_min_is_printed_as_practice_has_it(string mounting, string printed) =>
+        Assert.Equal(printed, Judge($"{{area: 40 m2, mounting: {mounting}}}").Trace.Single(s => s.Symbol == "A_min").Result);
+
+    [Fact]
+    public void A_doubt_that_spans_the_limit_is_a_conditional_verdict()
+    {
+        // A_min 11.39 m²: a room of 11.5 ± 0.5 m² may be too small, one of 11.3 ± 0.5 m² may do.
+        Assert.Equal(Verdict.ConditionalPass, Judge("{area: 11.5 m2 +/- 0.5, mounting: wall}").Verdict);
+        Assert.Equal(Verdict.ConditionalFail, Judge("{area: 11.3 m2 +/- 0.5, mounting: wall}").Verdict);
+        Assert.Contains(Judge("{area: 11.5 m2 +/- 0.5, mounting: wall}").Budget, b => b.Cause.Contains("area", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_release_height_counts_and_never_less_than_0_6_m()
+    {
+        Assert.Equal(Verdict.Pass, Judge("{area: 11.5 m2 +/- 0.001, release height: 1.8 m +/- 0.001}").Verdict);
+        var low = Judge("{area: 11.5 m2 +/- 0.001, release height: 0.2 m}");
+        Assert.Equal(Verdict.Fail, low.Verdict);
+        Assert.Contains("0.6 m", low.Statement, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Ducts_count_the_rooms_they_serve_together()
+    {
+        Assert.Equal(Verdict.Fail, Judge("{area: 7.0 m2, mounting: ceiling}").Verdict);
+        var served = Judge("{area: 7.0 m2, mounting: ceiling, ducted areas: [5.0 m2, 6.0 m2]}");
+        Assert.Equal(Verdict.Pass, served.Verdict);
+        Assert.Contains("11.0 m²", served.Statement, StringComparison.Ordinal);
+        Assert.Contains(served.Readings, r => r.Text == "6.0 m²");
+    }
+
+    [Fact]
+    public void Of_several_rooms_the_worst_decides()
+    {
+        var finding = Judge("[{name: hall, area: 30 m2, mounting: wall}, {name: store, area: 6 m2, mounting: wall}]");
+        Assert.Equal(Verdict.Fail, finding.Verdict);
+        Assert.Contains("store has 6.0 m²", finding.Statement, StringComparison.Ordinal);
+        Assert.Equal(2, finding.Trace.Count(s => s.Symbol == "m_max"));
+    }
+
+    [Fact]
+    public void Up_to_m1_no_room_is_asked_for()
+    {
+        // m1 = 6 m³ · 0.297 kg/m³ = 1.782 kg.
+        var small = JobLines.Finding(Job("charging: {unit arrived: charged, added: 0 kg +/- 0.001, left in hoses: 0 kg +/- 0.001}", ", nameplate: {factory charge: 1.77 kg}"), Check);
+        Assert.Equal(Verdict.Pass, small.Verdict);
+        Assert.Contains("1.782 kg", small.Statement, StringComparison.Ordinal);
+        var above = JobLines.Finding(Job(Weighed, Charged), Check);
+        Assert.Equal(Verdict.NotEvaluated, above.Verdict);
+        Assert.Contains("no room is written", above.Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Above_m3_no_room_is_large_enough()
+    {
+        // m3 = 260 m³ · 0.297 kg/m³ = 77.22 kg.
+        var finding = JobLines.Finding(Job("charging: {unit arrived: recovered and evacuated, added: 78 kg +/- 0.1, left in hoses: 0 kg +/- 0.001}\nsafety: {room: {area: 5000 m2, mounting: ceiling}}"), Check);
+        Assert.Equal(Verdict.Fail, finding.Verdict);
+        Assert.Contains("any occupied room", finding.Statement, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Above_m2_a_large_room_is_not_enough_without_measures()
+    {
+        // m2 = 52 m³ · 0.297 kg/m³ = 15.444 kg; 16 kg in 2000 m² would pass the room's formula.
+        const string Parts = "charging: {unit arrived: recovered and evacuated, added: 16 kg +/- 0.01, left in hoses: 0 kg +/- 0.001}\n";
+        Assert.Equal(Verdict.Fail, JobLines.Finding(Job(Parts + "safety: {room: {area: 2000 m2, mounting: ceiling}}"), Check).Verdict);
+        Assert.Equal(Verdict.Pass, JobLines.Finding(Job(Parts + "safety: {mitigation: continuous fan, room: {area: 2000 m2, mounting: ceiling, ceiling height: 3 m}}"), Check).Verdict);
+    }
+
+    [Theory]
+    [InlineData("10 m2 +/- 0.01", "2.4 m +/- 0.001", Verdict.Pass)] // 10 · 2.4 · 0.297 · 0.5 = 3.564 kg
+    [InlineData("9 m2 +/- 0.01", "2.4 m +/- 0.001", Verdict.Fail)] // 3.208 kg
+    public void With_a_fan_the_air_of_the_room_counts(string area, string ceiling, Verdict verdict)
+    {
+        var room = $"{{area: {area}, mounting: floor, ceiling height: {ceiling}}}";
+        Assert.Equal(Verdict.Fail, Judge(room).Verdict);
+        Assert.Equal(verdict, Judge(room, "mitigation: leak sensor with fan, leak sensor: {fitted: yes, connected: yes, test run: yes, fan on: yes, compressor off: yes}").Verdict);
+        Assert.Equal(Verdict.NotEvaluated, Judge("{area: 10 m2, mounting: floor}", "mitigation: continuous fan").Verdict);
+    }
+
+    [Fact]
+    public void Shut_off_valves_count_what_they_let_out()
+    {
+        Assert.Equal(Verdict.NotEvaluated, Judge("{area: 8 m2, mounting: wall}", "mitigation: shut-off valves").Verdict);
+        Assert.Equal(Verdict.Pass, Judge("{area: 8 m2, mounting: wall}", "mitigation: shut-off valves, releasable charge: 2.5 kg").Verdict);
+        var without = Judge("{area: 8 m2, mounting: wall}", "releasable charge: 2.5 kg");
+        Assert.Equal(Verdict.Fail, without.Verdict);
+        Assert.Contains("without shut-off valves", without.Statement, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_dispersal_rule_of_ASHRAE_15_2_when_its_pack_is_named()
+    {
+        // R-454B in 50 m³: 50 · 0.297 · 0.5 = 7.425 kg, half of it where people cannot leave by themselves: 3.7125 kg.
+        var finding = JobLines.Finding(Job($"limits: {{packs: [ashrae-15]}}\n{Weighed}\nsafety: {{room: {{area: 20 m2, volume: 50 m3, occupancy: institutional}}}}", Charged), Check);
+        Assert.Equal(Verdict.Pass, finding.Verdict);
+        Assert.Equal("3.713 kg", finding.Trace.Single(s => s.Symbol == "EDVC").Result);
+        Assert.Equal("from memory", finding.Limits[0].Mark);
+    }
+
+    [Fact]
+    public void Propane_has_no_wider_steps()
+    {
+        // m1 = 4 · 0.038 = 0.152 kg; wall, 20 m²: 2.5 · 0.038^1.25 · 1.8 · √20 = 0.338 kg.
+        string Of(string mass) => JobLines.Of($"charging: {{unit arrived: recovered and evacuated, added: {mass} +/- 0.0001, left in hoses: 0 kg +/- 0.0001}}\nsafety: {{room: {{area: 20 m2 +/- 0.01, mounting: wall}}}}", refrigerant: "R-290", system: "refrigeration", units: "si");
+        Assert.Equal(Verdict.Pass, JobLines.Finding(Of("0.337 kg"), Check).Verdict);
+        Assert.Equal(Verdict.Fail, JobLines.Finding(Of("0.339 kg"), Check).Verdict);
+        Assert.Contains("0.152 kg", JobLines.Finding(Of("0.15 kg"), Check).Statement, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_linear_part_governs_a_small_high_room()
+    {
+        // R-32, 2.5 kg at 2.2 m: quadratic 3.956 m², linear 2.5 / (0.75 · 0.307 · 2.2) = 4.935 m², which governs.
+        string Of(string area) => JobLines.Of($"charging: {{unit arrived: recovered and evacuated, added: 2.5 kg +/- 0.0001, left in hoses: 0 kg +/- 0.0001}}\nsafety: {{room: {{area: {area} +/- 0.001, mounting: ceiling}}}}", refrigerant: "R-32", units: "si");
+        Assert.Equal(Verdict.Fail, JobLines.Finding(Of("4.92 m2"), Check).Verdict);
+        Assert.Equal(Verdict.Pass, JobLines.Finding(Of("4.95 m2"), Check).Verdict);
+    }
+
+    [Fact]
+    public void The_makers_smallest_room_comes_first()
+    {
+        var limits = "limits: {room area: {minimum: 15 m2, from: manual p. 31}}\n";
+        Assert.Equal(Verdict.Fail, JobLines.Finding(Job($"{limits}{Weighed}\nsafety: {{room: {{area: 12 m2, mounting: wall}}}}", Charged), Check).Verdict);
+        var pass = JobLines.Finding(Job($"{limits}{Weighed}\nsafety: {{room: {{area: 16 m2, mounting: wall}}}}", Charged), Check);
+        Assert.Equal(Verdict.Pass, pass.Verdict);
+        Assert.Equal("maker", pass.Limits[0].Basis);
+    }
+
+    [Fact]
+    public void What_cannot_be_known_is_said()
+    {
+        Assert.Equal(Verdict.NotEvaluated, Judge("{area: 20 m2}").Verdict);
+        var unknown = JobLines.Finding(Job("charging: {unit arrived: unknown}\nsafety: {room: {area: 20 m2, mounting: wall}}"), Check);
+        Assert.Equal(Verdict.NotEvaluated, unknown.Verdict);
+        Assert.Contains("charge cannot be known", unknown.Reason, StringComparison.Ordinal);
+        Assert.Empty(JobLines.Findings(JobLines.Of(Weighed, refrigerant: "R-410A"), Check));
+        Assert.Empty(JobLines.Findings(Job("", work: "seasonal check"), Check));
+        Assert.Equal(Verdict.NotEvaluated, JobLines.Finding(JobLines.Of(Weighed, refrigerant: "R-457A"), Check).Verdict);
+        Assert.Contains("below ground", Judge("{area: 20 m2, mounting: wall, below ground: yes}").Statement, StringComparison.Ordinal);
+    }
+
+    private static Records.Findings.Finding Judge(string room, string more = "") =>
+        JobLines.Finding(Job($"{Weighed}\nsafety: {{room: {room}{(more.Length == 0 ? "" : ", " + more)}}}", Charged), Check);
+
+    private static string Job(string lines, string equipment = "", string work = "new installation") => JobLines.Of(lines, work: work, refrigerant: "R-454B", equipment: equipment, units: "si");
+}

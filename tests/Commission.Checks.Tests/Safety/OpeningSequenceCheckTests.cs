@@ -1,0 +1,42 @@
+using Commission.Measurement.Decisions;
+using Xunit;
+
+namespace Commission.Checks.Tests.Safety;
+
+/// <summary>Order of IEC/UL 60335-2-40 annex DD, from memory.</summary>
+public sealed class OpeningSequenceCheckTests
+{
+    private const string Check = "safety.opening-sequence";
+
+    [Theory]
+    [InlineData("recovered, purged, evacuated, purged again, opened", Verdict.Pass)]
+    [InlineData("recovered, evacuated, purged, purged again, opened", Verdict.Fail)]
+    [InlineData("opened, recovered, purged, evacuated, purged again", Verdict.Fail)]
+    [InlineData("recovered, purged, opened", Verdict.Fail)]
+    [InlineData("recovered", Verdict.Fail)]
+    public void The_order_decides(string sequence, Verdict verdict)
+    {
+        var finding = JobLines.Finding(Job($"safety: {{flammable: {{sequence: [{sequence}]}}}}"), Check);
+        Assert.Equal(verdict, finding.Verdict);
+        Assert.Equal("from memory", Assert.Single(finding.Limits).Mark);
+    }
+
+    [Fact]
+    public void Not_written_is_not_evaluated_and_asked_for_by_the_profile()
+    {
+        Assert.Equal(Verdict.NotEvaluated, JobLines.Finding(Job("safety: {flammable: {ventilated: yes}}"), Check).Verdict);
+        Assert.Equal(Verdict.NotEvaluated, JobLines.Finding(Job(""), Check).Verdict);
+        Assert.True(JobLines.Finding(Job(""), Check) is not null);
+        Assert.Contains(JobLines.Record(Job("")).Reasons, r => r.StartsWith("Opening a flammable circuit: not evaluated", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_unit_taken_away_whole_is_not_opened()
+    {
+        Assert.Equal(Verdict.Pass, JobLines.Finding(Job("safety: {flammable: {sequence: [recovered, purged, evacuated, purged again]}}", "decommissioning"), Check).Verdict);
+        Assert.Empty(JobLines.Findings(Job("", "decommissioning"), Check));
+        Assert.Empty(JobLines.Findings(JobLines.Of(work: "opened circuit", refrigerant: "R-410A"), Check));
+    }
+
+    private static string Job(string lines, string work = "opened circuit") => JobLines.Of(lines, work: work, refrigerant: "R-32");
+}
