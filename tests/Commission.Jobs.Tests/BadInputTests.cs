@@ -181,6 +181,16 @@ public sealed class BadInputTests
         Assert.Contains("more than 200,000 values", Assert.Single(Reading.Of(bomb.ToString()).Problems), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Fifty_thousand_unknown_keys_are_told_without_a_guess_for_each()
+    {
+        var yaml = new StringBuilder(Plain);
+        for (var i = 0; i < 50_000; i++) yaml.Append("vapor presure ").Append(i).Append(": 1\n");
+        var problems = Reading.Of(yaml.ToString()).Problems;
+        Assert.Equal(50_000, problems.Length);
+        Assert.EndsWith("is not a key of a job file.", problems[^1], StringComparison.Ordinal);
+    }
+
     private static string Change(string find, string replace)
     {
         var at = Plain.IndexOf(find, StringComparison.Ordinal);

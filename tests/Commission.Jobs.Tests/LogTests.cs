@@ -174,7 +174,7 @@ public sealed class LogTests
         Log("s,micron\n0,900\n10,450\n");
         var clock = Stopwatch.StartNew();
         Assert.Equal(100_000, Log(csv.ToString()).Times.Length);
-        Assert.True(clock.ElapsedMilliseconds < 5_000, $"{clock.ElapsedMilliseconds} ms");
+        Assert.True(clock.ElapsedMilliseconds < 20_000, $"{clock.ElapsedMilliseconds} ms");
     }
 
     private static ReadSeries Log(string csv, string series = "log.csv", string frame = Frame) => Log(Encoding.UTF8.GetBytes(csv), series, frame);

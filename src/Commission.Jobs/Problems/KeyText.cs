@@ -9,7 +9,7 @@ namespace Commission.Jobs.Problems;
 /// <summary>Sentences about keys: unknown, missing, written under two names.</summary>
 internal static class KeyText
 {
-    public static Problem Unknown(JobSchema schema, JsonElement mapping, SourceMapping siblings, SourceScalar key, string? parent)
+    public static Problem Unknown(JobSchema schema, JsonElement mapping, SourceMapping siblings, SourceScalar key, string? parent, bool guess)
     {
         var where = parent is null ? "of a job file" : $"of \"{parent}\"";
         if (key.Text == "<<")
@@ -18,7 +18,8 @@ internal static class KeyText
         }
 
         string advice;
-        if (NearestKey(mapping, siblings, key.Text) is { } nearest) advice = $"Did you mean \"{nearest}\"?";
+        if (!guess) advice = "";
+        else if (NearestKey(mapping, siblings, key.Text) is { } nearest) advice = $"Did you mean \"{nearest}\"?";
         else if (HomeOf(schema, key.Text) is { } home) advice = $"\"{key.Text}\" belongs under \"{home}\".";
         else advice = "Keys here are " + ValueText.OneOf([.. OwnKeys(mapping)]) + ".";
         return Make(key.Location, $"\"{key.Text}\" is not a key {where}.", "", advice, "unknown-key", key.Length);

@@ -20,11 +20,15 @@ internal sealed class SchemaCheck
         return JsonSchema.Build(reference.RootElement.Clone(), Registry.Value);
     });
 
+    // Nobody reads the two-hundredth guess, and guessing costs more than everything else.
+    private const int MostGuesses = 200;
+
     private static readonly EvaluationOptions Listing = MakeOptions();
 
     private readonly JobSchema _schema = JobSchema.Instance;
     private readonly ProblemList _problems;
     private readonly HashSet<SourceNode> _rejected;
+    private int _strangers;
 
     private SchemaCheck(ProblemList problems, HashSet<SourceNode> rejected)
     {
@@ -80,7 +84,7 @@ internal sealed class SchemaCheck
             && MappingSchema(parent, rootSchema) is { } parentSchema && !Allows(parentSchema, key.Text))
         {
             _rejected.Add(place.Value);
-            _problems.Add(KeyText.Unknown(_schema, parentSchema, siblings, key, parent.NameOfKey));
+            _problems.Add(KeyText.Unknown(_schema, parentSchema, siblings, key, parent.NameOfKey, guess: ++_strangers <= MostGuesses));
             return;
         }
 
@@ -103,7 +107,7 @@ internal sealed class SchemaCheck
     // A misspelt key that will be corrected to the missing one is one mistake, not two.
     private static IEnumerable<string> MissingKeys(JsonElement schema, SourceMapping mapping)
     {
-        var strangers = mapping.Entries.Select(e => e.Key.Text).Where(k => !Allows(schema, k)).ToArray();
+        var strangers = mapping.Entries.Select(e => e.Key.Text).Where(k => !Allows(schema, k)).Take(MostGuesses).ToArray();
         foreach (var required in schema.GetProperty("required").EnumerateArray())
         {
             var name = required.GetString()!;
