@@ -1,3 +1,0 @@
-namespace Commission.Checks.Tests;
-
-internal static class Placeholder;

@@ -1,3 +1,0 @@
-namespace Commission.Cli.Tests;
-
-internal static class Placeholder;
