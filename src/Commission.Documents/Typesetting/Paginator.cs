@@ -42,6 +42,9 @@ internal sealed class Paginator
     private void Take(List<Slab> group, Slab? next)
     {
         if (_waiting.Count > 0 && StartsSomethingNew(group)) PlaceWaiting();
+
+        // A heading whose text does not fit either goes to the next page together with its figure.
+        if (_carried.Count > 0 && !Fits([.. _carried, .. group])) PlaceWaiting();
         group = [.. _carried, .. group];
         _carried = [];
         var figure = group.FindIndex(slab => slab is FigureSlab);
@@ -83,10 +86,11 @@ internal sealed class Paginator
     {
         var before = figure.Group[..figure.Group.FindIndex(slab => slab is FigureSlab)];
         var ended = figure.Depth - _depth - Nesting(before);
-        if (ended > 0 && _placed.Count > 0 && _placed[^1].Slab.Closes >= ended)
+        var above = before.Count > 0 ? before[^1] : _placed.Count > 0 ? _placed[^1].Slab : null;
+        if (ended > 0 && above is not null && above.Closes >= ended)
         {
-            _placed[^1].Slab.Closes -= ended;
-            _depth += ended;
+            above.Closes -= ended;
+            if (before.Count == 0) _depth += ended;
             figure.Group[^1].Closes += ended;
         }
 

@@ -38,17 +38,23 @@ internal sealed class TableCell
 
     public TextBlock Block { get; }
 
-    /// <summary>Width of what stands before the decimal point of the first number; the whole width when there is no number.</summary>
+    /// <summary>
+    /// Width of what stands before the decimal point of the value: of the last part of a compound such as 1 lb 0.3 oz; the end of the
+    /// first whole number when there is no point; everything when there is no number.
+    /// </summary>
     public double WidthBeforePoint()
     {
         var text = Block.Text;
-        for (var i = 0; i < text.Length; i++)
+        var value = text.IndexOf('±', StringComparison.Ordinal) is > 0 and var sign ? sign : text.Length;
+        var whole = -1;
+        for (var i = 0; i < value; i++)
         {
             if (!char.IsAsciiDigit(text[i])) continue;
-            while (i < text.Length && (char.IsAsciiDigit(text[i]) || text[i] == ',')) i++;
-            return Block.WidthBefore(i);
+            while (i < value && (char.IsAsciiDigit(text[i]) || text[i] == ',')) i++;
+            if (i < value && text[i] == '.') return Block.WidthBefore(i);
+            if (whole < 0) whole = i;
         }
 
-        return Block.NaturalWidth();
+        return whole < 0 ? Block.NaturalWidth() : Block.WidthBefore(whole);
     }
 }

@@ -44,7 +44,70 @@ internal static class TableColumns
         }
 
         Spread(rows, count, gutter, least, natural);
-        return Fit(least, natural, wanted, isNumeric, width);
+        var widths = Fit(least, natural, wanted, isNumeric, width);
+        if (least.Sum() < width && natural.Sum() > width) Settle(rows, widths, least, gutter);
+        return widths;
+    }
+
+    // A single long cell can make a column wide that other rows leave empty: points wander from column to column as long as the
+    // table gets shorter by it. Lines are estimated from widths; setting them would cost more than it is worth.
+    private static void Settle(List<List<TableCell>> rows, double[] widths, double[] least, double gutter)
+    {
+        const double Step = 6;
+        var natural = rows.ConvertAll(row => row.ConvertAll(cell => cell.Span == 1 ? cell.Block.NaturalWidth() : 0));
+        if (natural.Exists(row => row.Count > widths.Length)) return;
+        var cost = Cost(rows, natural, widths, gutter);
+        for (var round = 0; round < 80; round++)
+        {
+            var (best, from, to) = (cost, -1, -1);
+            for (var f = 0; f < widths.Length; f++)
+            {
+                if (widths[f] - Step < least[f]) continue;
+                for (var t = 0; t < widths.Length; t++)
+                {
+                    if (t == f) continue;
+                    widths[f] -= Step;
+                    widths[t] += Step;
+                    var moved = Cost(rows, natural, widths, gutter);
+                    widths[f] += Step;
+                    widths[t] -= Step;
+                    if (moved < best - 1e-9) (best, from, to) = (moved, f, t);
+                }
+            }
+
+            if (from < 0) return;
+            widths[from] -= Step;
+            widths[to] += Step;
+            cost = best;
+        }
+    }
+
+    // Lines of all rows; a little for every cell that is far wider than its column keeps the search going where lines do not change yet.
+    private static double Cost(List<List<TableCell>> rows, List<List<double>> natural, double[] widths, double gutter)
+    {
+        var cost = 0.0;
+        for (var r = 0; r < rows.Count; r++)
+        {
+            var lines = 1.0;
+            var column = 0;
+            for (var c = 0; c < rows[r].Count; c++)
+            {
+                var room = widths[Math.Min(column, widths.Length - 1)] - (2 * gutter);
+                if (natural[r][c] > room)
+                {
+                    // Words do not fill their lines to the end.
+                    var fill = natural[r][c] * 1.06 / room;
+                    lines = Math.Max(lines, Math.Ceiling(fill));
+                    cost += 0.02 * fill;
+                }
+
+                column += rows[r][c].Span;
+            }
+
+            cost += lines;
+        }
+
+        return cost;
     }
 
     // A cell over several columns widens the last of them when it would not fit otherwise.

@@ -81,6 +81,28 @@ public sealed class PaginatorTests
         Assert.Equal(firsts.Count, placed.Count(place => place.RepeatsHead));
     }
 
+    // What is left of the page, what follows the heading and its figure, and the order that is expected.
+    [Theory]
+    [InlineData(100, 20, "heading text | figure")]
+    [InlineData(100, 60, "heading text | figure")]
+    [InlineData(100, 400, "heading figure text")]
+    [InlineData(500, 30, "heading figure text")]
+    public void A_figure_waits_but_never_passes_its_heading(double left, double textHeight, string expected)
+    {
+        const double Figure = 200;
+        var filler = Format.Floor - PageFormat.Top(0) - left;
+        var heading = new Bar(15) { KeepWithNext = true, Outline = new OutlineEntry(2, "heading") };
+        var figure = new FigureSlab(new Commission.Documents.Plots.SvgFigure("<svg/>", 300, Figure), "figure");
+        var text = new Bar(textHeight);
+        var end = new Bar(5) { Outline = new OutlineEntry(2, "end") };
+        var placed = Paginator.Place([new Bar(filler), heading, figure, text, end], Format);
+        var order = placed.Where(place => place.Slab == heading || place.Slab == figure || place.Slab == text)
+            .Select(place => (Page: place.Page, Name: place.Slab == heading ? "heading" : place.Slab == figure ? "figure" : "text")).ToList();
+        Assert.Equal(expected.Replace("| ", "", StringComparison.Ordinal).Trim(), string.Join(' ', order.Select(item => item.Name)));
+        Assert.True(order.FindIndex(item => item.Name == "heading") == 0);
+        Assert.Equal(end, placed[^1].Slab);
+    }
+
     [Fact]
     public void A_slab_taller_than_a_page_still_gets_a_page()
     {
