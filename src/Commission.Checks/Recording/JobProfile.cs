@@ -42,8 +42,8 @@ internal sealed class JobProfile : IAnalysis<JobProfile>
             missing.Add(new MissingRequirement(
                 requirement.OneOf[0],
                 open is null
-                    ? $"{title}: nothing in the job; required {requirement.Because} ({requirement.Pack})."
-                    : $"{title}: not evaluated, {open.Reason}; required {requirement.Because} ({requirement.Pack})."));
+                    ? $"{title}: nothing is written; required because {requirement.Because} ({requirement.Pack})."
+                    : $"{title}: not evaluated, {open.Reason}; required because {requirement.Because} ({requirement.Pack})."));
         }
 
         var shown = context.Job.Photos.Select(p => p.Shows.Value).ToHashSet();
@@ -52,7 +52,7 @@ internal sealed class JobProfile : IAnalysis<JobProfile>
         {
             missing.Add(new MissingRequirement(
                 "photos",
-                string.Create(CultureInfo.InvariantCulture, $"Photos missing: {string.Join(", ", absent.Select(p => Words(p.Shows.ToString())))}; required {absent[0].Because} ({absent[0].Pack}).")));
+                string.Create(CultureInfo.InvariantCulture, $"Photos missing: {string.Join(", ", absent.Select(p => Words(p.Shows.ToString())))}; required because {absent[0].Because} ({absent[0].Pack}).")));
         }
 
         return missing.ToImmutable();
