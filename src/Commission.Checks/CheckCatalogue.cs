@@ -34,6 +34,7 @@ public static class CheckCatalogue
         new BrazingCheck(),
 
         new PrerequisitesCheck(),
+        new EquipmentMatchCheck(),
         new RunningConditionCheck(),
         new StabilisedCheck(),
         new MethodValidityCheck(),

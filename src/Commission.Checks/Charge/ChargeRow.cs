@@ -151,10 +151,10 @@ internal sealed class ChargeRow
     public RowNumber DrierDrop => Difference("ΔT_drier", "drop across the drier", "T_liquid − T_after drier", LiquidLine, LiquidAfterDrier, "liquid line", "liquid line after the drier");
 
     /// <summary>Mid-point condensing temperature over outdoor air.</summary>
-    public RowNumber CondensingOverAmbient => AgainstAir("CTOA", "condensing over ambient", "T_cond,mid − T_outdoor", LiquidPressure, OutdoorDryBulb, "liquid pressure", "outdoor dry bulb", 1);
+    public RowNumber CondensingOverAmbient => AgainstAir("CTOA", "condensing over ambient", "T_cond,mid − T_outdoor", LiquidPressure, Middle(LiquidDew, LiquidBubble), OutdoorDryBulb, "liquid pressure", "outdoor dry bulb", 1);
 
     /// <summary>Air onto the evaporator over the mid-point evaporating temperature.</summary>
-    public RowNumber EvaporatorDifference => AgainstAir("TD", "evaporator difference", "T_air − T_evap,mid", VaporPressure, EvaporatorAir, "vapor pressure", "return or box temperature", -1);
+    public RowNumber EvaporatorDifference => AgainstAir("TD", "evaporator difference", "T_air − T_evap,mid", VaporPressure, Middle(VaporDew, VaporBubble), EvaporatorAir, "vapor pressure", "return or box temperature", -1);
 
     /// <summary>The same row from the job's own words: "11:35".</summary>
     public override string ToString() => Time;
@@ -215,11 +215,11 @@ internal sealed class ChargeRow
             [.. BothStages(symbol, name, formula, first.AfterZero, second.AfterZero, first.Value.Value, second.Value.Value, before, value)]);
     }
 
-    private RowNumber AgainstAir(string symbol, string name, string formula, CorrectedReading? pressure, CorrectedReading? air, string pressureWords, string airWords, int sign)
+    private RowNumber AgainstAir(
+        string symbol, string name, string formula, CorrectedReading? pressure, SaturationTemperature? middle, CorrectedReading? air, string pressureWords, string airWords, int sign)
     {
-        if (pressure is null || air is null)
+        if (pressure is null || middle is null || air is null)
             return RowNumber.None(Missing((pressure, $"the {pressureWords}"), (air, $"the {airWords}")));
-        var middle = saturation.MidPoint(pressure);
         if (middle.Value is null)
             return RowNumber.None(middle.WhyNot!, pressure, air);
         var value = sign * (middle.Value - air.Value);
@@ -232,6 +232,9 @@ internal sealed class ChargeRow
             .. BothStages(symbol, name, formula, hot, cold, hotAfter, coldAfter, before, value),
         ]);
     }
+
+    private static SaturationTemperature? Middle(SaturationTemperature? dew, SaturationTemperature? bubble) =>
+        dew is null || bubble is null ? null : SaturationTemperature.Middle(dew, bubble);
 
     private TraceStep SaturationStep(string symbol, string name, CorrectedReading pressure, SaturationTemperature temperature)
     {

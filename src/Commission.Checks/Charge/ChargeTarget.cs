@@ -51,7 +51,7 @@ internal sealed record ChargeTarget
     public static ChargeTarget Superheat(CheckContext context, ChargeRow row) =>
         FromChart(context, row, ChartQuantity.Superheat, "charge.superheat.tolerance")
         ?? FromFigure(context, "charge.superheat", "charge.superheat.tolerance")
-        ?? (context.Get<ChargeAnalysis>().HasFixedMetering ? FromTable(context, row) : None("nobody sets a superheat for this system", "Write the maker's figure or chart, or how the refrigerant is metered."));
+        ?? (context.Get<ChargeAnalysis>() is { HasFixedMetering: true, IsRefrigeration: false } ? FromTable(context, row) : None("nobody sets a superheat for this system", "Write the maker's figure or chart, or how the refrigerant is metered."));
 
     /// <summary>The target for subcooling.</summary>
     /// <param name="context">The job and everything derived from it.</param>
@@ -147,7 +147,8 @@ internal sealed record ChargeTarget
         {
             return None(
                 $"the target superheat of {present.Text(table.Value.Si, DisplayKind.TemperatureDifference)} is below {least.Text}: too little load for a valid test",
-                "Warm the room and read again, come back on another day, or weigh the charge in.") with { Readings = readings, Steps = [step] };
+                "Warm the room and read again, come back on another day, or weigh the charge in.") with
+            { Readings = readings, Steps = [step] };
         }
 
         if (context.Limits.Find("charge.superheat.tolerance") is not { } tolerance)

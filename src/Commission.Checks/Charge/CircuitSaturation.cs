@@ -44,19 +44,6 @@ internal sealed class CircuitSaturation : IAnalysis<CircuitSaturation>
     /// <param name="pressure">A corrected pressure, absolute.</param>
     public SaturationTemperature Bubble(CorrectedReading pressure) => At(pressure, static (fluid, p) => fluid.BubbleAtPressure(p));
 
-    /// <summary>The middle between bubble and dew point at a pressure, the condensing or evaporating temperature of a blend with glide.</summary>
-    /// <param name="pressure">A corrected pressure, absolute.</param>
-    public SaturationTemperature MidPoint(CorrectedReading pressure)
-    {
-        var dew = Dew(pressure);
-        if (!IsBlend || dew.Value is null)
-            return dew;
-        var bubble = Bubble(pressure);
-        return bubble.Value is null
-            ? bubble
-            : SaturationTemperature.Of((dew.Value + bubble.Value) / 2, (dew.AfterZero + bubble.AfterZero) / 2, (dew.Slope + bubble.Slope) / 2);
-    }
-
     private SaturationTemperature At(CorrectedReading pressure, Func<Refrigerant, double, FluidResult<SaturationState>> curve)
     {
         if (circuit.Fluid is not { } fluid)

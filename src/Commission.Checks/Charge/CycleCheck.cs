@@ -1,6 +1,5 @@
 using System.Globalization;
 using Commission.Checks.Findings;
-using Commission.Checks.Tables;
 using Commission.Fluids;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Units;
@@ -46,7 +45,7 @@ internal sealed class CycleCheck : ICheck
         State(context, finding, "3", "liquid at the service valve", "h(T_liquid, p_liquid)", cycle.Liquid, source);
         finding
             .Step("x₄", "vapor after the throttle, by mass", "at p_vapor with h₃", present.Text(cycle.Throttled.Enthalpy, DisplayKind.Enthalpy), present.Text(cycle.Throttled.VaporFraction, DisplayKind.Percentage), source)
-            .Step("r", "compression ratio", CompressionRatio.Formula, $"{present.Text(cycle.Isentropic.Pressure, DisplayKind.AbsolutePressure)} / {present.Text(cycle.Suction.Pressure, DisplayKind.AbsolutePressure)}", present.Text(cycle.Ratio, DisplayKind.Number), "definition")
+            .Step("r", "compression ratio", "p_high / p_low, both absolute", $"{present.Text(cycle.Isentropic.Pressure, DisplayKind.AbsolutePressure)} / {present.Text(cycle.Suction.Pressure, DisplayKind.AbsolutePressure)}", present.Text(cycle.Ratio, DisplayKind.Number), "definition")
             .Step("q", "heat taken up per mass", "h₁ − h₃", $"{present.Text(cycle.Suction.Enthalpy, DisplayKind.Enthalpy)} − {present.Text(cycle.Liquid.Enthalpy, DisplayKind.Enthalpy)}", present.Text(cycle.Capacity, DisplayKind.Enthalpy), "definition")
             .Measure(cycle.Capacity, DisplayKind.Enthalpy);
         var sentence = $"At {row.Time} {context.Get<CircuitSaturation>().Designation} took up {present.Text(cycle.Capacity, DisplayKind.Enthalpy)} at a compression ratio of {present.Text(cycle.Ratio, DisplayKind.Number)}; an ideal compressor would discharge at {present.Text(cycle.Isentropic.Temperature, DisplayKind.Temperature)}.";

@@ -54,7 +54,7 @@ internal sealed class MeteringSuperheatCheck : ICheck
             return finding.Information($"Superheat was {text} at {row.Time}.", "an electronic valve's superheat is set by its board; the maker gives no range");
         if (limit is null)
             return finding.NotEvaluated("nobody sets a range", "Write the maker's range.");
-        var gates = new ChargeGates(row.Settling, RunningCondition.Of(context, row), ChargePrerequisites.Of(context, row));
+        var gates = new ChargeGates(row.Settling, RunningCondition.Of(context, row), ChargePrerequisites.Of(context, row), VaporPort.Of(context));
         gates.NameIn(finding);
         if (gates.Blocked is var (why, todo))
             return finding.Say($"Superheat was {text} at {row.Time} and is not judged: {why}.").NotEvaluated(why, todo);

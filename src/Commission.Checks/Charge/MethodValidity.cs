@@ -87,7 +87,7 @@ internal sealed class MethodValidity : IChargeGate
 
     // Only the table of target superheat asks for the wet bulb.
     private static bool UsesTable(CheckContext context, ChargeCriterion criterion) =>
-        criterion == ChargeCriterion.Superheat && context.Get<ChargeAnalysis>().HasFixedMetering && context.Limits.Find("charge.superheat") is null;
+        criterion == ChargeCriterion.Superheat && context.Get<ChargeAnalysis>() is { HasFixedMetering: true, IsRefrigeration: false } && context.Limits.Find("charge.superheat") is null;
 
     // Holding the condenser back makes subcooling readable in the cold, where a document allows it; superheat never.
     private static ValidityWindow Winter(CheckContext context, ChargeRow row, ChargeCriterion criterion, ValidityWindow usual)

@@ -13,14 +13,15 @@ namespace Commission.Checks.Charge;
 internal sealed class PressureEnthalpyFigure : IFigureSource
 {
     private const int DomePoints = 60;
-    private const int IsothermPoints = 12;
+    private const int IsothermPoints = 24;
 
-    // The equations end a little below the critical point; the dome is closed there by the critical point itself.
-    private const double NearCritical = 0.995;
+    // Saturation is followed to here, as a share of the critical temperature; nearer to the critical point the two phases cannot be told apart.
+    private const double NearCritical = 0.9995;
 
-    // The diagram shows somewhat more than the cycle: a third below its low pressure, half above its high one.
+    // The diagram shows somewhat more than the cycle, and the whole of the dome above it.
     private const double BelowCycle = 0.6;
     private const double AboveCycle = 1.6;
+    private const double AboveDome = 1.1;
 
     /// <inheritdoc/>
     public IEnumerable<FigureData> Figures(CheckContext context)
@@ -33,6 +34,8 @@ internal sealed class PressureEnthalpyFigure : IFigureSource
         var present = context.Present;
         var low = cycle.Suction.Pressure * BelowCycle;
         var high = cycle.Isentropic.Pressure * AboveCycle;
+        if (fluid.CriticalPoint is { Ok: true, Value: var critical })
+            high = Math.Max(high, critical.Pressure * AboveDome);
         var curves = ImmutableArray.CreateBuilder<FigureCurve>();
         if (Dome(context, fluid, low) is { } dome)
             curves.Add(dome);
@@ -67,7 +70,9 @@ internal sealed class PressureEnthalpyFigure : IFigureSource
         var vapor = new List<(double H, double P)>();
         for (var i = 0; i < DomePoints; i++)
         {
-            var t = start.Temperature + ((NearCritical * critical.Temperature - start.Temperature) * i / (DomePoints - 1));
+            // Closer together toward the top, where the dome bends.
+            var away = 1 - (i / (double)(DomePoints - 1));
+            var t = start.Temperature + (((NearCritical * critical.Temperature) - start.Temperature) * (1 - (away * away)));
             if (fluid.BubbleAtTemperature(t) is { Ok: true, Value: var bubble })
                 liquid.Add((bubble.LiquidEnthalpy, bubble.Pressure));
             if (fluid.DewAtTemperature(t) is { Ok: true, Value: var dew })

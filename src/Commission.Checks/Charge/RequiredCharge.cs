@@ -98,7 +98,7 @@ internal sealed record RequiredCharge
 
         var mass = Uncertain.WithPartials(
             LineCharge.Adjustment(perMetre, length.Value, LineCharge.Allowance(perMetre, covered.Value)), (length, perMetre), (covered, -perMetre));
-        steps.Add(new TraceStep("m_line", "adjustment for the lines", LineCharge.Formula, $"{adjustment.Figure.Text} × {text}", context.Present.Text(mass, DisplayKind.Mass), adjustment.From.Value));
+        steps.Add(new TraceStep("m_line", "adjustment for the lines", "figure × (length − length covered)", $"{adjustment.Figure.Text} × {text}", context.Present.Text(mass, DisplayKind.Mass), adjustment.From.Value));
         return mass;
     }
 

@@ -27,6 +27,16 @@ internal sealed record SaturationTemperature
     /// <param name="slope">dT/dp, K/Pa.</param>
     public static SaturationTemperature Of(Uncertain value, double afterZero, double slope) => new() { Value = value, AfterZero = afterZero, Slope = slope };
 
+    /// <summary>The middle between dew and bubble point at one pressure: the condensing or evaporating temperature of a blend with glide.</summary>
+    /// <param name="dew">The dew point.</param>
+    /// <param name="bubble">The bubble point.</param>
+    public static SaturationTemperature Middle(SaturationTemperature dew, SaturationTemperature bubble) => (dew.Value, bubble.Value) switch
+    {
+        ({ } d, { } b) => Of((d + b) / 2, (dew.AfterZero + bubble.AfterZero) / 2, (dew.Slope + bubble.Slope) / 2),
+        (null, _) => dew,
+        _ => bubble,
+    };
+
     /// <summary>None.</summary>
     /// <param name="why">Why, as a sentence.</param>
     public static SaturationTemperature None(string why) => new() { WhyNot = why };

@@ -48,7 +48,8 @@ internal sealed class SubcoolingCheck : ICheck
             target.IsMakersChart ? null : RunningCondition.Of(context, row),
             MethodValidity.Of(context, row, ChargeCriterion.Subcooling, target.IsMakersChart),
             ChargePrerequisites.Of(context, row),
-            LiquidPort.Of(context));
+            LiquidPort.Of(context),
+            EquipmentMatch.Of(context));
         foreach (var reading in target.Readings)
             finding.Use(reading);
         finding.Add(target.Steps);

@@ -25,7 +25,7 @@ internal sealed class SuperheatCheck : ICheck
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var analysis = context.Get<ChargeAnalysis>();
-        if (analysis.HasValve || analysis.HasReceiver || analysis.IsRefrigeration)
+        if (analysis.HasValve || analysis.HasReceiver)
             yield break;
         if (analysis.Spoken(OperatingMode.Cooling, r => r.Written is { VaporPressure: not null, VaporLine: not null }) is { } row)
             yield return Judge(context, analysis, row);
@@ -45,11 +45,15 @@ internal sealed class SuperheatCheck : ICheck
             return finding.Information($"Superheat was {text} at {row.Time}.", weight);
 
         var target = ChargeTarget.Superheat(context, row);
+        if (analysis.IsRefrigeration && target.Limit is null)
+            return finding.Information($"Superheat was {text} at {row.Time}.", "the maker gives no superheat, and the table is for comfort cooling");
         var gates = new ChargeGates(
             row.Settling,
             target.IsMakersChart ? null : RunningCondition.Of(context, row),
             MethodValidity.Of(context, row, ChargeCriterion.Superheat, target.IsMakersChart),
-            ChargePrerequisites.Of(context, row));
+            ChargePrerequisites.Of(context, row),
+            VaporPort.Of(context),
+            EquipmentMatch.Of(context));
         foreach (var reading in target.Readings)
             finding.Use(reading);
         finding.Add(target.Steps);
@@ -72,7 +76,7 @@ internal sealed class SuperheatCheck : ICheck
     // Shown beside the table because crews know it; it never sets a verdict, least of all where the table has a dash.
     private static void ShowFormula(CheckContext context, FindingBuilder finding, ChargeRow row)
     {
-        if (row.OutdoorDryBulb is not { } outdoor || row.ReturnWetBulb is not { } wet || !context.Get<ChargeAnalysis>().HasFixedMetering)
+        if (row.OutdoorDryBulb is not { } outdoor || row.ReturnWetBulb is not { } wet || context.Get<ChargeAnalysis>() is not { HasFixedMetering: true, IsRefrigeration: false })
             return;
         var value = SuperheatFormula.At(Temperature.FromSi(outdoor.Value.Value), Temperature.FromSi(wet.Value.Value));
         finding.Name([outdoor, wet]).Step(

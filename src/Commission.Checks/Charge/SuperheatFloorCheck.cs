@@ -33,7 +33,7 @@ internal sealed class SuperheatFloorCheck : ICheck
         }
 
         finding.Measure(superheat, DisplayKind.TemperatureDifference);
-        var gates = new ChargeGates(row.Settling, RunningCondition.Of(context, row));
+        var gates = new ChargeGates(row.Settling, RunningCondition.Of(context, row), VaporPort.Of(context));
         gates.NameIn(finding);
         if (gates.Blocked is var (why, todo))
         {

@@ -122,4 +122,48 @@ public sealed class GateCheckTests
     [Fact]
     public void Air_that_was_not_read_is_told() =>
         Assert.Equal(Verdict.NotEvaluated, JobText.Evaluate(ChargeJobs.FenRow.With("outdoor dry bulb: 95.0, ", ""), "charge.method-validity").Single(f => f.Subject == "outdoor dry bulb, 10:30").Verdict);
+
+    [Theory]
+    [InlineData("0.067 in", Verdict.Pass)]
+    [InlineData("0.059 in", Verdict.Fail)]
+    public void The_installed_orifice_is_the_one_the_maker_asks_for(string size, Verdict verdict)
+    {
+        var yaml = ChargeJobs.FenRow.With("metering: fixed orifice", $"metering: {{kind: fixed orifice, size: {size}, plate size: 0.067 in}}");
+        Assert.Equal(verdict, One(yaml, "charge.match").Verdict);
+        Assert.Equal(verdict == Verdict.Pass ? Verdict.Pass : Verdict.NotEvaluated, One(yaml, "charge.superheat").Verdict);
+    }
+
+    [Fact]
+    public void A_pair_the_maker_does_not_list_makes_a_pass_conditional()
+    {
+        var yaml = ChargeJobs.FenRow.With("capacity: 3 ton", "capacity: 3 ton, matched: no");
+        Assert.Equal(Verdict.Fail, One(yaml, "charge.match").Verdict);
+        Assert.Equal(Verdict.ConditionalPass, One(yaml, "charge.superheat").Verdict);
+        Assert.Empty(JobText.Evaluate(ChargeJobs.FenRow, "charge.match"));
+    }
+
+    [Fact]
+    public void Pressure_and_temperature_from_different_places_make_a_pass_conditional()
+    {
+        var yaml = ChargeJobs.FenRow.With("running: full", "running: full\n  read at: {vapor pressure: service valve, vapor line: evaporator outlet}");
+        Assert.Contains("the line between", One(yaml, "charge.superheat").Reservation, StringComparison.Ordinal);
+        Assert.Contains("the line between", One(yaml, "charge.superheat-floor").Reservation, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_capillary_in_a_cold_room_is_not_judged_by_the_table_of_comfort_cooling()
+    {
+        var yaml = ChargeJobs.FenRow.With("system: split", "system: refrigeration, application: medium temperature").With("metering: fixed orifice", "metering: capillary");
+        Assert.Equal(Verdict.Information, One(yaml, "charge.superheat").Verdict);
+        Assert.Equal(Verdict.Pass, One(yaml.With("instruments:", "limits: {superheat: {target: 12 °F, tolerance: 4 °F, from: manual}}\ninstruments:"), "charge.superheat").Verdict);
+    }
+
+    [Fact]
+    public void A_refrigerant_without_equations_is_told()
+    {
+        // R-412A holds R-143b, for which no equation of state is at hand.
+        var finding = One(ChargeJobs.FenRow.With("refrigerant: R-410A", "refrigerant: R-412A"), "charge.superheat");
+        Assert.Equal(Verdict.NotEvaluated, finding.Verdict);
+        Assert.Contains("cannot be computed", finding.Reason, StringComparison.Ordinal);
+    }
 }
