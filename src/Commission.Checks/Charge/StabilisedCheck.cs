@@ -46,14 +46,15 @@ internal sealed class StabilisedCheck : ICheck
         if (settling.Standing == RowStanding.NotKnown || settling.Least is not { } least)
             return finding.NotEvaluated(settling.Words, "Write when the compressor was started and when the charge was last changed.");
         if (settling.Standing == RowStanding.BeforeChange)
-            return finding.Decide(false, context.State(least)).Say($"No reading shows the charge that was left: {settling.Words}.").Next(settling.Todo!).Build();
+            return finding.Show(context.State(least)).Say($"No reading shows the charge that was left: {settling.Words}.").NotEvaluated(settling.Words, settling.Todo!);
         var since = settling.Since!.Value;
         var text = context.Present.Text(since.Si, DisplayKind.Duration);
         finding
             .Step("t", "time since the start or the last change of charge", "time of the reading − the later of start and change", $"{row.Time}, after {settling.After}", text)
             .Judge(Uncertain.Exact(since.Si), DisplayKind.Duration, context.State(least))
             .Say($"The reading at {row.Time} was taken {text} after {settling.After}; {LimitText.Of(least, context.Present.Units)} are asked for.");
-        return finding.Passes ? finding.Build() : finding.Next(settling.Todo!).Build();
+        // A reading taken too early says nothing against the system: it says nothing at all.
+        return finding.Passes ? finding.Build() : finding.NotEvaluated(settling.Words, settling.Todo!);
     }
 
     private Finding JudgeChange(CheckContext context, string what, ChargeRow before, ChargeRow row, RowNumber first, RowNumber last, Limit limit)
@@ -67,6 +68,6 @@ internal sealed class StabilisedCheck : ICheck
             .Step("Δ", $"change of {what}", "last − the one before; what both share cancels", $"{context.Present.Text(last.Value!.Value, DisplayKind.TemperatureDifference, 2)} − {context.Present.Text(first.Value!.Value, DisplayKind.TemperatureDifference, 2)}", context.Present.Text(change, DisplayKind.TemperatureDifference), "definition")
             .Judge(change, DisplayKind.TemperatureDifference, state with { Kind = LimitKind.Within, Text = $"{state.Text} either way", LowerSi = -state.UpperSi })
             .Say($"Between {before.Time} and {row.Time} {what} changed by {context.Present.Text(change, DisplayKind.TemperatureDifference)}.");
-        return finding.Passes ? finding.Build() : finding.Next("The system is still moving: wait and read again.").Build();
+        return finding.Passes ? finding.Build() : finding.NotEvaluated($"{what} was still moving", "Wait until it stands still and read again.");
     }
 }
