@@ -48,6 +48,7 @@ public sealed class BadInputTests
         { "[vapor line]", "[]", "16:64: \"reads\" is an empty list. Write its items, or delete the line." },
         { "name: Test", "name: true", "8:16: \"true\" is read as yes or no. Text is expected. Put it in quotes if it is text." },
         { "commission: 1", "commission: 2", "1:13: \"commission\" is \"2\". This program reads version 1. Write commission: 1." },
+        { "commission: 1", "commission: 1e308", "1:13: \"commission\" is \"1e308\". This program reads version 1. Write commission: 1." },
         { "units: us", "units: uss", "2:8: \"uss\" is not known for \"units\". The words are us or si. Did you mean \"us\"?" },
         { "   - {at: \"11:20\",", "   - {", "27:7: \"readings\" does not say \"at\". When. Write it like at: \"11:20\"." },
         { "  compressor: fixed", "    compressor: fixed", "11:15: This line is indented further than its neighbours. Keys of one block begin in the same column. Correct the indentation." },

@@ -13,6 +13,8 @@ internal sealed class PdfArchive
 {
     private const int ObjectsAStream = 200;
 
+    private static ReadOnlySpan<byte> MetadataOpening => "<</Type/Metadata"u8;
+
     private readonly List<PdfObjectText> _objects;
     private readonly int _catalog;
     private readonly int _info;
@@ -43,7 +45,17 @@ internal sealed class PdfArchive
     private void RenameFonts()
     {
         var tags = new FontTags();
-        foreach (var item in _objects) tags.Replace(item.Body);
+        for (var i = 0; i < _objects.Count; i++)
+        {
+            var body = _objects[i].Body.AsSpan();
+            if (!body.StartsWith("<</Type/Font"u8)) continue;
+            tags.Replace(_objects[i].Body);
+
+            // What reaches below the line is negative (ISO 32000-1, table 122); PDFsharp leaves the sign out.
+            var descent = body.IndexOf("/Descent "u8) + "/Descent ".Length;
+            if (body.StartsWith("<</Type/FontDescriptor"u8) && descent >= "/Descent ".Length && char.IsAsciiDigit((char)body[descent]))
+                _objects[i] = _objects[i] with { Body = [.. body[..descent], (byte)'-', .. body[descent..]] };
+        }
     }
 
     private void Describe(IReadOnlyList<Attachment> attachments)
@@ -111,7 +123,7 @@ internal sealed class PdfArchive
         hash.AppendData(Bytes(_facts.Digest));
         foreach (var item in _objects)
         {
-            if (item.Body.AsSpan().IndexOf("/Type/Metadata"u8) >= 0) continue;
+            if (item.Body.AsSpan().StartsWith(MetadataOpening)) continue;
             hash.AppendData(item.Body);
             if (item.Stream is not null) hash.AppendData(item.Stream);
         }
@@ -137,7 +149,7 @@ internal sealed class PdfArchive
             }
 
             places[item.Number] = (1, file.Position, 0);
-            WriteStream(file, item.Number, item.Body, item.Stream, compress: item.Body.AsSpan().IndexOf("/Type/Metadata"u8) < 0);
+            WriteStream(file, item.Number, item.Body, item.Stream, compress: !item.Body.AsSpan().StartsWith(MetadataOpening));
         }
 
         for (var from = 0; from < plain.Count; from += ObjectsAStream)

@@ -18,8 +18,9 @@ internal static class PdfObjects
         info = Reference(trailer, "/Info "u8);
         var start = (int)Number(file[(file.LastIndexOf("startxref"u8) + 9)..]);
         var offsets = Offsets(file[start..]);
+        var ends = Ends(offsets, start);
         var objects = new List<PdfObjectText>(offsets.Count);
-        foreach (var (number, offset) in offsets) objects.Add(ReadObject(file[offset..], number));
+        foreach (var (number, offset) in offsets) objects.Add(ReadObject(file[offset..ends[offset]], number));
         return objects;
     }
 
@@ -51,18 +52,30 @@ internal static class PdfObjects
         return offsets;
     }
 
+    // Where the next object begins: a text inside an object may hold any word of the file format.
+    private static Dictionary<int, int> Ends(List<(int Number, int Offset)> offsets, int table)
+    {
+        var sorted = offsets.ConvertAll(entry => entry.Offset);
+        sorted.Sort();
+        var ends = new Dictionary<int, int>(sorted.Count);
+        for (var i = 0; i < sorted.Count; i++) ends[sorted[i]] = i + 1 < sorted.Count ? sorted[i + 1] : table;
+        return ends;
+    }
+
     private static PdfObjectText ReadObject(ReadOnlySpan<byte> bytes, int number)
     {
         var opening = Encoding.ASCII.GetBytes(string.Create(CultureInfo.InvariantCulture, $"{number} 0 obj\n"));
-        if (!bytes.StartsWith(opening)) throw Unexpected("an object");
-        bytes = bytes[opening.Length..];
-        var end = bytes.IndexOf("endobj"u8);
-        var stream = bytes.IndexOf("\nstream\n"u8);
-        if (stream < 0 || stream > end) return new PdfObjectText(number, bytes[..end].TrimEnd("\n"u8).ToArray(), null);
-        var body = bytes[..stream].ToArray();
+        var closing = bytes.LastIndexOf("endobj"u8);
+        if (!bytes.StartsWith(opening) || closing < 0) throw Unexpected("an object");
+        bytes = bytes[opening.Length..closing];
+
+        // PDFsharp escapes the line feeds of texts, so this can only be the keyword.
+        var stream = bytes.IndexOf(">>\nstream\n"u8);
+        if (stream < 0) return new PdfObjectText(number, bytes.TrimEnd("\n"u8).ToArray(), null);
+        var body = bytes[..(stream + 2)].ToArray();
         var length = Integer(body, "/Length "u8);
         if (length < 0) throw Unexpected("a stream");
-        return new PdfObjectText(number, body, bytes.Slice(stream + 8, length).ToArray());
+        return new PdfObjectText(number, body, bytes.Slice(stream + ">>\nstream\n".Length, length).ToArray());
     }
 
     private static long Number(ReadOnlySpan<byte> text)

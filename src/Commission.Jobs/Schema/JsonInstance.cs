@@ -100,7 +100,7 @@ internal sealed class JsonInstance
             case JsonValueKind.False:
                 writer.WriteBooleanValue(false);
                 break;
-            case JsonValueKind.Number when double.TryParse(scalar.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && double.IsFinite(number):
+            case JsonValueKind.Number when double.TryParse(scalar.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && FitsDecimal(number):
                 // 1.0 counts as an integer in JSON Schema as in YAML's eyes of a person.
                 writer.WriteNumberValue(number);
                 break;
@@ -109,6 +109,9 @@ internal sealed class JsonInstance
                 break;
         }
     }
+
+    // The evaluator counts in decimals; what does not fit is told as a text where a number is expected.
+    private static bool FitsDecimal(double number) => number == 0 || Math.Abs(number) is > 1e-20 and < 1e20;
 
     /// <summary>A node of the tree: its key if it has one, and what it stands in.</summary>
     internal sealed record Place(SourceScalar? Key, SourceNode Value, Place? Parent)

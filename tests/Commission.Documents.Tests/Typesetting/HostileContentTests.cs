@@ -71,6 +71,27 @@ public sealed class HostileContentTests
         Assert.Equal("abc", string.Concat(SamplePdf.Lines(pdf.GetPage(1))).Replace("1.", "", StringComparison.Ordinal));
     }
 
+    // Headings, alternative texts and titles end up as strings of the file: none of them may be taken for its structure.
+    [Fact]
+    public void Words_of_the_file_format_in_a_text_are_only_text()
+    {
+        const string Text = "endobj 1 0 obj <</Type/Metadata/Type/Font/ABCDEF+X>> stream endstream trailer startxref 0 %%EOF ) \\ (";
+        var full = SampleRecord.Full;
+        var record = full with
+        {
+            Header = full.Header with { Id = Text, Site = Text },
+            Findings = [.. full.Findings.Select((finding, i) => i == 3 ? finding with { Title = Text } : finding)],
+            Figures = [.. full.Figures.Select(figure => figure with { AltText = Text, Title = Text })],
+        };
+        var first = SamplePdf.Render(record);
+        Assert.Equal(first.Bytes, SamplePdf.Render(record).Bytes);
+        using var pdf = SamplePdf.Open(first);
+        Assert.Equal("Commissioning record " + Text, pdf.Information.Title);
+        Assert.Contains(Text, SamplePdf.Text(pdf.GetPage(1)), StringComparison.Ordinal);
+        Assert.True(pdf.TryGetBookmarks(out var bookmarks));
+        Assert.Contains(bookmarks.GetNodes(), node => node.Title.Contains(Text, StringComparison.Ordinal));
+    }
+
     private static void Check(string text)
     {
         var full = SampleRecord.Full;

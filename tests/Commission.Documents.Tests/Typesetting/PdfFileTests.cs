@@ -147,6 +147,31 @@ public sealed class PdfFileTests
         }
     }
 
+    // ISO 19005-3, 6.2.11: every font is embedded as a subset and says which characters its glyphs are; names are counted, not drawn by lot.
+    [Fact]
+    public void Every_font_is_embedded_and_maps_to_characters()
+    {
+        using var document = SamplePdf.Open(SamplePdf.Full);
+        var fonts = new Dictionary<string, DictionaryToken>(StringComparer.Ordinal);
+        foreach (var page in document.GetPages())
+        {
+            var resources = (DictionaryToken)Resolve(document, page.Dictionary.Data["Resources"]);
+            foreach (var font in ((DictionaryToken)Resolve(document, resources.Data["Font"])).Data.Values.Select(font => (DictionaryToken)Resolve(document, font)))
+                fonts[((NameToken)font.Data["BaseFont"]).Data] = font;
+        }
+
+        Assert.Equal(["AAAAAA+Source Sans 3 Semi", "AAAAAB+Source Sans 3 Regular", "AAAAAC+Source Sans 3,Italic"], fonts.Keys.Order(StringComparer.Ordinal));
+        Assert.All(fonts.Values, font =>
+        {
+            Assert.True(font.Data.ContainsKey("ToUnicode"));
+            var inner = (DictionaryToken)Resolve(document, ((ArrayToken)Resolve(document, font.Data["DescendantFonts"])).Data[0]);
+            Assert.Equal("Identity", ((NameToken)inner.Data["CIDToGIDMap"]).Data);
+            var descriptor = (DictionaryToken)Resolve(document, inner.Data["FontDescriptor"]);
+            Assert.True(descriptor.Data.ContainsKey("FontFile2"));
+            Assert.True(((NumericToken)descriptor.Data["Descent"]).Double < 0);
+        });
+    }
+
     // ISO 32000-1, 14.8: what a screen reader needs.
     [Fact]
     public void It_is_tagged_with_heads_rows_and_words_for_figures()
