@@ -161,10 +161,10 @@ public sealed class BindingTests
     {
         var folder = new MemoryFolder().With("job.yaml", Head + "equipment: {system: split, refrigerant: R-454D}\n");
         var problems = new ProblemList();
-        var reading = JobReader.Read(new JobSource("work/job.yaml", "job.yaml", folder, null), Reading.Refrigerants, problems);
+        var reading = JobReader.Read(new JobSource("today/job.yaml", "job.yaml", folder, null), Reading.Refrigerants, problems);
         Assert.Equal(
             """
-            work/job.yaml:3:41: "R-454D" is not a refrigerant this program knows. Did you mean R-454A, R-454B or R-454C?
+            today/job.yaml:3:41: "R-454D" is not a refrigerant this program knows. Did you mean R-454A, R-454B or R-454C?
                 equipment: {system: split, refrigerant: R-454D}
                                                         ^~~~~~
             1 problem.
