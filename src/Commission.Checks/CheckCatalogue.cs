@@ -1,5 +1,6 @@
 using Commission.Checks.Charge;
 using Commission.Checks.Electrical;
+using Commission.Checks.Evacuation;
 using Commission.Checks.Functional;
 using Commission.Checks.Instruments;
 using Commission.Checks.PressureTest;
@@ -30,8 +31,26 @@ public static class CheckCatalogue
         new TestLevelCheck(),
         new TestSectionCheck(),
         new StrengthCheck(),
+        new NitrogenHoldCheck(),
+        new HoldTimeCheck(),
+        new SettledCheck(),
         new JointLeakCheck(),
         new BrazingCheck(),
+
+        new VacuumRigCheck(),
+        new VacuumSeriesCheck(),
+        new EvacuationSectionCheck(),
+        new EvacuationConditionsCheck(),
+        new NitrogenBreaksCheck(),
+        new VacuumLevelCheck(),
+        new PumpDwellCheck(),
+        new VacuumHoldCheck(),
+        new VacuumRiseCheck(),
+        new RiseCauseCheck(),
+        new EquilibriumHumidityCheck(),
+        new LeakRateCheck(),
+        new PumpDownCheck(),
+        new TightnessNotProvedCheck(),
 
         new PrerequisitesCheck(),
         new EquipmentMatchCheck(),

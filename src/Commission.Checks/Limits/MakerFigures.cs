@@ -110,7 +110,7 @@ internal sealed class MakerFigures
     }
 
     // The evacuation part holds what the crew aimed for; only with a source is it the maker's.
-    private void AddEvacuationTargets(Evacuation? evacuation)
+    private void AddEvacuationTargets(Jobs.Model.Evacuation? evacuation)
     {
         if (evacuation?.Target is { } target)
             Put("evacuation.level", LimitShape.AtMost, "the job's own target", target.At, hasSource: false, upper: Figure("evacuation.level", target));

@@ -1,4 +1,6 @@
 using Commission.Checks.Charge;
+using Commission.Checks.Evacuation;
+using Commission.Checks.PressureTest;
 
 namespace Commission.Checks.Recording;
 
@@ -8,6 +10,9 @@ public static class FigureCatalogue
     /// <summary>All sources of figures.</summary>
     public static IReadOnlyList<IFigureSource> All { get; } =
     [
+        new NitrogenFigure(),
+        new PullDownFigure(),
+        new HoldFigure(),
         new ChargeTimeFigure(),
         new PressureEnthalpyFigure(),
     ];

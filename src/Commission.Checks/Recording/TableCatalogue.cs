@@ -1,5 +1,7 @@
 using Commission.Checks.Charge;
+using Commission.Checks.Evacuation;
 using Commission.Checks.Functional;
+using Commission.Checks.PressureTest;
 
 namespace Commission.Checks.Recording;
 
@@ -9,6 +11,8 @@ public static class TableCatalogue
     /// <summary>All sources of tables.</summary>
     public static IReadOnlyList<ITableSource> All { get; } =
     [
+        new PressureTestTable(),
+        new EvacuationPartsTable(),
         new ChargeReadingsTable(),
         new FunctionalTable(),
     ];

@@ -85,7 +85,7 @@ public sealed class LimitResolverTests
 
         static (string Pack, string? Remark) Aimed(double microns, string text)
         {
-            var limit = Resolve(Split() with { Evacuation = new Evacuation { Target = Given(Pressure.FromMicrons(microns), text) } }).Find("evacuation.level")!;
+            var limit = Resolve(Split() with { Evacuation = new Jobs.Model.Evacuation { Target = Given(Pressure.FromMicrons(microns), text) } }).Find("evacuation.level")!;
             return (limit.Pack, limit.Remark(UnitSystem.Us));
         }
     }

@@ -96,7 +96,7 @@ public sealed class MakerFiguresTests
 
         static MakerFigure Decay(Given<string>? from) => MakerFigures.Of(Split() with
         {
-            Evacuation = new Evacuation { DecayLimit = new DecayLimit { Level = Given(Pressure.FromMicrons(900), "900 micron"), After = Given(Duration.FromMinutes(15), "15 min"), From = from } },
+            Evacuation = new Jobs.Model.Evacuation { DecayLimit = new DecayLimit { Level = Given(Pressure.FromMicrons(900), "900 micron"), After = Given(Duration.FromMinutes(15), "15 min"), From = from } },
         })["evacuation.decay"];
     }
 

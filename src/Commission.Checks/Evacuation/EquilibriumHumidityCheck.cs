@@ -1,0 +1,103 @@
+using System.Globalization;
+using Commission.Checks.EvacuationAnalysis;
+using Commission.Fluids;
+using Commission.Fluids.Water;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Evacuation;
+
+/// <summary>The pressure at the end of the hold against the vapour pressure of water at the coldest part: what water it excludes, and where ice could still hide.</summary>
+internal sealed class EquilibriumHumidityCheck : ICheck
+{
+    private const string Kind = "says what water the hold excludes; it is no proof that the system is dry";
+
+    public string Id => "evacuation.humidity";
+
+    public string Phase => Phases.Evacuation;
+
+    public string Title => "Water at equilibrium";
+
+    public CheckHelp Help { get; } = new(
+        "Were all of the gas at the end of the hold water vapour, how far would it be from saturation at the coldest part? Below saturation there is no free water at equilibrium; water in oil, insulation or a drier, and ice in a cold spot, are not seen.",
+        "φ = p/p_sat(T_coldest); ice hides below T_sat(p); a heat-loss gauge reads water vapour 1 to 2 times too high, so both are bands unless the gauge is a capacitance one",
+        "Water: IAPWS-95; ice: IAPWS R14-08 (published). Heat-loss gauges in water vapour: 0.5 to 1 times what they show (from memory).",
+        "Where the band reaches 1, or a part may be colder than the temperature named, warm the circuit, break with dry nitrogen, pull down and hold again.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.Evacuation is not { } evacuation)
+            yield break;
+        var run = context.Get<EvacuationRun>();
+        var given = evacuation.ColdestPartAtEnd ?? evacuation.ColdestPart;
+        var sensor = run.Gauge.Instrument?.Described.Sensor;
+        var finding = run.Name(context.Finding(this)).Use("where the gauge sat", evacuation.Gauge).Use("isolated at", evacuation.IsolatedAt)
+            .Use(evacuation.ColdestPartAtEnd is null ? "coldest part" : "coldest part at the end", given).Use("sensor of the vacuum gauge", sensor, run.Gauge.Id);
+        foreach (var level in evacuation.Levels)
+            finding.Use($"isolated at {level.At.Text}", level.Isolated);
+        if (run.View.HoldBlock is { } block)
+        {
+            yield return finding.NotEvaluated(block, "Put the gauge on the system's side of the valve and hold again.");
+            yield break;
+        }
+
+        if (run.Parts is not { Hold: { PressureAtEnd: { } pressure } hold } || !(pressure > 0))
+        {
+            yield return finding.NotEvaluated("there is no reading at the end of a hold", "Write when the valve was closed, and read the gauge at the end of the hold.");
+            yield break;
+        }
+
+        run.Name(finding, hold.To, hold.To);
+        if (given is null)
+        {
+            yield return finding.NotEvaluated("the temperature of the coldest part is not written", "Write coldest part: 66 °F.");
+            yield break;
+        }
+
+        yield return WaterInVacuum.Read(pressure, given.Value.Si, run.Gauge.FeelsTheGas, Saturation, Temperature) is { } water
+            ? Told(context, finding, water, pressure, given)
+            : finding.NotEvaluated("water has no vapour pressure in the tables there", "Check the level and the temperature.");
+    }
+
+    private static Finding Told(CheckContext context, Findings.FindingBuilder finding, WaterInVacuum water, double pressure, Jobs.Model.Given<Measurement.Quantities.Temperature> coldest)
+    {
+        var present = context.Present;
+        var isIce = coldest.Value.Si < WaterSaturation.TripleTemperature;
+        var what = isIce ? "ice" : "water";
+        var shown = VacuumText.Level(present, pressure);
+        var saturation = VacuumText.Level(present, water.Saturation);
+        finding.Step("p_s", $"vapour pressure of {what} at the coldest part", "p_sat(T)", coldest.Text, saturation, isIce ? "IAPWS R14-08 (published)" : "IAPWS-95, Wagner and Pruß 2002");
+        finding.Step("φ", "equilibrium humidity", "p/p_sat", $"{shown}/{saturation}", Band(water.HumidityLow, water.HumidityHigh), "heat-loss gauge in water vapour: 0.5 to 1 times what it shows (from memory)");
+        finding.Step("T_h", "ice colder than this gives off no more", "T_sat(p)", shown, Colder(context, water), "IAPWS R14-08 (published)");
+        var meaning = water.NoFreeWaterAtEquilibrium
+            ? $"no free {what} there at equilibrium"
+            : water.HumidityLow < 1 ? $"free {what} there is neither shown nor excluded" : $"free {what} may stand there, or the gas is not water vapour alone";
+        if (water.HumidityHigh >= 1)
+            finding.Next("Warm the coldest part, break with dry nitrogen, pull down again and hold again.");
+        return finding.Information(
+            $"{shown} is {Band(water.HumidityLow, water.HumidityHigh)} of the vapour pressure of {what} at {coldest.Text} ({saturation}): {meaning}. Ice could hide where it is colder than {Colder(context, water)}.", Kind);
+    }
+
+    private static string Band(double low, double high) => high - low < 0.05 * high ? Share(high) : $"{Share(low)} to {Share(high)}";
+
+    private static string Share(double share)
+    {
+        var percent = 100 * share;
+        return percent switch
+        {
+            < 1 => string.Create(CultureInfo.InvariantCulture, $"{percent:0.00} %"),
+            < 10 => string.Create(CultureInfo.InvariantCulture, $"{percent:0.0} %"),
+            _ => string.Create(CultureInfo.InvariantCulture, $"{percent:0} %"),
+        };
+    }
+
+    private static string Colder(CheckContext context, WaterInVacuum water) => water.HiddenBelowAtMost - water.HiddenBelow < 0.05
+        ? context.Present.Text(water.HiddenBelowAtMost, DisplayKind.Temperature)
+        : $"{context.Present.Number(water.HiddenBelow, DisplayKind.Temperature)} to {context.Present.Text(water.HiddenBelowAtMost, DisplayKind.Temperature)}";
+
+    private static double? Saturation(double kelvin) => Value(WaterVapor.SaturationPressure(kelvin));
+
+    private static double? Temperature(double pascals) => Value(WaterVapor.SaturationTemperature(pascals));
+
+    private static double? Value(FluidResult<double> result) => result.Ok ? result.Value : null;
+}

@@ -1,0 +1,145 @@
+using System.Globalization;
+using Commission.Checks.EvacuationAnalysis;
+using Commission.Checks.Findings;
+using Commission.Checks.Readings;
+using Commission.Measurement.Uncertainty;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Evacuation;
+
+/// <summary>The inflow behind the steady part of the rise, and what the same hole would let out of refrigerant, as a band. Information: no vacuum hold shows what a leak search has to show.</summary>
+internal sealed class LeakRateCheck : ICheck
+{
+    private const double RoomTemperature = 293.15;
+    private const string Kind = "gives the rise as an inflow; nothing is judged by it";
+
+    public string Id => "evacuation.leak-rate";
+
+    public string Phase => Phases.Evacuation;
+
+    public string Title => "Inflow in the hold";
+
+    public CheckHelp Help { get; } = new(
+        "How much gas came into the isolated system each second, were all of the steady rise an inflow of air? And what would the same hole let out of refrigerant vapour under pressure?",
+        "Q = V·dp/dt; viscous Q_r = Q_a·(η_a/η_r)·(p_r² − p_atm²)/(p_atm² − p_v²); molecular Q_r = Q_a·√(M_a/M_r)·p_r/p_atm; choked in proportion to p_r; ṁ = Q·M/(R·T); p_r is the dew pressure at 20 °C",
+        "Pressure-rise method and flow regimes: EN 1779 (from memory). Viscosity of refrigerant vapour: handbook tables (from memory).",
+        "Do not hunt grams a year by vacuum: search every joint under nitrogen pressure with a method that sees what is asked.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.Evacuation is not { } evacuation)
+            yield break;
+        var run = context.Get<EvacuationRun>();
+        var finding = run.Name(context.Finding(this)).Use("where the gauge sat", evacuation.Gauge).Use("isolated at", evacuation.IsolatedAt).Use("target", evacuation.Target)
+            .Use("decay limit", evacuation.DecayLimit?.Level).Use("coldest part", evacuation.ColdestPart).Use("coldest part at the end", evacuation.ColdestPartAtEnd);
+        foreach (var level in evacuation.Levels)
+            finding.Use($"isolated at {level.At.Text}", level.Isolated);
+        if (run.View.HoldBlock is { } block)
+        {
+            yield return finding.NotEvaluated(block, "Put the gauge on the system's side of the valve and hold again.");
+            yield break;
+        }
+
+        if (run.Hold is not { SlopeWithCauses: { } slope, Slope: { } interval } hold || run.AtIsolation is not { } vacuum)
+        {
+            yield return finding.NotEvaluated("the readings give no rate of rise", "Log the hold at steps of 10 s or less, from isolation to its end.");
+            yield break;
+        }
+
+        run.Name(finding, hold.Isolation, hold.Isolation + hold.Length);
+        var volume = SectionVolume.Of(context, evacuation.Section);
+        if (volume.Value is not { } v)
+        {
+            yield return finding.Use("section", evacuation.Section).NotEvaluated(volume.WhyNot!, "Write circuit volume, or the diameters and lengths of the line set.");
+            yield break;
+        }
+
+        foreach (var use in volume.Uses)
+            finding.Use(use);
+        foreach (var step in volume.Steps)
+            finding.Step(step);
+        yield return Told(context, finding, hold, slope, interval, v, volume, vacuum.Value);
+    }
+
+    private static Finding Told(CheckContext context, FindingBuilder finding, HoldResult hold, Uncertain slope, Interval interval, Uncertain volume, SectionVolume section, double vacuum)
+    {
+        var present = context.Present;
+        var inflow = LeakRate.Throughput(volume, slope);
+        finding.Step(
+            "Q", "inflow", "V · dp/dt", $"{present.Text(volume, DisplayKind.Volume)} · {present.Text(slope, DisplayKind.VacuumRise)}",
+            $"{Throughput(inflow.Value)} (U {Throughput(inflow.Expanded)})", "pressure-rise method, EN 1779 (from memory)");
+        finding.Measure(inflow, DisplayKind.Throughput);
+        var steady = hold.Conclusion is HoldConclusion.SteadyRise or HoldConclusion.SteadyRiseAndSource;
+        // A rise that is not shown bounds the inflow; its best estimate means nothing.
+        var most = double.IsFinite(interval.High) ? Math.Max(interval.High * volume.Value, inflow.Value + inflow.Expanded) : inflow.Value + inflow.Expanded;
+        var words = steady ? $"{Throughput(inflow.Value)} of air at most comes in with the steady rise" : most > 0 ? $"No inflow of air above {Throughput(most)} seen" : "No inflow seen";
+        var from = section.IsEstimated ? ", volume estimated from the line set" : "";
+        var air = steady ? inflow.Value : most;
+        var band = air > 0 ? Band(context, finding, air, vacuum) : null;
+        var smallest = Smallest(context, volume.Value, vacuum);
+        if (smallest is { } least)
+            finding.Remark(least);
+        return finding.Information($"{words}{from}{(band is null ? "" : $"; as refrigerant vapour out of the same hole {band}")}.", Kind);
+    }
+
+    private static string? Band(CheckContext context, FindingBuilder finding, double air, double vacuum)
+    {
+        if (Leak(context, air, vacuum) is not { } leak)
+            return null;
+        var refrigerant = context.Get<CircuitRefrigerant>();
+        var text = leak.High - leak.Low < 0.1 * leak.High ? $"about {Rate(leak.High)}" : $"{Rate(leak.Low)} to {Rate(leak.High)}";
+        finding.Use("refrigerant", context.Job.Equipment.Refrigerant);
+        foreach (var use in context.Get<SiteAtmosphere>().Uses)
+            finding.Use(use);
+        finding.Step(
+            "ṁ_r", $"the same hole with {refrigerant.Designation} vapour at its dew pressure at 20 °C", leak.Flow switch
+            {
+                LeakFlow.Viscous => "viscous flow above, choked flow below",
+                LeakFlow.Molecular => "molecular flow",
+                _ => "molecular and viscous flow: between the regimes",
+            }, $"Q_a = {Throughput(air)}", text, $"EN 1779 (from memory); {VaporViscosity.Source}");
+        return text;
+    }
+
+    // What the leak search is asked to see, as a rise in this volume: the reason why a vacuum proves no tightness.
+    private static string? Smallest(CheckContext context, double volume, double vacuum)
+    {
+        if (context.Limits.Find("pressure-test.joint-leak-check.sensitivity")?.Upper is not { } asked || Leak(context, 1e-6, vacuum) is not { ViscousMassFlow: > 0 } unit)
+            return null;
+        var rise = asked.Si / unit.ViscousMassFlow * 1e-6 / volume;
+        var micron = context.Present.Value(rise, DisplayKind.VacuumRise) * 60;
+        return string.Create(CultureInfo.InvariantCulture, $"A leak of {asked.Text} would raise this volume by about {micron:0.0##} {context.Present.Unit(DisplayKind.Vacuum)} in an hour: no vacuum hold can show it.");
+    }
+
+    private static RefrigerantLeak? Leak(CheckContext context, double air, double vacuum)
+    {
+        var refrigerant = context.Get<CircuitRefrigerant>();
+        if (refrigerant is not { Fluid: { } fluid, Info: { } info } || VaporViscosity.Of(info) is not { } viscosity || fluid.DewAtTemperature(RoomTemperature) is not { Ok: true, Value: var dew })
+            return null;
+        return RefrigerantLeak.From(air, context.Get<SiteAtmosphere>().Value.Value, vacuum, dew.Pressure, fluid.MolarMass, viscosity, RoomTemperature);
+    }
+
+    private static string Throughput(double q)
+    {
+        var mbar = LeakRate.MillibarLitresPerSecond(q);
+        return string.Create(CultureInfo.InvariantCulture, $"{mbar:0.0e0} mbar·L/s");
+    }
+
+    private static string Rate(double kilogramsPerSecond)
+    {
+        var grams = kilogramsPerSecond * 1000 * 86_400 * 365.25;
+        return grams >= 1000
+            ? string.Create(CultureInfo.InvariantCulture, $"{Two(grams / 1000)} kg/yr")
+            : string.Create(CultureInfo.InvariantCulture, $"{Two(grams)} g/yr");
+    }
+
+    private static string Two(double value)
+    {
+        if (!(value > 0))
+            return "0";
+        var decimals = Math.Max(0, 1 - (int)Math.Floor(Math.Log10(value)));
+        var scale = Math.Pow(10, 1 - Math.Floor(Math.Log10(value)));
+        return (Math.Round(value * scale) / scale).ToString($"F{Math.Min(decimals, 9)}", CultureInfo.InvariantCulture);
+    }
+}

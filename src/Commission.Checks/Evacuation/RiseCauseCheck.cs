@@ -1,0 +1,109 @@
+using System.Globalization;
+using Commission.Checks.EvacuationAnalysis;
+using Commission.Checks.Findings;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Evacuation;
+
+/// <summary>What the shape of the hold says of its cause, and what would tell more. Information: the decay limit is judged elsewhere.</summary>
+internal sealed class RiseCauseCheck : ICheck
+{
+    private const string Kind = "explains the hold; the decay limit judges it";
+
+    public string Id => "evacuation.cause";
+
+    public string Phase => Phases.Evacuation;
+
+    public string Title => "What the hold shows";
+
+    public CheckHelp Help { get; } = new(
+        "Does the pressure stand, rise steadily, or rise and level off? A steady rise may be air, the rig, or refrigerant passing a valve or leaving the oil; one that levels off may be water, oil or outgassing. The shape narrows it down and no more.",
+        "p = p₀; p₀ + a·t; p∞ − (p∞ − p₀)·e^(−t/τ); their sum; fitted to means of readings far enough apart to be independent, compared by AICc; a richer curve counts from a difference of 6, a term from 5 steps of the gauge and a tenth of the allowed rise",
+        "AICc: Hurvich and Tsai, Biometrika 76 (1989) 297 (from memory). Intervals: Bates and Watts, Nonlinear Regression Analysis (1988) chapter 6 (from memory). Thresholds: defaults of this program, tried by simulation (common practice, no source).",
+        "Do the test that the finding names: the rig alone; the service valves closed; heat and a nitrogen break; a longer hold. Find a leak under nitrogen pressure, never by vacuum.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.Evacuation is not { } evacuation)
+            yield break;
+        var run = context.Get<EvacuationRun>();
+        var finding = run.Name(context.Finding(this)).Use("where the gauge sat", evacuation.Gauge).Use("isolated at", evacuation.IsolatedAt).Use("target", evacuation.Target)
+            .Use("decay limit", evacuation.DecayLimit?.Level).Use("coldest part", evacuation.ColdestPart).Use("coldest part at the end", evacuation.ColdestPartAtEnd);
+        foreach (var level in evacuation.Levels)
+            finding.Use($"isolated at {level.At.Text}", level.Isolated);
+        if (run.View.HoldBlock is { } block)
+            yield return finding.NotEvaluated(block, "Put the gauge on the system's side of the valve and hold again.");
+        else if (run is not { Hold: { } hold, Parts: { Isolation: { } isolation, HoldEnd: { } end } })
+            yield return finding.NotEvaluated("no isolation is written, and the readings show none", "Write when the valve was closed: events: [{at: 71 min, what: isolated}].");
+        else
+            yield return Told(context, run, run.Name(finding, isolation, end), hold);
+    }
+
+    private static Finding Told(CheckContext context, EvacuationRun run, FindingBuilder finding, HoldResult hold)
+    {
+        if (run.Rows.Log is null && hold.Reason is CannotTellReason.NoRows or CannotTellReason.TooFewBlocks)
+            return finding.NotEvaluated("levels written by hand do not show the shape of the rise", "Log the hold at steps of 10 s or less, or write a level every minute.");
+        if (hold.Reason == CannotTellReason.NoRows)
+            return finding.NotEvaluated("the log has no usable readings after isolation", "Log the hold at steps of 10 s or less, from isolation to its end.");
+        var present = context.Present;
+        var wording = VacuumText.Wording(present);
+        Explain(present, finding, hold);
+        if (hold.SlopeWithCauses is { } slope)
+            finding.Measure(slope, DisplayKind.VacuumRise);
+        if (wording.NextStep(hold) is { } next)
+            finding.Next(next);
+        return finding.Remark(run.View.HoldRemark).Information(wording.Statement(hold), Kind);
+    }
+
+    private static void Explain(Presentation present, FindingBuilder finding, HoldResult hold)
+    {
+        var rows = hold.Rows;
+        finding.Step(
+            "n", "readings used", "rows of the hold, less the first ones while pressures even out, over-range rows and lone spikes",
+            string.Create(CultureInfo.InvariantCulture, $"{rows.InHold} − {rows.Skipped} − {rows.OverRange} − {rows.Outliers}"), rows.Used.ToString(CultureInfo.InvariantCulture));
+        if (hold.Correlation is { } rho)
+        {
+            finding.Step(
+                "n_b", "independent readings", "means of neighbouring rows, (1 + ρ)/(1 − ρ) each, at least one a step of the gauge",
+                string.Create(CultureInfo.InvariantCulture, $"ρ = {rho:0.00}; {hold.BlockRows} rows, {EvacuationClock.Span(hold.BlockSeconds)} each"), hold.Blocks.ToString(CultureInfo.InvariantCulture), "default of this program, tried by simulation (common practice, no source)");
+        }
+
+        finding.Step("Δp_c", "a rise over the hold counts from", "larger of 5 steps of the gauge and a tenth of the allowed rise", $"step {VacuumText.Level(present, hold.Resolution)}", VacuumText.Level(present, hold.CountingRise), "default of this program (common practice, no source)");
+        foreach (var evidence in hold.Evidence)
+        {
+            finding.Step(
+                "AICc", Curve(evidence.Model), "n·ln σ² + 2k + 2k(k + 1)/(n − k − 1), less the smallest of the four",
+                string.Create(CultureInfo.InvariantCulture, $"k = {evidence.Parameters}, σ = {VacuumText.Level(present, evidence.RootMeanSquare)}"),
+                evidence.Difference is { } d ? d.ToString("0.0", CultureInfo.InvariantCulture) : "too few readings", "Hurvich and Tsai, Biometrika 76 (1989) 297 (from memory)");
+        }
+
+        Interval(finding, "a", "steady part of the rise", hold.Slope, r => VacuumText.Rate(present, r));
+        Interval(finding, "p∞", "level it runs towards", hold.Plateau, p => VacuumText.Level(present, p));
+        Interval(finding, "τ", "time constant", hold.TimeConstant, EvacuationClock.Span);
+    }
+
+    private static void Interval(FindingBuilder finding, string symbol, string name, Interval? interval, Func<double, string> text)
+    {
+        if (interval is not { } i)
+            return;
+        var bounds = (double.IsFinite(i.Low), double.IsFinite(i.High)) switch
+        {
+            (true, true) => $"95 %: {text(i.Low)} to {text(i.High)}",
+            (true, false) => $"95 %: at least {text(i.Low)}",
+            (false, true) => $"95 %: at most {text(i.High)}",
+            _ => "no bounds from this hold",
+        };
+        finding.Step(symbol, name, "of the preferred curve; gain, zero and temperature included", bounds, text(i.Value), "Bates and Watts, Nonlinear Regression Analysis (1988) chapter 6 (from memory)");
+    }
+
+    /// <summary>A curve in words, as figures and traces name it.</summary>
+    /// <param name="model">The curve.</param>
+    internal static string Curve(HoldModel model) => model switch
+    {
+        HoldModel.Flat => "no rise",
+        HoldModel.Line => "a steady rise",
+        HoldModel.Source => "a rise that levels off",
+        _ => "a rise that levels off onto a steady one",
+    };
+}

@@ -1,0 +1,73 @@
+using Commission.Checks.EvacuationAnalysis;
+using Commission.Checks.Findings;
+using Commission.Checks.Limits;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Evacuation;
+
+/// <summary>The pressure in the system when the valve was closed, against the target.</summary>
+internal sealed class VacuumLevelCheck : ICheck
+{
+    private const double LateReadings = 60;
+
+    public string Id => "evacuation.level";
+
+    public string Phase => Phases.Evacuation;
+
+    public string Title => "Level at isolation";
+
+    public CheckHelp Help { get; } = new(
+        "Was the system, and not only the pump, at the target when the valve between them was closed?",
+        "pressure at isolation, on a straight line between the readings around it, read at the system ≤ target",
+        "500 micron: common practice, no source; a named pack or the maker may say otherwise (EN 378-2 270 Pa, from memory; US guide specification 300 micron, published).",
+        "Pump on. If the level stalls, look at the hoses, the valve cores, the pump oil and the rig first; then for water, warmed by heat and swept out by nitrogen breaks; then for a leak, under nitrogen pressure.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.Evacuation is not { } evacuation)
+            yield break;
+        var run = context.Get<EvacuationRun>();
+        var finding = run.Name(context.Finding(this)).Use("where the gauge sat", evacuation.Gauge).Use("target", evacuation.Target).Use("ambient", evacuation.Ambient);
+        yield return run.Level is { Upper: not null } limit
+            ? Judge(context, run, finding, limit)
+            : finding.NotEvaluated("no pack sets a level", "Name a limits pack.");
+    }
+
+    private Finding Judge(CheckContext context, EvacuationRun run, FindingBuilder finding, Limit limit)
+    {
+        if (run.Rows.Series.Count == 0)
+            return finding.NotEvaluated("neither a log nor levels are written", "Write the level at isolation: levels: [{at: \"10:25\", pressure: 320 micron, isolated: yes}].");
+        if (run.View.LevelBlock is { } block)
+            return finding.NotEvaluated(block, "Put the gauge at the system, beyond the valve that is closed, and pull down again.");
+        if (run.Parts.Isolation is not { } isolation)
+            return finding.NotEvaluated("no isolation is written, and the readings show none", "Write when the valve was closed: events: [{at: 71 min, what: isolated}].");
+        run.Name(finding, isolation, isolation);
+        if (run.ReadingsBeginLate is { } late && late > LateReadings)
+            return finding.NotEvaluated($"the readings begin {EvacuationClock.Span(late)} after isolation", "Read the gauge when the valve is closed.");
+        var present = context.Present;
+        var statement = context.State(limit);
+        if (run.AtIsolation is not { } level)
+        {
+            var row = run.Rows.Series.IndexAtOrAfter(isolation);
+            return row < run.Rows.Series.Count && run.Rows.Series.OverRange[row]
+                ? finding.Decide(false, statement).Say($"At isolation, {run.Clock.Moment(isolation)}, the gauge was over its range.").Next(Help.WhenItFails).Build()
+                : finding.Show(statement).NotEvaluated("the log has a gap at isolation", "Log at steps of 10 s or less, and read the gauge when the valve is closed.");
+        }
+
+        finding.Step(
+            "p_i", "pressure at isolation", "straight line between the readings on either side",
+            $"{run.Clock.Moment(isolation)}, {(run.Parts.IsolationBasis == SegmentBasis.Given ? "as written" : "found from the readings")}", present.Text(level, DisplayKind.Vacuum));
+        finding.Judge(level, DisplayKind.Vacuum, statement).Remark(limit.Remark(present.Units));
+        foreach (var reservation in new[] { run.View.LevelReservation, run.Gauge.Reservation })
+        {
+            if (reservation is not null)
+                finding.Reserve(reservation);
+        }
+
+        var text = $"{VacuumText.Level(present, level.Value)} in the system when the valve was closed at {run.Clock.Moment(isolation)}";
+        return finding.Passes
+            ? finding.Say($"{text}.").Next(run.View.LevelReservation is null ? "Write the gauge's accuracy from its data sheet." : "Write gauge: at the system, beyond the isolation valve, where it was so.").Build()
+            : finding.Say($"{text}: above the target.").Next(Help.WhenItFails).Build();
+    }
+}

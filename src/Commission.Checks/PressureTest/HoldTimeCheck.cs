@@ -1,0 +1,59 @@
+using Commission.Checks.Evacuation;
+using Commission.Measurement.Uncertainty;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.PressureTest;
+
+/// <summary>How long the nitrogen hold lasted.</summary>
+internal sealed class HoldTimeCheck : ICheck
+{
+    public string Id => "pressure-test.time";
+
+    public string Phase => Phases.PressureTest;
+
+    public string Title => "Length of the nitrogen hold";
+
+    public CheckHelp Help { get; } = new(
+        "Did the hold last as long as the code, the maker or the kind of system asks? A leak shows by time: twice the time shows half the leak.",
+        "time of the last reading − time of the first ≥ stated time",
+        "60 minutes: International Mechanical and Residential Codes, 2021 and later (from memory). 24 hours: generic installation manuals of multi-split and VRF systems (published).",
+        "Leave the nitrogen in until the time is reached, and read pressure and temperature again.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.PressureTest?.Tightness is null || context.Get<NitrogenRun>() is not { Rows: { } rows } run)
+            yield break;
+        var finding = context.Finding(this).Use("pressure log", run.Hold!.Series?.File);
+        foreach (var at in rows.At)
+            finding.Use("time of a reading", at);
+        if (context.Limits.Find("pressure-test.hold.time") is not { Lower: { } least } limit)
+        {
+            yield return finding.NotEvaluated("no pack sets a time", "Name a limits pack.");
+            yield break;
+        }
+
+        if (Length(rows) is not { } length)
+        {
+            yield return finding.Show(context.State(limit)).NotEvaluated("the times of the readings are not known", "Write the clock time of the first and of the last reading.");
+            yield break;
+        }
+
+        finding.Judge(Uncertain.Exact(length), DisplayKind.Duration, context.State(limit)).Remark(Limits.LimitStatements.Remark(limit, context.Present.Units));
+        yield return finding.Passes
+            ? finding.Say($"The nitrogen was held for {EvacuationClock.Span(length)}.").Build()
+            : finding.Say($"The nitrogen was held for {EvacuationClock.Span(length)}; {least.Text} are asked.").Next(Help.WhenItFails).Build();
+    }
+
+    private static double? Length(NitrogenRows rows)
+    {
+        if (!rows.Times.IsEmpty)
+            return rows.Length;
+        if (rows.At.Length < 2)
+            return null;
+        var (first, last) = (rows.At[0].Value, rows.At[^1].Value);
+        return first.Clock is { } a && last.Clock is { } b ? (b - a).TotalSeconds
+            : first.Elapsed is { } p && last.Elapsed is { } q ? q.Si - p.Si
+            : null;
+    }
+}

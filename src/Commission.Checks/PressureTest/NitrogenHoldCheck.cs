@@ -1,0 +1,158 @@
+using System.Globalization;
+using Commission.Checks.Evacuation;
+using Commission.Checks.Findings;
+using Commission.Checks.PressureTest.Analysis;
+using Commission.Checks.Readings;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Decisions;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.PressureTest;
+
+/// <summary>The nitrogen hold: what was lost after temperature is taken out, with everything that makes it doubtful.</summary>
+internal sealed class NitrogenHoldCheck : ICheck
+{
+    private const string Span2000 = "real nitrogen: Span, Lemmon, Jacobsen, Wagner and Yokozeki, J. Phys. Chem. Ref. Data 29 (2000) 1361";
+
+    public string Id => "pressure-test.hold";
+
+    public string Phase => Phases.PressureTest;
+
+    public string Title => "Nitrogen hold";
+
+    public CheckHelp Help { get; } = new(
+        "Did nitrogen leave during the hold? The pressure follows the temperature of the gas, about 1 psi per °F at 450 psig; what is left after that is loss, or doubt. The hold finds large leaks; only the search of the joints may speak of grams a year.",
+        "L = 1 − ρ(p₂, T₂)/ρ(p₁, T₁) with the density of real nitrogen, absolute pressures and temperatures; pass when L + U ≤ R; smallest loss it can show 3.29·u; L < −U: temperature or gauge at fault",
+        "Density: Span and others 2000 (published); the ideal-gas law understates the effect of temperature by 3 to 10 % (computed). R = 1 % of the absolute test pressure: default of this program (common practice, no source). Detection limits: ISO 11843-1 (from memory).",
+        "Search every joint with bubble solution, repair, and hold again. Where U is too wide: wait longer after filling, put the clamp on shaded pipe, read a finer gauge, hold through a stretch of even temperature.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.PressureTest is not { } test)
+            yield break;
+        var run = context.Get<NitrogenRun>();
+        var finding = context.Finding(this).Use("section under test", test.Section).Use("gas", test.Gas);
+        if (run is not { Hold: { } hold, Rows: { } rows })
+        {
+            yield return finding.NotEvaluated("no hold is written", "Write tightness: {from: {at: …, pressure: …, temperature: …, settled: …}, to: {…}}.");
+            yield break;
+        }
+
+        foreach (var reading in rows.Corrected)
+            finding.Use(reading);
+        foreach (var use in rows.Uses)
+            finding.Use(use);
+        foreach (var at in rows.At)
+            finding.Use("time of a reading", at);
+        finding.Use("settled", hold.From?.Settled).Use("shaded", hold.Shaded).Use("oil in the circuit", test.OilInCircuit);
+        if (test.Gas.Value is not (TestGas.DryNitrogen or TestGas.NitrogenWithTracer))
+            yield return finding.NotEvaluated($"the hold is worked out for nitrogen, and {test.Gas.Text} was used", "Test with dry nitrogen.");
+        else if (run.Loss is not { } loss)
+            yield return finding.NotEvaluated(run.WhyNot!, rows.Todo ?? "Check pressures and temperatures.");
+        else if (context.Limits.Find("pressure-test.hold.loss") is not { Upper: { } most } limit)
+            yield return finding.NotEvaluated("no pack sets a limit", "Name a limits pack.");
+        else
+            yield return Judge(context, run, Explained(context, finding, run, loss), loss, context.State(limit), most.Si);
+    }
+
+    private Finding Judge(CheckContext context, NitrogenRun run, FindingBuilder finding, NitrogenLoss loss, LimitStatement limit, double allowed)
+    {
+        var present = context.Present;
+        var u = loss.Loss.Expanded;
+        var measured = present.Text(loss.Loss, DisplayKind.Percentage);
+        var smallest = present.Text(loss.SmallestDetectable, DisplayKind.Percentage);
+        if (loss.Judge(allowed) == NitrogenVerdict.TemperatureOrGauge)
+        {
+            return finding.Measure(loss.Loss, DisplayKind.Percentage).Show(limit).NotEvaluated(
+                $"the gas seems to have grown by {present.Text(-loss.Loss.Value, DisplayKind.Percentage)}, more than U: temperature or gauge is at fault",
+                "Check that the clamp sat on shaded bare pipe at both ends, zero the gauge, and hold again.");
+        }
+
+        if (u >= allowed)
+        {
+            return finding.Measure(loss.Loss, DisplayKind.Percentage).Show(limit).NotEvaluated(
+                $"the hold cannot show {present.Text(allowed, DisplayKind.Percentage)}: U is {present.Text(u, DisplayKind.Percentage)}, most of it {loss.Loss.Budget[0].Cause.Name}",
+                "Hold through a stretch of even temperature, with the clamp on shaded pipe, and read a gauge with a finer scale.");
+        }
+
+        finding.Judge(loss.Loss, DisplayKind.Percentage, limit);
+        foreach (var reservation in Reservations(run))
+            finding.Reserve(reservation);
+        finding.Remark(loss.LossShown && finding.Passes ? $"A loss is shown, within what is allowed: {present.Text(loss.CorrectedDrop, DisplayKind.PressureDifference)}." : null);
+        finding.Remark(run.Course?.LooksLikeSettling == true ? "The loss fell in the first half of the hold alone: gas still cooling from filling, or taken up by oil, looks like this." : null);
+        if (run.Test is { } test && (test.OilInCircuit?.Value ?? test.Section?.Value is CircuitSection.WholeSystem or CircuitSection.Outdoor or CircuitSection.HighSide))
+            finding.Remark("Oil in the section takes up nitrogen: a small loss in the first hour may be that.");
+        var length = EvacuationClock.Span(run.Rows!.Length);
+        if (finding.Passes)
+        {
+            return finding.Say($"{measured} lost in {length} after temperature is taken out; the hold could show {smallest}.")
+                .Next("Write how long the gas had settled, where the temperature was read, and the gauge's accuracy.").Build();
+        }
+
+        return finding.Verdict == Verdict.ConditionalFail
+            ? finding.Say($"{measured} lost in {length} after temperature is taken out: more than allowed, though not beyond U.").Next(Help.WhenItFails).Build()
+            : finding.Say($"{measured} lost in {length} after temperature is taken out: more than allowed.").Next(Help.WhenItFails).Build();
+    }
+
+    private static FindingBuilder Explained(CheckContext context, FindingBuilder finding, NitrogenRun run, NitrogenLoss loss)
+    {
+        var present = context.Present;
+        var (start, end) = (loss.Start, loss.End);
+        foreach (var (index, reading) in new[] { (1, start), (2, end) })
+        {
+            finding.Step(
+                index == 1 ? "ρ₁" : "ρ₂", index == 1 ? "density at the start" : "density at the end", "ρ(p, T)",
+                $"{present.Text(reading.Absolute, DisplayKind.AbsolutePressure, 2)}, {present.Text(reading.Temperature, DisplayKind.Temperature)}",
+                present.Text(NitrogenRun.Density(reading.Temperature, reading.Absolute) ?? double.NaN, DisplayKind.Density, 3), Span2000);
+        }
+
+        finding.Step("L", "loss", "1 − ρ₂/ρ₁", "", present.Text(loss.Loss, DisplayKind.Percentage));
+        finding.Step("L_i", "the same by the ideal-gas law, for comparison", "1 − p₂·T₁/(p₁·T₂)", "", present.Text(loss.IdealLoss, DisplayKind.Percentage, 2));
+        finding.Step(
+            "p′₂", "pressure at the end, referred to the temperature at the start", "ρ(p′₂, T₁) = ρ(p₂, T₂)", $"{present.Text(end.Gauge, DisplayKind.Pressure)} at {present.Text(end.Temperature, DisplayKind.Temperature)}",
+            present.Text(loss.ReferredPressure - start.Atmosphere, DisplayKind.Pressure), Span2000);
+        finding.Step(
+            "S", "what moves it", "∂p/∂T at constant density", $"at {present.Text(start.Gauge, DisplayKind.Pressure)}",
+            $"{present.Text(-loss.PerKelvin / loss.PerPascal * context.Present.Units[DisplayKind.TemperatureDifference].Unit.Factor, DisplayKind.PressureDifference, 2)} per {present.Unit(DisplayKind.TemperatureDifference)}", Span2000);
+        finding.Step("L_d", "smallest loss that this hold shows nineteen times in twenty", "3.29 · u", "", present.Text(loss.SmallestDetectable, DisplayKind.Percentage, 2), "ISO 11843-1 (from memory)");
+        if (Refrigerant(context, run, loss) is { } leak)
+            finding.Step("ṁ_d", "as refrigerant vapour out of the same hole", "viscous, Q ∝ (p² − p_atm²)/η", $"{present.Text(loss.SmallestDetectable, DisplayKind.Percentage, 2)} in {EvacuationClock.Span(run.Rows!.Length)}", leak, $"viscous flow, EN 1779 (from memory); {VaporViscosity.Source}");
+        if (context.Get<SiteAtmosphere>() is { } site && !run.Rows!.IsAbsolute)
+        {
+            foreach (var use in site.Uses)
+                finding.Use(use);
+        }
+
+        return finding;
+    }
+
+    // Tells what no pressure gauge can: that the hold is no leak search.
+    private static string? Refrigerant(CheckContext context, NitrogenRun run, NitrogenLoss loss)
+    {
+        const double room = 293.15;
+        var refrigerant = context.Get<CircuitRefrigerant>();
+        if (SectionVolume.Of(context, run.Test!.Section).Value is not { } volume || refrigerant is not { Fluid: { } fluid, Info: { } info } || !(run.Rows!.Length > 0)
+            || VaporViscosity.Of(info) is not { } viscosity || fluid.DewAtTemperature(room) is not { Ok: true, Value: var dew })
+            return null;
+        var air = loss.Start.Atmosphere;
+        var lost = loss.SmallestDetectable * loss.Start.Absolute * volume.Value / run.Rows.Length;
+        var flow = lost * VaporViscosity.Nitrogen / viscosity * ((dew.Pressure * dew.Pressure) - (air * air)) / ((loss.Start.Absolute * loss.Start.Absolute) - (air * air));
+        var perYear = EvacuationAnalysis.LeakRate.MassFlow(flow, fluid.MolarMass, room) * 86_400 * 365.25;
+        return perYear >= 1
+            ? string.Create(CultureInfo.InvariantCulture, $"of the order of {perYear:0.#} kg/yr")
+            : string.Create(CultureInfo.InvariantCulture, $"of the order of {perYear * 1000:0} g/yr");
+    }
+
+    private static IEnumerable<string> Reservations(NitrogenRun run)
+    {
+        if (!run.Rows!.AccuracyKnown)
+            yield return "the accuracy of the gauge or the thermometer is not written, so U is too small";
+        if (run.Hold!.From?.Settled is null && run.Test!.Started is null)
+            yield return "how long the gas had settled after filling is not written";
+        if (run.Hold.Shaded?.Value == false)
+            yield return "the temperature was read in the sun";
+        if (run.Hold.TemperatureTaken?.Value == TemperaturePlace.Air)
+            yield return "the temperature was read in the air and not on the pipe";
+    }
+}
