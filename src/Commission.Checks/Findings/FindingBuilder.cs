@@ -312,19 +312,32 @@ public sealed class FindingBuilder
     private string CauseText(double u, DisplayKind? kind)
     {
         if (kind is not { } known)
-            return u.ToString("G3", CultureInfo.InvariantCulture);
+            return Plain(u);
         var unit = Fine(known);
-        return string.Create(CultureInfo.InvariantCulture, $"{u / unit.Factor:G3}{(unit.Symbol == "1" ? "" : " " + unit.Symbol)}");
+        return string.Create(CultureInfo.InvariantCulture, $"{Plain(u / unit.Factor)}{(unit.Symbol == "1" ? "" : " " + unit.Symbol)}");
     }
 
     private string SensitivityText(double sensitivity, DisplayKind result, DisplayKind? cause)
     {
         if (cause is not { } known)
-            return sensitivity.ToString("G3", CultureInfo.InvariantCulture);
+            return Plain(sensitivity);
         var up = Fine(result);
         var down = Fine(known);
-        var number = (sensitivity * down.Factor / up.Factor).ToString("G3", CultureInfo.InvariantCulture);
+        var number = Plain(sensitivity * down.Factor / up.Factor);
         return up.Symbol == down.Symbol ? number : $"{number} {up.Symbol} per {down.Symbol}";
+    }
+
+    // Three digits; powers of ten as people write them, not as programs do.
+    private static string Plain(double number)
+    {
+        var text = number.ToString("G3", CultureInfo.InvariantCulture);
+        var e = text.IndexOf('E', StringComparison.Ordinal);
+        if (e < 0)
+            return text;
+        var exponent = int.Parse(text.AsSpan(e + 1), NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture);
+        return exponent is >= -6 and <= 6
+            ? Math.Round((decimal)number, Math.Clamp(2 - (int)Math.Floor(Math.Log10(Math.Abs(number))), 0, 12)).ToString("0.############", CultureInfo.InvariantCulture)
+            : string.Create(CultureInfo.InvariantCulture, $"{text[..e]}·10^{exponent}");
     }
 
     private Unit Fine(DisplayKind kind) => context.Present.Units[kind].Smaller ?? context.Present.Units[kind].Unit;

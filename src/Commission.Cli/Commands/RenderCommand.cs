@@ -41,6 +41,9 @@ internal static class RenderCommand
         {
             var moment = RunClock.AsOf(parsed.GetValue(asOf), Environment.GetEnvironmentVariable("SOURCE_DATE_EPOCH"));
             var worst = ExitCode.Accepted;
+            // Templates are parsed while the first job is read: they need nothing of each other.
+            if (parsed.GetValue(template) is null)
+                _ = Task.Run(TemplateSet.BuiltIn.Prepare);
             var ready = new List<EvaluatedJob>();
             foreach (var path in parsed.GetRequiredValue(jobs))
             {
