@@ -104,6 +104,7 @@ public sealed class ReadingCorrector
             var corrected = checks.Correct(context.Scope, value, new CorrectionPrinter(si => present.Text(si, DisplayKind.Pressure), si => present.Text(si, DisplayKind.PressureDifference)));
             value = corrected.Value;
             afterZero = corrected.Steps.FirstOrDefault(s => s.Name == "zero")?.After ?? shown;
+            EnterUnits(value, DisplayKind.PressureDifference);
             Explain(name, instrument!.Id, corrected, steps, DisplayKind.Pressure);
             UseChecks(instrument, uses);
         }
@@ -145,6 +146,7 @@ public sealed class ReadingCorrector
         {
             var corrected = ice.Correct(context.Scope, value, print, context.Assume("assumption.thermocouple.warming"));
             value = corrected.Value;
+            EnterUnits(value, DisplayKind.TemperatureDifference);
             Explain(name, instrument.Id, corrected, steps, DisplayKind.Temperature);
             var shown = instrument.Described.Checks!.IcePoint!.Adjusted ?? instrument.Described.Checks.IcePoint.Read;
             uses.Add(new ReadingUse($"{instrument.Id}: ice point", shown.Text, shown.At, instrument.Id));
@@ -155,6 +157,7 @@ public sealed class ReadingCorrector
         {
             var corrected = instrument.Coupling.Correct(context.Scope, value, ambient.Value, print);
             value = corrected.Value;
+            EnterUnits(value, DisplayKind.TemperatureDifference);
             Explain(name, instrument.Id, corrected, steps, DisplayKind.Temperature);
             uses.AddRange(ambient.Uses);
             if (instrument.Described.Insulated is { } insulated)
@@ -162,6 +165,22 @@ public sealed class ReadingCorrector
         }
 
         return Made(name, value, afterZero, uses, steps, instrument, accuracyKnown);
+    }
+
+    // Corrections make causes of their own; budgets print them in the unit of the reading, shares of a distance in per cent.
+    private void EnterUnits(Uncertain value, DisplayKind kind)
+    {
+        foreach (var cause in value.Budget.Select(line => line.Cause).Where(c => context.Causes.KindOf(c) is null))
+        {
+            if (cause.Name.EndsWith(": accuracy", StringComparison.Ordinal))
+                continue;
+            context.Causes.Enter(cause, cause.Name switch
+            {
+                var n when n.EndsWith("wire away from the ice point", StringComparison.Ordinal) || n.EndsWith("air around the clamp", StringComparison.Ordinal) => DisplayKind.Percentage,
+                var n when n.EndsWith("cold junction", StringComparison.Ordinal) => DisplayKind.Number,
+                _ => kind,
+            });
+        }
     }
 
     private static CorrectedReading Made(

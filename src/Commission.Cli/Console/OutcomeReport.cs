@@ -33,7 +33,8 @@ internal static class OutcomeReport
         var why = finding.Verdict == Verdict.NotEvaluated ? finding.Reason : finding.Reservation ?? finding.Statement;
         if (!string.IsNullOrEmpty(why))
             output.WriteLine($"  {"",LabelWidth} {why}");
-        if (finding.NextStep is { } next)
+        // What nobody required and nobody wrote down needs no advice at the tailgate; the record has it.
+        if (finding.NextStep is { } next && (finding.Verdict != Verdict.NotEvaluated || finding.Required))
             output.WriteLine($"  {"",LabelWidth} Next: {next}");
     }
 
