@@ -4,6 +4,7 @@ using Commission.Checks.Evacuation;
 using Commission.Checks.Functional;
 using Commission.Checks.Instruments;
 using Commission.Checks.PressureTest;
+using Commission.Checks.Refrigerants;
 using Commission.Checks.Safety;
 
 namespace Commission.Checks;
@@ -102,6 +103,17 @@ public static class CheckCatalogue
         new LeakSensorCheck(),
         new ConcentrationLimitCheck(),
         new DevicesCheck(),
+
+        // refrigerant
+        new RecoveryLevelCheck(),
+        new LedgerCheck(),
+        new CylinderFillCheck(),
+        new LabelCheck(),
+        new AfterStartLeakCheck(),
+        new CarbonDioxideCheck(),
+        new ThresholdsCheck(),
+        new LeakRateCheck(),
+        new RecordsCheck(),
 
         // functional
         new ThermostatCallsCheck(),

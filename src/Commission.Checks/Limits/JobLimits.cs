@@ -1,4 +1,5 @@
 using Commission.Checks.Readings;
+using Commission.Checks.Refrigerants;
 
 namespace Commission.Checks.Limits;
 
@@ -19,6 +20,7 @@ internal sealed class JobLimits : IAnalysis<JobLimits>
         {
             Refrigerant = refrigerant.Designation,
             RefrigerantClass = refrigerant.Info?.SafetyGroup?.Value,
+            OzoneDepleting = refrigerant.Info is { } info ? GasFamilies.DepletesOzone(info) : null,
             Ambient = job.Evacuation?.Ambient?.Value.Si,
         };
         var packs = job.Limits is { } limits ? limits.Packs.Select(p => p.Value) : [];

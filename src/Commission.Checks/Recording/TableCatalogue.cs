@@ -2,6 +2,7 @@ using Commission.Checks.Charge;
 using Commission.Checks.Evacuation;
 using Commission.Checks.Functional;
 using Commission.Checks.PressureTest;
+using Commission.Checks.Refrigerants;
 
 namespace Commission.Checks.Recording;
 
@@ -14,6 +15,7 @@ public static class TableCatalogue
         new PressureTestTable(),
         new EvacuationPartsTable(),
         new ChargeReadingsTable(),
+        new RefrigerantLedgerTable(),
         new FunctionalTable(),
     ];
 }

@@ -1,0 +1,88 @@
+using System.Globalization;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Decisions;
+using Commission.Measurement.Uncertainty;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Refrigerants;
+
+/// <summary>Every mass of refrigerant in and out, and whether scale and cylinder say the same.</summary>
+internal sealed class LedgerCheck : ICheck
+{
+    public string Id => "refrigerant.ledger";
+
+    public string Phase => Phases.Refrigerant;
+
+    public string Title => "Refrigerant ledger";
+
+    public CheckHelp Help { get; } = new(
+        "Where did every pound come from and go to? Where a cylinder was weighed twice, once as cylinder and once in the work, do both say the same?",
+        "net = Σ charged − Σ taken off − Σ recovered; two weighings of one movement agree when E_n = |a − b| / √(U_a² + U_b²) ≤ the pack's bound, shared errors taken out",
+        "40 CFR 82 subpart F and Regulation (EU) 2024/573 ask for the masses; agreement of two results as in proficiency tests (ISO 13528, from memory).",
+        "Weigh again what can still be weighed, find the wrong number and correct it. What was not weighed stays unknown: say so in the notes.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        var ledger = context.Get<RefrigerantLedger>();
+        if (ledger.Movements.IsEmpty)
+            yield break;
+        var finding = context.Finding(this);
+        foreach (var movement in ledger.Movements)
+            movement.Mass?.UseIn(finding);
+        finding.Use("cylinder", context.Job.Recovery?.Cylinder);
+        foreach (var weighing in context.Job.Charging?.Scale ?? [])
+            finding.Use("cylinder", weighing.Cylinder);
+        var unweighed = ledger.Movements.Where(m => m.Mass is null).Select(m => m.Name).ToList();
+        if (unweighed.Count > 0)
+        {
+            yield return finding.NotEvaluated($"the mass {string.Join(", ", unweighed)} is not written", "Write the mass, or the cylinder's gross mass before and after.");
+            yield break;
+        }
+
+        var net = ledger.Net!;
+        var present = context.Present;
+        string Total(int sign) => present.Text(ledger.Movements.Where(m => m.Sign == sign).Sum(m => m.Mass!.Value.Value), DisplayKind.Mass);
+        finding.Step("m_net", "net into the circuit", "Σ in − Σ out", $"{Total(1)} − {Total(-1)}", present.Text(net, DisplayKind.Mass), "definition");
+        if (ledger.Movements.Where(m => m.Cylinder is null).Select(m => m.Name).Distinct(StringComparer.Ordinal).ToList() is { Count: > 0 } unnamed)
+            finding.Remark($"No cylinder is named for what was {string.Join(" and ", unnamed)}.");
+        var said = $"In {Total(1)}, out {Total(-1)}: net {present.Text(net.Value, DisplayKind.Mass)} into the circuit.";
+        if (Worst(context, ledger, finding) is not { } worst || context.Limits.Find("evidence.agreement") is not { Upper: { } most } limit)
+        {
+            yield return finding.Measure(net, DisplayKind.Mass).Decide(true).Say(said).Build();
+            yield break;
+        }
+
+        finding.Measure(net, DisplayKind.Mass).Decide(worst.Error <= most.Si, context.State(limit));
+        yield return finding.Passes
+            ? finding.Say($"{said} Cylinders and scale agree.").Build()
+            : finding.Say($"{said} For {worst.Cylinder} they differ by {worst.Difference}, more than the weighing explains.").Next(Help.WhenItFails).Build();
+    }
+
+    // The weighing of a movement against the gross masses of its cylinder; the pair that agrees least.
+    private static (string Cylinder, double Error, string Difference)? Worst(CheckContext context, RefrigerantLedger ledger, Findings.FindingBuilder finding)
+    {
+        (string Cylinder, double Error, string Difference)? worst = null;
+        foreach (var cylinder in context.Job.Cylinders)
+        {
+            var moved = ledger.Movements.Where(m => ReferenceEquals(ledger.CylinderOf(m), cylinder)).ToList();
+            if (moved.Count == 0 || ledger.LeftBy(cylinder) is not { } left)
+                continue;
+            left.UseIn(finding);
+            finding.Use("cylinder", cylinder.Id);
+            var booked = moved.Select(m => m.Sign * m.Mass!.Value).Aggregate((a, b) => a + b);
+            // A number of which nothing is doubtful must be met exactly, but not to the last bit of a double.
+            var agreement = Agreement.Of(left.Value + Grain(context), booked);
+            finding.Step(
+                "E_n", $"agreement for {cylinder.Id.Value}", "|a − b| / U(a − b)",
+                $"|{context.Present.Text(left.Value.Value, DisplayKind.Mass)} − {context.Present.Text(booked.Value, DisplayKind.Mass)}| / {context.Present.Text(agreement.Difference.Expanded, DisplayKind.Mass)}",
+                agreement.NormalizedError.ToString("0.00", CultureInfo.InvariantCulture), "ISO 13528 (from memory)");
+            if (worst is null || agreement.NormalizedError > worst.Value.Error)
+                worst = (cylinder.Id.Value, agreement.NormalizedError, context.Present.Text(Math.Abs(agreement.Difference.Value), DisplayKind.Mass));
+        }
+
+        return worst;
+    }
+
+    private static Uncertain Grain(CheckContext context) => context.Scope.Reading(0, 1.0 * RootCause.FromHalfWidth("rounding", "half a gram", 0.0005));
+}

@@ -1,0 +1,54 @@
+using Commission.Measurement.Decisions;
+using Xunit;
+
+namespace Commission.Checks.Tests.Refrigerants;
+
+/// <summary>What is written on the unit against what the scale says.</summary>
+public sealed class LabelCheckTests
+{
+    private const string Check = "refrigerant.label";
+    private const string Weighed = "charging: {unit arrived: charged, scale: {before: 24.86 lb, after: 23.84 lb}, left in hoses: 0 oz +/- 0.5}\n";
+
+    [Theory]
+    [InlineData("factory: 6 lb 8 oz, added: 1 lb 0.3 oz", Verdict.Pass)] // 24.86 − 23.84 = 1.02 lb = 16.3 oz
+    [InlineData("factory: 6 lb 8 oz, added: 1 lb 3 oz", Verdict.Fail)]
+    [InlineData("factory: 6 lb 8 oz, added: 1 lb 0.3 oz, total: 7 lb 8.3 oz", Verdict.Pass)]
+    [InlineData("total: 7 lb 8.3 oz", Verdict.Pass)]
+    [InlineData("total: 6 lb 8 oz", Verdict.Fail)]
+    [InlineData("factory: 7 lb 8 oz, added: 1 lb 0.3 oz", Verdict.Fail)]
+    [InlineData("refrigerant: R-32, total: 7 lb 8.3 oz", Verdict.Fail)]
+    [InlineData("total: 7 lb 8.3 oz, on unit: no", Verdict.Fail)]
+    [InlineData("total: 7 lb 8.3 oz, GWP: 2088", Verdict.Pass)]
+    [InlineData("total: 7 lb 8.3 oz, GWP: 466", Verdict.Fail)]
+    [InlineData("date: 2026-06-18", Verdict.NotEvaluated)]
+    public void The_label_fits(string label, Verdict verdict) =>
+        Assert.Equal(verdict, JobLines.Finding(JobLines.Of($"{Weighed}label: {{{label}}}", equipment: ", nameplate: {factory charge: 6 lb 8 oz}"), Check).Verdict);
+
+    [Fact]
+    public void Tonnes_follow_from_the_labels_own_numbers()
+    {
+        // 7 lb 8.3 oz is 3.411 kg; × 2088 / 1000 = 7.12 t.
+        string Of(string tonnes) => JobLines.Of($"{Weighed}label: {{total: 7 lb 8.3 oz, GWP: 2088, CO2 equivalent: {tonnes}}}", equipment: ", nameplate: {factory charge: 6 lb 8 oz}");
+        Assert.Equal(Verdict.Pass, JobLines.Finding(Of("7120 kg"), Check).Verdict);
+        Assert.Equal(Verdict.Fail, JobLines.Finding(Of("6900 kg"), Check).Verdict);
+    }
+
+    [Fact]
+    public void In_Europe_the_label_holds_five_things()
+    {
+        string Of(string label) => JobLines.Of($"limits: {{packs: [eu-f-gas]}}\n{Weighed}label: {{{label}}}", equipment: ", nameplate: {factory charge: 6 lb 8 oz}");
+        var partly = JobLines.Finding(Of("factory: 6 lb 8 oz, added: 1 lb 0.3 oz, total: 7 lb 8.3 oz"), Check);
+        Assert.Equal(Verdict.ConditionalPass, partly.Verdict);
+        Assert.Equal("GWP is not on the label; t CO2e is not on the label", partly.Reservation);
+        Assert.Equal(Verdict.Pass, JobLines.Finding(Of("factory: 6 lb 8 oz, added: 1 lb 0.3 oz, total: 7 lb 8.3 oz, GWP: 2088, CO2 equivalent: 7120 kg"), Check).Verdict);
+    }
+
+    [Fact]
+    public void Nothing_to_compare_with_is_said()
+    {
+        var finding = JobLines.Finding(JobLines.Of("charging: {unit arrived: unknown}\nlabel: {total: 3 kg}"), Check);
+        Assert.Equal(Verdict.NotEvaluated, finding.Verdict);
+        Assert.Empty(JobLines.Findings(JobLines.Of(Weighed), Check));
+        Assert.Contains(JobLines.Record(JobLines.Of(Weighed)).Reasons, r => r.StartsWith("Label on the unit: nothing in the job", StringComparison.Ordinal));
+    }
+}
