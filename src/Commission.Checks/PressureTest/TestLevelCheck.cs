@@ -22,7 +22,7 @@ internal sealed class TestLevelCheck : ICheck
 
     public CheckHelp Help { get; } = new(
         "Was the test pressure high enough to mean something, and did it stay below what the weakest part may bear?",
-        "minimum = pack factor × design pressure of the section; maximum = lower of pack factor × design pressure and pack factor × rating of the weakest part; all gauge pressures; the lowest reading is held against the minimum, the highest against the maximum",
+        "minimum = pack factor × design pressure of the section; maximum = lower of pack factor × design pressure and pack factor × rating of the weakest part, for a strength test that a pack asks for the rating alone; all gauge pressures; the lowest reading of the hold is held against the minimum, the highest of the test against the maximum",
         "Design pressure: nameplate. Ceiling of 130 %: International Mechanical Code and ASHRAE 15 (from memory). EN 378-2: tightness at most 1.0 PS (from memory). Minimum factor: common practice, no source, unless a pack or the maker says more.",
         "Too low: raise the pressure in steps and hold again. Too high: release it at once, stand clear, and have the weakest part judged by its maker before going on.");
 
@@ -30,37 +30,51 @@ internal sealed class TestLevelCheck : ICheck
     {
         if (context.Job.PressureTest is not { } test)
             yield break;
-        var readings = Readings(context, test).ToList();
-        if (readings.Count == 0)
+        // Absolute pressures share the atmosphere, so the difference to it is the gauge pressure with its own uncertainty.
+        var atmosphere = context.Get<SiteAtmosphere>().Value;
+        (CorrectedReading Reading, Uncertain Value)[] hold = [.. Hold(context, test).Select(Gauge)];
+        (CorrectedReading Reading, Uncertain Value)[] stages = [.. test.Stages.Select((s, i) => Stage(context, test, string.Create(CultureInfo.InvariantCulture, $"stage {i + 1}, {s.Pressure.Text}"), s)).Select(Gauge)];
+        (CorrectedReading Reading, Uncertain Value)[] strength = test.Strength is { } raised ? [Gauge(Stage(context, test, "strength test pressure", raised))] : [];
+        if (hold.Length == 0 && strength.Length == 0)
         {
             yield return context.Finding(this).NotEvaluated("no test pressure is written", "Write the pressure at the start and the end of the hold.");
             yield break;
         }
 
-        // Absolute pressures share the atmosphere, so the difference to it is the gauge pressure with its own uncertainty.
-        var atmosphere = context.Get<SiteAtmosphere>();
-        var gauge = readings.Select(r => (Reading: r, Value: r.Value - atmosphere.Value)).ToList();
-        var low = gauge.MinBy(g => g.Value.Value);
-        var high = gauge.MaxBy(g => g.Value.Value);
-        yield return Minimum(context, test, low.Reading, low.Value);
-        yield return Maximum(context, test, high.Reading, high.Value);
+        yield return Minimum(context, test, hold.Length > 0 ? hold : strength);
+
+        (CorrectedReading Reading, Uncertain Value) Gauge(CorrectedReading reading) => (reading, reading.Value - atmosphere);
+
+        // A pack that asks for a strength test above the design pressure bounds the hold by the design pressure, and the strength test by what the parts bear.
+        var strengthApart = context.Limits.Find("pressure-test.strength.minimum-factor") is not null && strength.Length > 0;
+        (CorrectedReading Reading, Uncertain Value)[] bounded = [.. hold, .. stages, .. strengthApart ? [] : strength];
+        if (bounded.Length > 0)
+            yield return Maximum(context, test, "maximum", bounded, byDesignPressure: true);
+        if (strengthApart)
+            yield return Maximum(context, test, "strength test, maximum", strength, byDesignPressure: false);
     }
 
-    private static IEnumerable<CorrectedReading> Readings(CheckContext context, Jobs.Model.PressureTest test)
-    {
-        if (test.Tightness is { } hold)
-        {
-            foreach (var point in new[] { hold.From }.Concat(hold.Readings).Append(hold.To).OfType<HoldPoint>())
-                yield return context.Readings.Pressure($"test pressure, {point.At.Text}", ReadingName.PressureTest, point.Pressure, test.With);
-        }
+    private static IEnumerable<CorrectedReading> Hold(CheckContext context, Jobs.Model.PressureTest test) => test.Tightness is { } hold
+        ? new[] { hold.From }.Concat(hold.Readings).Append(hold.To).OfType<HoldPoint>()
+            .Select(point => context.Readings.Pressure($"test pressure, {point.At.Text}", ReadingName.PressureTest, point.Pressure, test.With))
+        : [];
 
-        if (test.Strength is { } strength)
-            yield return context.Readings.Pressure("strength test pressure", ReadingName.PressureTest, strength.Pressure, test.With);
+    private static CorrectedReading Stage(CheckContext context, Jobs.Model.PressureTest test, string name, TestStage stage) =>
+        context.Readings.Pressure(name, ReadingName.PressureTest, stage.Pressure, test.With);
+
+    // Every reading of the test is named, since any of them could be the lowest or the highest; only the one that is carries its steps.
+    private FindingBuilder Begin(CheckContext context, Jobs.Model.PressureTest test, string subject, CorrectedReading judged, (CorrectedReading Reading, Uncertain Value)[] all)
+    {
+        var finding = context.Finding(this, subject).Use(judged);
+        foreach (var use in all.SelectMany(a => a.Reading.Uses))
+            finding.Use(use);
+        return finding.Use("section under test", test.Section);
     }
 
-    private Finding Minimum(CheckContext context, Jobs.Model.PressureTest test, CorrectedReading reading, Uncertain gauge)
+    private Finding Minimum(CheckContext context, Jobs.Model.PressureTest test, (CorrectedReading Reading, Uncertain Value)[] all)
     {
-        var finding = context.Finding(this, "minimum").Use(reading).Use("section under test", test.Section);
+        var (reading, gauge) = all.MinBy(g => g.Value.Value);
+        var finding = Begin(context, test, "minimum", reading, all);
         var present = context.Present;
         if (context.Limits.Find("pressure-test.level") is { Lower: not null } makers)
         {
@@ -84,9 +98,10 @@ internal sealed class TestLevelCheck : ICheck
         ? finding.Say($"Lowest test pressure {present.Text(gauge.Value, DisplayKind.Pressure)}, at least {least} asked.").Build()
         : finding.Say($"Lowest test pressure {present.Text(gauge.Value, DisplayKind.Pressure)}, below the {least} asked.").Next("Raise the pressure in steps to the level asked and hold again.").Build();
 
-    private Finding Maximum(CheckContext context, Jobs.Model.PressureTest test, CorrectedReading reading, Uncertain gauge)
+    private Finding Maximum(CheckContext context, Jobs.Model.PressureTest test, string subject, (CorrectedReading Reading, Uncertain Value)[] all, bool byDesignPressure)
     {
-        var finding = context.Finding(this, "maximum").Use(reading).Use("section under test", test.Section);
+        var (reading, gauge) = all.MaxBy(g => g.Value.Value);
+        var finding = Begin(context, test, subject, reading, all);
         var present = context.Present;
         LimitStatement? strictest = null;
         if (test.WeakestPart is { } weakest && context.Limits.Find("pressure-test.maximum-factor.weakest-part") is { Upper: { } share } part)
@@ -97,7 +112,7 @@ internal sealed class TestLevelCheck : ICheck
             finding.Step("p_max", $"rating of the weakest part, {weakest.What.Value}", "factor × rating", string.Create(CultureInfo.InvariantCulture, $"{share.Si:0.###} × {weakest.Rated.Text}"), present.Text(share.Si * rated, DisplayKind.Pressure), part.Source);
         }
 
-        if (DesignPressure(context, test) is { } design && context.Limits.Find("pressure-test.maximum-factor") is { Upper: { } factor } ceiling)
+        if (byDesignPressure && DesignPressure(context, test) is { } design && context.Limits.Find("pressure-test.maximum-factor") is { Upper: { } factor } ceiling)
         {
             finding.Use(design.Name, design.Given);
             var most = factor.Si * design.Gauge;
@@ -111,8 +126,10 @@ internal sealed class TestLevelCheck : ICheck
         finding.Judge(gauge, DisplayKind.Pressure, strictest);
         if (test.WeakestPart is null)
             finding.Reserve("the weakest part of the section and its rating are not written");
+        if (finding.Passes && test.WeakestPart is null)
+            finding.Next("Write the weakest part and its rating.");
         return finding.Passes
-            ? finding.Say($"Highest test pressure {present.Text(gauge.Value, DisplayKind.Pressure)}, within what the section may bear.").Next("Write the weakest part and its rating.").Build()
+            ? finding.Say($"Highest test pressure {present.Text(gauge.Value, DisplayKind.Pressure)}, within what the section may bear.").Build()
             : finding.Say($"DANGER: the section saw {present.Text(gauge.Value, DisplayKind.Pressure)}, above the {present.Text(strictest.UpperSi!.Value, DisplayKind.Pressure)} it may bear.").Next("Release the pressure, keep people away, and have the part judged by its maker before it goes into service.").Build();
     }
 

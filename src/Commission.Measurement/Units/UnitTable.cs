@@ -88,6 +88,7 @@ public static class UnitTable
         Of(Dimension.Mass, "oz", ConversionFactors.Ounce, "ozs", "ounce", "ounces"),
         Of(Dimension.Mass, "kg", 1, "kgs", "kilo", "kilos", "kilogram", "kilograms"),
         Of(Dimension.Mass, "g", 1e-3, "gram", "grams", "gm"),
+        Of(Dimension.Mass, "t", 1e3, "tonne", "tonnes", "t CO2e", "t CO2"),
 
         Of(Dimension.Length, "ft", Foot, "foot", "feet", "'", "′"),
         Of(Dimension.Length, "in", Inch, "inch", "inches", "ins", "\"", "″", "''"),

@@ -61,6 +61,7 @@ public sealed class UnitTableTests
         [(Dimension.Mass, "oz")] = () => new U.Mass(1, UU.MassUnit.Ounce).Kilograms,
         [(Dimension.Mass, "kg")] = () => new U.Mass(1, UU.MassUnit.Kilogram).Kilograms,
         [(Dimension.Mass, "g")] = () => new U.Mass(1, UU.MassUnit.Gram).Kilograms,
+        [(Dimension.Mass, "t")] = () => new U.Mass(1, UU.MassUnit.Tonne).Kilograms,
         [(Dimension.Length, "ft")] = () => new U.Length(1, UU.LengthUnit.Foot).Meters,
         [(Dimension.Length, "in")] = () => new U.Length(1, UU.LengthUnit.Inch).Meters,
         [(Dimension.Length, "m")] = () => new U.Length(1, UU.LengthUnit.Meter).Meters,
