@@ -112,7 +112,7 @@ public static class CheckCatalogue
         new AfterStartLeakCheck(),
         new CarbonDioxideCheck(),
         new ThresholdsCheck(),
-        new LeakRateCheck(),
+        new AnnualLeakRateCheck(),
         new RecordsCheck(),
 
         // functional

@@ -4,7 +4,7 @@ using Xunit;
 namespace Commission.Checks.Tests.Refrigerants;
 
 /// <summary>40 CFR 82.152 and 82.157: 4 lb added to 60 lb after 150 days is 4/60 · 365/150 = 16.2 % a year, above 10 % for comfort cooling.</summary>
-public sealed class LeakRateCheckTests
+public sealed class AnnualLeakRateCheckTests
 {
     private const string Check = "refrigerant.leak-rate";
 

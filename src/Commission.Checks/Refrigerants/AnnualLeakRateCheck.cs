@@ -9,7 +9,7 @@ using Commission.Records.Findings;
 namespace Commission.Checks.Refrigerants;
 
 /// <summary>The leak rate since refrigerant was last added, scaled to a year.</summary>
-internal sealed class LeakRateCheck : ICheck
+internal sealed class AnnualLeakRateCheck : ICheck
 {
     public string Id => "refrigerant.leak-rate";
 
