@@ -1,3 +1,4 @@
+using Commission.Checks.Limits;
 using Xunit;
 
 namespace Commission.Checks.Tests.Charge;
@@ -22,6 +23,15 @@ public sealed class ChargeCatalogueTests
     {
         var help = CheckCatalogue.Find(id)!.Help;
         Assert.All(new[] { help.What, help.Formula, help.Source, help.WhenItFails }, part => Assert.True(part.Length > 20, part));
+    }
+
+    [Fact]
+    public void Every_charge_check_a_pack_requires_exists()
+    {
+        var required = LimitLibrary.EmbeddedNames.SelectMany(name => LimitLibrary.Embedded.Find(name)!.Required).SelectMany(p => p.Checks).SelectMany(c => c)
+            .Where(id => id.StartsWith("charge.", StringComparison.Ordinal)).Distinct(StringComparer.Ordinal).ToList();
+        Assert.Contains("charge.by-weight", required);
+        Assert.All(required, id => Assert.NotNull(CheckCatalogue.Find(id)));
     }
 
     [Fact]
