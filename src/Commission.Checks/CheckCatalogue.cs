@@ -1,3 +1,4 @@
+using Commission.Checks.Air;
 using Commission.Checks.Charge;
 using Commission.Checks.Electrical;
 using Commission.Checks.Evacuation;
@@ -78,6 +79,18 @@ public static class CheckCatalogue
         new ReturnVisitCheck(),
         new CycleCheck(),
         new AsFoundCheck(),
+
+        // air
+        new PsychrometricsCheck(),
+        new TemperatureSplitCheck(),
+        new HeatRiseCheck(),
+        new StaticCheck(),
+        new FilterDropCheck(),
+        new CoilDropCheck(),
+        new AirflowCheck(),
+        new FanPowerCheck(),
+        new CapacityCheck(),
+        new EnergyBalanceCheck(),
 
         new SupplyVoltageCheck(),
         new VoltageUnbalanceCheck(),

@@ -1,3 +1,4 @@
+using Commission.Checks.Air;
 using Commission.Checks.Charge;
 using Commission.Checks.Evacuation;
 using Commission.Checks.PressureTest;
@@ -15,5 +16,6 @@ public static class FigureCatalogue
         new HoldFigure(),
         new ChargeTimeFigure(),
         new PressureEnthalpyFigure(),
+        new PsychrometricFigure(),
     ];
 }

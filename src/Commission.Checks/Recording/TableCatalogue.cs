@@ -1,3 +1,4 @@
+using Commission.Checks.Air;
 using Commission.Checks.Charge;
 using Commission.Checks.Evacuation;
 using Commission.Checks.Functional;
@@ -15,6 +16,7 @@ public static class TableCatalogue
         new PressureTestTable(),
         new EvacuationPartsTable(),
         new ChargeReadingsTable(),
+        new AirTable(),
         new RefrigerantLedgerTable(),
         new FunctionalTable(),
     ];

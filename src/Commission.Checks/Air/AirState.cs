@@ -1,0 +1,128 @@
+using System.Collections.Immutable;
+using Commission.Checks.Readings;
+using Commission.Fluids.Air;
+using Commission.Measurement.Uncertainty;
+
+namespace Commission.Checks.Air;
+
+/// <summary>
+/// Moist air from dry and wet bulb at the site's pressure, by the SI relations of the ASHRAE Handbook, chapter 1, with the doubt of the
+/// readings, of the barometer and of the perfect-gas form itself. Extensive numbers are for each kilogram of dry air.
+/// </summary>
+internal sealed record AirState
+{
+    /// <summary>Where the relations come from, as a trace cites them.</summary>
+    public const string Source = "ASHRAE Handbook — Fundamentals, chapter 1, perfect-gas relations in SI form (from memory); saturation: Hyland and Wexler 1983";
+
+    private AirState()
+    {
+    }
+
+    /// <summary>Which air, with its time.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Why the state is not known, without a full stop; null when it is.</summary>
+    public string? WhyNot { get; private init; }
+
+    /// <summary>What would make it known; null when it is.</summary>
+    public string? Todo { get; private init; }
+
+    /// <summary>Dry and wet bulb.</summary>
+    public ImmutableArray<CorrectedReading> Readings { get; private init; } = [];
+
+    /// <summary>Dry bulb, K.</summary>
+    public Uncertain DryBulb { get; private init; } = Uncertain.Exact(0);
+
+    /// <summary>Wet bulb, K; where it was read a little above the dry bulb, the dry bulb.</summary>
+    public Uncertain WetBulb { get; private init; } = Uncertain.Exact(0);
+
+    /// <summary>Humidity ratio, kg/kg.</summary>
+    public Uncertain HumidityRatio { get; private init; } = Uncertain.Exact(0);
+
+    /// <summary>Enthalpy, J/kg, zero for dry air at 0 °C.</summary>
+    public Uncertain Enthalpy { get; private init; } = Uncertain.Exact(0);
+
+    /// <summary>Relative humidity, 0 to 1.</summary>
+    public Uncertain RelativeHumidity { get; private init; } = Uncertain.Exact(0);
+
+    /// <summary>Dew point, K; null for dry air.</summary>
+    public Uncertain? DewPoint { get; private init; }
+
+    /// <summary>Volume, m³/kg.</summary>
+    public Uncertain Volume { get; private init; } = Uncertain.Exact(0);
+
+    /// <summary>Whether the wet bulb was read above the dry bulb, by no more than U: the air is taken as saturated.</summary>
+    public bool IsTakenAsSaturated { get; private init; }
+
+    /// <summary>The state.</summary>
+    /// <param name="context">The job and everything derived from it.</param>
+    /// <param name="name">Which air, with its time.</param>
+    /// <param name="dry">Dry bulb; null when it was not read.</param>
+    /// <param name="wet">Wet bulb, read or worked out from the humidity; null when there is none.</param>
+    public static AirState Of(CheckContext context, string name, CorrectedReading? dry, CorrectedReading? wet)
+    {
+        if (dry is null || wet is null)
+        {
+            return new AirState
+            {
+                Name = name,
+                WhyNot = dry is null ? $"the dry bulb of the {name} was not read" : $"neither wet bulb nor relative humidity of the {name} was read",
+                Todo = "Read dry bulb and wet bulb, or dry bulb and relative humidity, at one place.",
+                Readings = dry is null ? [] : [dry],
+            };
+        }
+
+        var atmosphere = context.Get<SiteAtmosphere>().Value;
+
+        // Two bulbs are two sensors: what the instrument states for each does not cancel between them.
+        var above = wet.Value.Value - dry.Value.Value;
+        if (above > Math.Sqrt((wet.Value.Expanded * wet.Value.Expanded) + (dry.Value.Expanded * dry.Value.Expanded)))
+            return None(name, dry, wet, $"the wet bulb of the {name} is above its dry bulb by more than their uncertainty", "Wet the wick, or check the two sensors against each other.");
+        var saturated = above > 0;
+        var state = MoistAir.FromWetBulb(dry.Value.Value, Math.Min(wet.Value.Value, dry.Value.Value), atmosphere.Value);
+        if (!state.Ok)
+            return None(name, dry, wet, state.Reason.TrimEnd('.'), "Check the readings.");
+        Uncertain[] inputs = [dry.Value, wet.Value, atmosphere];
+        Uncertain From(Func<MoistAirState, double> property) => Uncertain.Apply(
+            x => MoistAir.FromWetBulb(x[0], Math.Min(x[1], x[0]), x[2]) is { Ok: true, Value: var air } ? property(air) : double.NaN, inputs);
+
+        // Enthalpy and volume are linear in W, so the form's share of W passes straight into them.
+        var form = context.Get<MoistAirForm>();
+        var now = state.Value;
+        var withoutWater = MoistAir.FromHumidityRatio(now.DryBulb, 0, now.Pressure).Value;
+        var ratio = From(air => air.HumidityRatio);
+        return new AirState
+        {
+            Name = name,
+            Readings = [dry, wet],
+            DryBulb = dry.Value,
+            WetBulb = saturated ? dry.Value : wet.Value,
+            HumidityRatio = ratio + (form.HumidityRatio * now.HumidityRatio),
+            Enthalpy = From(air => air.Enthalpy) + (form.HumidityRatio * (now.Enthalpy - withoutWater.Enthalpy)) + form.Enthalpy,
+            RelativeHumidity = From(air => air.RelativeHumidity) + (form.HumidityRatio * now.RelativeHumidity),
+            DewPoint = now.DewPoint is null ? null : From(air => air.DewPoint ?? double.NaN) + DewPointForm(now, form.HumidityRatio),
+            Volume = From(air => air.SpecificVolume) + (form.HumidityRatio * (now.SpecificVolume - withoutWater.SpecificVolume)),
+            IsTakenAsSaturated = saturated,
+        };
+    }
+
+    /// <summary>The dry-bulb and humidity ratio on a saturation or humidity line, for figures.</summary>
+    /// <param name="kelvin">Dry bulb, K.</param>
+    /// <param name="relativeHumidity">0 to 1.</param>
+    /// <param name="pascals">Pressure of the site.</param>
+    /// <returns>kg/kg; null where the air does not exist.</returns>
+    public static double? RatioAt(double kelvin, double relativeHumidity, double pascals) =>
+        MoistAir.FromRelativeHumidity(kelvin, relativeHumidity, pascals) is { Ok: true, Value: var air } ? air.HumidityRatio : null;
+
+    // A little less water stays below saturation, where the dew point exists.
+    private static Uncertain DewPointForm(MoistAirState now, Uncertain form)
+    {
+        const double Less = 1e-4;
+        var less = MoistAir.FromHumidityRatio(now.DryBulb, now.HumidityRatio * (1 - Less), now.Pressure);
+        var slope = less.Ok && less.Value.DewPoint is { } dew && now.DewPoint is { } here ? (here - dew) / Less : 0;
+        return form * slope;
+    }
+
+    private static AirState None(string name, CorrectedReading dry, CorrectedReading wet, string why, string todo) =>
+        new() { Name = name, WhyNot = why, Todo = todo, Readings = [dry, wet] };
+}

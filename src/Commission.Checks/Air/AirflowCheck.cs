@@ -1,0 +1,125 @@
+using System.Globalization;
+using Commission.Checks.Charge;
+using Commission.Checks.Findings;
+using Commission.Checks.Limits;
+using Commission.Checks.Limits.Reading;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Decisions;
+using Commission.Measurement.Uncertainty;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Air;
+
+/// <summary>The airflow against the maker's figure, the design, and the least for its capacity; and one route against another.</summary>
+internal sealed class AirflowCheck : ICheck
+{
+    public string Id => "air.airflow";
+
+    public string Phase => Phases.Air;
+
+    public string Title => "Airflow";
+
+    public CheckHelp Help { get; } = new(
+        "How much air does the blower move, and is it enough for this capacity, for the maker and for the design?",
+        "fan table of the maker at the external static pressure; or cfm = heat/(1.08·ΔT) with the factor scaled by air density; or mean velocity · area; or the sum of the grilles. Airflow for each capacity = V̇ / rated capacity",
+        "California Residential Appendix RA3.2, p. RA3-15 (published): 300 cfm/ton before the charge is judged. ± 15 % of the design: ANSI/ACCA 5 QI and ANSI/RESNET/ACCA/ICC 310 (from memory). 400 cfm/ton nominal: common practice, no source.",
+        "Change the filter, clean the coil, open dampers and registers, read the static pressure, then set the blower. Judge the charge only afterwards.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        var routes = context.Get<AirflowRoutes>();
+        if (routes.Chosen is not { } route)
+            yield break;
+        if (route.Value is not { } flow)
+        {
+            yield return route.UseIn(context.Finding(this)).NotEvaluated($"airflow {route.Words}: {route.WhyNot}", route.Todo!);
+            yield break;
+        }
+
+        var judged = false;
+        foreach (var finding in new[] { Maker(context, route, flow), Design(context, route, flow), PerCapacity(context, route, flow) }.OfType<Finding>())
+        {
+            judged = true;
+            yield return finding;
+        }
+
+        if (!judged)
+            yield return route.UseIn(context.Finding(this)).Measure(flow, DisplayKind.AirFlow).RemarkUnknown(route.Readings).Information($"Airflow {context.Present.Text(flow, DisplayKind.AirFlow)} {route.Words}.", "neither the maker's figure nor a design airflow nor the capacity is written");
+        foreach (var other in routes.Others)
+            yield return Compare(context, route, flow, other);
+    }
+
+    private Finding? Maker(CheckContext context, AirflowRoute route, Uncertain flow)
+    {
+        if (context.Limits.Find("air.airflow") is not { } limit || (limit.Lower is null && limit.Upper is null))
+            return null;
+        return Ended(context, Begin(context, route, "maker's figure"), route, flow, DisplayKind.AirFlow, context.State(limit), limit.Remark(context.Present.Units), "the maker asks for");
+    }
+
+    private Finding? Design(CheckContext context, AirflowRoute route, Uncertain flow)
+    {
+        // A maker's bare target is a design value too.
+        var design = context.Job.Air!.DesignAirflow ?? (context.Limits.Find("air.airflow") is { Lower: null, Upper: null } ? context.Job.Limits?.Airflow?.Target : null);
+        if (design is null || !(design.Value.Si > 0))
+            return null;
+        var finding = Begin(context, route, "design").Use("design airflow", design);
+        var present = context.Present;
+        var share = (flow - design.Value.Si) / design.Value.Si;
+        finding.Step("δ", "airflow against the design", "V̇/V̇_design − 1", $"{present.Text(flow.Value, DisplayKind.AirFlow)} / {design.Text} − 1", present.Text(share, DisplayKind.Percentage), "definition");
+        if (context.Limits.Find("air.airflow.design-tolerance") is not { Upper: { } tolerance } limit)
+            return finding.Measure(share, DisplayKind.Percentage).Information($"Airflow {present.Text(flow, DisplayKind.AirFlow)} {route.Words}; the design asks for {design.Text}.", "no pack in use sets a tolerance around the design");
+        var state = context.State(limit) with { Text = $"{design.Text} ± {tolerance.Text}" };
+        finding.Judge(share, DisplayKind.Percentage, state).RemarkUnknown(route.Readings);
+        Reserve(finding, route);
+        var text = $"Airflow {present.Text(flow, DisplayKind.AirFlow)} {route.Words}, {present.Text(share.Value, DisplayKind.Percentage)} from the design of {design.Text}";
+        if (finding.Passes)
+            return finding.Say($"{text}.").Build();
+        if (context.Limits.Find("air.airflow.grade-two") is { Upper: { } second } grade && share.Value < 0 && -share.Value <= second.Si)
+            finding.Show(context.State(grade)).Remark($"It is within the second grade ({second.Text} short, {grade.Source}).");
+        return finding.Say($"{text}: more than the {tolerance.Text} allowed.").Next(Help.WhenItFails).Build();
+    }
+
+    private Finding? PerCapacity(CheckContext context, AirflowRoute route, Uncertain flow)
+    {
+        var equipment = context.Job.Equipment;
+        if (equipment.Capacity is not { } capacity || !(capacity.Value.Si > 0) || context.Get<ChargeAnalysis>().IsRefrigeration || context.Limits.Find("air.airflow.minimum") is not { } limit)
+            return null;
+        var present = context.Present;
+        var per = flow / WrittenFigure.Of(context, "capacity", capacity, DisplayKind.Capacity).Value;
+        var finding = Begin(context, route, "for its capacity").Use("capacity", capacity)
+            .Step("V̇/Q", "airflow for each capacity", "V̇ / Q_rated", $"{present.Text(flow.Value, DisplayKind.AirFlow)} / {capacity.Text}", present.Text(per, DisplayKind.FlowPerCapacity), "definition");
+        if (context.Limits.Find("air.airflow.nominal") is { Target: { } nominal })
+            finding.Remark(string.Create(CultureInfo.InvariantCulture, $"Nominal is {nominal.Text}: 350 in humid climates, 450 in dry ones and for heat pumps (common practice)."));
+        return Ended(context, finding, route, per, DisplayKind.FlowPerCapacity, context.State(limit), limit.Remark(present.Units), "asked for");
+    }
+
+    private Finding Compare(CheckContext context, AirflowRoute route, Uncertain flow, AirflowRoute other)
+    {
+        var present = context.Present;
+        var finding = other.UseIn(Begin(context, route, $"{MemberWords.Of(route.Method.ToString())} against {MemberWords.Of(other.Method.ToString())}"));
+        var agreement = Agreement.Of(flow, other.Value!);
+        finding.Measure(agreement.Difference, DisplayKind.AirFlow)
+            .Step("E_n", "agreement of the two routes", "|a − b| / U(a − b), shared causes taken out", $"{present.Text(flow.Value, DisplayKind.AirFlow)}, {present.Text(other.Value!.Value, DisplayKind.AirFlow)}, U {present.Text(agreement.Difference.Expanded, DisplayKind.AirFlow)}", agreement.NormalizedError.ToString("0.00", CultureInfo.InvariantCulture), "ISO 13528 and ISO/IEC 17043 (from memory)");
+        return finding.Information(
+            $"Airflow {present.Text(flow, DisplayKind.AirFlow)} {route.Words} and {present.Text(other.Value!, DisplayKind.AirFlow)} {other.Words}: the two {(agreement.Agrees ? "agree within their uncertainty" : "do not agree within their uncertainty")}.",
+            "compares two routes to one number");
+    }
+
+    private Finding Ended(CheckContext context, FindingBuilder finding, AirflowRoute route, Uncertain y, DisplayKind kind, LimitStatement state, string? remark, string asked)
+    {
+        finding.Judge(y, kind, state).Remark(remark).RemarkUnknown(route.Readings);
+        Reserve(finding, route);
+        var text = $"Airflow {context.Present.Text(y, kind)} {route.Words}; {state.Text} {asked}";
+        return finding.Passes ? finding.Say($"{text}.").Build() : finding.Say($"{text}: {(y.Value < state.LowerSi ? "too little" : "too much")} air.").Next(Help.WhenItFails).Build();
+    }
+
+    private static void Reserve(FindingBuilder finding, AirflowRoute route)
+    {
+        if (route.Reservation is { } why && finding.Passes)
+            finding.Reserve(why).Next("Write what is missing, or measure the airflow another way.");
+    }
+
+    private FindingBuilder Begin(CheckContext context, AirflowRoute route, string subject) =>
+        route.UseIn(context.Finding(this, subject)).Use("airflow method", route.Method == AirflowMethod.FanTable && context.Job.Air!.Airflow is null ? null : context.Job.Air!.Airflow?.Method);
+}

@@ -1,0 +1,101 @@
+using System.Collections.Immutable;
+using Commission.Checks.Charge;
+using Commission.Checks.Findings;
+using Commission.Checks.Readings;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Uncertainty;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Air;
+
+/// <summary>Return over supply dry bulb in cooling against its target: above it the airflow is low, below it the capacity probably is.</summary>
+internal sealed class TemperatureSplitCheck : ICheck
+{
+    public string Id => "air.temperature-split";
+
+    public string Phase => Phases.Air;
+
+    public string Title => "Temperature split";
+
+    public CheckHelp Help { get; } = new(
+        "Does the air cool by as much as it should at this load? Too much means that too little air is moving; too little means that the capacity is probably low.",
+        "split = T_return − T_supply, dry bulbs; target from the maker, else from the table at return dry and wet bulb. The U of the target, ∂/∂DB · U(DB) and ∂/∂WB · U(WB), is part of U.",
+        "California Residential Appendix RA3.2: ± 3 °F and what it means published (p. RA3-16), table RA3.2-3 from memory.",
+        "Above the target: clean filter and coil, open registers and dampers, raise the blower, read again after 15 min. Below it: measure again; if it stays, look at charge and compressor.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        var analysis = context.Get<ChargeAnalysis>();
+        if (analysis.Spoken(OperatingMode.Cooling, HasBoth) is not { } row)
+            yield break;
+        if (analysis.IsRefrigeration && context.Limits.Find("air.temperature-split") is null)
+            yield break;
+        yield return Judge(context, analysis, row);
+    }
+
+    private static bool HasBoth(ChargeRow row) => row.Written is { ReturnDryBulb: not null, SupplyDryBulb: not null };
+
+    private Finding Judge(CheckContext context, ChargeAnalysis analysis, ChargeRow row)
+    {
+        var present = context.Present;
+        var split = row.ReturnDryBulb!.Value - row.SupplyDryBulb!.Value;
+        var finding = context.Finding(this, row.Time).Use(row.ReturnDryBulb).Use(row.SupplyDryBulb)
+            .Step("ΔT", "temperature split", "T_return − T_supply", $"{present.Text(row.ReturnDryBulb.Value.Value, DisplayKind.Temperature)} − {present.Text(row.SupplyDryBulb.Value.Value, DisplayKind.Temperature)}", present.Text(split, DisplayKind.TemperatureDifference))
+            .Measure(split, DisplayKind.TemperatureDifference);
+        var text = present.Text(split, DisplayKind.TemperatureDifference);
+        var target = SplitTarget.Of(context, row);
+        if (target.IsTable && analysis.ByWeightOnly is { } weight)
+            return finding.Information($"The air cooled by {text} at {row.Time}.", $"{weight}; the table is made for ducted systems with one indoor coil");
+        var gates = new ChargeGates(row.Settling, target.IsTable ? RunningCondition.Of(context, row) : null);
+        foreach (var reading in target.Readings)
+            finding.Use(reading);
+        finding.Add(target.Steps);
+        gates.NameIn(finding);
+        if (gates.Blocked is var (why, todo))
+            return finding.Say($"The air cooled by {text} at {row.Time}; this is not judged: {why}.").NotEvaluated(why, todo);
+        if (target.Limit is not { } limit)
+            return finding.Say($"The air cooled by {text} at {row.Time}; this is not judged: {target.WhyNot}.").NotEvaluated(target.WhyNot!, target.Todo!);
+
+        // The limit moves with the readings it is taken from: their doubt belongs to the distance between the two.
+        var y = target.Target is { } moving ? split - moving + moving.Value : split;
+        ImmutableArray<CorrectedReading> readings = [row.ReturnDryBulb, row.SupplyDryBulb, .. target.Readings];
+        finding.Remark(target.Remark);
+        return y.Value < limit.LowerSi
+            ? Low(context, analysis, row, finding, y, limit, readings, gates)
+            : finding.JudgeCharge(
+                context, y, DisplayKind.TemperatureDifference, limit, readings, gates,
+                y.Value > limit.UpperSi
+                    ? $"The air cooled by {text} at {row.Time}, {limit.Text} is asked for: the airflow is low."
+                    : $"The air cooled by {text} at {row.Time}; {limit.Text} is asked for.",
+                "Correct the airflow before the charge: filter, coil, registers, dampers, blower speed. Then read again.");
+    }
+
+    // Below the target the regulation lets the system pass once the reading is repeated: the airflow is not what is wrong.
+    private Finding Low(
+        CheckContext context, ChargeAnalysis analysis, ChargeRow row, FindingBuilder finding, Uncertain y, LimitStatement limit, ImmutableArray<CorrectedReading> readings, ChargeGates gates)
+    {
+        var present = context.Present;
+        var text = present.Text(y, DisplayKind.TemperatureDifference);
+        if (limit.UpperSi is not { } upper)
+            return finding.JudgeCharge(context, y, DisplayKind.TemperatureDifference, limit, readings, gates, $"The air cooled by {text} only at {row.Time}; {limit.Text} is asked for.", Help.WhenItFails);
+        var oneSided = limit with { Kind = LimitKind.AtMost, Text = $"at most {present.Text(upper, DisplayKind.TemperatureDifference)} ({limit.Text}; below it the reading is repeated)", LowerSi = null };
+        finding.Judge(y, DisplayKind.TemperatureDifference, oneSided);
+        gates.ReserveIn(finding);
+        if (ChargeFindings.Unknown(readings) is { } unknown)
+            finding.Reserve(unknown);
+        // Whether the reading was repeated depends on the other rows, so they are named.
+        var others = analysis.Rows.Where(other => !ReferenceEquals(other, row) && other.Mode == OperatingMode.Cooling && other.Settling.Block is null && HasBoth(other)).ToImmutableArray();
+        foreach (var other in others)
+            finding.Name([other.ReturnDryBulb!, other.SupplyDryBulb!, .. SplitTarget.Of(context, other).Readings]);
+        if (others.LastOrDefault(other => IsLow(context, other)) is { } again)
+            return finding.Say($"The air cooled by {text} at {row.Time} and by as little at {again.Time}; {limit.Text} is the target.").Remark("The airflow is not low; the capacity probably is: look at charge and compressor.").Build();
+
+        return finding.Reserve($"the split is more than its tolerance below the target of {present.Text(limit.TargetSi ?? upper, DisplayKind.TemperatureDifference)} and was read once")
+            .Say($"The air cooled by {text} only at {row.Time}; {limit.Text} is the target.")
+            .Next("Measure again after 15 min. If it stays, the airflow is not low and the capacity probably is: look at charge and compressor.").Build();
+    }
+
+    private static bool IsLow(CheckContext context, ChargeRow row) =>
+        SplitTarget.Of(context, row) is { Limit.LowerSi: { } lower } && row.ReturnDryBulb!.Value.Value - row.SupplyDryBulb!.Value.Value < lower;
+}
