@@ -49,6 +49,11 @@ internal sealed class ChargeAnalysis : IAnalysis<ChargeAnalysis>
     public bool IsRefrigeration => context.Job.Equipment.System.Value == SystemKind.Refrigeration
         || context.Job.Equipment.Application?.Value is Application.HighTemperature or Application.MediumTemperature or Application.LowTemperature or Application.Ice;
 
+    /// <summary>Whether a factory-sealed unit in one housing was left sealed: nobody put a gauge on it, and nobody weighed anything in or out.</summary>
+    public bool IsLeftSealed => context.Job.Equipment.System.Value == SystemKind.Packaged
+        && Charging is { Scale.IsEmpty: true, Added: null, Removed: null, Events.IsEmpty: true }
+        && Rows.All(r => r.Written is { VaporPressure: null, LiquidPressure: null, TrueSuctionPressure: null, DischargePressure: null });
+
     /// <inheritdoc/>
     public static ChargeAnalysis Create(CheckContext context) => new(context);
 

@@ -132,7 +132,12 @@ internal sealed record ChargeTarget
         var present = context.Present;
         var table = CaliforniaSuperheatTable.At(Temperature.FromSi(outdoor.Value.Value), Temperature.FromSi(wet.Value.Value));
         if (!table.HasValue)
-            return None(table.Reason.TrimEnd('.'), "The charge cannot be judged by superheat here: weigh it in, or come back.") with { Readings = readings };
+        {
+            // The table says why in its first sentence, and what to do in those that follow.
+            var end = table.Reason.IndexOf(". ", System.StringComparison.Ordinal);
+            return None($"{char.ToLowerInvariant(table.Reason[0])}{table.Reason[1..end]}", table.Reason[(end + 2)..]) with { Readings = readings };
+        }
+
         var rounding = context.Causes.Enter(
             RootCause.FromHalfWidth("table of target superheat: rounding", "half of its last printed digit", table.Rounding.Si), DisplayKind.TemperatureDifference);
         var target = Uncertain.WithPartials(table.Value.Si, (outdoor.Value, table.PerDryBulb), (wet.Value, table.PerWetBulb)) + context.Scope.Reading(0, 1.0 * rounding);

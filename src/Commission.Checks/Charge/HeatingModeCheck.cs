@@ -28,7 +28,7 @@ internal sealed class HeatingModeCheck : ICheck
         var charts = (context.Job.Limits?.Charts ?? []).Where(c => c.Mode?.Value == OperatingMode.Heating && c.For.Value != ChartQuantity.TemperatureSplit).ToList();
         foreach (var chart in charts)
             yield return ChartJudgement.Judge(context, this, chart, row, gates);
-        if (charts.Count == 0)
+        if (charts.Count == 0 && !analysis.IsLeftSealed)
             yield return Tell(context, row, gates);
     }
 

@@ -43,7 +43,7 @@ internal sealed class ReturnVisitCheck : ICheck
     // Only where readings would have shown the charge, and none could.
     private static string? Missing(CheckContext context, ChargeAnalysis analysis)
     {
-        if (analysis.ByWeightOnly is not null || analysis.HasReceiver || analysis.IsRefrigeration || analysis.Rows.IsEmpty)
+        if (analysis.ByWeightOnly is not null || analysis.HasReceiver || analysis.IsRefrigeration || analysis.IsLeftSealed || analysis.Rows.IsEmpty)
             return null;
         if (analysis.Last(OperatingMode.Cooling, _ => true) is not { } row)
             return "the system was read in heating alone, and no return visit is written";

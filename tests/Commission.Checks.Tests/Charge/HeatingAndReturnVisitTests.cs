@@ -52,6 +52,20 @@ public sealed class HeatingAndReturnVisitTests
         Assert.Contains("subcooling at the indoor coil", finding.Statement, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_sealed_unit_in_one_housing_without_a_gauge_on_it_is_asked_for_neither()
+    {
+        var packaged = Winter
+            .With("system: heat pump", "system: packaged")
+            .With("vapor pressure: 318.5, indoor coil outlet: 90.0, discharge line: 150.0, ", "")
+            .With("  added: 6 oz\n", "");
+        Assert.Empty(JobText.Evaluate(packaged, "charge.heating-mode"));
+        Assert.Empty(JobText.Evaluate(packaged, "charge.return-visit"));
+
+        // Once refrigerant was added the circuit was opened, and the readings are missed again.
+        Assert.Equal(Verdict.NotEvaluated, One(packaged.With("  as: liquid\n", "  as: liquid\n  added: 6 oz\n"), "charge.return-visit").Verdict);
+    }
+
     [Theory]
     [InlineData("318.5", Verdict.Pass)]
     [InlineData("330.0", Verdict.Fail)]

@@ -24,6 +24,17 @@ public sealed class LabelCheckTests
     public void The_label_fits(string label, Verdict verdict) =>
         Assert.Equal(verdict, JobLines.Finding(JobLines.Of($"{Weighed}label: {{{label}}}", equipment: ", nameplate: {factory charge: 6 lb 8 oz}"), Check).Verdict);
 
+    [Theory]
+    [InlineData("factory: 6 lb 8 oz, added: 1 lb 0.3 oz, total: 7 lb 8.3 oz", Verdict.Pass)]
+    [InlineData("added: 7 lb 8.3 oz, total: 7 lb 8.3 oz", Verdict.Pass)]
+    [InlineData("factory: 6 lb 8 oz, added: 7 lb 8.3 oz, total: 7 lb 8.3 oz", Verdict.Fail)]
+    public void Where_the_whole_charge_was_weighed_in_added_means_beyond_the_factory_charge_on_the_label(string label, Verdict verdict)
+    {
+        // 27.04 − 19.52 = 7.52 lb = 7 lb 8.3 oz.
+        const string whole = "charging: {unit arrived: recovered and evacuated, scale: {before: 27.04 lb, after: 19.52 lb}, left in hoses: 0 oz +/- 0.5}\n";
+        Assert.Equal(verdict, JobLines.Finding(JobLines.Of($"{whole}label: {{{label}}}", work: "leak repair", equipment: ", nameplate: {factory charge: 6 lb 8 oz}"), Check).Verdict);
+    }
+
     [Fact]
     public void Tonnes_follow_from_the_labels_own_numbers()
     {
