@@ -90,7 +90,7 @@ internal sealed record AirflowShown
     {
         if (row.Mode != OperatingMode.Cooling || row.ReturnDryBulb is not { } entering || row.SupplyDryBulb is not { } leaving)
             return null;
-        if (context.Limits.Find("air.temperature-split.tolerance") is not { Upper: { } upper } tolerance)
+        if (context.Limits.Find("air.temperature-split.tolerance") is not { Upper: not null } tolerance)
             return null;
         var split = entering.Value - leaving.Value;
         var maker = context.Limits.Find("air.temperature-split");
@@ -115,7 +115,7 @@ internal sealed record AirflowShown
 
         var over = split - target;
         var present = context.Present;
-        var most = upper.Text;
+        var most = context.State(tolerance).Text.TrimStart('±', ' ');
         return new AirflowShown
         {
             Value = over,

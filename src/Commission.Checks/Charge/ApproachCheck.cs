@@ -29,6 +29,7 @@ internal sealed class ApproachCheck : ICheck
             : new ChargeGates(row.Settling, RunningCondition.Of(context, row), MethodValidity.Of(context, row, ChargeCriterion.Subcooling), ChargePrerequisites.Of(context, row));
         yield return RowDifference.Judge(
             context, this, row, row.Approach, analysis.ByWeightOnly is null ? limit : null, "The approach", gates,
-            "See the pattern of both sides; clean the condenser before refrigerant is added.", "See the pattern of both sides before refrigerant is removed.");
+            "See the pattern of both sides; clean the condenser before refrigerant is added.", "See the pattern of both sides before refrigerant is removed.",
+            unlimited: analysis.ByWeightOnly ?? "no maker's figure is written");
     }
 }

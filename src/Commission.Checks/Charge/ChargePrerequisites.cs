@@ -28,6 +28,9 @@ internal sealed class ChargePrerequisites : IChargeGate
     /// <summary>The airflow with its limit; null when the job does not show it.</summary>
     public AirflowShown? Airflow { get; }
 
+    /// <summary>Whether the air runs through ducts, so that its flow has to be shown.</summary>
+    public bool NeedsAirflow { get; private init; }
+
     /// <summary>Everything asked for.</summary>
     public ImmutableArray<Prerequisite> All { get; }
 
@@ -51,11 +54,12 @@ internal sealed class ChargePrerequisites : IChargeGate
             return null;
         var equipment = context.Job.Equipment;
         var side = context.Job.Air;
+        var ducted = equipment.Ducted?.Value ?? equipment.System.Value is SystemKind.Split or SystemKind.HeatPump or SystemKind.Packaged;
         var all = ImmutableArray.CreateBuilder<Prerequisite>();
         var parts = ImmutableArray.CreateBuilder<CorrectedReading>();
         AirflowShown? airflow = null;
         var facts = ImmutableArray<Records.Findings.ReadingUse>.Empty;
-        if (equipment.Ducted?.Value ?? equipment.System.Value is SystemKind.Split or SystemKind.HeatPump or SystemKind.Packaged)
+        if (ducted)
         {
             airflow = AirflowShown.Of(context, row);
             if (airflow is not null)
@@ -71,7 +75,7 @@ internal sealed class ChargePrerequisites : IChargeGate
         all.Add(Clean("the indoor coil is clean", side?.Coil, "the indoor coil is dirty"));
         all.Add(new Prerequisite("the panels were on", side?.PanelsOn?.Value, "a panel was off"));
         all.Add(new Prerequisite("the blower ran at its cooling speed", side?.BlowerAtCoolingSpeed?.Value, "the blower did not run at its cooling speed"));
-        return new ChargePrerequisites(side, airflow, all.ToImmutable(), parts.ToImmutable(), facts);
+        return new ChargePrerequisites(side, airflow, all.ToImmutable(), parts.ToImmutable(), facts) { NeedsAirflow = ducted };
     }
 
     /// <inheritdoc/>

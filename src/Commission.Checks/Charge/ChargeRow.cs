@@ -64,6 +64,10 @@ internal sealed class ChargeRow
     /// <summary>How long after the start or the last change of charge.</summary>
     public Settling Settling { get; }
 
+    /// <summary>Whether anything of the refrigerant circuit was read, and not only air or current.</summary>
+    public bool HasCircuitReading => Written is { VaporPressure: not null } or { LiquidPressure: not null } or { TrueSuctionPressure: not null } or { DischargePressure: not null }
+        or { VaporLine: not null } or { LiquidLine: not null } or { DischargeLine: not null } or { CompressorSuctionLine: not null } or { EvaporatorOutlet: not null } or { IndoorCoilOutlet: not null };
+
     /// <summary>Pressure at the vapor service valve, absolute.</summary>
     public CorrectedReading? VaporPressure => Pressure("vapor pressure", ReadingName.VaporPressure, Written.VaporPressure);
 

@@ -29,6 +29,7 @@ internal sealed class CondensingOverAmbientCheck : ICheck
         yield return RowDifference.Judge(
             context, this, row, row.CondensingOverAmbient, judged ? context.Limits.Find("charge.condensing-over-ambient.range") : null, "Condensing over ambient", gates,
             "Clean the condenser, check its fan and that hot air does not come back; then make the standing test for non-condensables.",
-            "See the pattern of both sides: low charge, low load and cold weather look alike here.");
+            "See the pattern of both sides: low charge, low load and cold weather look alike here.",
+            unlimited: analysis.ByWeightOnly ?? (analysis.HasReceiver ? "head-pressure control decides where a receiver system condenses" : null));
     }
 }

@@ -28,6 +28,7 @@ internal sealed class EvaporatorDifferenceCheck : ICheck
         yield return RowDifference.Judge(
             context, this, row, row.EvaporatorDifference, judged ? context.Limits.Find("charge.evaporator-difference.range") : null, "The evaporator difference", gates,
             "Check airflow, filter and coil first, then the pattern of both sides.",
-            "Check the airflow and whether the compressor pumps, then the pattern of both sides.");
+            "Check the airflow and whether the compressor pumps, then the pattern of both sides.",
+            unlimited: analysis.ByWeightOnly);
     }
 }

@@ -22,7 +22,7 @@ internal sealed class HeatingModeCheck : ICheck
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var analysis = context.Get<ChargeAnalysis>();
-        if (analysis.Spoken(OperatingMode.Heating, _ => true) is not { } row)
+        if (analysis.Spoken(OperatingMode.Heating, r => r.HasCircuitReading) is not { } row)
             yield break;
         var gates = new ChargeGates(row.Settling, HeatingGate.Of(context, row.Written));
         var charts = (context.Job.Limits?.Charts ?? []).Where(c => c.Mode?.Value == OperatingMode.Heating && c.For.Value != ChartQuantity.TemperatureSplit).ToList();

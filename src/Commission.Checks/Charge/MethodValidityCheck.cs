@@ -22,7 +22,7 @@ internal sealed class MethodValidityCheck : ICheck
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var analysis = context.Get<ChargeAnalysis>();
-        if (analysis.ByWeightOnly is not null || analysis.HasReceiver || analysis.Spoken(OperatingMode.Cooling, _ => true) is not { } row)
+        if (analysis.ByWeightOnly is not null || analysis.HasReceiver || analysis.Spoken(OperatingMode.Cooling, r => r.HasCircuitReading) is not { } row)
             yield break;
         var isSuperheat = analysis.HasFixedMetering;
         var makersChart = isSuperheat ? ChargeTarget.Superheat(context, row).IsMakersChart : ChargeTarget.Subcooling(context, row).IsMakersChart;
@@ -40,7 +40,7 @@ internal sealed class MethodValidityCheck : ICheck
             return finding.Show(limit).NotEvaluated($"the {window.What} was not read", "Read it beside the pressures.");
         finding.Use(reading).Judge(reading.Value, DisplayKind.Temperature, limit);
         return window.Inside == true
-            ? finding.Remark(window.Remark).Say($"{Capital(window.What)} was {context.Present.Text(reading.Value, DisplayKind.Temperature)} at {row.Time}: inside the range of the method, {limit.Text}.").Build()
+            ? finding.Remark(window.Remark).Remark(ChargeFindings.Unknown([reading]) is { } unknown ? Capital(unknown) + "." : null).Say($"{Capital(window.What)} was {context.Present.Text(reading.Value, DisplayKind.Temperature)} at {row.Time}: inside the range of the method, {limit.Text}.").Build()
             : finding.NotEvaluated(validity.Words(window), MethodValidity.Advice(window));
     }
 

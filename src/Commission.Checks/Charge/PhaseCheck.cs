@@ -66,8 +66,8 @@ internal sealed class PhaseCheck : ICheck
             return finding.NotEvaluated($"it is not written whether {circuit.Designation} left the cylinder as liquid", "Write as: liquid or as: vapor under charging.");
         finding.Decide(drawn.Value == RefrigerantPhase.Liquid).Remark(TopUp(context, charging, glide, limit));
         return finding.Passes
-            ? finding.Say($"{circuit.Designation}, a blend with glide, left the cylinder as liquid.").Build()
-            : finding.Say($"{circuit.Designation}, a blend with glide, left the cylinder as vapor: its composition has shifted in cylinder and circuit.")
+            ? finding.Say($"{circuit.Designation}, a zeotropic blend, left the cylinder as liquid.").Build()
+            : finding.Say($"{circuit.Designation}, a zeotropic blend, left the cylinder as vapor: its composition has shifted in cylinder and circuit.")
                 .Next("Recover the charge, evacuate, and weigh in fresh refrigerant as liquid; set the rest of that cylinder aside.").Build();
     }
 

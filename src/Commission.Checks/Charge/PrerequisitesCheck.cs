@@ -53,14 +53,16 @@ internal sealed class PrerequisitesCheck : ICheck
 
         if (gate.Reservation is { } missing)
             finding.Reserve(missing);
+        if (ChargeFindings.Unknown(gate.Airflow?.Readings ?? []) is { } unknown)
+            finding.Reserve(unknown);
         yield return finding.Say(Sentence(context, gate)).Build();
     }
 
     private static string Sentence(CheckContext context, ChargePrerequisites gate)
     {
-        var shown = gate.Airflow is not { } airflow ? "airflow not shown"
-            : airflow.Kind == DisplayKind.TemperatureDifference ? $"temperature split {context.Present.Text(airflow.Value, airflow.Kind)} from its target, {airflow.Limit.Text} is allowed"
-            : $"airflow {context.Present.Text(airflow.Value, airflow.Kind)}, {airflow.Limit.Text} is asked for";
-        return gate.Reservation is { } missing ? $"Air side: {shown}; {missing}." : $"Air side: {shown}; filter, coil, panels and blower are as they should be.";
+        var shown = gate.Airflow is not { } airflow ? gate.NeedsAirflow ? "airflow not shown; " : ""
+            : airflow.Kind == DisplayKind.TemperatureDifference ? $"temperature split {context.Present.Text(airflow.Value, airflow.Kind)} from its target, {airflow.Limit.Text} is allowed; "
+            : $"airflow {context.Present.Text(airflow.Value, airflow.Kind)}, {airflow.Limit.Text} is asked for; ";
+        return gate.Reservation is { } missing ? $"Air side: {shown}{missing}." : $"Air side: {shown}filter, coil, panels and blower are as they should be.";
     }
 }

@@ -18,8 +18,9 @@ internal static class RowDifference
     /// <param name="high">What to do when it is too high.</param>
     /// <param name="low">What to do when it is too low.</param>
     /// <param name="subject">What the finding is about; null takes the time of the row.</param>
+    /// <param name="unlimited">Why nobody sets a limit, where that is known.</param>
     public static Finding Judge(
-        CheckContext context, ICheck check, ChargeRow row, RowNumber number, Limit? limit, string words, ChargeGates gates, string high, string low, string? subject = null)
+        CheckContext context, ICheck check, ChargeRow row, RowNumber number, Limit? limit, string words, ChargeGates gates, string high, string low, string? subject = null, string? unlimited = null)
     {
         var finding = context.Finding(check, subject ?? row.Time).Use(number);
         if (number.Value is not { } value)
@@ -27,10 +28,10 @@ internal static class RowDifference
         finding.Measure(value, DisplayKind.TemperatureDifference);
         gates.NameIn(finding);
         var text = context.Present.Text(value, DisplayKind.TemperatureDifference);
+        if (limit is null || (limit.Lower is null && limit.Upper is null))
+            return finding.Information($"{words} was {text} at {row.Time}.", unlimited ?? "nobody sets a limit for this system");
         if (gates.Blocked is var (why, todo))
             return finding.Say($"{words} was {text} at {row.Time} and is not judged: {why}.").NotEvaluated(why, todo);
-        if (limit is null || (limit.Lower is null && limit.Upper is null))
-            return finding.Information($"{words} was {text} at {row.Time}.", "nobody sets a limit for this system");
         var state = context.State(limit);
         return finding.Remark(limit.Remark(context.Present.Units)).JudgeCharge(
             context, value, DisplayKind.TemperatureDifference, state, number.Readings, gates,

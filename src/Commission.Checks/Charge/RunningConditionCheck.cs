@@ -21,7 +21,7 @@ internal sealed class RunningConditionCheck : ICheck
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var analysis = context.Get<ChargeAnalysis>();
-        if (analysis.ByWeightOnly is not null || analysis.Spoken(OperatingMode.Cooling, _ => true) is not { } row)
+        if (analysis.ByWeightOnly is not null || analysis.Spoken(OperatingMode.Cooling, r => r.HasCircuitReading) is not { } row)
             yield break;
         var gate = RunningCondition.Of(context, row);
         var finding = context.Finding(this, row.Time);
@@ -37,6 +37,6 @@ internal sealed class RunningConditionCheck : ICheck
             finding.Reserve(missing);
         yield return finding.Say(gate.Reservation is { } open
             ? $"Readings at {row.Time}: {open}."
-            : $"At {row.Time} the compressor ran {(row.Running is { Value: not RunningState.Unknown } running ? RunningCondition.Words(running.Value) : "at its one speed")}: superheat and subcooling show the charge.").Build();
+            : $"At {row.Time} the compressor ran {(row.Running is { Value: not RunningState.Unknown } running ? RunningCondition.Words(running.Value) : "at its one speed")}: a valid condition for charge readings.").Build();
     }
 }

@@ -24,7 +24,7 @@ internal sealed class StabilisedCheck : ICheck
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var analysis = context.Get<ChargeAnalysis>();
-        if (analysis.ByWeightOnly is not null || analysis.Spoken(OperatingMode.Cooling, _ => true) is not { } row)
+        if (analysis.ByWeightOnly is not null || analysis.Spoken(OperatingMode.Cooling, r => r.HasCircuitReading) is not { } row)
             yield break;
         yield return JudgeTime(context, row);
         if (row.Settling.Block is not null)

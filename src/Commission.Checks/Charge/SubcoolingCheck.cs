@@ -26,7 +26,7 @@ internal sealed class SubcoolingCheck : ICheck
         {
             yield return Judge(context, analysis, row);
         }
-        else if (analysis.HasValve && !analysis.HasReceiver && analysis.ByWeightOnly is null && analysis.Last(OperatingMode.Cooling, _ => true) is { } incomplete)
+        else if (analysis.HasValve && !analysis.HasReceiver && analysis.ByWeightOnly is null && analysis.Last(OperatingMode.Cooling, r => r.HasCircuitReading) is { } incomplete)
         {
             yield return context.Finding(this, incomplete.Time).NotEvaluated(incomplete.Subcooling.WhyNot!, "Read pressure and line temperature at the liquid service valve together.");
         }

@@ -29,7 +29,7 @@ internal sealed class SuperheatCheck : ICheck
             yield break;
         if (analysis.Spoken(OperatingMode.Cooling, r => r.Written is { VaporPressure: not null, VaporLine: not null }) is { } row)
             yield return Judge(context, analysis, row);
-        else if (analysis.HasFixedMetering && analysis.ByWeightOnly is null && analysis.Last(OperatingMode.Cooling, _ => true) is { } incomplete)
+        else if (analysis.HasFixedMetering && analysis.ByWeightOnly is null && analysis.Last(OperatingMode.Cooling, r => r.HasCircuitReading) is { } incomplete)
             yield return context.Finding(this, incomplete.Time).NotEvaluated(incomplete.Superheat.WhyNot!, "Read pressure and line temperature at the vapor service valve together.");
     }
 

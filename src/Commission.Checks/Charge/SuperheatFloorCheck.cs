@@ -52,7 +52,7 @@ internal sealed class SuperheatFloorCheck : ICheck
         var below = superheat.Value < limit.LowerSi;
         yield return finding.Remark(floor.Remark(context.Present.Units)).JudgeCharge(
             context, superheat, DisplayKind.TemperatureDifference, limit, row.Superheat.Readings, gates,
-            below ? $"Superheat was {text} at {row.Time}, below the floor: liquid may reach the compressor." : $"Superheat was {text} at {row.Time}; the floor is {limit.Text}.",
+            below ? $"Superheat was {text} at {row.Time}, below the floor: liquid may reach the compressor." : $"Superheat was {text} at {row.Time}; {limit.Text} is asked for whatever the target.",
             "Do not leave it running. See the pattern of both sides, check airflow, filter and the valve's bulb, then read again.");
     }
 }

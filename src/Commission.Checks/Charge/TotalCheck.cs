@@ -34,6 +34,8 @@ internal sealed class TotalCheck : ICheck
         }
 
         total.UseIn(finding);
+        if (weighed.Put is null)
+            finding.Remark("Nothing added or removed is written.");
         finding.Measure(total.Value, DisplayKind.Mass);
         var text = context.Present.Text(total.Value, DisplayKind.Mass);
         if (context.Limits.Find("charge.total") is not { } limit)

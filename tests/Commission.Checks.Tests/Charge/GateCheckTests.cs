@@ -46,7 +46,9 @@ public sealed class GateCheckTests
     public void A_measured_airflow_is_judged_by_capacity(string flow, Verdict verdict)
     {
         // 3 ton: 1200 cfm are 400 cfm/ton, 850 cfm are 283 cfm/ton; at least 300 (California Residential Appendix RA3.2, published).
-        var finding = One(ChargeJobs.FenRow.With("air: {", $"air: {{airflow: {{method: hood, value: {flow}}}, "), "charge.prerequisites");
+        var finding = One(ChargeJobs.FenRow
+            .With("air: {", $"air: {{airflow: {{method: hood, value: {flow}}}, ")
+            .With("instruments:", "instruments:\n  - {id: hood, kind: flow hood, accuracy: 3 % of reading, resolution: 1 cfm, reads: [airflow]}"), "charge.prerequisites");
         Assert.Equal(verdict, finding.Verdict);
     }
 
@@ -165,5 +167,23 @@ public sealed class GateCheckTests
         var finding = One(ChargeJobs.FenRow.With("refrigerant: R-410A", "refrigerant: R-412A"), "charge.superheat");
         Assert.Equal(Verdict.NotEvaluated, finding.Verdict);
         Assert.Contains("cannot be computed", finding.Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_tolerance_in_other_units_is_printed_in_the_jobs_own()
+    {
+        var yaml = ChargeJobs.FenRow.With("units: us", "units: {preset: us, temperature difference: K}");
+        Assert.Equal("at most 1.67 K (3 °F) above the target split", One(yaml, "charge.prerequisites").Limits[0].Text);
+    }
+
+    [Fact]
+    public void Airflow_read_with_an_unknown_accuracy_is_a_reservation() =>
+        Assert.Contains("accuracy of return dry bulb", One(ChargeJobs.FenRow.With("kind: psychrometer, accuracy: 0.5 °F", "kind: psychrometer"), "charge.prerequisites").Reservation, StringComparison.Ordinal);
+
+    [Fact]
+    public void A_row_without_anything_of_the_circuit_is_no_charge_reading()
+    {
+        var yaml = ChargeJobs.FenRow.With("vapor pressure: 118.35, liquid pressure: 341.88, vapor line: 52.0, liquid line: 95.0, ", "");
+        Assert.All(["charge.running-condition", "charge.stabilised", "charge.method-validity", "charge.return-visit", "charge.superheat-floor"], check => Assert.Empty(JobText.Evaluate(yaml, check)));
     }
 }
