@@ -43,9 +43,9 @@ internal sealed class ReturnVisitCheck : ICheck
     // Only where readings would have shown the charge, and none could.
     private static string? Missing(CheckContext context, ChargeAnalysis analysis)
     {
-        if (analysis.ByWeightOnly is not null || analysis.HasReceiver || analysis.IsRefrigeration || analysis.IsLeftSealed || !analysis.Rows.Any(r => r.HasCircuitReading))
+        if (analysis.ByWeightOnly is not null || analysis.HasReceiver || analysis.IsRefrigeration || analysis.IsLeftSealed || analysis.Rows.IsEmpty)
             return null;
-        if (analysis.Last(OperatingMode.Cooling, r => r.HasCircuitReading) is not { } row)
+        if (analysis.Last(OperatingMode.Cooling, _ => true) is not { } row)
             return "the system was read in heating alone, and no return visit is written";
         var validity = MethodValidity.Of(context, row, analysis.HasFixedMetering ? ChargeCriterion.Superheat : ChargeCriterion.Subcooling);
         return validity.Block is { } block ? $"{block}, and no return visit is written" : null;
