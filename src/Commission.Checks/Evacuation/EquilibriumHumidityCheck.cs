@@ -1,7 +1,10 @@
 using System.Globalization;
 using Commission.Checks.EvacuationAnalysis;
+using Commission.Checks.Findings;
 using Commission.Fluids;
 using Commission.Fluids.Water;
+using Commission.Jobs.Model;
+using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
 using Commission.Records.Findings;
 
@@ -54,12 +57,12 @@ internal sealed class EquilibriumHumidityCheck : ICheck
             yield break;
         }
 
-        yield return WaterInVacuum.Read(pressure, given.Value.Si, run.Gauge.FeelsTheGas, Saturation, Temperature) is { } water
-            ? Told(context, finding, water, pressure, given)
+        yield return WaterInVacuum.Read(pressure, given.Value.Si, run.Gauge.FeelsTheGas, Saturation, SaturationTemperature) is { } water
+            ? Told(context, finding, water, pressure, given, run.Gauge.FeelsTheGas)
             : finding.NotEvaluated("water has no vapour pressure in the tables there", "Check the level and the temperature.");
     }
 
-    private static Finding Told(CheckContext context, Findings.FindingBuilder finding, WaterInVacuum water, double pressure, Jobs.Model.Given<Measurement.Quantities.Temperature> coldest)
+    private static Finding Told(CheckContext context, FindingBuilder finding, WaterInVacuum water, double pressure, Given<Temperature> coldest, bool feelsTheGas)
     {
         var present = context.Present;
         var isIce = coldest.Value.Si < WaterSaturation.TripleTemperature;
@@ -67,16 +70,21 @@ internal sealed class EquilibriumHumidityCheck : ICheck
         var shown = VacuumText.Level(present, pressure);
         var saturation = VacuumText.Level(present, water.Saturation);
         finding.Step("p_s", $"vapour pressure of {what} at the coldest part", "p_sat(T)", coldest.Text, saturation, isIce ? "IAPWS R14-08 (published)" : "IAPWS-95, Wagner and Pruß 2002");
-        finding.Step("φ", "equilibrium humidity", "p/p_sat", $"{shown}/{saturation}", Band(water.HumidityLow, water.HumidityHigh), "heat-loss gauge in water vapour: 0.5 to 1 times what it shows (from memory)");
-        finding.Step("T_h", "ice colder than this gives off no more", "T_sat(p)", shown, Colder(context, water), "IAPWS R14-08 (published)");
+        finding.Step("φ", "equilibrium humidity", "p/p_sat", $"{shown}/{saturation}", Band(water.HumidityLow, water.HumidityHigh), feelsTheGas ? "heat-loss gauge in water vapour: 0.5 to 1 times what it shows (from memory)" : "");
+        finding.Step("T_h", "water or ice colder than this gives off no more", "T_sat(p)", shown, Colder(context, water), water.HiddenBelowAtMost < WaterSaturation.TripleTemperature ? "IAPWS R14-08 (published)" : "IAPWS-95, Wagner and Pruß 2002; IAPWS R14-08 (published)");
         var meaning = water.NoFreeWaterAtEquilibrium
             ? $"no free {what} there at equilibrium"
             : water.HumidityLow < 1 ? $"free {what} there is neither shown nor excluded" : $"free {what} may stand there, or the gas is not water vapour alone";
         if (water.HumidityHigh >= 1)
             finding.Next("Warm the coldest part, break with dry nitrogen, pull down again and hold again.");
         return finding.Information(
-            $"{shown} is {Band(water.HumidityLow, water.HumidityHigh)} of the vapour pressure of {what} at {coldest.Text} ({saturation}): {meaning}. Ice could hide where it is colder than {Colder(context, water)}.", Kind);
+            $"{shown} is {Band(water.HumidityLow, water.HumidityHigh)} of the vapour pressure of {what} at {coldest.Text} ({saturation}): {meaning}. {Hidden(water)} could hide where it is colder than {Colder(context, water)}.", Kind);
     }
+
+    private static string Hidden(WaterInVacuum water) =>
+        water.HiddenBelowAtMost < WaterSaturation.TripleTemperature ? "Ice"
+        : water.HiddenBelow >= WaterSaturation.TripleTemperature ? "Water"
+        : "Ice or water";
 
     private static string Band(double low, double high) => high - low < 0.05 * high ? Share(high) : $"{Share(low)} to {Share(high)}";
 
@@ -97,7 +105,7 @@ internal sealed class EquilibriumHumidityCheck : ICheck
 
     private static double? Saturation(double kelvin) => Value(WaterVapor.SaturationPressure(kelvin));
 
-    private static double? Temperature(double pascals) => Value(WaterVapor.SaturationTemperature(pascals));
+    private static double? SaturationTemperature(double pascals) => Value(WaterVapor.SaturationTemperature(pascals));
 
     private static double? Value(FluidResult<double> result) => result.Ok ? result.Value : null;
 }

@@ -50,13 +50,17 @@ internal sealed class NitrogenBreaksCheck : ICheck
         // A break the crew forgot to write shows in the log; that it was dry nitrogen does not.
         var unwritten = Unwritten(run, evacuation).ToList();
         finding.Judge(Uncertain.Exact(breaks.Count + unwritten.Count), DisplayKind.Number, Counted(context, limit));
-        foreach (var reservation in unwritten.Select(t => $"the log shows a break at {run.Clock.Moment(t)} and nobody wrote with what").Concat(breaks.SelectMany(b => Shortcomings(context, run, b))).Distinct(StringComparer.Ordinal))
+        var shortcomings = unwritten.Select(t => $"the log shows a break at {run.Clock.Moment(t)} and nobody wrote with what").Concat(breaks.SelectMany(b => Shortcomings(context, run, b))).Distinct(StringComparer.Ordinal).ToList();
+        foreach (var reservation in shortcomings)
             finding.Reserve(reservation);
         var because = asked ? $"{limit.Source} asks" : "a wet circuit asks";
         yield return finding.Passes
-            ? finding.Say($"{Told(breaks)}; {because} for {Number(limit.Lower!.Si)}.").Next("Write with what each break was made, to what pressure, and how long it was left.").Build()
+            ? Todo(shortcomings, finding.Say($"{Told(breaks)}; {because} for {Number(limit.Lower!.Si)}.")).Build()
             : finding.Say($"{Told(breaks)}; {because} for {Number(limit.Lower!.Si)}.").Next(Help.WhenItFails).Build();
     }
+
+    private static FindingBuilder Todo(List<string> shortcomings, FindingBuilder finding) =>
+        shortcomings.Count > 0 ? finding.Next("Write with what each break was made, to what pressure, and how long it was left; make up what was short.") : finding;
 
     private static LimitStatement Counted(CheckContext context, Limit limit) => context.State(limit) with { Text = $"at least {Number(limit.Lower!.Si)}" };
 

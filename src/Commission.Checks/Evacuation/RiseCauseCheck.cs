@@ -53,7 +53,9 @@ internal sealed class RiseCauseCheck : ICheck
             finding.Measure(slope, DisplayKind.VacuumRise);
         if (wording.NextStep(hold) is { } next)
             finding.Next(next);
-        return finding.Remark(run.View.HoldRemark).Information(wording.Statement(hold), Kind);
+        if (hold.Conclusion is HoldConclusion.Source or HoldConclusion.SteadyRiseAndSource && run.Evacuation.ColdestPartAtEnd is null)
+            finding.Remark("Where water is left, each degree Celsius by which the coldest part warms adds about 6 % to its vapour pressure and looks like a steady rise: its temperature at the end is not written.");
+        return finding.Remark(NitrogenWitness.Of(context, run, hold)?.Use(finding)).Remark(run.View.HoldRemark).Information(wording.Statement(hold), Kind);
     }
 
     private static void Explain(Presentation present, FindingBuilder finding, HoldResult hold)

@@ -77,8 +77,11 @@ internal sealed class VacuumHoldCheck : ICheck
         var from = run.AtIsolation is { } level ? $"From {VacuumText.Level(present, level.Value)} at isolation to" : "To";
         if (!finding.Passes)
             return Failed(context, run, finding, decay, most, $"{from} {VacuumText.Level(present, highest.Value)} within {EvacuationClock.Span(after)}");
-        finding.Say($"{from} {VacuumText.Level(present, decay.AtDue ?? highest.Value)} after {EvacuationClock.Span(after)}, never above {VacuumText.Level(present, most)} until then.")
-            .Next(judged.Reservation is null ? "Write where the gauge sat, and its accuracy." : "Read the gauge at the stated time, too.");
+        finding.Say($"{from} {VacuumText.Level(present, decay.AtDue ?? highest.Value)} after {EvacuationClock.Span(after)}, never above {VacuumText.Level(present, most)} until then.");
+        if (judged.Reservation is not null)
+            finding.Next("Read the gauge at the stated time, too.");
+        else if ((run.View.HoldReservation ?? run.Gauge.Reservation) is not null)
+            finding.Next("Write where the gauge sat, which valve was closed, and the gauge's accuracy.");
         return Later(context, run, finding, decay).Build();
     }
 
@@ -88,8 +91,10 @@ internal sealed class VacuumHoldCheck : ICheck
         var crossed = Crossed(run, most) is { } seconds ? $", past {VacuumText.Level(context.Present, most)} after {EvacuationClock.Span(seconds)}" : "";
         finding.Say($"{sentence}{crossed}: above the decay limit.");
         var shape = run.Hold is { } hold ? VacuumText.Wording(context.Present).NextStep(hold) : null;
-        var rig = run.Evacuation.RigCheck is null ? "Test the rig before hunting the system: blank it off and watch it alone. " : "";
-        finding.Use("rig: rise", run.Evacuation.RigCheck?.Rise).Next($"{rig}{shape ?? Help.WhenItFails}");
+        finding.Use("rig: rise", run.Evacuation.RigCheck?.Rise).Next(shape is null ? Help.WhenItFails
+            : run.Evacuation.RigCheck is not null ? shape
+            : shape.Contains("the rig", StringComparison.Ordinal) ? $"Test the rig before hunting the system. {shape}"
+            : $"Test the rig before hunting the system: blank it off and watch it alone. {shape}");
         return Later(context, run, finding, decay).Build();
     }
 

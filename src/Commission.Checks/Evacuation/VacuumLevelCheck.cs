@@ -67,7 +67,12 @@ internal sealed class VacuumLevelCheck : ICheck
 
         var text = $"{VacuumText.Level(present, level.Value)} in the system when the valve was closed at {run.Clock.Moment(isolation)}";
         return finding.Passes
-            ? finding.Say($"{text}.").Next(run.View.LevelReservation is null ? "Write the gauge's accuracy from its data sheet." : "Write gauge: at the system, beyond the isolation valve, where it was so.").Build()
+            ? Todo(run, finding.Say($"{text}.")).Build()
             : finding.Say($"{text}: above the target.").Next(Help.WhenItFails).Build();
     }
+
+    private static FindingBuilder Todo(EvacuationRun run, FindingBuilder finding) =>
+        run.View.LevelReservation is not null ? finding.Next("Write gauge: at the system, beyond the isolation valve, where it was so.")
+        : run.Gauge.Reservation is not null ? finding.Next("Name the vacuum gauge and write its accuracy from its data sheet.")
+        : finding;
 }

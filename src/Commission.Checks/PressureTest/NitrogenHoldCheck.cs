@@ -77,7 +77,8 @@ internal sealed class NitrogenHoldCheck : ICheck
         }
 
         finding.Judge(loss.Loss, DisplayKind.Percentage, limit);
-        foreach (var reservation in Reservations(run))
+        var reservations = Reservations(run).ToList();
+        foreach (var reservation in reservations)
             finding.Reserve(reservation);
         finding.Remark(loss.LossShown && finding.Passes ? $"A loss is shown, within what is allowed: {present.Text(loss.CorrectedDrop, DisplayKind.PressureDifference)}." : null);
         finding.Remark(run.Course?.LooksLikeSettling == true ? "The loss fell in the first half of the hold alone: gas still cooling from filling, or taken up by oil, looks like this." : null);
@@ -86,8 +87,11 @@ internal sealed class NitrogenHoldCheck : ICheck
         var length = EvacuationClock.Span(run.Rows!.Length);
         if (finding.Passes)
         {
-            return finding.Say($"{measured} lost in {length} after temperature is taken out; the hold could show {smallest}.")
-                .Next("Write how long the gas had settled, where the temperature was read, and the gauge's accuracy.").Build();
+            if (reservations.Count > 0)
+                finding.Next("Write how long the gas had settled, where the temperature was read, and the accuracy of gauge and thermometer.");
+            return finding.Say(loss.LossShown
+                ? $"{measured} lost in {length} after temperature is taken out."
+                : $"No loss shown in {length}: {measured} after temperature is taken out; the hold would have shown {smallest}.").Build();
         }
 
         return finding.Verdict == Verdict.ConditionalFail
@@ -140,7 +144,7 @@ internal sealed class NitrogenHoldCheck : ICheck
         var flow = lost * VaporViscosity.Nitrogen / viscosity * ((dew.Pressure * dew.Pressure) - (air * air)) / ((loss.Start.Absolute * loss.Start.Absolute) - (air * air));
         var perYear = EvacuationAnalysis.LeakRate.MassFlow(flow, fluid.MolarMass, room) * 86_400 * 365.25;
         return perYear >= 1
-            ? string.Create(CultureInfo.InvariantCulture, $"of the order of {perYear:0.#} kg/yr")
+            ? string.Create(CultureInfo.InvariantCulture, $"of the order of {(perYear < 10 ? Math.Round(perYear, 1) : Math.Round(perYear)):0.#} kg/yr")
             : string.Create(CultureInfo.InvariantCulture, $"of the order of {perYear * 1000:0} g/yr");
     }
 

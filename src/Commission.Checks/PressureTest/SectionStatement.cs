@@ -25,8 +25,8 @@ internal static class SectionStatement
         var unknown = Unknown(context.Job.Equipment, section.Value, valves).ToList();
         finding.Decide(true);
         if (unknown.Count > 0)
-            finding.Reserve($"the position of {string.Join(" and ", unknown)} is not written");
-        return finding.Say($"{Capital(section.Text)}{(name is null ? "" : $", {name.Value}")} was {done}.").Next("Write how the valves stood.").Build();
+            finding.Reserve($"the position of {string.Join(" and ", unknown)} is not written").Next("Write how the valves stood.");
+        return finding.Say($"{Capital(section.Text)}{(name is null ? "" : $", {name.Value}")} was {done}.").Build();
     }
 
     private static IEnumerable<string> Shut(Valves? valves)

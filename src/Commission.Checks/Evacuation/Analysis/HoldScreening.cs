@@ -122,9 +122,10 @@ internal sealed class HoldScreening
         Span<double> window = stackalloc double[2 * HalfWindow + 1];
         for (var i = 0; i < p.Count; i++)
         {
-            // At the ends the window lies to one side, and the rise across it is taken out first.
+            // The rise across the window is taken out first: at the ends the window lies to one side, and on a steep rise the middle
+            // row is always the median, which would make the yardstick of a spike vanish for the flat part.
             var start = Math.Clamp(i - HalfWindow, 0, p.Count - window.Length);
-            var slope = start == i - HalfWindow ? 0 : MedianSlope(times, p, start, window.Length);
+            var slope = MedianSlope(times, p, start, window.Length);
             for (var k = 0; k < window.Length; k++)
                 window[k] = p[start + k] - slope * (times[start + k] - times[i]);
             window.Sort();
