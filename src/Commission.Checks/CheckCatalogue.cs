@@ -1,5 +1,6 @@
 using Commission.Checks.Air;
 using Commission.Checks.Charge;
+using Commission.Checks.Compressors;
 using Commission.Checks.Electrical;
 using Commission.Checks.Evacuation;
 using Commission.Checks.Functional;
@@ -91,6 +92,14 @@ public static class CheckCatalogue
         new FanPowerCheck(),
         new CapacityCheck(),
         new EnergyBalanceCheck(),
+
+        // compressor
+        new RatioCheck(),
+        new DischargeTemperatureCheck(),
+        new DischargeSuperheatCheck(),
+        new SuctionSuperheatCheck(),
+        new SumpSuperheatCheck(),
+        new CrankcaseHeaterCheck(),
 
         new SupplyVoltageCheck(),
         new VoltageUnbalanceCheck(),
