@@ -3,6 +3,7 @@ using Commission.Checks.Charge;
 using Commission.Checks.Compressors;
 using Commission.Checks.Electrical;
 using Commission.Checks.Evacuation;
+using Commission.Checks.Evidence;
 using Commission.Checks.Functional;
 using Commission.Checks.Instruments;
 using Commission.Checks.PressureTest;
@@ -149,6 +150,17 @@ public static class CheckCatalogue
         new OilCheck(),
         new BoxPullDownCheck(),
         new FaultCodesCheck(),
+
+        // evidence
+        new ChronologyCheck(),
+        new CoverageCheck(),
+        new InstrumentsIdentifiedCheck(),
+        new RepeatedCheck(),
+        new ResolutionCheck(),
+        new TerminalDigitsCheck(),
+        new PhysicsCheck(),
+        new AgreementCheck(),
+        new SignatureCheck(),
     ];
 
     /// <summary>Finds a check by its id.</summary>

@@ -2,6 +2,7 @@ using System.Globalization;
 using Commission.Checks.Readings;
 using Commission.Checks.Tables;
 using Commission.Fluids;
+using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
 using Commission.Records.Findings;
@@ -27,12 +28,16 @@ internal sealed class CarbonDioxideCheck : ICheck
     {
         var circuit = context.Get<CircuitRefrigerant>();
         var charge = context.Get<CircuitCharge>();
-        if (circuit.Info is not { } info || (charge.Total is null && context.Job.Charging is null))
+        if (circuit.Info is not { } info || (charge.Total is null && IsSilent(context)))
             yield break;
         yield return Tonnes(context, info, charge);
         if (context.Limits.Find("refrigerant.leak-check.interval") is { } limit && context.Get<EuropeanDuties>() is { Plan: { } plan } duties)
             yield return Checks(context, limit, duties, plan);
     }
+
+    // An adjustment of a circuit that nobody weighed as a whole has no total, and need not have one unless the law asks.
+    private static bool IsSilent(CheckContext context) => context.Job.Charging is not { } charging
+        || (charging.UnitArrived is null && context.Job.Identity.Work.Value is WorkKind.ChargeAdjustment or WorkKind.SeasonalCheck && context.Limits.Find("refrigerant.leak-check.interval") is null);
 
     private Finding Tonnes(CheckContext context, RefrigerantInfo info, CircuitCharge charge)
     {
@@ -53,7 +58,7 @@ internal sealed class CarbonDioxideCheck : ICheck
                 var counted = Of(total.Value, warming.Potential);
                 finding.Step("GWP_EU", "warming potential as the European Union counts it", "Σ share × GWP", warming.Formula, warming.Potential.ToString("0.0", CultureInfo.InvariantCulture), EuropeanWarming.Source)
                     .Step("CO2e_EU", "carbon-dioxide equivalent, European Union", CarbonDioxideEquivalent.Formula, string.Create(CultureInfo.InvariantCulture, $"{total.Value.Value:0.000} kg × {warming.Potential:0.0} / 1000"), Text(counted), EuropeanWarming.Source);
-                if (Math.Abs(warming.Potential - potential.Value) >= 0.05)
+                if (Text(counted) != Text(tonnes))
                     european = string.Create(CultureInfo.InvariantCulture, $"; as the European Union counts it {Text(counted)} (GWP {warming.Potential:0.0})");
             }
             else

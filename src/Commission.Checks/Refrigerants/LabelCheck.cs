@@ -89,7 +89,7 @@ internal sealed class LabelCheck : ICheck
             compared = $"factory charge {factory.Text}";
         }
 
-        if (label.Added is { } added && weighed.Put is { } put)
+        if (label.Added is { } added && Beyond(context, weighed, label.Factory) is { } put)
         {
             put.UseIn(finding);
             // Where the whole charge went over the scale, a label that shows the factory charge shows as added what goes beyond it.
@@ -114,6 +114,16 @@ internal sealed class LabelCheck : ICheck
         if (label is { CO2Equivalent: { } tonnes, Total: { } mass, GWP: { } gwp })
             Equivalent(context, finding, law, tonnes, mass, gwp, wrong);
         return compared;
+    }
+
+    // Where all of it went in anew, "added" is all of it, or what lies beyond the factory charge when the label writes that too.
+    private static MassNumber? Beyond(CheckContext context, WeighedCharge weighed, Given<Mass>? factory)
+    {
+        if (!weighed.SawWholeCharge || factory is null || weighed.Put is not { } all)
+            return weighed.Put;
+        var beyond = all.Value - Written(context, "label: factory", factory);
+        var step = new TraceStep("m_add", "charge beyond the factory charge", "put in − factory charge", $"{context.Present.Text(all.Value.Value, DisplayKind.Mass)} − {factory.Text}", context.Present.Text(beyond, DisplayKind.Mass), "definition");
+        return new MassNumber(beyond, all.Readings, all.Uses, [.. all.Steps, step]);
     }
 
     private static void Equivalent(CheckContext context, FindingBuilder finding, Limit? law, Given<Mass> tonnes, Given<Mass> mass, Given<double> potential, List<string> wrong)

@@ -53,7 +53,7 @@ internal sealed class LedgerCheck : ICheck
             yield break;
         }
 
-        finding.Measure(net, DisplayKind.Mass).Decide(worst.Error <= most.Si, context.State(limit));
+        finding.Measure(net, DisplayKind.Mass).Decide(worst.Error <= most.Si, Agreed(context, limit));
         yield return finding.Passes
             ? finding.Say($"{said} Cylinders and scale agree.").Build()
             : finding.Say($"{said} For {worst.Cylinder} they differ by {worst.Difference}, more than the weighing explains.").Next(Help.WhenItFails).Build();
@@ -82,6 +82,12 @@ internal sealed class LedgerCheck : ICheck
         }
 
         return worst;
+    }
+
+    private static LimitStatement Agreed(CheckContext context, Limits.Limit limit)
+    {
+        var state = context.State(limit);
+        return state with { Text = $"E_n {state.Text}" };
     }
 
     private static Uncertain Grain(CheckContext context) => context.Scope.Reading(0, 1.0 * RootCause.FromHalfWidth("rounding", "half a gram", 0.0005));

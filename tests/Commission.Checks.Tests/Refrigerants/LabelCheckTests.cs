@@ -55,6 +55,16 @@ public sealed class LabelCheckTests
     }
 
     [Fact]
+    public void Added_is_what_lies_beyond_the_factory_charge_when_all_of_it_went_in_anew()
+    {
+        // 3.24 kg weighed into an empty circuit whose plate says 3.10 kg: 0.14 kg added.
+        string Of(string added) => JobLines.Of($"charging: {{unit arrived: recovered and evacuated, added: 3.24 kg +/- 0.01, left in hoses: 0 kg +/- 0.01}}\nlabel: {{factory: 3.10 kg, added: {added}, total: 3.24 kg}}", "leak repair", equipment: ", nameplate: {factory charge: 3.10 kg}", units: "si");
+        Assert.Equal(Verdict.Pass, JobLines.Finding(Of("0.14 kg"), Check).Verdict);
+        Assert.Equal(Verdict.Fail, JobLines.Finding(Of("3.24 kg"), Check).Verdict);
+        Assert.Equal(Verdict.Pass, JobLines.Finding(Of("3.24 kg").Replace("factory: 3.10 kg, ", "", StringComparison.Ordinal), Check).Verdict);
+    }
+
+    [Fact]
     public void Nothing_to_compare_with_is_said()
     {
         var finding = JobLines.Finding(JobLines.Of("charging: {unit arrived: unknown}\nlabel: {total: 3 kg}"), Check);

@@ -1,0 +1,106 @@
+using System.Globalization;
+using Commission.Checks.Charge;
+using Commission.Checks.Limits;
+using Commission.Checks.Readings;
+using Commission.Jobs.Model;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Decisions;
+using Commission.Measurement.Quantities;
+using Commission.Measurement.Uncertainty;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Evidence;
+
+/// <summary>Whether two independent ways to the same number agree within their doubts.</summary>
+internal sealed class AgreementCheck : ICheck
+{
+    public string Id => "evidence.agreement";
+
+    public string Phase => Phases.Evidence;
+
+    public string Title => "Two ways to one number";
+
+    public CheckHelp Help { get; } = new(
+        "Where the job gives a number twice by different ways, do both agree within their doubts? The scale and the amounts written during charging; wet bulb read and from humidity; mass recovered by scale and as written.",
+        "E_n = |a − b| / U(a − b), shared errors taken out; agrees when E_n ≤ the pack's bound",
+        "Normalised difference as in proficiency tests (ISO 13528, from memory).",
+        "Find which of the two is wrong: a scale moved between readings, a dry wick, a mass left out. Correct it and say so in the notes.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        var job = context.Job;
+        if (job.Charging is { Scale.IsEmpty: false } charging && charging.Events.Any(e => e.Added is not null))
+            yield return Compare(context, "charge added", "scale", ByScale(context, charging), "amounts written", ByEvents(context, charging));
+        if (job.Recovery is { Mass: { } mass, Scale: { } scale } recovery)
+            yield return Compare(context, "mass recovered", "mass written", [(1, Mass(context, "mass recovered", mass, recovery.With))], "scale", Difference(context, scale, recovery.With));
+        if (job is { Recovery: { Mass: { } recovered } again, AsFound.ChargeRecovered: { } found })
+            yield return Compare(context, "charge recovered", "recovery", [(1, Mass(context, "mass recovered", recovered, again.With))], "as found", [(1, Mass(context, "charge recovered", found, []))]);
+        foreach (var row in job.Charging?.Readings ?? [])
+        {
+            if (row is { ReturnDryBulb: { } dry, ReturnWetBulb: { } wet, ReturnHumidity: { } humidity } && WetBulb(context, row, dry, wet, humidity) is { } finding)
+                yield return finding;
+        }
+    }
+
+    private Finding Compare(CheckContext context, string subject, string first, IReadOnlyList<(int Sign, CorrectedReading Reading)> one, string second, IReadOnlyList<(int Sign, CorrectedReading Reading)> other)
+    {
+        static Uncertain Sum(IReadOnlyList<(int Sign, CorrectedReading Reading)> parts) => parts.Select(p => p.Sign * p.Reading.Value).Aggregate((a, b) => a + b);
+        return Judge(context, subject, DisplayKind.Mass, first, Sum(one), second, Sum(other), [.. one.Concat(other).Select(p => p.Reading)]);
+    }
+
+    private Finding Judge(CheckContext context, string subject, DisplayKind kind, string first, Uncertain one, string second, Uncertain other, IReadOnlyList<CorrectedReading> readings)
+    {
+        var present = context.Present;
+        var finding = context.Finding(this, subject);
+        foreach (var reading in readings)
+            finding.Use(reading);
+        if (readings.Where(r => !r.AccuracyKnown).Select(r => r.Name).ToList() is { Count: > 0 } unknown)
+            return finding.NotEvaluated($"the accuracy of {string.Join(" and ", unknown)} is not written", "Name the instrument and its accuracy.");
+        if (context.Limits.Find("evidence.agreement") is not { } limit)
+            return finding.NotEvaluated("no pack sets a bound", "Name a limits pack.");
+        var agreement = Agreement.Of(one, other);
+        finding.Step(
+            "E_n", "normalised difference", "|a − b| / U(a − b)",
+            $"|{present.Text(one.Value, kind)} − {present.Text(other.Value, kind)}| / {present.Measured(agreement.Difference, kind).ExpandedText ?? present.Text(0, kind)}",
+            agreement.NormalizedError.ToString("0.00", CultureInfo.InvariantCulture), limit.Source)
+            .Judge(Uncertain.Exact(agreement.NormalizedError), DisplayKind.Number, State(context, limit));
+        var said = $"{Capital(subject)}: {present.Text(one.Value, kind)} by {first}, {present.Text(other.Value, kind)} by {second}";
+        return finding.Passes
+            ? finding.Say($"{said}; they agree.").Build()
+            : finding.Say($"{said}; they differ by more than their doubts explain.").Next(Help.WhenItFails).Build();
+    }
+
+    private Finding? WetBulb(CheckContext context, Reading row, Given<Temperature> dry, Given<Temperature> wet, Given<Ratio> humidity)
+    {
+        var air = context.Readings.Temperature($"return dry bulb, {row.At.Text}", ReadingName.ReturnAir, dry);
+        var read = context.Readings.Temperature($"return wet bulb, {row.At.Text}", ReadingName.ReturnAir, wet);
+        return WetBulbReading.Of(context, $"return wet bulb, {row.At.Text}", ReadingName.ReturnAir, null, humidity, air) is { } made
+            ? Judge(context, $"return wet bulb, {row.At.Text}", DisplayKind.Temperature, "wick", read.Value, "humidity", made.Value, [read, made])
+            : null;
+    }
+
+    private static List<(int Sign, CorrectedReading Reading)> ByScale(CheckContext context, Charging charging) =>
+        [.. charging.Scale.SelectMany((w, i) => Difference(context, w, charging.With, charging.Scale.Length == 1 ? "" : w.Cylinder?.Value ?? string.Create(CultureInfo.InvariantCulture, $"cylinder {i + 1}")).Select(p => (-p.Sign, p.Reading)))];
+
+    private static List<(int Sign, CorrectedReading Reading)> ByEvents(CheckContext context, Charging charging) =>
+        [.. charging.Events.Where(e => e.Added is not null).Select(e => (1, Mass(context, $"refrigerant added at {e.At.Text}", e.Added!, charging.With)))];
+
+    // What a cylinder gained: after less before.
+    private static List<(int Sign, CorrectedReading Reading)> Difference(CheckContext context, ScaleReading scale, System.Collections.Immutable.ImmutableArray<Given<string>> with, string cylinder = "") =>
+    [
+        (1, Mass(context, cylinder.Length == 0 ? "scale after" : $"scale after, {cylinder}", scale.After, with)),
+        (-1, Mass(context, cylinder.Length == 0 ? "scale before" : $"scale before, {cylinder}", scale.Before, with)),
+    ];
+
+    private static CorrectedReading Mass(CheckContext context, string name, Given<Mass> given, System.Collections.Immutable.ImmutableArray<Given<string>> with) =>
+        context.Readings.Plain(name, ReadingName.Charge, given, DisplayKind.Mass, with);
+
+    private static LimitStatement State(CheckContext context, Limit limit)
+    {
+        var state = context.State(limit);
+        return state with { Text = $"E_n {state.Text}" };
+    }
+
+    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+}

@@ -1,0 +1,140 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Commission.Jobs.Model;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Quantities;
+
+namespace Commission.Checks.Evidence;
+
+/// <summary>Every number of a job that was read off an instrument and typed, in the order of the work. What a log holds is not among them, nor what a plate or a manual says.</summary>
+internal sealed class HandReadings : IAnalysis<HandReadings>
+{
+    private readonly ImmutableArray<HandReading>.Builder all = ImmutableArray.CreateBuilder<HandReading>();
+
+    private HandReadings(Job job)
+    {
+        Nitrogen(job.PressureTest);
+        if (job.Recovery is { } recovery)
+        {
+            Add("pressure after recovery", "", ReadingName.Recovery, recovery.To, recovery.With);
+            Scale("recovery cylinder", recovery.Scale, recovery.With);
+        }
+
+        foreach (var level in job.Evacuation?.Levels ?? [])
+            Add("vacuum", level.At.Text, ReadingName.Evacuation, level.Pressure, job.Evacuation!.With);
+        foreach (var (weighing, i) in (job.Charging?.Scale ?? []).Select((w, i) => (w, i)))
+            Scale(job.Charging!.Scale.Length == 1 ? "scale" : string.Create(CultureInfo.InvariantCulture, $"scale, cylinder {i + 1}"), weighing, job.Charging.With);
+        Rows = [.. (job.AsFound?.Readings ?? []).Select(r => Row("as found", r)), .. (job.Charging?.Readings ?? []).Select(r => Row("", r))];
+        if (job.Charging?.StandingTest is { } standing)
+        {
+            Add("standing liquid pressure", "", ReadingName.LiquidPressure, standing.LiquidPressure, []);
+            Add("standing liquid line", "", ReadingName.LiquidLine, standing.LiquidLine, []);
+            Add("standing outdoor dry bulb", "", ReadingName.OutdoorAir, standing.OutdoorDryBulb, []);
+        }
+
+        Electrical(job.Electrical);
+        if (job.Air is { Static: { } pressures } air)
+        {
+            Add("return static", "", ReadingName.StaticPressure, pressures.Return, air.With);
+            Add("supply static", "", ReadingName.StaticPressure, pressures.Supply, air.With);
+            Add("external static", "", ReadingName.StaticPressure, pressures.External, air.With);
+        }
+
+        Add("filter drop", "", ReadingName.StaticPressure, job.Air?.FilterDrop, job.Air?.With ?? []);
+        Add("coil drop", "", ReadingName.StaticPressure, job.Air?.CoilDrop, job.Air?.With ?? []);
+        All = all.ToImmutable();
+    }
+
+    /// <summary>The readings.</summary>
+    public ImmutableArray<HandReading> All { get; }
+
+    /// <summary>Those of the running system, row by row: as found, then as left.</summary>
+    public ImmutableArray<HandRow> Rows { get; }
+
+    /// <inheritdoc/>
+    public static HandReadings Create(CheckContext context) => new(context.Job);
+
+    private void Nitrogen(Jobs.Model.PressureTest? test)
+    {
+        if (test is null)
+            return;
+        foreach (var stage in test.Stages.Append(test.Strength).OfType<TestStage>())
+            Add("stage pressure", stage.At?.Text ?? "", ReadingName.PressureTest, stage.Pressure, test.With);
+        if (test.Tightness is not { } hold)
+            return;
+        foreach (var point in new[] { hold.From }.Concat(hold.Readings).Append(hold.To).OfType<HoldPoint>())
+        {
+            Add("test pressure", point.At.Text, ReadingName.PressureTest, point.Pressure, test.With);
+            foreach (var (temperature, i) in point.Temperature.Select((t, i) => (t, i)))
+                Add(point.Temperature.Length == 1 ? "test temperature" : string.Create(CultureInfo.InvariantCulture, $"test temperature {i + 1}"), point.At.Text, ReadingName.PressureTestTemperature, temperature, test.With);
+        }
+    }
+
+    private void Electrical(Jobs.Model.Electrical? electrical)
+    {
+        if (electrical is null)
+            return;
+        foreach (var (voltage, i) in electrical.LineToLine.Select((v, i) => (v, i)))
+            Add(string.Create(CultureInfo.InvariantCulture, $"line to line {i + 1}"), "", ReadingName.Voltage, voltage, electrical.With);
+        foreach (var (current, i) in electrical.Compressor.Select((a, i) => (a, i)))
+            Add(string.Create(CultureInfo.InvariantCulture, $"compressor current {i + 1}"), "", ReadingName.Current, current, electrical.With);
+        Add("outdoor fan current", "", ReadingName.Current, electrical.OutdoorFan, electrical.With);
+        Add("indoor fan current", "", ReadingName.Current, electrical.IndoorFan, electrical.With);
+        Add("total current", "", ReadingName.Current, electrical.Total, electrical.With);
+        Add("auxiliary heat current", "", ReadingName.Current, electrical.AuxiliaryHeat, electrical.With);
+        foreach (var (capacitor, i) in electrical.RunCapacitor.Select((c, i) => (c, i)))
+            Add(string.Create(CultureInfo.InvariantCulture, $"run capacitor {i + 1}"), "", ReadingName.Capacitance, capacitor.Read, electrical.With);
+        Add("voltage before start", "", ReadingName.Voltage, electrical.VoltageDropAtStart?.Before, electrical.With);
+        Add("lowest voltage at start", "", ReadingName.Voltage, electrical.VoltageDropAtStart?.Lowest, electrical.With);
+        Add("control voltage", "", ReadingName.Voltage, electrical.ControlVoltage, electrical.With);
+        Add("insulation resistance", "", ReadingName.Insulation, electrical.Insulation?.Read, electrical.With);
+    }
+
+    private void Scale(string name, ScaleReading? weighing, ImmutableArray<Given<string>> with)
+    {
+        Add($"{name} before", "", ReadingName.Charge, weighing?.Before, with);
+        Add($"{name} after", "", ReadingName.Charge, weighing?.After, with);
+    }
+
+    private HandRow Row(string where, Reading r)
+    {
+        var first = all.Count;
+        var time = where.Length == 0 ? r.At.Text : $"{where} {r.At.Text}";
+        Add("vapor pressure", time, ReadingName.VaporPressure, r.VaporPressure, []);
+        Add("liquid pressure", time, ReadingName.LiquidPressure, r.LiquidPressure, []);
+        Add("true suction pressure", time, ReadingName.TrueSuctionPressure, r.TrueSuctionPressure, []);
+        Add("discharge pressure", time, ReadingName.DischargePressure, r.DischargePressure, []);
+        Add("vapor line", time, ReadingName.VaporLine, r.VaporLine, []);
+        Add("liquid line", time, ReadingName.LiquidLine, r.LiquidLine, []);
+        Add("suction line at the compressor", time, ReadingName.CompressorSuctionLine, r.CompressorSuctionLine, []);
+        Add("discharge line", time, ReadingName.DischargeLine, r.DischargeLine, []);
+        Add("liquid after the drier", time, ReadingName.LiquidAfterDrier, r.LiquidAfterDrier, []);
+        Add("evaporator outlet", time, ReadingName.EvaporatorOutlet, r.EvaporatorOutlet, []);
+        Add("indoor coil outlet", time, ReadingName.IndoorCoilOutlet, r.IndoorCoilOutlet, []);
+        Add("sump", time, ReadingName.Sump, r.Sump, []);
+        Add("outdoor dry bulb", time, ReadingName.OutdoorAir, r.OutdoorDryBulb, []);
+        Add("outdoor wet bulb", time, ReadingName.OutdoorAir, r.OutdoorWetBulb, []);
+        Add("outdoor humidity", time, ReadingName.OutdoorAir, r.OutdoorHumidity, []);
+        Add("return dry bulb", time, ReadingName.ReturnAir, r.ReturnDryBulb, []);
+        Add("return wet bulb", time, ReadingName.ReturnAir, r.ReturnWetBulb, []);
+        Add("return humidity", time, ReadingName.ReturnAir, r.ReturnHumidity, []);
+        Add("supply dry bulb", time, ReadingName.SupplyAir, r.SupplyDryBulb, []);
+        Add("supply wet bulb", time, ReadingName.SupplyAir, r.SupplyWetBulb, []);
+        Add("supply humidity", time, ReadingName.SupplyAir, r.SupplyHumidity, []);
+        Add("box temperature", time, ReadingName.BoxTemperature, r.BoxTemperature, []);
+        Add("compressor current", time, ReadingName.Current, r.CompressorCurrent, []);
+        return new HandRow(time, r.At.At.Line, r.At, [.. all.Skip(first)]);
+    }
+
+    private void Add<T>(string series, string time, ReadingName reading, Given<T>? given, ImmutableArray<Given<string>> with)
+        where T : struct, IQuantity<T> => Add(series, time, reading, given, given?.Value.Si ?? 0, with);
+
+    private void Add(string series, string time, ReadingName reading, Given<StatedPressure>? given, ImmutableArray<Given<string>> with) =>
+        Add(series, time, reading, given, given?.Value.Pascals ?? 0, with);
+
+    private void Add<T>(string series, string time, ReadingName reading, Given<T>? given, double si, ImmutableArray<Given<string>> with)
+    {
+        if (given is not null)
+            all.Add(new HandReading(series, time.Length == 0 ? series : $"{series}, {time}", reading, with, given.At, given.Text, si, given.Step));
+    }
+}

@@ -1,0 +1,116 @@
+using System.Globalization;
+using Commission.Checks.Charge;
+using Commission.Checks.Evacuation;
+using Commission.Checks.Findings;
+using Commission.Checks.Readings;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Uncertainty;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Evidence;
+
+/// <summary>Readings that cannot all be right together: heat that runs uphill, gas that is colder than it can be, a vacuum that deepens by itself.</summary>
+internal sealed class PhysicsCheck : ICheck
+{
+    public string Id => "evidence.physics";
+
+    public string Phase => Phases.Evidence;
+
+    public string Title => "Physics of the readings";
+
+    public CheckHelp Help { get; } = new(
+        "Can these readings be right together? In cooling the vapor line is no colder than the boiling refrigerant, the liquid line no hotter than the condensing one, the discharge line no colder than that; the condenser is warmer than the outdoor air, the evaporator colder than the air that leaves it. An isolated vacuum does not deepen by itself.",
+        "T_vapor ≥ T_bubble(p_vapor), T_liquid ≤ T_dew(p_liquid), T_discharge ≥ T_dew(p_liquid), T_outdoor ≤ T_dew(p_liquid), T_supply ≥ T_bubble(p_vapor), T_supply ≤ T_return: contradicted when the difference is wrong by more than its U; vacuum hold: fall beyond its U and the share the pack allows",
+        "Heat flows from warm to cold; phase equilibrium. The share a vacuum may fall by the gauge's own scatter: common practice, no source.",
+        "Look at the readings named: a swapped hose or clamp, the wrong refrigerant, a wrong zero, a slip of the pen. Read again.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (Running(context) is { } running)
+            yield return running;
+        if (context.Job.Evacuation is not null && Vacuum(context) is { } vacuum)
+            yield return vacuum;
+    }
+
+    private Finding? Running(CheckContext context)
+    {
+        var finding = context.Finding(this);
+        var wrong = new List<string>();
+        var count = 0;
+        foreach (var row in context.Get<ChargeAnalysis>().Rows.Where(r => r.Mode == OperatingMode.Cooling))
+        {
+            void Warmer(string sentence, CorrectedReading? first, SaturationTemperature? at, CorrectedReading? pressure, int sign)
+            {
+                if (first is null || pressure is null || at?.Value is not { } saturation)
+                    return;
+                Hold(sentence, sign * (first.Value - saturation), first, pressure);
+            }
+
+            void Hold(string sentence, Uncertain margin, params CorrectedReading[] readings)
+            {
+                count++;
+                foreach (var reading in readings)
+                {
+                    foreach (var use in reading.Uses)
+                        finding.Use(use);
+                }
+
+                if (margin.Value >= -margin.Expanded)
+                    return;
+                var by = context.Present.Text(-margin, DisplayKind.TemperatureDifference);
+                finding.Step("ΔT", $"{sentence}, {row.Time}", "difference the wrong way", string.Join(", ", readings.Select(r => $"{r.Name} {r.Uses[0].Text}")), by, "heat flows from warm to cold; phase equilibrium");
+                wrong.Add($"at {row.Time} {sentence} by {by}");
+            }
+
+            Warmer("the vapor line is colder than the refrigerant boils at the vapor pressure", row.VaporLine, row.VaporBubble, row.VaporPressure, 1);
+            Warmer("the liquid line is hotter than the refrigerant condenses at the liquid pressure", row.LiquidLine, row.LiquidDew, row.LiquidPressure, -1);
+            Warmer("the discharge line is colder than the refrigerant condenses at the liquid pressure", row.DischargeLine, row.LiquidDew, row.LiquidPressure, 1);
+            Warmer("the outdoor air is hotter than the refrigerant condenses at the liquid pressure", row.OutdoorDryBulb, row.LiquidDew, row.LiquidPressure, -1);
+            Warmer("the supply air is colder than the refrigerant boils at the vapor pressure", row.SupplyDryBulb, row.VaporBubble, row.VaporPressure, 1);
+            if (row is { SupplyDryBulb: { } supply, ReturnDryBulb: { } entering })
+                Hold("the supply air is warmer than the return air", entering.Value - supply.Value, supply, entering);
+        }
+
+        if (count == 0)
+            return null;
+        return wrong.Count == 0
+            ? finding.Decide(true).Say(string.Create(CultureInfo.InvariantCulture, $"The readings of the running system fit together ({count} comparisons).")).Build()
+            : finding.Decide(false).Next(Help.WhenItFails).Say($"These cannot be right together: {string.Join("; ", wrong)}.").Build();
+    }
+
+    private Finding? Vacuum(CheckContext context)
+    {
+        var run = context.Get<EvacuationRun>();
+        if (run.Parts is not { Isolation: { } isolation, HoldEnd: { } end })
+            return null;
+        var start = Math.Min(isolation + context.Assume("assumption.hold.equalisation"), end);
+        if (end <= start || run.Rows.At(start) is not { } begun || run.Rows.At(end) is not { } last || context.Limits.Find("evidence.vacuum-fall") is not { Upper: { } share } limit)
+            return null;
+        var present = context.Present;
+        var fall = begun - last;
+        var finding = run.Name(run.Name(context.Finding(this, "vacuum hold"), start, end), end, end)
+            .Step("Δp", "fall of the isolated vacuum", "p_after equalisation − p_end", $"{present.Text(begun.Value, DisplayKind.Vacuum)} − {present.Text(last.Value, DisplayKind.Vacuum)}", present.Text(fall, DisplayKind.Vacuum), limit.Source)
+            .Show(context.State(limit));
+        var levels = $"from {present.Text(begun.Value, DisplayKind.Vacuum)} to {present.Text(last.Value, DisplayKind.Vacuum)}";
+        if (fall.Value <= fall.Expanded || fall.Value <= share.Si * begun.Value)
+            return finding.Decide(true).Say($"The isolated vacuum went {levels}: it did not deepen by itself.").Build();
+        return Reason(context, finding) is { } why
+            ? finding.Decide(true).Say($"The isolated vacuum fell {levels}; {why}.").Build()
+            : finding.Decide(false).Next("Look for a pump that still pulled, a gauge that drifts, or a part that cooled; write the temperature at the start and the end of the hold.").Say($"The isolated vacuum fell {levels}, and neither cooling nor a drier that could take it up is written.").Build();
+    }
+
+    private static string? Reason(CheckContext context, FindingBuilder finding)
+    {
+        var evacuation = context.Job.Evacuation!;
+        finding.Use("coldest part", evacuation.ColdestPart).Use("coldest part at the end", evacuation.ColdestPartAtEnd);
+        if (evacuation is { ColdestPart: { } before, ColdestPartAtEnd: { } after } && after.Value.Si < before.Value.Si)
+            return $"the coldest part cooled from {before.Text} to {after.Text}";
+        if (evacuation.Events.FirstOrDefault(e => e.What.Value == EvacuationEventKind.HeatApplied) is { } heated)
+            return $"heat had been applied at {heated.At.Text}, and the circuit cooled";
+        if (context.Job.Equipment.Drier is not { } drier)
+            return null;
+        finding.Use("drier", drier.Model);
+        return "the circuit has a drier, which takes up water";
+    }
+}

@@ -1,0 +1,102 @@
+using System.Globalization;
+using Commission.Checks.Evacuation;
+using Commission.Jobs.Model.Words;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Evidence;
+
+/// <summary>Rows of readings that say the same to the last digit, and stretches of a log that come twice.</summary>
+internal sealed class RepeatedCheck : ICheck
+{
+    private const double LeastTimeApart = 60;
+
+    public string Id => "evidence.repeated";
+
+    public string Phase => Phases.Evidence;
+
+    public string Title => "Repeated readings";
+
+    public CheckHelp Help { get; } = new(
+        "Do two rows of readings agree to the last digit although a running system never stands quite still? Does a stretch of a log come twice?",
+        "probability that two rows agree by chance = Π over pressures and temperatures of P(same digits), for a scatter as small as the pack assumes; remarked on below the pack's probability. Logs: a stretch of many different values that comes twice, digit for digit",
+        "Scatter from reading to reading and the probability: common practice, no source.",
+        "Look at both lines. Where a row was copied by mistake, read again and write what was read; where the readings stood still indeed, say so in the notes.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        var rows = context.Get<HandReadings>().Rows;
+        if (rows.Length > 1)
+            yield return Rows(context, rows);
+        if (context.Job.Evacuation is { Series.Data: { } log })
+            yield return Log(context, log);
+    }
+
+    private Finding Rows(CheckContext context, IReadOnlyList<HandRow> rows)
+    {
+        var finding = context.Finding(this);
+        foreach (var reading in rows.SelectMany(r => r.Readings))
+            finding.Use(reading.Use(null));
+        var bound = context.Limits.Find("evidence.repeated.probability")?.Lower?.Si ?? 0;
+        var first = new Dictionary<string, HandRow>(StringComparer.Ordinal);
+        var sentences = new List<string>();
+        foreach (var row in rows.Where(r => r.Readings.Length > 1))
+        {
+            if (first.TryAdd(string.Join('|', row.Readings.Select(r => $"{r.Series}={r.Text}")), row))
+                continue;
+            var earlier = first[string.Join('|', row.Readings.Select(r => $"{r.Series}={r.Text}"))];
+            if (Apart(earlier, row) < LeastTimeApart || Probability(context, row) is not { } probability || probability >= bound)
+                continue;
+            var line = string.Join(", ", row.Readings.Select(r => $"{r.Series} {r.Text}"));
+            finding.Step(
+                "P", $"probability that {earlier.Name} and {row.Name} agree by chance", "Π P(same digits)",
+                string.Create(CultureInfo.InvariantCulture, $"line {earlier.Line} and line {row.Line}: {line}"), Small(probability), "common practice, no source");
+            sentences.Add(string.Create(
+                CultureInfo.InvariantCulture,
+                $"The readings at {earlier.Name} (line {earlier.Line}) and at {row.Name} (line {row.Line}) agree in all {row.Readings.Length} numbers to the last digit; by chance that happens about {Small(probability)}."));
+        }
+
+        return sentences.Count == 0
+            ? finding.Decide(true).Say(string.Create(CultureInfo.InvariantCulture, $"No two of {rows.Count} rows of readings agree in every digit by more than chance.")).Build()
+            : finding.Next(Help.WhenItFails).Information(string.Join(" ", sentences), "a fact about two lines; it says nothing about why");
+    }
+
+    private Finding Log(CheckContext context, Jobs.Model.ReadSeries log)
+    {
+        var finding = context.Finding(this, "vacuum log").Use("evacuation log", context.Job.Evacuation!.Series!.File, context.Get<EvacuationRun>().Gauge.Id);
+        if (RepeatedStretch.Find(log.Values) is not { } found)
+            return finding.Decide(true).Say("No stretch of the log comes twice.").Build();
+        return finding.Next("Look at both stretches of the file; export the log again from the gauge.").Information(
+            string.Create(CultureInfo.InvariantCulture, $"{found.Length} values in a row from row {log.Rows[found.First]} of {log.File} come again from row {log.Rows[found.Second]}, digit for digit."), "a fact about two stretches; it says nothing about why");
+    }
+
+    // Only what is known to move on a running system counts: pressures and temperatures with a step.
+    private static double? Probability(CheckContext context, HandRow row)
+    {
+        double product = 1;
+        var counted = 0;
+        foreach (var reading in row.Readings)
+        {
+            if (reading.Step is not { } step || step <= 0 || Scatter(context, reading) is not { } scatter)
+                continue;
+            product *= Coincidence.OfEqualDigits(step, scatter);
+            counted++;
+        }
+
+        return counted == 0 ? null : product;
+    }
+
+    private static double? Scatter(CheckContext context, HandReading reading) => reading.Reading switch
+    {
+        ReadingName.VaporPressure or ReadingName.LiquidPressure or ReadingName.TrueSuctionPressure or ReadingName.DischargePressure => Math.Abs(reading.Si) * context.Assume("assumption.running.pressure"),
+        _ when reading.Series.EndsWith("humidity", StringComparison.Ordinal) || reading.Reading == ReadingName.Current => null,
+        _ => context.Assume("assumption.running.temperature"),
+    };
+
+    private static double Apart(HandRow a, HandRow b) => a.At.Value.Clock is { } x && b.At.Value.Clock is { } y ? Math.Abs((y - x).TotalSeconds)
+        : a.At.Value.Elapsed is { } p && b.At.Value.Elapsed is { } q ? Math.Abs(q.Si - p.Si)
+        : double.PositiveInfinity;
+
+    private static string Small(double probability) => probability >= 1e-3
+        ? string.Create(CultureInfo.InvariantCulture, $"once in {1 / probability:#,0}")
+        : string.Create(CultureInfo.InvariantCulture, $"once in 10^{-Math.Floor(Math.Log10(probability)) - 1:0}");
+}

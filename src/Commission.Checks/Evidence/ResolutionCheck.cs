@@ -1,0 +1,97 @@
+using System.Globalization;
+using Commission.Checks.Findings;
+using Commission.Checks.Readings;
+using Commission.Jobs.Model;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Evidence;
+
+/// <summary>Numbers finer than their instrument shows, and a test pressure that stood still while the temperature moved it.</summary>
+internal sealed class ResolutionCheck : ICheck
+{
+    // Half a step is lost to rounding on either side; a whole one more leaves room for a gauge that sticks.
+    private const double StepsThatShow = 2;
+
+    public string Id => "evidence.resolution";
+
+    public string Phase => Phases.Evidence;
+
+    public string Title => "Resolution";
+
+    public CheckHelp Help { get; } = new(
+        "Is a reading written finer than its instrument can show? Did the test pressure stand still to the last digit although the temperature moved enough to move it?",
+        "written step ≥ half the instrument's resolution, in the same unit; expected change p·ΔT/T less its U against two steps of the gauge",
+        "Definition of resolution (VIM 4.14, from memory); ideal gas for the size of the change; factors: common practice, no source.",
+        "Write what the display shows. Where a pressure stood still, look at the gauge, the valve before it and where the temperature was taken.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (Finer(context) is { } finer)
+            yield return finer;
+        if (context.Job.PressureTest is { Tightness: { From: { } from, To: { } to } } test && StoodStill(context, test, from, to) is { } still)
+            yield return still;
+    }
+
+    private Finding? Finer(CheckContext context)
+    {
+        var kit = context.Get<InstrumentKit>();
+        var compared = new List<(HandReading Reading, UsedInstrument Instrument, bool IsFiner)>();
+        foreach (var reading in context.Get<HandReadings>().All)
+        {
+            if (reading.Step is { } step && kit.For(reading.Reading, reading.With) is { Described.Resolution: { } resolution } instrument && instrument.ResolutionSi is { } shown && SameUnit(reading.Text, resolution.Value.Unit))
+                compared.Add((reading, instrument, step < 0.499 * shown));
+        }
+
+        if (compared.Count == 0)
+            return null;
+        var finding = context.Finding(this);
+        foreach (var (reading, instrument, _) in compared)
+            finding.Use(reading.Use(instrument.Id));
+        foreach (var instrument in compared.Select(c => c.Instrument).Distinct())
+            finding.Use($"{instrument.Id}: resolution", instrument.Described.Resolution, instrument.Id);
+        var fine = compared.Where(c => c.IsFiner).ToList();
+        return fine.Count == 0
+            ? finding.Decide(true).Say(string.Create(CultureInfo.InvariantCulture, $"None of {compared.Count} readings is written finer than its instrument shows.")).Build()
+            : finding.Next(Help.WhenItFails).Information(
+                $"Written finer than the instrument shows: {string.Join("; ", fine.Select(c => $"{c.Reading.Name} {c.Reading.Text} on {c.Instrument.Id}, which shows {c.Instrument.Described.Resolution!.Text}"))}.", "a mean of several readings is one reason");
+    }
+
+    private Finding? StoodStill(CheckContext context, Jobs.Model.PressureTest test, HoldPoint from, HoldPoint to)
+    {
+        var gauge = context.Get<InstrumentKit>().For(ReadingName.PressureTest, test.With);
+        if (from.Temperature.IsEmpty || to.Temperature.IsEmpty || (gauge?.ResolutionSi ?? from.Pressure.Step) is not { } step || step <= 0)
+            return null;
+        double Mean(HoldPoint point) => point.Temperature.Average(t => t.Value.Si);
+        var (cold, warm) = (Mean(from), Mean(to));
+        var pressure = from.Pressure.Value.ToAbsolute(context.Get<SiteAtmosphere>().Pressure).Si;
+        var expected = pressure * ((warm / cold) - 1);
+
+        // The gas need not have followed the clamp: the doubt of its temperature at both ends, as in the hold itself.
+        var limit = context.Limits.Find("assumption.nitrogen.temperature");
+        var half = Math.Max(limit?.Target?.Si ?? 0.5, (limit?.Companion("of change") ?? 0.3) * Math.Abs(warm - cold));
+        var doubt = 2 * pressure / cold * half * Math.Sqrt(2.0 / 3);
+        if (Math.Abs(expected) - doubt <= StepsThatShow * step)
+            return null;
+        var present = context.Present;
+        var finding = context.Finding(this, "nitrogen hold").Use("test pressure, start", from.Pressure, gauge?.Id).Use("test pressure, end", to.Pressure, gauge?.Id);
+        foreach (var temperature in from.Temperature.Concat(to.Temperature))
+            finding.Use("test temperature", temperature);
+        finding.Step(
+            "Δp", "change the temperature alone would make", "p·(T2/T1 − 1)", $"{present.Text(cold, DisplayKind.Temperature)} to {present.Text(warm, DisplayKind.Temperature)}",
+            $"{present.Text(expected, DisplayKind.PressureDifference)} ± {present.Text(doubt, DisplayKind.PressureDifference)}", "ideal gas");
+        var moved = to.Pressure.Value.ToAbsolute(context.Get<SiteAtmosphere>().Pressure).Si - pressure;
+        return Math.Abs(moved) >= step / 2
+            ? finding.Decide(true).Say($"The test pressure moved by {present.Text(moved, DisplayKind.PressureDifference)} while the temperature went from {present.Text(cold, DisplayKind.Temperature)} to {present.Text(warm, DisplayKind.Temperature)}.").Build()
+            : finding.Next(Help.WhenItFails).Information(
+                $"The test pressure is written as {from.Pressure.Text} at both ends, while the temperature went from {present.Text(cold, DisplayKind.Temperature)} to {present.Text(warm, DisplayKind.Temperature)}: that alone would move it by about {present.Text(expected, DisplayKind.PressureDifference)}.",
+                "a fact about two readings");
+    }
+
+    private static bool SameUnit(string text, string unit)
+    {
+        var space = text.IndexOf(' ', StringComparison.Ordinal);
+        return space > 0 && unit.Length > 0 && text[(space + 1)..].StartsWith(unit, StringComparison.Ordinal);
+    }
+}

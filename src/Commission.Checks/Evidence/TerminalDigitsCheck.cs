@@ -1,0 +1,92 @@
+using System.Globalization;
+using Commission.Checks.Readings;
+using Commission.Records.Findings;
+using MathNet.Numerics;
+
+namespace Commission.Checks.Evidence;
+
+/// <summary>Whether the last digits of hand-typed readings are spread as those of an instrument are.</summary>
+internal sealed class TerminalDigitsCheck : ICheck
+{
+    private const int Digits = 10;
+
+    // A reading of the same thing counts again once it has moved by a whole round of last digits.
+    private const double StepsApart = 10;
+    private const double SameStep = 0.01;
+
+    public string Id => "evidence.terminal-digits";
+
+    public string Phase => Phases.Evidence;
+
+    public string Title => "Last digits";
+
+    public CheckHelp Help { get; } = new(
+        "Last digits of readings from digital instruments are spread evenly over 0 to 9. Are these? Numbers made up or rounded in the head favour 0 and 5, or avoid them.",
+        "χ² = Σ (count − n/10)² / (n/10) with 9 degrees of freedom, n at least what the pack asks; remarked on when the probability is below the pack's. Counted are readings written to the step of their instrument; of a quantity that hardly moves only one",
+        "Pearson's χ² test; number and probability: common practice, no source.",
+        "Compare with the photos and the logs of the instruments. Rounding is a habit and no offence: write what the display shows.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        var readings = Counted(context);
+        if (readings.Count == 0)
+            yield break;
+        var finding = context.Finding(this);
+        foreach (var (reading, instrument, _) in readings)
+            finding.Use(reading.Use(instrument));
+        var least = context.Limits.Find("evidence.terminal-digits.count")?.Lower?.Si ?? double.PositiveInfinity;
+        if (readings.Count < least)
+        {
+            yield return finding.Information(string.Create(CultureInfo.InvariantCulture, $"{readings.Count} last digits can be compared, too few to say anything ({least:0})."), "too few readings typed to the step of their instrument");
+            yield break;
+        }
+
+        var counts = new int[Digits];
+        foreach (var (_, _, digit) in readings)
+            counts[digit]++;
+        var expected = readings.Count / (double)Digits;
+        var chi = counts.Sum(c => (c - expected) * (c - expected) / expected);
+        var probability = SpecialFunctions.GammaUpperRegularized((Digits - 1) / 2.0, chi / 2);
+        var list = string.Join(", ", counts.Select((c, digit) => string.Create(CultureInfo.InvariantCulture, $"{digit}: {c}")));
+        finding.Step("χ²", "spread of the last digits", "Σ (count − n/10)² / (n/10)", $"n = {readings.Count.ToString(CultureInfo.InvariantCulture)}; {list}", string.Create(CultureInfo.InvariantCulture, $"{chi:0.0}, p = {probability:0.0000}"), "Pearson 1900 (from memory)");
+        var bound = context.Limits.Find("evidence.terminal-digits.probability")?.Lower?.Si ?? 0;
+        yield return probability >= bound
+            ? finding.Decide(true).Say(string.Create(CultureInfo.InvariantCulture, $"The last digits of {readings.Count} readings are spread evenly enough (χ² {chi:0.0}).")).Build()
+            : finding.Next(Help.WhenItFails).Information(
+                string.Create(CultureInfo.InvariantCulture, $"The last digits of {readings.Count} readings are spread unevenly ({list}); evenly spread digits do that less than once in {Math.Floor(1 / bound):#,0} records."), "a fact about digits; rounding in the head is one reason");
+    }
+
+    private static List<(HandReading Reading, string Instrument, int Digit)> Counted(CheckContext context)
+    {
+        var kit = context.Get<InstrumentKit>();
+        var last = new Dictionary<string, double>(StringComparer.Ordinal);
+        var counted = new List<(HandReading, string, int)>();
+        foreach (var reading in context.Get<HandReadings>().All)
+        {
+            // A vacuum gauge has another step in every range; a number written coarser or finer than the display is no reading of its last digit.
+            if (reading.Reading == Jobs.Model.Words.ReadingName.Evacuation || reading.Step is not { } step || kit.For(reading.Reading, reading.With) is not { ResolutionSi: { } resolution } instrument
+                || Math.Abs(step - resolution) > SameStep * resolution || LastDigit(reading.Text) is not { } digit)
+                continue;
+            if (last.TryGetValue(reading.Series, out var before) && Math.Abs(reading.Si - before) < StepsApart * step * (1 - SameStep))
+                continue;
+            last[reading.Series] = reading.Si;
+            counted.Add((reading, instrument.Id, digit));
+        }
+
+        return counted;
+    }
+
+    private static int? LastDigit(string text)
+    {
+        int? digit = null;
+        foreach (var c in text)
+        {
+            if (char.IsAsciiDigit(c))
+                digit = c - '0';
+            else if (c is not ('.' or ',' or '-' or '−'))
+                break;
+        }
+
+        return digit;
+    }
+}
