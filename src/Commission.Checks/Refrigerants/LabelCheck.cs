@@ -92,9 +92,7 @@ internal sealed class LabelCheck : ICheck
         if (label.Added is { } added && Beyond(context, weighed, label.Factory) is { } put)
         {
             put.UseIn(finding);
-            // Where the whole charge went over the scale, a label that shows the factory charge shows as added what goes beyond it.
-            var beyond = weighed.SawWholeCharge && label.Factory is { } shown ? put.Value - Written(context, "label: factory", shown) : put.Value;
-            Compare(context, finding, "charge added", added.Text, context.Present.Text(beyond, DisplayKind.Mass), Written(context, "label: added", added) - beyond, wrong);
+            Compare(context, finding, "charge added", added.Text, context.Present.Text(put.Value, DisplayKind.Mass), Written(context, "label: added", added) - put.Value, wrong);
             compared = $"{added.Text} added";
         }
 
