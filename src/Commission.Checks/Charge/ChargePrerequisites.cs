@@ -28,6 +28,9 @@ internal sealed class ChargePrerequisites : IChargeGate
     /// <summary>The airflow with its limit; null when the job does not show it.</summary>
     public AirflowShown? Airflow { get; }
 
+    /// <summary>Steady running and the running condition, on which it depends whether a temperature split counts.</summary>
+    private ChargeGates? SplitCounts { get; init; }
+
     /// <summary>Whether the air runs through ducts, so that its flow has to be shown.</summary>
     public bool NeedsAirflow { get; private init; }
 
@@ -41,7 +44,16 @@ internal sealed class ChargePrerequisites : IChargeGate
     public string? Todo => Block is null ? null : "Put the air side right first, let the system settle, then read again.";
 
     /// <inheritdoc/>
-    public string? Reservation => All.Any(p => p.Shown is null) ? $"not shown that {Joined(All.Where(p => p.Shown is null).Select(p => p.What))}" : null;
+    public string? Reservation
+    {
+        get
+        {
+            var missing = All.Where(p => p.Shown is null).Select(p => p.What).ToArray();
+            string?[] open = [missing.Length == 0 ? null : $"not shown that {Joined(missing)}", Airflow?.Reservation];
+            var words = string.Join("; ", open.OfType<string>());
+            return words.Length == 0 ? null : words;
+        }
+    }
 
     /// <summary>Looks at the air side of a job whose charge is judged by readings.</summary>
     /// <param name="context">The job and everything derived from it.</param>
@@ -75,7 +87,11 @@ internal sealed class ChargePrerequisites : IChargeGate
         all.Add(Clean("the indoor coil is clean", side?.Coil, "the indoor coil is dirty"));
         all.Add(new Prerequisite("the panels were on", side?.PanelsOn?.Value, "a panel was off"));
         all.Add(new Prerequisite("the blower ran at its cooling speed", side?.BlowerAtCoolingSpeed?.Value, "the blower did not run at its cooling speed"));
-        return new ChargePrerequisites(side, airflow, all.ToImmutable(), parts.ToImmutable(), facts) { NeedsAirflow = ducted };
+        return new ChargePrerequisites(side, airflow, all.ToImmutable(), parts.ToImmutable(), facts)
+        {
+            NeedsAirflow = ducted,
+            SplitCounts = ducted && row is not null ? new ChargeGates(row.Settling, RunningCondition.Of(context, row)) : null,
+        };
     }
 
     /// <inheritdoc/>
@@ -86,6 +102,7 @@ internal sealed class ChargePrerequisites : IChargeGate
             .Use("indoor coil", air?.Coil)
             .Use("panels on", air?.PanelsOn)
             .Use("blower at cooling speed", air?.BlowerAtCoolingSpeed);
+        SplitCounts?.NameIn(finding);
         foreach (var use in readings.SelectMany(r => r.Uses).Concat(uses))
             finding.Use(use);
     }

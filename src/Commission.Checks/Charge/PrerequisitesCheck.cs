@@ -15,7 +15,7 @@ internal sealed class PrerequisitesCheck : ICheck
 
     public CheckHelp Help { get; } = new(
         "Was the air side right before the charge was judged: enough airflow, filter and coil clean, panels on, blower at its cooling speed?",
-        "airflow for each capacity at least the limit; without a measured airflow, temperature split not above its target by more than the tolerance",
+        "airflow for each capacity at least the limit; at least the maker's where the job gives a range; without a measured airflow, temperature split not above its target by more than the tolerance",
         "California Residential Appendix RA3.2 (published, p. RA3-15 and RA3-16): 300 cfm/ton or the temperature split; target split from table RA3.2-3 (from memory). Clean filter, coil and panels: common practice.",
         "Low airflow looks like a wrong charge on both gauges. Clean or replace the filter, open registers and dampers, set the blower, then let the system settle and read again. What was not written down makes a pass of the charge conditional.");
 
@@ -61,7 +61,7 @@ internal sealed class PrerequisitesCheck : ICheck
     private static string Sentence(CheckContext context, ChargePrerequisites gate)
     {
         var shown = gate.Airflow is not { } airflow ? gate.NeedsAirflow ? "airflow not shown; " : ""
-            : airflow.Kind == DisplayKind.TemperatureDifference ? $"temperature split {context.Present.Text(airflow.Value, airflow.Kind)} from its target, {airflow.Limit.Text} is allowed; "
+            : airflow.Kind == DisplayKind.TemperatureDifference ? $"temperature split {context.Present.Text(airflow.Value, airflow.Kind)}, {airflow.Limit.Text} is allowed; "
             : $"airflow {context.Present.Text(airflow.Value, airflow.Kind)}, {airflow.Limit.Text} is asked for; ";
         return gate.Reservation is { } missing ? $"Air side: {shown}{missing}." : $"Air side: {shown}filter, coil, panels and blower are as they should be.";
     }

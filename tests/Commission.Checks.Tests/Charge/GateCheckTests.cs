@@ -17,7 +17,8 @@ public sealed class GateCheckTests
         // Table RA3.2-3 (from memory) at 80 °F return and 67 °F wet bulb: 18.3 °F; 80.0 − 61.8 = 18.2 °F.
         var finding = One(ChargeJobs.FenRow, "charge.prerequisites");
         Assert.Equal(Verdict.Pass, finding.Verdict);
-        Assert.Equal(-0.1, finding.Measured!.Value.Si * 1.8, 0.02);
+        Assert.Equal(18.2, finding.Measured!.Value.Si * 1.8, 0.01);
+        Assert.Equal(18.3 + 3, finding.Limits[0].UpperSi!.Value * 1.8, 0.01);
     }
 
     [Theory]
@@ -172,8 +173,9 @@ public sealed class GateCheckTests
     [Fact]
     public void A_tolerance_in_other_units_is_printed_in_the_jobs_own()
     {
+        // 18.3 + 3 °F = 21.3 °F = 11.83 K.
         var yaml = ChargeJobs.FenRow.With("units: us", "units: {preset: us, temperature difference: K}");
-        Assert.Equal("at most 1.67 K (3 °F) above the target split", One(yaml, "charge.prerequisites").Limits[0].Text);
+        Assert.StartsWith("at most 11.8 K", One(yaml, "charge.prerequisites").Limits[0].Text, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -185,5 +187,35 @@ public sealed class GateCheckTests
     {
         var yaml = ChargeJobs.FenRow.With("vapor pressure: 118.35, liquid pressure: 341.88, vapor line: 52.0, liquid line: 95.0, ", "");
         Assert.All(["charge.running-condition", "charge.stabilised", "charge.method-validity", "charge.return-visit", "charge.superheat-floor"], check => Assert.Empty(JobText.Evaluate(yaml, check)));
+    }
+
+    [Fact]
+    public void A_known_heat_and_its_rise_show_the_airflow()
+    {
+        // 240 V, 40 A and 30 °F make 1011 cfm at sea level (worked number): 337 cfm/ton of 3 ton; with 36 °F 842 cfm, 281 cfm/ton.
+        string Heat(double supply) => ChargeJobs.FenRow
+            .With("air: {", FormattableString.Invariant($"air: {{airflow: {{method: heat rise, heat rise: {{volts: 240 V, amps: 40 A, return: 70.0 °F, supply: {supply:0.0} °F}}}}, "))
+            .With("instruments:", "instruments:\n  - {id: meter, kind: multimeter, accuracy: 1 % of reading, resolution: 0.1 V, reads: [voltage, current]}");
+        Assert.Equal(337, One(Heat(100), "charge.prerequisites").Measured!.Value.Value, 5.0);
+        Assert.Equal(Verdict.Fail, One(Heat(106), "charge.prerequisites").Verdict);
+        Assert.Equal(Verdict.NotEvaluated, One(Heat(106), "charge.superheat").Verdict);
+    }
+
+    [Fact]
+    public void The_makers_least_airflow_comes_before_the_least_for_the_capacity()
+    {
+        var yaml = ChargeJobs.FenRow
+            .With("air: {", "air: {airflow: {method: hood, value: 1000 cfm}, ")
+            .With("instruments:", "limits: {airflow: {minimum: 1050 cfm, maximum: 1350 cfm, from: manual}}\ninstruments:\n  - {id: hood, kind: flow hood, accuracy: 3 % of reading, resolution: 1 cfm, reads: [airflow]}");
+        var finding = One(yaml, "charge.prerequisites");
+        Assert.Equal(Verdict.Fail, finding.Verdict);
+        Assert.Equal("at least 1050 cfm", finding.Limits[0].Text);
+    }
+
+    [Fact]
+    public void A_split_read_too_soon_shows_nothing()
+    {
+        var finding = One(ChargeJobs.FenRow.With("compressor started: \"10:00\"", "compressor started: \"10:25\""), "charge.prerequisites");
+        Assert.Contains("the airflow is enough", finding.Reservation, StringComparison.Ordinal);
     }
 }
