@@ -1,3 +1,4 @@
+using System.Globalization;
 using Commission.Checks.Readings;
 using Commission.Fluids;
 using Commission.Measurement.Uncertainty;
@@ -14,12 +15,14 @@ internal sealed class CircuitSaturation : IAnalysis<CircuitSaturation>
     private readonly CheckContext context;
     private readonly CircuitRefrigerant circuit;
     private readonly Lazy<RootCause> model;
+    private readonly Lazy<(RootCause? Bubble, RootCause? Dew)> listed;
 
     private CircuitSaturation(CheckContext context)
     {
         this.context = context;
         circuit = context.Get<CircuitRefrigerant>();
         model = new Lazy<RootCause>(MakeModel);
+        listed = new Lazy<(RootCause? Bubble, RootCause? Dew)>(MakeListed);
     }
 
     /// <summary>Whether dew and bubble differ: the refrigerant is a blend.</summary>
@@ -38,13 +41,13 @@ internal sealed class CircuitSaturation : IAnalysis<CircuitSaturation>
 
     /// <summary>The dew point at a pressure.</summary>
     /// <param name="pressure">A corrected pressure, absolute.</param>
-    public SaturationTemperature Dew(CorrectedReading pressure) => At(pressure, static (fluid, p) => fluid.DewAtPressure(p));
+    public SaturationTemperature Dew(CorrectedReading pressure) => At(pressure, static (fluid, p) => fluid.DewAtPressure(p), () => listed.Value.Dew);
 
     /// <summary>The bubble point at a pressure.</summary>
     /// <param name="pressure">A corrected pressure, absolute.</param>
-    public SaturationTemperature Bubble(CorrectedReading pressure) => At(pressure, static (fluid, p) => fluid.BubbleAtPressure(p));
+    public SaturationTemperature Bubble(CorrectedReading pressure) => At(pressure, static (fluid, p) => fluid.BubbleAtPressure(p), () => listed.Value.Bubble);
 
-    private SaturationTemperature At(CorrectedReading pressure, Func<Refrigerant, double, FluidResult<SaturationState>> curve)
+    private SaturationTemperature At(CorrectedReading pressure, Func<Refrigerant, double, FluidResult<SaturationState>> curve, Func<RootCause?> beyond)
     {
         if (circuit.Fluid is not { } fluid)
             return SaturationTemperature.None($"{Designation} cannot be computed: {circuit.WhyNot}.");
@@ -54,6 +57,8 @@ internal sealed class CircuitSaturation : IAnalysis<CircuitSaturation>
             return SaturationTemperature.None(state.Reason);
         var (temperature, slope) = (state.Value.Temperature, state.Value.TemperatureSlope);
         var value = Uncertain.WithPartials(temperature, (pressure.Value, slope)) + context.Scope.Reading(0, p * slope * model.Value);
+        if (beyond() is { } difference)
+            value += context.Scope.Reading(0, p * slope * difference);
         var before = pressure.AfterZero == p ? state : curve(fluid, pressure.AfterZero);
         return SaturationTemperature.Of(value, before.Ok ? before.Value.Temperature : double.NaN, slope);
     }
@@ -66,5 +71,34 @@ internal sealed class CircuitSaturation : IAnalysis<CircuitSaturation>
         return context.Causes.Enter(
             new RootCause($"{Designation}: equations of state", $"saturation pressure of {words}, as a share of it; common practice", context.Assume(id)),
             DisplayKind.Percentage);
+    }
+
+    // Where the listed normal boiling point lies further from the equations than the assumed share of the pressure allows, the rest
+    // of the way is a doubt of its own for that curve.
+    private (RootCause? Bubble, RootCause? Dew) MakeListed()
+    {
+        const double StandardAtmosphere = 101_325;
+        if (circuit.Fluid is not { IsBlend: true } fluid || fluid.CompareWithListedBoilingRange() is not { Ok: true, Value: var difference })
+            return (null, null);
+        return (
+            Beyond("bubble", difference.Bubble, fluid.BubbleAtPressure(StandardAtmosphere)),
+            Beyond("dew", difference.Dew, fluid.DewAtPressure(StandardAtmosphere)));
+    }
+
+    private RootCause? Beyond(string curve, double kelvins, FluidResult<SaturationState> boiling)
+    {
+        if (!boiling.Ok)
+            return null;
+        var share = Math.Abs(kelvins) * boiling.Value.PressureSlope / boiling.Value.Pressure / Math.Sqrt(3);
+        var rest = (share * share) - (model.Value.StandardUncertainty * model.Value.StandardUncertainty);
+        return rest > 0
+            ? context.Causes.Enter(
+                new RootCause(
+                    $"{Designation}: listed normal {curve} point",
+                    string.Create(CultureInfo.InvariantCulture, $"ASHRAE 34 lists it {-kelvins:+0.00;−0.00} K from the equations, from memory; what goes beyond their own share"),
+                    Math.Sqrt(rest),
+                    distribution: Distribution.Rectangular),
+                DisplayKind.Percentage)
+            : null;
     }
 }
