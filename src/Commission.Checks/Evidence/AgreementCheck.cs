@@ -4,7 +4,6 @@ using Commission.Checks.Limits;
 using Commission.Checks.Readings;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
-using Commission.Measurement.Decisions;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
@@ -36,20 +35,21 @@ internal sealed class AgreementCheck : ICheck
             yield return Compare(context, "mass recovered", "mass written", [(1, Mass(context, "mass recovered", mass, recovery.With))], "scale", Difference(context, scale, recovery.With));
         if (job is { Recovery: { Mass: { } recovered } again, AsFound.ChargeRecovered: { } found })
             yield return Compare(context, "charge recovered", "recovery", [(1, Mass(context, "mass recovered", recovered, again.With))], "as found", [(1, Mass(context, "charge recovered", found, []))]);
-        foreach (var row in job.Charging?.Readings ?? [])
-        {
-            if (row is { ReturnDryBulb: { } dry, ReturnWetBulb: { } wet, ReturnHumidity: { } humidity } && WetBulb(context, row, dry, wet, humidity) is { } finding)
-                yield return finding;
-        }
+
+        // The errors of instruments stay from row to row: the last row says what all of them would.
+        if (job.Charging?.Readings.LastOrDefault(r => r is { ReturnDryBulb: not null, ReturnWetBulb: not null, ReturnHumidity: not null }) is { ReturnDryBulb: { } dry, ReturnWetBulb: { } wet, ReturnHumidity: { } humidity } row
+            && WetBulb(context, row, dry, wet, humidity) is { } finding)
+            yield return finding;
     }
 
     private Finding Compare(CheckContext context, string subject, string first, IReadOnlyList<(int Sign, CorrectedReading Reading)> one, string second, IReadOnlyList<(int Sign, CorrectedReading Reading)> other)
     {
         static Uncertain Sum(IReadOnlyList<(int Sign, CorrectedReading Reading)> parts) => parts.Select(p => p.Sign * p.Reading.Value).Aggregate((a, b) => a + b);
-        return Judge(context, subject, DisplayKind.Mass, first, Sum(one), second, Sum(other), [.. one.Concat(other).Select(p => p.Reading)]);
+        var (a, b) = (Sum(one), Sum(other));
+        return Judge(context, subject, DisplayKind.Mass, first, a, second, b, (a - b).Expanded, [.. one.Concat(other).Select(p => p.Reading)]);
     }
 
-    private Finding Judge(CheckContext context, string subject, DisplayKind kind, string first, Uncertain one, string second, Uncertain other, IReadOnlyList<CorrectedReading> readings)
+    private Finding Judge(CheckContext context, string subject, DisplayKind kind, string first, Uncertain one, string second, Uncertain other, double expanded, IReadOnlyList<CorrectedReading> readings)
     {
         var present = context.Present;
         var finding = context.Finding(this, subject);
@@ -59,12 +59,13 @@ internal sealed class AgreementCheck : ICheck
             return finding.NotEvaluated($"the accuracy of {string.Join(" and ", unknown)} is not written", "Name the instrument and its accuracy.");
         if (context.Limits.Find("evidence.agreement") is not { } limit)
             return finding.NotEvaluated("no pack sets a bound", "Name a limits pack.");
-        var agreement = Agreement.Of(one, other);
+        var difference = Math.Abs(one.Value - other.Value);
+        var error = difference == 0 ? 0 : difference / expanded;
         finding.Step(
             "E_n", "normalised difference", "|a − b| / U(a − b)",
-            $"|{present.Text(one.Value, kind)} − {present.Text(other.Value, kind)}| / {present.Measured(agreement.Difference, kind).ExpandedText ?? present.Text(0, kind)}",
-            agreement.NormalizedError.ToString("0.00", CultureInfo.InvariantCulture), limit.Source)
-            .Judge(Uncertain.Exact(agreement.NormalizedError), DisplayKind.Number, State(context, limit));
+            $"|{present.Text(one.Value, kind)} − {present.Text(other.Value, kind)}| / {present.Text(expanded, kind == DisplayKind.Temperature ? DisplayKind.TemperatureDifference : kind)}",
+            error.ToString("0.00", CultureInfo.InvariantCulture), limit.Source)
+            .Judge(Uncertain.Exact(error), DisplayKind.Number, State(context, limit));
         var said = $"{Capital(subject)}: {present.Text(one.Value, kind)} by {first}, {present.Text(other.Value, kind)} by {second}";
         return finding.Passes
             ? finding.Say($"{said}; they agree.").Build()
@@ -75,9 +76,12 @@ internal sealed class AgreementCheck : ICheck
     {
         var air = context.Readings.Temperature($"return dry bulb, {row.At.Text}", ReadingName.ReturnAir, dry);
         var read = context.Readings.Temperature($"return wet bulb, {row.At.Text}", ReadingName.ReturnAir, wet);
-        return WetBulbReading.Of(context, $"return wet bulb, {row.At.Text}", ReadingName.ReturnAir, null, humidity, air) is { } made
-            ? Judge(context, $"return wet bulb, {row.At.Text}", DisplayKind.Temperature, "wick", read.Value, "humidity", made.Value, [read, made])
-            : null;
+        if (WetBulbReading.Of(context, $"return wet bulb, {row.At.Text}", ReadingName.ReturnAir, null, humidity, air) is not { } made)
+            return null;
+
+        // The two bulbs of one psychrometer do not share their errors, although one statement covers both.
+        var expanded = Math.Sqrt((read.Value.Expanded * read.Value.Expanded) + (made.Value.Expanded * made.Value.Expanded));
+        return Judge(context, $"return wet bulb, {row.At.Text}", DisplayKind.Temperature, "wick", read.Value, "humidity", made.Value, expanded, [read, made]);
     }
 
     private static List<(int Sign, CorrectedReading Reading)> ByScale(CheckContext context, Charging charging) =>

@@ -98,5 +98,5 @@ internal sealed class RepeatedCheck : ICheck
 
     private static string Small(double probability) => probability >= 1e-3
         ? string.Create(CultureInfo.InvariantCulture, $"once in {1 / probability:#,0}")
-        : string.Create(CultureInfo.InvariantCulture, $"once in 10^{-Math.Floor(Math.Log10(probability)) - 1:0}");
+        : $"once in 10{string.Concat(((int)-Math.Floor(Math.Log10(probability)) - 1).ToString(CultureInfo.InvariantCulture).Select(d => "⁰¹²³⁴⁵⁶⁷⁸⁹"[d - '0']))}";
 }

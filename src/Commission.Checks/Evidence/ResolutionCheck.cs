@@ -22,7 +22,7 @@ internal sealed class ResolutionCheck : ICheck
 
     public CheckHelp Help { get; } = new(
         "Is a reading written finer than its instrument can show? Did the test pressure stand still to the last digit although the temperature moved enough to move it?",
-        "written step ≥ half the instrument's resolution, in the same unit; expected change p·ΔT/T less its U against two steps of the gauge",
+        "the number is a multiple of the instrument's resolution, in the same unit; expected change p·ΔT/T less its U against two steps of the gauge",
         "Definition of resolution (VIM 4.14, from memory); ideal gas for the size of the change; factors: common practice, no source.",
         "Write what the display shows. Where a pressure stood still, look at the gauge, the valve before it and where the temperature was taken.");
 
@@ -40,8 +40,9 @@ internal sealed class ResolutionCheck : ICheck
         var compared = new List<(HandReading Reading, UsedInstrument Instrument, bool IsFiner)>();
         foreach (var reading in context.Get<HandReadings>().All)
         {
-            if (reading.Step is { } step && kit.For(reading.Reading, reading.With) is { Described.Resolution: { } resolution } instrument && instrument.ResolutionSi is { } shown && SameUnit(reading.Text, resolution.Value.Unit))
-                compared.Add((reading, instrument, step < 0.499 * shown));
+            if (reading.Step is not null && kit.For(reading.Reading, reading.With) is { Described.Resolution: { } resolution } instrument && SameUnit(reading.Text, resolution.Value.Unit)
+                && Number(reading.Text) is { } number && Number(resolution.Text) is { } shown and > 0)
+                compared.Add((reading, instrument, !IsMultiple(number / shown)));
         }
 
         if (compared.Count == 0)
@@ -87,6 +88,15 @@ internal sealed class ResolutionCheck : ICheck
             : finding.Next(Help.WhenItFails).Information(
                 $"The test pressure is written as {from.Pressure.Text} at both ends, while the temperature went from {present.Text(cold, DisplayKind.Temperature)} to {present.Text(warm, DisplayKind.Temperature)}: that alone would move it by about {present.Text(expected, DisplayKind.PressureDifference)}.",
                 "a fact about two readings");
+    }
+
+    // A display with steps of 0.5 shows 57.5 with a digit that never is a 1.
+    private static bool IsMultiple(double ratio) => Math.Abs(ratio - Math.Round(ratio)) < 0.02;
+
+    private static double? Number(string text)
+    {
+        var end = text.IndexOf(' ', StringComparison.Ordinal);
+        return end > 0 && double.TryParse(text[..end], NumberStyles.Float, CultureInfo.InvariantCulture, out var number) ? number : null;
     }
 
     private static bool SameUnit(string text, string unit)

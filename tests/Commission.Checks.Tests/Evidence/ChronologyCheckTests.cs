@@ -1,0 +1,94 @@
+using Commission.Measurement.Decisions;
+using Xunit;
+
+namespace Commission.Checks.Tests.Evidence;
+
+/// <summary>Nitrogen, vacuum, charge: EN 378-2 from memory, and what the steps are for.</summary>
+public sealed class ChronologyCheckTests
+{
+    private const string Check = "evidence.chronology";
+    private const string Order = "order of the steps";
+
+    [Fact]
+    public void In_order()
+    {
+        var finding = JobLines.Finding(Job("08:10", "09:15", "09:25", "10:58", "11:00"), Check, Order);
+        Assert.Equal(Verdict.Pass, finding.Verdict);
+        Assert.Equal("In order: pressure test 08:10 to 09:15, evacuation 09:25 to 10:58, charge 11:00 to 11:35.", finding.Statement);
+    }
+
+    [Theory]
+    [InlineData("09:30", "10:40", "09:25", "10:58", "11:00", "evacuation begins at 09:25")]
+    [InlineData("08:10", "09:15", "09:25", "11:20", "11:00", "charge begins at 11:00")]
+    [InlineData("12:10", "13:15", "09:25", "10:58", "11:00", "charge begins at 11:00")]
+    public void Out_of_order_names_both_lines(string testFrom, string testTo, string pump, string end, string start, string named)
+    {
+        var finding = JobLines.Finding(Job(testFrom, testTo, pump, end, start), Check, Order);
+        Assert.Equal(Verdict.Fail, finding.Verdict);
+        Assert.Contains(named, finding.Statement, StringComparison.Ordinal);
+        Assert.True(finding.Statement.Split("(line ").Length > 2);
+    }
+
+    [Fact]
+    public void Recovery_comes_before_all_else()
+    {
+        var finding = JobLines.Finding(JobLines.Of("recovery: {at: \"10:00\", to: 0 psig}\nevacuation: {started: \"09:00\", levels: [{at: \"09:40\", pressure: 400 micron}]}", "opened circuit"), Check, Order);
+        Assert.Equal(Verdict.Fail, finding.Verdict);
+        Assert.Contains("evacuation begins at 09:00", finding.Statement, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Without_times_of_day_nothing_is_said_of_the_order()
+    {
+        var finding = JobLines.Finding(JobLines.Of("recovery: {to: 0 psig}\ncharging: {added: 3 lb}", "opened circuit"), Check, Order);
+        Assert.Equal(Verdict.NotEvaluated, finding.Verdict);
+        Assert.Empty(JobLines.Findings(JobLines.Of("charging: {unit arrived: charged}"), Check));
+    }
+
+    [Theory]
+    [InlineData("10:00", Verdict.Fail)]
+    [InlineData("11:30", Verdict.Pass)]
+    public void No_insulation_test_under_vacuum(string at, Verdict verdict)
+    {
+        var job = JobLines.Of($"evacuation: {{section: whole system, started: \"09:25\", levels: [{{at: \"10:58\", pressure: 400 micron}}]}}\nelectrical: {{insulation: {{read: 50 Mohm, at: \"{at}\"}}}}");
+        var finding = JobLines.Finding(job, Check, "under vacuum");
+        Assert.Equal(verdict, finding.Verdict);
+        if (verdict == Verdict.Fail)
+            Assert.StartsWith("DANGER", finding.Statement, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void With_the_service_valves_closed_the_compressor_is_not_in_the_vacuum() => Assert.DoesNotContain(
+        JobLines.Findings(JobLines.Of("evacuation: {section: line set and indoor, started: \"09:25\", levels: [{at: \"10:58\", pressure: 400 micron}]}\nelectrical: {insulation: {read: 50 Mohm, at: \"10:00\"}}"), Check),
+        f => f.Subject == "under vacuum");
+
+    [Theory]
+    [InlineData("leak check: {date: 2026-06-18, result: none, method: bubble solution}", Verdict.Pass)]
+    [InlineData("leak check: {date: 2026-06-17, result: none, method: bubble solution}", Verdict.Fail)]
+    [InlineData("label: {total: 3 lb, date: 2026-06-01}", Verdict.Fail)]
+    public void Dates_do_not_lie_before_the_job(string lines, Verdict verdict) => Assert.Equal(verdict, JobLines.Finding(JobLines.Of(lines), Check, "dates").Verdict);
+
+    [Theory]
+    [InlineData("V-20", Verdict.Pass)]
+    [InlineData("V-21", Verdict.Fail)]
+    public void The_log_is_of_the_gauge_named(string serial, Verdict verdict)
+    {
+        var finding = JobLines.Finding(
+            JobLines.Of($"instruments: [{{id: vacuum, kind: vacuum gauge, serial: V-20, reads: [evacuation]}}]\nevacuation: {{started: \"09:25\", log: {{gauge serial: {serial}, clock set: no}}, levels: [{{at: \"10:58\", pressure: 400 micron}}]}}"), Check, "vacuum log");
+        Assert.Equal(verdict, finding.Verdict);
+        Assert.Contains("clock of the gauge was not set", finding.Statement, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_order_inside_a_European_pressure_test()
+    {
+        string Of(string strength) => JobLines.Of($"limits: {{packs: [en-378]}}\npressure test: {{gas: dry nitrogen, strength: {{pressure: 500 psig, at: \"{strength}\"}}, tightness: {{from: {{at: \"08:10\", pressure: 440 psig}}, to: {{at: \"09:15\", pressure: 440 psig}}}}}}\nevacuation: {{started: \"12:00\", levels: [{{at: \"12:58\", pressure: 400 micron}}]}}");
+        Assert.Equal(Verdict.Pass, JobLines.Finding(Of("07:50"), Check, Order).Verdict);
+        Assert.Contains("before the strength test", JobLines.Finding(Of("09:30"), Check, Order).Statement, StringComparison.Ordinal);
+    }
+
+    private static string Job(string testFrom, string testTo, string pump, string end, string start) => JobLines.Of(
+        $"pressure test: {{gas: dry nitrogen, tightness: {{from: {{at: \"{testFrom}\", pressure: 440 psig}}, to: {{at: \"{testTo}\", pressure: 440 psig}}}}}}\n"
+        + $"evacuation: {{started: \"{pump}\", levels: [{{at: \"{end}\", pressure: 400 micron}}]}}\n"
+        + $"charging: {{unit arrived: charged, compressor started: \"{start}\", readings: [{{at: \"11:35\", vapor pressure: 120 psig}}]}}");
+}

@@ -1,0 +1,57 @@
+using Commission.Measurement.Decisions;
+using Xunit;
+
+namespace Commission.Checks.Tests.Evidence;
+
+public sealed class ResolutionCheckTests
+{
+    private const string Check = "evidence.resolution";
+    private const string Gauge = "instruments: [{id: low, kind: pressure gauge, accuracy: 1 psi, resolution: 0.1 psi, reads: [vapor pressure, pressure test]}]\n";
+
+    [Fact]
+    public void Finer_than_the_display()
+    {
+        var finding = JobLines.Finding(JobLines.Of(Gauge + "charging: {unit arrived: charged, readings: [{at: \"11:20\", vapor pressure: 118.94 psig}, {at: \"11:35\", vapor pressure: 118.9 psig}]}"), Check);
+        Assert.Equal(Verdict.Information, finding.Verdict);
+        Assert.Equal("Written finer than the instrument shows: vapor pressure, 11:20 118.94 psig on low, which shows 0.1 psi.", finding.Statement);
+    }
+
+    [Fact]
+    public void As_the_display_shows_it()
+    {
+        Assert.Equal(Verdict.Pass, JobLines.Finding(JobLines.Of(Gauge + "charging: {unit arrived: charged, readings: [{at: \"11:20\", vapor pressure: 118.9 psig}, {at: \"11:35\", vapor pressure: 119 psig}]}"), Check).Verdict);
+        // Another unit says nothing about digits.
+        Assert.Empty(JobLines.Findings(JobLines.Of(Gauge + "charging: {unit arrived: charged, readings: [{at: \"11:20\", vapor pressure: 819.81 kPag}]}"), Check));
+        Assert.Empty(JobLines.Findings(JobLines.Of(), Check));
+    }
+
+    [Fact]
+    public void A_display_with_steps_of_a_half_shows_a_half()
+    {
+        var half = Gauge.Replace("0.1 psi", "0.5 psi", StringComparison.Ordinal);
+        string Of(string pressure) => JobLines.Of($"{half}charging: {{unit arrived: charged, readings: [{{at: \"11:20\", vapor pressure: {pressure}}}]}}");
+        Assert.Equal(Verdict.Pass, JobLines.Finding(Of("118.5 psig"), Check).Verdict);
+        Assert.Equal(Verdict.Information, JobLines.Finding(Of("118.3 psig"), Check).Verdict);
+    }
+
+    [Theory]
+    [InlineData("440.0 psig", "71.0 F", "440.0 psig", "85.0 F", Verdict.Information)] // 14 °F would move 454.7 psia by 12 psi
+    [InlineData("440.0 psig", "71.0 F", "451.2 psig", "85.0 F", Verdict.Pass)]
+    public void A_pressure_that_stands_still_while_the_temperature_moves_it(string from, string cold, string to, string warm, Verdict verdict)
+    {
+        var finding = JobLines.Finding(Hold(Gauge, from, cold, to, warm), Check, "nitrogen hold");
+        Assert.Equal(verdict, finding.Verdict);
+        if (verdict == Verdict.Information)
+            Assert.Contains("440.0 psig at both ends", finding.Statement, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_gauge_of_1_psi_that_does_not_move_at_constant_temperature_is_a_good_test()
+    {
+        var coarse = Gauge.Replace("0.1 psi", "1 psi", StringComparison.Ordinal);
+        Assert.DoesNotContain(JobLines.Findings(Hold(coarse, "440 psig", "71.0 F", "440 psig", "71.6 F"), Check), f => f.Subject == "nitrogen hold");
+    }
+
+    private static string Hold(string instruments, string from, string cold, string to, string warm) => JobLines.Of(
+        $"{instruments}pressure test: {{gas: dry nitrogen, tightness: {{from: {{at: \"08:10\", pressure: {from}, temperature: {cold}}}, to: {{at: \"09:15\", pressure: {to}, temperature: {warm}}}}}}}");
+}
