@@ -67,6 +67,9 @@ internal sealed class EvacuationRun : IAnalysis<EvacuationRun>
     /// <summary>What the hold shows of its cause; null without a hold.</summary>
     public HoldResult? Hold => hold.Value;
 
+    /// <summary>Steady part of the rise with its causes, Pa/s; null where the hold gives none.</summary>
+    public Uncertain? Slope => Hold?.SlopeWithCauses is { } slope ? context.Scope.Input(slope) : null;
+
     /// <summary>Pressure at isolation with its uncertainty; null when there is none.</summary>
     public Uncertain? AtIsolation => Parts.Isolation is { } t ? Rows.At(t) : null;
 

@@ -41,7 +41,7 @@ internal sealed class LeakRateCheck : ICheck
             yield break;
         }
 
-        if (run.Hold is not { SlopeWithCauses: { } slope, Slope: { } interval } hold || run.AtIsolation is not { } vacuum)
+        if (run is not { Slope: { } slope, Hold: { Slope: { } interval } hold } || run.AtIsolation is not { } vacuum)
         {
             yield return finding.NotEvaluated("the readings give no rate of rise", "Log the hold at steps of 10 s or less, from isolation to its end.");
             yield break;

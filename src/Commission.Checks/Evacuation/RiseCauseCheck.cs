@@ -49,7 +49,7 @@ internal sealed class RiseCauseCheck : ICheck
         var present = context.Present;
         var wording = VacuumText.Wording(present);
         Explain(present, finding, hold);
-        if (hold.SlopeWithCauses is { } slope)
+        if (run.Slope is { } slope)
             finding.Measure(slope, DisplayKind.VacuumRise);
         if (wording.NextStep(hold) is { } next)
             finding.Next(next);

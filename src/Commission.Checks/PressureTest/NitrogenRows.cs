@@ -51,8 +51,8 @@ internal sealed class NitrogenRows
     /// <summary>Smallest step the pressures show, Pa.</summary>
     public double Step { get; private init; }
 
-    /// <summary>Half-width of what the thermometer may have changed by between the ends, at each end, K.</summary>
-    public double ThermometerHalfWidth { get; private init; }
+    /// <summary>First and last point with their causes; null for a log, whose ends are means.</summary>
+    public (NitrogenEnd Start, NitrogenEnd End)? Ends { get; private init; }
 
     /// <summary>Whether the pressures were read absolute, so that the atmosphere does not enter.</summary>
     public bool IsAbsolute { get; private init; }
@@ -104,7 +104,14 @@ internal sealed class NitrogenRows
         // The corrected pressure is absolute by the site's atmosphere; a barometer read at the moment takes its place.
         var site = context.Get<SiteAtmosphere>().Value.Value;
         var kept = Enumerable.Range(0, points.Length).Where(i => temperatures[i].Count > 0).ToList();
-        var change = Mean(temperatures[^1]) - Mean(temperatures[0]);
+        NitrogenEnd End(int i)
+        {
+            var pressure = points[i].StationPressure is { } barometer && !IsAbsoluteReading(points[i])
+                ? pressures[i].Value - context.Get<SiteAtmosphere>().Value + barometer.Value.Si
+                : pressures[i].Value;
+            return new NitrogenEnd(pressure, Mean(temperatures[i]), IsAbsoluteReading(points[i]) ? site : atmospheres[i]);
+        }
+
         return new NitrogenRows(whyNot: null)
         {
             At = partial.At,
@@ -114,8 +121,7 @@ internal sealed class NitrogenRows
             Readings = [.. kept.Select(i => new NitrogenReading(pressures[i].Value.Value - site, IsAbsoluteReading(points[i]) ? site : atmospheres[i], Mean(temperatures[i]).Value))],
             Uses = [.. points.Where(p => p.StationPressure is not null).Select(p => new ReadingUse($"station pressure, {p.At.Text}", p.StationPressure!.Text, p.StationPressure.At, null))],
             Step = points.Max(p => p.Pressure.Step ?? 0),
-            // Of the change, zero and ice point drop out by themselves; what stays is shared out to both ends.
-            ThermometerHalfWidth = change.StandardUncertainty * Math.Sqrt(1.5),
+            Ends = (End(0), End(points.Length - 1)),
             IsAbsolute = points.All(IsAbsoluteReading),
             BarometerAtBothEnds = both,
             AccuracyKnown = pressures.TrueForAll(p => p.AccuracyKnown) && temperatures.TrueForAll(t => t.TrueForAll(r => r.AccuracyKnown)),

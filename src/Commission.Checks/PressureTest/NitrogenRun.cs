@@ -34,7 +34,7 @@ internal sealed class NitrogenRun : IAnalysis<NitrogenRun>
         Rows = NitrogenRows.Of(context, Test, hold);
         WhyNot = Rows.WhyNot;
         if (WhyNot is null)
-            Compute(hold);
+            Compute();
     }
 
     /// <summary>The test; null when the job has none.</summary>
@@ -70,59 +70,72 @@ internal sealed class NitrogenRun : IAnalysis<NitrogenRun>
     /// <param name="pascals">Pa absolute.</param>
     public static double? Density(double kelvin, double pascals) => Nitrogen.Density(kelvin, pascals) is { Ok: true, Value: var rho } ? rho : null;
 
-    private void Compute(PressureHold hold)
+    private void Compute()
     {
         var rows = Rows!;
-        var errors = Errors(rows);
+        var ends = rows.Ends;
         if (rows.IsLog)
         {
-            Course = NitrogenSeries.Analyze(rows.Times, rows.Readings, errors, Density);
-            // The same means again, with the readings of this scope: a Monte Carlo run draws its own.
-            Loss = Course is { } course ? NitrogenHold.Between(course.Loss.Start, course.Loss.End, errors, Density, context.Scope) : null;
+            Course = NitrogenSeries.Analyze(rows.Times, rows.Readings, Errors(rows), Density);
+            ends = Course is { } course ? (Logged("start", course.Loss.Start, rows), Logged("end", course.Loss.End, rows)) : null;
         }
-        else
+
+        if (ends is { } e)
         {
-            Loss = NitrogenHold.Between(rows.Readings[0], rows.Readings[^1], errors, Density, context.Scope);
+            var gas = GasMinusClamp(e.Start.Temperature.Value, e.End.Temperature.Value);
+            Loss = NitrogenHold.Between(Doubted("start", e.Start, gas, rows, last: false), Doubted("end", e.End, gas, rows, last: true), Density);
         }
 
         if (Loss is null)
-        {
             WhyNot = "the readings lie outside the equation of nitrogen";
-            return;
-        }
-
-        foreach (var line in Loss.Loss.Budget)
-            context.Causes.Enter(line.Cause, KindOf(line.Cause.Name));
     }
 
-    private NitrogenErrors Errors(NitrogenRows rows)
+    // What no reading carries by itself: how well a gauge repeats, the gas beside the clamp, the weather over the hold.
+    private NitrogenEnd Doubted(string which, NitrogenEnd end, double gas, NitrogenRows rows, bool last)
     {
-        var start = rows.Readings[0];
-        var scale = Gauge?.FullScaleSi;
-        var zero = Gauge?.HalfWidth(0, Dimension.PressureDifference) ?? 0;
-        var half = Gauge?.HalfWidth(start.Gauge, Dimension.PressureDifference) ?? zero;
-        var rectangle = Gauge is null ? 1 : Gauge.AccuracyCause.StandardUncertainty * Math.Sqrt(3);
-        var limit = context.Limits.Find("assumption.nitrogen.temperature");
-        var change = Math.Abs(rows.Readings[^1].Temperature - start.Temperature);
-        var gas = Math.Max(limit?.Target?.Si ?? 0, (limit?.Companion("of change") ?? 0) * change);
-        var atmosphere = context.Get<SiteAtmosphere>();
-        return new NitrogenErrors
-        {
-            Resolution = Gauge?.ResolutionFor(Dimension.PressureDifference) ?? rows.Step,
-            Repeatability = context.Assume("assumption.gauge.repeatability") * (scale ?? start.Gauge),
-            Zero = zero * rectangle,
-            Gain = start.Gauge > 0 ? (half - zero) / start.Gauge * rectangle : 0,
-            Atmosphere = rows.IsAbsolute ? 0 : atmosphere.Value.StandardUncertainty * Math.Sqrt(3),
-            AtmosphereChange = rows.IsAbsolute || rows.BarometerAtBothEnds ? 0 : Math.Min(
-                context.Assume("assumption.atmosphere.change") * rows.Length / Hour, context.Assume("assumption.atmosphere.weather") * Math.Sqrt(3)),
-            GasMinusClamp = gas,
-            Thermometer = rows.ThermometerHalfWidth,
-        };
+        var repeat = context.Causes.Enter(RootCause.FromHalfWidth($"repeatability of the gauge, {which}", "share of full scale, common practice", Repeatability(end.Reading.Gauge)), DisplayKind.PressureDifference);
+        var clamp = context.Causes.Enter(RootCause.FromHalfWidth($"mean gas less clamp, {which}", "position and warming of the pipe, common practice", gas), DisplayKind.TemperatureDifference);
+        var terms = new List<RootTerm> { 1.0 * repeat };
+        if (last && AtmosphereChange(rows) is > 0 and var change)
+            terms.Add(1.0 * context.Causes.Enter(RootCause.FromHalfWidth("change of air pressure over the hold", "weather, common practice", change), DisplayKind.PressureDifference));
+        return new NitrogenEnd(end.Absolute + context.Scope.Reading(0, [.. terms]), end.Temperature + context.Scope.Reading(0, 1.0 * clamp), end.Atmosphere);
     }
 
-    // The causes are named by the analysis; their units follow from what they are.
-    private static DisplayKind KindOf(string name) =>
-        name.StartsWith("mean gas", StringComparison.Ordinal) || name.StartsWith("thermometer", StringComparison.Ordinal) ? DisplayKind.TemperatureDifference
-        : name.StartsWith("gain", StringComparison.Ordinal) ? DisplayKind.Percentage
-        : DisplayKind.PressureDifference;
+    // The mean of many rows still has the accuracy and the step of one: neighbours share both.
+    private NitrogenEnd Logged(string which, NitrogenReading mean, NitrogenRows rows)
+    {
+        var terms = new List<RootTerm>();
+        if (Gauge?.HalfWidth(mean.Gauge, Dimension.PressureDifference) is { } half)
+            terms.Add(half * Gauge.AccuracyCause);
+        if (Step(rows) is > 0 and var step)
+            terms.Add(1.0 * context.Causes.Enter(RootCause.FromResolution($"step of the gauge, {which}", "smallest step of the log", step), DisplayKind.PressureDifference));
+        var gauge = context.Scope.Reading(mean.Gauge, [.. terms]);
+        var thermometer = context.Get<InstrumentKit>().For(ReadingName.PressureTestTemperature, Test!.With);
+        var warm = thermometer?.HalfWidth(mean.Temperature, Dimension.Temperature) is { } width
+            ? context.Scope.Reading(mean.Temperature, width * thermometer.AccuracyCause)
+            : Uncertain.Exact(mean.Temperature);
+        return new NitrogenEnd(rows.IsAbsolute ? gauge + mean.Atmosphere : gauge + context.Get<SiteAtmosphere>().Value, warm, mean.Atmosphere);
+    }
+
+    private NitrogenErrors Errors(NitrogenRows rows) => new()
+    {
+        Resolution = Step(rows),
+        Repeatability = Repeatability(rows.Readings[0].Gauge),
+        AtmosphereChange = AtmosphereChange(rows),
+        GasMinusClamp = GasMinusClamp(rows.Readings[0].Temperature, rows.Readings[^1].Temperature),
+    };
+
+    private double Step(NitrogenRows rows) => Gauge?.ResolutionFor(Dimension.PressureDifference) ?? rows.Step;
+
+    private double Repeatability(double gauge) => context.Assume("assumption.gauge.repeatability") * (Gauge?.FullScaleSi ?? gauge);
+
+    private double AtmosphereChange(NitrogenRows rows) => rows.IsAbsolute || rows.BarometerAtBothEnds
+        ? 0
+        : Math.Min(context.Assume("assumption.atmosphere.change") * rows.Length / Hour, context.Assume("assumption.atmosphere.weather") * Math.Sqrt(3));
+
+    private double GasMinusClamp(double first, double last)
+    {
+        var limit = context.Limits.Find("assumption.nitrogen.temperature");
+        return Math.Max(limit?.Target?.Si ?? 0, (limit?.Companion("of change") ?? 0) * Math.Abs(last - first));
+    }
 }

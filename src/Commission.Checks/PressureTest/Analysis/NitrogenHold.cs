@@ -37,11 +37,29 @@ public static class NitrogenHold
         ArgumentNullException.ThrowIfNull(density);
         ArgumentNullException.ThrowIfNull(scope);
         if (!(start.Temperature > 0 && end.Temperature > 0 && start.Absolute > 0 && end.Absolute > 0)
-            || Loss(start.Absolute, start.Temperature, end.Absolute, end.Temperature, density) is not { } central)
+            || Loss(start.Absolute, start.Temperature, end.Absolute, end.Temperature, density) is null)
             return null;
 
         var (p1, t1, p2, t2) = Inputs(start, end, errors, scope);
-        Uncertain[] inputs = [p1, t1, p2, t2];
+        return Between(start, end, [p1, t1, p2, t2], density);
+    }
+
+    /// <summary>The same between two ends that carry their causes already, shared with whatever else rests on them.</summary>
+    /// <param name="start">First end.</param>
+    /// <param name="end">Second end.</param>
+    /// <param name="density">Density of nitrogen, kg/m³, at a temperature (K) and an absolute pressure (Pa); null outside its range.</param>
+    public static NitrogenLoss? Between(NitrogenEnd start, NitrogenEnd end, Func<double, double, double?> density)
+    {
+        ArgumentNullException.ThrowIfNull(start);
+        ArgumentNullException.ThrowIfNull(end);
+        ArgumentNullException.ThrowIfNull(density);
+        return start.Temperature.Value > 0 && end.Temperature.Value > 0 && start.Absolute.Value > 0 && end.Absolute.Value > 0
+            ? Between(start.Reading, end.Reading, [start.Absolute, start.Temperature, end.Absolute, end.Temperature], density)
+            : null;
+    }
+
+    private static NitrogenLoss? Between(NitrogenReading start, NitrogenReading end, Uncertain[] inputs, Func<double, double, double?> density)
+    {
         var loss = Propagate(inputs, density);
         if (loss is null)
             return null;

@@ -1,0 +1,60 @@
+using Commission.Measurement.Decisions;
+using Xunit;
+using static Commission.Checks.Tests.Evacuation.EvacuationJobs;
+
+namespace Commission.Checks.Tests.Evacuation;
+
+/// <summary>
+/// Water at equilibrium. Vapour pressure at 20 °C 2339.32 Pa (IAPWS-95), over ice 500 micron at −24.48 °C, −12.1 °F (IAPWS R14-08); a heat-loss
+/// gauge reads water vapour 1 to 2 times too high (from memory).
+/// </summary>
+public sealed class EquilibriumHumidityCheckTests
+{
+    private const string Id = "evacuation.humidity";
+
+    private static string Levels(double micron, string coldest = "coldest part: 20 °C") =>
+        $"{Placed}\n{coldest}\nlevels:\n  - {{at: \"10:00\", pressure: 300 micron, isolated: yes}}\n  - {{at: \"10:20\", pressure: {micron} micron}}";
+
+    [Fact]
+    public void A_capacitance_gauge_gives_one_number()
+    {
+        // 500 micron = 66.661 Pa; 66.661/2339.32 = 2.85 %.
+        var found = One(Id, Job(Levels(500), gauge: "sensor: capacitance, accuracy: 1 % of reading, resolution: 1 micron"));
+        Assert.Equal(Verdict.Information, found.Verdict);
+        Assert.Contains("is 2.8 % of the vapour pressure of water at 20 °C (17546 micron)", found.Statement, StringComparison.Ordinal);
+        Assert.Contains("no free water there at equilibrium", found.Statement, StringComparison.Ordinal);
+        Assert.Contains("Ice could hide where it is colder than -12.1 °F", found.Statement, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_heat_loss_gauge_gives_a_band()
+    {
+        var found = One(Id, Job(Levels(500)));
+        Assert.Contains("is 1.4 % to 2.8 %", found.Statement, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(25_000, "neither shown nor excluded")]
+    [InlineData(60_000, "may stand there")]
+    public void Near_saturation_water_is_not_excluded(double micron, string words)
+    {
+        var found = One(Id, Job(Levels(micron)));
+        Assert.Contains(words, found.Statement, StringComparison.Ordinal);
+        Assert.NotNull(found.NextStep);
+    }
+
+    [Fact]
+    public void The_later_temperature_counts()
+    {
+        // Over ice at −10 °C 259.87 Pa, 1949 micron: 1000 micron are 51 %, by a heat-loss gauge 26 to 51 %.
+        var found = One(Id, Job(Levels(1000, "coldest part: 20 °C\ncoldest part at end: -10 °C")));
+        Assert.Contains("is 26 % to 51 % of the vapour pressure of ice at -10 °C (1949 micron)", found.Statement, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Without_the_temperature_or_a_hold_it_is_not_evaluated()
+    {
+        Assert.Equal(Verdict.NotEvaluated, One(Id, Job(Levels(500, "notes: none"))).Verdict);
+        Assert.Equal(Verdict.NotEvaluated, One(Id, Job($"{Placed}\ncoldest part: 20 °C")).Verdict);
+    }
+}

@@ -1,0 +1,117 @@
+using Commission.Measurement.Decisions;
+using Xunit;
+using static Commission.Checks.Tests.Evacuation.EvacuationJobs;
+
+namespace Commission.Checks.Tests.Evacuation;
+
+/// <summary>What the shape of a hold says, on logs made by the models with a seeded noise of about 1 micron: the words, and what they must not claim.</summary>
+public sealed class RiseCauseCheckTests
+{
+    private const string Id = "evacuation.cause";
+    private const double MicronPerMinute = 0.133322387415 / 60;
+
+    private static readonly string Logged = $"{Placed}\nseries: {{file: log.csv}}\nevents:\n  - {{at: 20 min, what: isolated}}";
+
+    private static string Held(Func<double, double> rise, int minutes = 30)
+    {
+        var random = new Random(1803);
+        return Log(5, 1200 + (60 * minutes), t => (t <= 1200 ? (20_000 * Math.Exp(-t / 120)) + 299 : 300 + rise((t - 1200) / 60)) + (2 * (random.NextDouble() + random.NextDouble() - 1)));
+    }
+
+    [Fact]
+    public void A_flat_hold_held_and_no_more_is_said()
+    {
+        var found = One(Id, Job(Logged), Held(_ => 0));
+        Assert.Equal(Verdict.Information, found.Verdict);
+        Assert.StartsWith("Held: no rise above", found.Statement, StringComparison.Ordinal);
+        Assert.Null(found.NextStep);
+        NoOverclaim(found.Statement);
+    }
+
+    [Fact]
+    public void A_steady_rise_has_its_slope_with_U_and_three_explanations()
+    {
+        // 25 micron a minute by construction; the gain of ± 10 % as a rectangle is 1.44, with k = 2 about 2.9 micron a minute.
+        var found = One(Id, Job(Logged), Held(m => 25 * m));
+        Assert.StartsWith("A steady rise of 25 micron/min", found.Statement, StringComparison.Ordinal);
+        Assert.Contains("air coming in, the rig, or refrigerant passing a valve or leaving the oil", found.Statement, StringComparison.Ordinal);
+        Assert.Equal(25 * MicronPerMinute, found.Measured!.Value.Si, 0.3 * MicronPerMinute);
+        Assert.InRange(found.Measured.ExpandedSi!.Value / MicronPerMinute, 2.6, 3.6);
+        Assert.Contains("Blank off the rig", found.NextStep, StringComparison.Ordinal);
+        NoOverclaim(found.Statement);
+    }
+
+    [Fact]
+    public void A_rise_that_levels_off_has_its_level_and_time()
+    {
+        var found = One(Id, Job(Logged), Held(m => 800 * (1 - Math.Exp(-m / 6))));
+        Assert.StartsWith("A rise that slows down towards 11", found.Statement, StringComparison.Ordinal);
+        Assert.Contains("water, oil or outgassing", found.Statement, StringComparison.Ordinal);
+        Assert.Contains(found.Trace, s => s.Symbol == "τ" && (s.Result.StartsWith("6 min", StringComparison.Ordinal) || s.Result.StartsWith("5.9", StringComparison.Ordinal) || s.Result.StartsWith("6.1", StringComparison.Ordinal)));
+        Assert.Contains("nitrogen", found.NextStep, StringComparison.Ordinal);
+        Assert.Contains("about 6 %", found.Statement, StringComparison.Ordinal);
+        NoOverclaim(found.Statement);
+    }
+
+    [Fact]
+    public void Too_short_a_hold_does_not_tell_and_says_how_long_would()
+    {
+        var found = One(Id, Job(Logged), Held(m => 800 * (1 - Math.Exp(-m / 30)), minutes: 8));
+        Assert.Contains("cannot tell", found.Statement, StringComparison.OrdinalIgnoreCase);
+        Assert.NotNull(found.NextStep);
+    }
+
+    [Fact]
+    public void Rows_blocks_and_the_four_curves_stand_in_the_trace()
+    {
+        var found = One(Id, Job(Logged), Held(m => 25 * m));
+        Assert.Equal(4, found.Trace.Count(s => s.Symbol == "AICc"));
+        Assert.Contains(found.Trace, s => s.Symbol == "n" && s.Substitution.StartsWith("361 − 12", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_steady_rise_asks_the_nitrogen_hold_of_the_same_section()
+    {
+        // A hole that chokes lets out what it lets in by pressure: 25 micron/min (3.33 Pa/min) for 180 min are 600 Pa of 101 325, 0.59 %.
+        const string Test = """
+            pressure test:
+              gas: dry nitrogen
+              section: line set and indoor
+              with: gauge
+              tightness:
+                from: {at: "05:00", pressure: 440.0 psig, temperature: 70.0 °F, settled: 20 min}
+                to: {at: "08:00", pressure: 440.0 psig, temperature: 70.0 °F}
+            """;
+        const string Gauges = """
+
+              - {id: gauge, kind: pressure gauge, accuracy: 0.25 % of full scale, full scale: 500 psig, resolution: 0.1 psi}
+              - {id: clamp, kind: pipe clamp, sensor: thermocouple K class 1, insulated: yes, reads: [pressure test temperature], checks: {ice point: {read: 32.0 °F}}}
+            """;
+        var yaml = Job(Logged, more: Gauges.TrimStart('\n') + "\n" + Test);
+        var found = One(Id, yaml, Held(m => 25 * m));
+        Assert.Contains("would have lost 0.6 % to", found.Statement, StringComparison.Ordinal);
+        Assert.Contains(found.Readings, r => r.Text == "440.0 psig");
+        Assert.DoesNotContain("would have lost", One(Id, yaml.Replace("pressure test:\n  gas: dry nitrogen\n  section: line set and indoor", "pressure test:\n  gas: dry nitrogen\n  section: outdoor", StringComparison.Ordinal), Held(m => 25 * m)).Statement, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Levels_by_hand_have_no_shape()
+    {
+        var found = One(Id, Job($"{Placed}\nlevels:\n  - {{at: \"10:25\", pressure: 320 micron, isolated: yes}}\n  - {{at: \"10:36\", pressure: 410 micron}}"));
+        Assert.Equal(Verdict.NotEvaluated, found.Verdict);
+        Assert.Contains("by hand", found.Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Without_isolation_and_without_sight_of_the_system_it_is_not_evaluated()
+    {
+        Assert.Equal(Verdict.NotEvaluated, One(Id, Job(Placed)).Verdict);
+        Assert.Equal(Verdict.NotEvaluated, One(Id, Job(Logged.Replace("at the system", "at the pump", StringComparison.Ordinal)), Held(_ => 0)).Verdict);
+    }
+
+    private static void NoOverclaim(string sentence)
+    {
+        foreach (var word in new[] { "leaking", "is tight", "dry", "no leak", "proves" })
+            Assert.DoesNotContain(word, sentence, StringComparison.OrdinalIgnoreCase);
+    }
+}

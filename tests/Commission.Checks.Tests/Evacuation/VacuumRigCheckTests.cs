@@ -1,0 +1,52 @@
+using Commission.Measurement.Decisions;
+using Xunit;
+using static Commission.Checks.Tests.Evacuation.EvacuationJobs;
+
+namespace Commission.Checks.Tests.Evacuation;
+
+/// <summary>The rig alone: 100 micron and half the target for the pump, a fifth of the allowed rise for the blanked rig (common practice, no source).</summary>
+public sealed class VacuumRigCheckTests
+{
+    private const string Id = "evacuation.rig";
+
+    private static Dictionary<string, Records.Findings.Finding> Checked(string rig, string more = "") =>
+        All(Id, Job($"{Placed}\nrig check: {{{rig}}}", more: more)).ToDictionary(f => f.Subject ?? "", StringComparer.Ordinal);
+
+    [Fact]
+    public void A_good_rig_passes_on_all_three()
+    {
+        var found = Checked("pump alone: 45 micron, blanked off: 80 micron, rise: 20 micron, after: 5 min");
+        Assert.All(found.Values, f => Assert.Equal(Verdict.Pass, f.Verdict));
+        // The hold allows 1000 − 500 micron in 10 min, 250 in 5 min; 20 of 250 are 8 %.
+        Assert.Equal(0.08, found["rise"].Measured!.Value.Si, 1e-9);
+    }
+
+    [Theory]
+    [InlineData("pump alone: 160 micron", "pump alone")]
+    [InlineData("blanked off: 700 micron", "blanked off")]
+    [InlineData("rise: 120 micron, after: 5 min", "rise")]
+    public void A_poor_rig_fails(string rig, string subject)
+    {
+        var found = Checked(rig)[subject];
+        Assert.Equal(Verdict.Fail, found.Verdict);
+        Assert.NotNull(found.NextStep);
+    }
+
+    [Fact]
+    public void Half_the_target_rules_where_it_is_below_the_pumps_level()
+    {
+        // Maker's target 150 micron: the pump has to reach 75.
+        var found = Checked("pump alone: 90 micron", more: "limits: {vacuum: {maximum: 150 micron, from: manual p. 3}}")["pump alone"];
+        Assert.Equal(Verdict.Fail, found.Verdict);
+        Assert.Equal(75 * 0.133322387415, found.Limits[0].UpperSi!.Value, 1e-6);
+    }
+
+    [Fact]
+    public void A_rise_without_its_time_and_a_rig_nobody_tested_are_not_evaluated()
+    {
+        Assert.Equal(Verdict.NotEvaluated, Checked("rise: 20 micron")["rise"].Verdict);
+        var untested = One(Id, Job(Placed));
+        Assert.Equal(Verdict.NotEvaluated, untested.Verdict);
+        Assert.Contains("rig check", untested.NextStep, StringComparison.Ordinal);
+    }
+}
