@@ -48,6 +48,9 @@ internal sealed record LimitSituation
     /// <summary>Whether the unit has a leak sensor.</summary>
     public bool? LeakSensor { get; init; }
 
+    /// <summary>Where the indoor unit stands; the attic when one of several stands there, and not known when they differ otherwise.</summary>
+    public string? Place { get; init; }
+
     /// <summary>Rated cooling capacity, W.</summary>
     public double? Capacity { get; init; }
 
@@ -81,7 +84,15 @@ internal sealed record LimitSituation
             Ducted = equipment.Ducted?.Value ?? (system is SystemKind.Split or SystemKind.HeatPump or SystemKind.Packaged ? true : null),
             HermeticallySealed = equipment.HermeticallySealed?.Value,
             LeakSensor = job.Safety?.LeakSensor?.Fitted.Value ?? (job.Safety?.Mitigation?.Value is { } mitigation ? mitigation == Mitigation.LeakSensorWithFan : null),
+            Place = PlaceOf(equipment),
             Capacity = equipment.Capacity?.Value.Si,
         };
+    }
+
+    // Water does its harm from the attic, whatever stands elsewhere.
+    private static string? PlaceOf(Equipment equipment)
+    {
+        var places = equipment.Indoor.Select(unit => unit.Place?.Value).Distinct().ToList();
+        return places.Contains(UnitPlace.Attic) ? nameof(UnitPlace.Attic) : places is [{ } only] ? only.ToString() : null;
     }
 }

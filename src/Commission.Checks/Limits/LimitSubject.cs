@@ -46,6 +46,7 @@ internal sealed class LimitSubject
         new("ozone depleting", YesNo, s => Word(s.OzoneDepleting)),
         new("hermetically sealed", YesNo, s => Word(s.HermeticallySealed)),
         new("leak sensor", YesNo, s => Word(s.LeakSensor)),
+        new("place", ["attic", "basement", "closet", "ceiling", "room", "crawl space", "garage", "machine room", "roof", "other"], s => s.Place),
         new("capacity", Dimension.Power, s => s.Capacity),
         new("full charge", Dimension.Mass, s => s.FullCharge),
         new("ambient", Dimension.Temperature, s => s.Ambient),

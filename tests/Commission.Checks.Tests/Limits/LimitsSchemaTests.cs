@@ -75,6 +75,7 @@ public sealed class LimitsSchemaTests
     [InlineData("application", "Application")]
     [InlineData("compressor", "CompressorKind")]
     [InlineData("mode", "OperatingMode")]
+    [InlineData("place", "UnitPlace")]
     public void Conditions_use_the_words_of_the_job_file(string key, string definition) => Assert.Equal(
         JobSchema["$defs"]![definition]!["enum"]!.AsArray().Select(word => word!.GetValue<string>()),
         LimitSubject.Find(key)!.Words);
