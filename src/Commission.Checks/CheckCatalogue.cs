@@ -6,6 +6,7 @@ using Commission.Checks.Evacuation;
 using Commission.Checks.Evidence;
 using Commission.Checks.Functional;
 using Commission.Checks.Instruments;
+using Commission.Checks.Piping;
 using Commission.Checks.PressureTest;
 using Commission.Checks.Refrigerants;
 using Commission.Checks.Safety;
@@ -118,6 +119,19 @@ public static class CheckCatalogue
         new InsulationCheck(),
         new ControlVoltageCheck(),
         new TerminalTorqueCheck(),
+
+        // piping
+        new FlareTorqueCheck(),
+        new VelocityCheck(),
+        new LiquidLossCheck(),
+        new LengthsCheck(),
+        new LongLineCheck(),
+        new TrapsCheck(),
+        new SupportsCheck(),
+        new LineInsulationCheck(),
+        new PipeRatingCheck(),
+        new ReusedLinesCheck(),
+        new PenetrationsCheck(),
 
         // safety
         new FlammableStepsCheck(),

@@ -2,6 +2,7 @@ using Commission.Checks.Air;
 using Commission.Checks.Charge;
 using Commission.Checks.Evacuation;
 using Commission.Checks.Functional;
+using Commission.Checks.Piping;
 using Commission.Checks.PressureTest;
 using Commission.Checks.Refrigerants;
 
@@ -17,6 +18,7 @@ public static class TableCatalogue
         new EvacuationPartsTable(),
         new ChargeReadingsTable(),
         new AirTable(),
+        new PipingTable(),
         new RefrigerantLedgerTable(),
         new FunctionalTable(),
     ];

@@ -16,6 +16,8 @@ internal static class FlareTorque
 
     private const double Millimetre = 1e-3;
 
+    private const double PoundForceInch = 4.4482216152605 * 0.0254;
+
     private static readonly Lazy<IReadOnlyList<FlareNut>> Rows = new(Build);
 
     /// <summary>All sizes, smallest first.</summary>
@@ -36,11 +38,11 @@ internal static class FlareTorque
 
     private static List<FlareNut> Build() =>
     [
-        Nut(6.35, 17, (8.7, 9.1), (60, 90), a: (14, 18), b: (16, 18), jis: (14.2, 17.2)),
-        Nut(9.525, 22, (12.8, 13.2), (60, 90), a: (34, 42), b: (30, 42), jis: (32.7, 39.9)),
-        Nut(12.7, 26, (16.2, 16.6), (30, 60), a: (49, 61), b: (50, 62), jis: (49.5, 60.3)),
-        Nut(15.875, 29, (19.3, 19.7), (30, 60), a: (69, 82), b: null, jis: (61.8, 75.4)),
-        Nut(19.05, 36, null, (20, 35), a: (100, 120), b: null, jis: (97.2, 118.6)),
+        Nut(6.35, 17, (8.7, 9.1), (60, 90), a: (14, 18), inches: (120, 160), b: (16, 18), jis: (14.2, 17.2)),
+        Nut(9.525, 22, (12.8, 13.2), (60, 90), a: (34, 42), inches: (300, 360), b: (30, 42), jis: (32.7, 39.9)),
+        Nut(12.7, 26, (16.2, 16.6), (30, 60), a: (49, 61), inches: (430, 540), b: (50, 62), jis: (49.5, 60.3)),
+        Nut(15.875, 29, (19.3, 19.7), (30, 60), a: (69, 82), inches: null, b: null, jis: (61.8, 75.4)),
+        Nut(19.05, 36, null, (20, 35), a: (100, 120), inches: null, b: null, jis: (97.2, 118.6)),
     ];
 
     private static FlareNut Nut(
@@ -49,6 +51,7 @@ internal static class FlareTorque
         (double Least, double Most)? flare,
         (double Least, double Most) angle,
         (double Least, double Most) a,
+        (double Least, double Most)? inches,
         (double Least, double Most)? b,
         (double Least, double Most) jis)
     {
@@ -57,6 +60,7 @@ internal static class FlareTorque
             [FlareTorqueSet.ManualA] = a,
             [FlareTorqueSet.JisB8607] = jis,
         };
+        if (inches is { } printed) torque[FlareTorqueSet.ManualAInches] = (printed.Least * PoundForceInch, printed.Most * PoundForceInch);
         if (b is { } setB) torque[FlareTorqueSet.ManualB] = setB;
         return new FlareNut(
             outside * Millimetre,

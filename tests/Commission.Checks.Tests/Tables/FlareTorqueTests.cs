@@ -33,6 +33,18 @@ public sealed class FlareTorqueTests
         Assert.Equal(most, range.Most / PoundForceInch, 6.0);
     }
 
+    [Theory]
+    [InlineData(6.35, 120, 160)]
+    [InlineData(9.525, 300, 360)]
+    [InlineData(12.7, 430, 540)]
+    public void Set_A_in_pound_force_inches_as_printed(double millimetres, double least, double most)
+    {
+        const double PoundForceInch = 4.4482216152605 * 0.0254;
+        var range = Range(millimetres, FlareTorqueSet.ManualAInches)!.Value;
+        Assert.Equal(least, range.Least / PoundForceInch, 1e-9);
+        Assert.Equal(most, range.Most / PoundForceInch, 1e-9);
+    }
+
     [Fact]
     public void Set_A_of_three_eighths_is_not_what_the_manual_prints_in_pound_force_inches()
     {

@@ -1,0 +1,118 @@
+using System.Globalization;
+using Commission.Checks.Air;
+using Commission.Checks.Charge;
+using Commission.Checks.Findings;
+using Commission.Checks.Readings;
+using Commission.Checks.Tables;
+using Commission.Jobs.Model;
+using Commission.Measurement.Quantities;
+using Commission.Measurement.Uncertainty;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Piping;
+
+/// <summary>Pressure the liquid loses on its way up and by friction, and the subcooling that is left before the metering device.</summary>
+internal sealed class LiquidLossCheck : ICheck
+{
+    public string Id => "piping.liquid-loss";
+
+    public string Phase => Phases.Piping;
+
+    public string Title => "Subcooling left at the metering device";
+
+    public CheckHelp Help { get; } = new(
+        "Does the liquid reach the metering device still as liquid, after height and friction took their share of the pressure? Flash gas starves the valve and hisses.",
+        "Δp = ρ·g·rise + f·(L + elbows)/d·ρ·v²/2; subcooling left = T_bubble(p_liquid − Δp) − T_liquid line",
+        "Equation of state of the refrigerant (published). Friction factor of smooth tube by Blasius; elbows as 30 bores each: defaults of this program (common practice, no source). Friction of 1 to 2 °F of saturation is what piping guides design for (published).",
+        "Raise the subcooling to the maker's figure first. If it stays short: a larger liquid line, fewer fittings, the evaporator lower, or the maker's kit for a high lift.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        var flow = context.Get<CircuitFlow>();
+        var runs = context.Job.Equipment.Piping.Where(r => r.Liquid is not null).ToArray();
+        if (runs.Length == 0 || !flow.HasReadings)
+            yield break;
+        if (flow.WhyNot is { } why)
+        {
+            yield return flow.UseIn(context.Finding(this)).NotEvaluated(why, flow.Todo!);
+            yield break;
+        }
+
+        foreach (var run in runs)
+            yield return Judge(context, flow, run, run.Liquid!, runs.Length == 1 && context.Job.Equipment.Piping.Length == 1);
+    }
+
+    private Finding Judge(CheckContext context, CircuitFlow flow, PipingRun run, Tube tube, bool only)
+    {
+        var present = context.Present;
+        var row = flow.Row!;
+        var equipment = context.Job.Equipment;
+        var port = LiquidPort.Of(context);
+        var finding = flow.UseIn(context.Finding(this, only ? null : run.To?.Value)).Use("liquid line: length", tube.Length).Use("liquid line: rise", tube.Rise).Use("liquid line: elbows", tube.Elbows);
+        port.NameIn(finding);
+        var saturation = context.Get<CircuitSaturation>();
+
+        var rise = tube.Rise is { } written ? WrittenFigure.Of(context, "rise of the liquid line", written, DisplayKind.Length).Value : Uncertain.Exact(0);
+        var head = Uncertain.Apply(LiquidHead.Loss, flow.Liquid, rise);
+        finding.Step(
+            "Δp_h", "pressure taken by the rise", LiquidHead.Formula,
+            $"{present.Text(flow.Liquid.Value, DisplayKind.Density)}, {tube.Rise?.Text ?? "no rise written"}", present.Text(head, DisplayKind.PressureDifference), saturation.Source);
+        var capacity = only ? equipment.Capacity : equipment.Indoor.FirstOrDefault(i => i.Id is not null && i.Id.Value == run.To?.Value)?.Capacity;
+        var friction = Friction(context, finding, flow, tube, capacity);
+        var loss = friction is null ? head : head + friction;
+        var pressure = row.LiquidPressure! with { Value = row.LiquidPressure!.Value - loss, AfterZero = row.LiquidPressure!.AfterZero - loss.Value };
+        if (saturation.Bubble(pressure).Value is not { } bubble)
+            return finding.NotEvaluated("the pressure left at the metering device is no liquid's", "Check rise, length and diameter of the liquid line.");
+        var left = bubble - row.LiquidLine!.Value;
+        var text = present.Text(left, DisplayKind.TemperatureDifference);
+        finding
+            .Step("T_b", "bubble point at the metering device", "T_bubble(p_liquid − Δp)", $"{present.Text(row.LiquidPressure!.Value.Value, DisplayKind.AbsolutePressure)} − {present.Text(loss.Value, DisplayKind.PressureDifference)}", present.Text(bubble, DisplayKind.Temperature), saturation.Source)
+            .Step("SC_left", "subcooling left", "T_b − T_liquid line", $"{present.Text(bubble.Value, DisplayKind.Temperature)} − {present.Text(row.LiquidLine!.Value.Value, DisplayKind.Temperature)}", text, "definition; heat taken up on the way is not in it");
+        if (context.Limits.Find("piping.subcooling-left") is not { } limit)
+            return finding.Measure(left, DisplayKind.TemperatureDifference).NotEvaluated("no pack sets a limit", "Name a limits pack.");
+        var state = context.State(limit);
+        finding.Judge(left, DisplayKind.TemperatureDifference, state);
+        if (friction is not null && context.Limits.Find("piping.loss.liquid") is { Upper: { } design } guide && row.LiquidBubble?.Value is { } before)
+        {
+            var cost = friction.Value * saturation.Bubble(row.LiquidPressure!).Slope;
+            finding.Show(context.State(guide));
+            if (cost > design.Si)
+                finding.Remark($"Friction takes {present.Text(cost, DisplayKind.TemperatureDifference)} of saturation from {present.Text(before.Value, DisplayKind.Temperature)}, more than the {design.Text} piping guides design for.");
+        }
+
+        if (tube.Rise is null)
+            finding.Remark("No rise is written: the line counts as level.");
+        if (finding.Passes && friction is null)
+            finding.Reserve("the friction is not in it: capacity or bore of the line is not known").Next("Write the capacity and the diameter or wall of the liquid line.");
+        if (finding.Passes && port.Reservation is { } place)
+            finding.Reserve(place).Next("Read the pressure at the liquid service valve.");
+        finding.RemarkUnknown([row.LiquidPressure!, row.LiquidLine!]);
+        return finding.Passes
+            ? finding.Say($"After rise and friction of {present.Text(loss.Value, DisplayKind.PressureDifference)} there are {text} of subcooling left at {row.Time}.").Build()
+            : finding.Say($"Rise and friction take {present.Text(loss.Value, DisplayKind.PressureDifference)}: {text} of subcooling left at {row.Time}, so the liquid flashes before the metering device.").Next(Help.WhenItFails).Build();
+    }
+
+    private static Uncertain? Friction(CheckContext context, FindingBuilder finding, CircuitFlow flow, Tube tube, Given<Power>? capacity)
+    {
+        var bore = LineBore.Of("liquid line", tube);
+        foreach (var use in bore.Uses)
+            finding.Use(use);
+        if (capacity is null || !(capacity.Value.Si > 0) || bore.Metres is not { } d
+            || context.Limits.Find("assumption.line.friction-factor") is not { Target: { } factor } assumed || assumed.Companion("within") is not { } within)
+            return null;
+        var present = context.Present;
+        finding.Use("capacity", capacity).Add(flow.Steps(capacity, "full capacity"));
+        var f = context.Scope.Reading(factor.Si, 1.0 * context.Causes.Enter(RootCause.FromHalfWidth("friction factor", assumed.Source, within), DisplayKind.Number));
+        var length = WrittenFigure.Of(context, "length of the liquid line", tube.Length, DisplayKind.Length).Value + ((tube.Elbows?.Value ?? 0) * context.Assume("assumption.line.elbow") * d);
+        var velocity = flow.At(capacity) / (flow.Liquid * (Math.PI / 4 * d * d));
+        var friction = f * length * (flow.Liquid * velocity * velocity) / (2 * d);
+        finding
+            .Step("v", "velocity of the liquid", LineVelocity.Formula, $"{present.Text(flow.At(capacity).Value, DisplayKind.MassFlow)}, {present.Text(flow.Liquid.Value, DisplayKind.Density)}, {present.Text(d, DisplayKind.TubeDiameter)}", present.Text(velocity, DisplayKind.Velocity), bore.Source)
+            .Step(
+                "Δp_f", "pressure taken by friction", "f·L/d·ρ·v²/2",
+                string.Create(CultureInfo.InvariantCulture, $"f = {factor.Si:0.000}, L = {present.Text(length.Value, DisplayKind.Length)}{(tube.Elbows is { } elbows ? $" with {elbows.Value} elbows" : "")}, {present.Text(velocity.Value, DisplayKind.Velocity)}"),
+                present.Text(friction, DisplayKind.PressureDifference), $"Darcy–Weisbach; {assumed.Source}");
+        return friction;
+    }
+}

@@ -1,0 +1,136 @@
+using Commission.Checks.Air;
+using Commission.Checks.Charge;
+using Commission.Checks.Findings;
+using Commission.Checks.Tables;
+using Commission.Jobs.Model;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Quantities;
+using Commission.Measurement.Uncertainty;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Piping;
+
+/// <summary>Velocities in the lines: enough at the lowest stage to bring oil back, not so much at full load as to be loud; liquid not too fast.</summary>
+internal sealed class VelocityCheck : ICheck
+{
+    public string Id => "piping.velocity";
+
+    public string Phase => Phases.Piping;
+
+    public string Title => "Velocity in the lines";
+
+    public CheckHelp Help { get; } = new(
+        "Does the vapor move fast enough at the lowest stage to carry oil back, up a riser above all, and is it quiet at full load? Is the liquid slow enough not to hammer?",
+        "v = ṁ/(ρ·π·d²/4), ṁ = capacity/(h_vapor − h_liquid); oil return at minimum capacity, noise and liquid at full capacity; bore from the diameter less the wall",
+        "500 fpm horizontal, 1000 fpm in risers, 4000 fpm at most, liquid 360 fpm: trade press and piping guides (published). In comfort systems the maker's line table decides, and these are shown beside it.",
+        "Compare with the maker's line table. Too slow in a riser: a smaller tube, or two in parallel with a trap; too fast: a larger tube.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        var flow = context.Get<CircuitFlow>();
+        var runs = context.Job.Equipment.Piping;
+        if (runs.IsEmpty || !flow.HasReadings)
+            yield break;
+        if (flow.WhyNot is { } why)
+        {
+            yield return flow.UseIn(context.Finding(this)).NotEvaluated(why, flow.Todo!);
+            yield break;
+        }
+
+        foreach (var run in runs)
+        {
+            foreach (var finding in OfRun(context, flow, run, runs.Length == 1))
+                yield return finding;
+        }
+    }
+
+    private IEnumerable<Finding> OfRun(CheckContext context, CircuitFlow flow, PipingRun run, bool only)
+    {
+        var equipment = context.Job.Equipment;
+        var prefix = only ? "" : $"{run.To?.Value ?? "run"}: ";
+        var full = only ? equipment.Capacity : equipment.Indoor.FirstOrDefault(i => i.Id is not null && i.Id.Value == run.To?.Value)?.Capacity;
+        if (full is null || !(full.Value.Si > 0))
+        {
+            yield return flow.UseIn(context.Finding(this, only ? null : run.To?.Value)).NotEvaluated(only ? "the capacity is not written" : "the capacity of the unit at the end of this run is not written", "Write the rated capacity.");
+            yield break;
+        }
+
+        if (run.Vapor is { } vapor)
+        {
+            foreach (var finding in Vapor(context, flow, run, vapor, full, prefix))
+                yield return finding;
+        }
+
+        if (run.Liquid is { } liquid)
+            yield return Judge(context, flow, $"{prefix}liquid line", "liquid line", liquid, full, "full capacity", flow.Liquid, "piping.velocity.liquid");
+    }
+
+    private IEnumerable<Finding> Vapor(CheckContext context, CircuitFlow flow, PipingRun run, Tube vapor, Given<Power> full, string prefix)
+    {
+        var equipment = context.Job.Equipment;
+        var kind = equipment.Compressor?.Kind;
+        var least = prefix.Length > 0 ? null : kind?.Value == CompressorKind.Fixed ? full : equipment.MinimumCapacity;
+        if (least is null)
+        {
+            yield return flow.UseIn(context.Finding(this, $"{prefix}vapor line, oil return")).Use("compressor", kind).NotEvaluated(
+                prefix.Length > 0 ? "the lowest flow of one run of several is not known" : "the capacity at the lowest stage is not written, and oil has to come back at that",
+                "Write compressor: fixed, or minimum capacity: 12 kBtu/h.");
+        }
+        else
+        {
+            yield return Judge(context, flow, $"{prefix}vapor line, horizontal", "vapor line", vapor, least, "minimum capacity", flow.Vapor, "piping.velocity.horizontal");
+
+            // In cooling the vapor flows to the outdoor unit: up when that stands higher.
+            var rise = vapor.Rise ?? run.Liquid?.Rise;
+            if (rise is { Value.Si: < 0 })
+                yield return Judge(context, flow, $"{prefix}vapor riser", "vapor line", vapor, least, "minimum capacity", flow.Vapor, "piping.velocity.riser", rise);
+        }
+
+        yield return Judge(context, flow, $"{prefix}vapor line, full load", "vapor line", vapor, full, "full capacity", flow.Vapor, "piping.velocity.maximum");
+    }
+
+    private Finding Judge(
+        CheckContext context, CircuitFlow flow, string subject, string name, Tube tube, Given<Power> capacity, string what, Uncertain density, string limitId, Given<Length>? rise = null)
+    {
+        var present = context.Present;
+        var kind = context.Job.Equipment.Compressor?.Kind;
+        var finding = flow.UseIn(context.Finding(this, subject)).Use("capacity", capacity).Use("compressor", kind).Use("rise", rise);
+        var bore = LineBore.Of(name, tube);
+        foreach (var use in bore.Uses)
+            finding.Use(use);
+        if (bore.Metres is not { } d)
+            return finding.NotEvaluated($"the wall of a tube of {tube.Od.Text} is not in the list", "Write the wall of the tube.");
+        var area = Math.PI / 4 * d * d;
+        var velocity = flow.At(capacity) / (density * area);
+        var text = present.Text(velocity, DisplayKind.Velocity);
+        finding.Add(flow.Steps(capacity, what))
+            .Step("d", "bore", "diameter − 2 · wall", tube.Od.Text, present.Text(d, DisplayKind.TubeDiameter), bore.Source)
+            .Step("v", "mean velocity", LineVelocity.Formula, $"{present.Text(flow.At(capacity).Value, DisplayKind.MassFlow)}, {present.Text(density.Value, DisplayKind.Density)}, {present.Text(d, DisplayKind.TubeDiameter)}", text, "definition")
+            .Measure(velocity, DisplayKind.Velocity);
+        if (context.Limits.Find(limitId) is not { } limit)
+            return finding.Information($"{Capital(subject)}: {text} at {what}.", "nobody sets a limit");
+        var state = context.State(limit);
+        var within = velocity.Value >= (state.LowerSi ?? double.NegativeInfinity) && velocity.Value <= (state.UpperSi ?? double.PositiveInfinity);
+
+        // The guides are written for lines that the installer sizes; a comfort system's maker prints its own, and an inverter brings its oil back by running up.
+        var guides = limit.Tier == Limits.LimitTier.CommonPractice && !context.Get<ChargeAnalysis>().IsRefrigeration;
+        var variable = kind?.Value is CompressorKind.VariableSpeed or CompressorKind.Digital;
+        if (guides && (!within || (variable && state.LowerSi is not null)))
+        {
+            finding.Show(state);
+            if (!within)
+                finding.Next(Help.WhenItFails);
+            return finding.Information(
+                $"{Capital(subject)}: {text} at {what}; piping guides ask for {state.Text}.",
+                variable && state.LowerSi is not null ? "a variable-speed compressor runs up to bring its oil back; the maker's line table decides" : "the maker's line table decides; piping guides are for lines that the installer sizes");
+        }
+
+        finding.Judge(velocity, DisplayKind.Velocity, state);
+        return finding.Passes
+            ? finding.Say($"{Capital(subject)}: {text} at {what}; {state.Text} is asked for.").Build()
+            : finding.Say($"{Capital(subject)}: {text} at {what}, outside what is asked for: {state.Text}.").Next(Help.WhenItFails).Build();
+    }
+
+    private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
+}
