@@ -17,6 +17,9 @@ internal sealed class FlareTorqueCheck : ICheck
     // A metric size is rounded to a hundredth of a millimetre.
     private const double SameSize = 0.1e-3;
 
+    // 45 lbf·ft are 540 lbf·in, but not to the last bit.
+    private const double SameNumber = 1e-9;
+
     public string Id => "piping.flare-torque";
 
     public string Phase => Phases.Piping;
@@ -66,7 +69,7 @@ internal sealed class FlareTorqueCheck : ICheck
         var usual = nut.Torque[set];
         var torque = written.Value.Si;
         var widest = (Least: nut.Torque.Values.Min(t => t.Least), Most: nut.Torque.Values.Max(t => t.Most));
-        if ((torque >= usual.Least && torque <= usual.Most) || torque < widest.Least || torque > widest.Most)
+        if (IsWithin(torque, usual) || !IsWithin(torque, widest))
         {
             judge(usual.Least, usual.Most, nut.MarkOf(set));
             return;
@@ -106,10 +109,12 @@ internal sealed class FlareTorqueCheck : ICheck
         (context.Job.Limits?.FlareTorque ?? []).FirstOrDefault(l => Math.Abs(l.Od.Value.Si - flare.Od.Value.Si) <= SameSize);
 
     private static LimitStatement Statement(CheckContext context, double least, double most, string from) =>
-        new(LimitKind.Within, Range(context, least, most), least, most, null, "maker", "", from, "job", DecisionRule.Simple);
+        new(LimitKind.Within, Range(context, least, most), least * (1 - SameNumber), most * (1 + SameNumber), null, "maker", "", from, "job", DecisionRule.Simple);
 
     private static LimitStatement Statement(CheckContext context, double least, double most, string source, string mark) =>
-        new(LimitKind.Within, Range(context, least, most), least, most, null, "common practice", "", source, mark, DecisionRule.Simple);
+        new(LimitKind.Within, Range(context, least, most), least * (1 - SameNumber), most * (1 + SameNumber), null, "common practice", "", source, mark, DecisionRule.Simple);
+
+    private static bool IsWithin(double torque, (double Least, double Most) range) => torque >= range.Least * (1 - SameNumber) && torque <= range.Most * (1 + SameNumber);
 
     private static string Range(CheckContext context, double least, double most)
     {
