@@ -89,7 +89,7 @@ internal sealed class PhysicsCheck : ICheck
             return null;
         var present = context.Present;
         var fall = begun - last;
-        var finding = run.Name(run.Name(context.Finding(this, "vacuum hold"), start, end), end, end)
+        var finding = run.Name(run.Name(run.Name(context.Finding(this, "vacuum hold")), start, start), end, end)
             .Step("Δp", "fall of the isolated vacuum", "p_after equalisation − p_end", $"{present.Text(begun.Value, DisplayKind.Vacuum)} − {present.Text(last.Value, DisplayKind.Vacuum)}", present.Text(fall, DisplayKind.Vacuum), limit.Source)
             .Show(context.State(limit));
         var levels = $"from {present.Text(begun.Value, DisplayKind.Vacuum)} to {present.Text(last.Value, DisplayKind.Vacuum)}";

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Commission.Checks.Readings;
+using Commission.Jobs.Model.Words;
 using Commission.Records.Findings;
 using MathNet.Numerics;
 
@@ -28,12 +29,13 @@ internal sealed class TerminalDigitsCheck : ICheck
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
-        var readings = Counted(context);
-        if (readings.Count == 0)
+        var candidates = Candidates(context);
+        if (candidates.Count == 0)
             yield break;
         var finding = context.Finding(this);
-        foreach (var (reading, instrument, _) in readings)
+        foreach (var (reading, instrument, _) in candidates)
             finding.Use(reading.Use(instrument));
+        var readings = Thinned(candidates);
         var least = context.Limits.Find("evidence.terminal-digits.count")?.Lower?.Si ?? double.PositiveInfinity;
         if (readings.Count < least)
         {
@@ -56,24 +58,34 @@ internal sealed class TerminalDigitsCheck : ICheck
                 string.Create(CultureInfo.InvariantCulture, $"The last digits of {readings.Count} readings are spread unevenly ({list}); evenly spread digits do that less than once in {Math.Floor(1 / bound):#,0} records."), "a fact about digits; rounding in the head is one reason");
     }
 
-    private static List<(HandReading Reading, string Instrument, int Digit)> Counted(CheckContext context)
+    private static List<(HandReading Reading, string Instrument, int Digit)> Candidates(CheckContext context)
     {
         var kit = context.Get<InstrumentKit>();
-        var last = new Dictionary<string, double>(StringComparer.Ordinal);
-        var counted = new List<(HandReading, string, int)>();
+        var found = new List<(HandReading, string, int)>();
         foreach (var reading in context.Get<HandReadings>().All)
         {
             // A vacuum gauge has another step in every range; a number written coarser or finer than the display is no reading of its last digit.
-            if (reading.Reading == Jobs.Model.Words.ReadingName.Evacuation || reading.Step is not { } step || kit.For(reading.Reading, reading.With) is not { ResolutionSi: { } resolution } instrument
-                || Math.Abs(step - resolution) > SameStep * resolution || LastDigit(reading.Text) is not { } digit)
-                continue;
-            if (last.TryGetValue(reading.Series, out var before) && Math.Abs(reading.Si - before) < StepsApart * step * (1 - SameStep))
-                continue;
-            last[reading.Series] = reading.Si;
-            counted.Add((reading, instrument.Id, digit));
+            if (reading.Reading != ReadingName.Evacuation && reading.Step is { } step && kit.For(reading.Reading, reading.With) is { ResolutionSi: { } resolution } instrument
+                && Math.Abs(step - resolution) <= SameStep * resolution && LastDigit(reading.Text) is { } digit)
+                found.Add((reading, instrument.Id, digit));
         }
 
-        return counted;
+        return found;
+    }
+
+    private static List<(HandReading Reading, string Instrument, int Digit)> Thinned(List<(HandReading Reading, string Instrument, int Digit)> candidates)
+    {
+        var last = new Dictionary<string, double>(StringComparer.Ordinal);
+        var kept = new List<(HandReading, string, int)>();
+        foreach (var (reading, instrument, digit) in candidates)
+        {
+            if (last.TryGetValue(reading.Series, out var before) && Math.Abs(reading.Si - before) < StepsApart * reading.Step!.Value * (1 - SameStep))
+                continue;
+            last[reading.Series] = reading.Si;
+            kept.Add((reading, instrument, digit));
+        }
+
+        return kept;
     }
 
     private static int? LastDigit(string text)

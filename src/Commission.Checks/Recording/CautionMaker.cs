@@ -17,9 +17,11 @@ internal static class CautionMaker
         {
             cautions.Add(new Caution(
                 "flammable refrigerant",
-                $"The refrigerant burns (safety group {safetyGroup}). Keep flames, sparks and switched loads away, ventilate, watch the air near the floor with a detector made for this gas, keep a dry-powder or carbon-dioxide extinguisher at hand, recover and purge before any brazing, and never search for leaks with a flame."));
+                $"The refrigerant burns (safety group {safetyGroup}). Keep flames, sparks and switched loads away, ventilate, watch the air near the floor with a detector made for this gas, keep a dry-powder or carbon-dioxide extinguisher at hand, recover and purge before any brazing, and never search for leaks with a flame.{(safetyGroup.EndsWith('3') ? " It lights from a spark of static: bond cylinders, hoses and machines before the valves are opened." : "")}"));
         }
 
+        if (safetyGroup is null)
+            cautions.Add(new Caution("unknown refrigerant", "The safety group of the refrigerant is not known here. Until cylinder or nameplate say otherwise, treat it as flammable and toxic."));
         if (job.PressureTest is not null)
         {
             cautions.Add(new Caution(
@@ -40,8 +42,12 @@ internal static class CautionMaker
         if (job.Equipment.Refrigerant.Value.Contains("744", StringComparison.Ordinal))
             cautions.Add(new Caution("carbon dioxide", "Standing pressure exceeds that of other refrigerants by far, and liquid below 5.2 bar absolute turns to dry ice that can block a line. Charge vapour first, never trap liquid between closed valves, watch the concentration in the room."));
         cautions.Add(new Caution("electricity", "Mains voltage and charged capacitors kill. Disconnect, lock out, prove dead with a meter proved live before and after, and discharge capacitors before touching terminals; some readings here are taken live by qualified people only."));
+        if (job.Recovery is not null || job.Cylinders.Length > 0)
+            cautions.Add(new Caution("cylinders", "A cylinder full of liquid bursts when it warms. Fill recovery cylinders to 80 % of their water capacity at most, by weight, never mix refrigerants, and keep cylinders upright, in date, and out of the sun."));
         if (job.PressureTest?.Brazing is not null || job.PressureTest?.Joints.Any(j => j.Kind?.Value == JointKind.Brazed) == true)
-            cautions.Add(new Caution("burns and fire", "Brazing and compressor discharge lines burn. Flow nitrogen while brazing, shield what can burn, keep an extinguisher at hand, watch the place afterwards."));
+            cautions.Add(new Caution("burns and fire", "Brazing and compressor discharge lines burn. Flow nitrogen while brazing, let no refrigerant near the flame (it decomposes into corrosive and toxic gases), shield what can burn, keep an extinguisher at hand, watch the place afterwards."));
+        if (job.Charging is { Readings.IsEmpty: false })
+            cautions.Add(new Caution("hot and moving parts", "Discharge lines burn skin, and fans start without warning. Keep hands, sleeves and hoses clear, and put guards and panels back before the unit is left."));
         cautions.Add(new Caution("law and licence", "This record does not replace the local code, the maker's instructions or the judgement of a licensed person. Where they differ from a limit shown here, they govern."));
         return cautions.ToImmutable();
     }
