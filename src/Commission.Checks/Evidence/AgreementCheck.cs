@@ -30,7 +30,7 @@ internal sealed class AgreementCheck : ICheck
     {
         var job = context.Job;
         if (job.Charging is { Scale.IsEmpty: false } charging && charging.Events.Any(e => e.Added is not null))
-            yield return Compare(context, "charge added", "scale", ByScale(context, charging), "amounts written", ByEvents(context, charging));
+            yield return Charged(context, charging);
         if (job.Recovery is { Mass: { } mass, Scale: { } scale } recovery)
             yield return Compare(context, "mass recovered", "mass written", [(1, Mass(context, "mass recovered", mass, recovery.With))], "scale", Difference(context, scale, recovery.With));
         if (job is { Recovery: { Mass: { } recovered } again, AsFound.ChargeRecovered: { } found })
@@ -42,11 +42,24 @@ internal sealed class AgreementCheck : ICheck
             yield return finding;
     }
 
-    private Finding Compare(CheckContext context, string subject, string first, IReadOnlyList<(int Sign, CorrectedReading Reading)> one, string second, IReadOnlyList<(int Sign, CorrectedReading Reading)> other)
+    // Some crews write what left the cylinder, some what reached the circuit: what stayed in the hoses lies between the two.
+    private Finding Charged(CheckContext context, Charging charging)
+    {
+        var (scale, events) = (ByScale(context, charging), ByEvents(context, charging));
+        if (charging.LeftInHoses is not { } left)
+            return Compare(context, "charge added", "scale", scale, "amounts written", events);
+        var hoses = Mass(context, "left in hoses", left, charging.With);
+        var over = scale.Sum(p => p.Sign * p.Reading.Value.Value) - events.Sum(p => p.Sign * p.Reading.Value.Value);
+        return Math.Abs(over - hoses.Value.Value) < Math.Abs(over)
+            ? Compare(context, "charge added", "scale less what is left in hoses", [.. scale, (-1, hoses)], "amounts written", events)
+            : Compare(context, "charge added", "scale", scale, "amounts written", events, hoses);
+    }
+
+    private Finding Compare(CheckContext context, string subject, string first, IReadOnlyList<(int Sign, CorrectedReading Reading)> one, string second, IReadOnlyList<(int Sign, CorrectedReading Reading)> other, params CorrectedReading[] besides)
     {
         static Uncertain Sum(IReadOnlyList<(int Sign, CorrectedReading Reading)> parts) => parts.Select(p => p.Sign * p.Reading.Value).Aggregate((a, b) => a + b);
         var (a, b) = (Sum(one), Sum(other));
-        return Judge(context, subject, DisplayKind.Mass, first, a, second, b, (a - b).Expanded, [.. one.Concat(other).Select(p => p.Reading)]);
+        return Judge(context, subject, DisplayKind.Mass, first, a, second, b, (a - b).Expanded, [.. one.Concat(other).Select(p => p.Reading), .. besides]);
     }
 
     private Finding Judge(CheckContext context, string subject, DisplayKind kind, string first, Uncertain one, string second, Uncertain other, double expanded, IReadOnlyList<CorrectedReading> readings)

@@ -13,7 +13,7 @@ internal sealed class FaultCodesCheck : ICheck
 
     public CheckHelp Help { get; } = new(
         "Was the board's fault memory read at the end, and what stood in it?",
-        "read; no code left",
+        "memory read at the end of the work; no code left in it",
         "Start-up lists of installation manuals (common practice, no source).",
         "Look each code up in the maker's manual, remove its cause, clear the memory, run the system and read it again.");
 

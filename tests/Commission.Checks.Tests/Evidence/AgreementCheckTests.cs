@@ -27,6 +27,14 @@ public sealed class AgreementCheckTests
         Assert.Equal("E_n at most 1", finding.Limits[0].Text);
     }
 
+    [Theory]
+    [InlineData("8.0 oz +/- 0.3", Verdict.Pass)] // what left the cylinder
+    [InlineData("6.0 oz +/- 0.3", Verdict.Pass)] // what reached the circuit
+    [InlineData("4.0 oz +/- 0.3", Verdict.Fail)]
+    public void What_stayed_in_the_hoses_may_or_may_not_be_written_as_added(string added, Verdict verdict) => Assert.Equal(
+        verdict,
+        JobLines.Finding(JobLines.Of($"charging: {{left in hoses: 2.0 oz +/- 0.2, scale: {{before: 20 lb +/- 0.001, after: 19.5 lb +/- 0.02}}, events: [{{at: \"11:00\", added: {added}}}]}}", "charge adjustment"), Check).Verdict);
+
     [Fact]
     public void Wet_bulb_by_wick_and_by_humidity()
     {
