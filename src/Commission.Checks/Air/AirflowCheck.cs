@@ -70,7 +70,7 @@ internal sealed class AirflowCheck : ICheck
         if (context.Limits.Find("air.airflow.design-tolerance") is not { Upper: { } tolerance } limit)
             return finding.Measure(share, DisplayKind.Percentage).Information($"Airflow {present.Text(flow, DisplayKind.AirFlow)} {route.Words}; the design asks for {design.Text}.", "no pack in use sets a tolerance around the design");
         var state = context.State(limit) with { Text = $"{design.Text} ± {tolerance.Text}" };
-        finding.Judge(share, DisplayKind.Percentage, state).RemarkUnknown(route.Readings);
+        finding.Judge(share.On(state), DisplayKind.Percentage, state).RemarkUnknown(route.Readings);
         Reserve(finding, route);
         var text = $"Airflow {present.Text(flow, DisplayKind.AirFlow)} {route.Words}, {present.Text(share.Value, DisplayKind.Percentage)} from the design of {design.Text}";
         if (finding.Passes)
@@ -108,7 +108,7 @@ internal sealed class AirflowCheck : ICheck
 
     private Finding Ended(CheckContext context, FindingBuilder finding, AirflowRoute route, Uncertain y, DisplayKind kind, LimitStatement state, string? remark, string asked)
     {
-        finding.Judge(y, kind, state).Remark(remark).RemarkUnknown(route.Readings);
+        finding.Judge(y.On(state), kind, state).Remark(remark).RemarkUnknown(route.Readings);
         Reserve(finding, route);
         var text = $"Airflow {context.Present.Text(y, kind)} {route.Words}; {state.Text} {asked}";
         return finding.Passes ? finding.Say($"{text}.").Build() : finding.Say($"{text}: {(y.Value < state.LowerSi ? "too little" : "too much")} air.").Next(Help.WhenItFails).Build();

@@ -43,9 +43,9 @@ internal sealed class StaticCheck : ICheck
         if (context.Limits.Find("air.static.external-maximum") is not { } limit)
             return finding.Measure(external, DisplayKind.StaticPressure).NotEvaluated("no pack sets a limit", "Name a limits pack.");
         var state = context.State(limit);
-        if (reading.TooHigh is { } high && external.Value > state.UpperSi)
+        if (reading.TooHigh is { } high && external.On(state).Value > state.UpperSi)
             return finding.Measure(external, DisplayKind.StaticPressure).Show(state).Say($"External static pressure at most {text}; this is not judged: {high}.").NotEvaluated(high, "Write the drop of that part, or read again on its other side.");
-        finding.Judge(external, DisplayKind.StaticPressure, state).Remark(limit.Remark(context.Present.Units)).RemarkUnknown(reading.Readings);
+        finding.Judge(external.On(state), DisplayKind.StaticPressure, state).Remark(limit.Remark(context.Present.Units)).RemarkUnknown(reading.Readings);
         if (reading.TooLow is { } low)
             finding.Reserve(low).Next("Write the drop of that part, or read again on its other side.");
         if (reading.Unclear is { } unclear)
@@ -76,7 +76,7 @@ internal sealed class StaticCheck : ICheck
             UpperSi = design.Value.Si + half,
             TargetSi = design.Value.Si,
         };
-        finding.Judge(external, DisplayKind.StaticPressure, state).RemarkUnknown(reading.Readings);
+        finding.Judge(external.On(state), DisplayKind.StaticPressure, state).RemarkUnknown(reading.Readings);
         if (reading.TooLow is { } low)
             finding.Reserve(low);
         if (reading.TooHigh is { } high)

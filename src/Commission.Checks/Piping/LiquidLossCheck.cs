@@ -72,7 +72,7 @@ internal sealed class LiquidLossCheck : ICheck
         if (context.Limits.Find("piping.subcooling-left") is not { } limit)
             return finding.Measure(left, DisplayKind.TemperatureDifference).NotEvaluated("no pack sets a limit", "Name a limits pack.");
         var state = context.State(limit);
-        finding.Judge(left, DisplayKind.TemperatureDifference, state);
+        finding.Judge(left.On(state), DisplayKind.TemperatureDifference, state);
         if (friction is not null && context.Limits.Find("piping.loss.liquid") is { Upper: { } design } guide && row.LiquidBubble?.Value is { } before)
         {
             var cost = friction.Value * saturation.Bubble(row.LiquidPressure!).Slope;
