@@ -36,7 +36,7 @@ internal sealed class StaticCheck : ICheck
 
     private Finding Plate(CheckContext context, StaticReading reading)
     {
-        var finding = Begin(context, reading, null);
+        var finding = Begin(context, reading, null).Use("max static on the plate", context.Job.Equipment.Nameplate?.MaxStatic);
         if (reading.External is not { } external)
             return finding.NotEvaluated(reading.WhyNot!, reading.Todo!);
         var text = context.Present.Text(external, DisplayKind.StaticPressure);
