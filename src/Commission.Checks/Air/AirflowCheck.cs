@@ -54,7 +54,7 @@ internal sealed class AirflowCheck : ICheck
     {
         if (context.Limits.Find("air.airflow") is not { } limit || (limit.Lower is null && limit.Upper is null))
             return null;
-        return Ended(context, Begin(context, route, "maker's figure"), route, flow, DisplayKind.AirFlow, context.State(limit), limit.Remark(context.Present.Units), "the maker asks for");
+        return Ended(context, Begin(context, route, "maker's figure"), route, flow, DisplayKind.AirFlow, context.State(limit), limit.Remark(context.Present.Units), "is what the maker asks for");
     }
 
     private Finding? Design(CheckContext context, AirflowRoute route, Uncertain flow)
@@ -89,9 +89,9 @@ internal sealed class AirflowCheck : ICheck
         var per = flow / WrittenFigure.Of(context, "capacity", capacity, DisplayKind.Capacity).Value;
         var finding = Begin(context, route, "for its capacity").Use("capacity", capacity)
             .Step("V̇/Q", "airflow for each capacity", "V̇ / Q_rated", $"{present.Text(flow.Value, DisplayKind.AirFlow)} / {capacity.Text}", present.Text(per, DisplayKind.FlowPerCapacity), "definition");
-        if (context.Limits.Find("air.airflow.nominal") is { Target: { } nominal })
-            finding.Remark(string.Create(CultureInfo.InvariantCulture, $"Nominal is {nominal.Text}: 350 in humid climates, 450 in dry ones and for heat pumps (common practice)."));
-        return Ended(context, finding, route, per, DisplayKind.FlowPerCapacity, context.State(limit), limit.Remark(present.Units), "asked for");
+        if (context.Limits.Find("air.airflow.nominal") is { Target: not null } nominal)
+            finding.Remark($"Nominal is {context.State(nominal).Text}: {nominal.Source} ({nominal.Mark}).");
+        return Ended(context, finding, route, per, DisplayKind.FlowPerCapacity, context.State(limit), limit.Remark(present.Units), "is asked for");
     }
 
     private Finding Compare(CheckContext context, AirflowRoute route, Uncertain flow, AirflowRoute other)

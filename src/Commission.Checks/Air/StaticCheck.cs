@@ -97,7 +97,7 @@ internal sealed class StaticCheck : ICheck
         if (limit is not null)
             finding.Show(context.State(limit));
         if (limit?.Upper is { } typical && total.Value > typical.Si)
-            finding.Remark($"That is more than the {typical.Text} at which air handlers are usually rated: the blower moves less air than its table starts from, or draws more.");
+            finding.Remark($"Air handlers are usually rated for {context.State(limit).Text}: here the blower moves less air than its rating, or draws more.");
         return finding.Information($"Total static pressure of the air handler, filter and coil included: {text}.", "typical figure, no limit of its own; the external static pressure is what the plate limits");
     }
 

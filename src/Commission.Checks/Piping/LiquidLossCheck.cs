@@ -78,7 +78,7 @@ internal sealed class LiquidLossCheck : ICheck
             var cost = friction.Value * saturation.Bubble(row.LiquidPressure!).Slope;
             finding.Show(context.State(guide));
             if (cost > design.Si)
-                finding.Remark($"Friction takes {present.Text(cost, DisplayKind.TemperatureDifference)} of saturation from {present.Text(before.Value, DisplayKind.Temperature)}, more than the {design.Text} piping guides design for.");
+                finding.Remark($"Friction takes {present.Text(cost, DisplayKind.TemperatureDifference)} of saturation from {present.Text(before.Value, DisplayKind.Temperature)}, and piping guides design for {context.State(guide).Text}.");
         }
 
         if (tube.Rise is null)
