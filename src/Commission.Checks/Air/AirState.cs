@@ -18,7 +18,7 @@ internal sealed record AirState
     {
     }
 
-    /// <summary>Which air, with its time.</summary>
+    /// <summary>Which air: return or supply.</summary>
     public required string Name { get; init; }
 
     /// <summary>Why the state is not known, without a full stop; null when it is.</summary>
@@ -56,7 +56,7 @@ internal sealed record AirState
 
     /// <summary>The state.</summary>
     /// <param name="context">The job and everything derived from it.</param>
-    /// <param name="name">Which air, with its time.</param>
+    /// <param name="name">Which air: return or supply.</param>
     /// <param name="dry">Dry bulb; null when it was not read.</param>
     /// <param name="wet">Wet bulb, read or worked out from the humidity; null when there is none.</param>
     public static AirState Of(CheckContext context, string name, CorrectedReading? dry, CorrectedReading? wet)

@@ -35,11 +35,11 @@ internal sealed class AirStates : IAnalysis<AirStates>
         var written = best.Written;
         var entering = written is { ReturnDryBulb: null, ReturnWetBulb: null, ReturnHumidity: null }
             ? null
-            : AirState.Of(context, $"return air, {best.Time}", best.ReturnDryBulb, best.ReturnWetBulb);
+            : AirState.Of(context, "return air", best.ReturnDryBulb, best.ReturnWetBulb);
         var leaving = written is { SupplyDryBulb: null, SupplyWetBulb: null, SupplyHumidity: null }
             ? null
             : AirState.Of(
-                context, $"supply air, {best.Time}", best.SupplyDryBulb,
+                context, "supply air", best.SupplyDryBulb,
                 WetBulbReading.Of(context, $"supply wet bulb, {best.Time}", ReadingName.SupplyAir, written.SupplyWetBulb, written.SupplyHumidity, best.SupplyDryBulb));
         return new AirStates(best, entering, leaving);
     }

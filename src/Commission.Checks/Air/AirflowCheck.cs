@@ -54,7 +54,7 @@ internal sealed class AirflowCheck : ICheck
     {
         if (context.Limits.Find("air.airflow") is not { } limit || (limit.Lower is null && limit.Upper is null))
             return null;
-        return Ended(context, Begin(context, route, "maker's figure"), route, flow, DisplayKind.AirFlow, context.State(limit), limit.Remark(context.Present.Units), "the maker asks for");
+        return Ended(context, Begin(context, route, "maker's figure"), route, flow, DisplayKind.AirFlow, context.State(limit), limit.Remark(context.Present.Units), "is what the maker asks for");
     }
 
     private Finding? Design(CheckContext context, AirflowRoute route, Uncertain flow)
@@ -70,7 +70,7 @@ internal sealed class AirflowCheck : ICheck
         if (context.Limits.Find("air.airflow.design-tolerance") is not { Upper: { } tolerance } limit)
             return finding.Measure(share, DisplayKind.Percentage).Information($"Airflow {present.Text(flow, DisplayKind.AirFlow)} {route.Words}; the design asks for {design.Text}.", "no pack in use sets a tolerance around the design");
         var state = context.State(limit) with { Text = $"{design.Text} ± {tolerance.Text}" };
-        finding.Judge(share, DisplayKind.Percentage, state).RemarkUnknown(route.Readings);
+        finding.Judge(share.On(state), DisplayKind.Percentage, state).RemarkUnknown(route.Readings);
         Reserve(finding, route);
         var text = $"Airflow {present.Text(flow, DisplayKind.AirFlow)} {route.Words}, {present.Text(share.Value, DisplayKind.Percentage)} from the design of {design.Text}";
         if (finding.Passes)
@@ -89,9 +89,9 @@ internal sealed class AirflowCheck : ICheck
         var per = flow / WrittenFigure.Of(context, "capacity", capacity, DisplayKind.Capacity).Value;
         var finding = Begin(context, route, "for its capacity").Use("capacity", capacity)
             .Step("V̇/Q", "airflow for each capacity", "V̇ / Q_rated", $"{present.Text(flow.Value, DisplayKind.AirFlow)} / {capacity.Text}", present.Text(per, DisplayKind.FlowPerCapacity), "definition");
-        if (context.Limits.Find("air.airflow.nominal") is { Target: { } nominal })
-            finding.Remark(string.Create(CultureInfo.InvariantCulture, $"Nominal is {nominal.Text}: 350 in humid climates, 450 in dry ones and for heat pumps (common practice)."));
-        return Ended(context, finding, route, per, DisplayKind.FlowPerCapacity, context.State(limit), limit.Remark(present.Units), "asked for");
+        if (context.Limits.Find("air.airflow.nominal") is { Target: not null } nominal)
+            finding.Remark($"Nominal is {context.State(nominal).Text}: {nominal.Source} ({nominal.Mark}).");
+        return Ended(context, finding, route, per, DisplayKind.FlowPerCapacity, context.State(limit), limit.Remark(present.Units), "is asked for");
     }
 
     private Finding Compare(CheckContext context, AirflowRoute route, Uncertain flow, AirflowRoute other)
@@ -108,7 +108,7 @@ internal sealed class AirflowCheck : ICheck
 
     private Finding Ended(CheckContext context, FindingBuilder finding, AirflowRoute route, Uncertain y, DisplayKind kind, LimitStatement state, string? remark, string asked)
     {
-        finding.Judge(y, kind, state).Remark(remark).RemarkUnknown(route.Readings);
+        finding.Judge(y.On(state), kind, state).Remark(remark).RemarkUnknown(route.Readings);
         Reserve(finding, route);
         var text = $"Airflow {context.Present.Text(y, kind)} {route.Words}; {state.Text} {asked}";
         return finding.Passes ? finding.Say($"{text}.").Build() : finding.Say($"{text}: {(y.Value < state.LowerSi ? "too little" : "too much")} air.").Next(Help.WhenItFails).Build();

@@ -1,3 +1,4 @@
+using Commission.Checks.Findings;
 using Commission.Checks.Limits;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Units;
@@ -50,7 +51,7 @@ internal sealed class FanPowerCheck : ICheck
         }
 
         var state = context.State(limit);
-        finding.Judge(per, DisplayKind.FanPower, state).Remark(limit.Remark(present.Units)).RemarkUnknown([reading, .. route.Readings]);
+        finding.Judge(per.On(state), DisplayKind.FanPower, state).Remark(limit.Remark(present.Units)).RemarkUnknown([reading, .. route.Readings]);
         if (route.Reservation is { } open && finding.Passes)
             finding.Reserve(open).Next("Write what is missing, or measure the airflow another way.");
         if (!finding.Passes && context.Limits.Find("air.fan-power.grade-two") is { Upper: { } second } grade && per.Value <= second.Si)

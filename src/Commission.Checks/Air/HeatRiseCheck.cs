@@ -1,3 +1,4 @@
+using Commission.Checks.Findings;
 using Commission.Checks.Charge;
 using Commission.Checks.Limits;
 using Commission.Checks.Readings;
@@ -46,6 +47,6 @@ internal sealed class HeatRiseCheck : ICheck
             return finding.Information($"The air warmed by {text}.", "the maker's range is not written");
         var state = context.State(limit);
         return finding.Remark(limit.Remark(present.Units)).JudgeCharge(
-            context, rise, DisplayKind.TemperatureDifference, state, [entering, leaving], gates, $"The air warmed by {text}; {state.Text} is asked for.", Help.WhenItFails);
+            context, rise.On(state), DisplayKind.TemperatureDifference, state, [entering, leaving], gates, $"The air warmed by {text}; {state.Text} is asked for.", Help.WhenItFails);
     }
 }

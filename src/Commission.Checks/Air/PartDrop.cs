@@ -30,7 +30,7 @@ internal static class PartDrop
         }
 
         var state = context.State(limit);
-        finding.Judge(drop.Value, DisplayKind.StaticPressure, state).RemarkUnknown([drop]);
+        finding.Judge(drop.Value.On(state), DisplayKind.StaticPressure, state).RemarkUnknown([drop]);
         before?.Invoke(finding);
         return finding.Passes
             ? finding.Say($"The {part} takes {text}, {state.Text} allowed.").Build()

@@ -23,16 +23,16 @@ internal sealed class PsychrometricsCheck : ICheck
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var states = context.Get<AirStates>();
-        if (states.Return is { } entering)
-            yield return Tell(context, states.Row!, entering);
-        if (states.Supply is { } leaving)
-            yield return Tell(context, states.Row!, leaving);
+        if (states is { Row.Written: { ReturnWetBulb: not null } or { ReturnHumidity: not null }, Return: { } entering })
+            yield return Tell(context, states.Row, entering);
+        if (states is { Row.Written: { SupplyWetBulb: not null } or { SupplyHumidity: not null }, Supply: { } leaving })
+            yield return Tell(context, states.Row, leaving);
     }
 
     private Finding Tell(CheckContext context, ChargeRow row, AirState state)
     {
         var present = context.Present;
-        var finding = context.Finding(this, state.Name).Use("time of the reading", row.Written.At);
+        var finding = context.Finding(this, $"{state.Name}, {row.Time}").Use("time of the reading", row.Written.At);
         foreach (var reading in state.Readings)
             finding.Use(reading);
         if (state.WhyNot is { } why)
@@ -55,7 +55,7 @@ internal sealed class PsychrometricsCheck : ICheck
             finding.Remark("The wet bulb was read above the dry bulb, by no more than U: the air is taken as saturated.");
         var point = state.DewPoint is { } d ? $", dew point {present.Text(d.Value, DisplayKind.Temperature)}" : "";
         return finding.Information(
-            $"The {state.Name} held {AirText.Ratio(present, state.HumidityRatio)} of water at {present.Text(state.RelativeHumidity, DisplayKind.Percentage)} relative humidity{point}; enthalpy {present.Text(enthalpy, DisplayKind.Enthalpy)} {AirText.EnthalpyZero(present)}.",
+            $"The {state.Name} held {AirText.Ratio(present, state.HumidityRatio)} of water at {row.Time}: {present.Text(state.RelativeHumidity, DisplayKind.Percentage)} relative humidity{point}; enthalpy {present.Text(enthalpy, DisplayKind.Enthalpy)} {AirText.EnthalpyZero(present)}.",
             "state of the air, not judged");
     }
 

@@ -36,16 +36,16 @@ internal sealed class StaticCheck : ICheck
 
     private Finding Plate(CheckContext context, StaticReading reading)
     {
-        var finding = Begin(context, reading, null);
+        var finding = Begin(context, reading, null).Use("max static on the plate", context.Job.Equipment.Nameplate?.MaxStatic);
         if (reading.External is not { } external)
             return finding.NotEvaluated(reading.WhyNot!, reading.Todo!);
         var text = context.Present.Text(external, DisplayKind.StaticPressure);
         if (context.Limits.Find("air.static.external-maximum") is not { } limit)
             return finding.Measure(external, DisplayKind.StaticPressure).NotEvaluated("no pack sets a limit", "Name a limits pack.");
         var state = context.State(limit);
-        if (reading.TooHigh is { } high && external.Value > state.UpperSi)
+        if (reading.TooHigh is { } high && external.On(state).Value > state.UpperSi)
             return finding.Measure(external, DisplayKind.StaticPressure).Show(state).Say($"External static pressure at most {text}; this is not judged: {high}.").NotEvaluated(high, "Write the drop of that part, or read again on its other side.");
-        finding.Judge(external, DisplayKind.StaticPressure, state).Remark(limit.Remark(context.Present.Units)).RemarkUnknown(reading.Readings);
+        finding.Judge(external.On(state), DisplayKind.StaticPressure, state).Remark(limit.Remark(context.Present.Units)).RemarkUnknown(reading.Readings);
         if (reading.TooLow is { } low)
             finding.Reserve(low).Next("Write the drop of that part, or read again on its other side.");
         if (reading.Unclear is { } unclear)
@@ -76,7 +76,7 @@ internal sealed class StaticCheck : ICheck
             UpperSi = design.Value.Si + half,
             TargetSi = design.Value.Si,
         };
-        finding.Judge(external, DisplayKind.StaticPressure, state).RemarkUnknown(reading.Readings);
+        finding.Judge(external.On(state), DisplayKind.StaticPressure, state).RemarkUnknown(reading.Readings);
         if (reading.TooLow is { } low)
             finding.Reserve(low);
         if (reading.TooHigh is { } high)
@@ -97,7 +97,7 @@ internal sealed class StaticCheck : ICheck
         if (limit is not null)
             finding.Show(context.State(limit));
         if (limit?.Upper is { } typical && total.Value > typical.Si)
-            finding.Remark($"That is more than the {typical.Text} at which air handlers are usually rated: the blower moves less air than its table starts from, or draws more.");
+            finding.Remark($"Air handlers are usually rated for {context.State(limit).Text}: here the blower moves less air than its rating, or draws more.");
         return finding.Information($"Total static pressure of the air handler, filter and coil included: {text}.", "typical figure, no limit of its own; the external static pressure is what the plate limits");
     }
 

@@ -58,7 +58,7 @@ internal sealed class TemperatureSplitCheck : ICheck
             return finding.Say($"The air cooled by {text} at {row.Time}; this is not judged: {target.WhyNot}.").NotEvaluated(target.WhyNot!, target.Todo!);
 
         // The limit moves with the readings it is taken from: their doubt belongs to the distance between the two.
-        var y = target.Target is { } moving ? split - moving + moving.Value : split;
+        var y = (target.Target is { } moving ? split - moving + moving.Value : split).On(limit);
         ImmutableArray<CorrectedReading> readings = [row.ReturnDryBulb, row.SupplyDryBulb, .. target.Readings];
         finding.Remark(target.Remark);
         return y.Value < limit.LowerSi

@@ -39,6 +39,7 @@ internal static class CompressorFindings
         this FindingBuilder finding, CheckContext context, Uncertain y, DisplayKind kind, Limit limit, IEnumerable<CorrectedReading> readings, string words, string suspicion, string next)
     {
         var state = context.State(limit);
+        y = y.On(state);
         finding.Remark(limit.Remark(context.Present.Units)).RemarkUnknown(readings);
         if (limit.Tier == LimitTier.CommonPractice && y.Value < state.LowerSi)
             return finding.Measure(y, kind).Decide(true, state).Reserve(suspicion).Say($"{words}; {state.Text} is usual.").Next(next).Build();

@@ -1,3 +1,4 @@
+using Commission.Checks.Findings;
 using Commission.Checks.Air;
 using Commission.Checks.Charge;
 using Commission.Checks.Limits;
@@ -37,12 +38,12 @@ internal sealed class DischargeTemperatureCheck : ICheck
         if (context.Limits.Find("compressor.discharge-temperature") is not { Upper: not null } limit)
             return finding.Information($"The discharge line was at {text} at {row.Time}.", "the maker's figure is not written, and the common one is for fixed-speed compressors");
         var state = context.State(limit);
-        finding.Judge(line.Value, DisplayKind.Temperature, state).Remark(limit.Remark(present.Units)).RemarkUnknown([line]);
+        finding.Judge(line.Value.On(state), DisplayKind.Temperature, state).Remark(limit.Remark(present.Units)).RemarkUnknown([line]);
         var place = context.Limits.Find("compressor.discharge-temperature.place");
         if (distance is null)
-            finding.Remark($"The distance from the compressor is not written; the figure is for {place?.Upper?.Text ?? "a short distance"}.");
+            finding.Remark($"The distance from the compressor is not written; the figure is for {(place is null ? "a short distance" : context.State(place).Text)}.");
         else if (place?.Upper is { } near && distance.Value.Si > near.Si && finding.Passes)
-            finding.Reserve($"the line was read {distance.Text} from the compressor, where it has already cooled").Next($"Read it within {near.Text} of the compressor.");
+            finding.Reserve($"the line was read {distance.Text} from the compressor, where it has already cooled").Next($"Read it {context.State(place).Text} from the compressor.");
         return finding.Passes
             ? finding.Say($"The discharge line was at {text} at {row.Time}; {state.Text} is allowed.").Build()
             : finding.Say($"The discharge line was at {text} at {row.Time}, above what is allowed: {state.Text}.").Next(Help.WhenItFails).Build();

@@ -1,3 +1,4 @@
+using Commission.Checks.Findings;
 using Commission.Checks.Air;
 using Commission.Checks.Charge;
 using Commission.Checks.Limits;
@@ -50,7 +51,7 @@ internal sealed class RatioCheck : ICheck
         if (limit is null || (limit.Lower is null && limit.Upper is null))
             return finding.Information($"Compression ratio {text} at {row.Time}.", "nobody sets a limit");
         var state = context.State(limit);
-        finding.Judge(ratio, DisplayKind.Number, state).Remark(limit.Remark(present.Units)).RemarkUnknown([high, low]);
+        finding.Judge(ratio.On(state), DisplayKind.Number, state).Remark(limit.Remark(present.Units)).RemarkUnknown([high, low]);
         if (limit.Tier != LimitTier.Maker && usual is { Lower: { } from, Upper: { } to } && RunningCondition.Of(context, row).Block is null && (ratio.Value < from.Si || ratio.Value > to.Si))
             finding.Remark($"Usual at full load is {from.Text} to {to.Text}, {usual.Source} (common practice): {(ratio.Value < from.Si ? "look at valves, reversing valve and load" : "look at both coils and their airflow")}.");
         return finding.Passes

@@ -1,3 +1,4 @@
+using Commission.Checks.Findings;
 using Commission.Checks.Air;
 using Commission.Checks.Charge;
 using Commission.Checks.Limits;
@@ -48,7 +49,7 @@ internal sealed class SuctionSuperheatCheck : ICheck
         if (context.Limits.Find("compressor.suction-superheat") is not { } limit || (limit.Lower is null && limit.Upper is null))
             return finding.Information($"Superheat at the compressor was {text} at {row.Time}.", "nobody sets a limit");
         var state = context.State(limit);
-        finding.Remark(sides.LowRemark).Judge(superheat, DisplayKind.TemperatureDifference, state).Remark(limit.Remark(present.Units)).RemarkUnknown(number.Readings);
+        finding.Remark(sides.LowRemark).Judge(superheat.On(state), DisplayKind.TemperatureDifference, state).Remark(limit.Remark(present.Units)).RemarkUnknown(number.Readings);
         return finding.Passes
             ? finding.Say($"Superheat at the compressor was {text} at {row.Time}; {state.Text} is asked for.").Build()
             : finding.Say($"Superheat at the compressor was {text} at {row.Time}; {state.Text} is asked for.").Next(superheat.Value > state.UpperSi ? "The vapor comes back too warm, which heats the motor: check the charge, the valve and the insulation of the suction line." : Help.WhenItFails).Build();

@@ -35,8 +35,9 @@ internal sealed class GroundCheck : ICheck
 
         if (supply.ProtectiveEarth is { } earth && context.Limits.Find("electrical.protective-earth") is { } limit)
         {
+            // Resistances print in megohms, where this one would be nothing: it prints in ohms, as the limit does, without its unit.
             var reading = context.Readings.Plain("protective earth", ReadingName.Electrical, earth, DisplayKind.Resistance, electrical.With);
-            var finding = context.Finding(this, "protective earth").Use(reading).Judge(reading.Value, DisplayKind.Resistance, context.State(limit));
+            var finding = context.Finding(this, "protective earth").Use(reading).Judge(reading.Value, DisplayKind.Number, context.State(limit));
             yield return finding.Passes
                 ? finding.Say($"Protective earth {earth.Text}.").Build()
                 : finding.Say($"Protective earth {earth.Text}: too much.").Next(Help.WhenItFails).Build();

@@ -1,3 +1,4 @@
+using Commission.Checks.Findings;
 using System.Globalization;
 using Commission.Checks.Tables;
 using Commission.Jobs.Model.Words;
@@ -68,7 +69,7 @@ internal sealed class RunCapacitorCheck : ICheck
         var statement = context.State(limit) with { Kind = LimitKind.Target, Text = text, LowerSi = label * (1 - share), UpperSi = label * (1 + share), TargetSi = label };
         if (capacitor.Tolerance is not null)
             statement = statement with { Basis = "maker", Pack = "", Source = "capacitor label", Mark = "job" };
-        finding.Judge(value, DisplayKind.Capacitance, statement);
+        finding.Judge(value.On(statement), DisplayKind.Capacitance, statement);
         var now = context.Present.Text(value.Value, DisplayKind.Capacitance);
         return finding.Passes
             ? finding.Say($"Run capacitor {now}, label {capacitor.Label.Text}.").Build()

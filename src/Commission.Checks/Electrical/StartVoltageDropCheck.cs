@@ -1,3 +1,4 @@
+using Commission.Checks.Findings;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
@@ -41,7 +42,8 @@ internal sealed class StartVoltageDropCheck : ICheck
             yield break;
         }
 
-        finding.Judge(drop, DisplayKind.Percentage, context.State(limit));
+        var state = context.State(limit);
+        finding.Judge(drop.On(state), DisplayKind.Percentage, state);
         var text = context.Present.Text(drop.Value, DisplayKind.Percentage);
         if (finding.Passes && context.Limits.Find("electrical.voltage-drop-at-start.good") is { Upper: { } good } && drop.Value > good.Si)
             finding.Remark($"More than the {good.Text} that a good supply shows.");

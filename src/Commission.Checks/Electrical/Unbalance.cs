@@ -34,7 +34,8 @@ internal static class Unbalance
             string.Join(", ", readings.Select(r => r.Uses[0].Text)), context.Present.Text(unbalance, DisplayKind.Percentage), PhaseUnbalance.Source);
         if (context.Limits.Find(limitId) is not { } limit)
             return finding.NotEvaluated("no pack sets a limit", "Name a limits pack.");
-        finding.Judge(unbalance, DisplayKind.Percentage, context.State(limit)).Remark(limit.Remark(context.Present.Units));
+        var state = context.State(limit);
+        finding.Judge(unbalance.On(state), DisplayKind.Percentage, state).Remark(limit.Remark(context.Present.Units));
         var text = context.Present.Text(unbalance.Value, DisplayKind.Percentage);
         finding.Say(finding.Passes
             ? $"The {what} are unbalanced by {text}."

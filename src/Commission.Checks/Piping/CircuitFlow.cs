@@ -28,7 +28,7 @@ internal sealed class CircuitFlow : IAnalysis<CircuitFlow>
         capacityDoubt = new(() => context.Scope.Reading(
             0, 1.0 * context.Causes.Enter(RootCause.FromHalfWidth("capacity in these conditions", "rated capacity, common practice", context.Assume("assumption.capacity.rated")), DisplayKind.Percentage)));
         var analysis = context.Get<ChargeAnalysis>();
-        HasReadings = !analysis.Rows.IsEmpty;
+        HasReadings = analysis.Rows.Any(r => r.Mode == OperatingMode.Cooling && r.Written is { VaporPressure: not null, LiquidPressure: not null });
         Row = analysis.Judged(OperatingMode.Cooling, ChargeCycle.Has);
         if (Row is null)
         {
@@ -52,7 +52,7 @@ internal sealed class CircuitFlow : IAnalysis<CircuitFlow>
         Liquid = Uncertain.Apply((p, t) => Density(p, t, Fluids.Phase.Liquid), Row.LiquidPressure!.Value, Row.LiquidLine!.Value);
     }
 
-    /// <summary>Whether the job has readings on the running system at all.</summary>
+    /// <summary>Whether both sides were read in cooling; a system without a liquid port, or started in winter, has nothing to work a flow out of.</summary>
     public bool HasReadings { get; }
 
     /// <summary>The row; null when none could be judged.</summary>
@@ -87,7 +87,7 @@ internal sealed class CircuitFlow : IAnalysis<CircuitFlow>
         if (Row is null)
             return finding;
         Row.Settling.NameIn(finding);
-        return finding.UseAll(Cycle!.Readings);
+        return finding.UseAll(new[] { Row.VaporPressure, Row.VaporLine, Row.LiquidPressure, Row.LiquidLine }.OfType<CorrectedReading>());
     }
 
     /// <summary>The steps to a mass flow.</summary>

@@ -47,11 +47,23 @@ internal sealed class FlareTorqueCheck : ICheck
             var reading = context.Readings.Plain($"torque, {subject}", ReadingName.Torque, torque, DisplayKind.Torque, flare.With);
             finding.Use(reading).Measure(reading.Value, DisplayKind.Torque);
             if (Maker(context, flare) is { } maker)
-                finding.Use("maker's torque, least", maker.Minimum).Use("maker's torque, most", maker.Maximum).Judge(reading.Value, DisplayKind.Torque, Statement(context, maker.Minimum.Value.Si, maker.Maximum.Value.Si, maker.From.Value));
+            {
+                var state = Statement(context, maker.Minimum.Value.Si, maker.Maximum.Value.Si, maker.From.Value);
+                finding.Use("maker's torque, least", maker.Minimum).Use("maker's torque, most", maker.Maximum).Judge(reading.Value.On(state), DisplayKind.Torque, state);
+            }
             else if (FlareTorque.For(flare.Od.Value) is { } nut)
-                ByTable(context, finding, torque, nut, (lower, upper, mark) => finding.Judge(reading.Value, DisplayKind.Torque, Statement(context, lower, upper, FlareTorque.Source, mark)));
+            {
+                ByTable(context, finding, torque, nut, (lower, upper, mark) =>
+                {
+                    var state = Statement(context, lower, upper, FlareTorque.Source, mark);
+                    finding.Judge(reading.Value.On(state), DisplayKind.Torque, state);
+                });
+            }
             else
+            {
                 return finding.NotEvaluated($"there is no published torque for a tube of {flare.Od.Text}", "Write the maker's range: limits: {flare torque: [{od: …, minimum: …, maximum: …, from: …}]}.");
+            }
+
             finding.RemarkUnknown([reading]);
             return Ended(finding, flare, $"{torque.Text} on {flare.Od.Text}");
         }
@@ -109,10 +121,10 @@ internal sealed class FlareTorqueCheck : ICheck
         (context.Job.Limits?.FlareTorque ?? []).FirstOrDefault(l => Math.Abs(l.Od.Value.Si - flare.Od.Value.Si) <= SameSize);
 
     private static LimitStatement Statement(CheckContext context, double least, double most, string from) =>
-        new(LimitKind.Within, Range(context, least, most), least * (1 - SameNumber), most * (1 + SameNumber), null, "maker", "", from, "job", DecisionRule.Simple);
+        new(LimitKind.Within, Range(context, least, most), least, most, null, "maker", "", from, "job", DecisionRule.Simple);
 
     private static LimitStatement Statement(CheckContext context, double least, double most, string source, string mark) =>
-        new(LimitKind.Within, Range(context, least, most), least * (1 - SameNumber), most * (1 + SameNumber), null, "common practice", "", source, mark, DecisionRule.Simple);
+        new(LimitKind.Within, Range(context, least, most), least, most, null, "common practice", "", source, mark, DecisionRule.Simple);
 
     private static bool IsWithin(double torque, (double Least, double Most) range) => torque >= range.Least * (1 - SameNumber) && torque <= range.Most * (1 + SameNumber);
 

@@ -72,13 +72,13 @@ internal sealed class LiquidLossCheck : ICheck
         if (context.Limits.Find("piping.subcooling-left") is not { } limit)
             return finding.Measure(left, DisplayKind.TemperatureDifference).NotEvaluated("no pack sets a limit", "Name a limits pack.");
         var state = context.State(limit);
-        finding.Judge(left, DisplayKind.TemperatureDifference, state);
+        finding.Judge(left.On(state), DisplayKind.TemperatureDifference, state);
         if (friction is not null && context.Limits.Find("piping.loss.liquid") is { Upper: { } design } guide && row.LiquidBubble?.Value is { } before)
         {
             var cost = friction.Value * saturation.Bubble(row.LiquidPressure!).Slope;
             finding.Show(context.State(guide));
             if (cost > design.Si)
-                finding.Remark($"Friction takes {present.Text(cost, DisplayKind.TemperatureDifference)} of saturation from {present.Text(before.Value, DisplayKind.Temperature)}, more than the {design.Text} piping guides design for.");
+                finding.Remark($"Friction takes {present.Text(cost, DisplayKind.TemperatureDifference)} of saturation from {present.Text(before.Value, DisplayKind.Temperature)}, and piping guides design for {context.State(guide).Text}.");
         }
 
         if (tube.Rise is null)

@@ -63,7 +63,7 @@ internal sealed class LongLineCheck : ICheck
             return finding.Information($"{words}: within the usual length, no accessories are asked for.", "shorter than where long-line rules begin");
         var why = isLong && isHigh ? "length and height" : isLong ? "length" : "height";
         if (asked.IsEmpty)
-            return finding.Say($"{words}: the {why} is beyond {(isLong ? length!.Upper!.Text : rise!.Upper!.Text)}, where long-line rules begin.").NotEvaluated("what the maker asks for on long lines is not written", "Write long line accessories with the maker's list, and what is fitted under equipment accessories.");
+            return finding.Say($"{words}: the {why} is beyond the {context.State(isLong ? length! : rise!).Text} within which no long-line rules apply.").NotEvaluated("what the maker asks for on long lines is not written", "Write long line accessories with the maker's list, and what is fitted under equipment accessories.");
         var missing = asked.Where(a => !IsFitted(a.Value, equipment, traps)).Select(a => a.Text).Distinct(StringComparer.Ordinal).ToArray();
         finding.Decide(missing.Length == 0);
         if (oil is not null)

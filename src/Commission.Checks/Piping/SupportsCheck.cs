@@ -1,3 +1,4 @@
+using Commission.Checks.Findings;
 using Commission.Checks.Air;
 using Commission.Measurement.Units;
 using Commission.Records.Findings;
@@ -32,7 +33,7 @@ internal sealed class SupportsCheck : ICheck
         }
 
         var state = context.State(limit);
-        finding.Judge(distance.Value, DisplayKind.Length, state);
+        finding.Judge(distance.Value.On(state), DisplayKind.Length, state);
         yield return finding.Passes
             ? finding.Say($"Supports every {every.Text}; {state.Text} is asked for.").Build()
             : finding.Say($"Supports every {every.Text}: too far apart, {state.Text} is asked for.").Next(Help.WhenItFails).Build();

@@ -126,7 +126,7 @@ internal sealed class VelocityCheck : ICheck
                 variable && state.LowerSi is not null ? "a variable-speed compressor runs up to bring its oil back; the maker's line table decides" : "the maker's line table decides; piping guides are for lines that the installer sizes");
         }
 
-        finding.Judge(velocity, DisplayKind.Velocity, state);
+        finding.Judge(velocity.On(state), DisplayKind.Velocity, state);
         return finding.Passes
             ? finding.Say($"{Capital(subject)}: {text} at {what}; {state.Text} is asked for.").Build()
             : finding.Say($"{Capital(subject)}: {text} at {what}, outside what is asked for: {state.Text}.").Next(Help.WhenItFails).Build();

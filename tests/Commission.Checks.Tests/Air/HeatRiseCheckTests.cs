@@ -19,6 +19,14 @@ public sealed class HeatRiseCheckTests
         Assert.Equal("10:30", f.Subject);
     }
 
+    // 45 °F above 62 to 78 °F: on the limit in every digit written, whatever the kelvins do.
+    [Fact]
+    public void Exactly_on_the_limit_passes()
+    {
+        for (var t = 62; t < 79; t++)
+            Assert.Equal(Verdict.Pass, AirJobs.One("air.heat-rise", readings: [FormattableString.Invariant($"mode: heating, return dry bulb: {t}.0, supply dry bulb: {t + 45}.0")], limits: Limits).Verdict);
+    }
+
     [Fact]
     public void A_heat_rise_test_counts_where_there_is_no_reading()
     {

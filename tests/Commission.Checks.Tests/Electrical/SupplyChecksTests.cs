@@ -68,6 +68,7 @@ public sealed class SupplyChecksTests
         var all = ElectricalJob.All("electrical.ground", "{supply: {equipment ground: continuous, protective earth: 0.3 ohm, disconnect within sight: yes}}");
         Assert.Equal(["equipment ground", "protective earth", "disconnect"], all.Select(f => f.Subject));
         Assert.All(all, f => Assert.Equal(Verdict.Pass, f.Verdict));
+        Assert.StartsWith("0.3", all[1].Measured!.Text, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -105,7 +105,7 @@ public sealed class VelocityCheckTests
         Verdict.NotEvaluated, Of(PipingJob.All("piping.velocity", Split("fixed", "od: 23 mm, length: 10 m"), reading: PipingJob.Textbook), "vapor line, full load").Verdict);
 
     [Theory]
-    [InlineData("vapor pressure: 1.40 bar(a), vapor line: -16.8 °C")]
+    [InlineData("vapor pressure: 1.40 bar(a), liquid pressure: 8.00 bar(a), vapor line: -16.8 °C")]
     [InlineData("vapor pressure: 1.40 bar(a), liquid pressure: 8.00 bar(a), vapor line: -16.8 °C, liquid line: 36.0 °C")]
     public void Without_states_it_is_not_evaluated(string reading) =>
         Assert.Equal(Verdict.NotEvaluated, PipingJob.One("piping.velocity", Split("fixed", "od: 7/8 in, length: 10 m"), reading: reading).Verdict);
@@ -128,5 +128,6 @@ public sealed class VelocityCheckTests
     [Theory]
     [InlineData("compressor: fixed, capacity: 7 kW", PipingJob.Textbook)]
     [InlineData("compressor: fixed, capacity: 7 kW, piping: {vapor: {od: 7/8 in, length: 10 m}}", "")]
+    [InlineData("compressor: fixed, capacity: 7 kW, piping: {vapor: {od: 7/8 in, length: 10 m}}", "vapor pressure: 1.40 bar(a), vapor line: -16.8 °C")]
     public void Without_lines_or_readings_there_is_no_finding(string equipment, string reading) => Assert.Empty(PipingJob.All("piping.velocity", equipment, reading: reading));
 }
