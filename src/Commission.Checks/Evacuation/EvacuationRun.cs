@@ -70,6 +70,20 @@ internal sealed class EvacuationRun : IAnalysis<EvacuationRun>
     /// <summary>Steady part of the rise with its causes, Pa/s; null where the hold gives none.</summary>
     public Uncertain? Slope => Hold?.SlopeWithCauses is { } slope ? context.Scope.Input(slope) : null;
 
+    /// <summary>Mean rise from isolation to the last reading of the hold, Pa/s, for readings too few for a curve; null without two readings.</summary>
+    public Uncertain? MeanRise
+    {
+        get
+        {
+            if (Parts is not { Isolation: { } isolation, HoldEnd: { } end } || AtIsolation is not { } begun)
+                return null;
+            var last = Rows.Series.IndexAtOrAfter(end);
+            if (last == Rows.Series.Count || Rows.Series.Times[last] > end)
+                last--;
+            return last < 0 || Rows.Series.OverRange[last] || Rows.Series.Times[last] <= isolation ? null : (Rows.Row(last) - begun) / (Rows.Series.Times[last] - isolation);
+        }
+    }
+
     /// <summary>Pressure at isolation with its uncertainty; null when there is none.</summary>
     public Uncertain? AtIsolation => Parts.Isolation is { } t ? Rows.At(t) : null;
 

@@ -58,12 +58,12 @@ internal sealed class HoldFigure : IFigureSource
         };
     }
 
-    // The preferred curve; where the hold does not tell, its nearest rival beside it.
+    // The preferred curve; where two shapes explain the readings alike, the rival beside it.
     private static IEnumerable<FigureCurve> Models(CheckContext context, HoldResult hold, double isolation)
     {
         if (hold.Preferred is not { } preferred || hold.Points.Length < 3)
             yield break;
-        var shown = hold.Conclusion == HoldConclusion.CannotTell
+        var shown = hold.Reason is CannotTellReason.LineOrSource or CannotTellReason.SourceWithOrWithoutLine or CannotTellReason.LineWithOrWithoutSource
             ? hold.Evidence.Where(e => e.Difference is not null && e.Model != preferred).OrderBy(e => e.Difference).Take(1).Select(e => e.Model).Prepend(preferred)
             : [preferred];
         double Pressure(double pascals) => context.Present.Value(pascals, DisplayKind.Vacuum);

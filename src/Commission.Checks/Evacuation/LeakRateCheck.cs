@@ -41,13 +41,13 @@ internal sealed class LeakRateCheck : ICheck
             yield break;
         }
 
-        if (run is not { Slope: { } slope, Hold: { Slope: { } interval } hold } || run.AtIsolation is not { } vacuum)
+        if ((run.Slope ?? run.MeanRise) is not { } slope || run is not { AtIsolation: { } vacuum, Hold: { } hold, Parts: { Isolation: { } isolation, HoldEnd: { } end } })
         {
-            yield return finding.NotEvaluated("the readings give no rate of rise", "Log the hold at steps of 10 s or less, from isolation to its end.");
+            yield return finding.NotEvaluated("the readings give no rate of rise", "Write when the valve was closed, and read the gauge then and at the end of the hold.");
             yield break;
         }
 
-        run.Name(finding, hold.Isolation, hold.Isolation + hold.Length);
+        run.Name(finding, isolation, end);
         var volume = SectionVolume.Of(context, evacuation.Section);
         if (volume.Value is not { } v)
         {
@@ -59,20 +59,20 @@ internal sealed class LeakRateCheck : ICheck
             finding.Use(use);
         foreach (var step in volume.Steps)
             finding.Step(step);
-        yield return Told(context, finding, hold, slope, interval, v, volume, vacuum.Value);
+        yield return Told(context, finding, hold, slope, v, volume, vacuum.Value);
     }
 
-    private static Finding Told(CheckContext context, FindingBuilder finding, HoldResult hold, Uncertain slope, Interval interval, Uncertain volume, SectionVolume section, double vacuum)
+    private static Finding Told(CheckContext context, FindingBuilder finding, HoldResult hold, Uncertain slope, Uncertain volume, SectionVolume section, double vacuum)
     {
         var present = context.Present;
         var inflow = LeakRate.Throughput(volume, slope);
         finding.Step(
-            "Q", "inflow", "V · dp/dt", $"{present.Text(volume, DisplayKind.Volume)} · {present.Text(slope, DisplayKind.VacuumRise)}",
+            "Q", "inflow", hold.Slope is null ? "V · Δp/Δt, mean over the hold" : "V · dp/dt", $"{present.Text(volume, DisplayKind.Volume)} · {present.Text(slope, DisplayKind.VacuumRise)}",
             $"{Throughput(inflow.Value)} (U {Throughput(inflow.Expanded)})", "pressure-rise method, EN 1779 (from memory)");
         finding.Measure(inflow, DisplayKind.Throughput);
         var steady = hold.Conclusion is HoldConclusion.SteadyRise or HoldConclusion.SteadyRiseAndSource;
         // A rise that is not shown bounds the inflow; its best estimate means nothing.
-        var most = double.IsFinite(interval.High) ? Math.Max(interval.High * volume.Value, inflow.Value + inflow.Expanded) : inflow.Value + inflow.Expanded;
+        var most = hold.Slope is { High: var high } && double.IsFinite(high) ? Math.Max(high * volume.Value, inflow.Value + inflow.Expanded) : inflow.Value + inflow.Expanded;
         var words = steady ? $"{Throughput(inflow.Value)} of air at most comes in with the steady rise" : most > 0 ? $"No inflow of air above {Throughput(most)} seen" : "No inflow seen";
         var from = section.IsEstimated ? ", volume estimated from the line set" : "";
         var air = steady ? inflow.Value : most;

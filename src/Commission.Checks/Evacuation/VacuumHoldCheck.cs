@@ -77,7 +77,9 @@ internal sealed class VacuumHoldCheck : ICheck
         var from = run.AtIsolation is { } level ? $"From {VacuumText.Level(present, level.Value)} at isolation to" : "To";
         if (!finding.Passes)
             return Failed(context, run, finding, decay, most, $"{from} {VacuumText.Level(present, highest.Value)} within {EvacuationClock.Span(after)}");
-        finding.Say($"{from} {VacuumText.Level(present, decay.AtDue ?? highest.Value)} after {EvacuationClock.Span(after)}, never above {VacuumText.Level(present, most)} until then.");
+        var end = VacuumText.Level(present, decay.AtDue ?? highest.Value);
+        var top = VacuumText.Level(present, highest.Value);
+        finding.Say($"{from} {end} after {EvacuationClock.Span(after)}{(top == end ? "" : $", highest {top}")}: never above {VacuumText.Level(present, most)} until then.");
         if (judged.Reservation is not null)
             finding.Next("Read the gauge at the stated time, too.");
         else if ((run.View.HoldReservation ?? run.Gauge.Reservation) is not null)
@@ -102,9 +104,10 @@ internal sealed class VacuumHoldCheck : ICheck
     {
         if (decay is { HighestAfter: { } later, AtEnd: { } last } && run.Parts.HoldEnd > decay.Due)
         {
-            finding.Remark(later > last
-                ? $"The hold went on to {EvacuationClock.Span(decay.HoldLength)}, highest {VacuumText.Level(context.Present, later)} and at last {VacuumText.Level(context.Present, last)}: told, not judged."
-                : $"The hold went on to {EvacuationClock.Span(decay.HoldLength)} and {VacuumText.Level(context.Present, last)}: told, not judged.");
+            var (top, end) = (VacuumText.Level(context.Present, later), VacuumText.Level(context.Present, last));
+            finding.Remark(top == end
+                ? $"The hold went on to {EvacuationClock.Span(decay.HoldLength)} and {end}: told, not judged."
+                : $"The hold went on to {EvacuationClock.Span(decay.HoldLength)}, highest {top} and at last {end}: told, not judged.");
         }
 
         return finding.Remark(run.View.HoldRemark);

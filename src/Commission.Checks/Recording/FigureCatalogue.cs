@@ -1,6 +1,7 @@
 using Commission.Checks.Air;
 using Commission.Checks.Charge;
 using Commission.Checks.Evacuation;
+using Commission.Checks.Instruments;
 using Commission.Checks.PressureTest;
 
 namespace Commission.Checks.Recording;
@@ -11,6 +12,7 @@ public static class FigureCatalogue
     /// <summary>All sources of figures.</summary>
     public static IReadOnlyList<IFigureSource> All { get; } =
     [
+        new InstrumentResidualsFigure(),
         new NitrogenFigure(),
         new PullDownFigure(),
         new HoldFigure(),

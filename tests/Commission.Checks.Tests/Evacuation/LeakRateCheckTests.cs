@@ -61,6 +61,16 @@ public sealed class LeakRateCheckTests
     public void A_flat_hold_bounds_the_inflow() =>
         Assert.StartsWith("No inflow of air above", One(Id, Circuit(Logged()), Held(0)).Statement, StringComparison.Ordinal);
 
+    [Fact]
+    public void Two_levels_by_hand_bound_it_by_their_mean_rise()
+    {
+        // 300 to 800 micron in 10 min in 5 L: the same 5.5551e-4 Pa·m³/s, and no shape that would call it steady.
+        var yaml = Circuit("section: whole system\ngauge: at the system\nstarted: \"09:00\"\nlevels:\n  - {at: \"10:00\", pressure: 300 micron, isolated: yes}\n  - {at: \"10:10\", pressure: 800 micron}");
+        var found = One(Id, yaml);
+        Assert.Equal(5.5551e-4, found.Measured!.Value.Si, 1e-8);
+        Assert.StartsWith("No inflow of air above", found.Statement, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("outdoor")]
     [InlineData("other")]

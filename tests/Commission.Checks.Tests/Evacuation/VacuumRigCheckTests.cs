@@ -42,6 +42,16 @@ public sealed class VacuumRigCheckTests
     }
 
     [Fact]
+    public void Where_the_decay_limit_is_the_target_the_rise_counts_from_this_hold()
+    {
+        // EN 378-2: 270 Pa for both. From 300 micron (40.0 Pa) 230 Pa are left for 30 min, 38.3 Pa for 5 min; 20 micron (2.67 Pa) are 7.0 %.
+        var yaml = Job($"{Placed}\nrig check: {{rise: 20 micron, after: 5 min}}\nlevels:\n  - {{at: \"10:25\", pressure: 300 micron, isolated: yes}}\n  - {{at: \"10:56\", pressure: 410 micron}}", more: "limits: {packs: [en-378]}");
+        var found = One(Id, yaml);
+        Assert.Equal(0.0696, found.Measured!.Value.Si, 0.0002);
+        Assert.Contains(found.Readings, r => r.Text == "300 micron");
+    }
+
+    [Fact]
     public void A_rise_without_its_time_and_a_rig_nobody_tested_are_not_evaluated()
     {
         Assert.Equal(Verdict.NotEvaluated, Checked("rise: 20 micron")["rise"].Verdict);
