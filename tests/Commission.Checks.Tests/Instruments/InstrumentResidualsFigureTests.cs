@@ -10,7 +10,7 @@ public sealed class InstrumentResidualsFigureTests
     private static string Job(string instruments) => $$"""
         commission: 1
         units: us
-        job: {id: IR-1, work: seasonal check, date: 2026-06-18, site: {name: "Sedge Row 4", elevation: 0 ft}}
+        job: {id: IR-1, work: seasonal check, date: 2026-06-18, site: {name: "Sedge Row 4", elevation: 0 ft} }
         equipment: {system: split, refrigerant: R-32}
         instruments:
         {{instruments}}
