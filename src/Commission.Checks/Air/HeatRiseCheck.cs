@@ -1,5 +1,5 @@
-using Commission.Checks.Findings;
 using Commission.Checks.Charge;
+using Commission.Checks.Findings;
 using Commission.Checks.Limits;
 using Commission.Checks.Readings;
 using Commission.Jobs.Model.Words;

@@ -1,6 +1,6 @@
-using Commission.Checks.Findings;
 using Commission.Checks.Air;
 using Commission.Checks.Charge;
+using Commission.Checks.Findings;
 using Commission.Checks.Limits;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Units;

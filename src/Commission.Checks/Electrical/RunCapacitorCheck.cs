@@ -1,5 +1,5 @@
-using Commission.Checks.Findings;
 using System.Globalization;
+using Commission.Checks.Findings;
 using Commission.Checks.Tables;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;

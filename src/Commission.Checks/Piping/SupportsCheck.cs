@@ -1,5 +1,5 @@
-using Commission.Checks.Findings;
 using Commission.Checks.Air;
+using Commission.Checks.Findings;
 using Commission.Measurement.Units;
 using Commission.Records.Findings;
 
