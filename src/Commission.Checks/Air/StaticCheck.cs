@@ -42,6 +42,7 @@ internal sealed class StaticCheck : ICheck
         var text = context.Present.Text(external, DisplayKind.StaticPressure);
         if (context.Limits.Find("air.static.external-maximum") is not { } limit)
             return finding.Measure(external, DisplayKind.StaticPressure).NotEvaluated("no pack sets a limit", "Name a limits pack.");
+        finding.Use("max static", context.Job.Equipment.Nameplate?.MaxStatic);
         var state = context.State(limit);
         if (reading.TooHigh is { } high && external.On(state).Value > state.UpperSi)
             return finding.Measure(external, DisplayKind.StaticPressure).Show(state).Say($"External static pressure at most {text}; this is not judged: {high}.").NotEvaluated(high, "Write the drop of that part, or read again on its other side.");

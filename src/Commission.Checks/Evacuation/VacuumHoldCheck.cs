@@ -48,7 +48,7 @@ internal sealed class VacuumHoldCheck : ICheck
         if (run is not { Decay: { } decay, Parts: { Isolation: { } isolation, HoldEnd: { } end } })
             return finding.NotEvaluated("no isolation is written, and the readings show none", "Write when the valve was closed: events: [{at: 71 min, what: isolated}].");
 
-        run.Name(finding, isolation, Math.Min(decay.Due, end));
+        run.Name(finding, isolation, end);
         var statement = context.State(limit);
         finding.Remark(limit.Remark(context.Present.Units)).Step(
             "t_d", "time at which the hold is judged", "isolation + stated time", $"{run.Clock.Moment(isolation)} + {EvacuationClock.Span(after)}", run.Clock.Moment(decay.Due), limit.Source);

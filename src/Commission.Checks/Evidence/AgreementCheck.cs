@@ -77,8 +77,12 @@ internal sealed class AgreementCheck : ICheck
         finding.Step(
             "E_n", "normalised difference", "|a − b| / U(a − b)",
             $"|{present.Text(one.Value, kind)} − {present.Text(other.Value, kind)}| / {present.Text(expanded, kind == DisplayKind.Temperature ? DisplayKind.TemperatureDifference : kind)}",
-            error.ToString("0.00", CultureInfo.InvariantCulture), limit.Source)
-            .Judge(Uncertain.Exact(error), DisplayKind.Number, State(context, limit));
+            error.ToString("0.00", CultureInfo.InvariantCulture), limit.Source);
+        // Two exact numbers that differ have no ratio that could be judged.
+        if (double.IsFinite(error))
+            finding.Judge(Uncertain.Exact(error), DisplayKind.Number, State(context, limit));
+        else
+            finding.Decide(false, State(context, limit));
         var said = $"{Capital(subject)}: {present.Text(one.Value, kind)} by {first}, {present.Text(other.Value, kind)} by {second}";
         return finding.Passes
             ? finding.Say($"{said}; they agree.").Build()

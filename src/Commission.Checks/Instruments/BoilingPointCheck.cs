@@ -44,7 +44,7 @@ internal sealed class BoilingPointCheck : ICheck
         if (!double.IsFinite(boiling.Value))
             return finding.NotEvaluated("water does not boil at this pressure", "Check the station pressure.");
         var error = context.Scope.Reading(shown.Value.Si, 1.0 * instrument.ZeroCause) - boiling;
-        var size = Uncertain.Apply(Math.Abs, error);
+        var size = Uncertain.Abs(error);
         finding
             .Step(atmosphere.Step)
             .Step("T_b", "boiling point of water at the site", "T_sat(p_atm)", context.Present.Text(atmosphere.Value.Value, DisplayKind.AbsolutePressure), context.Present.Text(boiling, DisplayKind.Temperature), "IAPWS-95, Wagner and Pruß 2002")

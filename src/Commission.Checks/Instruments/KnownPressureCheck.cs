@@ -55,7 +55,7 @@ internal sealed class KnownPressureCheck : ICheck
             $"{shown.Text} − ({zero?.Text ?? "0"}) − {check.Applied.Text}", present.Text(error, DisplayKind.PressureDifference));
         if (context.Limits.Find("instruments.known-pressure") is not { } limit)
             return finding.NotEvaluated("no pack sets a limit", "Name a limits pack.");
-        finding.Judge(Uncertain.Apply(Math.Abs, error / applied), DisplayKind.Percentage, context.State(limit));
+        finding.Judge(Uncertain.Abs(error / applied), DisplayKind.Percentage, context.State(limit));
         if (check.Applied.Stated is null)
             finding.Reserve("the reference has no stated uncertainty, so the error is reported and not corrected").Next("State the reference's uncertainty with the applied pressure.");
         var off = present.Text(error.Value, DisplayKind.PressureDifference);

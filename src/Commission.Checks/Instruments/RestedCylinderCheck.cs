@@ -66,7 +66,7 @@ internal sealed class RestedCylinderCheck : ICheck
             .Step("e", "difference as a share of it", "(p − p_b)/p_b", $"{present.Text(reading.Value.Value - atmosphere, DisplayKind.Pressure)} against {present.Text(bubble.Value.Pressure - atmosphere, DisplayKind.Pressure)}", present.Text(difference, DisplayKind.Percentage));
         if (context.Limits.Find("instruments.cylinder") is not { } limit)
             return finding.NotEvaluated("no pack sets a limit", "Name a limits pack.");
-        finding.Judge(Uncertain.Apply(Math.Abs, difference), DisplayKind.Percentage, context.State(limit));
+        finding.Judge(Uncertain.Abs(difference), DisplayKind.Percentage, context.State(limit));
         if (context.Limits.Find("instruments.cylinder.rest") is { Lower: { } rest } && !(check.Rested?.Value.Si >= rest.Si))
             finding.Reserve($"the cylinder is not shown to have rested {rest.Text}").Next("Let the cylinder rest longer out of the sun, or check against nitrogen on a test gauge.");
         if (check.Virgin?.Value == false)

@@ -51,7 +51,7 @@ internal sealed class ZeroPressureCheck : ICheck
         if (instrument.FullScaleSi is not { } scale || context.Limits.Find("instruments.zero-pressure") is not { } limit)
             return finding.Information($"{instrument.Id} shows {text} open to air; taken off its readings.", "no full scale is written, so the offset cannot be set against it");
         finding.Use($"{instrument.Id}: full scale", instrument.Described.FullScale, instrument.Id);
-        var share = Uncertain.Apply(Math.Abs, context.Scope.Reading(offset, 1.0 * instrument.ZeroCause) / scale);
+        var share = Uncertain.Abs(context.Scope.Reading(offset, 1.0 * instrument.ZeroCause) / scale);
         finding.Judge(share, DisplayKind.Percentage, context.State(limit));
         return finding.Passes
             ? finding.Say($"{instrument.Id} shows {text} open to air; taken off its readings.").Build()

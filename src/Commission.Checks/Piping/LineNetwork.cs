@@ -47,7 +47,7 @@ internal sealed class LineNetwork : IAnalysis<LineNetwork>
         if (leaves.Count == 0)
             return;
         Longest = leaves.Select(l => l.Length).MaxBy(l => l.Value);
-        Height = leaves.Select(l => l.Rise).OfType<Uncertain>().MaxBy(h => Math.Abs(h.Value)) is { } height ? Uncertain.Apply(Math.Abs, height) : null;
+        Height = leaves.Select(l => l.Rise).OfType<Uncertain>().MaxBy(h => Math.Abs(h.Value)) is { } height ? Uncertain.Abs(height) : null;
         FirstBranch = leaves.Where(l => l.IsBranched).Select(l => l.AfterBranch).MaxBy(l => l.Value);
     }
 

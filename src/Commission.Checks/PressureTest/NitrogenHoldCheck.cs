@@ -121,7 +121,12 @@ internal sealed class NitrogenHoldCheck : ICheck
             $"{present.Text(-loss.PerKelvin / loss.PerPascal * context.Present.Units[DisplayKind.TemperatureDifference].Unit.Factor, DisplayKind.PressureDifference, 2)} per {present.Unit(DisplayKind.TemperatureDifference)}", Span2000);
         finding.Step("L_d", "smallest loss that this hold shows nineteen times in twenty", "3.29 · u", "", present.Text(loss.SmallestDetectable, DisplayKind.Percentage, 2), "ISO 11843-1 (from memory)");
         if (Refrigerant(context, run, loss) is { } leak)
-            finding.Step("ṁ_d", "as refrigerant vapour out of the same hole", "viscous, Q ∝ (p² − p_atm²)/η", $"{present.Text(loss.SmallestDetectable, DisplayKind.Percentage, 2)} in {EvacuationClock.Span(run.Rows!.Length)}", leak, $"viscous flow, EN 1779 (from memory); {VaporViscosity.Source}");
+        {
+            foreach (var use in SectionVolume.Of(context, run.Test!.Section).Uses)
+                finding.Use(use);
+            finding.Use("refrigerant", context.Job.Equipment.Refrigerant).Step("ṁ_d", "as refrigerant vapour out of the same hole", "viscous, Q ∝ (p² − p_atm²)/η", $"{present.Text(loss.SmallestDetectable, DisplayKind.Percentage, 2)} in {EvacuationClock.Span(run.Rows!.Length)}", leak, $"viscous flow, EN 1779 (from memory); {VaporViscosity.Source}");
+        }
+
         if (context.Get<SiteAtmosphere>() is { } site && !run.Rows!.IsAbsolute)
         {
             foreach (var use in site.Uses)

@@ -67,6 +67,8 @@ internal sealed class RecoveryLevelCheck : ICheck
     // "0 inches" is a circuit without pressure, wherever the site is; the weather and the height then fall out of the comparison.
     private Finding AgainstAtmosphere(CheckContext context, FindingBuilder finding, Limit limit, Uncertain gauge, string why, string source)
     {
+        foreach (var use in context.Get<SiteAtmosphere>().Uses)
+            finding.Use(use);
         finding.Judge(gauge, DisplayKind.Pressure, context.State(limit) with { Kind = LimitKind.AtMost, Text = $"at most {context.Present.Text(0, DisplayKind.Pressure)} ({why})", LowerSi = null, UpperSi = 0, Source = source });
         return finding.Passes
             ? finding.Say($"Recovered to {context.Present.Text(gauge.Value, DisplayKind.Pressure)}; {why} asks for no pressure above the atmosphere.").Build()

@@ -24,6 +24,14 @@ public sealed partial class Uncertain
     /// <summary>The opposite.</summary>
     public static Uncertain operator -(Uncertain value) => 0.0 - value;
 
+    /// <summary>The size of a value, with the whole of its doubt: near zero the slope of |x| says nothing, and an error of about nothing is known no better than any other.</summary>
+    /// <param name="value">The value.</param>
+    public static Uncertain Abs(Uncertain value)
+    {
+        ArgumentNullException.ThrowIfNull(value);
+        return value.Value < 0 ? -value : value;
+    }
+
     /// <summary>Product.</summary>
     public static Uncertain operator *(Uncertain left, Uncertain right) =>
         WithPartials(left.Value * right.Value, (left, right.Value), (right, left.Value));

@@ -106,6 +106,7 @@ public static class UnitTable
         Of(Dimension.Volume, "m³", 1, "m3", "cu m", "m^3", "cubic meters", "cubic metres"),
         Of(Dimension.Volume, "mL", 1e-6, "ml", "cm3", "cm³", "cc"),
         Of(Dimension.Volume, "in³", Inch * Inch * Inch, "in3", "cu in", "in^3"),
+        Of(Dimension.Volume, "fl oz", 231.0 / 128 * Inch * Inch * Inch, "fluid oz", "fluid ounce", "fluid ounces", "fl ozs"),
 
         Of(Dimension.Duration, "min", 60, "mins", "minute", "minutes"),
         Of(Dimension.Duration, "h", 3600, "hr", "hrs", "hour", "hours"),

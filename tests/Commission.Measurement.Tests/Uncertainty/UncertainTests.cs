@@ -145,4 +145,17 @@ public sealed class UncertainTests
 
     private static double Sensitivity(Uncertain y, RootCause cause) =>
         y.Budget.SingleOrDefault(l => ReferenceEquals(l.Cause, cause))?.Sensitivity ?? 0;
+
+    [Theory]
+    [InlineData(0.0)]
+    [InlineData(0.01)]
+    [InlineData(-0.01)]
+    [InlineData(-3.0)]
+    public void The_size_of_a_value_keeps_its_doubt_near_zero(double value)
+    {
+        // u(|x|) = u(x): the derivative of |x| is ±1 wherever it has one.
+        var size = Uncertain.Abs(Uncertain.From(value, 1.0 * new RootCause("x", "", 0.3)));
+        Assert.Equal(Math.Abs(value), size.Value, 15);
+        Assert.Equal(0.3, size.StandardUncertainty, 12);
+    }
 }

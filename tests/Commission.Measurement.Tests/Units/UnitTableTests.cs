@@ -76,6 +76,7 @@ public sealed class UnitTableTests
         [(Dimension.Volume, "m³")] = () => new U.Volume(1, UU.VolumeUnit.CubicMeter).CubicMeters,
         [(Dimension.Volume, "mL")] = () => new U.Volume(1, UU.VolumeUnit.Milliliter).CubicMeters,
         [(Dimension.Volume, "in³")] = () => new U.Volume(1, UU.VolumeUnit.CubicInch).CubicMeters,
+        [(Dimension.Volume, "fl oz")] = () => new U.Volume(1, UU.VolumeUnit.UsOunce).CubicMeters,
         [(Dimension.Duration, "min")] = () => new U.Duration(1, UU.DurationUnit.Minute).Seconds,
         [(Dimension.Duration, "h")] = () => new U.Duration(1, UU.DurationUnit.Hour).Seconds,
         [(Dimension.Duration, "s")] = () => new U.Duration(1, UU.DurationUnit.Second).Seconds,

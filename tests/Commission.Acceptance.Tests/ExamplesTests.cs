@@ -1,0 +1,138 @@
+using Commission.Checks;
+using Commission.Checks.Recording;
+using Commission.Measurement.Decisions;
+using Commission.Records;
+using Commission.Source.Problems;
+using Xunit;
+
+namespace Commission.Acceptance.Tests;
+
+/// <summary>What the examples show together, and what each one was written to show.</summary>
+public sealed class ExamplesTests
+{
+    // Checks that no example can make speak without becoming an unlikely job, and why.
+    private static readonly Dictionary<string, string> Silent = new(StringComparer.Ordinal)
+    {
+        ["evacuation.dwell"] = "only the pack of split air-to-water heat pumps asks how long the pump stayed on at the level",
+    };
+
+    public static TheoryData<string> Examples => ExamplesLibrary.Names;
+
+    [Fact]
+    public void Every_check_speaks_in_an_example()
+    {
+        var spoken = Repository.Examples.SelectMany(e => ExamplesLibrary.Findings(e)).Select(f => f.Check).ToHashSet(StringComparer.Ordinal);
+        Assert.Equal(Silent.Keys.Order(StringComparer.Ordinal), CheckCatalogue.All.Select(c => c.Id).Where(id => !spoken.Contains(id)).Order(StringComparer.Ordinal));
+    }
+
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void A_readme_says_in_a_few_lines_what_to_look_at_and_one_outcome(string example)
+    {
+        var lines = File.ReadAllLines(Repository.PathTo("examples", example, "README.md"));
+        Assert.InRange(lines.Length, 4, 12);
+        Assert.StartsWith("# ", lines[0], StringComparison.Ordinal);
+        Assert.Single(lines, l => l.StartsWith("Outcome: ", StringComparison.Ordinal));
+        Assert.Matches("^Outcome: (accepted|accepted with conditions|not accepted|incomplete)\\.$", lines.Single(l => l.StartsWith("Outcome: ", StringComparison.Ordinal)));
+    }
+
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void Photos_are_small_drawn_pictures(string example)
+    {
+        var folder = Repository.PathTo("examples", example, "photos");
+        foreach (var photo in Directory.Exists(folder) ? Directory.GetFiles(folder) : [])
+            Assert.InRange(new FileInfo(photo).Length, 60, 1000);
+    }
+
+    [Fact]
+    public void Dry_heat_a_dash_of_the_table_is_no_target_though_the_formula_has_one()
+    {
+        var superheat = Only("dry-heat-orifice", "charge.superheat");
+        Assert.Equal(Verdict.NotEvaluated, superheat.Verdict);
+        Assert.Contains("dash", superheat.Reason, StringComparison.Ordinal);
+
+        // (3 · 63.6 − 80 − 97.0)/2 = 6.9 °F; by RA3.2 a reading within 5 °F of it would have passed.
+        Assert.Contains(superheat.Trace, s => s.Symbol == "SH_formula" && s.Result == "6.9 °F");
+        Assert.InRange(superheat.Measured!.Value.Si * 1.8, 6.9 - 5, 6.9 + 5);
+    }
+
+    [Fact]
+    public void Dry_heat_the_atmosphere_of_sea_level_would_have_put_superheat_below_the_floor()
+    {
+        Assert.Equal(Verdict.Pass, Only("dry-heat-orifice", "charge.superheat-floor").Verdict);
+        var atSeaLevel = ExamplesLibrary.Read("dry-heat-orifice", ExamplesLibrary.Text("dry-heat-orifice").Replace("elevation: 4540 ft", "elevation: 0 ft", StringComparison.Ordinal));
+        Assert.Equal(Verdict.Fail, RecordBuilder.Evaluate(ExamplesLibrary.Context(atSeaLevel)).Single(f => f.Check == "charge.superheat-floor").Verdict);
+    }
+
+    [Fact]
+    public void Wrong_curve_the_bubble_curve_would_have_passed_what_the_dew_curve_fails()
+    {
+        var superheat = Only("wrong-curve", "charge.superheat");
+        Assert.Equal(Verdict.Fail, superheat.Verdict);
+        var vapor = ExamplesLibrary.Findings("wrong-curve").Single(f => f.Check == "charge.saturation" && f.Subject!.StartsWith("vapor", StringComparison.Ordinal));
+        Assert.Contains("from the bubble point it would have read 7.0 K", vapor.Statement, StringComparison.Ordinal);
+        Assert.InRange(7.0, superheat.Limits[0].LowerSi!.Value, superheat.Limits[0].UpperSi!.Value);
+    }
+
+    [Fact]
+    public void Winter_the_return_visit_is_the_one_condition()
+    {
+        var record = Record("winter-start");
+        var condition = Assert.Single(record.Conditions);
+        Assert.StartsWith("return visit: cooling check", condition.Text, StringComparison.Ordinal);
+        Assert.Equal(Verdict.Pass, Only("winter-start", "charge.by-weight").Verdict);
+    }
+
+    [Fact]
+    public void Propane_is_judged_by_its_room_and_asked_for_no_vacuum()
+    {
+        var room = Only("propane-monobloc", "safety.flammable-charge");
+        Assert.Equal(Verdict.Pass, room.Verdict);
+
+        // IEC 60335-2-40 annex GG (from memory): 2.5 · 0.038^1.25 · 1.8 m · √28 = 0.400 kg; 4 · 0.038 = 0.152 kg without a room limit.
+        Assert.Equal(0.400, room.Limits[0].UpperSi!.Value, 0.001);
+        Assert.DoesNotContain(ExamplesLibrary.Findings("propane-monobloc"), f => f.Phase is Phases.Evacuation or Phases.PressureTest);
+    }
+
+    [Fact]
+    public void Multi_split_is_charged_by_weight_and_does_not_miss_subcooling()
+    {
+        // 20 g/m × (36 − 30) m + 100 g = 220 g.
+        Assert.Equal(0.220, Only("multi-split-by-weight", "charge.by-weight").Limits[0].TargetSi!.Value, 1e-9);
+        Assert.DoesNotContain(ExamplesLibrary.Findings("multi-split-by-weight"), f => f.Check == "charge.subcooling" && f.Verdict == Verdict.NotEvaluated);
+    }
+
+    [Fact]
+    public void Cold_room_is_judged_by_its_glass_and_two_superheats()
+    {
+        var receiver = ExamplesLibrary.Findings("cold-room").Where(f => f.Check == "charge.receiver").ToList();
+        Assert.Contains(receiver, f => f.Subject == "sight glass" && f.Verdict == Verdict.Pass);
+        Assert.Equal(2, receiver.Count(f => f.Subject!.Contains("superheat", StringComparison.Ordinal) && f.Verdict == Verdict.Pass));
+        Assert.Equal(Verdict.Information, Only("cold-room", "charge.subcooling").Verdict);
+    }
+
+    [Fact]
+    public void Leak_repair_shows_as_found_and_balances_its_cylinders()
+    {
+        Assert.Contains(ExamplesLibrary.Findings("leak-repair"), f => f.Check == "charge.as-found" && f.Statement.Contains("1.92 kg recovered", StringComparison.Ordinal));
+        Assert.Equal(Verdict.Pass, Only("leak-repair", "refrigerant.recovery-level").Verdict);
+        Assert.Contains(ExamplesLibrary.Findings("leak-repair"), f => f.Check == "refrigerant.leak-check" && f.Verdict == Verdict.Pass);
+    }
+
+    [Fact]
+    public void Copied_readings_are_told_with_both_lines_and_leave_the_outcome_alone()
+    {
+        var lines = File.ReadAllLines(Repository.PathTo("examples", "copied-readings", "job.yaml"));
+        var first = Array.FindIndex(lines, l => l.Contains("\"11:25\"", StringComparison.Ordinal)) + 1;
+        var repeated = ExamplesLibrary.Findings("copied-readings").Single(f => f.Check == "evidence.repeated" && f.Statement.Contains("11:25", StringComparison.Ordinal));
+        Assert.Contains(repeated.Readings, r => r.At.Line == first);
+        Assert.Contains(repeated.Readings, r => r.At.Line == first + 1);
+        Assert.Contains("11:45", repeated.Statement, StringComparison.Ordinal);
+        Assert.Equal("accepted", Record("copied-readings").Outcome);
+    }
+
+    private static Records.Findings.Finding Only(string example, string check) => Assert.Single(ExamplesLibrary.Findings(example), f => f.Check == check);
+
+    private static CommissioningRecord Record(string example) => JobEvaluation.Evaluate(ExamplesLibrary.Read(example), null, "commission", new ProblemList())!;
+}
