@@ -3,6 +3,7 @@ using Commission.Checks.Charge;
 using Commission.Checks.Findings;
 using Commission.Checks.Limits;
 using Commission.Checks.Limits.Reading;
+using Commission.Checks.Tables;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Decisions;
 using Commission.Measurement.Uncertainty;
@@ -110,8 +111,38 @@ internal sealed class AirflowCheck : ICheck
     {
         finding.Judge(y.On(state), kind, state).Remark(remark).RemarkUnknown(route.Readings);
         Reserve(finding, route);
+        if (y.On(state).Value < state.LowerSi)
+            FanLawsTo(context, finding, state.LowerSi.Value / y.Value);
         var text = $"Airflow {context.Present.Text(y, kind)} {route.Words}; {state.Text} {asked}";
         return finding.Passes ? finding.Say($"{text}.").Build() : finding.Say($"{text}: {(y.Value < state.LowerSi ? "too little" : "too much")} air.").Next(Help.WhenItFails).Build();
+    }
+
+    // What more speed alone would cost in the ducts as they are: often the reason to mend the ducts first.
+    private static void FanLawsTo(CheckContext context, FindingBuilder finding, double speed)
+    {
+        var present = context.Present;
+        var air = context.Job.Air!;
+        var costs = new List<string>();
+        var reading = context.Get<StaticReading>();
+        if (reading.External is { } external)
+        {
+            finding.UseAll(reading.Readings);
+            foreach (var use in reading.Uses)
+                finding.Use(use);
+            costs.Add($"static pressure {present.Text(FanLaws.Pressure(external.Value, speed), DisplayKind.StaticPressure, present.Units[DisplayKind.StaticPressure].Decimals + 1)}");
+        }
+
+        if (air.BlowerPower is { } power)
+        {
+            finding.Use("blower power", power);
+            costs.Add($"blower power {present.Text(FanLaws.Power(power.Value.Si, speed), DisplayKind.Power)}");
+        }
+
+        if (costs.Count == 0 || !double.IsFinite(speed))
+            return;
+        var factor = speed.ToString("0.00", CultureInfo.InvariantCulture);
+        finding.Step("n", "blower speed that would do, in the ducts as they are", FanLaws.Formula, $"{factor} times the speed", string.Join(", ", costs), "fan laws")
+            .Remark($"By the fan laws {factor} times the speed would bring it there, at {string.Join(" and ", costs)}.");
     }
 
     private static void Reserve(FindingBuilder finding, AirflowRoute route)

@@ -150,5 +150,17 @@ public sealed class AirflowCheckTests
     }
 
     [Fact]
+    public void Ten_percent_more_speed_takes_0_605_inwc_and_399_watts()
+    {
+        // Fan laws: flow ∝ n, static ∝ n², power ∝ n³: 1000 cfm, 0.5 inwc, 300 W become 1100 cfm, 0.605 inwc, 399 W [computed].
+        var f = AirJobs.One(
+            "air.airflow", "{static: {return: -0.25 inwc, supply: 0.25 inwc}, blower power: 300 W, airflow: {method: unit display, value: 1000 cfm}}",
+            equipment: "receiver: no", limits: "{airflow: {minimum: 1100 cfm, from: manual p. 8}}");
+        Assert.Equal(Verdict.Fail, f.Verdict);
+        Assert.Contains("1.10 times the speed would bring it there, at static pressure 0.605 inwc and blower power 399 W", f.Statement, StringComparison.Ordinal);
+        Assert.Contains(f.Readings, r => r.Name == "blower power");
+    }
+
+    [Fact]
     public void Without_any_airflow_there_is_no_finding() => Assert.Empty(AirJobs.All("air.airflow", "{filter: clean}"));
 }

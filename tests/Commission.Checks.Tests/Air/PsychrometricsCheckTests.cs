@@ -45,6 +45,18 @@ public sealed class PsychrometricsCheckTests
         Assert.Equal(dew, Temperature.FromSi(air.DewPoint!.Value).Fahrenheit, 0.006);
     }
 
+    // 14.696 psia: W, RH %, h Btu/lb [computed].
+    [Theory]
+    [InlineData(80, 66, 0.010446, 47.85, 30.654)]
+    [InlineData(75, 62.5, 0.009197, 49.80, 28.065)]
+    public void More_states_of_the_trade(double dry, double wet, double ratio, double humidity, double enthalpy)
+    {
+        var air = Return(string.Create(CultureInfo.InvariantCulture, $"return dry bulb: {dry} °F, return wet bulb: {wet} °F"));
+        Assert.Equal(ratio, air.HumidityRatio.Value, 1.1e-6);
+        Assert.Equal(humidity, 100 * air.RelativeHumidity.Value, 0.006);
+        Assert.Equal(enthalpy, (air.Enthalpy.Value / 2326) + (0.2403 * 32), 0.035);
+    }
+
     [Fact]
     public void The_finding_is_information_with_U_and_names_what_it_rests_on()
     {
