@@ -15,34 +15,14 @@ internal static class VaporViscosity
     /// <summary>Viscosity of nitrogen at 20 °C, Pa·s (from memory).</summary>
     public const double Nitrogen = 17.6e-6;
 
-    private static readonly Dictionary<string, double> Pure = new(StringComparer.Ordinal)
-    {
-        ["R-22"] = 12.5,
-        ["R-23"] = 14.7,
-        ["R-32"] = 12.5,
-        ["R-115"] = 12.6,
-        ["R-123"] = 10.7,
-        ["R-124"] = 11.5,
-        ["R-125"] = 13.0,
-        ["R-134a"] = 11.7,
-        ["R-142b"] = 10.4,
-        ["R-143a"] = 11.0,
-        ["R-152a"] = 10.0,
-        ["R-218"] = 12.4,
-        ["R-227ea"] = 11.5,
-        ["R-236fa"] = 10.9,
-        ["R-245fa"] = 10.1,
-        ["R-290"] = 8.0,
-        ["R-600"] = 7.3,
-        ["R-600a"] = 7.4,
-        ["R-717"] = 9.8,
-        ["R-744"] = 14.7,
-        ["R-1234yf"] = 12.0,
-        ["R-1234ze(E)"] = 12.0,
-        ["R-1270"] = 8.4,
-        ["R-170"] = 9.2,
-        ["R-E170"] = 9.1,
-    };
+    private static readonly (string Designation, double MicroPascalSeconds)[] Pure =
+    [
+        ("R-22", 12.5), ("R-23", 14.7), ("R-32", 12.5), ("R-115", 12.6), ("R-123", 10.7), ("R-124", 11.5),
+        ("R-125", 13.0), ("R-134a", 11.7), ("R-142b", 10.4), ("R-143a", 11.0), ("R-152a", 10.0), ("R-218", 12.4),
+        ("R-227ea", 11.5), ("R-236fa", 10.9), ("R-245fa", 10.1), ("R-290", 8.0), ("R-600", 7.3), ("R-600a", 7.4),
+        ("R-717", 9.8), ("R-744", 14.7), ("R-1234yf", 12.0), ("R-1234ze(E)", 12.0), ("R-1270", 8.4), ("R-170", 9.2),
+        ("R-E170", 9.1),
+    ];
 
     /// <summary>Viscosity of a refrigerant's vapour, Pa·s.</summary>
     /// <param name="refrigerant">The refrigerant.</param>
@@ -52,7 +32,8 @@ internal static class VaporViscosity
         double above = 0, below = 0;
         foreach (var component in refrigerant.Composition)
         {
-            if (!Pure.TryGetValue(component.Designation, out var viscosity) || (component.Designation == refrigerant.Designation ? refrigerant.MolarMass : RefrigerantCatalogue.Find(component.Designation)?.MolarMass) is not { } mass)
+            var viscosity = Array.Find(Pure, p => p.Designation == component.Designation).MicroPascalSeconds;
+            if (viscosity == 0 || (component.Designation == refrigerant.Designation ? refrigerant.MolarMass : RefrigerantCatalogue.Find(component.Designation)?.MolarMass) is not { } mass)
                 return null;
             // x·√M is proportional to w/√M: mole fractions need not be formed.
             var weight = component.MassFraction / Math.Sqrt(mass);
