@@ -1,5 +1,6 @@
 using System.Globalization;
 using Commission.Checks.EvacuationAnalysis;
+using Commission.Checks.Readings;
 using Commission.Fluids.Water;
 using Commission.Jobs.Model.Words;
 
@@ -8,6 +9,9 @@ namespace Commission.Checks.Evacuation;
 /// <summary>The last pull against the one that pump, hoses and volume lead to, worked out once for the check and the figure.</summary>
 internal sealed class PumpDown : IAnalysis<PumpDown>
 {
+    // As in the analysis of a pull: slow is what takes this many times the expected time.
+    private const double Explained = 2.5;
+
     private PumpDown(string? whyNot, SectionVolume? volume = null, SeriesSegment? pull = null, PullDownResult? result = null)
     {
         WhyNot = whyNot;
@@ -50,7 +54,20 @@ internal sealed class PumpDown : IAnalysis<PumpDown>
         var warmest = evacuation.Ambient ?? evacuation.ColdestPart;
         var saturation = warmest is not null && WaterVapor.SaturationPressure(warmest.Value.Si) is { Ok: true, Value: var p } ? p : (double?)null;
         var result = PullDownAnalysis.Compare(run.Rows.Series, pull, model, v.Value, run.Level?.Upper?.Si ?? run.AtIsolation?.Value ?? 1, saturation);
+        if (result.Limit == PullDownLimit.SlowThroughout && WasFastAboveRange(run, pull, model, v.Value, context.Get<SiteAtmosphere>().Value.Value))
+            result = result with { Limit = PullDownLimit.GasLoad };
         return new PumpDown(null, volume, pull, result);
+    }
+
+    // A gauge that begins at a few thousand micron shows only where gas load rules anyway. How soon it came into its range tells of the rig.
+    private static bool WasFastAboveRange(EvacuationRun run, SeriesSegment pull, PullDownModel model, double volume, double atmosphere)
+    {
+        var series = run.Rows.Series;
+        var first = series.IndexAtOrAfter(pull.From);
+        while (first < series.Count && series.Times[first] <= pull.To && series.OverRange[first])
+            first++;
+        return first > 0 && first < series.Count && series.OverRange[first - 1]
+            && series.Times[first] - pull.From <= Explained * (model.Time(volume, atmosphere, series.Pressures[first]) + series.MedianInterval);
     }
 
     private static IEnumerable<FlowElement> Elements(CheckContext context, Jobs.Model.Evacuation evacuation)

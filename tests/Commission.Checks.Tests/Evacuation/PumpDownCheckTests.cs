@@ -35,6 +35,16 @@ public sealed class PumpDownCheckTests
     }
 
     [Fact]
+    public void A_gauge_that_comes_into_its_range_late_in_a_fast_pull_shows_a_gas_load_and_no_slow_rig()
+    {
+        // From the atmosphere to 6000 micron in 15 s, 7.25 L and 2.36 L/s need ln(127)·3.07 = 15 s; from there on gas keeps coming.
+        var found = One(Id, Job(Pulled("[{bore: 3/8 in, length: 3 ft, count: 2}]")), Pull(t => t < 15 ? double.NaN : 395 + (5600 * Math.Exp(-(t - 15) / 300))));
+        Assert.Contains("held up at low pressure", found.Statement, StringComparison.Ordinal);
+        var slow = One(Id, Job(Pulled("[{bore: 3/8 in, length: 3 ft, count: 2}]")), Pull(t => t < 400 ? double.NaN : 395 + (5600 * Math.Exp(-(t - 400) / 300))));
+        Assert.Contains("slow at all pressures", slow.Statement, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_core_left_in_is_part_of_the_way()
     {
         var found = One(Id, Job(Pulled("[{bore: 3/8 in, length: 3 ft}]") + "\nvalve cores: in place"), Pull(t => (24_000 * Math.Exp(-t / 60)) + 395));
