@@ -16,7 +16,7 @@ internal sealed class ConductorCheck : ICheck
 
     public CheckHelp Help { get; } = new(
         "Does the wire, as it is installed, carry at least the minimum circuit ampacity on the nameplate?",
-        "ampacity ≥ MCA",
+        "ampacity of the conductor as installed ≥ MCA on the nameplate",
         "NEC article 440 (from memory); elsewhere the maker's instructions and IEC 60364.",
         "Have a licensed electrician fit a larger conductor, or confirm the ampacity for its insulation, grouping and ambient temperature.");
 

@@ -16,7 +16,7 @@ internal sealed class OvercurrentCheck : ICheck
 
     public CheckHelp Help { get; } = new(
         "Is the breaker or fuse no larger than the maximum overcurrent protection on the nameplate?",
-        "breaker or fuse ≤ MOP",
+        "rating of breaker or fuse ≤ MOP on the nameplate",
         "NEC article 440 (from memory); elsewhere the maker's instructions and IEC 60364.",
         "Have a licensed electrician fit the size on the nameplate before the unit runs.");
 

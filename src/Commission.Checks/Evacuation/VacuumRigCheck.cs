@@ -1,4 +1,5 @@
 using Commission.Jobs.Model.Words;
+using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
 using Commission.Records.Findings;
 
@@ -82,18 +83,19 @@ internal sealed class VacuumRigCheck : ICheck
         if (run.DecayLimit is not { Upper: { } decay } limit || limit.Companion("after") is not { } time || run.Level?.Upper is not { } target || context.Limits.Find("evacuation.rig.rise-share") is not { } share)
             return finding.NotEvaluated("no pack sets a decay limit", "Name a limits pack.");
         // A pack whose decay limit is its target leaves the rise from where this hold began.
-        var begun = decay.Si > target.Si ? target.Si : run.AtIsolation?.Value;
-        if (begun is not { } from || !(decay.Si > from))
+        var begun = decay.Si > target.Si ? Uncertain.Exact(target.Si) : run.AtIsolation;
+        if (begun is not { Value: var from } || !(decay.Si > from))
             return finding.NotEvaluated("the decay limit leaves no rise above the target", "Compare the rig's rise with the rise of the hold by eye.");
         if (from < target.Si && run.Parts.Isolation is { } isolation)
             run.Name(run.Name(finding), isolation, isolation);
         var present = context.Present;
-        var allowed = (decay.Si - from) * after.Value.Si / time;
+        var room = (decay.Si - begun) * (after.Value.Si / time);
+        var allowed = room.Value;
         var rise = context.Readings.Plain("rise of the rig", ReadingName.Evacuation, rig.Rise!, DisplayKind.Vacuum, run.Evacuation.With).Value;
         finding.Step(
             "Δp_a", "rise the hold allows in that time", from < target.Si ? "(decay limit − level at isolation) · t_rig/t_hold" : "(decay limit − target) · t_rig/t_hold",
             $"({VacuumText.Level(present, decay.Si)} − {VacuumText.Level(present, from)}) · {after.Text}/{EvacuationClock.Span(time)}", VacuumText.Level(present, allowed));
-        var part = rise / allowed;
+        var part = rise / room;
         finding.Step("s", "the rig's rise as a share of it", "Δp_rig/Δp_a", $"{rig.Rise!.Text} of {VacuumText.Level(present, allowed)}", present.Text(part, DisplayKind.Percentage));
         finding.Judge(part, DisplayKind.Percentage, context.State(share));
         return finding.Passes
