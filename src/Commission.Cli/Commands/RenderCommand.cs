@@ -14,6 +14,9 @@ namespace Commission.Cli.Commands;
 /// <summary><c>commission render JOB… [--out DIR] [--format pdf,html,json]</c>: evaluates and writes the record's files.</summary>
 internal static class RenderCommand
 {
+    // A longer log stays beside the record: its hash proves which it is, and a page that is mailed stays small.
+    private const int LargestAttachment = 1 << 20;
+
     private static readonly string[] KnownFormats = ["pdf", "html", "json"];
 
     public static Command Build(CommandStreams streams)
@@ -107,7 +110,7 @@ internal static class RenderCommand
 
     private static IReadOnlyList<Attachment> Attachments(EvaluatedJob job, string name, byte[] json) =>
     [
-        .. job.Reading.Files.Where(f => f.Role != JobFileRole.Photo).Select(f => new Attachment(Path.GetFileName(f.Name), MediaType(f.Name), f.Role == JobFileRole.Log ? AttachmentKind.Data : AttachmentKind.Source, Describe(f.Role), f.Content)),
+        .. job.Reading.Files.Where(f => f.Role != JobFileRole.Photo && f.Content.Length <= LargestAttachment).Select(f => new Attachment(Path.GetFileName(f.Name), MediaType(f.Name), f.Role == JobFileRole.Log ? AttachmentKind.Data : AttachmentKind.Source, Describe(f.Role), f.Content)),
         new Attachment(name + ".record.json", "application/json", AttachmentKind.Data, "The record as data", json),
     ];
 
