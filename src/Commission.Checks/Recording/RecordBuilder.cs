@@ -106,8 +106,7 @@ public static class RecordBuilder
     private static ImmutableArray<FigureData> Figures(CheckContext context, ImmutableArray<Finding> findings)
     {
         var figures = ImmutableArray.CreateBuilder<FigureData>();
-        if (StripFigure.Make(findings) is { } strip)
-            figures.Add(strip);
+        figures.AddRange(StripFigure.Make(findings));
         foreach (var source in FigureCatalogue.All)
             figures.AddRange(source.Figures(context));
         return figures.ToImmutable();

@@ -12,18 +12,27 @@ internal static class StripFigure
     // A value far outside its limit is drawn at the edge of the strip; the text beside it tells how far.
     private const double Edge = 2;
 
-    public static FigureData? Make(IReadOnlyList<Finding> findings)
+    // What fits on a Letter page below its head, with the caption.
+    private const int MostRows = 44;
+
+    public static IEnumerable<FigureData> Make(IReadOnlyList<Finding> findings)
     {
         var rows = findings.Where(f => f is { Strip: not null, Measured: not null } && f.Phase != Phases.Evidence).Select(Row).ToImmutableArray();
-        if (rows.Length == 0)
-            return null;
+        // Parts of like length: a last one with two rows would look like a mistake.
+        var parts = (rows.Length + MostRows - 1) / MostRows;
+        for (var i = 0; i < parts; i++)
+            yield return Part([.. rows[(i * rows.Length / parts)..((i + 1) * rows.Length / parts)]], i + 1, parts);
+    }
+
+    private static FigureData Part(ImmutableArray<FigureBar> rows, int part, int parts)
+    {
         var fails = rows.Count(r => r.Verdict is Verdict.Fail or Verdict.ConditionalFail);
         return new FigureData
         {
-            Id = "strip",
+            Id = part == 1 ? "strip" : string.Create(CultureInfo.InvariantCulture, $"strip-{part}"),
             Plot = "strip",
             Phase = "summary",
-            Title = "All judged numbers",
+            Title = parts == 1 ? "All judged numbers" : string.Create(CultureInfo.InvariantCulture, $"All judged numbers, {part} of {parts}"),
             Caption = "Each value with its U on the scale of its own limit: the shaded part is what the limit allows.",
             AltText = string.Create(CultureInfo.InvariantCulture, $"Strip chart of {rows.Length} judged numbers, {fails} of them outside their limit."),
             X = new FigureAxis("position within the limit", "", AxisScale.Linear, -Edge / 2, 1 + (Edge / 2)),
