@@ -40,8 +40,8 @@ internal static partial class PropertyTestsNumbers
         }
     }
 
-    /// <summary>The text with some numbers changed by about one part in a hundred, up or down.</summary>
-    public static string Change(string text, IReadOnlyCollection<PropertyTestsNumber> numbers, double by = 0.01)
+    /// <summary>The text with some numbers changed by a share of them, every other one down.</summary>
+    public static string Change(string text, IReadOnlyCollection<PropertyTestsNumber> numbers, double by)
     {
         var changed = new StringBuilder(text);
         foreach (var number in numbers.OrderByDescending(n => n.Start))

@@ -64,6 +64,29 @@ public sealed class TimeTests
     }
 
     [Fact]
+    public void After_work_dated_on_days_before_a_phase_begins_on_the_day_of_the_job()
+    {
+        var yaml = Frame.Replace("ZONE", "UTC", StringComparison.Ordinal) + """
+            evacuation:
+              started: 2026-06-17 15:50
+              events: [{at: "17:40", what: isolated}, {at: "18:45", what: end}]
+            charging:
+              crankcase heater on since: 2026-06-17 19:00
+              compressor started: "09:10"
+              readings: [{at: "09:40"}]
+
+            """;
+        var (reading, problems) = Reading.Of(yaml);
+        Assert.Empty(problems);
+        var charging = reading.Job!.Charging!;
+        Assert.Equal(new DateTimeOffset(2026, 6, 18, 9, 10, 0, TimeSpan.Zero), charging.CompressorStarted!.Value.Clock);
+        Assert.Equal(new DateTimeOffset(2026, 6, 18, 9, 40, 0, TimeSpan.Zero), charging.Readings[0].At.Value.Clock);
+
+        // Later the same day it is still that day.
+        Assert.Equal(new DateTimeOffset(2026, 6, 17, 19, 30, 0, TimeSpan.Zero), Reading.Of(yaml.Replace("\"09:10\"", "\"19:30\"", StringComparison.Ordinal).Replace("\"09:40\"", "\"19:50\"", StringComparison.Ordinal)).Reading.Job!.Charging!.CompressorStarted!.Value.Clock);
+    }
+
+    [Fact]
     public void A_hold_over_night_takes_the_date()
     {
         var yaml = Frame.Replace("ZONE", "UTC", StringComparison.Ordinal)

@@ -5,6 +5,7 @@ using Commission.Checks.Readings;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
+using Commission.Measurement.Units;
 
 namespace Commission.Checks.Evacuation;
 
@@ -68,7 +69,7 @@ internal sealed class EvacuationRun : IAnalysis<EvacuationRun>
     public HoldResult? Hold => hold.Value;
 
     /// <summary>Steady part of the rise with its causes, Pa/s; null where the hold gives none.</summary>
-    public Uncertain? Slope => Hold?.SlopeWithCauses is { } slope ? context.Scope.Input(slope) : null;
+    public Uncertain? Slope => Hold?.SlopeWithCauses is { } slope ? context.Scope.Input(Entered(slope)) : null;
 
     /// <summary>Mean rise from isolation to the last reading of the hold, Pa/s, for readings too few for a curve; null without two readings.</summary>
     public Uncertain? MeanRise
@@ -138,6 +139,13 @@ internal sealed class EvacuationRun : IAnalysis<EvacuationRun>
         }
 
         return finding;
+    }
+
+    private Uncertain Entered(Uncertain slope)
+    {
+        foreach (var line in slope.Budget)
+            context.Causes.Enter(line.Cause, DisplayKind.VacuumRise);
+        return slope;
     }
 
     private IEnumerable<VacuumEvent> Events(Jobs.Model.Evacuation evacuation)

@@ -49,7 +49,9 @@ internal sealed class NitrogenBreaksCheck : ICheck
 
         // A break the crew forgot to write shows in the log; that it was dry nitrogen does not.
         var unwritten = Unwritten(run, evacuation).ToList();
-        finding.Judge(Uncertain.Exact(breaks.Count + unwritten.Count), DisplayKind.Number, Counted(context, limit));
+        // A count has neither unit nor doubt: it is no measured number.
+        var counted = Counted(context, limit);
+        finding.Decide(breaks.Count + unwritten.Count >= counted.LowerSi, counted);
         var shortcomings = unwritten.Select(t => $"the log shows a break at {run.Clock.Moment(t)} and nobody wrote with what").Concat(breaks.SelectMany(b => Shortcomings(context, run, b))).Distinct(StringComparer.Ordinal).ToList();
         foreach (var reservation in shortcomings)
             finding.Reserve(reservation);

@@ -76,7 +76,7 @@ internal sealed class RiseCauseCheck : ICheck
         {
             finding.Step(
                 "AICc", Curve(evidence.Model), "n·ln σ² + 2k + 2k(k + 1)/(n − k − 1), less the smallest of the four",
-                string.Create(CultureInfo.InvariantCulture, $"k = {evidence.Parameters}, σ = {VacuumText.Level(present, evidence.RootMeanSquare)}"),
+                string.Create(CultureInfo.InvariantCulture, $"k = {evidence.Parameters}{(double.IsFinite(evidence.RootMeanSquare) ? $", σ = {VacuumText.Level(present, evidence.RootMeanSquare)}" : "")}"),
                 evidence.Difference is { } d ? d.ToString("0.0", CultureInfo.InvariantCulture) : "too few readings", "Hurvich and Tsai, Biometrika 76 (1989) 297 (from memory)");
         }
 

@@ -311,17 +311,18 @@ public sealed class FindingBuilder
 
     private string CauseText(double u, DisplayKind? kind)
     {
+        // A cause without a unit of its own is a share of a stated bound, the same for every reading of the instrument.
         if (kind is not { } known)
-            return Plain(u);
+            return $"{Plain(u)} of its bound";
         var unit = Fine(known);
         return string.Create(CultureInfo.InvariantCulture, $"{Plain(u / unit.Factor)}{(unit.Symbol == "1" ? "" : " " + unit.Symbol)}");
     }
 
     private string SensitivityText(double sensitivity, DisplayKind result, DisplayKind? cause)
     {
-        if (cause is not { } known)
-            return Plain(sensitivity);
         var up = Fine(result);
+        if (cause is not { } known)
+            return $"{Plain(sensitivity / up.Factor)}{(up.Symbol == "1" ? "" : " " + up.Symbol)} for the bound";
         var down = Fine(known);
         var number = Plain(sensitivity * down.Factor / up.Factor);
         return up.Symbol == down.Symbol ? number : $"{number} {up.Symbol} per {down.Symbol}";

@@ -39,7 +39,8 @@ internal sealed class BrazingCheck : ICheck
             yield break;
         }
 
-        finding.Judge(Uncertain.Exact(flow.Value.Si), DisplayKind.AirFlow, context.State(limit));
+        // What a float shows is written to the nearest mark and states no accuracy: a fact beside a range, not a measured number.
+        finding.Decide(limit.ToTolerance() is var range && !(flow.Value.Si < range.Lower) && !(flow.Value.Si > range.Upper), context.State(limit));
         yield return finding.Passes
             ? finding.Say($"Brazed with {flow.Text} of nitrogen flowing.").Build()
             : finding.Say($"Brazed with {flow.Text} of nitrogen: outside the usual range.").Next("Too little lets scale form, too much blows pinholes: inspect a joint.").Build();

@@ -6,7 +6,8 @@ namespace Commission.Jobs.Binding;
 
 /// <summary>
 /// Gives every clock time its date and offset, and every time of a phase its distance from the phase's start.
-/// A time of day belongs to the day of the time before it, or to the next when midnight passed in between.
+/// A time of day belongs to the day of the time before it, or to the next when midnight passed in between; where work before was dated
+/// earlier than the job, a phase begins on the job's day.
 /// </summary>
 internal sealed class JobClock(JobZone zone, DateOnly jobDate, ProblemList problems)
 {
@@ -105,7 +106,14 @@ internal sealed class JobClock(JobZone zone, DateOnly jobDate, ProblemList probl
         yield return checks.ReferenceLeak?.At;
     }
 
-    private void Begin(Given<JobTime>? started) => Sequence([started]);
+    // A phase that begins at an earlier hour than the last one ended, on work that was dated before the job's day, begins on the job's day.
+    private void Begin(Given<JobTime>? started)
+    {
+        if (started?.Value.Written is { Date: null } written && _last is { } last && DateOnly.FromDateTime(last.DateTime) < jobDate && At(started, DateOnly.FromDateTime(last.DateTime), written.Time) < last)
+            _last = started.Value.Clock = At(started, jobDate, written.Time) ?? last;
+        else
+            Sequence([started]);
+    }
 
     // Times that follow one another: each is at or after the one before.
     private void Sequence(IEnumerable<Given<JobTime>?> times)
