@@ -9,6 +9,7 @@ public sealed partial class ArchitectureTests
 {
     private static readonly Dictionary<string, string[]> Allowed = new(StringComparer.Ordinal)
     {
+        ["Generators"] = [],
         ["Source"] = [],
         ["Fluids"] = [],
         ["Measurement"] = [],
@@ -33,6 +34,7 @@ public sealed partial class ArchitectureTests
         {
             var file = Repository.PathTo("src", $"Commission.{project}", $"Commission.{project}.csproj");
             var references = XDocument.Load(file).Descendants("ProjectReference")
+                .Where(r => r.Attribute("OutputItemType")?.Value != "Analyzer")
                 .Select(r => Path.GetFileNameWithoutExtension(r.Attribute("Include")!.Value.Replace('\\', '/'))["Commission.".Length..]);
             foreach (var reference in references)
                 Assert.True(allowed.Contains(reference, StringComparer.Ordinal), $"{project} may not reference {reference}.");
