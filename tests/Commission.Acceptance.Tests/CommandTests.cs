@@ -133,7 +133,7 @@ public sealed class CommandTests
     [Fact]
     public void Explain_has_a_page_for_every_check()
     {
-        foreach (var check in Checks.CheckCatalogue.All)
+        foreach (var check in Checks.Recording.CheckCatalogue.All)
         {
             var run = CommandRun.Of("explain", check.Id);
             Assert.Equal(0, run.ExitCode);

@@ -1,4 +1,4 @@
-using Commission.Checks;
+using Commission.Checks.Kernel;
 using Commission.Checks.Recording;
 using Commission.Measurement.Decisions;
 using Commission.Records;

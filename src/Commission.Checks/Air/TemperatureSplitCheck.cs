@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
-using Commission.Checks.Charge;
-using Commission.Checks.Findings;
-using Commission.Checks.Readings;
+using Commission.Checks.AirReadings;
+using Commission.Checks.Circuit;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;

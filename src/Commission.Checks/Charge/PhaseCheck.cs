@@ -1,6 +1,6 @@
-using Commission.Checks.Findings;
+using Commission.Checks.Circuit;
+using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
-using Commission.Checks.Readings;
 using Commission.Fluids;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;

@@ -1,7 +1,9 @@
 using System.Globalization;
-using Commission.Checks.EvacuationAnalysis;
-using Commission.Checks.Findings;
-using Commission.Checks.Readings;
+using Commission.Checks.Circuit;
+using Commission.Checks.Formulas;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
+using Commission.Checks.VacuumAnalysis;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
 using Commission.Records.Findings;

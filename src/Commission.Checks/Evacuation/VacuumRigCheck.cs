@@ -1,3 +1,6 @@
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
+using Commission.Checks.VacuumAnalysis;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;

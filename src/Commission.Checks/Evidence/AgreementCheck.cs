@@ -1,7 +1,7 @@
 using System.Globalization;
-using Commission.Checks.Charge;
+using Commission.Checks.Circuit;
+using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
-using Commission.Checks.Readings;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;

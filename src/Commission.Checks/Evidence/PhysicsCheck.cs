@@ -1,8 +1,8 @@
 using System.Globalization;
-using Commission.Checks.Charge;
-using Commission.Checks.Evacuation;
-using Commission.Checks.Findings;
-using Commission.Checks.Readings;
+using Commission.Checks.Circuit;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
+using Commission.Checks.VacuumAnalysis;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;

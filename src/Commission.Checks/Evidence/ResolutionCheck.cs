@@ -1,6 +1,6 @@
 using System.Globalization;
-using Commission.Checks.Findings;
-using Commission.Checks.Readings;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Units;

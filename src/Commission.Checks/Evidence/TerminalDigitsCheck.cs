@@ -1,5 +1,6 @@
 using System.Globalization;
-using Commission.Checks.Readings;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
 using Commission.Jobs.Model.Words;
 using Commission.Records.Findings;
 using MathNet.Numerics;

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using Commission.Checks.Readings;
-using Commission.Checks.Recording;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
 using Commission.Fluids.Water;
 using Commission.Jobs.Model;
 using Commission.Measurement.Uncertainty;

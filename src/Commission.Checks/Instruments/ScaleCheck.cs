@@ -1,4 +1,5 @@
-using Commission.Checks.Readings;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
 using Commission.Jobs.Model;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;

@@ -1,9 +1,8 @@
 using System.Globalization;
-using Commission.Checks.Air;
-using Commission.Checks.Charge;
-using Commission.Checks.Findings;
-using Commission.Checks.Readings;
-using Commission.Checks.Tables;
+using Commission.Checks.Circuit;
+using Commission.Checks.Formulas;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
 using Commission.Jobs.Model;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;

@@ -1,7 +1,7 @@
-using Commission.Checks.Air;
-using Commission.Checks.Charge;
-using Commission.Checks.Findings;
-using Commission.Checks.Tables;
+using Commission.Checks.Circuit;
+using Commission.Checks.Formulas;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;

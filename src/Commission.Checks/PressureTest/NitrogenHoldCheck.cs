@@ -1,8 +1,9 @@
 using System.Globalization;
-using Commission.Checks.Evacuation;
-using Commission.Checks.Findings;
-using Commission.Checks.PressureTest.Analysis;
-using Commission.Checks.Readings;
+using Commission.Checks.Circuit;
+using Commission.Checks.Formulas;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
+using Commission.Checks.NitrogenAnalysis;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Decisions;
 using Commission.Measurement.Units;
@@ -147,7 +148,7 @@ internal sealed class NitrogenHoldCheck : ICheck
         var air = loss.Start.Atmosphere;
         var lost = loss.SmallestDetectable * loss.Start.Absolute * volume.Value / run.Rows.Length;
         var flow = lost * VaporViscosity.Nitrogen / viscosity * ((dew.Pressure * dew.Pressure) - (air * air)) / ((loss.Start.Absolute * loss.Start.Absolute) - (air * air));
-        var perYear = EvacuationAnalysis.LeakRate.MassFlow(flow, fluid.MolarMass, room) * 86_400 * 365.25;
+        var perYear = LeakRate.MassFlow(flow, fluid.MolarMass, room) * 86_400 * 365.25;
         return perYear >= 1
             ? string.Create(CultureInfo.InvariantCulture, $"of the order of {(perYear < 10 ? Math.Round(perYear, 1) : Math.Round(perYear)):0.#} kg/yr")
             : string.Create(CultureInfo.InvariantCulture, $"of the order of {perYear * 1000:0} g/yr");

@@ -1,3 +1,6 @@
+using Commission.Checks.Circuit;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
@@ -54,7 +57,7 @@ internal sealed class CylinderFillCheck : ICheck
             : finding.Say($"DANGER: {name} holds {present.Text(content.Value, DisplayKind.Mass)}, {present.Text(fill.Value, DisplayKind.Percentage)} of its water capacity.").Next(Help.WhenItFails).Build();
     }
 
-    private static Uncertain? Holds(CheckContext context, Findings.FindingBuilder finding, Cylinder cylinder, Movement? recovered)
+    private static Uncertain? Holds(CheckContext context, FindingBuilder finding, Cylinder cylinder, Movement? recovered)
     {
         var after = cylinder.After ?? (recovered is null ? null : context.Job.Recovery?.Scale?.After);
         if (cylinder.Tare is { } tare && after is not null)

@@ -1,10 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using Commission.Checks.Charge;
-using Commission.Checks.Findings;
+using Commission.Checks.Circuit;
+using Commission.Checks.Formulas;
+using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
-using Commission.Checks.Refrigerants;
-using Commission.Checks.Tables;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;

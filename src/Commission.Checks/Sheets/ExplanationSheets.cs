@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Checks.Recording;
 using Commission.Jobs.Model;

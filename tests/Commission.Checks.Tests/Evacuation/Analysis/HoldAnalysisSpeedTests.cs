@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Globalization;
-using Commission.Checks.EvacuationAnalysis;
+using Commission.Checks.Formulas;
+using Commission.Checks.VacuumAnalysis;
 using Commission.Checks.Tests.EvacuationAnalysis.Simulation;
 using Xunit;
 
