@@ -11,7 +11,7 @@ public sealed class QuantityWriterTests
     private static readonly DisplayKind[] Kinds = Enum.GetValues<DisplayKind>();
 
     private static readonly Gen<(UnitSystem System, DisplayKind Kind, double Number, double Expanded)> Case =
-        Gen.Select(Gen.Bool.Select(us => us ? UnitSystem.Us : UnitSystem.Si), Gen.OneOfConst(Kinds), Gen.Double[-5000, 5000], Gen.Double[1e-4, 300]);
+        Gen.Select(Gen.Bool.Select(us => us ? UnitSystem.Us : UnitSystem.Si), Gen.Int[0, Kinds.Length - 1].Select(i => Kinds[i]), Gen.Double[-5000, 5000], Gen.Double[1e-4, 300]);
 
     [Fact]
     public void It_prints_what_pages_print() => Case.Sample((system, kind, number, _) =>
@@ -47,7 +47,7 @@ public sealed class QuantityWriterTests
         var quantity = QuantityWriter.Of(101325.0 / 760, UnitSystem.Us[DisplayKind.Vacuum].Unit, 1);
         Assert.Equal("1000.0 micron", Write(quantity));
         Assert.Equal("1000,0 micron", QuantityWriter.Instance.Write(quantity, Language.Spanish));
-        Assert.Equal("vacuum level", quantity.Dimension);
+        Assert.Equal("pressure", quantity.Dimension);
     }
 
     [Fact]
