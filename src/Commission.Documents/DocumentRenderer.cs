@@ -4,6 +4,7 @@ using Commission.Documents.Archive;
 using Commission.Documents.Html;
 using Commission.Documents.Markup;
 using Commission.Documents.Typesetting;
+using Commission.Messages;
 using Commission.Records;
 using Commission.Records.Json;
 using Commission.Source.Problems;
@@ -86,7 +87,7 @@ public static class DocumentRenderer
 
     private static DocumentFacts Facts(CommissioningRecord record, XDocument markup) => new(
         markup.Root!.Attribute("title")?.Value ?? record.Header.Id,
-        $"{record.Header.Work}, {record.Header.Site}: {record.Outcome}",
+        $"{record.Header.Work}, {record.Header.Site}: {RecordWords.Text(RecordWords.Of(record.Outcome), Language.English)}",
         "",
         markup.Root!.Attribute("lang")?.Value ?? "en",
         record.Program,

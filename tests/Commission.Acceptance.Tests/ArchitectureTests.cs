@@ -9,15 +9,17 @@ public sealed partial class ArchitectureTests
 {
     private static readonly Dictionary<string, string[]> Allowed = new(StringComparer.Ordinal)
     {
-        ["Generators"] = [],
-        ["Source"] = [],
+        // The generators read catalogues with the parser of Messages: its source, not its assembly.
+        ["Generators"] = ["Messages"],
+        ["Messages"] = [],
+        ["Source"] = ["Messages"],
         ["Fluids"] = [],
-        ["Measurement"] = [],
-        ["Jobs"] = ["Source", "Measurement"],
-        ["Records"] = ["Source", "Measurement"],
-        ["Checks"] = ["Source", "Fluids", "Measurement", "Jobs", "Records"],
-        ["Documents"] = ["Source", "Records", "Measurement"],
-        ["Cli"] = ["Source", "Fluids", "Measurement", "Jobs", "Records", "Checks", "Documents"],
+        ["Measurement"] = ["Messages"],
+        ["Jobs"] = ["Messages", "Source", "Measurement"],
+        ["Records"] = ["Messages", "Source", "Measurement"],
+        ["Checks"] = ["Messages", "Source", "Fluids", "Measurement", "Jobs", "Records"],
+        ["Documents"] = ["Messages", "Source", "Records", "Measurement"],
+        ["Cli"] = ["Messages", "Source", "Fluids", "Measurement", "Jobs", "Records", "Checks", "Documents"],
     };
 
     [Fact]

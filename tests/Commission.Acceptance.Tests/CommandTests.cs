@@ -107,7 +107,7 @@ public sealed class CommandTests
         using var folder = new TemporaryFolder();
         CommandRun.Of("render", Job("incomplete"), "--out", folder.Path, "--format", "json");
         var record = RecordJson.Read(File.ReadAllBytes(Directory.EnumerateFiles(folder.Path).Single()));
-        Assert.Equal("incomplete", record.Outcome);
+        Assert.Equal(Outcome.Incomplete, record.Outcome);
         Assert.Equal(Records.Integrity.RecordDigest.Compute(record), record.Digest);
         Assert.All(record.Inputs, input => Assert.Equal(64, input.Sha256.Length));
     }

@@ -32,7 +32,7 @@ public sealed class ClampCoupling
         if (!(least >= 0 && most >= least && most < 1))
             throw new ArgumentOutOfRangeException(nameof(most), most, "The coupling lies between zero and one.");
         this.name = name;
-        coupling = Uncertain.From((least + most) / 2, RootCause.FromHalfWidth($"{name}: air around the clamp", source, (most - least) / 2));
+        coupling = Uncertain.From((least + most) / 2, RootCause.FromHalfWidth($"{name}: air around the clamp", source, (most - least) / 2, kind: CauseKind.ShareOfDistance));
     }
 
     /// <summary>Corrects a reading by f·(T_ambient − T_pipe), T_pipe taken as read: that it is off by f itself changes the correction by a part f, which the range of f covers.</summary>
@@ -44,6 +44,6 @@ public sealed class ClampCoupling
     {
         var after = reading - (scope.Input(coupling) * (ambient - reading));
         var text = $"{name} in air of {print.Value(ambient.Value)} reads {print.Difference(reading.Value - after.Value)} toward it: {print.Value(reading.Value)} becomes {print.Value(after.Value)}.";
-        return Corrected.Of(reading, after, "clamp", text);
+        return Corrected.Of(reading, after, CorrectionKind.Clamp, text);
     }
 }

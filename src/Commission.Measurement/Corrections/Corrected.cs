@@ -15,9 +15,9 @@ public sealed record Corrected(Uncertain Value, IReadOnlyList<CorrectionStep> St
         return new Corrected(after.Value, [.. Steps, .. after.Steps]);
     }
 
-    internal static Corrected Unchanged(Uncertain value, string name, string text) =>
-        new(value, [new CorrectionStep(name, text, value.Value, 0, false)]);
+    internal static Corrected Unchanged(Uncertain value, CorrectionKind kind, string text) =>
+        new(value, [new CorrectionStep(kind, text, value.Value, 0, false)]);
 
-    internal static Corrected Of(Uncertain before, Uncertain after, string name, string text) =>
-        new(after, [new CorrectionStep(name, text, before.Value, after.Value - before.Value, true)]);
+    internal static Corrected Of(Uncertain before, Uncertain after, CorrectionKind kind, string text) =>
+        new(after, [new CorrectionStep(kind, text, before.Value, after.Value - before.Value, true)]);
 }

@@ -34,8 +34,8 @@ public sealed class IcePointCheck
             : Uncertain.From(shown - IcePoint, bath);
         if (thermocouple is not { } toleranceClass)
             return;
-        wire = RootCause.FromHalfWidth($"{name}: wire away from the ice point", "tolerance class, as a part of the distance", TypeKTolerance.Slope(toleranceClass));
-        coldJunction = RootCause.FromHalfWidth($"{name}: cold junction", "0.03 K for each K of the instrument, common practice", ColdJunctionDrift);
+        wire = RootCause.FromHalfWidth($"{name}: wire away from the ice point", "tolerance class, as a part of the distance", TypeKTolerance.Slope(toleranceClass), kind: CauseKind.ShareOfDistance);
+        coldJunction = RootCause.FromHalfWidth($"{name}: cold junction", "0.03 K for each K of the instrument, common practice", ColdJunctionDrift, kind: CauseKind.ColdJunction);
     }
 
     /// <summary>What the sensor shows too much at the ice point, K.</summary>
@@ -53,6 +53,6 @@ public sealed class IcePointCheck
             after += scope.Reading(0, wire) * (reading.Value - residual.Value - IcePoint);
         if (coldJunction is not null)
             after += scope.Reading(0, coldJunction) * instrumentWarming;
-        return Corrected.Of(reading, after, "ice point", $"{name} showed {print.Difference(Residual)} too much in ice: {print.Value(reading.Value)} becomes {print.Value(after.Value)}.");
+        return Corrected.Of(reading, after, CorrectionKind.IcePoint, $"{name} showed {print.Difference(Residual)} too much in ice: {print.Value(reading.Value)} becomes {print.Value(after.Value)}.");
     }
 }

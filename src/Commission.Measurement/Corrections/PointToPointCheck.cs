@@ -35,7 +35,7 @@ public sealed class PointToPointCheck
     {
         var start = zero?.Correct(scope, reading, print) ?? new Corrected(reading, []);
         foreach (var point in silent)
-            start = start.Then(value => Corrected.Unchanged(value, "known points", Report(point, print)));
+            start = start.Then(value => Corrected.Unchanged(value, CorrectionKind.KnownPoints, Report(point, print)));
         return nodes.Length == 0 ? start : start.Then(value => Follow(scope, value, print));
     }
 
@@ -51,12 +51,12 @@ public sealed class PointToPointCheck
         if (line.Count == 1)
         {
             var shifted = value + line[0].Applied - line[0].Read;
-            return Corrected.Of(value, shifted, "known points", $"{where}: {print.Value(value.Value)} becomes {print.Value(shifted.Value)} (one point: shifted, not stretched).");
+            return Corrected.Of(value, shifted, CorrectionKind.KnownPoints, $"{where}: {print.Value(value.Value)} becomes {print.Value(shifted.Value)} (one point: shifted, not stretched).");
         }
 
         double low = line[0].Read.Value, high = line[^1].Read.Value, reach = Reach * (high - low);
         if (value.Value < low - reach || value.Value > high + reach)
-            return Corrected.Unchanged(value, "known points", $"{where}: {print.Value(value.Value)} lies more than a quarter of the checked span beyond, so nothing more is corrected.");
+            return Corrected.Unchanged(value, CorrectionKind.KnownPoints, $"{where}: {print.Value(value.Value)} lies more than a quarter of the checked span beyond, so nothing more is corrected.");
 
         var right = line.FindIndex(1, n => n.Read.Value >= value.Value);
         if (right < 0)
@@ -64,10 +64,10 @@ public sealed class PointToPointCheck
         var (read0, applied0) = line[right - 1];
         var (read1, applied1) = line[right];
         if (read0.Value.Equals(read1.Value))
-            return Corrected.Unchanged(value, "known points", $"{where}: two points have the same reading, so nothing more is corrected.");
+            return Corrected.Unchanged(value, CorrectionKind.KnownPoints, $"{where}: two points have the same reading, so nothing more is corrected.");
         var after = applied0 + ((value - read0) * ((applied1 - applied0) / (read1 - read0)));
         var beyond = value.Value < low || value.Value > high ? " (beyond the points, within a quarter of their span)" : "";
-        return Corrected.Of(value, after, "known points", $"{where}: {print.Value(value.Value)} becomes {print.Value(after.Value)}{beyond}.");
+        return Corrected.Of(value, after, CorrectionKind.KnownPoints, $"{where}: {print.Value(value.Value)} becomes {print.Value(after.Value)}{beyond}.");
     }
 
     private string Describe(CorrectionPrinter print) =>

@@ -31,6 +31,6 @@ public sealed class ZeroCheck
     {
         var after = reading - scope.Input(Zero);
         var text = $"{name} showed {print.Difference(Zero.Value)} at zero: {print.Value(reading.Value)} becomes {print.Value(after.Value)}.";
-        return Corrected.Of(reading, after, "zero", text);
+        return Corrected.Of(reading, after, CorrectionKind.Zero, text);
     }
 }

@@ -18,7 +18,7 @@ public partial class HtmlPageTests
     private static readonly CommissioningRecord Record = new()
     {
         Header = new JobHeader { Id = "TEST-7", Work = "new installation", Date = "2026-06-18", Site = "Test site <north> & stairs" },
-        Outcome = "accepted",
+        Outcome = Outcome.Accepted,
         Figures = [FigureSamples.PullDown(), FigureSamples.Hold(), FigureSamples.Strip()],
         Program = "Commission 0.0.0-test",
         AsOf = "2026-06-18T12:00:00Z",

@@ -54,9 +54,9 @@ public sealed class TemplateSetTests
     [Fact]
     public void Control_characters_of_a_record_do_not_break_the_markup()
     {
-        var record = SampleRecord.Bare with { Outcome = "a\u001b\ud83d b\ufffe" };
+        var record = SampleRecord.Bare with { Program = "a\u001b\ud83d b\ufffe" };
         var problems = new ProblemList();
-        var markup = TemplateSet.With(new Dictionary<string, string>(StringComparer.Ordinal) { [TemplateSet.Main] = "<body><p>{{ outcome }}</p></body>" })
+        var markup = TemplateSet.With(new Dictionary<string, string>(StringComparer.Ordinal) { [TemplateSet.Main] = "<body><p>{{ program }}</p></body>" })
             .Render(Replaced(record), problems);
         Assert.NotNull(Documents.Markup.MarkupReader.Read(markup!, new HashSet<string>(StringComparer.Ordinal), problems));
     }

@@ -1,4 +1,6 @@
 using Commission.Measurement.Decisions;
+using Commission.Messages;
+using Commission.Records;
 
 namespace Commission.Documents.Plots.Drawing;
 
@@ -8,15 +10,7 @@ internal static class VerdictSign
     /// <summary>The word.</summary>
     /// <param name="verdict">The verdict.</param>
     /// <returns>Its word.</returns>
-    public static string Word(Verdict verdict) => verdict switch
-    {
-        Verdict.Pass => "pass",
-        Verdict.ConditionalPass => "conditional pass",
-        Verdict.ConditionalFail => "conditional fail",
-        Verdict.Fail => "fail",
-        Verdict.NotEvaluated => "not evaluated",
-        _ => "information",
-    };
+    public static string Word(Verdict verdict) => RecordWords.Text(RecordWords.Of(verdict), Language.English);
 
     /// <summary>The colour of its lines.</summary>
     /// <param name="verdict">The verdict.</param>
