@@ -1,7 +1,5 @@
-using System.Text.Json;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
-using Commission.Jobs.Schema;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
 
@@ -56,13 +54,12 @@ internal sealed class UnitDefaults
     ];
 
     /// <summary>The unit of a bare number in a field of the schema; null when the file names no preset.</summary>
-    public Unit? ForField(JsonElement field, Dimension dimension)
+    public Unit? ForField(QuantityField field)
     {
-        if (_preset is null || !field.TryGetProperty("x-default-unit", out var units)) return null;
-        var symbol = JobSchema.Text(units, "override") is { } group && _overrides.TryGetValue(group, out var chosen)
-            ? chosen
-            : JobSchema.Text(units, _preset)!;
-        return UnitTable.Find(symbol, dimension);
+        if (_preset is null)
+            return null;
+        var symbol = field.UnitOverride is { } group && _overrides.TryGetValue(group, out var chosen) ? chosen : _preset == "us" ? field.UsUnit : field.SiUnit;
+        return symbol is null ? null : UnitTable.Find(symbol, field.Dimension);
     }
 
     /// <summary>The unit of a bare number in a chart or a log, where the kind of quantity follows from another key.</summary>

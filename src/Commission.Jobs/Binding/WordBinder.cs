@@ -1,8 +1,7 @@
 using System.Globalization;
-using System.Text.Json;
 using Commission.Jobs.Model;
 using Commission.Jobs.Problems;
-using Commission.Jobs.Schema;
+using Commission.Jobs.Times;
 using Commission.Measurement.Units;
 using Commission.Source;
 using Commission.Source.Yaml;
@@ -14,14 +13,8 @@ internal static class WordBinder
 {
     private const int LongestText = 4_000;
 
-    public static Given<string>? Text(BindingContext context, SourceScalar scalar, JsonElement field, string key, Type owner) =>
-        JobSchema.Text(field, "x-kind") switch
-        {
-            "refrigerant" => Refrigerant(context, scalar),
-            "unit" => UnitName(context, scalar, key, owner),
-            "zone" => Zone(context, scalar),
-            _ => PlainText(context, scalar, key),
-        };
+    // No count and no factor is so small without being nothing.
+    private const double NextToNothing = 1e-9;
 
     public static Given<bool>? YesNo(BindingContext context, SourceScalar scalar)
     {
@@ -29,28 +22,19 @@ internal static class WordBinder
         return Give(context, scalar, yes, yes ? "yes" : "no");
     }
 
-    public static Given<int>? Whole(BindingContext context, SourceScalar scalar, string key)
+    public static Given<int>? Whole(BindingContext context, SourceScalar scalar, string key, int least, int most) =>
+        Within(context, scalar, key, least, most) is { } number ? Give(context, scalar, (int)number, ((int)number).ToString(CultureInfo.InvariantCulture)) : null;
+
+    public static Given<double>? Number(BindingContext context, SourceScalar scalar, string key, double least, double most) =>
+        Within(context, scalar, key, least, most) is { } number ? Give(context, scalar, number, scalar.Text) : null;
+
+    public static Given<T> Give<T>(BindingContext context, SourceScalar scalar, T value, string canonical)
     {
-        if (double.TryParse(scalar.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && number is >= 0 and <= 100_000)
-            return Give(context, scalar, (int)number, ((int)number).ToString(CultureInfo.InvariantCulture));
-        context.Complain(scalar, $"\"{key}\" is {scalar.Text}.", "", "Write a whole number from 0 up.", "number");
-        return null;
+        context.Canonical[scalar] = canonical;
+        return new Given<T>(value, scalar.Location, canonical);
     }
 
-    public static Given<double>? Number(BindingContext context, SourceScalar scalar)
-    {
-        var number = double.Parse(scalar.Text, NumberStyles.Float, CultureInfo.InvariantCulture);
-        return Give(context, scalar, number, scalar.Text);
-    }
-
-    /// <summary>The C# name and the canonical word of a word; the schema has already let only known words through.</summary>
-    public static (string Member, string Word) Word(JsonElement field, string text)
-    {
-        var word = field.TryGetProperty("x-aliases", out var aliases) && JobSchema.Text(aliases, text) is { } meant ? meant : text;
-        return (KeyName.Of(word), word);
-    }
-
-    private static Given<string>? PlainText(BindingContext context, SourceScalar scalar, string key)
+    public static Given<string>? Text(BindingContext context, SourceScalar scalar, string key)
     {
         var text = scalar.Text.Trim();
         if (text.Length == 0)
@@ -89,7 +73,7 @@ internal static class WordBinder
         return false;
     }
 
-    private static Given<string>? Refrigerant(BindingContext context, SourceScalar scalar)
+    public static Given<string>? Refrigerant(BindingContext context, SourceScalar scalar)
     {
         var wanted = FoldRefrigerant(scalar.Text);
         foreach (var name in context.RefrigerantNames)
@@ -126,22 +110,23 @@ internal static class WordBinder
         return near;
     }
 
-    private static Given<string>? UnitName(BindingContext context, SourceScalar scalar, string key, Type owner)
+    /// <summary>A unit of <c>units</c>, where the key says what is written in it.</summary>
+    public static Given<string>? DisplayUnitName(BindingContext context, SourceScalar scalar, string key)
     {
-        if (owner == typeof(UnitChoice))
+        var tried = UnitSystem.Us.With(key, scalar.Text);
+        if (!tried.Ok)
         {
-            var tried = UnitSystem.Us.With(key, scalar.Text);
-            if (tried.Ok)
-            {
-                var kind = Enum.GetValues<DisplayKind>().First(k => UnitSystem.KeyOf(k) == key);
-                var symbol = tried.Value[kind].Unit.Symbol;
-                return Give(context, scalar, symbol, symbol);
-            }
-
             QuantityBinder.Report(context, scalar, tried.Fault);
             return null;
         }
 
+        var kind = Enum.GetValues<DisplayKind>().First(k => UnitSystem.KeyOf(k) == key);
+        var symbol = tried.Value[kind].Unit.Symbol;
+        return Give(context, scalar, symbol, symbol);
+    }
+
+    public static Given<string>? UnitName(BindingContext context, SourceScalar scalar)
+    {
         // A log's unit is held against what it logs when the log is read.
         if (UnitTable.FindAny(scalar.Text).FirstOrDefault() is { } known) return Give(context, scalar, known.Symbol, known.Symbol);
         var nearest = NearestName.Of(scalar.Text, ["micron", "mTorr", "Torr", "Pa", "mbar", "psig", "kPag", "bar(g)", "°F", "°C"]);
@@ -150,7 +135,7 @@ internal static class WordBinder
         return null;
     }
 
-    private static Given<string>? Zone(BindingContext context, SourceScalar scalar)
+    public static Given<string>? Zone(BindingContext context, SourceScalar scalar)
     {
         if (JobZone.Find(scalar.Text.Trim()) is { } zone) return Give(context, scalar, zone.Name, zone.Name);
         var nearest = JobZone.Nearest(scalar.Text);
@@ -159,9 +144,13 @@ internal static class WordBinder
         return null;
     }
 
-    private static Given<T> Give<T>(BindingContext context, SourceScalar scalar, T value, string canonical)
+    private static double? Within(BindingContext context, SourceScalar scalar, string key, double least, double most)
     {
-        context.Canonical[scalar] = canonical;
-        return new Given<T>(value, scalar.Location, canonical);
+        if (!Digits.AreRead(context, scalar, key))
+            return null;
+        if (double.TryParse(scalar.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && number >= least && number <= most && (number == 0 || Math.Abs(number) > NextToNothing))
+            return number;
+        context.Complain(scalar, $"\"{key}\" cannot be {scalar.Text}.", string.Create(CultureInfo.InvariantCulture, $"It lies between {least} and {most}."), "Check the number.", "range");
+        return null;
     }
 }

@@ -297,9 +297,9 @@ internal sealed partial class LogLayoutFinder(LogFile log, Dimension dimension, 
     [GeneratedRegex(@"[^\s,;:\[\]{}]+", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex UnitWord();
 
-    [GeneratedRegex(@"^[+\-]?\d+,\d+$", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"^[+\-]?[0-9]+,[0-9]+$", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex CommaNumber();
 
-    [GeneratedRegex(@"^[+\-]?\d+\.\d+$", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"^[+\-]?[0-9]+\.[0-9]+$", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex PointNumber();
 }

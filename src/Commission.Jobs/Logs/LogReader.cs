@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using Commission.Jobs.Binding;
+using Commission.Jobs.Times;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Jobs.Problems;
@@ -12,23 +12,32 @@ using nietras.SeparatedValues;
 
 namespace Commission.Jobs.Logs;
 
+/// <summary>What the job file says about a log.</summary>
+/// <param name="Log">The log.</param>
+/// <param name="Dimension">What the readings are.</param>
+/// <param name="UsualUnit">The job's unit for such readings; null when every number needs its unit.</param>
+/// <param name="IsPlausible">Whether a reading in SI can be; a gauge pressure as written.</param>
+internal sealed record LogRequest(LogFile Log, Dimension Dimension, Unit? UsualUnit, Func<double, bool> IsPlausible);
+
+/// <summary>The day and the zone of a log's clock.</summary>
+/// <param name="Zone">The job's zone.</param>
+/// <param name="Anchor">When the phase began: a clock without a date belongs to that day or the next.</param>
+/// <param name="JobDate">The job's day.</param>
+internal sealed record LogCalendar(JobZone Zone, DateTimeOffset? Anchor, DateOnly JobDate);
+
 /// <summary>Reads a CSV log into a series: times that do not fall, readings in SI, gaps and readings above range marked.</summary>
 internal static class LogReader
 {
     private const int MostComplaints = 10;
     private const double Day = 86_400;
 
-    /// <param name="log">What the job file says about the log.</param>
+    /// <param name="request">What the job file says about the log.</param>
     /// <param name="content">The file.</param>
-    /// <param name="dimension">What the readings are.</param>
-    /// <param name="usualUnit">The job's unit for such readings; null when every number needs its unit.</param>
-    /// <param name="zone">The job's zone.</param>
-    /// <param name="anchor">When the phase began: a clock without a date belongs to that day or the next.</param>
-    /// <param name="jobDate">The job's date.</param>
+    /// <param name="calendar">The job's zone and day.</param>
     /// <param name="problems">Receives what is wrong.</param>
-    public static ReadSeries? Read(
-        LogFile log, ReadOnlySpan<byte> content, Dimension dimension, Unit? usualUnit, JobZone zone, DateTimeOffset? anchor, DateOnly jobDate, ProblemList problems)
+    public static ReadSeries? Read(LogRequest request, ReadOnlySpan<byte> content, LogCalendar calendar, ProblemList problems)
     {
+        var log = request.Log;
         var before = problems.Count;
         var text = LogText.Decode(content);
         if (text.AsSpan().Trim().IsEmpty)
@@ -39,9 +48,9 @@ internal static class LogReader
 
         try
         {
-            if (new LogLayoutFinder(log, dimension, usualUnit, jobDate, problems).Find(text) is not { } layout) return null;
-            var rows = ReadRows(log, text, layout, problems);
-            return problems.Count > before ? null : rows.ToSeries(log, layout, zone, anchor, jobDate, problems);
+            if (new LogLayoutFinder(log, request.Dimension, request.UsualUnit, calendar.JobDate, problems).Find(text) is not { } layout) return null;
+            var rows = ReadRows(request, text, layout, problems);
+            return problems.Count > before ? null : rows.ToSeries(log, layout, calendar, problems);
         }
         catch (Exception fault) when (fault is NotSupportedException or InvalidDataException or ArgumentException)
         {
@@ -51,8 +60,9 @@ internal static class LogReader
         }
     }
 
-    private static Rows ReadRows(LogFile log, string text, LogLayout layout, ProblemList problems)
+    private static Rows ReadRows(LogRequest request, string text, LogLayout layout, ProblemList problems)
     {
+        var log = request.Log;
         var rows = new Rows();
         var faults = 0;
         var needed = Math.Max(Math.Max(layout.TimeColumn, layout.ValueColumn), layout.DateColumn ?? 0);
@@ -100,9 +110,16 @@ internal static class LogReader
                 continue;
             }
 
+            var si = kind == LogCell.Kind.Number ? layout.Unit.ToSi(number) : double.NaN;
+            if (kind == LogCell.Kind.Number && !request.IsPlausible(si))
+            {
+                Fault(line, layout.ValueHeading, $"holds {ValueText.Quoted(cell.Trim().ToString())}, which no such instrument shows", "Correct it, or state the unit of the column.");
+                continue;
+            }
+
             last = time;
             lastText = timeCell.Trim().ToString();
-            rows.Add(time, kind == LogCell.Kind.Number ? layout.Unit.ToSi(number) : double.NaN, kind == LogCell.Kind.Over, line);
+            rows.Add(time, si, kind == LogCell.Kind.Over, line);
             if (kind == LogCell.Kind.Number) rows.Decimals = Math.Max(rows.Decimals, LogCell.Decimals(cell, layout.DecimalComma));
         }
 
@@ -140,7 +157,7 @@ internal static class LogReader
             _lines.Add(line);
         }
 
-        public ReadSeries? ToSeries(LogFile log, LogLayout layout, JobZone zone, DateTimeOffset? anchor, DateOnly jobDate, ProblemList problems)
+        public ReadSeries? ToSeries(LogFile log, LogLayout layout, LogCalendar calendar, ProblemList problems)
         {
             if (_times.Count < 2)
             {
@@ -153,7 +170,7 @@ internal static class LogReader
             DateTimeOffset? start = log.Started?.Value.Clock;
             if (clocked)
             {
-                start = StartOf(layout.Clock.Format, zero, zone, anchor, jobDate);
+                start = StartOf(layout.Clock.Format, zero, calendar);
                 if (start is null)
                 {
                     problems.Add(new SourceLocation(log.File.Value, _lines[0], 0), "The log begins in the hour that the clock skipped that day.", "", "Check the clock of the gauge and the zone.", "log");
@@ -177,8 +194,9 @@ internal static class LogReader
             };
         }
 
-        private static DateTimeOffset? StartOf(ClockFormat format, double seconds, JobZone zone, DateTimeOffset? anchor, DateOnly jobDate)
+        private static DateTimeOffset? StartOf(ClockFormat format, double seconds, LogCalendar calendar)
         {
+            var (zone, anchor, jobDate) = calendar;
             if (format == ClockFormat.DateAndClock)
             {
                 var day = Math.Floor(seconds / Day);

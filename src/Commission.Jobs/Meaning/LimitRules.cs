@@ -8,10 +8,10 @@ internal static class LimitRules
     public static void Check(RuleContext context)
     {
         if (context.Job.Limits is not { } limits) return;
-        foreach (var property in typeof(MakerLimits).GetProperties())
+        foreach (var part in limits.Children())
         {
-            if (property.PropertyType.IsValueType || property.GetIndexParameters().Length > 0 || property.GetValue(limits) is not ILimitFigure figure) continue;
-            var part = (JobPart)figure;
+            if (part is not ILimitFigure figure)
+                continue;
             if (!figure.HasFigure)
                 context.Problems.Add(part.Origin, "This limit has no figure.", "", "Write target and tolerance, or minimum, or maximum.", "no-figure");
             else if (figure.IsBackward)

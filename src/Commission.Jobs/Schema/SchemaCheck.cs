@@ -1,5 +1,4 @@
 using System.Text.Json;
-using Commission.Jobs.Problems;
 using Commission.Source.Problems;
 using Commission.Source.Yaml;
 using Json.Schema;
@@ -97,7 +96,7 @@ internal sealed class SchemaCheck
 
         if (!keywords.Overlaps(["type", "enum", "const", "minItems"])) return;
         _rejected.Add(place.Value);
-        _problems.Add(ValueText.Unfit(_schema, field, place));
+        _problems.Add(UnfitText.Unfit(_schema, field, place));
     }
 
     private static bool Allows(JsonElement mapping, string key) =>
