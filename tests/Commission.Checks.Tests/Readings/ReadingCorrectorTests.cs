@@ -1,4 +1,4 @@
-using Commission.Checks.Readings;
+using Commission.Checks.Kernel;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Units;
 using Xunit;

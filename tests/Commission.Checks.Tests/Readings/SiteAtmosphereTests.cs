@@ -1,4 +1,4 @@
-using Commission.Checks.Readings;
+using Commission.Checks.Kernel;
 using Xunit;
 
 namespace Commission.Checks.Tests.Readings;
