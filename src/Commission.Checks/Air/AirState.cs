@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Commission.Checks.Circuit;
 using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
 using Commission.Fluids.Air;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
@@ -204,8 +205,8 @@ internal sealed class MoistAirForm : IAnalysis<MoistAirForm>
     public static MoistAirForm Create(CheckContext context)
     {
         const string Source = "perfect-gas relations against real moist air, largest difference";
-        var ratio = RootCause.FromHalfWidth("moist air: form of the humidity ratio", Source, context.Assume("assumption.moist-air.humidity-ratio"));
-        var enthalpy = RootCause.FromHalfWidth("moist air: form of the enthalpy", Source, context.Assume("assumption.moist-air.enthalpy"));
+        var ratio = RootCause.FromHalfWidth("moist air: form of the humidity ratio", Source, context.Assume(LimitIds.AssumptionMoistAirHumidityRatio));
+        var enthalpy = RootCause.FromHalfWidth("moist air: form of the enthalpy", Source, context.Assume(LimitIds.AssumptionMoistAirEnthalpy));
         return new MoistAirForm(
             context.Scope.Reading(0, 1.0 * context.Causes.Enter(ratio, DisplayKind.Percentage)),
             context.Scope.Reading(0, 1.0 * context.Causes.Enter(enthalpy, DisplayKind.Enthalpy)));

@@ -225,7 +225,7 @@ internal sealed class EnergyBalanceCheck : ICheck
     private static Uncertain? RefrigerantSide(CheckContext context, FindingBuilder finding, ChargeRow row, ChargeCycle cycle)
     {
         if (row.Written.Power is not { } power || cycle.Discharge is not { } hot || row.DischargeLine is not { } line || context.Get<CircuitRefrigerant>().Fluid is not { } fluid
-            || context.Limits.Find("assumption.compressor.heat-share") is not { Target: { } share } assumed || assumed.Companion("within") is not { } within)
+            || context.Limits.Find(LimitIds.AssumptionCompressorHeatShare) is not { Target: { } share } assumed || assumed.Companion("within") is not { } within)
             return null;
         var present = context.Present;
         var input = context.Readings.Plain($"power, {row.Time}", ReadingName.Electrical, power, DisplayKind.Power);

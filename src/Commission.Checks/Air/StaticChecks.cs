@@ -42,8 +42,7 @@ internal sealed class StaticCheck : ICheck
         if (reading.External is not { } external)
             return finding.NotEvaluated(reading.WhyNot!, reading.Todo!);
         var text = context.Present.Text(external, DisplayKind.StaticPressure);
-        if (context.Limits.Find("air.static.external-maximum") is not { } limit)
-            return finding.Measure(external, DisplayKind.StaticPressure).NotEvaluated("no pack sets a limit", "Name a limits pack.");
+        var limit = context.Limits.Require(LimitIds.AirStaticExternalMaximum);
         finding.Use("max static", context.Job.Equipment.Nameplate?.MaxStatic);
         var state = context.State(limit);
         if (reading.TooHigh is { } high && external.On(state).Value > state.UpperSi)
@@ -62,12 +61,12 @@ internal sealed class StaticCheck : ICheck
 
     private Finding? Design(CheckContext context, StaticReading reading)
     {
-        if (context.Job.Limits?.ExternalStatic?.Target is not { } design || context.Limits.Find("air.static.design-tolerance") is not { Upper: { } share } limit)
+        if (context.Job.Limits?.ExternalStatic?.Target is not { } design || context.Limits.Find(LimitIds.AirStaticDesignTolerance) is not { Upper: { } share } limit)
             return null;
         var finding = Begin(context, reading, "design").Use("design external static pressure", design);
         if (reading.External is not { } external)
             return finding.NotEvaluated(reading.WhyNot!, reading.Todo!);
-        var least = context.Limits.Find("air.static.design-tolerance-minimum")?.Upper?.Si ?? 0;
+        var least = context.Limits.Find(LimitIds.AirStaticDesignToleranceMinimum)?.Upper?.Si ?? 0;
         var half = Math.Max(share.Si * design.Value.Si, least);
         var present = context.Present;
         finding.Step("Δ", "tolerance around the design", "the larger of the share and the least", $"{share.Text} of {design.Text}, {present.Text(least, DisplayKind.StaticPressure)}", present.Text(half, DisplayKind.StaticPressure), limit.Source);
@@ -96,7 +95,7 @@ internal sealed class StaticCheck : ICheck
         var finding = Begin(context, reading, "total").UseAll(new[] { reading.CoilDrop, reading.FilterDrop }.OfType<CorrectedReading>()).Measure(total, DisplayKind.StaticPressure);
         var text = present.Text(total, DisplayKind.StaticPressure);
         finding.Step("TSP", "total static pressure", "ESP between the taps, with the drops of coil and filter that it leaves out", "", text, "definition");
-        var limit = context.Limits.Find("air.static.total-maximum");
+        var limit = context.Limits.Find(LimitIds.AirStaticTotalMaximum);
         if (limit is not null)
             finding.Show(context.State(limit));
         if (limit?.Upper is { } typical && total.Value > typical.Si)
@@ -164,7 +163,7 @@ internal sealed class CoilDropCheck : ICheck
         if (context.Get<StaticReading>().CoilDrop is not { } drop)
             yield break;
         var wet = context.Job.Air!.WetCoil;
-        yield return PartDrop.Judge(context, this, drop, context.Limits.Find("air.coil-drop"), "coil", finding =>
+        yield return PartDrop.Judge(context, this, drop, context.Limits.Find(LimitIds.AirCoilDrop), "coil", finding =>
         {
             finding.Use("wet coil", wet).Use("coil", context.Job.Air.Coil);
             if (wet is null && finding.Passes)
@@ -193,7 +192,7 @@ internal sealed class FilterDropCheck : ICheck
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Get<StaticReading>().FilterDrop is { } drop)
-            yield return PartDrop.Judge(context, this, drop, context.Limits.Find("air.filter-drop"), "filter", finding => finding.Use("filter", context.Job.Air!.Filter));
+            yield return PartDrop.Judge(context, this, drop, context.Limits.Find(LimitIds.AirFilterDrop), "filter", finding => finding.Use("filter", context.Job.Air!.Filter));
     }
 }
 
@@ -235,7 +234,7 @@ internal sealed class FanPowerCheck : ICheck
         var per = reading.Value / flow;
         var text = present.Text(per, DisplayKind.FanPower);
         finding.Step("P/V̇", "blower power for each airflow", "P / V̇", $"{power.Text} / {present.Text(flow.Value, DisplayKind.AirFlow)}", text, "definition");
-        if (context.Limits.Find("air.fan-power") is not { } limit)
+        if (context.Limits.Find(LimitIds.AirFanPower) is not { } limit)
         {
             yield return finding.Measure(per, DisplayKind.FanPower).RemarkUnknown([reading, .. route.Readings]).Information($"The blower takes {text}.", "neither the maker nor a pack in use sets a limit");
             yield break;
@@ -245,7 +244,7 @@ internal sealed class FanPowerCheck : ICheck
         finding.Judge(per.On(state), DisplayKind.FanPower, state).Remark(limit.Remark(present.Units)).RemarkUnknown([reading, .. route.Readings]);
         if (route.Reservation is { } open && finding.Passes)
             finding.Reserve(open).Next("Write what is missing, or measure the airflow another way.");
-        if (!finding.Passes && context.Limits.Find("air.fan-power.grade-two") is { Upper: { } second } grade && per.Value <= second.Si)
+        if (!finding.Passes && context.Limits.Find(LimitIds.AirFanPowerGradeTwo) is { Upper: { } second } grade && per.Value <= second.Si)
             finding.Show(context.State(grade)).Remark($"It is within the second grade ({second.Text}, {grade.Source}).");
         yield return finding.Passes
             ? finding.Say($"The blower takes {text}; {state.Text} allowed.").Build()

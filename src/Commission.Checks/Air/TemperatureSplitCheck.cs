@@ -30,7 +30,7 @@ internal sealed class TemperatureSplitCheck : ICheck
         var analysis = context.Get<ChargeAnalysis>();
         if (analysis.Spoken(OperatingMode.Cooling, HasBoth) is not { } row)
             yield break;
-        if (analysis.IsRefrigeration && context.Limits.Find("air.temperature-split") is null)
+        if (analysis.IsRefrigeration && context.Limits.Find(LimitIds.AirTemperatureSplit) is null)
             yield break;
         yield return Judge(context, analysis, row);
     }

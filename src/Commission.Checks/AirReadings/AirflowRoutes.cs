@@ -3,6 +3,7 @@ using System.Globalization;
 using Commission.Checks.Circuit;
 using Commission.Checks.Formulas;
 using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
@@ -156,7 +157,7 @@ internal sealed class AirflowRoutes : IAnalysis<AirflowRoutes>
         if (points.Read(external).Value is not { } read)
             return Not($"the external static pressure of {present.Text(external.Value, DisplayKind.StaticPressure)} lies outside the fan table, {table.Points[0].Static.Text} to {table.Points[^1].Static.Text}", "Write the table's further points, or measure the airflow another way.");
         var own = context.Causes.Enter(
-            RootCause.FromHalfWidth("fan table", "one blower against the maker's table, common practice", context.Assume("assumption.airflow.fan-table")), DisplayKind.Percentage);
+            RootCause.FromHalfWidth("fan table", "one blower against the maker's table, common practice", context.Assume(LimitIds.AssumptionAirflowFanTable)), DisplayKind.Percentage);
         var value = read + context.Scope.Reading(0, read.Value * own);
         return new AirflowRoute
         {
@@ -216,7 +217,7 @@ internal sealed class AirflowRoutes : IAnalysis<AirflowRoutes>
         var atmosphere = context.Get<SiteAtmosphere>();
         var density = Uncertain.Apply((p, t) => AirFactors.DensityRatio(p, t), atmosphere.Value, entering.Value);
         var factor = context.Causes.Enter(
-            RootCause.FromHalfWidth("sensible-heat factor", "1.08 for dry, 1.10 for moist air", context.Assume("assumption.airflow.heat-rise")), DisplayKind.Percentage);
+            RootCause.FromHalfWidth("sensible-heat factor", "1.08 for dry, 1.10 for moist air", context.Assume(LimitIds.AssumptionAirflowHeatRise)), DisplayKind.Percentage);
         var flow = Uncertain.Apply(HeatRiseAirflow.FromHeat, watts, rise, density);
         var value = flow + context.Scope.Reading(0, flow.Value * factor);
         var isElectric = heat.Output is null;

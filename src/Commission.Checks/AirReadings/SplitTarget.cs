@@ -46,9 +46,9 @@ internal sealed record SplitTarget
     /// <param name="row">The readings.</param>
     public static SplitTarget Of(CheckContext context, ChargeRow row)
     {
-        var tolerance = context.Limits.Find("air.temperature-split.tolerance");
+        var tolerance = context.Limits.Find(LimitIds.AirTemperatureSplitTolerance);
         var remark = tolerance?.Remark(context.Present.Units);
-        if (context.Limits.Find("air.temperature-split") is { } maker)
+        if (context.Limits.Find(LimitIds.AirTemperatureSplit) is { } maker)
         {
             if (maker.Lower is not null || maker.Upper is not null)
                 return new SplitTarget { Limit = context.State(maker), Remark = maker.Remark(context.Present.Units) ?? (maker.Target is null ? null : remark) };

@@ -108,15 +108,15 @@ internal sealed class StaticReading : IAnalysis<StaticReading>
 
     // A filter that the maker counts as external has to lie outside the taps' path to the unit: the return tap then stands after it.
     private Uncertain Filter(StaticPressures written, Uncertain external) => Side(
-        external, "filter", written.ReturnTap, "return tap", written.IncludesFilter, "includes filter", FilterDrop,
+        external, ("filter", true), written.ReturnTap, "return tap", written.IncludesFilter, "includes filter", FilterDrop,
         beforeUnit: written.ReturnTap?.Value switch { StaticTap.AfterFilter => true, StaticTap.BeforeFilter => false, _ => null });
 
     private Uncertain Coil(StaticPressures written, Uncertain external) => Side(
-        external, "coil", written.SupplyTap, "supply tap", written.IncludesCoil, "includes coil", CoilDrop,
+        external, ("coil", false), written.SupplyTap, "supply tap", written.IncludesCoil, "includes coil", CoilDrop,
         beforeUnit: written.SupplyTap?.Value switch { StaticTap.BeforeCoil => true, StaticTap.AfterCoil => false, _ => null });
 
-    // beforeUnit: whether the part lies outside the two taps' own path, so that its drop is in the number.
-    private Uncertain Side(Uncertain external, string part, Given<StaticTap>? tap, string tapWords, Given<bool>? included, string includedWords, CorrectedReading? drop, bool? beforeUnit)
+    // part.Counts: whether its drop is in a plate's figure that says nothing. beforeUnit: whether the part lies outside the two taps' own path, so that its drop is in the number.
+    private Uncertain Side(Uncertain external, (string Name, bool Counts) part, Given<StaticTap>? tap, string tapWords, Given<bool>? included, string includedWords, CorrectedReading? drop, bool? beforeUnit)
     {
         Use(tapWords, tap);
         Use($"maker's figure {includedWords}", included);
@@ -125,8 +125,8 @@ internal sealed class StaticReading : IAnalysis<StaticReading>
         if (included is null)
         {
             // The usual places, after the filter and after the coil, are what a plate means when it says nothing.
-            if (part == "filter" ? !counted : counted)
-                Unclear = And(Unclear, $"the {tapWords} is {tap.Text}, and it is not written whether the maker's external static pressure includes the {part}");
+            if (counted != part.Counts)
+                Unclear = And(Unclear, $"the {tapWords} is {tap.Text}, and it is not written whether the maker's external static pressure includes the {part.Name}");
             return external;
         }
 
@@ -135,9 +135,9 @@ internal sealed class StaticReading : IAnalysis<StaticReading>
         if (drop is null)
         {
             if (included.Value)
-                TooLow = And(TooLow, $"the maker's external static pressure includes the {part}, whose drop is not in the reading and not written");
+                TooLow = And(TooLow, $"the maker's external static pressure includes the {part.Name}, whose drop is not in the reading and not written");
             else
-                TooHigh = And(TooHigh, $"the reading holds the drop of the {part}, which the maker's external static pressure leaves out and which is not written");
+                TooHigh = And(TooHigh, $"the reading holds the drop of the {part.Name}, which the maker's external static pressure leaves out and which is not written");
             return external;
         }
 
@@ -145,7 +145,7 @@ internal sealed class StaticReading : IAnalysis<StaticReading>
         var moved = included.Value ? external + drop.Value : external - drop.Value;
         var present = context.Present;
         steps.Add(new TraceStep(
-            "ESP", $"external static pressure as the maker counts it, {(included.Value ? "with" : "without")} the {part}", included.Value ? $"ESP + {part} drop" : $"ESP − {part} drop",
+            "ESP", $"external static pressure as the maker counts it, {(included.Value ? "with" : "without")} the {part.Name}", included.Value ? $"ESP + {part.Name} drop" : $"ESP − {part.Name} drop",
             $"{present.Text(external.Value, DisplayKind.StaticPressure)} {(included.Value ? "+" : "−")} {drop.Uses[0].Text}", present.Text(moved, DisplayKind.StaticPressure), "definition"));
         return moved;
     }

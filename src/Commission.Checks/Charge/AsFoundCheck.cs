@@ -83,9 +83,9 @@ internal sealed class ReturnVisitCheck : ICheck
         if (charging.ReturnVisit is { } visit)
         {
             var finding = context.Finding(this).Use("return visit", visit.What).Use("outdoor at least", visit.OutdoorAtLeast).Use("by", visit.By);
-            if (context.Limits.Find("charge.return-visit.outdoor") is { } warm)
+            if (context.Limits.Find(LimitIds.ChargeReturnVisitOutdoor) is { } warm)
                 finding.Show(context.State(warm));
-            if (visit.OutdoorAtLeast is { } least && context.Limits.Find("charge.validity.outdoor")?.Lower is { } lower && least.Value.Si < lower.Si)
+            if (visit.OutdoorAtLeast is { } least && context.Limits.Find(LimitIds.ChargeValidityOutdoor)?.Lower is { } lower && least.Value.Si < lower.Si)
                 finding.Remark($"At {least.Text} outdoors the charge cannot be judged by readings yet: {lower.Text} at the least.");
             yield return finding.Information(
                 $"A return visit is due: {visit.What.Text}{(visit.OutdoorAtLeast is { } at ? $", when it is at least {at.Text} outdoors" : "")}{(visit.By is { } by ? $", by {by.Text}" : "")}.",

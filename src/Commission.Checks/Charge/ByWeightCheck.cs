@@ -96,10 +96,10 @@ internal sealed class ByWeightCheck : ICheck
     /// <returns>Half the width, kg, and whose it is; null when nobody sets one.</returns>
     internal static (double Half, Limit Tolerance)? Tolerance(CheckContext context, double wholeCharge)
     {
-        if (context.Limits.Find("charge.weight.tolerance-mass") is { Upper: { } mass } own)
+        if (context.Limits.Find(LimitIds.ChargeWeightToleranceMass) is { Upper: { } mass } own)
             return (mass.Si, own);
-        var share = context.Limits.Find("charge.weight.tolerance");
-        var least = context.Limits.Find("charge.weight.tolerance-minimum");
+        var share = context.Limits.Find(LimitIds.ChargeWeightTolerance);
+        var least = context.Limits.Find(LimitIds.ChargeWeightToleranceMinimum);
         var byShare = (share?.Upper?.Si ?? 0) * Math.Abs(wholeCharge);
         var byMass = least?.Upper?.Si ?? 0;
         return (share, least) switch
@@ -144,7 +144,7 @@ internal sealed class TotalCheck : ICheck
             finding.Remark("Nothing added or removed is written.");
         finding.Measure(total.Value, DisplayKind.Mass);
         var text = context.Present.Text(total.Value, DisplayKind.Mass);
-        if (context.Limits.Find("charge.total") is not { } limit)
+        if (context.Limits.Find(LimitIds.ChargeTotal) is not { } limit)
         {
             yield return finding.Information($"The circuit holds {text} of {context.Get<CircuitSaturation>().Designation}.", "no total of the maker is written");
             yield break;

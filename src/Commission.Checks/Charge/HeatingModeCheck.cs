@@ -93,7 +93,7 @@ internal sealed class HeatingGate : IChargeGate
     /// <param name="reading">The reading.</param>
     public static HeatingGate Of(CheckContext context, Reading reading)
     {
-        var least = context.Limits.Find("charge.heating.since-defrost")?.Lower;
+        var least = context.Limits.Find(LimitIds.ChargeHeatingSinceDefrost)?.Lower;
         string? block = null;
         if (reading.SinceDefrost is { } since && since.Value.Si < least?.Si)
             block = $"the last defrost ended {since.Text} before the reading, at least {least!.Text} are asked for";

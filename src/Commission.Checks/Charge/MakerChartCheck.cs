@@ -41,9 +41,9 @@ internal sealed class MakerChartCheck : ICheck
                 context, this, chart, row, new ChargeGates(row.Settling, MethodValidity.Of(context, row, ChargeCriterion.Subcooling, makersChart: true), ChargePrerequisites.Of(context, row)));
         }
 
-        if (context.Limits.Find("charge.vapor-pressure") is { } vapor && row.VaporPressure is { } low)
+        if (context.Limits.Find(LimitIds.ChargeVaporPressure) is { } vapor && row.VaporPressure is { } low)
             yield return Judge(context, row, "vapor pressure", low, vapor);
-        if (context.Limits.Find("charge.liquid-pressure") is { } liquid && row.LiquidPressure is { } high)
+        if (context.Limits.Find(LimitIds.ChargeLiquidPressure) is { } liquid && row.LiquidPressure is { } high)
             yield return Judge(context, row, "liquid pressure", high, liquid);
     }
 
@@ -122,7 +122,7 @@ internal static class ChartJudgement
 
     // A chart has no rule of its own: it takes that of the charge's tolerances, which a job may ask to be guarded.
     private static Measurement.Decisions.DecisionRule RuleOf(CheckContext context) =>
-        context.Limits.Find("charge.subcooling.tolerance")?.Rule ?? Measurement.Decisions.DecisionRule.Simple;
+        context.Limits.Find(LimitIds.ChargeSubcoolingTolerance)?.Rule ?? Measurement.Decisions.DecisionRule.Simple;
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

@@ -83,12 +83,12 @@ internal sealed class PatternCheck : ICheck
         foreach (var reading in target.Readings)
             finding.Use(reading);
         finding.Add(target.Steps);
-        return target.Limit ?? (context.Limits.Find("charge.pattern.subcooling") is { } usual ? context.State(usual) : null);
+        return target.Limit ?? (context.Limits.Find(LimitIds.ChargePatternSubcooling) is { } usual ? context.State(usual) : null);
     }
 
     private static ChargeLevel? Condensing(CheckContext context, ChargeRow row, FindingBuilder finding)
     {
-        if (row.CondensingOverAmbient is not { Value: { } value } number || context.Limits.Find("charge.condensing-over-ambient.range") is not { } range)
+        if (row.CondensingOverAmbient is not { Value: { } value } number || context.Limits.Find(LimitIds.ChargeCondensingOverAmbientRange) is not { } range)
             return null;
         finding.Use(number);
         return Level(finding, value, context.State(range));

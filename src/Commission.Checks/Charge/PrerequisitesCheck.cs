@@ -246,7 +246,7 @@ internal sealed record AirflowShown
         if (context.Get<AirflowRoutes>().Chosen is not { Value: { } flow } route)
             return null;
         var present = context.Present;
-        if (context.Limits.Find("air.airflow") is { Lower: { } least } maker)
+        if (context.Limits.Find(LimitIds.AirAirflow) is { Lower: { } least } maker)
         {
             return new AirflowShown
             {
@@ -261,7 +261,7 @@ internal sealed record AirflowShown
             };
         }
 
-        if (context.Job.Equipment.Capacity is not { } capacity || context.Limits.Find("air.airflow.minimum") is not { } minimum)
+        if (context.Job.Equipment.Capacity is not { } capacity || context.Limits.Find(LimitIds.AirAirflowMinimum) is not { } minimum)
             return null;
         var per = flow / capacity.Value.Si;
         return new AirflowShown

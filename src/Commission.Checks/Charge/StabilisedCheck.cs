@@ -32,7 +32,7 @@ internal sealed class StabilisedCheck : ICheck
         if (row.Settling.Block is not null)
             yield break;
         var before = analysis.Rows.LastOrDefault(r => r.Mode == OperatingMode.Cooling && r != row && r.Settling.Block is null);
-        if (before is null || context.Limits.Find("charge.stabilised.change") is not { } limit)
+        if (before is null || context.Limits.Find(LimitIds.ChargeStabilisedChange) is not { } limit)
             yield break;
         if (row.Superheat.Value is not null && before.Superheat.Value is not null)
             yield return JudgeChange(context, "superheat", before, row, before.Superheat, row.Superheat, limit);

@@ -99,7 +99,7 @@ internal sealed class ApproachCheck : ICheck
         var analysis = context.Get<ChargeAnalysis>();
         if (analysis.Spoken(OperatingMode.Cooling, r => r.Written is { LiquidLine: not null, OutdoorDryBulb: not null }) is not { } row)
             yield break;
-        var limit = context.Limits.Find("charge.approach");
+        var limit = context.Limits.Find(LimitIds.ChargeApproach);
         var gates = limit is null || analysis.ByWeightOnly is not null
             ? new ChargeGates(row.Settling)
             : new ChargeGates(row.Settling, RunningCondition.Of(context, row), MethodValidity.Of(context, row, ChargeCriterion.Subcooling), ChargePrerequisites.Of(context, row));

@@ -124,7 +124,7 @@ internal sealed class SuperheatFloorCheck : ICheck
             yield break;
         }
 
-        if (context.Limits.Find("charge.superheat-floor") is not { } floor)
+        if (context.Limits.Find(LimitIds.ChargeSuperheatFloor) is not { } floor)
         {
             yield return finding.NotEvaluated("how the refrigerant is metered is not written", "Write the metering device or the maker's least superheat.");
             yield break;
@@ -170,10 +170,10 @@ internal sealed class MeteringSuperheatCheck : ICheck
     /// <param name="context">The job and everything derived from it.</param>
     internal static Limit? LimitOf(CheckContext context)
     {
-        var range = context.Limits.Find("charge.metering-superheat.range");
+        var range = context.Limits.Find(LimitIds.ChargeMeteringSuperheatRange);
         if (range?.Tier == LimitTier.Maker)
             return range;
-        return context.Limits.Find("charge.superheat") is { Tier: LimitTier.Maker, Lower: not null, Upper: not null } target ? target : range;
+        return context.Limits.Find(LimitIds.ChargeSuperheat) is { Tier: LimitTier.Maker, Lower: not null, Upper: not null } target ? target : range;
     }
 
     private Finding Judge(CheckContext context, ChargeAnalysis analysis, ChargeRow row, Limit? limit)

@@ -88,7 +88,7 @@ internal static class ChargeFindings
     {
         if (limit is not { LowerSi: { } lower, UpperSi: { } upper } || y.StandardUncertainty == 0)
             return null;
-        var least = context.Limits.Find("instruments.adequacy.weak")?.Lower?.Si ?? 1;
+        var least = context.Limits.Find(LimitIds.InstrumentsAdequacyWeak)?.Lower?.Si ?? 1;
         var half = (upper - lower) / 2;
         return half < least * y.Expanded
             ? $"U of {context.Present.Measured(y, kind).ExpandedText} is wider than the tolerance of {context.Present.Text(half, kind)}: no verdict"

@@ -165,11 +165,11 @@ internal sealed class MethodValidity : IChargeGate
     public static MethodValidity Of(CheckContext context, ChargeRow row, ChargeCriterion criterion, bool makersChart = false)
     {
         var windows = ImmutableArray.CreateBuilder<ValidityWindow>();
-        if (Find(context, "charge.validity.outdoor", makersChart) is { } outdoor)
+        if (Find(context, LimitIds.ChargeValidityOutdoor, makersChart) is { } outdoor)
             windows.Add(Winter(context, row, criterion, new ValidityWindow("outdoor dry bulb", row.OutdoorDryBulb, outdoor)));
-        if (Find(context, "charge.validity.return-dry-bulb", makersChart) is { } indoor)
+        if (Find(context, LimitIds.ChargeValidityReturnDryBulb, makersChart) is { } indoor)
             windows.Add(new ValidityWindow("return dry bulb", row.ReturnDryBulb, indoor));
-        if (Find(context, "charge.validity.return-wet-bulb", makersChart) is { } wet && (wet.Tier == LimitTier.Maker || UsesTable(context, criterion)))
+        if (Find(context, LimitIds.ChargeValidityReturnWetBulb, makersChart) is { } wet && (wet.Tier == LimitTier.Maker || UsesTable(context, criterion)))
             windows.Add(new ValidityWindow("return wet bulb", row.ReturnWetBulb, wet));
         return new MethodValidity(context, windows.ToImmutable());
     }
@@ -207,14 +207,14 @@ internal sealed class MethodValidity : IChargeGate
 
     // Only the table of target superheat asks for the wet bulb.
     private static bool UsesTable(CheckContext context, ChargeCriterion criterion) =>
-        criterion == ChargeCriterion.Superheat && context.Get<ChargeAnalysis>() is { HasFixedMetering: true, IsRefrigeration: false } && context.Limits.Find("charge.superheat") is null;
+        criterion == ChargeCriterion.Superheat && context.Get<ChargeAnalysis>() is { HasFixedMetering: true, IsRefrigeration: false } && context.Limits.Find(LimitIds.ChargeSuperheat) is null;
 
     // Holding the condenser back makes subcooling readable in the cold, where a document allows it; superheat never.
     private static ValidityWindow Winter(CheckContext context, ChargeRow row, ChargeCriterion criterion, ValidityWindow usual)
     {
         if (criterion != ChargeCriterion.Subcooling || !usual.IsBelow || context.Job.Charging?.HeadPressureRaised is not { Value: true })
             return usual;
-        if (context.Limits.Find("charge.validity.outdoor.winter-method") is not { } winter)
+        if (context.Limits.Find(LimitIds.ChargeValidityOutdoorWinterMethod) is not { } winter)
             return usual;
         var held = new ValidityWindow(usual.What, row.OutdoorDryBulb, winter, $"Read with the head pressure raised: {winter.Source}.");
         return held.Inside == true ? held : usual;

@@ -269,10 +269,11 @@ internal sealed class ChargeRow
         yield return new TraceStep(symbol, $"{name} after all corrections", formula, $"{Two(first)} − {Two(second)}", present.Text(value, DisplayKind.TemperatureDifference), "definition");
     }
 
-    private static string Missing(params (CorrectedReading? Reading, string Words)[] needed) =>
-        string.Join(" and ", needed.Where(n => n.Reading is null).Select(n => n.Words)) is var words && words.Contains(" and ", StringComparison.Ordinal)
-            ? $"{words} were not read"
-            : $"{words} was not read";
+    private static string Missing(params (CorrectedReading? Reading, string Words)[] needed)
+    {
+        var missing = needed.Where(n => n.Reading is null).Select(n => n.Words).ToList();
+        return $"{string.Join(" and ", missing)} {(missing.Count > 1 ? "were" : "was")} not read";
+    }
 }
 
 /// <summary>Whether a reading may be judged, by the time since the start and since the last change of charge.</summary>

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
 using Commission.Fluids;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
@@ -67,9 +68,9 @@ internal sealed class CircuitSaturation : IAnalysis<CircuitSaturation>
 
     private RootCause MakeModel()
     {
-        var (id, words) = circuit.Fluid is { EstimatedPairs.Length: > 0 } ? ("assumption.refrigerant.estimated", "a blend with estimated pairs")
-            : IsBlend ? ("assumption.refrigerant.blend", "a blend")
-            : ("assumption.refrigerant.pure", "a pure refrigerant");
+        var (id, words) = circuit.Fluid is { EstimatedPairs.Length: > 0 } ? (LimitIds.AssumptionRefrigerantEstimated, "a blend with estimated pairs")
+            : IsBlend ? (LimitIds.AssumptionRefrigerantBlend, "a blend")
+            : (LimitIds.AssumptionRefrigerantPure, "a pure refrigerant");
         return context.Causes.Enter(
             new RootCause($"{Designation}: equations of state", $"saturation pressure of {words}, as a share of it; common practice", context.Assume(id)),
             DisplayKind.Percentage);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Commission.Checks.Formulas;
 using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
@@ -59,7 +60,7 @@ internal sealed class SectionVolume
 
     private static SectionVolume Stated(CheckContext context, Given<Volume> volume, Given<CircuitSection>? section)
     {
-        var half = volume.Stated is { } u ? u.HalfWidthSi / u.CoverageFactor * Math.Sqrt(3) : context.Assume("assumption.volume.lines") * volume.Value.Si;
+        var half = volume.Stated is { } u ? u.HalfWidthSi / u.CoverageFactor * Math.Sqrt(3) : context.Assume(LimitIds.AssumptionVolumeLines) * volume.Value.Si;
         var cause = context.Causes.Enter(RootCause.FromHalfWidth("circuit volume", volume.Stated is null ? "as written; its uncertainty is common practice, no source" : "as written", half), DisplayKind.Volume);
         return new SectionVolume(
             context.Scope.Reading(volume.Value.Si, 1.0 * cause), null, "as written", [volume.Use("circuit volume"), .. SectionUse(section)],
@@ -69,6 +70,7 @@ internal sealed class SectionVolume
     private static SectionVolume FromLines(CheckContext context, Given<CircuitSection>? section)
     {
         var uses = ImmutableArray.CreateBuilder<ReadingUse>();
+        var sizes = new List<ReadingUse>();
         uses.AddRange(SectionUse(section));
         var lines = 0.0;
         foreach (var (name, tube) in context.Job.Equipment.Piping.SelectMany(Tubes))
@@ -76,22 +78,23 @@ internal sealed class SectionVolume
             if ((tube.Wall is { } wall ? tube.Od.Value.Si - (2 * wall.Value.Si) : AcrTube.Bore(tube.Od.Value)?.Si) is not { } bore || bore <= 0)
                 return Unknown($"the wall of the {name}, {tube.Od.Text}, is not written and this is no size of refrigeration tube");
             lines += Math.PI / 4 * bore * bore * tube.Length.Value.Si;
-            uses.Add(tube.Od.Use($"{name}: diameter"));
-            uses.Add(tube.Length.Use($"{name}: length"));
+            sizes.Add(tube.Od.Use($"{name}: diameter"));
+            sizes.Add(tube.Length.Use($"{name}: length"));
         }
 
+        uses.AddRange(sizes);
         if (!(lines > 0))
             return Unknown("the line set has no lines");
         var steps = ImmutableArray.CreateBuilder<TraceStep>();
-        var share = context.Assume("assumption.volume.lines");
+        var share = context.Assume(LimitIds.AssumptionVolumeLines);
         var cause = context.Causes.Enter(RootCause.FromHalfWidth("volume of the lines", "bore and length as nominal, common practice, no source", share * lines), DisplayKind.Volume);
         var volume = context.Scope.Reading(lines, 1.0 * cause);
-        steps.Add(new TraceStep("V_l", "volume of the lines", "Σ π/4 · d² · l", string.Join("; ", uses.Where(u => u.Name.Contains(':', StringComparison.Ordinal)).Select(u => u.Text)), context.Present.Text(lines, DisplayKind.Volume), AcrTube.Source));
+        steps.Add(new TraceStep("V_l", "volume of the lines", "Σ π/4 · d² · l", string.Join("; ", sizes.Select(u => u.Text)), context.Present.Text(lines, DisplayKind.Volume), AcrTube.Source));
         if (section?.Value == CircuitSection.LineSet)
             return new SectionVolume(volume, null, "from the line set", uses.ToImmutable(), steps.ToImmutable(), true);
 
         var indoorOnly = section?.Value == CircuitSection.LineSetAndIndoor;
-        var coils = context.Assume(indoorOnly ? "assumption.volume.indoor-share" : "assumption.volume.whole-share");
+        var coils = context.Assume(indoorOnly ? LimitIds.AssumptionVolumeIndoorShare : LimitIds.AssumptionVolumeWholeShare);
         var rest = context.Causes.Enter(RootCause.FromHalfWidth("volume of the coils", "from nothing to twice the estimate, common practice, no source", coils * lines), DisplayKind.Volume);
         volume += context.Scope.Reading(coils * lines, 1.0 * rest);
         steps.Add(new TraceStep(

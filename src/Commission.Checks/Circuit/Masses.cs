@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
@@ -132,7 +133,7 @@ internal sealed class MassSum
             for (var i = 0; i < count; i++)
             {
                 causes.Add(context.Causes.Enter(
-                    RootCause.FromHalfWidth(count == 1 ? "left in the hose" : string.Create(CultureInfo.InvariantCulture, $"left in hose {i + 1}"), "for each hose, common practice", context.Assume("assumption.hose.charge")), DisplayKind.Mass));
+                    RootCause.FromHalfWidth(count == 1 ? "left in the hose" : string.Create(CultureInfo.InvariantCulture, $"left in hose {i + 1}"), "for each hose, common practice", context.Assume(LimitIds.AssumptionHoseCharge)), DisplayKind.Mass));
             }
         }
 

@@ -33,7 +33,7 @@ internal sealed record Settling(RowStanding Standing, Duration? Since, string Af
     /// <param name="mode">What the system was doing.</param>
     public static Settling Of(CheckContext context, Charging? charging, Reading reading, OperatingMode mode)
     {
-        var least = context.Limits.Find(mode == OperatingMode.Heating ? "charge.heating.steady" : "charge.stabilised.time");
+        var least = context.Limits.Find(mode == OperatingMode.Heating ? LimitIds.ChargeHeatingSteady : LimitIds.ChargeStabilisedTime);
         var times = ImmutableArray.CreateBuilder<(string Name, Given<JobTime> Time)>();
         times.Add(("time of the reading", reading.At));
         Duration? since = null;

@@ -43,7 +43,7 @@ internal sealed class DischargeSuperheatCheck : ICheck
             .Measure(superheat, DisplayKind.TemperatureDifference);
         if (row.Settling.Block is { } early)
             return finding.Say($"Discharge superheat {text} at {row.Time}; this is not judged: {early}.").NotEvaluated(early, row.Settling.Todo!);
-        if (context.Limits.Find("compressor.discharge-superheat") is not { } limit || (limit.Lower is null && limit.Upper is null))
+        if (context.Limits.Find(LimitIds.CompressorDischargeSuperheat) is not { } limit || (limit.Lower is null && limit.Upper is null))
             return finding.Information($"Discharge superheat {text} at {row.Time}.", "nobody sets a limit");
         return finding.Remark(sides.HighRemark).JudgeOrDoubt(
             context, superheat, DisplayKind.TemperatureDifference, limit, [line, high], $"Discharge superheat was {text} at {row.Time}",
@@ -88,7 +88,7 @@ internal sealed class SumpSuperheatCheck : ICheck
             .Measure(superheat, DisplayKind.TemperatureDifference);
         if (row.Settling.Block is { } early)
             return finding.Say($"Sump superheat {text} at {row.Time}; this is not judged: {early}.").NotEvaluated(early, row.Settling.Todo!);
-        if (context.Limits.Find("compressor.sump-superheat") is not { } limit || (limit.Lower is null && limit.Upper is null))
+        if (context.Limits.Find(LimitIds.CompressorSumpSuperheat) is not { } limit || (limit.Lower is null && limit.Upper is null))
             return finding.Information($"Sump superheat {text} at {row.Time}.", "nobody sets a limit");
         return finding.Remark(sides.LowRemark).JudgeOrDoubt(
             context, superheat, DisplayKind.TemperatureDifference, limit, [sump, low], $"The sump was {text} above saturation at {row.Time}",
@@ -134,7 +134,7 @@ internal sealed class SuctionSuperheatCheck : ICheck
         var text = present.Text(superheat, DisplayKind.TemperatureDifference);
         if (row.Settling.Block is { } early)
             return finding.Say($"Superheat at the compressor was {text} at {row.Time}; this is not judged: {early}.").NotEvaluated(early, row.Settling.Todo!);
-        if (context.Limits.Find("compressor.suction-superheat") is not { } limit || (limit.Lower is null && limit.Upper is null))
+        if (context.Limits.Find(LimitIds.CompressorSuctionSuperheat) is not { } limit || (limit.Lower is null && limit.Upper is null))
             return finding.Information($"Superheat at the compressor was {text} at {row.Time}.", "nobody sets a limit");
         var state = context.State(limit);
         finding.Remark(sides.LowRemark).Judge(superheat.On(state), DisplayKind.TemperatureDifference, state).Remark(limit.Remark(present.Units)).RemarkUnknown(number.Readings);

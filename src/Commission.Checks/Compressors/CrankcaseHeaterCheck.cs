@@ -61,7 +61,7 @@ internal sealed class CrankcaseHeaterCheck : ICheck
         var y = Uncertain.Exact(seconds);
         var hours = FormattableString.Invariant($"{seconds / 3600:0.#} h");
         finding.Step("t", "time the heater was on", "start − heater on", $"{started.Text} − {on.Text}", hours, "definition").Measure(y, DisplayKind.Duration);
-        if (context.Limits.Find("compressor.crankcase-heater.time") is not { Lower: not null } limit)
+        if (context.Limits.Find(LimitIds.CompressorCrankcaseHeaterTime) is not { Lower: not null } limit)
         {
             yield return finding.Information($"The crankcase heater was on for {hours} before the start.", "nobody sets a time");
             yield break;

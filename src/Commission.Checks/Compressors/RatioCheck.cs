@@ -43,8 +43,8 @@ internal sealed class RatioCheck : ICheck
             return finding.Say($"Compression ratio {text} at {row.Time}; this is not judged: {early}.").NotEvaluated(early, row.Settling.Todo!);
         finding.Remark(sides.HighRemark).Remark(sides.LowRemark);
         var limits = context.Limits.In(context.Limits.Situation with { Mode = row.Mode == OperatingMode.Heating ? "heating" : "cooling" });
-        var usual = limits.Find("compressor.ratio.range");
-        var limit = usual is { Tier: LimitTier.Maker } ? usual : limits.Find("compressor.ratio.maximum");
+        var usual = limits.Find(LimitIds.CompressorRatioRange);
+        var limit = usual is { Tier: LimitTier.Maker } ? usual : limits.Find(LimitIds.CompressorRatioMaximum);
         if (compressor?.VaporInjection?.Value == true && limit?.Tier != LimitTier.Maker)
             return finding.Information($"Compression ratio {text} at {row.Time}.", "vapor is injected between the stages: the common figure for one stage says nothing here");
         if (limit is null || (limit.Lower is null && limit.Upper is null))
@@ -87,11 +87,11 @@ internal sealed class DischargeTemperatureCheck : ICheck
         var text = present.Text(line.Value, DisplayKind.Temperature);
         if (row.Settling.Block is { } early)
             return finding.Say($"The discharge line was at {text} at {row.Time}; this is not judged: {early}.").NotEvaluated(early, row.Settling.Todo!);
-        if (context.Limits.Find("compressor.discharge-temperature") is not { Upper: not null } limit)
+        if (context.Limits.Find(LimitIds.CompressorDischargeTemperature) is not { Upper: not null } limit)
             return finding.Information($"The discharge line was at {text} at {row.Time}.", "the maker's figure is not written, and the common one is for fixed-speed compressors");
         var state = context.State(limit);
         finding.Judge(line.Value.On(state), DisplayKind.Temperature, state).Remark(limit.Remark(present.Units)).RemarkUnknown([line]);
-        var place = context.Limits.Find("compressor.discharge-temperature.place");
+        var place = context.Limits.Find(LimitIds.CompressorDischargeTemperaturePlace);
         if (distance is null)
             finding.Remark($"The distance from the compressor is not written; the figure is for {(place is null ? "a short distance" : context.State(place).Text)}.");
         else if (place?.Upper is { } near && distance.Value.Si > near.Si && finding.Passes)

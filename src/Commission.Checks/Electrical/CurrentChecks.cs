@@ -41,7 +41,7 @@ internal sealed class CompressorCurrentCheck : ICheck
                 continue;
             }
 
-            if (context.Limits.Find("electrical.compressor-current") is { } makers)
+            if (context.Limits.Find(LimitIds.ElectricalCompressorCurrent) is { } makers)
             {
                 finding.Judge(current.Value, DisplayKind.Current, context.State(makers));
                 yield return finding.Passes
@@ -62,9 +62,9 @@ internal sealed class CompressorCurrentCheck : ICheck
 
     private Finding Judge(CheckContext context, FindingBuilder finding, Measurement.Uncertainty.Uncertain current, double rla, double? mcc)
     {
-        var continuous = context.Limits.Find("electrical.compressor-current.continuous");
-        if (context.Limits.Find("electrical.compressor-current.rated") is not { Upper: { } factor } rated)
-            return finding.NotEvaluated("no pack sets a limit", "Name a limits pack.");
+        var continuous = context.Limits.Find(LimitIds.ElectricalCompressorCurrentContinuous);
+        var rated = context.Limits.Require(LimitIds.ElectricalCompressorCurrentRated);
+        var factor = rated.Most;
         var most = mcc ?? (continuous?.Upper?.Si * rla) ?? (factor.Si * rla);
         var present = context.Present;
         var text = present.Text(current.Value, DisplayKind.Current);
@@ -115,8 +115,8 @@ internal sealed class FanCurrentCheck : ICheck
         var finding = context.Finding(this, which).Use(reading).Use($"{which} FLA", fla);
         if (fla is null)
             return finding.NotEvaluated("the nameplate's FLA is not written", "Write the fan's full load current in nameplate.");
-        if (context.Limits.Find("electrical.fan-current.factor") is not { Upper: { } factor } limit)
-            return finding.NotEvaluated("no pack sets a limit", "Name a limits pack.");
+        var limit = context.Limits.Require(LimitIds.ElectricalFanCurrentFactor);
+        var factor = limit.Most;
         var most = factor.Si * fla.Value.Si;
         finding.Step("I_max", "largest fan current", "factor × FLA", string.Create(CultureInfo.InvariantCulture, $"{factor.Si:0.##} × {fla.Text}"), context.Present.Text(most, DisplayKind.Current), limit.Source);
         finding.Judge(reading.Value, DisplayKind.Current, context.State(limit) with { Kind = LimitKind.AtMost, Text = $"at most {context.Present.Text(most, DisplayKind.Current)}", LowerSi = null, UpperSi = most });
@@ -157,12 +157,8 @@ internal sealed class UnitCurrentCheck : ICheck
             yield break;
         }
 
-        if (context.Limits.Find("electrical.unit-current.factor") is not { Upper: { } factor } limit)
-        {
-            yield return finding.NotEvaluated("no pack sets a limit", "Name a limits pack.");
-            yield break;
-        }
-
+        var limit = context.Limits.Require(LimitIds.ElectricalUnitCurrentFactor);
+        var factor = limit.Most;
         var most = factor.Si * ampacity.Value.Si;
         finding.Step("I_max", "largest current of the unit", "factor × MCA", string.Create(CultureInfo.InvariantCulture, $"{factor.Si:0.##} × {ampacity.Text}"), context.Present.Text(most, DisplayKind.Current), limit.Source);
         finding.Judge(reading.Value, DisplayKind.Current, context.State(limit) with { Kind = LimitKind.AtMost, Text = $"at most {context.Present.Text(most, DisplayKind.Current)} (MCA)", LowerSi = null, UpperSi = most });
@@ -191,6 +187,6 @@ internal sealed class CurrentUnbalanceCheck : ICheck
     {
         var currents = context.Get<ElectricalReadings>().Compressor;
         if (currents.Length == 3)
-            yield return Unbalance.Judge(context, this, currents, "electrical.current-unbalance", "currents");
+            yield return Unbalance.Judge(context, this, currents, LimitIds.ElectricalCurrentUnbalance, "currents");
     }
 }

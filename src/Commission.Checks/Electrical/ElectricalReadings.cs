@@ -61,8 +61,7 @@ internal static class Unbalance
         finding.Step(
             "u", $"unbalance of the {what}", PhaseUnbalance.Formula,
             string.Join(", ", readings.Select(r => r.Uses[0].Text)), context.Present.Text(unbalance, DisplayKind.Percentage), PhaseUnbalance.Source);
-        if (context.Limits.Find(limitId) is not { } limit)
-            return finding.NotEvaluated("no pack sets a limit", "Name a limits pack.");
+        var limit = context.Limits.Require(limitId);
         var state = context.State(limit);
         finding.Judge(unbalance.On(state), DisplayKind.Percentage, state).Remark(limit.Remark(context.Present.Units));
         var text = context.Present.Text(unbalance.Value, DisplayKind.Percentage);

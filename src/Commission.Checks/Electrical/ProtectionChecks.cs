@@ -36,12 +36,8 @@ internal sealed class OvercurrentCheck : ICheck
             yield break;
         }
 
-        if (context.Limits.Find("electrical.overcurrent.factor") is not { Upper: { } factor } limit)
-        {
-            yield return finding.NotEvaluated("no pack sets a limit", "Name a limits pack.");
-            yield break;
-        }
-
+        var limit = context.Limits.Require(LimitIds.ElectricalOvercurrentFactor);
+        var factor = limit.Most;
         var most = factor.Si * plate.Value.Si;
         finding.Step("I_max", "largest overcurrent device", "factor × MOP", string.Create(CultureInfo.InvariantCulture, $"{factor.Si:0.##} × {plate.Text}"), context.Present.Text(most, DisplayKind.Current), limit.Source);
         // The rating printed on a device and on a plate is not a measurement: it has no uncertainty.
@@ -85,12 +81,8 @@ internal sealed class ConductorCheck : ICheck
             yield break;
         }
 
-        if (context.Limits.Find("electrical.conductor.factor") is not { Lower: { } factor } limit)
-        {
-            yield return finding.NotEvaluated("no pack sets a limit", "Name a limits pack.");
-            yield break;
-        }
-
+        var limit = context.Limits.Require(LimitIds.ElectricalConductorFactor);
+        var factor = limit.Least;
         var least = factor.Si * plate.Value.Si;
         finding.Step("I_min", "least ampacity", "factor × MCA", string.Create(CultureInfo.InvariantCulture, $"{factor.Si:0.##} × {plate.Text}"), context.Present.Text(least, DisplayKind.Current), limit.Source);
         finding.Judge(Uncertain.Exact(ampacity.Value.Si), DisplayKind.Current, context.State(limit) with { Kind = LimitKind.AtLeast, Text = $"at least {context.Present.Text(least, DisplayKind.Current)}", LowerSi = least, UpperSi = null });
@@ -129,7 +121,7 @@ internal sealed class GroundCheck : ICheck
                 : finding.Say($"The equipment ground is {ground.Text}.").Next(Help.WhenItFails).Build();
         }
 
-        if (supply.ProtectiveEarth is { } earth && context.Limits.Find("electrical.protective-earth") is { } limit)
+        if (supply.ProtectiveEarth is { } earth && context.Limits.Find(LimitIds.ElectricalProtectiveEarth) is { } limit)
         {
             // Resistances print in megohms, where this one would be nothing: it prints in ohms, as the limit does, without its unit.
             var reading = context.Readings.Plain("protective earth", ReadingName.Electrical, earth, DisplayKind.Resistance, electrical.With);
@@ -207,7 +199,7 @@ internal sealed class TerminalTorqueCheck : ICheck
             yield break;
         var reading = context.Readings.Plain("terminal torque", ReadingName.Torque, torque, DisplayKind.Torque, electrical.With);
         var finding = context.Finding(this).Use(reading);
-        if (context.Limits.Find("electrical.terminal-torque") is not { } limit || (limit.Lower is null && limit.Upper is null))
+        if (context.Limits.Find(LimitIds.ElectricalTerminalTorque) is not { } limit || (limit.Lower is null && limit.Upper is null))
         {
             yield return finding.Measure(reading.Value, DisplayKind.Torque).Information($"The terminals were tightened to {torque.Text}.", "the maker's figure is not written");
             yield break;
@@ -248,18 +240,13 @@ internal sealed class InsulationCheck : ICheck
             yield break;
         }
 
-        if (context.Limits.Find("electrical.insulation.minimum") is not { } limit)
-        {
-            yield return finding.NotEvaluated("no pack sets a limit", "Name a limits pack.");
-            yield break;
-        }
-
+        var limit = context.Limits.Require(LimitIds.ElectricalInsulationMinimum);
         finding.Judge(reading.Value, DisplayKind.Resistance, context.State(limit));
         if (test.LeadsOff?.Value == false)
             finding.Reserve("board or inverter leads were on, which may have been tested, or damaged, with the motor").Next("Test with the board's leads off.");
         if (underVacuum is null)
             finding.Reserve("the end of the evacuation has no time, so it is not shown that the circuit was charged").Next("Write the event what: end with its time.");
-        if (finding.Passes && context.Limits.Find("electrical.insulation.good") is { Lower: { } good } && reading.Value.Value < good.Si)
+        if (finding.Passes && context.Limits.Find(LimitIds.ElectricalInsulationGood) is { Lower: { } good } && reading.Value.Value < good.Si)
             finding.Remark($"Below the {good.Text} of dry, clean insulation: warm the oil and test again.");
         yield return finding.Passes
             ? finding.Say($"Insulation resistance {test.Read.Text}.").Build()

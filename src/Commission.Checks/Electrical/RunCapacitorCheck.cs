@@ -62,8 +62,8 @@ internal sealed class RunCapacitorCheck : ICheck
             return finding.NotEvaluated("neither a capacitance nor a running current and voltage is written", "Measure it out of circuit and write read: 44.1 uF.");
         }
 
-        if (context.Limits.Find("electrical.run-capacitor.tolerance") is not { Upper: { } common } limit)
-            return finding.NotEvaluated("no pack sets a tolerance", "Name a limits pack.");
+        var limit = context.Limits.Require(LimitIds.ElectricalRunCapacitorTolerance);
+        var common = limit.Most;
         var share = capacitor.Tolerance?.Value.Si ?? common.Si;
         var label = capacitor.Label.Value.Si;
         var text = string.Create(CultureInfo.InvariantCulture, $"{capacitor.Label.Text} ± {100 * share:0.#} %");

@@ -33,13 +33,13 @@ internal sealed class SupplyVoltageCheck : ICheck
         foreach (var reading in readings)
         {
             var finding = context.Finding(this, readings.Length == 1 ? null : reading.Name).Use(reading).Use("nameplate voltage", plate);
-            if (context.Limits.Find("electrical.voltage") is { } makers)
+            if (context.Limits.Find(LimitIds.ElectricalVoltage) is { } makers)
             {
                 yield return Said(finding.Judge(reading.Value, DisplayKind.Voltage, context.State(makers)), context, reading.Value.Value);
                 continue;
             }
 
-            if (plate is null || context.Limits.Find("electrical.voltage.utilisation") is not { Upper: { } share } limit)
+            if (plate is null || context.Limits.Find(LimitIds.ElectricalVoltageUtilisation) is not { Upper: { } share } limit)
             {
                 yield return finding.NotEvaluated("the nameplate voltage is not written", "Write nameplate: {voltage: 208 to 230 V}.");
                 continue;
@@ -77,18 +77,18 @@ internal sealed class VoltageUnbalanceCheck : ICheck
     {
         var voltages = context.Get<ElectricalReadings>().LineToLine;
         if (voltages.Length == 3)
-            yield return Unbalance.Judge(context, this, voltages, "electrical.voltage-unbalance.limit", "voltages", (finding, unbalance) => Explain(context, finding, unbalance));
+            yield return Unbalance.Judge(context, this, voltages, LimitIds.ElectricalVoltageUnbalanceLimit, "voltages", (finding, unbalance) => Explain(context, finding, unbalance));
     }
 
     private static void Explain(CheckContext context, FindingBuilder finding, double unbalance)
     {
-        if (context.Limits.Find("electrical.voltage-unbalance.stop") is { Upper: { } stop } limit && unbalance > stop.Si)
+        if (context.Limits.Find(LimitIds.ElectricalVoltageUnbalanceStop) is { Upper: { } stop } limit && unbalance > stop.Si)
         {
             finding.Show(context.State(limit)).Fail($"more than {stop.Text}, above which no motor may run").Next("Stop the unit and lock it out. Look for a lost phase, a loose lug or a blown fuse; tell the utility when it comes in unbalanced.");
             return;
         }
 
-        if (context.Limits.Find("electrical.voltage-unbalance.good") is { Upper: { } good } && unbalance > good.Si && PhaseUnbalance.Derating(unbalance) is { } factor)
+        if (context.Limits.Find(LimitIds.ElectricalVoltageUnbalanceGood) is { Upper: { } good } && unbalance > good.Si && PhaseUnbalance.Derating(unbalance) is { } factor)
             finding.Remark(string.Create(CultureInfo.InvariantCulture, $"Above {good.Text} a motor is derated: it may give {100 * factor:0} % of its rated output here (NEMA MG-1, from memory)."));
     }
 }
@@ -123,16 +123,11 @@ internal sealed class StartVoltageDropCheck : ICheck
 
         var drop = Uncertain.Apply((b, l) => (b - l) / b, before.Value, lowest.Value);
         finding.Step("d", "voltage drop at start", "(V₀ − V_min)/V₀", $"({start.Before.Text} − {start.Lowest.Text})/{start.Before.Text}", context.Present.Text(drop, DisplayKind.Percentage));
-        if (context.Limits.Find("electrical.voltage-drop-at-start.limit") is not { } limit)
-        {
-            yield return finding.NotEvaluated("no pack sets a limit", "Name a limits pack.");
-            yield break;
-        }
-
+        var limit = context.Limits.Require(LimitIds.ElectricalVoltageDropAtStartLimit);
         var state = context.State(limit);
         finding.Judge(drop.On(state), DisplayKind.Percentage, state);
         var text = context.Present.Text(drop.Value, DisplayKind.Percentage);
-        if (finding.Passes && context.Limits.Find("electrical.voltage-drop-at-start.good") is { Upper: { } good } && drop.Value > good.Si)
+        if (finding.Passes && context.Limits.Find(LimitIds.ElectricalVoltageDropAtStartGood) is { Upper: { } good } && drop.Value > good.Si)
             finding.Remark($"More than the {good.Text} that a good supply shows.");
         yield return finding.Passes
             ? finding.Say($"The voltage drops by {text} at start.").Build()
@@ -161,12 +156,7 @@ internal sealed class ControlVoltageCheck : ICheck
             yield break;
         var reading = context.Readings.Plain("control voltage", ReadingName.Voltage, voltage, DisplayKind.Voltage, electrical.With);
         var finding = context.Finding(this).Use(reading);
-        if (context.Limits.Find("electrical.control-voltage.range") is not { } limit)
-        {
-            yield return finding.NotEvaluated("no pack sets a range", "Name a limits pack.");
-            yield break;
-        }
-
+        var limit = context.Limits.Require(LimitIds.ElectricalControlVoltageRange);
         finding.Judge(reading.Value, DisplayKind.Voltage, context.State(limit));
         yield return finding.Passes
             ? finding.Say($"Control voltage {voltage.Text}.").Build()

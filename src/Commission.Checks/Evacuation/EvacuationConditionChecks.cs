@@ -33,12 +33,7 @@ internal sealed class EvacuationConditionsCheck : ICheck
         if (context.Job.Evacuation is not { } evacuation)
             yield break;
         var finding = context.Finding(this).Use("ambient", evacuation.Ambient).Use("coldest part", evacuation.ColdestPart).Use("coldest part at the end", evacuation.ColdestPartAtEnd);
-        if (context.Limits.Find("evacuation.ambient") is not { Lower: not null } limit)
-        {
-            yield return finding.NotEvaluated("no pack sets a limit", "Name a limits pack.");
-            yield break;
-        }
-
+        var limit = context.Limits.Require(LimitIds.EvacuationAmbient);
         var statement = context.State(limit);
         var coldest = new[] { ("around the circuit", evacuation.Ambient), ("at the coldest part", evacuation.ColdestPart), ("at the coldest part", evacuation.ColdestPartAtEnd) }
             .Where(t => t.Item2 is not null).OrderBy(t => t.Item2!.Value.Si).FirstOrDefault();
@@ -124,7 +119,7 @@ internal sealed class NitrogenBreaksCheck : ICheck
         var finding = run.Name(context.Finding(this)).Use("wet", evacuation.Wet);
         foreach (var b in breaks)
             finding.Use("break: to", b.To).Use("break: held", b.Held);
-        var limit = context.Limits.Find("evacuation.break.count");
+        var limit = context.Limits.Find(LimitIds.EvacuationBreakCount);
         var wet = evacuation.Wet?.Value == true;
         var asked = limit is { Tier: LimitTier.Maker or LimitTier.Pack };
         if (limit is null || (!asked && !wet))
@@ -177,7 +172,7 @@ internal sealed class NitrogenBreaksCheck : ICheck
     private static IEnumerable<string> Shortcomings(CheckContext context, EvacuationRun run, EvacuationEvent b)
     {
         var present = context.Present;
-        if (b.To is { } to && context.Limits.Find("evacuation.break.to") is { } range)
+        if (b.To is { } to && context.Limits.Find(LimitIds.EvacuationBreakTo) is { } range)
         {
             var bounds = range.ToTolerance(context.Get<SiteAtmosphere>().Pressure);
             var filled = to.Value.ToAbsolute(context.Get<SiteAtmosphere>().Pressure).Si;
@@ -187,9 +182,9 @@ internal sealed class NitrogenBreaksCheck : ICheck
                 yield return $"the break at {b.At.Text} to {to.Text} went above {context.State(range).Text}";
         }
 
-        if (b.Held is { } held && context.Limits.Find("evacuation.break.time") is { Lower: { } least } && held.Value.Si < least.Si)
+        if (b.Held is { } held && context.Limits.Find(LimitIds.EvacuationBreakTime) is { Lower: { } least } && held.Value.Si < least.Si)
             yield return $"the nitrogen of the break at {b.At.Text} was left in for {held.Text}; {least.Text} are usual";
-        if (context.Limits.Find("evacuation.break.level") is not { Upper: { } deep } || run.Clock.Seconds(b.At.Value) is not { } time)
+        if (context.Limits.Find(LimitIds.EvacuationBreakLevel) is not { Upper: { } deep } || run.Clock.Seconds(b.At.Value) is not { } time)
             yield break;
         // The readings around a break jump: what counts is the lowest of the pull before it.
         var pull = run.Parts.Segments.LastOrDefault(s => s.Kind != SegmentKind.Break && s.From < time);

@@ -7,6 +7,7 @@ using Commission.Fluids.Water;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Evacuation;
@@ -96,7 +97,7 @@ internal sealed class PumpDown : IAnalysis<PumpDown>
     // As in the analysis of a pull: slow is what takes this many times the expected time.
     private const double Explained = 2.5;
 
-    private PumpDown(string? whyNot, SectionVolume? volume = null, SeriesSegment? pull = null, PullDownResult? result = null)
+    private PumpDown(Message? whyNot, SectionVolume? volume = null, SeriesSegment? pull = null, PullDownResult? result = null)
     {
         WhyNot = whyNot;
         Volume = volume;
@@ -105,7 +106,7 @@ internal sealed class PumpDown : IAnalysis<PumpDown>
     }
 
     /// <summary>Why there is no comparison; null when there is.</summary>
-    public string? WhyNot { get; }
+    public Message? WhyNot { get; }
 
     /// <summary>The volume pumped; null when it was not asked for.</summary>
     public SectionVolume? Volume { get; }
@@ -160,7 +161,7 @@ internal sealed class PumpDown : IAnalysis<PumpDown>
         {
             // Two cores side by side pass twice the viscous flow, as one of 2^¼ the bore does.
             var sides = evacuation.Ports?.Value == PortCount.Both ? 2 : 1;
-            yield return new FlowElement("a valve core", FlowElementKind.Core, context.Assume("assumption.valve-core.bore") * Math.Sqrt(Math.Sqrt(sides)), context.Assume("assumption.valve-core.length"));
+            yield return new FlowElement("a valve core", FlowElementKind.Core, context.Assume(LimitIds.AssumptionValveCoreBore) * Math.Sqrt(Math.Sqrt(sides)), context.Assume(LimitIds.AssumptionValveCoreLength));
         }
 
         foreach (var hose in evacuation.Hoses)
@@ -190,7 +191,7 @@ internal sealed class PumpDwellCheck : ICheck
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
-        if (context.Job.Evacuation is not { } evacuation || context.Limits.Find("evacuation.dwell") is not { Lower: not null } limit)
+        if (context.Job.Evacuation is not { } evacuation || context.Limits.Find(LimitIds.EvacuationDwell) is not { Lower: not null } limit)
             yield break;
         var run = context.Get<EvacuationRun>();
         var finding = run.Name(context.Finding(this)).Use("where the gauge sat", evacuation.Gauge).Use("target", evacuation.Target);

@@ -52,7 +52,7 @@ internal sealed class RiseCauseCheck : ICheck
         Explain(present, finding, hold);
         if (run.Slope is { } slope)
             finding.Measure(slope, DisplayKind.VacuumRise);
-        if (wording.NextStep(hold) is { } next)
+        if (HoldWording.NextStep(hold) is { } next)
             finding.Next(next);
         if (hold.Conclusion is HoldConclusion.Source or HoldConclusion.SteadyRiseAndSource && run.Evacuation.ColdestPartAtEnd is null)
             finding.Remark("Where water is left, each degree Celsius by which the coldest part warms adds about 6 % to its vapour pressure and looks like a steady rise: its temperature at the end is not written.");

@@ -94,7 +94,7 @@ internal sealed class VacuumRiseCheck : ICheck
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
-        if (context.Job.Evacuation is not { } evacuation || context.Limits.Find("evacuation.rise") is not { Upper: { } most } limit || limit.Companion("after") is not { } after)
+        if (context.Job.Evacuation is not { } evacuation || context.Limits.Find(LimitIds.EvacuationRise) is not { Upper: { } most } limit || limit.Companion("after") is not { } after)
             yield break;
         var run = context.Get<EvacuationRun>();
         var finding = run.Name(context.Finding(this)).Use("where the gauge sat", evacuation.Gauge).Use("isolated at", evacuation.IsolatedAt);

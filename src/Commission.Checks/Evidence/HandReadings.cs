@@ -139,7 +139,7 @@ internal sealed class HandReadings : IAnalysis<HandReadings>
     private void Add<T>(string series, string time, ReadingName reading, Given<T>? given, double si, ImmutableArray<Given<string>> with)
     {
         if (given is not null)
-            all.Add(new HandReading(series, time.Length == 0 ? series : $"{series}, {time}", reading, with, given.At, given.Text, si, given.Step));
+            all.Add(new HandReading(series, time.Length == 0 ? series : $"{series}, {time}", reading, with, given.At, given.Text, si, given.Step) { IsRatio = given is Given<Ratio> });
     }
 }
 
@@ -155,6 +155,9 @@ internal sealed class HandReadings : IAnalysis<HandReadings>
 internal sealed record HandReading(
     string Series, string Name, ReadingName Reading, ImmutableArray<Given<string>> With, SourceLocation At, string Text, double Si, double? Step)
 {
+    /// <summary>Whether it is a ratio, as a relative humidity is.</summary>
+    public bool IsRatio { get; init; }
+
     /// <summary>The reading as a finding names it.</summary>
     /// <param name="instrument">The instrument; null when the job names none.</param>
     public ReadingUse Use(string? instrument) => new(Name, Text, At, instrument);

@@ -38,7 +38,7 @@ internal sealed class RepeatedCheck : ICheck
         var finding = context.Finding(this);
         foreach (var reading in rows.SelectMany(r => r.Readings))
             finding.Use(reading.Use(null));
-        var bound = context.Limits.Find("evidence.repeated.probability")?.Lower?.Si ?? 0;
+        var bound = context.Limits.Find(LimitIds.EvidenceRepeatedProbability)?.Lower?.Si ?? 0;
         var first = new Dictionary<string, HandRow>(StringComparer.Ordinal);
         var sentences = new List<string>();
         foreach (var row in rows.Where(r => r.Readings.Length > 1))
@@ -89,9 +89,9 @@ internal sealed class RepeatedCheck : ICheck
 
     private static double? Scatter(CheckContext context, HandReading reading) => reading.Reading switch
     {
-        ReadingName.VaporPressure or ReadingName.LiquidPressure or ReadingName.TrueSuctionPressure or ReadingName.DischargePressure => Math.Abs(reading.Si) * context.Assume("assumption.running.pressure"),
-        _ when reading.Series.EndsWith("humidity", StringComparison.Ordinal) || reading.Reading == ReadingName.Current => null,
-        _ => context.Assume("assumption.running.temperature"),
+        ReadingName.VaporPressure or ReadingName.LiquidPressure or ReadingName.TrueSuctionPressure or ReadingName.DischargePressure => Math.Abs(reading.Si) * context.Assume(LimitIds.AssumptionRunningPressure),
+        _ when reading.IsRatio || reading.Reading == ReadingName.Current => null,
+        _ => context.Assume(LimitIds.AssumptionRunningTemperature),
     };
 
     private static double Apart(HandRow a, HandRow b) => a.At.Value.Clock is { } x && b.At.Value.Clock is { } y ? Math.Abs((y - x).TotalSeconds)

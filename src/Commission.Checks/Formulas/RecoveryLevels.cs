@@ -45,6 +45,13 @@ internal static class RecoveryLevels
         return Pressure.FromPascals(StandardAtmosphere - (Depth(pressureClass, fullCharge, machineBuiltBefore15November1993) * InchOfMercury));
     }
 
+    /// <summary>Whether the level is no depth at all: 0 inHg below the atmosphere.</summary>
+    /// <param name="pressureClass">Class of the appliance.</param>
+    /// <param name="fullCharge">Normal full charge of the circuit.</param>
+    /// <param name="machineBuiltBefore15November1993">Whether the recovery machine is older than 15 November 1993.</param>
+    public static bool IsAtmosphere(AppliancePressureClass pressureClass, Mass fullCharge, bool machineBuiltBefore15November1993) =>
+        pressureClass != AppliancePressureClass.Low && Depth(pressureClass, fullCharge, machineBuiltBefore15November1993) == 0;
+
     /// <summary>The level as the regulation words it.</summary>
     /// <param name="pressureClass">Class of the appliance.</param>
     /// <param name="fullCharge">Normal full charge of the circuit.</param>

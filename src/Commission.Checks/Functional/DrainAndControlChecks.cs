@@ -30,7 +30,7 @@ internal sealed class CondensateCheck : ICheck
         if (context.Job.Functional is not { } functional)
             yield break;
         var begun = context.Finding(this);
-        if (functional.DrainSlope is not null && context.Limits.Find("functional.condensate.slope") is { } limit)
+        if (functional.DrainSlope is not null && context.Limits.Find(LimitIds.FunctionalCondensateSlope) is { } limit)
             begun.Show(context.State(limit));
         var finding = Trials.Judge(
             begun,
@@ -196,7 +196,7 @@ internal sealed class PressureControlsCheck : ICheck
 
     private static bool IsTooHigh(CheckContext context, FindingBuilder finding, Given<StatedPressure> stop, Pressure atmosphere)
     {
-        if (context.Job.Equipment.Nameplate?.DesignPressure?.High is not { } design || context.Limits.Find("safety.high-pressure-switch.factor") is not { Upper: { } factor } limit)
+        if (context.Job.Equipment.Nameplate?.DesignPressure?.High is not { } design || context.Limits.Find(LimitIds.SafetyHighPressureSwitchFactor) is not { Upper: { } factor } limit)
             return false;
         var most = factor.Si * design.Value.ToGauge(atmosphere).Si;
         // What a scale is set to is no measurement: where it stops is for the test to show.

@@ -27,7 +27,7 @@ internal sealed class AdequacyCheck : IReviewCheck
         var judged = findings.Where(f => f is { Adequacy: not null, Measured: not null }).ToList();
         if (judged.Count == 0)
             yield break;
-        var usable = context.Limits.Find("instruments.adequacy.usable")?.Lower?.Si ?? 2;
+        var usable = context.Limits.Find(LimitIds.InstrumentsAdequacyUsable)?.Lower?.Si ?? 2;
         // A one-sided limit that is missed or met by little has a small distance whatever the instrument: only a band says how fine an instrument has to be.
         var weak = judged.Where(f => f.Adequacy < usable && f.Limits[0] is { LowerSi: not null, UpperSi: not null }).ToList();
         foreach (var f in weak)
@@ -98,7 +98,7 @@ internal sealed class CalibrationCurrentCheck : ICheck
     private Finding Judge(CheckContext context, UsedInstrument instrument, Given<DateOnly> calibrated)
     {
         var described = instrument.Described;
-        var limit = context.Limits.Find("instruments.calibration.interval");
+        var limit = context.Limits.Find(LimitIds.InstrumentsCalibrationInterval);
         var months = limit?.Upper?.Si ?? 12;
         var period = described.Interval?.Value ?? new CalendarPeriod((int)months, 0);
         var due = period.After(calibrated.Value);

@@ -34,7 +34,7 @@ internal sealed class InstrumentResidualsFigure : IFigureSource
         var present = context.Present;
         var unit = present.Unit(DisplayKind.TemperatureDifference);
         var factor = present.Units[DisplayKind.TemperatureDifference].Unit.Factor;
-        var good = context.Limits.Find("instruments.ice-point.good")?.Upper?.Si;
+        var good = context.Limits.Find(LimitIds.InstrumentsIcePointGood)?.Upper?.Si;
         return new FigureData
         {
             Id = "instrument-residuals",

@@ -50,7 +50,7 @@ internal sealed class ZeroPressureCheck : ICheck
         var offset = shown.Value.Si;
         var text = context.Present.Text(offset, DisplayKind.Pressure);
         finding.Step("p₀", "reading open to air", "as read", shown.Text, text, "taken off every reading of this gauge");
-        if (instrument.FullScaleSi is not { } scale || context.Limits.Find("instruments.zero-pressure") is not { } limit)
+        if (instrument.FullScaleSi is not { } scale || context.Limits.Find(LimitIds.InstrumentsZeroPressure) is not { } limit)
             return finding.Information($"{instrument.Id} shows {text} open to air; taken off its readings.", "no full scale is written, so the offset cannot be set against it");
         finding.Use($"{instrument.Id}: full scale", instrument.Described.FullScale, instrument.Id);
         var share = Uncertain.Abs(context.Scope.Reading(offset, 1.0 * instrument.ZeroCause) / scale);
@@ -108,8 +108,7 @@ internal sealed class KnownPressureCheck : ICheck
         finding.Step(
             "e", "error at the known pressure", "p_read − p_zero − p_applied",
             $"{shown.Text} − ({zero?.Text ?? "0"}) − {check.Applied.Text}", present.Text(error, DisplayKind.PressureDifference));
-        if (context.Limits.Find("instruments.known-pressure") is not { } limit)
-            return finding.NotEvaluated("no pack sets a limit", "Name a limits pack.");
+        var limit = context.Limits.Require(LimitIds.InstrumentsKnownPressure);
         finding.Judge(Uncertain.Abs(error / applied), DisplayKind.Percentage, context.State(limit));
         if (check.Applied.Stated is null)
             finding.Reserve("the reference has no stated uncertainty, so the error is reported and not corrected").Next("State the reference's uncertainty with the applied pressure.");
@@ -169,7 +168,7 @@ internal sealed class RestedCylinderCheck : ICheck
         var bubble = fluid.BubbleAtTemperature(temperature.Value);
         if (!bubble.Ok)
             return finding.NotEvaluated(bubble.Reason!, "Check the cylinder's temperature.");
-        var model = context.Causes.Enter(new RootCause($"{info.Designation}: equation of state", "share of the pressure", context.Assume(info.IsBlend ? "assumption.refrigerant.blend" : "assumption.refrigerant.pure") * bubble.Value.Pressure), DisplayKind.PressureDifference);
+        var model = context.Causes.Enter(new RootCause($"{info.Designation}: equation of state", "share of the pressure", context.Assume(info.IsBlend ? LimitIds.AssumptionRefrigerantBlend : LimitIds.AssumptionRefrigerantPure) * bubble.Value.Pressure), DisplayKind.PressureDifference);
         var expected = Uncertain.WithPartials(bubble.Value.Pressure, (temperature, bubble.Value.PressureSlope)) + context.Scope.Reading(0, 1.0 * model);
         var difference = (reading.Value - expected) / expected.Value;
         var present = context.Present;
@@ -177,10 +176,9 @@ internal sealed class RestedCylinderCheck : ICheck
         finding
             .Step("p_b", "bubble pressure at the cylinder's temperature", "p_bubble(T)", check.Temperature.Text, present.Text(bubble.Value.Pressure - atmosphere, DisplayKind.Pressure), fluid.Papers[0].Citation)
             .Step("e", "difference as a share of it", "(p − p_b)/p_b", $"{present.Text(reading.Value.Value - atmosphere, DisplayKind.Pressure)} against {present.Text(bubble.Value.Pressure - atmosphere, DisplayKind.Pressure)}", present.Text(difference, DisplayKind.Percentage));
-        if (context.Limits.Find("instruments.cylinder") is not { } limit)
-            return finding.NotEvaluated("no pack sets a limit", "Name a limits pack.");
+        var limit = context.Limits.Require(LimitIds.InstrumentsCylinder);
         finding.Judge(Uncertain.Abs(difference), DisplayKind.Percentage, context.State(limit));
-        if (context.Limits.Find("instruments.cylinder.rest") is { Lower: { } rest } && !(check.Rested?.Value.Si >= rest.Si))
+        if (context.Limits.Find(LimitIds.InstrumentsCylinderRest) is { Lower: { } rest } && !(check.Rested?.Value.Si >= rest.Si))
             finding.Reserve($"the cylinder is not shown to have rested {rest.Text}").Next("Let the cylinder rest longer out of the sun, or check against nitrogen on a test gauge.");
         if (check.Virgin?.Value == false)
             finding.Reserve("a cylinder of recovered refrigerant may hold air or another blend").Next("Use a cylinder of virgin refrigerant, or check against nitrogen on a test gauge.");

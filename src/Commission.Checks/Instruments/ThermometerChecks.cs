@@ -50,10 +50,9 @@ internal sealed class IcePointCheck : ICheck
             finding.Step("r", "residual after adjusting", "T_adjusted − 0 °C", adjusted.Text, present.Text(left, DisplayKind.TemperatureDifference), "taken off every reading of this instrument");
         }
 
-        if (context.Limits.Find("instruments.ice-point.replace") is not { } replace)
-            return finding.NotEvaluated("no pack sets a limit", "Name a limits pack.");
+        var replace = context.Limits.Require(LimitIds.InstrumentsIcePointReplace);
         finding.Judge(size, DisplayKind.TemperatureDifference, context.State(replace));
-        var good = context.Limits.Find("instruments.ice-point.good");
+        var good = context.Limits.Find(LimitIds.InstrumentsIcePointGood);
         var off = present.Text(Math.Abs(error), DisplayKind.TemperatureDifference);
         var way = error > 0 ? "high" : "low";
         if (!finding.Passes)
@@ -113,14 +112,13 @@ internal sealed class WarmPointCheck : ICheck
             .Use($"{instrument.Id}: bath temperature", check.Applied, instrument.Id)
             .Use($"{instrument.Id}: in the bath", shown, instrument.Id)
             .Step("e", "error in the warm bath", "T_read − T_reference", $"{shown.Text} − {check.Applied.Text}", context.Present.Text(error, DisplayKind.TemperatureDifference));
-        if (context.Limits.Find("instruments.warm-point.range") is { } range && range.ToTolerance() is var span
+        if (context.Limits.Find(LimitIds.InstrumentsWarmPointRange) is { } range && range.ToTolerance() is var span
             && (check.Applied.Value.Si < span.Lower || check.Applied.Value.Si > span.Upper))
         {
             finding.Remark($"The bath was outside {context.State(range).Text}, where liquid lines run.");
         }
 
-        if (context.Limits.Find("instruments.warm-point.replace") is not { } replace)
-            return finding.NotEvaluated("no pack sets a limit", "Name a limits pack.");
+        var replace = context.Limits.Require(LimitIds.InstrumentsWarmPointReplace);
         finding.Judge(context.Scope.Reading(Math.Abs(error), [.. terms]), DisplayKind.TemperatureDifference, context.State(replace));
         var off = context.Present.Text(Math.Abs(error), DisplayKind.TemperatureDifference);
         if (check.Applied.Stated is null)
@@ -173,8 +171,7 @@ internal sealed class BoilingPointCheck : ICheck
             .Step(atmosphere.Step)
             .Step("T_b", "boiling point of water at the site", "T_sat(p_atm)", context.Present.Text(atmosphere.Value.Value, DisplayKind.AbsolutePressure), context.Present.Text(boiling, DisplayKind.Temperature), "IAPWS-95, Wagner and Pruß 2002")
             .Step("e", "error in boiling water", "T_read − T_b", $"{shown.Text} − {context.Present.Text(boiling.Value, DisplayKind.Temperature)}", context.Present.Text(error.Value, DisplayKind.TemperatureDifference));
-        if (context.Limits.Find("instruments.boiling-point.replace") is not { } replace)
-            return finding.NotEvaluated("no pack sets a limit", "Name a limits pack.");
+        var replace = context.Limits.Require(LimitIds.InstrumentsBoilingPointReplace);
         finding.Judge(size, DisplayKind.TemperatureDifference, context.State(replace));
         var off = context.Present.Text(size.Value, DisplayKind.TemperatureDifference);
         return finding.Passes
@@ -217,8 +214,7 @@ internal sealed class PairAgreementCheck : ICheck
         if (other is not null)
             terms.Add(-sign * other.ZeroCause);
         finding.Step("d", "difference of the pair", "T_a − T_b", $"{pair.Read.Text} − {pair.Other.Text}", context.Present.Text(difference, DisplayKind.TemperatureDifference));
-        if (context.Limits.Find("instruments.pair-agreement") is not { } limit)
-            return finding.NotEvaluated("no pack sets a limit", "Name a limits pack.");
+        var limit = context.Limits.Require(LimitIds.InstrumentsPairAgreement);
         finding.Judge(context.Scope.Reading(Math.Abs(difference), [.. terms]), DisplayKind.TemperatureDifference, context.State(limit));
         var text = context.Present.Text(Math.Abs(difference), DisplayKind.TemperatureDifference);
         return finding.Passes
@@ -258,7 +254,7 @@ internal sealed class WickCheck : ICheck
             return finding.NotEvaluated("nothing is written of the wick", "Write wick: {clean: yes, wetted: yes, air speed: 800 fpm}.");
         if (wick.Clean?.Value == false || wick.Wetted?.Value == false)
             return finding.Decide(false).Say($"The wick of {instrument.Id} was {(wick.Clean?.Value == false ? "not clean" : "dry")}: its wet bulb reads too warm.").Next(Help.WhenItFails).Build();
-        if (wick.AirSpeed is { } speed && context.Limits.Find("air.wet-bulb.velocity") is { } limit)
+        if (wick.AirSpeed is { } speed && context.Limits.Find(LimitIds.AirWetBulbVelocity) is { } limit)
         {
             var reading = context.Readings.Plain($"{instrument.Id}: air over the wick", ReadingName.AirVelocity, speed, DisplayKind.Velocity);
             finding.Use(reading).Judge(reading.Value, DisplayKind.Velocity, context.State(limit));

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Commission.Jobs.Model;
+using Commission.Messages;
 
 namespace Commission.Checks.Kernel;
 
@@ -60,12 +61,7 @@ internal sealed class EvacuationClock
 
     /// <summary>A span of time in words: <c>45 s</c>, <c>9.5 min</c>, <c>3.2 h</c>.</summary>
     /// <param name="seconds">The span, s, not negative.</param>
-    public static string Span(double seconds) => seconds switch
-    {
-        < 100 => string.Create(CultureInfo.InvariantCulture, $"{seconds:0} s"),
-        < 10_000 => string.Create(CultureInfo.InvariantCulture, $"{Trimmed(seconds / 60)} min"),
-        _ => string.Create(CultureInfo.InvariantCulture, $"{Trimmed(seconds / 3600)} h"),
-    };
+    public static string Span(double seconds) => MessageWriter.Span(seconds);
 
     private static string Trimmed(double value) => Math.Round(value, 1).ToString("0.#", CultureInfo.InvariantCulture);
 }

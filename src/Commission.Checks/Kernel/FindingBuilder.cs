@@ -4,6 +4,7 @@ using Commission.Jobs.Model;
 using Commission.Measurement.Decisions;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 using BudgetLine = Commission.Records.Findings.BudgetLine;
 
@@ -22,16 +23,16 @@ public sealed class FindingBuilder
     private readonly List<string> instruments = [];
     private readonly List<TraceStep> trace = [];
     private readonly List<LimitStatement> limits = [];
-    private readonly List<string> remarks = [];
+    private readonly List<Message> remarks = [];
     private MeasuredQuantity? measured;
     private ImmutableArray<BudgetLine> budget = [];
     private StripPosition? strip;
     private Verdict verdict = Verdict.Information;
     private Decision? decision;
-    private string? reservation;
-    private string? reason;
-    private string? statement;
-    private string? next;
+    private readonly List<Message> reservations = [];
+    private Message? reason;
+    private Message? statement;
+    private Message? next;
 
     internal FindingBuilder(CheckContext context, ICheck check, string? subject)
     {
@@ -155,17 +156,17 @@ public sealed class FindingBuilder
 
     /// <summary>Makes a pass conditional because something it rests on was not shown. A verdict that is no pass stays.</summary>
     /// <param name="why">What was not shown.</param>
-    public FindingBuilder Reserve(string why)
+    public FindingBuilder Reserve(Message why)
     {
         if (verdict is Verdict.Pass)
             verdict = Verdict.ConditionalPass;
-        reservation = reservation is null ? why : $"{reservation}; {why}";
+        reservations.Add(why);
         return this;
     }
 
     /// <summary>Turns whatever was judged into a failure for a reason beyond the number: a danger, a condition not met.</summary>
     /// <param name="why">The reason.</param>
-    public FindingBuilder Fail(string why)
+    public FindingBuilder Fail(Message why)
     {
         verdict = Verdict.Fail;
         reason = why;
@@ -174,7 +175,7 @@ public sealed class FindingBuilder
 
     /// <summary>The sentence of the finding.</summary>
     /// <param name="sentence">One plain sentence.</param>
-    public FindingBuilder Say(string sentence)
+    public FindingBuilder Say(Message sentence)
     {
         statement = sentence;
         return this;
@@ -182,16 +183,16 @@ public sealed class FindingBuilder
 
     /// <summary>A remark that stands behind the sentence, such as a maker's figure looser than common practice.</summary>
     /// <param name="remark">One plain sentence; nothing happens without one.</param>
-    public FindingBuilder Remark(string? remark)
+    public FindingBuilder Remark(Message? remark)
     {
-        if (!string.IsNullOrEmpty(remark))
+        if (remark is not (null or { PlainText: "" }))
             remarks.Add(remark);
         return this;
     }
 
     /// <summary>What a technician does next.</summary>
     /// <param name="step">One plain sentence.</param>
-    public FindingBuilder Next(string step)
+    public FindingBuilder Next(Message step)
     {
         next = step;
         return this;
@@ -200,21 +201,21 @@ public sealed class FindingBuilder
     /// <summary>Ends as not evaluated.</summary>
     /// <param name="why">Why it could not be judged.</param>
     /// <param name="todo">What would make it possible.</param>
-    public Finding NotEvaluated(string why, string todo)
+    public Finding NotEvaluated(Message why, Message todo)
     {
         verdict = Verdict.NotEvaluated;
         decision = null;
         strip = null;
         reason = why;
         next = todo;
-        statement ??= string.Create(CultureInfo.InvariantCulture, $"Not evaluated: {why}.");
+        statement ??= CommonMessages.NotEvaluated(why);
         return Build();
     }
 
     /// <summary>Ends as information: nothing sets a limit.</summary>
     /// <param name="sentence">The sentence.</param>
     /// <param name="why">What kind of information it is, or why no limit applies.</param>
-    public Finding Information(string sentence, string? why = null)
+    public Finding Information(Message sentence, Message? why = null)
     {
         verdict = Verdict.Information;
         decision = null;
@@ -226,28 +227,34 @@ public sealed class FindingBuilder
 
     /// <summary>The finished finding.</summary>
     /// <exception cref="InvalidOperationException">The check gave no sentence: a fault of this program.</exception>
-    public Finding Build() => new()
+    public Finding Build()
     {
-        Check = check.Id,
-        Phase = check.Phase,
-        Title = check.Title,
-        Subject = subject,
-        Verdict = verdict,
-        Reservation = reservation,
-        Reason = reason,
-        Statement = Sentence(),
-        NextStep = next,
-        Measured = measured,
-        Limits = [.. limits],
-        ProbabilityOfConformity = decision?.ProbabilityOfConformity,
-        MaximumFalseAccept = decision?.MaximumFalseAccept,
-        Adequacy = decision?.Adequacy.Ratio,
-        Trace = [.. trace],
-        Readings = [.. readings],
-        Instruments = [.. instruments],
-        Budget = budget,
-        Strip = strip,
-    };
+        Message[] sentences = [statement ?? throw new InvalidOperationException($"{check.Id} has no statement."), .. remarks];
+        var messages = new FindingMessages([.. sentences]) { Reason = reason, Reservation = [.. reservations], NextStep = next };
+        return new Finding
+        {
+            Check = check.Id,
+            Phase = check.Phase,
+            Title = check.Title,
+            Subject = subject,
+            Verdict = verdict,
+            Reservation = reservations.Count == 0 ? null : string.Join("; ", reservations.Select(context.Present.Text)),
+            Reason = reason is null ? null : context.Present.Text(reason),
+            Statement = string.Join(" ", sentences.Select(context.Present.Text)),
+            NextStep = next is null ? null : context.Present.Text(next),
+            Messages = messages.HasMessage ? messages : null,
+            Measured = measured,
+            Limits = [.. limits],
+            ProbabilityOfConformity = decision?.ProbabilityOfConformity,
+            MaximumFalseAccept = decision?.MaximumFalseAccept,
+            Adequacy = decision?.Adequacy.Ratio,
+            Trace = [.. trace],
+            Readings = [.. readings],
+            Instruments = [.. instruments],
+            Budget = budget,
+            Strip = strip,
+        };
+    }
 
     private static StripPosition? Strip(Uncertain y, LimitStatement limit)
     {
@@ -269,12 +276,6 @@ public sealed class FindingBuilder
         return y.StandardUncertainty > 0
             ? new StripPosition(At(y.Value), At(y.Value - y.Expanded), At(y.Value + y.Expanded), lower is not null, upper is not null)
             : new StripPosition(At(y.Value), null, null, lower is not null, upper is not null);
-    }
-
-    private string Sentence()
-    {
-        var sentence = statement ?? throw new InvalidOperationException($"{check.Id} has no statement.");
-        return remarks.Count == 0 ? sentence : sentence + " " + string.Join(" ", remarks);
     }
 
     private void AddReading(ReadingUse use)

@@ -5,7 +5,10 @@ using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
+using Commission.Records;
 using Commission.Records.Findings;
+using QuantityValue = Commission.Messages.QuantityValue;
 
 namespace Commission.Checks.Kernel;
 
@@ -19,6 +22,9 @@ public sealed class Presentation
 
     /// <summary>Units and decimals for each kind of number.</summary>
     public UnitSystem Units { get; }
+
+    /// <summary>The language of the record.</summary>
+    public Language Language { get; } = Language.English;
 
     /// <summary>The preset: <c>us</c> or <c>si</c>.</summary>
     public string Preset => Units.Preset;
@@ -60,6 +66,16 @@ public sealed class Presentation
         ArgumentNullException.ThrowIfNull(y);
         return y.StandardUncertainty > 0 ? QuantityFormat.Format(y.Value, y.Expanded, Units[kind]) : Text(y.Value, kind);
     }
+
+    /// <summary>A number with its unit as a message carries it.</summary>
+    /// <param name="si">The number in SI.</param>
+    /// <param name="kind">What it is.</param>
+    /// <param name="decimals">Decimals.</param>
+    public QuantityValue Value(double si, DisplayKind kind, int decimals) => QuantityWriter.Of(si, Units[kind].Unit, decimals);
+
+    /// <summary>A message as text, in the language of the record.</summary>
+    /// <param name="message">The message.</param>
+    public string Text(Message message) => RecordWords.Text(message, Language);
 
     /// <summary>The number alone, without its unit, for cells of tables whose head names the unit. A compound prints its unit all the same.</summary>
     /// <param name="si">The number in SI.</param>

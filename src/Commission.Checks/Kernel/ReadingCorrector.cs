@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Commission.Checks.Limits;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Corrections;
@@ -103,7 +104,7 @@ public sealed class ReadingCorrector
         {
             var corrected = checks.Correct(context.Scope, value, new CorrectionPrinter(si => present.Text(si, DisplayKind.Pressure), si => present.Text(si, DisplayKind.PressureDifference)));
             value = corrected.Value;
-            afterZero = corrected.Steps.FirstOrDefault(s => s.Name == "zero")?.After ?? shown;
+            afterZero = corrected.Steps.FirstOrDefault(s => s.Kind == CorrectionKind.Zero)?.After ?? shown;
             EnterUnits(value, DisplayKind.PressureDifference);
             Explain(name, instrument!.Id, corrected, steps, DisplayKind.Pressure);
             UseChecks(instrument, uses);
@@ -144,7 +145,7 @@ public sealed class ReadingCorrector
         var value = context.Scope.Reading(given.Value.Si, [.. terms]);
         if (instrument?.IcePoint is { } ice)
         {
-            var corrected = ice.Correct(context.Scope, value, print, context.Assume("assumption.thermocouple.warming"));
+            var corrected = ice.Correct(context.Scope, value, print, context.Assume(LimitIds.AssumptionThermocoupleWarming));
             value = corrected.Value;
             EnterUnits(value, DisplayKind.TemperatureDifference);
             Explain(name, instrument.Id, corrected, steps, DisplayKind.Temperature);
@@ -172,12 +173,12 @@ public sealed class ReadingCorrector
     {
         foreach (var cause in value.Budget.Select(line => line.Cause).Where(c => context.Causes.KindOf(c) is null))
         {
-            if (cause.Name.EndsWith(": accuracy", StringComparison.Ordinal))
+            if (cause.Kind == CauseKind.Accuracy)
                 continue;
-            context.Causes.Enter(cause, cause.Name switch
+            context.Causes.Enter(cause, cause.Kind switch
             {
-                var n when n.EndsWith("wire away from the ice point", StringComparison.Ordinal) || n.EndsWith("air around the clamp", StringComparison.Ordinal) => DisplayKind.Percentage,
-                var n when n.EndsWith("cold junction", StringComparison.Ordinal) => DisplayKind.Number,
+                CauseKind.ShareOfDistance => DisplayKind.Percentage,
+                CauseKind.ColdJunction => DisplayKind.Number,
                 _ => kind,
             });
         }
@@ -199,14 +200,14 @@ public sealed class ReadingCorrector
     {
         foreach (var step in corrected.Steps)
         {
-            var (formula, source) = step.Name switch
+            var (words, formula, source) = step.Kind switch
             {
-                "zero" => ("reading − reading open to air", "a zero offset is always removed"),
-                "known points" => ("along the line through zero and the known pressure", step.Applied ? "point-to-point correction; the reference states its uncertainty" : "reported, not corrected"),
-                "ice point" => ("reading − (reading in ice − 0 °C)", "ice point of water, 0 °C"),
-                _ => ("reading − f · (ambient − reading)", "mean of the range of f: common practice, no source"),
+                CorrectionKind.Zero => ("zero", "reading − reading open to air", "a zero offset is always removed"),
+                CorrectionKind.KnownPoints => ("known points", "along the line through zero and the known pressure", step.Applied ? "point-to-point correction; the reference states its uncertainty" : "reported, not corrected"),
+                CorrectionKind.IcePoint => ("ice point", "reading − (reading in ice − 0 °C)", "ice point of water, 0 °C"),
+                _ => ("clamp", "reading − f · (ambient − reading)", "mean of the range of f: common practice, no source"),
             };
-            steps.Add(new TraceStep(step.Name, $"{name}: {step.Name} of {instrument}", formula, step.Text, context.Present.Text(step.After, kind), source));
+            steps.Add(new TraceStep(words, $"{name}: {words} of {instrument}", formula, step.Text, context.Present.Text(step.After, kind), source) { Correction = step.Kind, Instrument = instrument });
         }
     }
 

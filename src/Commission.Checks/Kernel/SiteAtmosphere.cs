@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Commission.Checks.Limits;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Atmosphere;
 using Commission.Measurement.Quantities;
@@ -62,7 +63,7 @@ public sealed class SiteAtmosphere : IAnalysis<SiteAtmosphere>
             {
                 // A barometer of unknown make still beats the standard atmosphere; half a hectopascal of its last digit is not all of it.
                 terms.Add(1.0 * context.Causes.Enter(
-                    RootCause.FromHalfWidth("barometer", "no accuracy stated: as wide as the standard uncertainty of the weather", context.Assume("assumption.atmosphere.weather") / 2),
+                    RootCause.FromHalfWidth("barometer", "no accuracy stated: as wide as the standard uncertainty of the weather", context.Assume(LimitIds.AssumptionAtmosphereWeather) / 2),
                     DisplayKind.PressureDifference));
             }
 
@@ -76,7 +77,7 @@ public sealed class SiteAtmosphere : IAnalysis<SiteAtmosphere>
         var elevation = site.Elevation?.Value ?? Length.FromMeters(0);
         var pressure = StandardAtmosphere.At(elevation);
         var weather = context.Causes.Enter(
-            new RootCause("weather", "barometric pressure moves about the standard atmosphere; no barometer was read", context.Assume("assumption.atmosphere.weather")),
+            new RootCause("weather", "barometric pressure moves about the standard atmosphere; no barometer was read", context.Assume(LimitIds.AssumptionAtmosphereWeather)),
             DisplayKind.PressureDifference);
         return new SiteAtmosphere(
             context.Scope.Reading(pressure.Si, 1.0 * weather),

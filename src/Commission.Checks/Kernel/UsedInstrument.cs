@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
+using Commission.Checks.Limits;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Corrections;
@@ -32,19 +33,19 @@ public sealed class UsedInstrument
         Described = described;
         accuracyCause = new(() => Statement is { } s
             ? s.ToRootCause($"{Id}: accuracy", $"maker's statement, {s.Canonical}")
-            : RootCause.FromHalfWidth($"{Id}: accuracy", SensorWords() is { } words ? $"{words}, tolerance as new" : "no accuracy stated", 1));
+            : RootCause.FromHalfWidth($"{Id}: accuracy", SensorWords() is { } words ? $"{words}, tolerance as new" : "no accuracy stated", 1, kind: CauseKind.Accuracy));
         repeatabilityCause = new(() => context.Causes.Enter(
-            RootCause.FromHalfWidth($"{Id}: repeatability", "share of full scale, common practice", context.Assume("assumption.gauge.repeatability") * (FullScaleSi ?? 0)),
+            RootCause.FromHalfWidth($"{Id}: repeatability", "share of full scale, common practice", context.Assume(LimitIds.AssumptionGaugeRepeatability) * (FullScaleSi ?? 0)),
             DisplayKind.PressureDifference));
         zeroCause = new(() => context.Causes.Enter(RootCause.FromResolution($"{Id}: reading of the check", "one step of the indication", ResolutionSi ?? 0), StepKind));
         bathCause = new(() => context.Causes.Enter(
-            RootCause.FromHalfWidth($"{Id}: ice bath", "a good ice bath, common practice", context.Assume("assumption.ice-bath")), DisplayKind.TemperatureDifference));
+            RootCause.FromHalfWidth($"{Id}: ice bath", "a good ice bath, common practice", context.Assume(LimitIds.AssumptionIceBath)), DisplayKind.TemperatureDifference));
         points = new(() => described.Checks is { } checks && (checks.Zero ?? (object?)checks.KnownPressure) is not null ? Points(checks) : null);
         icePoint = new(() => described.Checks?.IcePoint is { } ice
             ? new Corrections.IcePointCheck(Id, (ice.Adjusted ?? ice.Read).Value.Si, ResolutionSi, ThermocoupleClass)
             : null);
         coupling = new(() => new ClampCoupling(
-            Id, 0, context.Assume(Insulated ? "assumption.clamp.insulated" : "assumption.clamp.bare"), Insulated ? "insulated clamp, common practice, no source" : "bare clamp, common practice, no source"));
+            Id, 0, context.Assume(Insulated ? LimitIds.AssumptionClampInsulated : LimitIds.AssumptionClampBare), Insulated ? "insulated clamp, common practice, no source" : "bare clamp, common practice, no source"));
     }
 
     /// <summary>The instrument as the job describes it.</summary>

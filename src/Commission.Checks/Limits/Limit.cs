@@ -41,6 +41,12 @@ internal sealed record Limit
     /// <summary>Upper bound; of a tolerance its half width.</summary>
     public LimitFigure? Upper { get; init; }
 
+    /// <summary>The lower bound of a limit whose form has one.</summary>
+    public LimitFigure Least => Lower ?? throw new InvalidOperationException($"{Definition.Id} has no lower bound.");
+
+    /// <summary>The upper bound of a limit whose form has one.</summary>
+    public LimitFigure Most => Upper ?? throw new InvalidOperationException($"{Definition.Id} has no upper bound.");
+
     /// <summary>Value to aim for.</summary>
     public LimitFigure? Target { get; init; }
 

@@ -22,8 +22,42 @@ internal sealed record LimitDefinition(
     DecisionRule Rule,
     ImmutableArray<LimitCompanion> Companions)
 {
-    /// <summary>The first part of the id, which groups limits: <c>evacuation</c>.</summary>
-    public string Group => Id[..Id.IndexOf('.', StringComparison.Ordinal)];
+    /// <summary>The group it belongs to, which is the first part of its id.</summary>
+    public LimitGroup Group { get; } = Id[..Id.IndexOf('.', StringComparison.Ordinal)] switch
+    {
+        "instruments" => LimitGroup.Instruments,
+        "pressure-test" => LimitGroup.PressureTest,
+        "evacuation" => LimitGroup.Evacuation,
+        "charge" => LimitGroup.Charge,
+        "air" => LimitGroup.Air,
+        "compressor" => LimitGroup.Compressor,
+        "electrical" => LimitGroup.Electrical,
+        "piping" => LimitGroup.Piping,
+        "safety" => LimitGroup.Safety,
+        "refrigerant" => LimitGroup.Refrigerant,
+        "functional" => LimitGroup.Functional,
+        "evidence" => LimitGroup.Evidence,
+        "assumption" => LimitGroup.Assumption,
+        var other => throw new InvalidOperationException($"{other} is no group of limits."),
+    };
+}
+
+/// <summary>A group of limits: a phase of the work, or what computations assume.</summary>
+internal enum LimitGroup
+{
+    Instruments,
+    PressureTest,
+    Evacuation,
+    Charge,
+    Air,
+    Compressor,
+    Electrical,
+    Piping,
+    Safety,
+    Refrigerant,
+    Functional,
+    Evidence,
+    Assumption,
 }
 
 /// <summary>Every limit this program knows, read once when the first is asked for.</summary>

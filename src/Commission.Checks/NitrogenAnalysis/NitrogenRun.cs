@@ -127,15 +127,15 @@ internal sealed class NitrogenRun : IAnalysis<NitrogenRun>
 
     private double Step(NitrogenRows rows) => Gauge?.ResolutionFor(Dimension.PressureDifference) ?? rows.Step;
 
-    private double Repeatability(double gauge) => context.Assume("assumption.gauge.repeatability") * (Gauge?.FullScaleSi ?? gauge);
+    private double Repeatability(double gauge) => context.Assume(LimitIds.AssumptionGaugeRepeatability) * (Gauge?.FullScaleSi ?? gauge);
 
     private double AtmosphereChange(NitrogenRows rows) => rows.IsAbsolute || rows.BarometerAtBothEnds
         ? 0
-        : Math.Min(context.Assume("assumption.atmosphere.change") * rows.Length / Hour, context.Assume("assumption.atmosphere.weather") * Math.Sqrt(3));
+        : Math.Min(context.Assume(LimitIds.AssumptionAtmosphereChange) * rows.Length / Hour, context.Assume(LimitIds.AssumptionAtmosphereWeather) * Math.Sqrt(3));
 
     private double GasMinusClamp(double first, double last)
     {
-        var limit = context.Limits.Find("assumption.nitrogen.temperature");
+        var limit = context.Limits.Find(LimitIds.AssumptionNitrogenTemperature);
         return Math.Max(limit?.Target?.Si ?? 0, (limit?.Companion("of change") ?? 0) * Math.Abs(last - first));
     }
 }

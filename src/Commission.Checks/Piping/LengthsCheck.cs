@@ -30,10 +30,10 @@ internal sealed class LengthsCheck : ICheck
             yield break;
         (string Subject, string LimitId, Uncertain? Value, bool Asked)[] measures =
         [
-            ("total", "piping.total-length", lines.Total, true),
-            ("longest run", "piping.longest-run", lines.Longest, true),
-            ("first branch to the farthest unit", "piping.first-branch", lines.FirstBranch, lines.FirstBranch is not null),
-            ("height difference", "piping.height-difference", lines.Height, true),
+            ("total", LimitIds.PipingTotalLength, lines.Total, true),
+            ("longest run", LimitIds.PipingLongestRun, lines.Longest, true),
+            ("first branch to the farthest unit", LimitIds.PipingFirstBranch, lines.FirstBranch, lines.FirstBranch is not null),
+            ("height difference", LimitIds.PipingHeightDifference, lines.Height, true),
         ];
         var branching = context.Job.Equipment.System.Value is SystemKind.MultiSplit or SystemKind.VRF;
         var judged = false;
@@ -45,21 +45,21 @@ internal sealed class LengthsCheck : ICheck
             if (limit is null && !(branching && asked))
                 continue;
             judged = true;
-            yield return Judge(context, lines, subject, value, limit);
+            yield return Judge(context, lines, subject, id == LimitIds.PipingHeightDifference, value, limit);
         }
 
         if (!judged)
             yield return Information(context, lines);
     }
 
-    private Finding Judge(CheckContext context, LineNetwork lines, string subject, Uncertain? value, Limit? limit)
+    private Finding Judge(CheckContext context, LineNetwork lines, string subject, bool isHeight, Uncertain? value, Limit? limit)
     {
         var finding = Begin(context, lines, subject);
         if (value is null)
         {
             return finding.NotEvaluated(
-                subject == "height difference" ? "no rise is written" : "the lines are not written as a tree from the outdoor unit to the indoor units",
-                subject == "height difference" ? "Write rise with each line: how much higher its indoor end is." : "Write to and from with each run.");
+                isHeight ? "no rise is written" : "the lines are not written as a tree from the outdoor unit to the indoor units",
+                isHeight ? "Write rise with each line: how much higher its indoor end is." : "Write to and from with each run.");
         }
 
         finding.Measure(value, DisplayKind.Length);
@@ -133,8 +133,8 @@ internal sealed class LongLineCheck : ICheck
         foreach (var accessory in asked)
             finding.Use("asked for on long lines", accessory);
         finding.Measure(longest, DisplayKind.Length);
-        var length = context.Limits.Find("piping.long-line.length");
-        var rise = context.Limits.Find("piping.long-line.rise");
+        var length = context.Limits.Find(LimitIds.PipingLongLineLength);
+        var rise = context.Limits.Find(LimitIds.PipingLongLineRise);
         var isLong = length?.Upper is { } most && longest.Value > most.Si;
         var isHigh = rise?.Upper is { } highest && lines.Height is { } height && height.Value > highest.Si;
         foreach (var limit in new[] { length, rise })

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Commission.Checks.Circuit;
 using Commission.Checks.Formulas;
 using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
 using Commission.Fluids;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
@@ -132,7 +133,7 @@ internal sealed class CircuitFlow : IAnalysis<CircuitFlow>
     {
         this.context = context;
         capacityDoubt = new(() => context.Scope.Reading(
-            0, 1.0 * context.Causes.Enter(RootCause.FromHalfWidth("capacity in these conditions", "rated capacity, common practice", context.Assume("assumption.capacity.rated")), DisplayKind.Percentage)));
+            0, 1.0 * context.Causes.Enter(RootCause.FromHalfWidth("capacity in these conditions", "rated capacity, common practice", context.Assume(LimitIds.AssumptionCapacityRated)), DisplayKind.Percentage)));
         var analysis = context.Get<ChargeAnalysis>();
         HasReadings = analysis.Rows.Any(r => r.Mode == OperatingMode.Cooling && r.Written is { VaporPressure: not null, LiquidPressure: not null });
         Row = analysis.Judged(OperatingMode.Cooling, ChargeCycle.Has);

@@ -170,12 +170,7 @@ internal sealed class SupportsCheck : ICheck
             yield break;
         var distance = Written.Reading(context, "distance of supports", every, DisplayKind.Length);
         var finding = context.Finding(this).Use(distance);
-        if (context.Limits.Find("piping.supports") is not { } limit)
-        {
-            yield return finding.Information($"Supports every {every.Text}.", "nobody sets a limit");
-            yield break;
-        }
-
+        var limit = context.Limits.Require(LimitIds.PipingSupports);
         var state = context.State(limit);
         finding.Judge(distance.Value.On(state), DisplayKind.Length, state);
         yield return finding.Passes
@@ -204,7 +199,7 @@ internal sealed class TrapsCheck : ICheck
         var checks = context.Job.PipingChecks;
         var written = checks?.RiserTraps;
         var inLines = context.Job.Equipment.Piping.Select(r => r.Vapor?.Traps).Where(t => t is not null).ToArray();
-        var limit = context.Limits.Find("piping.traps");
+        var limit = context.Limits.Find(LimitIds.PipingTraps);
         if (written is not null || inLines.Length > 0 || limit is { Lower: not null })
         {
             var finding = context.Finding(this, "traps").Use("riser traps", written);

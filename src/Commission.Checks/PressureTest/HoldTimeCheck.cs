@@ -29,7 +29,7 @@ internal sealed class HoldTimeCheck : ICheck
         var finding = context.Finding(this).Use("pressure log", run.Hold!.Series?.File);
         foreach (var at in rows.At)
             finding.Use("time of a reading", at);
-        if (context.Limits.Find("pressure-test.hold.time") is not { Lower: { } least } limit)
+        if (context.Limits.Find(LimitIds.PressureTestHoldTime) is not { Lower: { } least } limit)
         {
             yield return finding.NotEvaluated("no pack sets a time", "Name a limits pack.");
             yield break;
@@ -80,12 +80,8 @@ internal sealed class SettledCheck : ICheck
         if (context.Job.PressureTest is not { Tightness: { } hold } test)
             yield break;
         var finding = context.Finding(this).Use("settled", hold.From?.Settled).Use("filling began", test.Started).Use("first reading", hold.From?.At);
-        if (context.Limits.Find("pressure-test.settled") is not { Lower: { } least } limit)
-        {
-            yield return finding.NotEvaluated("no pack sets a time", "Name a limits pack.");
-            yield break;
-        }
-
+        var limit = context.Limits.Require(LimitIds.PressureTestSettled);
+        var least = limit.Least;
         if (Settled(test, hold) is not { } settled)
         {
             yield return finding.Show(context.State(limit)).NotEvaluated("how long the gas had rested is not written", "Write settled: 12 min with the first reading.");

@@ -45,7 +45,7 @@ internal sealed class JointLeakCheck : ICheck
         if (joint.Method is not { } method)
             return finding.NotEvaluated("the method is not written", "Write the method: bubble solution, electronic with tracer, ultrasonic.");
         var repaired = joint.Result.Value == LeakResult.LeakRepaired ? " after repair" : "";
-        if (context.Limits.Find("pressure-test.joint-leak-check.sensitivity") is { } limit && sensitivity is not null && method.Value is LeakMethod.Electronic or LeakMethod.ElectronicWithTracer)
+        if (context.Limits.Find(LimitIds.PressureTestJointLeakCheckSensitivity) is { } limit && sensitivity is not null && method.Value is LeakMethod.Electronic or LeakMethod.ElectronicWithTracer)
         {
             finding.Judge(Uncertain.Exact(sensitivity.Value.Si), DisplayKind.LeakRate, context.State(limit));
             return finding.Passes

@@ -51,7 +51,7 @@ internal sealed class NitrogenHoldCheck : ICheck
             yield return finding.NotEvaluated($"the hold is worked out for nitrogen, and {test.Gas.Text} was used", "Test with dry nitrogen.");
         else if (run.Loss is not { } loss)
             yield return finding.NotEvaluated(run.WhyNot!, rows.Todo ?? "Check pressures and temperatures.");
-        else if (context.Limits.Find("pressure-test.hold.loss") is not { Upper: { } most } limit)
+        else if (context.Limits.Find(LimitIds.PressureTestHoldLoss) is not { Upper: { } most } limit)
             yield return finding.NotEvaluated("no pack sets a limit", "Name a limits pack.");
         else
             yield return Judge(context, run, Explained(context, finding, run, loss), loss, context.State(limit), most.Si);

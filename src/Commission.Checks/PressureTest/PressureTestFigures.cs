@@ -27,7 +27,7 @@ internal sealed class NitrogenFigure : IFigureSource
         var referred = Referred(run, rows, start);
         double? Gauge(double? absolute) => absolute is { } p ? present.Value(p - start.Atmosphere, DisplayKind.Pressure) : null;
         var lines = ImmutableArray.CreateBuilder<FigureLine>();
-        if (context.Limits.Find("pressure-test.hold.loss")?.Upper is { } most)
+        if (context.Limits.Find(LimitIds.PressureTestHoldLoss)?.Upper is { } most)
             lines.Add(new FigureLine($"{most.Text} of the absolute pressure lost", Gauge(start.Absolute * (1 - most.Si))!.Value, AxisName.Y, LineRole.Tolerance));
         yield return new FigureData
         {

@@ -30,8 +30,8 @@ internal sealed class TestGasCheck : ICheck
             yield break;
         var finding = context.Finding(this).Use("test gas", test.Gas).Use("tracer", test.Tracer?.Gas).Use("share of the tracer", test.Tracer?.Share);
         var inert = test.Gas.Value is TestGas.DryNitrogen or TestGas.NitrogenWithTracer or TestGas.Helium or TestGas.Argon or TestGas.CarbonDioxide;
-        var limit = context.Limits.Find("pressure-test.gas");
-        if (test.Tracer?.Share is { } share && inert && context.Limits.Find("pressure-test.tracer.maximum") is { } most)
+        var limit = context.Limits.Find(LimitIds.PressureTestGas);
+        if (test.Tracer?.Share is { } share && inert && context.Limits.Find(LimitIds.PressureTestTracerMaximum) is { } most)
         {
             finding.Judge(Uncertain.Exact(share.Value.Si), DisplayKind.Percentage, context.State(most));
             yield return finding.Passes
@@ -105,12 +105,7 @@ internal sealed class BrazingCheck : ICheck
             yield break;
         }
 
-        if (context.Limits.Find("pressure-test.brazing.nitrogen-flow") is not { } limit)
-        {
-            yield return finding.Information($"Brazed with {flow.Text} of nitrogen.", "no pack sets a range");
-            yield break;
-        }
-
+        var limit = context.Limits.Require(LimitIds.PressureTestBrazingNitrogenFlow);
         // What a float shows is written to the nearest mark and states no accuracy: a fact beside a range, not a measured number.
         finding.Decide(limit.ToTolerance() is var range && !(flow.Value.Si < range.Lower) && !(flow.Value.Si > range.Upper), context.State(limit));
         yield return finding.Passes

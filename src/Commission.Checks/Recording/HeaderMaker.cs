@@ -3,6 +3,7 @@ using System.Globalization;
 using Commission.Checks.Kernel;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
+using Commission.Measurement.Corrections;
 using Commission.Records;
 using Commission.Records.Findings;
 
@@ -170,19 +171,18 @@ internal static class InstrumentRows
             Calibrated = Joined(instrument.Calibrated?.Text, instrument.Interval?.Text),
             Reads = [.. instrument.Reads.Select(r => r.Text)],
             FieldChecks = [.. used.Where(f => f.Phase == Phases.Instruments && f.Subject == id).Select(f => f.Statement)],
-            Corrections = [.. used.SelectMany(f => f.Trace).Where(s => s.Name.EndsWith($" of {id}", StringComparison.Ordinal)).Select(s => Short(s.Symbol)).Distinct(StringComparer.Ordinal)],
+            Corrections = [.. used.SelectMany(f => f.Trace).Where(s => s.Instrument == id).Select(s => s.Correction).OfType<CorrectionKind>().Select(Short).Distinct(StringComparer.Ordinal)],
             Judges = [.. used.Where(f => f.Phase != Phases.Instruments).Select(f => f.Title).Distinct(StringComparer.Ordinal)],
         };
     }
 
     // The numbers stand in the traces; here it is enough which corrections the readings had.
-    private static string Short(string correction) => correction switch
+    private static string Short(CorrectionKind correction) => correction switch
     {
-        "zero" => "zero offset taken off",
-        "known points" => "along the line through the known pressure",
-        "ice point" => "ice-point residual taken off",
-        "clamp" => "bias toward ambient taken off",
-        _ => correction,
+        CorrectionKind.Zero => "zero offset taken off",
+        CorrectionKind.KnownPoints => "along the line through the known pressure",
+        CorrectionKind.IcePoint => "ice-point residual taken off",
+        _ => "bias toward ambient taken off",
     };
 
     private static string Joined(string? date, string? interval) => date is null ? "" : interval is null ? date : $"{date}, every {interval}";

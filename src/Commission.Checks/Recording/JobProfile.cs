@@ -107,12 +107,7 @@ internal sealed class CoverageCheck : IReviewCheck
 /// </summary>
 internal static class OutcomeMaker
 {
-    public const string Accepted = "accepted";
-    public const string WithConditions = "accepted with conditions";
-    public const string NotAccepted = "not accepted";
-    public const string Incomplete = "incomplete";
-
-    public static (string Outcome, ImmutableArray<string> Reasons, ImmutableArray<PunchItem> Conditions) Make(
+    public static (Outcome Outcome, ImmutableArray<string> Reasons, ImmutableArray<PunchItem> Conditions) Make(
         IReadOnlyList<Finding> findings,
         IReadOnlyList<MissingRequirement> missing,
         IReadOnlyList<PunchItem> fromJob)
@@ -137,10 +132,10 @@ internal static class OutcomeMaker
         foreach (var f in reserved)
             conditions.Add(new PunchItem($"{Name(f)}: {f.NextStep ?? f.Reservation!}", f.Number));
 
-        var outcome = failed.Count > 0 ? NotAccepted
-            : missing.Count > 0 ? Incomplete
-            : conditions.Count > 0 ? WithConditions
-            : Accepted;
+        var outcome = failed.Count > 0 ? Outcome.NotAccepted
+            : missing.Count > 0 ? Outcome.Incomplete
+            : conditions.Count > 0 ? Outcome.AcceptedWithConditions
+            : Outcome.Accepted;
         return (outcome, reasons.ToImmutable(), conditions.ToImmutable());
     }
 

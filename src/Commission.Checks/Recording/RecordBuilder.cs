@@ -36,6 +36,7 @@ public static class RecordBuilder
         {
             Header = HeaderMaker.Make(job),
             Outcome = outcome,
+            Language = context.Present.Language.Code,
             Reasons = reasons,
             Conditions = conditions,
             Cautions = CautionMaker.Make(job, refrigerant.Info?.SafetyGroup?.Value),

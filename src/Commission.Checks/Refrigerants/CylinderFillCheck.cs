@@ -46,8 +46,7 @@ internal sealed class CylinderFillCheck : ICheck
             return finding.NotEvaluated("the water capacity is not written", "Write the water capacity (WC) stamped on the cylinder.");
         if (Holds(context, finding, cylinder, recovered) is not { } content)
             return finding.NotEvaluated("what the cylinder holds cannot be known", "Write its tare and its gross mass after.");
-        if (context.Limits.Find("refrigerant.cylinder.fill") is not { } limit)
-            return finding.NotEvaluated("no pack sets a limit", "Name a limits pack.");
+        var limit = context.Limits.Require(LimitIds.RefrigerantCylinderFill);
         var fill = content / capacity.Value.Si;
         var present = context.Present;
         finding.Step("f", "fill", "refrigerant / water capacity", $"{present.Text(content.Value, DisplayKind.Mass)} / {capacity.Text}", present.Text(fill, DisplayKind.Percentage), limit.Source)

@@ -139,13 +139,13 @@ internal sealed class CarbonDioxideCheck : ICheck
         if (circuit.Info is not { } info || (charge.Total is null && IsSilent(context)))
             yield break;
         yield return Tonnes(context, info, charge);
-        if (context.Limits.Find("refrigerant.leak-check.interval") is { } limit && context.Get<EuropeanDuties>() is { Plan: { } plan } duties)
+        if (context.Limits.Find(LimitIds.RefrigerantLeakCheckInterval) is { } limit && context.Get<EuropeanDuties>() is { Plan: { } plan } duties)
             yield return Checks(context, limit, duties, plan);
     }
 
     // An adjustment of a circuit that nobody weighed as a whole has no total, and need not have one unless the law asks.
     private static bool IsSilent(CheckContext context) => context.Job.Charging is not { } charging
-        || (charging.UnitArrived is null && context.Job.Identity.Work.Value is WorkKind.ChargeAdjustment or WorkKind.SeasonalCheck && context.Limits.Find("refrigerant.leak-check.interval") is null);
+        || (charging.UnitArrived is null && context.Job.Identity.Work.Value is WorkKind.ChargeAdjustment or WorkKind.SeasonalCheck && context.Limits.Find(LimitIds.RefrigerantLeakCheckInterval) is null);
 
     private Finding Tonnes(CheckContext context, RefrigerantInfo info, CircuitCharge charge)
     {
@@ -216,7 +216,7 @@ internal sealed class ThresholdsCheck : ICheck
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
-        if (context.Limits.Find("refrigerant.leak-rate.threshold") is not { } limit)
+        if (context.Limits.Find(LimitIds.RefrigerantLeakRateThreshold) is not { } limit)
             yield break;
         var rule = context.Get<UnitedStatesRule>();
         var equipment = context.Job.Equipment;

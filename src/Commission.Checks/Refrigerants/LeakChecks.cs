@@ -51,7 +51,7 @@ internal sealed class AfterStartLeakCheck : ICheck
             return finding.NotEvaluated("neither the method nor the kind of check is written", "Write the method: bubble solution, electronic, indirect.");
         var repaired = check.Result.Value == LeakResult.LeakRepaired;
         var isElectronic = check.Method?.Value is LeakMethod.Electronic or LeakMethod.ElectronicWithTracer;
-        if (isElectronic && sensitivity is not null && context.Limits.Find("refrigerant.leak-check.sensitivity") is { } limit)
+        if (isElectronic && sensitivity is not null && context.Limits.Find(LimitIds.RefrigerantLeakCheckSensitivity) is { } limit)
         {
             finding.Judge(Uncertain.Exact(sensitivity.Value.Si), DisplayKind.LeakRate, context.State(limit));
             finding.Say(finding.Passes
@@ -76,7 +76,7 @@ internal sealed class AfterStartLeakCheck : ICheck
 
     private Finding? Detector(CheckContext context, LeakCheck check, UsedInstrument? detector)
     {
-        if ((check.DetectorChecked ?? detector?.Described.Calibrated) is not { } last || context.Limits.Find("instruments.leak-detector.interval") is not { Upper: { } months } limit)
+        if ((check.DetectorChecked ?? detector?.Described.Calibrated) is not { } last || context.Limits.Find(LimitIds.InstrumentsLeakDetectorInterval) is not { Upper: { } months } limit)
             return null;
         var due = last.Value.AddMonths((int)months.Si);
         var finding = context.Finding(this, "detector").Use("detector checked", last, detector?.Id).Use("date", check.Date)
@@ -89,14 +89,14 @@ internal sealed class AfterStartLeakCheck : ICheck
 
     private Finding? Recheck(CheckContext context, LeakCheck check)
     {
-        if (check.AfterRepair?.Value != true || context.Limits.Find("refrigerant.leak-check.recheck") is not { Upper: { } months } limit)
+        if (check.AfterRepair?.Value != true || context.Limits.Find(LimitIds.RefrigerantLeakCheckRecheck) is not { Upper: { } months } limit)
             return null;
         var work = context.Job.Identity.Date;
         var latest = work.Value.AddMonths((int)months.Si);
         var finding = context.Finding(this, "after repair").Use("after repair", check.AfterRepair).Use("date", check.Date).Use("date of the job", work).Use("running for", check.RunningFor)
             .Step("t", "latest day of the check", "repair + time allowed", $"{work.Text} + {months.Text}", Text(latest), limit.Source);
         var inTime = check.Date.Value <= latest && check.Date.Value >= work.Value;
-        if (context.Limits.Find("refrigerant.leak-check.recheck-running") is { Lower: { } hours } running)
+        if (context.Limits.Find(LimitIds.RefrigerantLeakCheckRecheckRunning) is { Lower: { } hours } running)
         {
             finding.Show(context.State(running));
             if (check.RunningFor is null)
@@ -116,7 +116,7 @@ internal sealed class AfterStartLeakCheck : ICheck
 
     private Finding? NextDue(CheckContext context, LeakCheck check)
     {
-        if (context.Limits.Find("refrigerant.leak-check.interval") is not { } limit || context.Get<EuropeanDuties>() is not { Plan: { } plan } duties)
+        if (context.Limits.Find(LimitIds.RefrigerantLeakCheckInterval) is not { } limit || context.Get<EuropeanDuties>() is not { Plan: { } plan } duties)
             return null;
         var finding = context.Finding(this, "next check").Use("date", check.Date).Use("next due", check.NextDue);
         duties.UseIn(finding);
@@ -156,7 +156,7 @@ internal sealed class AnnualLeakRateCheck : ICheck
         var charging = context.Job.Charging;
         if (charging is null || work is WorkKind.NewInstallation or WorkKind.RefrigerantChange or WorkKind.Decommissioning)
             yield break;
-        var limit = context.Limits.Find("refrigerant.leak-rate.trigger");
+        var limit = context.Limits.Find(LimitIds.RefrigerantLeakRateTrigger);
         if (charging.PreviousAddition is null && limit is null)
             yield break;
         var finding = context.Finding(this).Use("previous addition", charging.PreviousAddition).Use("date of the job", context.Job.Identity.Date).Use("work", context.Job.Identity.Work);

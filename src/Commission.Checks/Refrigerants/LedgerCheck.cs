@@ -53,7 +53,7 @@ internal sealed class LedgerCheck : ICheck
         if (ledger.Movements.Where(m => m.Cylinder is null).Select(m => m.Name).Distinct(StringComparer.Ordinal).ToList() is { Count: > 0 } unnamed)
             finding.Remark($"No cylinder is named for what was {string.Join(" and ", unnamed)}.");
         var said = $"In {Total(1)}, out {Total(-1)}: net {present.Text(net.Value, DisplayKind.Mass)} into the circuit.";
-        if (Worst(context, ledger, finding) is not { } worst || context.Limits.Find("evidence.agreement") is not { Upper: { } most } limit)
+        if (Worst(context, ledger, finding) is not { } worst || context.Limits.Find(LimitIds.EvidenceAgreement) is not { Upper: { } most } limit)
         {
             yield return finding.Measure(net, DisplayKind.Mass).Decide(true).Say(said).Build();
             yield break;

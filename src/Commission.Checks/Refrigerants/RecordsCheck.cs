@@ -16,7 +16,7 @@ namespace Commission.Checks.Refrigerants;
 /// <summary>What the regulations whose packs are named want in the record, and what of it is not there.</summary>
 internal sealed class RecordsCheck : ICheck
 {
-    private const string LimitId = "refrigerant.records";
+    private const string LimitId = LimitIds.RefrigerantRecords;
 
     public string Id => "refrigerant.records";
 
@@ -185,7 +185,7 @@ internal sealed class LabelCheck : ICheck
             .Use("label: GWP", label.GWP).Use("label: t CO2e", label.CO2Equivalent).Use("label: on unit", label.OnUnit);
         var wrong = new List<string>();
         Words(context, finding, label, wrong);
-        var law = context.Limits.Find("refrigerant.label");
+        var law = context.Limits.Find(LimitIds.RefrigerantLabel);
         var compared = Masses(context, finding, label, law, wrong);
         if (law is not null)
             finding.Show(context.State(law));

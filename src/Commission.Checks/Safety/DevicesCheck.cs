@@ -63,7 +63,7 @@ internal sealed class DevicesCheck : ICheck
         if (device.Kind.Value == SafetyDeviceKind.ReliefValve)
             return Relief(context, finding, name, device);
         if (tripped is not null && device.Kind.Value == SafetyDeviceKind.HighPressureSwitch && context.Job.Equipment.Nameplate?.DesignPressure?.High is { } design
-            && context.Limits.Find("safety.high-pressure-switch.factor") is { Upper: { } factor } limit)
+            && context.Limits.Find(LimitIds.SafetyHighPressureSwitchFactor) is { Upper: { } factor } limit)
         {
             var gauge = tripped.Value - context.Get<SiteAtmosphere>().Value;
             finding.Use("design pressure, high side", design).Judge(gauge, DisplayKind.Pressure, AtMost(context, limit, factor.Si, design));
@@ -86,8 +86,8 @@ internal sealed class DevicesCheck : ICheck
             return finding.NotEvaluated("what the relief valve is set to is not written", "Write the pressure stamped on it.");
         if (set.Value.Dimension is not Dimension.Pressure || (context.Job.Equipment.Nameplate?.DesignPressure is not { } plate) || (plate.High ?? plate.Low) is not { } design)
             return finding.Information($"The {name} is set to {set.Text}.{dated}", "no design pressure is written to compare it with");
-        if (context.Limits.Find("safety.relief-valve.factor") is not { Upper: { } factor } limit)
-            return finding.Information($"The {name} is set to {set.Text}.{dated}", "no pack sets a limit");
+        var limit = context.Limits.Require(LimitIds.SafetyReliefValveFactor);
+        var factor = limit.Most;
         // What is stamped on a valve is no measurement.
         var stamped = Uncertain.Exact(set.Value.ToStatedPressure().ToGauge(context.Get<SiteAtmosphere>().Pressure).Si);
         finding.Use("design pressure", design).Judge(stamped, DisplayKind.Pressure, AtMost(context, limit, factor.Si, design));
@@ -99,7 +99,7 @@ internal sealed class DevicesCheck : ICheck
     // The maker's or a pack's range for the setting itself.
     private Finding? Setting(CheckContext context, string name, SafetyDevice device)
     {
-        if (device is not { Kind.Value: SafetyDeviceKind.HighPressureSwitch, Set: { Value.Dimension: Dimension.Pressure } set } || context.Limits.Find("safety.high-pressure-switch.setting") is not { } limit)
+        if (device is not { Kind.Value: SafetyDeviceKind.HighPressureSwitch, Set: { Value.Dimension: Dimension.Pressure } set } || context.Limits.Find(LimitIds.SafetyHighPressureSwitchSetting) is not { } limit)
             return null;
         var atmosphere = context.Get<SiteAtmosphere>().Pressure;
         var finding = context.Finding(this, $"{name}, setting").Use($"{name}: set", set)
@@ -112,7 +112,7 @@ internal sealed class DevicesCheck : ICheck
 
     private Finding? Spread(CheckContext context, string name, SafetyDevice device)
     {
-        if (device.Set is not { Value.Dimension: Dimension.Pressure } set || Tripped(context, name, device) is not { } tripped || context.Limits.Find("safety.device.trip-tolerance") is not { Upper: { } share } limit)
+        if (device.Set is not { Value.Dimension: Dimension.Pressure } set || Tripped(context, name, device) is not { } tripped || context.Limits.Find(LimitIds.SafetyDeviceTripTolerance) is not { Upper: { } share } limit)
             return null;
         var atmosphere = context.Get<SiteAtmosphere>();
         var target = set.Value.ToStatedPressure().ToGauge(atmosphere.Pressure).Si;

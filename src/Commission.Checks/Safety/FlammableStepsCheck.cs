@@ -116,7 +116,7 @@ internal sealed class FlammableStepsCheck : ICheck
                 taken.Add($"area checked with {detector.Id}");
         }
 
-        if (steps.AlarmAt is not { } alarm || context.Limits.Find("safety.flammable.leak-search") is not { Upper: { } most } limit)
+        if (steps.AlarmAt is not { } alarm || context.Limits.Find(LimitIds.SafetyFlammableLeakSearch) is not { Upper: { } most } limit)
             return;
         finding.Use("detector alarm", alarm).Show(context.State(limit));
         if (alarm.Value.Si > most.Si)
@@ -133,7 +133,7 @@ internal sealed class FlammableStepsCheck : ICheck
 
     private static void Distance(CheckContext context, FindingBuilder finding, Given<Length>? within, List<string> refused)
     {
-        if (within is null || context.Limits.Find("safety.flammable.ignition-distance") is not { Lower: { } least } limit)
+        if (within is null || context.Limits.Find(LimitIds.SafetyFlammableIgnitionDistance) is not { Lower: { } least } limit)
             return;
         finding.Use("ignition sources removed within", within).Show(context.State(limit));
         if (within.Value.Si < least.Si)
@@ -170,7 +170,7 @@ internal sealed class OpeningSequenceCheck : ICheck
         var finding = context.Finding(this).Use("work", work);
         foreach (var step in sequence)
             finding.Use("sequence", step);
-        if (context.Limits.Find("safety.flammable.opening") is { } limit)
+        if (context.Limits.Find(LimitIds.SafetyFlammableOpening) is { } limit)
             finding.Show(context.State(limit));
         if (sequence.IsEmpty)
         {

@@ -169,7 +169,7 @@ internal sealed class ConcentrationLimitCheck : ICheck
             "c", "concentration should all of it leak", "charge / volume",
             string.Create(CultureInfo.InvariantCulture, $"{context.Present.Text(total.Value.Value, DisplayKind.Mass)} / ({smallest.VolumeText})"), Grams(concentration.Value), "definition");
         var said = $"Should all of it leak into {smallest.Name}, {Grams(concentration.Value)} of {circuit.Designation} would be in the air";
-        if (context.Limits.Find("safety.concentration") is { } rule)
+        if (context.Limits.Find(LimitIds.SafetyConcentration) is { } rule)
             finding.Show(context.State(rule));
         if (circuit.Info.ConcentrationLimit is not { } limit)
         {

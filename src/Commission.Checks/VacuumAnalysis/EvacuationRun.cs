@@ -30,8 +30,8 @@ internal sealed class EvacuationRun : IAnalysis<EvacuationRun>
         Rows = new VacuumRows(context, evacuation, Clock, Gauge);
         View = GaugeView.Of(evacuation);
         Parts = SeriesSegmentation.Cut(Rows.Series, [.. Events(evacuation)], Gauge.Resolution);
-        Level = context.Limits.Find("evacuation.level");
-        DecayLimit = context.Limits.Find("evacuation.decay");
+        Level = context.Limits.Find(LimitIds.EvacuationLevel);
+        DecayLimit = context.Limits.Find(LimitIds.EvacuationDecay);
         Decay = Read(DecayLimit?.Companion("after"));
         hold = new(Analyse);
     }
@@ -177,7 +177,7 @@ internal sealed class EvacuationRun : IAnalysis<EvacuationRun>
         var begun = Rows.Series.PressureAt(isolation, Rows.LongestBridge);
         var allowed = DecayLimit?.Upper?.Si - begun;
         var change = Evacuation is { ColdestPart: { } cold, ColdestPartAtEnd: { } later } ? Math.Abs(later.Value.Si - cold.Value.Si) : 0;
-        var skip = Math.Min(context.Assume("assumption.hold.equalisation"), Math.Max((end - isolation) / 10, context.Assume("assumption.hold.equalisation") / 2));
+        var skip = Math.Min(context.Assume(LimitIds.AssumptionHoldEqualisation), Math.Max((end - isolation) / 10, context.Assume(LimitIds.AssumptionHoldEqualisation) / 2));
         return HoldAnalysis.Analyze(
             Rows.Series, isolation, end, Gauge.CharacterAt(begun ?? DecayLimit?.Upper?.Si ?? 0), new HoldOptions(allowed, skip, Math.Max(TemperatureDrift, change)));
     }

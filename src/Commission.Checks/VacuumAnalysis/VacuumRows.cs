@@ -5,6 +5,7 @@ using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 using Commission.Source;
 
@@ -139,9 +140,9 @@ internal sealed class VacuumGauge
     public bool FeelsTheGas => Instrument?.Described.Sensor?.Value is not (SensorKind.Capacitance or SensorKind.Piezo);
 
     /// <summary>What is missing, as a reservation; null when nothing is.</summary>
-    public string? Reservation => Instrument is null ? "the vacuum gauge is not named, so U is too small"
+    public Message? Reservation => Instrument is not { } gauge ? EvacuationMessages.GaugeNotNamed
         : AccuracyKnown ? null
-        : $"the accuracy of {Id} is not written, so U is too small";
+        : EvacuationMessages.GaugeAccuracyNotWritten(new(gauge.Id));
 
     /// <summary>Its errors around a pressure as the analysis of a hold wants them, half-widths of rectangles.</summary>
     /// <param name="pascals">The pressure, Pa.</param>
@@ -174,10 +175,8 @@ internal sealed class VacuumGauge
 /// <param name="HoldBlock">Why the hold says nothing of the system; null when it does.</param>
 /// <param name="HoldReservation">What the hold rests on and was not shown; null when nothing.</param>
 /// <param name="HoldRemark">What was inside the hold beside the system, a sentence; null when nothing.</param>
-internal sealed record GaugeView(string? LevelBlock, string? LevelReservation, string? HoldBlock, string? HoldReservation, string? HoldRemark)
+internal sealed record GaugeView(Message? LevelBlock, Message? LevelReservation, Message? HoldBlock, Message? HoldReservation, Message? HoldRemark)
 {
-    private const string NotWritten = "where the gauge sat is not written";
-
     /// <summary>The view of an evacuation.</summary>
     /// <param name="evacuation">The evacuation.</param>
     public static GaugeView Of(Jobs.Model.Evacuation evacuation)
@@ -185,8 +184,8 @@ internal sealed record GaugeView(string? LevelBlock, string? LevelReservation, s
         var closed = evacuation.IsolatedAt?.Value;
         var hoses = closed switch
         {
-            IsolationPlace.Manifold => "The hoses from the system to the manifold are inside the hold.",
-            IsolationPlace.PumpValve => "Hoses and manifold are inside the hold.",
+            IsolationPlace.Manifold => EvacuationMessages.HosesInsideHold,
+            IsolationPlace.PumpValve => EvacuationMessages.HosesAndManifoldInsideHold,
             _ => null,
         };
         return evacuation.Gauge?.Value switch
@@ -194,17 +193,17 @@ internal sealed record GaugeView(string? LevelBlock, string? LevelReservation, s
             GaugePlace.AtTheSystem => new GaugeView(null, null, null, null, hoses),
             GaugePlace.OnTheManifold => new GaugeView(
                 null,
-                "the gauge sat on the manifold, where the pressure is lower than in the system while the pump runs",
-                closed == IsolationPlace.ValveOnTheServicePort ? "the gauge sat on the manifold, cut off from the system by the valve that was closed" : null,
-                closed is null ? "which valve was closed is not written, and the gauge sat on the manifold" : null,
+                EvacuationMessages.GaugeOnManifold,
+                closed == IsolationPlace.ValveOnTheServicePort ? EvacuationMessages.GaugeOnManifoldCutOff : null,
+                closed is null ? EvacuationMessages.GaugeOnManifoldValveUnknown : null,
                 hoses),
             GaugePlace.AtThePump => new GaugeView(
-                "the gauge sat at the pump: while the pump runs it shows the pump and not the system",
+                EvacuationMessages.GaugeAtPump,
                 null,
-                closed is IsolationPlace.ValveOnTheServicePort or IsolationPlace.Manifold ? "the gauge sat at the pump, cut off from the system by the valve that was closed" : null,
-                closed is null ? "which valve was closed is not written, and the gauge sat at the pump" : null,
+                closed is IsolationPlace.ValveOnTheServicePort or IsolationPlace.Manifold ? EvacuationMessages.GaugeAtPumpCutOff : null,
+                closed is null ? EvacuationMessages.GaugeAtPumpValveUnknown : null,
                 hoses),
-            _ => new GaugeView(null, NotWritten, null, NotWritten, hoses),
+            _ => new GaugeView(null, EvacuationMessages.GaugePlaceNotWritten, null, EvacuationMessages.GaugePlaceNotWritten, hoses),
         };
     }
 }
