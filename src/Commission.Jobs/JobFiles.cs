@@ -48,7 +48,8 @@ internal sealed class JobFiles(JobSource source, ProblemList problems)
     /// <summary>The text of a kit file or pack that a value names; null when a problem was added.</summary>
     public SourceText? Text(SourceScalar name, JobFileRole role)
     {
-        if (Read(name, role, MostYaml, shopToo: true) is not { } file) return null;
+        if (Read(name, role, MostYaml, shopToo: true) is not { } file)
+            return null;
         return _texts.TryGetValue(file.Name, out var known) ? known : Decode(file.Name, file.Content.ToArray());
     }
 
@@ -64,12 +65,15 @@ internal sealed class JobFiles(JobSource source, ProblemList problems)
             return null;
         }
 
-        if (_byName.TryGetValue(path, out var known)) return known;
+        if (_byName.TryGetValue(path, out var known))
+            return known;
         var file = source.Folder.Read(path, most);
-        if (shopToo && file.State == FolderFileState.Missing && source.Shop is { } shop) file = shop.Read(path, most);
+        if (shopToo && file.State == FolderFileState.Missing && source.Shop is { } shop)
+            file = shop.Read(path, most);
         var result = file.State == FolderFileState.Read ? Keep(path, role, file.Bytes) : null;
         _byName[path] = result;
-        if (result is null) ComplainAbout(name, path, file, most, shopToo);
+        if (result is null)
+            ComplainAbout(name, path, file, most, shopToo);
         return result;
     }
 
@@ -95,17 +99,22 @@ internal sealed class JobFiles(JobSource source, ProblemList problems)
 
     private static string? UnsafePath(string path)
     {
-        if (path.Length == 0) return "names no file";
-        if (path[0] is '/' or '\\' or '~' || (path.Length > 1 && path[1] == ':')) return "is a path from outside the job's folder";
-        if (path.Contains('\\', StringComparison.Ordinal)) return "has a backslash; folders are separated by /";
-        if (path.Split('/').Any(part => part is ".." or "." or "")) return "leaves the job's folder";
+        if (path.Length == 0)
+            return "names no file";
+        if (path[0] is '/' or '\\' or '~' || (path.Length > 1 && path[1] == ':'))
+            return "is a path from outside the job's folder";
+        if (path.Contains('\\', StringComparison.Ordinal))
+            return "has a backslash; folders are separated by /";
+        if (path.Split('/').Any(part => part is ".." or "." or ""))
+            return "leaves the job's folder";
         return path.Length > 255 || path.Any(char.IsControl) ? "is not a file name" : null;
     }
 
     private SourceText? Decode(string display, byte[] bytes)
     {
         var text = SourceText.Decode(display, bytes, problems);
-        if (text is not null) _texts[display] = text;
+        if (text is not null)
+            _texts[display] = text;
         return text;
     }
 

@@ -28,7 +28,8 @@ public static class JobReader
         _ = Task.Run(SchemaCheck.Prepare);
         var before = problems.Count;
         var files = new JobFiles(source, problems);
-        if (ReadRoot(files, source.Display, problems) is not { } root) return new JobReading(null, null, files.All, files.Texts);
+        if (ReadRoot(files, source.Display, problems) is not { } root)
+            return new JobReading(null, null, files.All, files.Texts);
 
         var rejected = new HashSet<SourceNode>(ReferenceEqualityComparer.Instance);
         SchemaCheck.Job(root, problems, rejected);
@@ -48,8 +49,10 @@ public static class JobReader
 
     private static SourceMapping? ReadRoot(JobFiles files, string display, ProblemList problems)
     {
-        if (files.JobText() is not { } text || YamlReader.Read(text, problems) is not { } node) return null;
-        if (node is SourceMapping mapping) return mapping;
+        if (files.JobText() is not { } text || YamlReader.Read(text, problems) is not { } node)
+            return null;
+        if (node is SourceMapping mapping)
+            return mapping;
         problems.Add(node.Location, "This is not a job file.", "Keys are expected: commission, job, equipment and others.", $"Begin {display} with commission: 1.", "wrong-type", node.Length);
         return null;
     }
@@ -58,12 +61,14 @@ public static class JobReader
     {
         UnitDefaults Defaults(SourceNode? node)
         {
-            if (node is null) return UnitDefaults.None;
+            if (node is null)
+                return UnitDefaults.None;
             return binder.BindUnitChoice(node) is { Preset: not null } choice ? UnitDefaults.Of(choice) : UnitDefaults.NotUnderstood;
         }
 
         context.Units[display] = Defaults(root.Find("units")?.Value);
-        foreach (var (file, units) in kits.UnitsByFile) context.Units[file] = Defaults(units);
+        foreach (var (file, units) in kits.UnitsByFile)
+            context.Units[file] = Defaults(units);
     }
 
     // A file is read where it is named, also when something beside it is wrong: all problems at once.
@@ -71,13 +76,15 @@ public static class JobReader
     {
         foreach (var photo in (root.Find("photos")?.Value as SourceSequence)?.Items ?? [])
         {
-            if ((photo as SourceMapping)?.Find("file")?.Value is SourceScalar name && !rejected.Contains(name)) files.Binary(name, JobFileRole.Photo);
+            if ((photo as SourceMapping)?.Find("file")?.Value is SourceScalar name && !rejected.Contains(name))
+                files.Binary(name, JobFileRole.Photo);
         }
 
         var packs = (root.Find("limits")?.Value as SourceMapping)?.Find("packs")?.Value;
         foreach (var pack in packs is SourceSequence list ? list.Items : packs is null ? [] : [packs])
         {
-            if (pack is SourceScalar name && !rejected.Contains(name) && name.Text.EndsWith(".yaml", StringComparison.OrdinalIgnoreCase)) files.Text(name, JobFileRole.Pack);
+            if (pack is SourceScalar name && !rejected.Contains(name) && name.Text.EndsWith(".yaml", StringComparison.OrdinalIgnoreCase))
+                files.Text(name, JobFileRole.Pack);
         }
     }
 }

@@ -50,14 +50,16 @@ internal sealed class KitExpansion(JobFiles files, ProblemList problems, HashSet
 
             foreach (var entry in today?.Entries ?? [])
             {
-                if (known.Contains(entry.Key.Text)) continue;
+                if (known.Contains(entry.Key.Text))
+                    continue;
                 var nearest = NearestName.Of(entry.Key.Text, known);
                 problems.Add(entry.Key.Location, $"{ValueText.Quoted(entry.Key.Text)} is not an instrument of this kit.", "",
                     nearest is null ? $"Its instruments are {ValueText.OneOf(known.Count == 0 ? ["none"] : known)}." : $"Did you mean \"{nearest}\"?", "unknown-instrument", entry.Key.Length);
             }
         }
 
-        if (use.Find("also")?.Value is SourceSequence also && !rejected.Contains(also)) items.AddRange(also.Items);
+        if (use.Find("also")?.Value is SourceSequence also && !rejected.Contains(also))
+            items.AddRange(also.Items);
         return new SourceSequence(use.Location, use.Length, items);
     }
 
@@ -73,8 +75,10 @@ internal sealed class KitExpansion(JobFiles files, ProblemList problems, HashSet
 
     private SourceMapping WithPeople(SourceMapping job)
     {
-        if (job.Find("people")?.Value is not SourceMapping people || rejected.Contains(people) || people.Find("kit") is null) return job;
-        if (NamedKit(people)?.Find("people")?.Value is not SourceMapping company || rejected.Contains(company)) return job;
+        if (job.Find("people")?.Value is not SourceMapping people || rejected.Contains(people) || people.Find("kit") is null)
+            return job;
+        if (NamedKit(people)?.Find("people")?.Value is not SourceMapping company || rejected.Contains(company))
+            return job;
         var written = people.Entries.Select(e => Canonical(e.Key.Text)).ToHashSet(StringComparer.Ordinal);
         var merged = new SourceMapping(people.Location, people.Length,
             [.. people.Entries, .. company.Entries.Where(e => !written.Contains(Canonical(e.Key.Text)))], people.IsFlow);
@@ -87,14 +91,17 @@ internal sealed class KitExpansion(JobFiles files, ProblemList problems, HashSet
 
     private SourceMapping? NamedKit(SourceMapping use)
     {
-        if (use.Find("kit")?.Value is not SourceScalar name || rejected.Contains(name)) return null;
-        if (_kits.TryGetValue(name.Text, out var known)) return known;
+        if (use.Find("kit")?.Value is not SourceScalar name || rejected.Contains(name))
+            return null;
+        if (_kits.TryGetValue(name.Text, out var known))
+            return known;
         return _kits[name.Text] = Read(name);
     }
 
     private SourceMapping? Read(SourceScalar name)
     {
-        if (files.Text(name, JobFileRole.Kit) is not { } text || YamlReader.Read(text, problems) is not { } root) return null;
+        if (files.Text(name, JobFileRole.Kit) is not { } text || YamlReader.Read(text, problems) is not { } root)
+            return null;
         if (root is not SourceMapping kit)
         {
             problems.Add(root.Location, "This is not a kit file.", "Keys are expected: kit, people, instruments.", "Begin it with kit: 1.", "wrong-type", root.Length);

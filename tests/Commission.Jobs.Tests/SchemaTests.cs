@@ -180,7 +180,7 @@ public sealed class SchemaTests
         // What a chart's numbers are follows from its other keys.
         var beside = (part, key) switch
         {
-            ("MakerChart", "values" or "tolerance") => "\"for\": \"superheat\", ",
+            ("MakerChart", "values") => "\"for\": \"superheat\", ",
             ("ChartAxis", "at") => "\"reading\": \"outdoor dry bulb\", ",
             _ => "",
         };

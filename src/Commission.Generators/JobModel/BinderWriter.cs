@@ -62,7 +62,7 @@ internal sealed class BinderWriter
             _code.Append($"        using var measured = Measuring({by.Definition}Measures((v[{Number(Ordinal(part, by.Key))}] as SourceScalar)?.Text));\n");
         }
 
-        _code.Append($"        var part = new {part.TypeName}\n        {{\n            Origin = node!.Location,\n");
+        _code.Append($"        var part = new {part.TypeName}\n        {{\n            Origin = node!.Location,\n            Written = node as SourceMapping,\n");
         foreach (var field in part.Order)
             _code.Append($"            {field.Member} = {Value(part, field)},\n");
         _code.Append("        };\n");

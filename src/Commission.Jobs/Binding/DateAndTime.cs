@@ -134,7 +134,8 @@ internal static partial class DateAndTime
     private static string TwentyFour(Match match)
     {
         var hour = int.Parse(match.Groups["h"].ValueSpan, NumberStyles.None, CultureInfo.InvariantCulture) % 12;
-        if (match.Groups["half"].Value is "p" or "P") hour += 12;
+        if (match.Groups["half"].Value is "p" or "P")
+            hour += 12;
         var minute = match.Groups["m"].Success ? match.Groups["m"].Value : "00";
         return string.Create(CultureInfo.InvariantCulture, $"{hour:00}:{minute}");
     }

@@ -25,11 +25,13 @@ internal sealed class UnitDefaults
 
     public static UnitDefaults Of(UnitChoice? choice)
     {
-        if (choice?.Preset is not { } preset) return None;
+        if (choice?.Preset is not { } preset)
+            return None;
         var defaults = new UnitDefaults(preset.Value == UnitPreset.Us ? "us" : "si");
         foreach (var (group, unit) in Exceptions(choice))
         {
-            if (unit is not null) defaults._overrides[group] = unit.Value;
+            if (unit is not null)
+                defaults._overrides[group] = unit.Value;
         }
 
         return defaults;
@@ -73,8 +75,10 @@ internal sealed class UnitDefaults
     /// <summary>The unit of bare numbers of one group; null when the file names no preset.</summary>
     public Unit? ForGroup(string group, Dimension dimension)
     {
-        if (_preset is null) return null;
-        if (_overrides.TryGetValue(group, out var chosen)) return UnitTable.Find(chosen, dimension);
+        if (_preset is null)
+            return null;
+        if (_overrides.TryGetValue(group, out var chosen))
+            return UnitTable.Find(chosen, dimension);
         var system = _preset == "us" ? UnitSystem.Us : UnitSystem.Si;
         return system[Enum.GetValues<DisplayKind>().First(kind => UnitSystem.KeyOf(kind) == group)].Unit;
     }

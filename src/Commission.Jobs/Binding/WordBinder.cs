@@ -66,8 +66,10 @@ internal static class WordBinder
     {
         for (var i = 0; i < text.Length; i++)
         {
-            if (char.IsHighSurrogate(text[i]) && i + 1 < text.Length && char.IsLowSurrogate(text[i + 1])) i++;
-            else if (char.IsSurrogate(text[i])) return true;
+            if (char.IsHighSurrogate(text[i]) && i + 1 < text.Length && char.IsLowSurrogate(text[i + 1]))
+                i++;
+            else if (char.IsSurrogate(text[i]))
+                return true;
         }
 
         return false;
@@ -78,7 +80,8 @@ internal static class WordBinder
         var wanted = FoldRefrigerant(scalar.Text);
         foreach (var name in context.RefrigerantNames)
         {
-            if (string.Equals(FoldRefrigerant(name), wanted, StringComparison.Ordinal)) return Give(context, scalar, name, name);
+            if (string.Equals(FoldRefrigerant(name), wanted, StringComparison.Ordinal))
+                return Give(context, scalar, name, name);
         }
 
         var near = NearRefrigerants(wanted, context.RefrigerantNames);
@@ -96,7 +99,8 @@ internal static class WordBinder
 
     private static List<string> NearRefrigerants(string wanted, IReadOnlyCollection<string> names)
     {
-        if (wanted.Length is 0 or > 20) return [];
+        if (wanted.Length is 0 or > 20)
+            return [];
         var near = new List<string>();
         if (NearestName.Of(wanted, names.Select(FoldRefrigerant)) is { } nearest)
             near.Add(names.First(n => FoldRefrigerant(n) == nearest));
@@ -128,7 +132,8 @@ internal static class WordBinder
     public static Given<string>? UnitName(BindingContext context, SourceScalar scalar)
     {
         // A log's unit is held against what it logs when the log is read.
-        if (UnitTable.FindAny(scalar.Text).FirstOrDefault() is { } known) return Give(context, scalar, known.Symbol, known.Symbol);
+        if (UnitTable.FindAny(scalar.Text).FirstOrDefault() is { } known)
+            return Give(context, scalar, known.Symbol, known.Symbol);
         var nearest = NearestName.Of(scalar.Text, ["micron", "mTorr", "Torr", "Pa", "mbar", "psig", "kPag", "bar(g)", "°F", "°C"]);
         context.Complain(scalar, $"{ValueText.Quoted(scalar.Text)} is not a unit.", "",
             nearest is null ? "Write it as the gauge does, such as micron, Pa, psig or °F." : $"Did you mean {nearest}?", "unknown-unit");
@@ -137,7 +142,8 @@ internal static class WordBinder
 
     public static Given<string>? Zone(BindingContext context, SourceScalar scalar)
     {
-        if (JobZone.Find(scalar.Text.Trim()) is { } zone) return Give(context, scalar, zone.Name, zone.Name);
+        if (JobZone.Find(scalar.Text.Trim()) is { } zone)
+            return Give(context, scalar, zone.Name, zone.Name);
         var nearest = JobZone.Nearest(scalar.Text);
         context.Complain(scalar, $"{ValueText.Quoted(scalar.Text)} is not a time zone.", "",
             nearest is null ? "Write a name such as America/Denver, or an offset such as -07:00." : $"Did you mean {nearest}?", "unknown-zone");

@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using Commission.Jobs.Times;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Jobs.Problems;
+using Commission.Jobs.Times;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
 using Commission.Source;
@@ -48,7 +48,8 @@ internal static class LogReader
 
         try
         {
-            if (new LogLayoutFinder(log, request.Dimension, request.UsualUnit, calendar.JobDate, problems).Find(text) is not { } layout) return null;
+            if (new LogLayoutFinder(log, request.Dimension, request.UsualUnit, calendar.JobDate, problems).Find(text) is not { } layout)
+                return null;
             var rows = ReadRows(request, text, layout, problems);
             return problems.Count > before ? null : rows.ToSeries(log, layout, calendar, problems);
         }
@@ -75,7 +76,8 @@ internal static class LogReader
         {
             var line = next;
             next = row.LineNumberToExcl;
-            if (line < layout.FirstLine || row.Span.Trim().IsEmpty) continue;
+            if (line < layout.FirstLine || row.Span.Trim().IsEmpty)
+                continue;
             if (row.ColCount <= needed)
             {
                 Fault(line, null, string.Create(CultureInfo.InvariantCulture, $"has {row.ColCount} cells, and the reading stands in cell {needed + 1}"), "Delete the row, or complete it.");
@@ -120,7 +122,8 @@ internal static class LogReader
             last = time;
             lastText = timeCell.Trim().ToString();
             rows.Add(time, si, kind == LogCell.Kind.Over, line);
-            if (kind == LogCell.Kind.Number) rows.Decimals = Math.Max(rows.Decimals, LogCell.Decimals(cell, layout.DecimalComma));
+            if (kind == LogCell.Kind.Number)
+                rows.Decimals = Math.Max(rows.Decimals, LogCell.Decimals(cell, layout.DecimalComma));
         }
 
         if (faults > MostComplaints)
@@ -133,7 +136,8 @@ internal static class LogReader
 
         void Fault(int line, string? column, string what, string advice)
         {
-            if (++faults > MostComplaints) return;
+            if (++faults > MostComplaints)
+                return;
             var where = column is null ? "" : $", column \"{column}\",";
             problems.Add(new SourceLocation(log.File.Value, line, 0),
                 string.Create(CultureInfo.InvariantCulture, $"Row {line}{where} {what}."), "", advice, "log-row");
@@ -167,7 +171,7 @@ internal static class LogReader
 
             var clocked = layout.Clock.Format is ClockFormat.Clock or ClockFormat.DateAndClock;
             var zero = clocked ? _times[0] : 0;
-            DateTimeOffset? start = log.Started?.Value.Clock;
+            var start = log.Started?.Value.Clock;
             if (clocked)
             {
                 start = StartOf(layout.Clock.Format, zero, calendar);
@@ -177,7 +181,8 @@ internal static class LogReader
                     return null;
                 }
 
-                for (var i = 0; i < _times.Count; i++) _times[i] -= zero;
+                for (var i = 0; i < _times.Count; i++)
+                    _times[i] -= zero;
             }
 
             return new ReadSeries
@@ -220,7 +225,8 @@ internal static class LogReader
             for (var i = 1; i < _values.Count; i++)
             {
                 var step = Math.Abs(_values[i] - _values[i - 1]);
-                if (step > digit / 2 && step < smallest) smallest = step;
+                if (step > digit / 2 && step < smallest)
+                    smallest = step;
             }
 
             return double.IsFinite(smallest) ? Math.Max(digit, smallest) : digit;

@@ -12,7 +12,8 @@ internal static class ValueText
     public static string OneOf(IReadOnlyList<string> words)
     {
         const int most = 14;
-        if (words.Count > most) return string.Join(", ", words.Take(most)) + $" and {(words.Count - most).ToString(CultureInfo.InvariantCulture)} more";
+        if (words.Count > most)
+            return string.Join(", ", words.Take(most)) + $" and {(words.Count - most).ToString(CultureInfo.InvariantCulture)} more";
         return words.Count == 1 ? words[0] : string.Join(", ", words.Take(words.Count - 1)) + " or " + words[^1];
     }
 
@@ -24,7 +25,8 @@ internal static class ValueText
         var shown = new StringBuilder();
         foreach (var rune in line.EnumerateRunes())
         {
-            if (shown.Length >= most) return $"\"{shown}…\"";
+            if (shown.Length >= most)
+                return $"\"{shown}…\"";
             shown.Append(Rune.IsControl(rune) ? "?" : rune.ToString());
         }
 

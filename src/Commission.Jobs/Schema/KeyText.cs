@@ -18,10 +18,14 @@ internal static class KeyText
         }
 
         string advice;
-        if (!guess) advice = "";
-        else if (NearestKey(mapping, siblings, key.Text) is { } nearest) advice = $"Did you mean \"{nearest}\"?";
-        else if (HomeOf(schema, key.Text) is { } home) advice = $"\"{key.Text}\" belongs under \"{home}\".";
-        else advice = "Keys here are " + ValueText.OneOf([.. OwnKeys(mapping)]) + ".";
+        if (!guess)
+            advice = "";
+        else if (NearestKey(mapping, siblings, key.Text) is { } nearest)
+            advice = $"Did you mean \"{nearest}\"?";
+        else if (HomeOf(schema, key.Text) is { } home)
+            advice = $"\"{key.Text}\" belongs under \"{home}\".";
+        else
+            advice = "Keys here are " + ValueText.OneOf([.. OwnKeys(mapping)]) + ".";
         return Make(key.Location, $"\"{key.Text}\" is not a key {where}.", "", advice, "unknown-key", key.Length);
     }
 
@@ -51,14 +55,18 @@ internal static class KeyText
         string? home = null;
         foreach (var part in schema.Root.GetProperty("properties").EnumerateObject())
         {
-            if (part.Name == key) return null;
+            if (part.Name == key)
+                return null;
 
             // Units and limits name what belongs elsewhere.
-            if (part.Name is "units" or "limits") continue;
-            if (schema.ForMapping(part.Value) is not { } mapping) continue;
+            if (part.Name is "units" or "limits")
+                continue;
+            if (schema.ForMapping(part.Value) is not { } mapping)
+                continue;
             foreach (var path in PathsTo(schema, mapping, key, part.Name, 2))
             {
-                if (home is not null) return null;
+                if (home is not null)
+                    return null;
                 home = path;
             }
         }
@@ -68,12 +76,16 @@ internal static class KeyText
 
     private static IEnumerable<string> PathsTo(JobSchema schema, JsonElement mapping, string key, string path, int levels)
     {
-        if (JobSchema.TryProperty(mapping, key, out _)) yield return path;
-        if (levels == 0) yield break;
+        if (JobSchema.TryProperty(mapping, key, out _))
+            yield return path;
+        if (levels == 0)
+            yield break;
         foreach (var property in mapping.GetProperty("properties").EnumerateObject())
         {
-            if (property.Value.TryGetProperty("x-alias-of", out _) || schema.ForMapping(property.Value) is not { } inner || !inner.TryGetProperty("properties", out _)) continue;
-            foreach (var found in PathsTo(schema, inner, key, path + ": " + property.Name, levels - 1)) yield return found;
+            if (property.Value.TryGetProperty("x-alias-of", out _) || schema.ForMapping(property.Value) is not { } inner || !inner.TryGetProperty("properties", out _))
+                continue;
+            foreach (var found in PathsTo(schema, inner, key, path + ": " + property.Name, levels - 1))
+                yield return found;
         }
     }
 

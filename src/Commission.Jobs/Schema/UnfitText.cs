@@ -49,7 +49,8 @@ internal static class UnfitText
 
         if (end.TryGetProperty("const", out var constant))
             return Make(place, $"{name} is {written}.", $"This program reads version {constant}.", $"Write {place.NameOfKey}: {constant}.", "version");
-        if (end.TryGetProperty("enum", out var allowed)) return NotAWord(end, allowed, place, scalar, name);
+        if (end.TryGetProperty("enum", out var allowed))
+            return NotAWord(end, allowed, place, scalar, name);
         if (JsonInstance.KindOf(scalar) is JsonValueKind.True or JsonValueKind.False)
             return Make(place, $"{written} is read as yes or no.", Expected(schema, field), "Put it in quotes if it is text.", "wrong-type");
         if (JobSchema.Text(end, "type") is "number" or "integer" && scalar.IsQuoted && double.TryParse(scalar.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out _))
@@ -92,9 +93,12 @@ internal static class UnfitText
             };
         }
 
-        if (end.TryGetProperty("x-quantity", out _)) return "A number with its unit is expected.";
-        if (end.TryGetProperty("x-words", out var words)) return $"One word is expected: {ValueText.OneOf([.. words.EnumerateObject().Select(p => p.Name)])}.";
-        if (end.TryGetProperty("enum", out _)) return "yes or no is expected.";
+        if (end.TryGetProperty("x-quantity", out _))
+            return "A number with its unit is expected.";
+        if (end.TryGetProperty("x-words", out var words))
+            return $"One word is expected: {ValueText.OneOf([.. words.EnumerateObject().Select(p => p.Name)])}.";
+        if (end.TryGetProperty("enum", out _))
+            return "yes or no is expected.";
         return JobSchema.Text(end, "type") switch
         {
             "integer" => "A whole number is expected.",
@@ -112,8 +116,10 @@ internal static class UnfitText
     /// <summary>How a field may be written: its own example, or one made of the keys it needs; null when there is none.</summary>
     public static string? Example(JobSchema schema, JsonElement field)
     {
-        if (field.TryGetProperty("examples", out var examples) && examples.GetArrayLength() > 0) return Yaml(examples[0]);
-        if (schema.ForMapping(field) is not { } mapping || !mapping.TryGetProperty("properties", out var properties)) return null;
+        if (field.TryGetProperty("examples", out var examples) && examples.GetArrayLength() > 0)
+            return Yaml(examples[0]);
+        if (schema.ForMapping(field) is not { } mapping || !mapping.TryGetProperty("properties", out var properties))
+            return null;
         var needed = mapping.TryGetProperty("required", out var required) ? required.EnumerateArray().Select(r => r.GetString()!).ToArray() : [];
         var shown = properties.EnumerateObject()
             .Where(p => needed.Length > 0 ? needed.Contains(p.Name) : p.Value.TryGetProperty("examples", out _))

@@ -25,12 +25,14 @@ internal sealed partial class JobZone
 
     public static JobZone? Find(string text)
     {
-        if (text is "UTC" or "Z" or "GMT") return new JobZone("UTC", null, TimeSpan.Zero);
+        if (text is "UTC" or "Z" or "GMT")
+            return new JobZone("UTC", null, TimeSpan.Zero);
         if (OffsetShape().Match(text) is { Success: true } match)
         {
             var hours = int.Parse(match.Groups["h"].ValueSpan, NumberStyles.None, CultureInfo.InvariantCulture);
             var minutes = match.Groups["m"].Success ? int.Parse(match.Groups["m"].ValueSpan, NumberStyles.None, CultureInfo.InvariantCulture) : 0;
-            if (hours > 14 || minutes > 59) return null;
+            if (hours > 14 || minutes > 59)
+                return null;
             var negative = match.Groups["sign"].Value is "-" or "−";
             var offset = new TimeSpan(hours, minutes, 0) * (negative ? -1 : 1);
             return new JobZone(string.Create(CultureInfo.InvariantCulture, $"{(negative ? '-' : '+')}{hours:00}:{minutes:00}"), null, offset);
@@ -42,7 +44,8 @@ internal sealed partial class JobZone
     public static string? Nearest(string text)
     {
         var ids = DateTimeZoneProviders.Tzdb.Ids;
-        if (NearestName.Of(text, ids) is { } nearest) return nearest;
+        if (NearestName.Of(text, ids) is { } nearest)
+            return nearest;
         var city = text.Trim().Replace(' ', '_');
         return city.Length < 3 ? null : ids.FirstOrDefault(id => id.EndsWith("/" + city, StringComparison.OrdinalIgnoreCase));
     }
@@ -50,7 +53,8 @@ internal sealed partial class JobZone
     /// <summary>The moment of a clock on the wall; null when the clock was put forward over it. Of two such moments the earlier.</summary>
     public DateTimeOffset? At(DateOnly date, TimeOnly time)
     {
-        if (_zone is null) return new DateTimeOffset(date.ToDateTime(time), _offset);
+        if (_zone is null)
+            return new DateTimeOffset(date.ToDateTime(time), _offset);
         var local = new LocalDateTime(date.Year, date.Month, date.Day, time.Hour, time.Minute, time.Second);
         var map = _zone.MapLocal(local);
         return map.Count == 0 ? null : map.First().ToDateTimeOffset();
