@@ -2,6 +2,7 @@ using Commission.Documents.Fonts;
 using Commission.Documents.Pictures;
 using Commission.Documents.Typesetting;
 using CsCheck;
+using PdfSharp.Drawing;
 using PdfSharp.Pdf;
 using Xunit;
 
