@@ -1,4 +1,5 @@
 using System.Text;
+using Commission.Records;
 using Commission.Records.Json;
 using Xunit;
 
