@@ -72,7 +72,7 @@ public sealed class FastSaturation
         ChebyshevSeries.Fit(
             x =>
             {
-                FluidResult<SaturationState> state = solve(1 / x);
+                var state = solve(1 / x);
                 return state.Ok ? Math.Log(state.Value.Pressure) : double.NaN;
             },
             1 / high,

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using Commission.Fluids.Data;
+using Commission.Fluids.Helmholtz;
 using Xunit;
 
 namespace Commission.Fluids.Tests;
@@ -18,7 +19,7 @@ public sealed class CatalogueTests
     [Fact]
     public void Every_fluid_file_names_its_paper_in_full()
     {
-        foreach (string name in EmbeddedData.List("fluids/"))
+        foreach (string name in FluidFiles())
         {
             using JsonDocument file = EmbeddedData.Open(name);
             IReadOnlyList<Paper> papers = PaperList.Read(file.RootElement.GetProperty("papers"));
@@ -69,7 +70,7 @@ public sealed class CatalogueTests
     public void Every_pure_refrigerant_of_the_index_has_its_file_and_every_file_its_entry()
     {
         List<string> expected = [.. RefrigerantCatalogue.All.Where(i => !i.IsBlend).Select(i => FluidFile.ResourceName(i.Designation)).Order(StringComparer.Ordinal)];
-        Assert.Equal(expected, EmbeddedData.List("fluids/"));
+        Assert.Equal(expected, FluidFiles());
         foreach (RefrigerantInfo info in RefrigerantCatalogue.All.Where(i => !i.IsBlend))
         {
             var equation = FluidFile.Load(info.Designation);
@@ -207,6 +208,9 @@ public sealed class CatalogueTests
         Assert.Contains(fluid.Papers, p => p.Authors.Contains("Bell", StringComparison.Ordinal));
         Assert.Empty(Fluids.Get("R-410A").EstimatedPairs);
     }
+
+    private static string[] FluidFiles() =>
+        [.. typeof(Refrigerant).Assembly.GetManifestResourceNames().Where(n => n.StartsWith("fluids/", StringComparison.Ordinal)).Order(StringComparer.Ordinal)];
 
     private static void Whole(Paper paper, string where)
     {

@@ -2,6 +2,7 @@ using System.Globalization;
 using Commission.Fluids.Data;
 using Commission.Fluids.Helmholtz;
 using Commission.Fluids.Mixtures;
+using Commission.Fluids.Saturation;
 using Xunit;
 
 namespace Commission.Fluids.Tests;
@@ -146,7 +147,7 @@ public sealed class CheckValueTests
 
     private static MixturePhase Evaluate(string designation, double kelvin, double molesPerCubicMeter)
     {
-        MixturePhase phase = new(Fluids.Get(designation).Model);
+        MixturePhase phase = new(Fluids.Model(designation));
         phase.SetComposition([1]);
         phase.SetTemperature(kelvin);
         phase.Evaluate(molesPerCubicMeter);

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Commission.Fluids.Saturation;
 using Xunit;
 
 namespace Commission.Fluids.Tests;

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.Json;
 using Commission.Fluids.Data;
 using Commission.Fluids.Helmholtz;
+using Commission.Fluids.Saturation;
 using Xunit;
 
 namespace Commission.Fluids.Tests;

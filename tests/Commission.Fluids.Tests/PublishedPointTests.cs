@@ -1,4 +1,5 @@
 using Commission.Fluids.Mixtures;
+using Commission.Fluids.Saturation;
 using Xunit;
 
 namespace Commission.Fluids.Tests;
@@ -114,7 +115,7 @@ public sealed class PublishedPointTests
 
     private static MixturePhase Molar(string designation, double kelvin, double molesPerCubicMeter)
     {
-        MixturePhase phase = new(Fluids.Get(designation).Model);
+        MixturePhase phase = new(Fluids.Model(designation));
         phase.SetComposition([1]);
         phase.SetTemperature(kelvin);
         phase.Evaluate(molesPerCubicMeter);
@@ -123,7 +124,7 @@ public sealed class PublishedPointTests
 
     private static MixturePhase Pair(string first, string second, double firstFraction, double kelvin, double molesPerCubicMeter)
     {
-        MixtureModel model = MixtureModel.LoadMolar([first, second], [firstFraction, 1 - firstFraction]);
+        MixtureModel model = Fluids.Molar([first, second], [firstFraction, 1 - firstFraction]);
         MixturePhase phase = new(model);
         phase.SetComposition(model.Composition);
         phase.SetTemperature(kelvin);

@@ -1,3 +1,4 @@
+using Commission.Fluids.Helmholtz;
 using Xunit;
 
 namespace Commission.Fluids.Tests;

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Commission.Checks.Readings;
 using Commission.Fluids;
+using Commission.Fluids.Saturation;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
 

@@ -1,3 +1,5 @@
+using System.Runtime.InteropServices;
+
 namespace Commission.Fluids.Air;
 
 /// <summary>
@@ -9,16 +11,6 @@ public static class MoistAir
 {
     private const double Freezing = 273.15;
 
-    /// <summary>
-    /// Saturation pressure over liquid water (over ice below 0 °C), Pa: R. W. Hyland and A. Wexler, ASHRAE Trans. 89(2A) (1983) 500,
-    /// as eqs. 5 and 6 of the handbook.
-    /// </summary>
-    /// <param name="kelvin">173.15 K … 473.15 K.</param>
-    public static FluidResult<double> SaturationPressure(double kelvin) =>
-        InRange(kelvin)
-            ? FluidResult<double>.Of(Math.Exp(LnSaturationPressure(kelvin, out _)))
-            : FluidResult<double>.None($"Moist air is computed from −100 °C to 200 °C; {Refrigerant.Celsius(kelvin)} is outside.");
-
     /// <summary>The state from dry bulb and wet bulb (a sling psychrometer).</summary>
     /// <param name="dryBulb">K.</param>
     /// <param name="wetBulb">K, not above the dry bulb.</param>
@@ -28,13 +20,13 @@ public static class MoistAir
         if (Bad(dryBulb, pressure) is string reason)
             return FluidResult<MoistAirState>.None(reason);
         if (!InRange(wetBulb) || wetBulb > dryBulb)
-            return FluidResult<MoistAirState>.None($"A wet bulb of {Refrigerant.Celsius(wetBulb)} cannot stand above a dry bulb of {Refrigerant.Celsius(dryBulb)}.");
+            return FluidResult<MoistAirState>.None($"A wet bulb of {FluidText.Celsius(wetBulb)} cannot stand above a dry bulb of {FluidText.Celsius(dryBulb)}.");
         if (SaturationRatio(wetBulb, pressure) is not double saturated)
-            return FluidResult<MoistAirState>.None($"At {Refrigerant.Celsius(wetBulb)} water boils at {Refrigerant.Kilopascals(pressure)}.");
+            return FluidResult<MoistAirState>.None($"At {FluidText.Celsius(wetBulb)} water boils at {FluidText.Kilopascals(pressure)}.");
         double w = RatioFromWetBulb(dryBulb, wetBulb, saturated);
         // A last-digit negative is dry air; more is a wet bulb that no air can have.
         if (w < -1e-12)
-            return FluidResult<MoistAirState>.None($"A wet bulb of {Refrigerant.Celsius(wetBulb)} is below what even dry air of {Refrigerant.Celsius(dryBulb)} can have.");
+            return FluidResult<MoistAirState>.None($"A wet bulb of {FluidText.Celsius(wetBulb)} is below what even dry air of {FluidText.Celsius(dryBulb)} can have.");
         return FluidResult<MoistAirState>.Of(State(dryBulb, Math.Max(w, 0), pressure, wetBulb));
     }
 
@@ -49,19 +41,6 @@ public static class MoistAir
         if (!(relativeHumidity is >= 0 and <= 1))
             return FluidResult<MoistAirState>.None("A relative humidity is between 0 and 100 %.");
         return FromVaporPressure(dryBulb, relativeHumidity * Math.Exp(LnSaturationPressure(dryBulb, out _)), pressure);
-    }
-
-    /// <summary>The state from dry bulb and dew point.</summary>
-    /// <param name="dryBulb">K.</param>
-    /// <param name="dewPoint">K, not above the dry bulb.</param>
-    /// <param name="pressure">Pa absolute.</param>
-    public static FluidResult<MoistAirState> FromDewPoint(double dryBulb, double dewPoint, double pressure)
-    {
-        if (Bad(dryBulb, pressure) is string reason)
-            return FluidResult<MoistAirState>.None(reason);
-        if (!InRange(dewPoint) || dewPoint > dryBulb)
-            return FluidResult<MoistAirState>.None($"A dew point of {Refrigerant.Celsius(dewPoint)} cannot stand above a dry bulb of {Refrigerant.Celsius(dryBulb)}.");
-        return FromVaporPressure(dryBulb, Math.Exp(LnSaturationPressure(dewPoint, out _)), pressure);
     }
 
     /// <summary>The state from dry bulb and humidity ratio.</summary>
@@ -81,9 +60,9 @@ public static class MoistAir
     {
         double saturation = Math.Exp(LnSaturationPressure(dryBulb, out _));
         if (vapor > saturation * (1 + 1e-9))
-            return FluidResult<MoistAirState>.None($"Air of {Refrigerant.Celsius(dryBulb)} cannot hold that much water: it is more than saturated.");
+            return FluidResult<MoistAirState>.None($"Air of {FluidText.Celsius(dryBulb)} cannot hold that much water: it is more than saturated.");
         if (vapor >= pressure)
-            return FluidResult<MoistAirState>.None($"The vapour pressure of the water would not be below the pressure, {Refrigerant.Kilopascals(pressure)}.");
+            return FluidResult<MoistAirState>.None($"The vapour pressure of the water would not be below the pressure, {FluidText.Kilopascals(pressure)}.");
         double w = 0.621945 * vapor / (pressure - vapor);
         return FluidResult<MoistAirState>.Of(State(dryBulb, w, pressure, WetBulb(dryBulb, w, pressure)));
     }
@@ -171,9 +150,31 @@ public static class MoistAir
     private static string? Bad(double dryBulb, double pressure)
     {
         if (!InRange(dryBulb))
-            return $"Moist air is computed from −100 °C to 200 °C; {Refrigerant.Celsius(dryBulb)} is outside.";
+            return $"Moist air is computed from −100 °C to 200 °C; {FluidText.Celsius(dryBulb)} is outside.";
         if (!(pressure > 0) || !double.IsFinite(pressure))
             return "The pressure of the air must be above zero absolute.";
         return null;
     }
+}
+
+/// <summary>Moist air at a pressure; extensive properties are per kilogram of dry air.</summary>
+/// <param name="Pressure">Pa absolute.</param>
+/// <param name="DryBulb">K.</param>
+/// <param name="HumidityRatio">kg of water per kg of dry air.</param>
+/// <param name="WetBulb">Thermodynamic wet-bulb temperature, K.</param>
+/// <param name="DewPoint">K (frost point below 0 °C); null for dry air.</param>
+/// <param name="RelativeHumidity">0…1.</param>
+/// <param name="Enthalpy">J per kg of dry air, 0 for dry air at 0 °C and liquid water at 0 °C.</param>
+/// <param name="SpecificVolume">m³ per kg of dry air.</param>
+[StructLayout(LayoutKind.Auto)]
+public readonly record struct MoistAirState(
+    double Pressure,
+    double DryBulb,
+    double HumidityRatio,
+    double WetBulb,
+    double? DewPoint,
+    double RelativeHumidity,
+    double Enthalpy,
+    double SpecificVolume)
+{
 }

@@ -6,7 +6,7 @@ namespace Commission.Fluids.Mixtures;
 /// The state of one phase and the work space of its evaluation. Not thread-safe; a solver owns its own. Order of use:
 /// <see cref="SetComposition"/>, <see cref="SetTemperature"/>, then <see cref="Evaluate"/> or <see cref="EvaluateVolume"/> at a density.
 /// </summary>
-internal sealed partial class MixturePhase
+internal sealed class MixturePhase
 {
     private readonly int _count;
     private readonly double[] _x;
@@ -51,7 +51,7 @@ internal sealed partial class MixturePhase
         Jacobian = new double[_count * _count];
         for (int i = 0; i < _count; i++)
         {
-            EquationOfState eos = model.Components[i];
+            var eos = model.Components[i];
             _pureTemperature[i] = eos.ReducingTemperature;
             _pureVolume[i] = 1 / eos.ReducingDensity;
             _componentWork[i] = new double[eos.Residual.WorkLength];
@@ -128,16 +128,16 @@ internal sealed partial class MixturePhase
         double d = 0, dd = 0;
         for (int i = 0; i < _count; i++)
         {
-            Model.Components[i].Residual.EvaluateVolume(_table, _tau, _componentWork[i], out ResidualDerivatives r);
+            Model.Components[i].Residual.EvaluateVolume(_table, _tau, _componentWork[i], out var r);
             d += _x[i] * r.D;
             dd += _x[i] * r.DD;
         }
         for (int k = 0; k < _pairWork.Length; k++)
         {
-            BinaryPair pair = Model.Pairs[k];
+            var pair = Model.Pairs[k];
             if (pair.Departure is null)
                 continue;
-            pair.Departure.EvaluateVolume(_table, _tau, _pairWork[k], out ResidualDerivatives r);
+            pair.Departure.EvaluateVolume(_table, _tau, _pairWork[k], out var r);
             double w = _x[pair.A] * _x[pair.B] * pair.F;
             d += w * r.D;
             dd += w * r.DD;
@@ -158,7 +158,7 @@ internal sealed partial class MixturePhase
         }
         for (int k = 0; k < _pairWork.Length; k++)
         {
-            BinaryPair pair = Model.Pairs[k];
+            var pair = Model.Pairs[k];
             if (pair.Departure is null)
                 continue;
             pair.Departure.Evaluate(_table, _tau, _pairWork[k], out _pair[k]);
@@ -175,7 +175,7 @@ internal sealed partial class MixturePhase
     public void EvaluateFugacity()
     {
         int n = _count;
-        ResidualDerivatives total = Total;
+        var total = Total;
         double dd = total.D + total.DD, dt = total.DT, tt = total.T + total.TT;
 
         Array.Clear(_second);
@@ -183,7 +183,7 @@ internal sealed partial class MixturePhase
             _partial[i] = _component[i];
         for (int k = 0; k < _pairWork.Length; k++)
         {
-            BinaryPair pair = Model.Pairs[k];
+            var pair = Model.Pairs[k];
             if (pair.Departure is null)
                 continue;
             _partial[pair.A].AddScaled(_pair[k], _x[pair.B] * pair.F);
@@ -242,5 +242,136 @@ internal sealed partial class MixturePhase
         Density = density;
         Pressure = density * rt * (1 + d);
         PressureByDensity = rt * (1 + 2 * d + dd);
+    }
+
+    /// <summary>
+    /// The density of the liquid at the pressure, starting from a guess; NaN where the liquid branch has no such root. From the dense
+    /// side Newton's method converges without crossing the spinodal, because p(ρ) is convex there.
+    /// </summary>
+    public double SolveLiquid(double pressure, double guess)
+    {
+        double rho = guess;
+        for (int iteration = 0; iteration < 60; iteration++)
+        {
+            EvaluateVolume(rho);
+            if (PressureByDensity <= 0)
+            {
+                rho *= 1.06;
+                if (rho > 6 * ReducingDensity)
+                    return double.NaN;
+                continue;
+            }
+            double step = (pressure - Pressure) / PressureByDensity;
+            double limit = 0.1 * rho;
+            if (step > limit)
+                step = limit;
+            else if (step < -limit)
+                step = -limit;
+            rho += step;
+            if (Math.Abs(step) < 1e-11 * rho)
+                return rho;
+        }
+        return double.NaN;
+    }
+
+    /// <summary>The density of the vapour at the pressure; NaN where the vapour branch ends below this pressure.</summary>
+    public double SolveVapor(double pressure)
+    {
+        double rt = Model.GasConstant * Temperature;
+        double rho = pressure / rt;
+        for (int iteration = 0; iteration < 60; iteration++)
+        {
+            EvaluateVolume(rho);
+            if (PressureByDensity <= 0)
+                return double.NaN;
+            double step = (pressure - Pressure) / PressureByDensity;
+            if (step > 0.5 * rho)
+                step = 0.5 * rho;
+            else if (step < -0.5 * rho)
+                step = -0.5 * rho;
+            rho += step;
+            if (Math.Abs(step) < 1e-11 * rho)
+                return rho;
+        }
+        return double.NaN;
+    }
+
+    /// <summary>The one density at a pressure above the critical temperature, where p rises with ρ: Newton's method kept in a bracket.</summary>
+    public double SolveSupercritical(double pressure)
+    {
+        double low = 0, high = 5 * ReducingDensity;
+        double rho = Math.Min(pressure / (Model.GasConstant * Temperature), ReducingDensity);
+        for (int iteration = 0; iteration < 200; iteration++)
+        {
+            EvaluateVolume(rho);
+            double error = pressure - Pressure;
+            if (error > 0)
+                low = rho;
+            else
+                high = rho;
+            double next = PressureByDensity > 0 ? rho + error / PressureByDensity : double.NaN;
+            if (!(next > low && next < high))
+                next = 0.5 * (low + high);
+            if (Math.Abs(next - rho) < 1e-12 * rho)
+                return next;
+            rho = next;
+        }
+        return double.NaN;
+    }
+}
+
+/// <summary>Caloric properties of an evaluated phase, molar, on the equations' own zero of enthalpy and entropy.</summary>
+internal readonly struct CaloricProperties
+{
+    private CaloricProperties(double enthalpy, double entropy, double cv, double cp, double speedOfSound)
+    {
+        Enthalpy = enthalpy;
+        Entropy = entropy;
+        Cv = cv;
+        Cp = cp;
+        SpeedOfSound = speedOfSound;
+    }
+
+    /// <summary>J/mol.</summary>
+    public double Enthalpy { get; }
+
+    /// <summary>J/(mol K).</summary>
+    public double Entropy { get; }
+
+    /// <summary>J/(mol K).</summary>
+    public double Cv { get; }
+
+    /// <summary>J/(mol K).</summary>
+    public double Cp { get; }
+
+    /// <summary>m/s.</summary>
+    public double SpeedOfSound { get; }
+
+    /// <summary>After <see cref="MixturePhase.Evaluate"/> (Kunz and Wagner 2012, table 5).</summary>
+    public static CaloricProperties Of(MixturePhase phase)
+    {
+        var model = phase.Model;
+        double r = model.GasConstant, t = phase.Temperature;
+        double a0 = 0, t0 = 0, tt0 = 0, mass = 0;
+        for (int i = 0; i < model.Components.Length; i++)
+        {
+            var eos = model.Components[i];
+            double x = phase.X[i];
+            var ideal = eos.IdealAt(t);
+            a0 += x * (ideal.A + Math.Log(x * phase.Density / eos.ReducingDensity));
+            t0 += x * ideal.T;
+            tt0 += x * ideal.TT;
+            mass += x * eos.MolarMass;
+        }
+        var res = phase.Total;
+        double stiffness = 1 + 2 * res.D + res.DD;
+        double thermal = 1 + res.D - res.DT;
+        double cv = -(tt0 + res.TT);
+        return new CaloricProperties(
+            r * t * (1 + t0 + res.T + res.D),
+            r * (t0 + res.T - a0 - res.A),
+            r * cv,
+            r * (cv + thermal * thermal / stiffness),
+            Math.Sqrt(r * t / mass * (stiffness + thermal * thermal / cv)));
     }
 }

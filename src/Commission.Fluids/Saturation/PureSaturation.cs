@@ -118,9 +118,9 @@ internal sealed class PureSaturation(EquationOfState eos)
         for (int iteration = 0; iteration < 60; iteration++)
         {
             _table.Fill(x, mask);
-            eos.Residual.EvaluateVolume(_table, _tau, _work, out ResidualDerivatives l);
+            eos.Residual.EvaluateVolume(_table, _tau, _work, out var l);
             _table.Fill(y, mask);
-            eos.Residual.EvaluateVolume(_table, _tau, _work, out ResidualDerivatives v);
+            eos.Residual.EvaluateVolume(_table, _tau, _work, out var v);
             double jl = x * (1 + l.D), jv = y * (1 + v.D);
             double kl = l.D + l.A + Math.Log(x), kv = v.D + v.A + Math.Log(y);
             double sl = 1 + 2 * l.D + l.DD, sv = 1 + 2 * v.D + v.DD;
@@ -157,9 +157,9 @@ internal sealed class PureSaturation(EquationOfState eos)
             return false;
 
         _table.Fill(x, mask);
-        eos.Residual.Evaluate(_table, _tau, _work, out ResidualDerivatives liquidEnd);
+        eos.Residual.Evaluate(_table, _tau, _work, out var liquidEnd);
         _table.Fill(y, mask);
-        eos.Residual.Evaluate(_table, _tau, _work, out ResidualDerivatives vaporEnd);
+        eos.Residual.Evaluate(_table, _tau, _work, out var vaporEnd);
         double rt = eos.GasConstant * temperature;
         Temperature = temperature;
         Liquid = x * eos.ReducingDensity;

@@ -15,7 +15,7 @@ public sealed class MixturePhaseTests
     [MemberData(nameof(Blends))]
     public void Fugacities_are_derivatives_of_the_Helmholtz_energy(string designation)
     {
-        MixtureModel model = Fluids.Get(designation).Model;
+        MixtureModel model = Fluids.Model(designation);
         foreach ((double t, double share) in new[] { (260.0, 2.6), (330.0, 0.05) })
         {
             double[] n = [.. model.Composition];
@@ -36,7 +36,7 @@ public sealed class MixturePhaseTests
     [MemberData(nameof(Blends))]
     public void The_Jacobian_is_that_of_the_fugacities_and_of_the_pressure(string designation)
     {
-        MixtureModel model = Fluids.Get(designation).Model;
+        MixtureModel model = Fluids.Model(designation);
         foreach ((double t, double share) in new[] { (260.0, 2.6), (330.0, 0.05) })
         {
             double[] n = [.. model.Composition];
@@ -65,7 +65,7 @@ public sealed class MixturePhaseTests
     [MemberData(nameof(Blends))]
     public void Gibbs_and_Duhem_hold_and_the_Jacobian_is_symmetric(string designation)
     {
-        MixtureModel model = Fluids.Get(designation).Model;
+        MixtureModel model = Fluids.Model(designation);
         int n = model.Components.Length;
         MixturePhase phase = Evaluate(model, model.Composition, 2.5 * Reducing(model), 255);
         for (int j = 0; j < n; j++)
@@ -88,9 +88,9 @@ public sealed class MixturePhaseTests
     public void A_mixture_of_one_component_with_traces_is_that_component(string designation)
     {
         string other = designation == "R-32" ? "R-125" : "R-32";
-        MixtureModel pair = MixtureModel.LoadMolar([designation, other], [1 - 1e-14, 1e-14]);
+        MixtureModel pair = Fluids.Molar([designation, other], [1 - 1e-14, 1e-14]);
         MixturePhase phase = Evaluate(pair, pair.Composition, 12000, 280);
-        MixtureModel pure = MixtureModel.LoadMolar([designation], [1]);
+        MixtureModel pure = Fluids.Molar([designation], [1]);
         MixturePhase alone = Evaluate(pure, [1], 12000, 280);
         Assert.Equal(alone.Pressure, phase.Pressure, 1e-9 * Math.Abs(alone.Pressure) + 1e-3);
         Assert.Equal(alone.LnFugacity[0], phase.LnFugacity[0], 1e-9);
@@ -99,8 +99,8 @@ public sealed class MixturePhaseTests
     [Fact]
     public void The_order_of_the_components_does_not_matter()
     {
-        MixtureModel one = MixtureModel.LoadMolar(["R-32", "R-1234yf", "R-744"], [0.3, 0.6, 0.1]);
-        MixtureModel two = MixtureModel.LoadMolar(["R-744", "R-1234yf", "R-32"], [0.1, 0.6, 0.3]);
+        MixtureModel one = Fluids.Molar(["R-32", "R-1234yf", "R-744"], [0.3, 0.6, 0.1]);
+        MixtureModel two = Fluids.Molar(["R-744", "R-1234yf", "R-32"], [0.1, 0.6, 0.3]);
         MixturePhase a = Evaluate(one, one.Composition, 9000, 270), b = Evaluate(two, two.Composition, 9000, 270);
         Assert.Equal(a.Pressure, b.Pressure, 1e-10 * Math.Abs(a.Pressure));
         Assert.Equal(a.LnFugacity[0], b.LnFugacity[2], 1e-12);
@@ -111,7 +111,7 @@ public sealed class MixturePhaseTests
     public void Pairs_published_as_xi_and_zeta_keep_the_reducing_functions_of_their_paper()
     {
         // Lemmon and Jacobsen 2004: T_r = Σ x_i T_i + x_1 x_2 ξ, 1/ρ_r = Σ x_i/ρ_i + x_1 x_2 ζ; R-32/125 ξ 28.95 K, ζ −6.008e-6 m³/mol.
-        MixtureModel model = MixtureModel.LoadMolar(["R-32", "R-125"], [0.37, 0.63]);
+        MixtureModel model = Fluids.Molar(["R-32", "R-125"], [0.37, 0.63]);
         MixturePhase phase = new(model);
         phase.SetComposition(model.Composition);
         Assert.Equal((0.37 * 351.255) + (0.63 * 339.173) + (0.37 * 0.63 * 28.95), phase.ReducingTemperature, 1e-10);

@@ -40,13 +40,17 @@ public sealed class WaterTests
         Assert.Equal(pascals, Fluids.Value(WaterSaturation.Pressure(kelvin)), share * pascals);
 
     [Fact]
-    public void The_explicit_equation_stays_within_its_stated_distance_of_the_full_formulation()
+    public void The_full_formulation_stays_within_the_stated_distance_of_the_explicit_equation()
     {
-        // Wagner and Pruss 1993 give 0.025 % for the vapour-pressure equation; the two stay within 0.01 % below 620 K.
+        // IAPWS SR1-86, W. Wagner and A. Pruß, J. Phys. Chem. Ref. Data 22 (1993) 783, give 0.025 % for the explicit equation; the two stay
+        // within 0.01 % below 620 K.
         for (double t = 273.16; t < 620; t += 7.3)
         {
-            double full = Fluids.Value(WaterSaturation.Pressure(t)), fast = Fluids.Value(WaterSaturation.AuxiliaryPressure(t));
-            Assert.Equal(full, fast, 1e-4 * full);
+            var full = Fluids.Value(WaterSaturation.Pressure(t));
+            var v = 1 - t / 647.096;
+            var sum = -7.85951783 * v + 1.84408259 * Math.Pow(v, 1.5) - 11.7866497 * Math.Pow(v, 3)
+                + 22.6807411 * Math.Pow(v, 3.5) - 15.9618719 * Math.Pow(v, 4) + 1.80122502 * Math.Pow(v, 7.5);
+            Assert.Equal(22.064e6 * Math.Exp(647.096 / t * sum), full, 1e-4 * full);
         }
     }
 
@@ -92,7 +96,7 @@ public sealed class WaterTests
     [InlineData(70108.5, 89.97)]
     [InlineData(54019.9, 83.26)]
     public void Boiling_point_at_site_pressure(double pascals, double celsius) =>
-        Assert.Equal(celsius, Fluids.Value(BoilingPoint.At(pascals)) - 273.15, 0.0051);
+        Assert.Equal(celsius, Fluids.Value(WaterSaturation.Temperature(pascals)) - 273.15, 0.0051);
 
     [Fact]
     public void Inverses_return_the_temperature()
