@@ -45,7 +45,7 @@ public sealed partial class Refrigerant
         get
         {
             double limit = 0, mean = 0;
-            for (int i = 0; i < _model.Components.Length; i++)
+            for (var i = 0; i < _model.Components.Length; i++)
             {
                 mean += _model.Composition[i] * _model.Components[i].LowestTemperature;
                 if (_model.Composition[i] >= 0.2)
@@ -82,9 +82,9 @@ public sealed partial class Refrigerant
             ?? throw new ArgumentException($"'{designation}' is not a refrigerant of the catalogue.", nameof(designation));
         if (info.NotComputable is not null)
             throw new ArgumentException($"{info.Designation}: {info.NotComputable}", nameof(designation));
-        string[] components = new string[info.Composition.Length];
-        double[] shares = new double[components.Length];
-        for (int i = 0; i < components.Length; i++)
+        var components = new string[info.Composition.Length];
+        var shares = new double[components.Length];
+        for (var i = 0; i < components.Length; i++)
         {
             components[i] = info.Composition[i].Designation;
             shares[i] = info.Composition[i].MassFraction;
@@ -142,7 +142,7 @@ public sealed partial class Refrigerant
             if (!solver.SaturationAtPressure(curve, pascals))
             {
                 var critical = CriticalPoint;
-                string why = critical.Ok && pascals > 0.95 * critical.Value.Pressure
+                var why = critical.Ok && pascals > 0.95 * critical.Value.Pressure
                     ? $"the critical pressure is about {FluidText.Kilopascals(critical.Value.Pressure)}: transcritical or too near to it."
                     : $"the pressure is outside what the equations can answer above {FluidText.Celsius(LowestTemperature)}.";
                 return FluidResult<SaturationState>.None($"{Info.Designation}: no {Name(curve)} was found at {FluidText.Kilopascals(pascals)}; {why}");
@@ -174,10 +174,10 @@ public sealed partial class Refrigerant
     {
         if (!double.IsFinite(kelvin) || kelvin < LowestTemperature)
         {
-            string limit = IsBlend ? "the lowest temperature of the blend's equations" : "its triple point or the lower limit of its equation";
+            var limit = IsBlend ? "the lowest temperature of the blend's equations" : "its triple point or the lower limit of its equation";
             return $"{Info.Designation}: {FluidText.Celsius(kelvin)} is below {limit}, {FluidText.Celsius(LowestTemperature)}.";
         }
-        double top = TopTemperature(kelvin);
+        var top = TopTemperature(kelvin);
         return kelvin >= top
             ? $"{Info.Designation}: {FluidText.Celsius(kelvin)} is not below the critical temperature, {FluidText.Celsius(top)}: transcritical, there is no saturation pressure."
             : null;
@@ -191,8 +191,8 @@ public sealed partial class Refrigerant
     {
         if (!IsBlend)
             return _model.Components[0].CriticalTemperature;
-        double mean = 0;
-        for (int i = 0; i < _model.Components.Length; i++)
+        var mean = 0.0;
+        for (var i = 0; i < _model.Components.Length; i++)
             mean += _model.Composition[i] * _model.Components[i].CriticalTemperature;
         return kelvin > 0.85 * mean && CriticalPoint is { Ok: true } c ? c.Value.Temperature : double.PositiveInfinity;
     }

@@ -60,8 +60,8 @@ internal sealed class RefrigerantIndex
     internal static string Normalize(string name)
     {
         var buffer = name.Length <= 64 ? stackalloc char[name.Length] : new char[name.Length];
-        int length = 0;
-        foreach (char c in name)
+        var length = 0;
+        foreach (var c in name)
         {
             if (c is not (' ' or '-' or '(' or ')' or '_' or '\u2010' or '\u2011' or '\u2013'))
                 buffer[length++] = char.ToUpperInvariant(c);
@@ -76,7 +76,7 @@ internal sealed class RefrigerantIndex
     {
         all.Add(info);
         byName.Add(Normalize(info.Designation), info);
-        foreach (string alias in info.Aliases)
+        foreach (var alias in info.Aliases)
             byName.TryAdd(Normalize(alias), info);
         if (info.ChemicalName is not null)
             byName.TryAdd(Normalize(info.ChemicalName), info);
@@ -84,7 +84,7 @@ internal sealed class RefrigerantIndex
 
     private static RefrigerantInfo ReadPure(JsonElement e, Dictionary<string, SourceNote> sources)
     {
-        string designation = e.Text("designation");
+        var designation = e.Text("designation");
         return new RefrigerantInfo
         {
             Designation = designation,
@@ -104,11 +104,11 @@ internal sealed class RefrigerantIndex
     private static RefrigerantInfo ReadBlend(JsonElement e, Dictionary<string, SourceNote> sources, Dictionary<string, RefrigerantInfo> pure)
     {
         JsonElement names = e.GetProperty("components"), shares = e.GetProperty("mass %");
-        double sum = 0;
+        var sum = 0.0;
         foreach (var share in shares.EnumerateArray())
             sum += share.GetDouble();
         var composition = ImmutableArray.CreateBuilder<BlendComponent>(names.GetArrayLength());
-        for (int i = 0; i < names.GetArrayLength(); i++)
+        for (var i = 0; i < names.GetArrayLength(); i++)
             composition.Add(new BlendComponent(names[i].GetString()!, shares[i].GetDouble() / sum));
         var source = sources[e.Text("composition source")];
         var parts = composition.MoveToImmutable();
@@ -164,7 +164,7 @@ internal sealed class RefrigerantIndex
 
     private static double? MolarMass(ImmutableArray<BlendComponent> parts, Dictionary<string, RefrigerantInfo> pure)
     {
-        double moles = 0;
+        var moles = 0.0;
         foreach (var part in parts)
         {
             if (!pure.TryGetValue(Normalize(part.Designation), out var info) || info.MolarMass is not double mass)
@@ -176,8 +176,8 @@ internal sealed class RefrigerantIndex
 
     private static SourcedValue? Weighted(ImmutableArray<BlendComponent> parts, Dictionary<string, RefrigerantInfo> pure, Func<RefrigerantInfo, SourcedValue?> of)
     {
-        double sum = 0;
-        bool published = true;
+        var sum = 0.0;
+        var published = true;
         foreach (var part in parts)
         {
             if (!pure.TryGetValue(Normalize(part.Designation), out var info) || of(info) is not SourcedValue value)
@@ -185,7 +185,7 @@ internal sealed class RefrigerantIndex
             sum += part.MassFraction * value.Value;
             published &= value.Mark == "published";
         }
-        string mark = published ? "computed" : "computed from values from memory";
+        var mark = published ? "computed" : "computed from values from memory";
         return new SourcedValue(sum, mark, "mass-weighted sum over the components");
     }
 }

@@ -63,8 +63,8 @@ public sealed record RefrigerantInfo
         {
             if (!IsBlend)
                 return ChemicalName ?? Designation;
-            string names = string.Join('/', Composition.Select(c => c.Designation[2..]));
-            string shares = string.Join('/', Composition.Select(c => (100 * c.MassFraction).ToString("0.##", System.Globalization.CultureInfo.InvariantCulture)));
+            var names = string.Join('/', Composition.Select(c => c.Designation[2..]));
+            var shares = string.Join('/', Composition.Select(c => (100 * c.MassFraction).ToString("0.##", System.Globalization.CultureInfo.InvariantCulture)));
             return $"R-{names} ({shares} % by mass)";
         }
     }

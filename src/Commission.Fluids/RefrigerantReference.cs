@@ -1,5 +1,4 @@
 using System.Runtime.InteropServices;
-using Commission.Fluids.Mixtures;
 using Commission.Fluids.Saturation;
 
 namespace Commission.Fluids;
@@ -92,8 +91,8 @@ public sealed partial class Refrigerant
         if (LowestTemperature < iceFreezing)
         {
             var solver = _solvers.Rent();
-            bool found = (IsBlend || iceFreezing < _model.Components[0].CriticalTemperature) && solver.SaturationAtTemperature(SaturationCurve.Bubble, iceFreezing);
-            ReferenceOffset offset = default;
+            var found = (IsBlend || iceFreezing < _model.Components[0].CriticalTemperature) && solver.SaturationAtTemperature(SaturationCurve.Bubble, iceFreezing);
+            var offset = default(ReferenceOffset);
             if (found)
             {
                 var state = solver.State(SaturationCurve.Bubble);

@@ -47,7 +47,7 @@ public sealed partial class Refrigerant
 
     private FluidResult<FluidState> AtPressureAnd(double pascals, double value, bool entropy)
     {
-        string what = entropy ? "entropy" : "enthalpy";
+        var what = entropy ? "entropy" : "enthalpy";
         if (!double.IsFinite(value))
             return FluidResult<FluidState>.None($"{Info.Designation}: the {what} is not a number.");
         if (OutsideRange(LowestTemperature, pascals) is string reason)
@@ -75,7 +75,7 @@ public sealed partial class Refrigerant
                 return On(Phase.Vapor, solver, goal, d.Temperature, d.Temperature, high);
             if (!IsBlend)
             {
-                double quality = (value - atBubble) / (atDew - atBubble);
+                var quality = (value - atBubble) / (atDew - atBubble);
                 return FluidResult<FluidState>.Of(Mixed(b.Temperature, pascals, quality, new End(1 / b.LiquidDensity, b.LiquidEnthalpy, b.LiquidEntropy), new End(1 / b.VaporDensity, b.VaporEnthalpy, b.VaporEntropy)));
             }
             return TwoPhase(solver, pascals, value, entropy, b.Temperature, d.Temperature);
@@ -100,17 +100,17 @@ public sealed partial class Refrigerant
         flash.StartFrom(x, y);
         double low = Math.Min(bubbleTemperature, dewTemperature), high = Math.Max(bubbleTemperature, dewTemperature);
         double errorLow = double.NaN, errorHigh = double.NaN;
-        double t = 0.5 * (low + high);
-        bool lastWasLow = false;
-        FluidState state = default;
+        var t = 0.5 * (low + high);
+        var lastWasLow = false;
+        var state = default(FluidState);
         // Regula falsi with halved end values (Illinois): the glide of a near-azeotrope is a few hundredths of a kelvin.
-        for (int iteration = 0; iteration < 100; iteration++)
+        for (var iteration = 0; iteration < 100; iteration++)
         {
             if (!flash.Solve(t, pascals, rho))
                 return FluidResult<FluidState>.None($"{Info.Designation}: the split into liquid and vapour at {FluidText.Celsius(t)} and {FluidText.Kilopascals(pascals)} did not converge.");
             rho = flash.Liquid.Density;
             state = Mixed(flash, pascals);
-            double error = value - (entropy ? state.Entropy : state.Enthalpy);
+            var error = value - (entropy ? state.Entropy : state.Enthalpy);
             if (Math.Abs(error) < 1e-11 * (1e5 + Math.Abs(value)) || high - low < 1e-14 * t)
                 break;
             if (error > 0)
@@ -125,7 +125,7 @@ public sealed partial class Refrigerant
                     errorLow *= 0.5;
                 (high, errorHigh, lastWasLow) = (t, error, false);
             }
-            double next = (low * errorHigh - high * errorLow) / (errorHigh - errorLow);
+            var next = (low * errorHigh - high * errorLow) / (errorHigh - errorLow);
             t = next > low && next < high ? next : 0.5 * (low + high);
         }
         return FluidResult<FluidState>.Of(state);
@@ -134,7 +134,7 @@ public sealed partial class Refrigerant
     private FluidState Mixed(BlendFlash flash, double pascals)
     {
         double liquidMass = Mass(flash.Liquid), vaporMass = Mass(flash.Vapor);
-        double quality = flash.VaporFraction * vaporMass / (flash.VaporFraction * vaporMass + (1 - flash.VaporFraction) * liquidMass);
+        var quality = flash.VaporFraction * vaporMass / (flash.VaporFraction * vaporMass + (1 - flash.VaporFraction) * liquidMass);
         CaloricProperties l = CaloricProperties.Of(flash.Liquid), v = CaloricProperties.Of(flash.Vapor);
         return Mixed(
             flash.Liquid.Temperature,
@@ -165,8 +165,8 @@ public sealed partial class Refrigerant
 
     private FluidState State(MixturePhase phase, Phase kind)
     {
-        CaloricProperties c = CaloricProperties.Of(phase);
-        double mass = MolarMass;
+        var c = CaloricProperties.Of(phase);
+        var mass = MolarMass;
         return new FluidState(
             kind,
             phase.Temperature,
@@ -182,8 +182,8 @@ public sealed partial class Refrigerant
 
     private double Mass(MixturePhase phase)
     {
-        double sum = 0;
-        for (int i = 0; i < _model.Components.Length; i++)
+        var sum = 0.0;
+        for (var i = 0; i < _model.Components.Length; i++)
             sum += phase.X[i] * _model.Components[i].MolarMass;
         return sum;
     }

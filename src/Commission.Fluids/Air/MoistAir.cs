@@ -23,7 +23,7 @@ public static class MoistAir
             return FluidResult<MoistAirState>.None($"A wet bulb of {FluidText.Celsius(wetBulb)} cannot stand above a dry bulb of {FluidText.Celsius(dryBulb)}.");
         if (SaturationRatio(wetBulb, pressure) is not double saturated)
             return FluidResult<MoistAirState>.None($"At {FluidText.Celsius(wetBulb)} water boils at {FluidText.Kilopascals(pressure)}.");
-        double w = RatioFromWetBulb(dryBulb, wetBulb, saturated);
+        var w = RatioFromWetBulb(dryBulb, wetBulb, saturated);
         // A last-digit negative is dry air; more is a wet bulb that no air can have.
         if (w < -1e-12)
             return FluidResult<MoistAirState>.None($"A wet bulb of {FluidText.Celsius(wetBulb)} is below what even dry air of {FluidText.Celsius(dryBulb)} can have.");
@@ -58,19 +58,19 @@ public static class MoistAir
 
     private static FluidResult<MoistAirState> FromVaporPressure(double dryBulb, double vapor, double pressure)
     {
-        double saturation = Math.Exp(LnSaturationPressure(dryBulb, out _));
+        var saturation = Math.Exp(LnSaturationPressure(dryBulb, out _));
         if (vapor > saturation * (1 + 1e-9))
             return FluidResult<MoistAirState>.None($"Air of {FluidText.Celsius(dryBulb)} cannot hold that much water: it is more than saturated.");
         if (vapor >= pressure)
             return FluidResult<MoistAirState>.None($"The vapour pressure of the water would not be below the pressure, {FluidText.Kilopascals(pressure)}.");
-        double w = 0.621945 * vapor / (pressure - vapor);
+        var w = 0.621945 * vapor / (pressure - vapor);
         return FluidResult<MoistAirState>.Of(State(dryBulb, w, pressure, WetBulb(dryBulb, w, pressure)));
     }
 
     private static MoistAirState State(double dryBulb, double w, double pressure, double wetBulb)
     {
-        double t = dryBulb - Freezing;
-        double vapor = pressure * w / (0.621945 + w);
+        var t = dryBulb - Freezing;
+        var vapor = pressure * w / (0.621945 + w);
         return new MoistAirState(
             pressure,
             dryBulb,
@@ -95,9 +95,9 @@ public static class MoistAir
     {
         double low = Math.Max(173.15, dryBulb - 100), high = dryBulb;
         // W of the wet bulb rises with it: bisection, safe across the step between water and ice at 0 °C.
-        for (int i = 0; i < 100 && high - low > 1e-11 * high; i++)
+        for (var i = 0; i < 100 && high - low > 1e-11 * high; i++)
         {
-            double middle = 0.5 * (low + high);
+            var middle = 0.5 * (low + high);
             if (SaturationRatio(middle, pressure) is not double saturated || RatioFromWetBulb(dryBulb, middle, saturated) > w)
                 high = middle;
             else
@@ -108,19 +108,19 @@ public static class MoistAir
 
     private static double? SaturationRatio(double kelvin, double pressure)
     {
-        double vapor = Math.Exp(LnSaturationPressure(kelvin, out _));
+        var vapor = Math.Exp(LnSaturationPressure(kelvin, out _));
         return vapor < pressure ? 0.621945 * vapor / (pressure - vapor) : null;
     }
 
     /// <summary>The temperature of saturation at a vapour pressure, by Newton's method on ln p in 1/T; null below −100 °C.</summary>
     private static double? DewPoint(double vapor)
     {
-        double target = Math.Log(vapor);
-        double t = 280;
-        for (int i = 0; i < 60; i++)
+        var target = Math.Log(vapor);
+        var t = 280.0;
+        for (var i = 0; i < 60; i++)
         {
-            double error = LnSaturationPressure(t, out double slope) - target;
-            double next = 1 / (1 / t + error / (slope * t * t));
+            var error = LnSaturationPressure(t, out var slope) - target;
+            var next = 1 / (1 / t + error / (slope * t * t));
             if (!(next > 100 && next < 600))
                 return null;
             if (Math.Abs(next - t) < 1e-12 * t)
@@ -135,7 +135,7 @@ public static class MoistAir
 
     private static double LnSaturationPressure(double kelvin, out double slope)
     {
-        double t = kelvin;
+        var t = kelvin;
         if (t < Freezing)
         {
             slope = 5674.5359 / (t * t) - 9.677843e-3 + 2 * 6.2215701e-7 * t + 3 * 2.0747825e-9 * t * t - 4 * 9.484024e-13 * t * t * t + 4.1635019 / t;

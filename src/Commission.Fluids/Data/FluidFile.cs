@@ -22,8 +22,8 @@ internal static class FluidFile
         var critical = file.GetProperty("critical point");
         var reducing = file.GetProperty("reducing state");
         var auxiliary = file.GetProperty("ancillaries, starting guesses only");
-        double reducingTemperature = reducing.Number("temperature K");
-        bool pseudoPure = auxiliary.TryGetProperty("bubble pressure", out var pressure);
+        var reducingTemperature = reducing.Number("temperature K");
+        var pseudoPure = auxiliary.TryGetProperty("bubble pressure", out var pressure);
         if (!pseudoPure)
             pressure = auxiliary.GetProperty("vapor pressure");
 
@@ -58,8 +58,8 @@ internal static class FluidFile
 
     private static ResidualTerms[] ReadResidual(JsonElement list)
     {
-        ResidualTerms[] kinds = new ResidualTerms[list.GetArrayLength()];
-        int i = 0;
+        var kinds = new ResidualTerms[list.GetArrayLength()];
+        var i = 0;
         foreach (var term in list.EnumerateArray())
             kinds[i++] = ReadResidualKind(term);
         return kinds;
@@ -67,8 +67,8 @@ internal static class FluidFile
 
     private static ResidualTerms ReadResidualKind(JsonElement term)
     {
-        double[] n = term.Doubles("n");
-        string kind = term.Text("kind");
+        var n = term.Doubles("n");
+        var kind = term.Text("kind");
         return kind switch
         {
             "Power" => new PowerTerms(n, term.Doubles("t"), term.Integers("d"), term.Integers("l")),
@@ -83,7 +83,7 @@ internal static class FluidFile
 
     private static IdealTerms ReadIdeal(JsonElement term, double reducingTemperature)
     {
-        string kind = term.Text("kind");
+        var kind = term.Text("kind");
         switch (kind)
         {
             case "Lead":
@@ -98,8 +98,8 @@ internal static class FluidFile
             case "PlanckEinsteinGeneralized":
                 return new PlanckEinsteinTerms(term.Doubles("n"), term.Doubles("theta / reducing temperature"), term.Doubles("c"), term.Doubles("d"));
             case "PlanckEinsteinFunctionT":
-                double[] theta = term.Doubles("theta K");
-                for (int k = 0; k < theta.Length; k++)
+                var theta = term.Doubles("theta K");
+                for (var k = 0; k < theta.Length; k++)
                     theta[k] /= reducingTemperature;
                 return PlanckEinsteinTerms.Usual(term.Doubles("n"), theta);
             case "CP0Constant":
@@ -139,8 +139,8 @@ internal static class EmbeddedData
     public static double[] Doubles(this JsonElement parent, string property)
     {
         var array = parent.GetProperty(property);
-        double[] values = new double[array.GetArrayLength()];
-        int i = 0;
+        var values = new double[array.GetArrayLength()];
+        var i = 0;
         foreach (var item in array.EnumerateArray())
             values[i++] = item.GetDouble();
         return values;
@@ -150,8 +150,8 @@ internal static class EmbeddedData
     public static int[] Integers(this JsonElement parent, string property)
     {
         var array = parent.GetProperty(property);
-        int[] values = new int[array.GetArrayLength()];
-        int i = 0;
+        var values = new int[array.GetArrayLength()];
+        var i = 0;
         foreach (var item in array.EnumerateArray())
             values[i++] = item.GetInt32();
         return values;

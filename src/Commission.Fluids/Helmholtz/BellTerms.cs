@@ -7,12 +7,12 @@ internal sealed class GaussianTerms(double[] n, double[] t, int[] d, double[] et
 
     public override void Prepare(double tau, double lnTau, Span<double> work)
     {
-        int m = n.Length;
-        for (int k = 0; k < m; k++)
+        var m = n.Length;
+        for (var k = 0; k < m; k++)
         {
-            double x = tau - gamma[k];
-            double c = n[k] * Math.Exp(t[k] * lnTau - beta[k] * x * x);
-            double q = t[k] - 2 * beta[k] * tau * x;
+            var x = tau - gamma[k];
+            var c = n[k] * Math.Exp(t[k] * lnTau - beta[k] * x * x);
+            var q = t[k] - 2 * beta[k] * tau * x;
             work[k] = c;
             work[m + k] = c * q;
             work[2 * m + k] = c * (q * q - t[k] - 2 * beta[k] * tau * tau);
@@ -21,13 +21,13 @@ internal sealed class GaussianTerms(double[] n, double[] t, int[] d, double[] et
 
     public override void Add(DensityTable table, double tau, ReadOnlySpan<double> work, ref ResidualDerivatives sum)
     {
-        int m = n.Length;
-        double delta = table.Delta;
-        for (int k = 0; k < m; k++)
+        var m = n.Length;
+        var delta = table.Delta;
+        for (var k = 0; k < m; k++)
         {
-            double y = delta - epsilon[k];
-            double f = table.Power[d[k]] * Math.Exp(-eta[k] * y * y);
-            double p = d[k] - 2 * eta[k] * delta * y;
+            var y = delta - epsilon[k];
+            var f = table.Power[d[k]] * Math.Exp(-eta[k] * y * y);
+            var p = d[k] - 2 * eta[k] * delta * y;
             double c = work[k] * f, q = work[m + k] * f;
             sum.A += c;
             sum.D += c * p;
@@ -40,12 +40,12 @@ internal sealed class GaussianTerms(double[] n, double[] t, int[] d, double[] et
 
     public override void AddVolume(DensityTable table, double tau, ReadOnlySpan<double> work, ref ResidualDerivatives sum)
     {
-        double delta = table.Delta;
-        for (int k = 0; k < n.Length; k++)
+        var delta = table.Delta;
+        for (var k = 0; k < n.Length; k++)
         {
-            double y = delta - epsilon[k];
-            double p = d[k] - 2 * eta[k] * delta * y;
-            double c = work[k] * table.Power[d[k]] * Math.Exp(-eta[k] * y * y);
+            var y = delta - epsilon[k];
+            var p = d[k] - 2 * eta[k] * delta * y;
+            var c = work[k] * table.Power[d[k]] * Math.Exp(-eta[k] * y * y);
             sum.A += c;
             sum.D += c * p;
             sum.DD += c * (p * p - d[k] - 2 * eta[k] * delta * delta);
@@ -60,10 +60,10 @@ internal sealed class GergTerms(double[] n, double[] t, int[] d, double[] eta, d
 
     public override void Prepare(double tau, double lnTau, Span<double> work)
     {
-        int m = n.Length;
-        for (int k = 0; k < m; k++)
+        var m = n.Length;
+        for (var k = 0; k < m; k++)
         {
-            double c = n[k] * Math.Exp(t[k] * lnTau);
+            var c = n[k] * Math.Exp(t[k] * lnTau);
             work[k] = c;
             work[m + k] = c * t[k];
             work[2 * m + k] = c * t[k] * (t[k] - 1);
@@ -72,13 +72,13 @@ internal sealed class GergTerms(double[] n, double[] t, int[] d, double[] eta, d
 
     public override void Add(DensityTable table, double tau, ReadOnlySpan<double> work, ref ResidualDerivatives sum)
     {
-        int m = n.Length;
-        double delta = table.Delta;
-        for (int k = 0; k < m; k++)
+        var m = n.Length;
+        var delta = table.Delta;
+        for (var k = 0; k < m; k++)
         {
-            double y = delta - epsilon[k];
-            double f = table.Power[d[k]] * Math.Exp(-eta[k] * y * y - beta[k] * (delta - gamma[k]));
-            double p = d[k] - 2 * eta[k] * delta * y - beta[k] * delta;
+            var y = delta - epsilon[k];
+            var f = table.Power[d[k]] * Math.Exp(-eta[k] * y * y - beta[k] * (delta - gamma[k]));
+            var p = d[k] - 2 * eta[k] * delta * y - beta[k] * delta;
             double c = work[k] * f, q = work[m + k] * f;
             sum.A += c;
             sum.D += c * p;
@@ -91,12 +91,12 @@ internal sealed class GergTerms(double[] n, double[] t, int[] d, double[] eta, d
 
     public override void AddVolume(DensityTable table, double tau, ReadOnlySpan<double> work, ref ResidualDerivatives sum)
     {
-        double delta = table.Delta;
-        for (int k = 0; k < n.Length; k++)
+        var delta = table.Delta;
+        for (var k = 0; k < n.Length; k++)
         {
-            double y = delta - epsilon[k];
-            double p = d[k] - 2 * eta[k] * delta * y - beta[k] * delta;
-            double c = work[k] * table.Power[d[k]] * Math.Exp(-eta[k] * y * y - beta[k] * (delta - gamma[k]));
+            var y = delta - epsilon[k];
+            var p = d[k] - 2 * eta[k] * delta * y - beta[k] * delta;
+            var c = work[k] * table.Power[d[k]] * Math.Exp(-eta[k] * y * y - beta[k] * (delta - gamma[k]));
             sum.A += c;
             sum.D += c * p;
             sum.DD += c * (p * p - d[k] - 2 * eta[k] * delta * delta);
@@ -111,16 +111,16 @@ internal sealed class GaoBTerms(double[] n, double[] t, int[] d, double[] eta, d
 
     public override void Prepare(double tau, double lnTau, Span<double> work)
     {
-        int m = n.Length;
-        for (int k = 0; k < m; k++)
+        var m = n.Length;
+        for (var k = 0; k < m; k++)
         {
-            double x = tau - gamma[k];
-            double w = 1 / (beta[k] * x * x + b[k]);
-            double c = n[k] * Math.Exp(t[k] * lnTau + w);
+            var x = tau - gamma[k];
+            var w = 1 / (beta[k] * x * x + b[k]);
+            var c = n[k] * Math.Exp(t[k] * lnTau + w);
             // ln of the temperature part: t ln τ + w; its scaled first derivative q and second derivative.
-            double w1 = -2 * beta[k] * x * w * w;
-            double w2 = -2 * beta[k] * w * w + 8 * beta[k] * beta[k] * x * x * w * w * w;
-            double q = t[k] + tau * w1;
+            var w1 = -2 * beta[k] * x * w * w;
+            var w2 = -2 * beta[k] * w * w + 8 * beta[k] * beta[k] * x * x * w * w * w;
+            var q = t[k] + tau * w1;
             work[k] = c;
             work[m + k] = c * q;
             work[2 * m + k] = c * (q * q - t[k] + tau * tau * w2);
@@ -129,13 +129,13 @@ internal sealed class GaoBTerms(double[] n, double[] t, int[] d, double[] eta, d
 
     public override void Add(DensityTable table, double tau, ReadOnlySpan<double> work, ref ResidualDerivatives sum)
     {
-        int m = n.Length;
-        double delta = table.Delta;
-        for (int k = 0; k < m; k++)
+        var m = n.Length;
+        var delta = table.Delta;
+        for (var k = 0; k < m; k++)
         {
-            double y = delta - epsilon[k];
-            double f = table.Power[d[k]] * Math.Exp(eta[k] * y * y);
-            double p = d[k] + 2 * eta[k] * delta * y;
+            var y = delta - epsilon[k];
+            var f = table.Power[d[k]] * Math.Exp(eta[k] * y * y);
+            var p = d[k] + 2 * eta[k] * delta * y;
             double c = work[k] * f, q = work[m + k] * f;
             sum.A += c;
             sum.D += c * p;
@@ -148,12 +148,12 @@ internal sealed class GaoBTerms(double[] n, double[] t, int[] d, double[] eta, d
 
     public override void AddVolume(DensityTable table, double tau, ReadOnlySpan<double> work, ref ResidualDerivatives sum)
     {
-        double delta = table.Delta;
-        for (int k = 0; k < n.Length; k++)
+        var delta = table.Delta;
+        for (var k = 0; k < n.Length; k++)
         {
-            double y = delta - epsilon[k];
-            double p = d[k] + 2 * eta[k] * delta * y;
-            double c = work[k] * table.Power[d[k]] * Math.Exp(eta[k] * y * y);
+            var y = delta - epsilon[k];
+            var p = d[k] + 2 * eta[k] * delta * y;
+            var c = work[k] * table.Power[d[k]] * Math.Exp(eta[k] * y * y);
             sum.A += c;
             sum.D += c * p;
             sum.DD += c * (p * p - d[k] + 2 * eta[k] * delta * delta);

@@ -18,47 +18,47 @@ internal sealed class NonAnalyticTerms(double[] n, double[] a, double[] b, doubl
 
     public override void Add(DensityTable table, double tau, ReadOnlySpan<double> work, ref ResidualDerivatives sum)
     {
-        double delta = table.Delta;
-        double y = delta - 1;
+        var delta = table.Delta;
+        var y = delta - 1;
         if (Math.Abs(y) < 1e-10)
             y = y < 0 ? -1e-10 : 1e-10;
-        double x = tau - 1;
-        double y2 = y * y;
-        for (int k = 0; k < n.Length; k++)
+        var x = tau - 1;
+        var y2 = y * y;
+        for (var k = 0; k < n.Length; k++)
         {
-            double psi = Math.Exp(-cc[k] * y2 - dd[k] * x * x);
+            var psi = Math.Exp(-cc[k] * y2 - dd[k] * x * x);
             if (psi < 1e-300)
                 continue;
-            double inv = 1 / (2 * beta[k]);
-            double ya = Math.Pow(y2, a[k]);
-            double yb = Math.Pow(y2, inv);
-            double theta = -x + aa[k] * yb;
-            double big = theta * theta + bb[k] * ya;
+            var inv = 1 / (2 * beta[k]);
+            var ya = Math.Pow(y2, a[k]);
+            var yb = Math.Pow(y2, inv);
+            var theta = -x + aa[k] * yb;
+            var big = theta * theta + bb[k] * ya;
 
             // Derivatives of Δ in δ (y²^p has the derivative 2p y²^p / y).
-            double thetaY = 2 * inv * aa[k] * yb / y;
-            double thetaYY = 2 * inv * (2 * inv - 1) * aa[k] * yb / y2;
-            double bigD = 2 * theta * thetaY + 2 * a[k] * bb[k] * ya / y;
-            double bigDD = 2 * thetaY * thetaY + 2 * theta * thetaYY + 2 * a[k] * (2 * a[k] - 1) * bb[k] * ya / y2;
+            var thetaY = 2 * inv * aa[k] * yb / y;
+            var thetaYY = 2 * inv * (2 * inv - 1) * aa[k] * yb / y2;
+            var bigD = 2 * theta * thetaY + 2 * a[k] * bb[k] * ya / y;
+            var bigDD = 2 * thetaY * thetaY + 2 * theta * thetaYY + 2 * a[k] * (2 * a[k] - 1) * bb[k] * ya / y2;
 
-            double e = b[k];
-            double pow = Math.Pow(big, e);
-            double pow1 = e * pow / big;
-            double pow2 = (e - 1) * pow1 / big;
-            double fD = pow1 * bigD;
-            double fDD = pow1 * bigDD + pow2 * bigD * bigD;
+            var e = b[k];
+            var pow = Math.Pow(big, e);
+            var pow1 = e * pow / big;
+            var pow2 = (e - 1) * pow1 / big;
+            var fD = pow1 * bigD;
+            var fDD = pow1 * bigDD + pow2 * bigD * bigD;
             // ∂Δ/∂τ = −2θ, ∂²Δ/∂τ² = 2, ∂²Δ/∂δ∂τ = −2 ∂θ/∂δ.
-            double fT = -2 * theta * pow1;
-            double fTT = 2 * pow1 + 4 * theta * theta * pow2;
-            double fDT = -2 * thetaY * pow1 - 2 * theta * bigD * pow2;
+            var fT = -2 * theta * pow1;
+            var fTT = 2 * pow1 + 4 * theta * theta * pow2;
+            var fDT = -2 * thetaY * pow1 - 2 * theta * bigD * pow2;
 
-            double psiD = -2 * cc[k] * y * psi;
-            double psiDD = (4 * cc[k] * cc[k] * y2 - 2 * cc[k]) * psi;
-            double psiT = -2 * dd[k] * x * psi;
-            double psiTT = (4 * dd[k] * dd[k] * x * x - 2 * dd[k]) * psi;
-            double psiDT = 4 * cc[k] * dd[k] * x * y * psi;
+            var psiD = -2 * cc[k] * y * psi;
+            var psiDD = (4 * cc[k] * cc[k] * y2 - 2 * cc[k]) * psi;
+            var psiT = -2 * dd[k] * x * psi;
+            var psiTT = (4 * dd[k] * dd[k] * x * x - 2 * dd[k]) * psi;
+            var psiDT = 4 * cc[k] * dd[k] * x * y * psi;
 
-            double nk = n[k];
+            var nk = n[k];
             sum.A += nk * pow * delta * psi;
             sum.D += nk * delta * (pow * (psi + delta * psiD) + fD * delta * psi);
             sum.DD += nk * delta * delta * (pow * (2 * psiD + delta * psiDD) + 2 * fD * (psi + delta * psiD) + fDD * delta * psi);
@@ -86,7 +86,7 @@ internal sealed class Lemmon2005Terms : ResidualTerms
         _d = d;
         _l = l;
         _m = m;
-        foreach (int li in l)
+        foreach (var li in l)
             _mask |= li > 0 ? 1 << li : 0;
     }
 
@@ -96,13 +96,13 @@ internal sealed class Lemmon2005Terms : ResidualTerms
 
     public override void Prepare(double tau, double lnTau, Span<double> work)
     {
-        int count = _n.Length;
-        for (int k = 0; k < count; k++)
+        var count = _n.Length;
+        for (var k = 0; k < count; k++)
         {
-            double m = _m[k];
-            double v = m > 0 ? Math.Exp(m * lnTau) : 0;
-            double c = _n[k] * Math.Exp(_t[k] * lnTau - v);
-            double q = _t[k] - m * v;
+            var m = _m[k];
+            var v = m > 0 ? Math.Exp(m * lnTau) : 0;
+            var c = _n[k] * Math.Exp(_t[k] * lnTau - v);
+            var q = _t[k] - m * v;
             work[k] = c;
             work[count + k] = c * q;
             work[2 * count + k] = c * (q * (q - 1) - m * m * v);
@@ -111,13 +111,13 @@ internal sealed class Lemmon2005Terms : ResidualTerms
 
     public override void Add(DensityTable table, double tau, ReadOnlySpan<double> work, ref ResidualDerivatives sum)
     {
-        int count = _n.Length;
-        for (int k = 0; k < count; k++)
+        var count = _n.Length;
+        for (var k = 0; k < count; k++)
         {
             int d = _d[k], l = _l[k];
-            double u = l == 0 ? 0 : table.Power[l];
-            double f = table.Power[d] * table.Decay[l];
-            double p = d - l * u;
+            var u = l == 0 ? 0 : table.Power[l];
+            var f = table.Power[d] * table.Decay[l];
+            var p = d - l * u;
             double c = work[k] * f, q = work[count + k] * f;
             sum.A += c;
             sum.D += c * p;
@@ -130,12 +130,12 @@ internal sealed class Lemmon2005Terms : ResidualTerms
 
     public override void AddVolume(DensityTable table, double tau, ReadOnlySpan<double> work, ref ResidualDerivatives sum)
     {
-        for (int k = 0; k < _n.Length; k++)
+        for (var k = 0; k < _n.Length; k++)
         {
             int d = _d[k], l = _l[k];
-            double u = l == 0 ? 0 : table.Power[l];
-            double p = d - l * u;
-            double c = work[k] * table.Power[d] * table.Decay[l];
+            var u = l == 0 ? 0 : table.Power[l];
+            var p = d - l * u;
+            var c = work[k] * table.Power[d] * table.Decay[l];
             sum.A += c;
             sum.D += c * p;
             sum.DD += c * (p * (p - 1) - l * (double)l * u);

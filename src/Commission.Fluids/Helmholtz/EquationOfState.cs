@@ -53,8 +53,8 @@ internal sealed class EquationOfState
     /// <summary>The ideal-gas part at T without ln δ.</summary>
     public IdealDerivatives IdealAt(double temperature)
     {
-        IdealDerivatives sum = default;
-        double tau = ReducingTemperature / temperature;
+        var sum = default(IdealDerivatives);
+        var tau = ReducingTemperature / temperature;
         foreach (var kind in Ideal)
             kind.Add(tau, ref sum);
         return sum;
@@ -92,10 +92,10 @@ public sealed record Paper(string Key, string Authors, string Title, string Year
     {
         get
         {
-            string place = PublishedIn;
+            var place = PublishedIn;
             if (Volume is not null)
                 place = place.Length == 0 ? Volume : place + " " + Volume;
-            string tail = Pages is null ? string.Empty : ", " + Pages;
+            var tail = Pages is null ? string.Empty : ", " + Pages;
             return place.Length == 0 ? $"{Authors}: {Title} ({Year})" : $"{Authors}: {Title}. {place} ({Year}){tail}";
         }
     }
@@ -113,11 +113,11 @@ internal sealed class Ancillary(AncillaryForm form, double reducingTemperature, 
     /// <summary>The value at T; above 0.9999 of the reducing temperature, the value there.</summary>
     public double At(double temperature)
     {
-        double top = 0.9999 * reducingTemperature;
-        double used = temperature < top ? temperature : top;
-        double lnTheta = Math.Log(1 - used / reducingTemperature);
-        double sum = 0;
-        for (int k = 0; k < n.Length; k++)
+        var top = 0.9999 * reducingTemperature;
+        var used = temperature < top ? temperature : top;
+        var lnTheta = Math.Log(1 - used / reducingTemperature);
+        var sum = 0.0;
+        for (var k = 0; k < n.Length; k++)
             sum += n[k] * Math.Exp(t[k] * lnTheta);
         return form switch
         {

@@ -23,7 +23,7 @@ internal sealed class HelmholtzFunction
 
     public void Prepare(double tau, double lnTau, double[] work)
     {
-        int at = 0;
+        var at = 0;
         foreach (var kind in _kinds)
         {
             kind.Prepare(tau, lnTau, work.AsSpan(at, kind.WorkLength));
@@ -34,7 +34,7 @@ internal sealed class HelmholtzFunction
     public void Evaluate(DensityTable table, double tau, double[] work, out ResidualDerivatives result)
     {
         result = default;
-        int at = 0;
+        var at = 0;
         foreach (var kind in _kinds)
         {
             kind.Add(table, tau, work.AsSpan(at, kind.WorkLength), ref result);
@@ -45,7 +45,7 @@ internal sealed class HelmholtzFunction
     public void EvaluateVolume(DensityTable table, double tau, double[] work, out ResidualDerivatives result)
     {
         result = default;
-        int at = 0;
+        var at = 0;
         foreach (var kind in _kinds)
         {
             kind.AddVolume(table, tau, work.AsSpan(at, kind.WorkLength), ref result);
@@ -118,13 +118,13 @@ internal sealed class DensityTable
     public void Fill(double delta, int decayMask)
     {
         Delta = delta;
-        double[] power = Power;
+        var power = Power;
         power[0] = 1;
-        for (int i = 1; i < power.Length; i++)
+        for (var i = 1; i < power.Length; i++)
             power[i] = power[i - 1] * delta;
-        double[] decay = Decay;
+        var decay = Decay;
         decay[0] = 1;
-        for (int l = 1; l < decay.Length; l++)
+        for (var l = 1; l < decay.Length; l++)
         {
             if ((decayMask & (1 << l)) != 0)
                 decay[l] = Math.Exp(-power[l]);

@@ -41,9 +41,9 @@ internal sealed class IdealPowerTerms(double[] n, double[] t) : IdealTerms
 {
     public override void Add(double tau, ref IdealDerivatives sum)
     {
-        for (int k = 0; k < n.Length; k++)
+        for (var k = 0; k < n.Length; k++)
         {
-            double v = n[k] * Math.Pow(tau, t[k]);
+            var v = n[k] * Math.Pow(tau, t[k]);
             sum.A += v;
             sum.T += t[k] * v;
             sum.TT += t[k] * (t[k] - 1) * v;
@@ -61,7 +61,7 @@ internal sealed class PlanckEinsteinTerms(double[] n, double[] theta, double[] c
     public static PlanckEinsteinTerms Usual(double[] n, double[] theta)
     {
         double[] negative = new double[theta.Length], one = new double[theta.Length], minus = new double[theta.Length];
-        for (int k = 0; k < theta.Length; k++)
+        for (var k = 0; k < theta.Length; k++)
         {
             negative[k] = -theta[k];
             one[k] = 1;
@@ -72,11 +72,11 @@ internal sealed class PlanckEinsteinTerms(double[] n, double[] theta, double[] c
 
     public override void Add(double tau, ref IdealDerivatives sum)
     {
-        for (int k = 0; k < n.Length; k++)
+        for (var k = 0; k < n.Length; k++)
         {
-            double z = theta[k] * tau;
-            double e = d[k] * Math.Exp(z);
-            double q = e / (c[k] + e);
+            var z = theta[k] * tau;
+            var e = d[k] * Math.Exp(z);
+            var q = e / (c[k] + e);
             sum.A += n[k] * Math.Log(c[k] + e);
             sum.T += n[k] * z * q;
             sum.TT += n[k] * z * z * q * (1 - q);
@@ -92,9 +92,9 @@ internal sealed class HeatCapacityPolynomialTerms(double[] c, double[] t, double
 {
     public override void Add(double tau, ref IdealDerivatives sum)
     {
-        double temperature = reducingTemperature / tau;
-        double tau0 = reducingTemperature / referenceTemperature;
-        for (int k = 0; k < c.Length; k++)
+        var temperature = reducingTemperature / tau;
+        var tau0 = reducingTemperature / referenceTemperature;
+        for (var k = 0; k < c.Length; k++)
         {
             double tk = t[k], ck = c[k];
             if (tk == 0)
@@ -105,15 +105,15 @@ internal sealed class HeatCapacityPolynomialTerms(double[] c, double[] t, double
             }
             else if (tk == -1)
             {
-                double log = Math.Log(tau0 / tau);
+                var log = Math.Log(tau0 / tau);
                 sum.A += ck / reducingTemperature * (tau * log + tau - tau0);
                 sum.T += ck / reducingTemperature * tau * log;
                 sum.TT -= ck / reducingTemperature * tau;
             }
             else
             {
-                double power = Math.Pow(temperature, tk);
-                double linear = ck * Math.Pow(referenceTemperature, tk + 1) / (reducingTemperature * (tk + 1)) * tau;
+                var power = Math.Pow(temperature, tk);
+                var linear = ck * Math.Pow(referenceTemperature, tk + 1) / (reducingTemperature * (tk + 1)) * tau;
                 sum.A += -ck * power / (tk * (tk + 1)) - linear + ck * Math.Pow(referenceTemperature, tk) / tk;
                 sum.T += ck * power / (tk + 1) - linear;
                 sum.TT -= ck * power;

@@ -15,7 +15,7 @@ internal sealed class PowerTerms : ResidualTerms
         _t = t;
         _d = d;
         _l = l;
-        foreach (int li in l)
+        foreach (var li in l)
             _mask |= li > 0 ? 1 << li : 0;
     }
 
@@ -25,12 +25,12 @@ internal sealed class PowerTerms : ResidualTerms
 
     public override void Prepare(double tau, double lnTau, Span<double> work)
     {
-        int m = _n.Length;
+        var m = _n.Length;
         Span<double> c = work[..m], q = work.Slice(m, m), qq = work.Slice(2 * m, m);
-        for (int k = 0; k < m; k++)
+        for (var k = 0; k < m; k++)
         {
-            double t = _t[k];
-            double value = _n[k] * Math.Exp(t * lnTau);
+            var t = _t[k];
+            var value = _n[k] * Math.Exp(t * lnTau);
             c[k] = value;
             q[k] = value * t;
             qq[k] = value * t * (t - 1);
@@ -39,18 +39,18 @@ internal sealed class PowerTerms : ResidualTerms
 
     public override void Add(DensityTable table, double tau, ReadOnlySpan<double> work, ref ResidualDerivatives sum)
     {
-        int m = _n.Length;
+        var m = _n.Length;
         ReadOnlySpan<double> c = work[..m], q = work.Slice(m, m), qq = work.Slice(2 * m, m);
         ReadOnlySpan<int> ds = _d.AsSpan(0, m), ls = _l.AsSpan(0, m);
         double[] power = table.Power, decay = table.Decay;
         double a = 0, ad = 0, at = 0, add = 0, adt = 0, att = 0;
-        for (int k = 0; k < m; k++)
+        for (var k = 0; k < m; k++)
         {
             int d = ds[k], l = ls[k];
-            double u = l == 0 ? 0 : power[l];
-            double g = power[d] * decay[l];
-            double p = d - l * u;
-            double pp = p * (p - 1) - l * (double)l * u;
+            var u = l == 0 ? 0 : power[l];
+            var g = power[d] * decay[l];
+            var p = d - l * u;
+            var pp = p * (p - 1) - l * (double)l * u;
             double cg = c[k] * g, qg = q[k] * g;
             a += cg;
             ad += cg * p;
@@ -69,17 +69,17 @@ internal sealed class PowerTerms : ResidualTerms
 
     public override void AddVolume(DensityTable table, double tau, ReadOnlySpan<double> work, ref ResidualDerivatives sum)
     {
-        int m = _n.Length;
+        var m = _n.Length;
         var c = work[..m];
         ReadOnlySpan<int> ds = _d.AsSpan(0, m), ls = _l.AsSpan(0, m);
         double[] power = table.Power, decay = table.Decay;
         double a = 0, ad = 0, add = 0;
-        for (int k = 0; k < m; k++)
+        for (var k = 0; k < m; k++)
         {
             int d = ds[k], l = ls[k];
-            double u = l == 0 ? 0 : power[l];
-            double p = d - l * u;
-            double cg = c[k] * power[d] * decay[l];
+            var u = l == 0 ? 0 : power[l];
+            var p = d - l * u;
+            var cg = c[k] * power[d] * decay[l];
             a += cg;
             ad += cg * p;
             add += cg * (p * (p - 1) - l * (double)l * u);
@@ -97,10 +97,10 @@ internal sealed class ExponentialTerms(double[] n, double[] t, int[] d, int[] l,
 
     public override void Prepare(double tau, double lnTau, Span<double> work)
     {
-        int m = n.Length;
-        for (int k = 0; k < m; k++)
+        var m = n.Length;
+        for (var k = 0; k < m; k++)
         {
-            double c = n[k] * Math.Exp(t[k] * lnTau);
+            var c = n[k] * Math.Exp(t[k] * lnTau);
             work[k] = c;
             work[m + k] = c * t[k];
             work[2 * m + k] = c * t[k] * (t[k] - 1);
@@ -109,12 +109,12 @@ internal sealed class ExponentialTerms(double[] n, double[] t, int[] d, int[] l,
 
     public override void Add(DensityTable table, double tau, ReadOnlySpan<double> work, ref ResidualDerivatives sum)
     {
-        int m = n.Length;
-        for (int k = 0; k < m; k++)
+        var m = n.Length;
+        for (var k = 0; k < m; k++)
         {
-            double u = g[k] * table.Power[l[k]];
-            double f = table.Power[d[k]] * Math.Exp(-u);
-            double p = d[k] - l[k] * u;
+            var u = g[k] * table.Power[l[k]];
+            var f = table.Power[d[k]] * Math.Exp(-u);
+            var p = d[k] - l[k] * u;
             double c = work[k] * f, q = work[m + k] * f;
             sum.A += c;
             sum.D += c * p;
@@ -127,11 +127,11 @@ internal sealed class ExponentialTerms(double[] n, double[] t, int[] d, int[] l,
 
     public override void AddVolume(DensityTable table, double tau, ReadOnlySpan<double> work, ref ResidualDerivatives sum)
     {
-        for (int k = 0; k < n.Length; k++)
+        for (var k = 0; k < n.Length; k++)
         {
-            double u = g[k] * table.Power[l[k]];
-            double p = d[k] - l[k] * u;
-            double c = work[k] * table.Power[d[k]] * Math.Exp(-u);
+            var u = g[k] * table.Power[l[k]];
+            var p = d[k] - l[k] * u;
+            var c = work[k] * table.Power[d[k]] * Math.Exp(-u);
             sum.A += c;
             sum.D += c * p;
             sum.DD += c * (p * (p - 1) - l[k] * (double)l[k] * u);

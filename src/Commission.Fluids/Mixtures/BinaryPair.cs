@@ -29,18 +29,18 @@ internal static class MixtureFiles
     /// </summary>
     public static BinaryPair[] Load(string[] components)
     {
-        int count = components.Length;
-        BinaryPair[] pairs = new BinaryPair[count * (count - 1) / 2];
+        var count = components.Length;
+        var pairs = new BinaryPair[count * (count - 1) / 2];
         using var file = EmbeddedData.Open("mixtures/pairs.json");
         IReadOnlyList<Paper>? papers = null;
-        string?[] departures = new string?[pairs.Length];
-        bool anyDeparture = false;
+        var departures = new string?[pairs.Length];
+        var anyDeparture = false;
         foreach (var p in file.RootElement.GetProperty("pairs").EnumerateArray())
         {
-            int a = IndexOf(components, p.GetProperty("a"));
+            var a = IndexOf(components, p.GetProperty("a"));
             if (a < 0)
                 continue;
-            int b = IndexOf(components, p.GetProperty("b"));
+            var b = IndexOf(components, p.GetProperty("b"));
             if (b < 0)
                 continue;
             papers ??= PaperList.Read(file.RootElement.GetProperty("papers"));
@@ -51,7 +51,7 @@ internal static class MixtureFiles
                 betaT = 1 / betaT;
                 betaV = 1 / betaV;
             }
-            int index = Index(a, b, count);
+            var index = Index(a, b, count);
             string? departure = p.OptionalText("departure");
             departures[index] = departure;
             anyDeparture |= departure is not null;
@@ -59,7 +59,7 @@ internal static class MixtureFiles
         }
         if (anyDeparture)
             AddDepartures(pairs, departures);
-        bool complete = true;
+        var complete = true;
         foreach (var pair in pairs)
             complete &= pair is not null;
         if (!complete)
@@ -69,19 +69,19 @@ internal static class MixtureFiles
 
     private static void AddEstimates(string[] components, BinaryPair[] pairs, JsonElement published)
     {
-        int count = components.Length;
+        var count = components.Length;
         using var file = EmbeddedData.Open("mixtures/stand-ins.json");
         foreach (var s in file.RootElement.GetProperty("stand-ins").EnumerateArray())
         {
             int a = IndexOf(components, s.GetProperty("a")), b = IndexOf(components, s.GetProperty("b"));
             if (a < 0 || b < 0)
                 continue;
-            int index = Index(Math.Min(a, b), Math.Max(a, b), count);
+            var index = Index(Math.Min(a, b), Math.Max(a, b), count);
             pairs[index] ??= Relative(published, a, b, s.Text("like a"), s.Text("like b"));
         }
-        for (int a = 0; a < count; a++)
+        for (var a = 0; a < count; a++)
         {
-            for (int b = a + 1; b < count; b++)
+            for (var b = a + 1; b < count; b++)
                 pairs[Index(a, b, count)] ??= BinaryPair.LorentzBerthelot(a, b);
         }
     }
@@ -92,11 +92,11 @@ internal static class MixtureFiles
         foreach (var p in published.GetProperty("pairs").EnumerateArray())
         {
             JsonElement first = p.GetProperty("a"), second = p.GetProperty("b");
-            bool same = first.ValueEquals(likeA) && second.ValueEquals(likeB);
+            var same = first.ValueEquals(likeA) && second.ValueEquals(likeB);
             if (!same && !(first.ValueEquals(likeB) && second.ValueEquals(likeA)))
                 continue;
             // β belongs to an order of the two: it is inverted with every exchange.
-            bool inverted = !same ^ (a > b);
+            var inverted = !same ^ (a > b);
             double betaT = p.Number("beta T"), betaV = p.Number("beta v");
             var paper = Find(PaperList.Read(published.GetProperty("papers")), p.Text("paper"));
             return new BinaryPair(Math.Min(a, b), Math.Max(a, b), inverted ? 1 / betaT : betaT, p.Number("gamma T"), inverted ? 1 / betaV : betaV, p.Number("gamma v"), 0, null, [paper])
@@ -115,7 +115,7 @@ internal static class MixtureFiles
         {
             HelmholtzFunction? function = null;
             var name = d.GetProperty("name");
-            for (int i = 0; i < names.Length; i++)
+            for (var i = 0; i < names.Length; i++)
             {
                 if (names[i] is null || !name.ValueEquals(names[i]))
                     continue;
@@ -130,10 +130,10 @@ internal static class MixtureFiles
     internal static HelmholtzFunction ReadDeparture(JsonElement d)
     {
         double[] n = d.Doubles("n"), t = d.Doubles("t");
-        int[] degree = d.Integers("d");
+        var degree = d.Integers("d");
         if (d.Text("kind") == "Exponential")
             return new HelmholtzFunction([new PowerTerms(n, t, degree, d.Integers("l"))]);
-        int m = d.GetProperty("power terms").GetInt32();
+        var m = d.GetProperty("power terms").GetInt32();
         List<ResidualTerms> kinds = [];
         if (m > 0)
             kinds.Add(new PowerTerms(n[..m], t[..m], degree[..m], new int[m]));
@@ -154,7 +154,7 @@ internal static class MixtureFiles
 
     private static int IndexOf(string[] components, JsonElement name)
     {
-        for (int i = 0; i < components.Length; i++)
+        for (var i = 0; i < components.Length; i++)
         {
             if (name.ValueEquals(components[i]))
                 return i;

@@ -1,4 +1,3 @@
-using Commission.Fluids.Helmholtz;
 using Commission.Fluids.Mixtures;
 
 namespace Commission.Fluids.Saturation;
@@ -88,8 +87,8 @@ internal sealed class FluidSolver
 
     private double MolarMass(MixturePhase phase)
     {
-        double sum = 0;
-        for (int i = 0; i < _model.Components.Length; i++)
+        var sum = 0.0;
+        for (var i = 0; i < _model.Components.Length; i++)
             sum += phase.X[i] * _model.Components[i].MolarMass;
         return sum;
     }
@@ -115,7 +114,7 @@ internal sealed class FluidSolver
     {
         var phase = Single;
         phase.SetTemperature(temperature);
-        double rho = branch switch
+        var rho = branch switch
         {
             Branch.Liquid => phase.SolveLiquid(pressure, LiquidGuess(temperature)),
             Branch.Vapor => phase.SolveVapor(pressure),
@@ -133,28 +132,28 @@ internal sealed class FluidSolver
     /// </summary>
     public bool SolveTemperature(Goal goal, Branch branch, double guess, double low, double high)
     {
-        double t = Math.Clamp(guess, low, high);
-        for (int iteration = 0; iteration < 100; iteration++)
+        var t = Math.Clamp(guess, low, high);
+        for (var iteration = 0; iteration < 100; iteration++)
         {
             if (!SetSingle(t, goal.Pressure, branch))
             {
                 // The branch ends between here and the last good temperature: come back towards the guess.
-                double back = 0.5 * (t + Math.Clamp(guess, low, high));
+                var back = 0.5 * (t + Math.Clamp(guess, low, high));
                 if (Math.Abs(back - t) < 1e-9 * t)
                     return false;
                 t = back;
                 continue;
             }
-            CaloricProperties c = CaloricProperties.Of(Single);
-            double error = goal.Value - (goal.IsEntropy ? c.Entropy : c.Enthalpy);
+            var c = CaloricProperties.Of(Single);
+            var error = goal.Value - (goal.IsEntropy ? c.Entropy : c.Enthalpy);
             if (error > 0)
                 low = Math.Max(low, t);
             else
                 high = Math.Min(high, t);
-            double step = error / (goal.IsEntropy ? c.Cp / t : c.Cp);
+            var step = error / (goal.IsEntropy ? c.Cp / t : c.Cp);
             if (Math.Abs(step) < 1e-12 * t)
                 return true;
-            double next = t + Math.Clamp(step, -0.1 * t, 0.1 * t);
+            var next = t + Math.Clamp(step, -0.1 * t, 0.1 * t);
             if (!(next >= low && next <= high))
                 next = 0.5 * (low + high);
             if (high - low < 1e-11 * t)
@@ -166,8 +165,8 @@ internal sealed class FluidSolver
 
     private double LiquidGuess(double temperature)
     {
-        double volume = 0;
-        for (int i = 0; i < _model.Components.Length; i++)
+        var volume = 0.0;
+        for (var i = 0; i < _model.Components.Length; i++)
         {
             var eos = _model.Components[i];
             volume += _model.Composition[i] / eos.LiquidDensity.At(Math.Clamp(temperature, eos.LowestTemperature, 0.95 * eos.CriticalTemperature));

@@ -106,12 +106,12 @@ public static class IceSublimation
     {
         if (!(pascals <= TriplePressure) || pascals < Equation(LowestTemperature, out _))
             return FluidResult<double>.None($"Ice has no vapour pressure of {FluidText.Kilopascals(pascals)}: at most 611.657 Pa, at the triple point.");
-        double t = 1 / (1 / WaterSaturation.TripleTemperature - Math.Log(pascals / TriplePressure) / 6140);
-        for (int i = 0; i < 50; i++)
+        var t = 1 / (1 / WaterSaturation.TripleTemperature - Math.Log(pascals / TriplePressure) / 6140);
+        for (var i = 0; i < 50; i++)
         {
-            double ln = Math.Log(Equation(t, out double slope) / pascals);
+            var ln = Math.Log(Equation(t, out var slope) / pascals);
             // ln p is nearly straight in 1/T.
-            double next = 1 / (1 / t + ln / (slope * t * t));
+            var next = 1 / (1 / t + ln / (slope * t * t));
             if (Math.Abs(next - t) < 1e-13 * t)
                 return FluidResult<double>.Of(next);
             t = next;
@@ -122,11 +122,11 @@ public static class IceSublimation
     private static double Equation(double kelvin, out double slope)
     {
         const double tt = WaterSaturation.TripleTemperature;
-        double theta = kelvin / tt;
-        double s1 = -21.2144006 * Math.Pow(theta, 0.00333333333);
-        double s2 = 27.3203819 * Math.Pow(theta, 1.20666667);
-        double s3 = -6.10598130 * Math.Pow(theta, 1.70333333);
-        double sum = s1 + s2 + s3;
+        var theta = kelvin / tt;
+        var s1 = -21.2144006 * Math.Pow(theta, 0.00333333333);
+        var s2 = 27.3203819 * Math.Pow(theta, 1.20666667);
+        var s3 = -6.10598130 * Math.Pow(theta, 1.70333333);
+        var sum = s1 + s2 + s3;
         // d ln p/dT = (1/Tt) d(sum/θ)/dθ.
         slope = (s1 * (0.00333333333 - 1) + s2 * (1.20666667 - 1) + s3 * (1.70333333 - 1)) / (theta * theta * tt);
         return TriplePressure * Math.Exp(sum / theta);

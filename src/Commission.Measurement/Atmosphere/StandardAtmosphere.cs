@@ -1,5 +1,4 @@
 using Commission.Measurement.Quantities;
-using Commission.Measurement.Uncertainty;
 
 namespace Commission.Measurement.Atmosphere;
 

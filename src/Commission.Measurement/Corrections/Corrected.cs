@@ -1,5 +1,4 @@
 using Commission.Measurement.Uncertainty;
-using Commission.Measurement.Units;
 
 namespace Commission.Measurement.Corrections;
 

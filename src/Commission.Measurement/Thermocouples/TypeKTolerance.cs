@@ -1,5 +1,3 @@
-using Commission.Measurement.Quantities;
-
 namespace Commission.Measurement.Thermocouples;
 
 /// <summary>How far new type K wire may be from the reference function. Source: printed tolerance tables of IEC 60584-1 and ASTM E230.</summary>

@@ -15,7 +15,7 @@ public sealed class MoistAirTests
     [Fact]
     public void Handbook_chart_example()
     {
-        MoistAirState s = Fluids.Value(MoistAir.FromWetBulb(313.15, 293.15, 101325));
+        var s = Fluids.Value(MoistAir.FromWetBulb(313.15, 293.15, 101325));
         Assert.Equal(0.0065, s.HumidityRatio, 0.0001);
         Assert.Equal(56.7, s.Enthalpy / 1000, 0.05);
         Assert.Equal(7, s.DewPoint!.Value - 273.15, 0.5);
@@ -27,7 +27,7 @@ public sealed class MoistAirTests
     [Fact]
     public void Handbook_example_by_its_equations()
     {
-        MoistAirState s = Fluids.Value(MoistAir.FromWetBulb(313.15, 293.15, 101325));
+        var s = Fluids.Value(MoistAir.FromWetBulb(313.15, 293.15, 101325));
         Assert.Equal(0.0064008, s.HumidityRatio, 5e-8);
         Assert.Equal(56.725, s.Enthalpy / 1000, 0.0005);
         Assert.Equal(7.434, s.DewPoint!.Value - 273.15, 0.0005);
@@ -43,7 +43,7 @@ public sealed class MoistAirTests
     [InlineData(95, 75, 0.014060, 5e-7, 39.80, 14.299, 66.75)]
     public void Humidity_from_wet_bulb_in_the_SI_form(double dry, double wet, double w, double half, double rh, double volume, double dew)
     {
-        MoistAirState s = Fluids.Value(MoistAir.FromWetBulb(Kelvin(dry), Kelvin(wet), 14.696 * 6894.757293168));
+        var s = Fluids.Value(MoistAir.FromWetBulb(Kelvin(dry), Kelvin(wet), 14.696 * 6894.757293168));
         Assert.Equal(w, s.HumidityRatio, half);
         Assert.Equal(rh, s.RelativeHumidity * 100, 0.0051);
         // The I-P gas constant of the handbook, 0.370486, rounds away from 0.287042 by up to 0.005 %.
@@ -56,7 +56,7 @@ public sealed class MoistAirTests
     [InlineData(75, 62.5, 0.009197, 49.80)]
     public void Humidity_from_wet_bulb_more(double dry, double wet, double w, double rh)
     {
-        MoistAirState s = Fluids.Value(MoistAir.FromWetBulb(Kelvin(dry), Kelvin(wet), 14.696 * 6894.757293168));
+        var s = Fluids.Value(MoistAir.FromWetBulb(Kelvin(dry), Kelvin(wet), 14.696 * 6894.757293168));
         Assert.Equal(w, s.HumidityRatio, 5e-7);
         Assert.Equal(rh, s.RelativeHumidity * 100, 0.0051);
     }
@@ -72,9 +72,9 @@ public sealed class MoistAirTests
     [Fact]
     public void Hyland_and_Wexler_stay_near_IAPWS()
     {
-        for (double t = 233.15; t < 373; t += 5)
+        for (var t = 233.15; t < 373; t += 5)
         {
-            double other = Fluids.Value(Commission.Fluids.Water.WaterVapor.SaturationPressure(t));
+            var other = Fluids.Value(Commission.Fluids.Water.WaterVapor.SaturationPressure(t));
             Assert.Equal(other, Saturation(t), 1.5e-3 * other);
         }
     }
@@ -86,8 +86,8 @@ public sealed class MoistAirTests
     [InlineData(330, 300, 70000)]
     public void Wet_bulb_humidity_ratio_and_relative_humidity_lead_to_the_same_state(double dry, double wet, double pressure)
     {
-        MoistAirState s = Fluids.Value(MoistAir.FromWetBulb(dry, wet, pressure));
-        foreach (MoistAirState other in new[]
+        var s = Fluids.Value(MoistAir.FromWetBulb(dry, wet, pressure));
+        foreach (var other in new[]
         {
             Fluids.Value(MoistAir.FromHumidityRatio(dry, s.HumidityRatio, pressure)),
             Fluids.Value(MoistAir.FromRelativeHumidity(dry, s.RelativeHumidity, pressure)),
@@ -104,12 +104,12 @@ public sealed class MoistAirTests
     {
         // E. W. Lemmon, R. T. Jacobsen, S. G. Penoncello and D. G. Friend, J. Phys. Chem. Ref. Data 29 (2000) 331, as a pseudo-pure gas;
         // real dry air at 1 atm departs from the perfect gas by 0.04 %.
-        using JsonDocument file = JsonDocument.Parse(File.ReadAllBytes(Path.Combine(AppContext.BaseDirectory, "PseudoPure", "r-729.json")));
-        EquationOfState equation = FluidFile.Read(file.RootElement);
+        using var file = JsonDocument.Parse(File.ReadAllBytes(Path.Combine(AppContext.BaseDirectory, "PseudoPure", "r-729.json")));
+        var equation = FluidFile.Read(file.RootElement);
         MixturePhase phase = new(new MixtureModel([equation], [], [1]));
         phase.SetComposition([1]);
         phase.SetTemperature(293.15);
-        double density = phase.SolveSupercritical(101325) * equation.MolarMass;
+        var density = phase.SolveSupercritical(101325) * equation.MolarMass;
         Assert.Equal(1 / density, Fluids.Value(MoistAir.FromRelativeHumidity(293.15, 0, 101325)).SpecificVolume, 5e-4 / density);
         // cp of dry air at 20 °C: 1.006 kJ/(kg K).
         phase.Evaluate(density / equation.MolarMass);
@@ -119,7 +119,7 @@ public sealed class MoistAirTests
     [Fact]
     public void Saturated_air_has_one_temperature()
     {
-        MoistAirState s = Fluids.Value(MoistAir.FromRelativeHumidity(295, 1, 101325));
+        var s = Fluids.Value(MoistAir.FromRelativeHumidity(295, 1, 101325));
         Assert.Equal(295, s.WetBulb, 1e-7);
         Assert.Equal(295, s.DewPoint!.Value, 1e-7);
     }

@@ -44,7 +44,7 @@ public sealed class WaterTests
     {
         // IAPWS SR1-86, W. Wagner and A. Pruß, J. Phys. Chem. Ref. Data 22 (1993) 783, give 0.025 % for the explicit equation; the two stay
         // within 0.01 % below 620 K.
-        for (double t = 273.16; t < 620; t += 7.3)
+        for (var t = 273.16; t < 620; t += 7.3)
         {
             var full = Fluids.Value(WaterSaturation.Pressure(t));
             var v = 1 - t / 647.096;
@@ -101,9 +101,9 @@ public sealed class WaterTests
     [Fact]
     public void Inverses_return_the_temperature()
     {
-        for (double t = 180; t < 273; t += 3.7)
+        for (var t = 180.0; t < 273; t += 3.7)
             Assert.Equal(t, Fluids.Value(IceSublimation.Temperature(Fluids.Value(IceSublimation.Pressure(t)))), 1e-10 * t);
-        for (double t = 273.17; t < 640; t += 11.3)
+        for (var t = 273.17; t < 640; t += 11.3)
             Assert.Equal(t, Fluids.Value(WaterSaturation.Temperature(Fluids.Value(WaterSaturation.Pressure(t)))), 1e-9 * t);
     }
 
@@ -111,8 +111,8 @@ public sealed class WaterTests
     public void The_slope_of_ice_at_the_triple_point_follows_Clausius_and_Clapeyron()
     {
         // Enthalpy of sublimation at 0 °C: 2834.4 kJ/kg (from memory of ASHRAE tables), vapour taken as ideal within 0.1 %.
-        double slope = (Fluids.Value(IceSublimation.Pressure(273.15)) - Fluids.Value(IceSublimation.Pressure(273.05))) / 0.1;
-        double latent = slope * 461.52 * 273.1 * 273.1 / Fluids.Value(IceSublimation.Pressure(273.10));
+        var slope = (Fluids.Value(IceSublimation.Pressure(273.15)) - Fluids.Value(IceSublimation.Pressure(273.05))) / 0.1;
+        var latent = slope * 461.52 * 273.1 * 273.1 / Fluids.Value(IceSublimation.Pressure(273.10));
         Assert.Equal(2834.4e3, latent, 0.003 * 2834.4e3);
     }
 

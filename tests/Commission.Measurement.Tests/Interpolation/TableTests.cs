@@ -61,7 +61,7 @@ public sealed class TableTests
     [Fact]
     public void A_plane_is_reproduced_everywhere() => Gen.Double[0, 4].Select(Gen.Double[10, 30]).Sample((x, y) =>
     {
-        double?[,] values = new double?[5, 3];
+        var values = new double?[5, 3];
         for (var i = 0; i < 5; i++)
         {
             for (var j = 0; j < 3; j++)
