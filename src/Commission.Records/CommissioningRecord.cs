@@ -1,8 +1,25 @@
 using System.Collections.Immutable;
+using System.Text.Json.Serialization;
 using Commission.Records.Findings;
 using Commission.Records.Series;
 
 namespace Commission.Records;
+
+/// <summary>What became of the job.</summary>
+public enum Outcome
+{
+    /// <summary>Nothing is left to be done.</summary>
+    Accepted,
+
+    /// <summary>Something is still to be done, or a pass rests on something that was not shown.</summary>
+    AcceptedWithConditions,
+
+    /// <summary>A check failed.</summary>
+    NotAccepted,
+
+    /// <summary>A check that this kind of work asks for could not be judged.</summary>
+    Incomplete,
+}
 
 /// <summary>
 /// The whole commissioning record: every number and sentence that a page shows is a field of it.
@@ -19,8 +36,12 @@ public sealed record CommissioningRecord
     /// <summary>What job this is.</summary>
     public required JobHeader Header { get; init; }
 
-    /// <summary><c>accepted</c>, <c>accepted with conditions</c>, <c>not accepted</c> or <c>incomplete</c>.</summary>
-    public required string Outcome { get; init; }
+    /// <summary>What became of the job.</summary>
+    public required Outcome Outcome { get; init; }
+
+    /// <summary>Whether the system may be handed over, with or without conditions.</summary>
+    [JsonIgnore]
+    public bool IsAccepted => Outcome is Outcome.Accepted or Outcome.AcceptedWithConditions;
 
     /// <summary>Why the outcome is not plainly accepted, one sentence each, gravest first.</summary>
     public ImmutableArray<string> Reasons { get => field.IsDefault ? [] : field; init; }
@@ -75,6 +96,9 @@ public sealed record CommissioningRecord
 
     /// <summary>Unit preset used for display: <c>us</c> or <c>si</c>.</summary>
     public string Units { get; init; } = "us";
+
+    /// <summary>Language of its sentences, two letters of ISO 639-1.</summary>
+    public string Language { get; init; } = "en";
 
     /// <summary>SHA-256 over the canonical JSON of the record without this member, lower-case hexadecimal; empty until sealed.</summary>
     public string Digest { get; init; } = "";

@@ -107,7 +107,7 @@ public sealed class CommandTests
         using var folder = new TemporaryFolder();
         CommandRun.Of("render", Job("incomplete"), "--out", folder.Path, "--format", "json");
         var record = RecordJson.Read(File.ReadAllBytes(Directory.EnumerateFiles(folder.Path).Single()));
-        Assert.Equal("incomplete", record.Outcome);
+        Assert.Equal(Outcome.Incomplete, record.Outcome);
         Assert.Equal(Records.Integrity.RecordDigest.Compute(record), record.Digest);
         Assert.All(record.Inputs, input => Assert.Equal(64, input.Sha256.Length));
     }
@@ -133,7 +133,7 @@ public sealed class CommandTests
     [Fact]
     public void Explain_has_a_page_for_every_check()
     {
-        foreach (var check in Checks.CheckCatalogue.All)
+        foreach (var check in Checks.Recording.CheckCatalogue.All)
         {
             var run = CommandRun.Of("explain", check.Id);
             Assert.Equal(0, run.ExitCode);

@@ -1,7 +1,7 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using System.Text;
-using Commission.Checks;
+using Commission.Checks.Kernel;
 using Commission.Checks.Recording;
 using Commission.Fluids;
 using Commission.Jobs;

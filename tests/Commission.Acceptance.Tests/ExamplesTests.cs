@@ -1,4 +1,4 @@
-using Commission.Checks;
+using Commission.Checks.Kernel;
 using Commission.Checks.Recording;
 using Commission.Measurement.Decisions;
 using Commission.Records;
@@ -129,7 +129,7 @@ public sealed class ExamplesTests
         Assert.Contains(repeated.Readings, r => r.At.Line == first);
         Assert.Contains(repeated.Readings, r => r.At.Line == first + 1);
         Assert.Contains("11:45", repeated.Statement, StringComparison.Ordinal);
-        Assert.Equal("accepted", Record("copied-readings").Outcome);
+        Assert.Equal(Outcome.Accepted, Record("copied-readings").Outcome);
     }
 
     private static Records.Findings.Finding Only(string example, string check) => Assert.Single(ExamplesLibrary.Findings(example), f => f.Check == check);

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
+using Commission.Checks.Kernel;
 using Commission.Checks.Recording;
 using Commission.Records;
 using Commission.Records.Json;

@@ -1,5 +1,6 @@
 using System.Globalization;
-using Commission.Checks;
+using Commission.Checks.Kernel;
+using Commission.Checks.Recording;
 using Commission.Jobs.Model;
 using Commission.Measurement.Uncertainty;
 using Commission.Records.Findings;

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using Commission.Checks;
+using Commission.Checks.Kernel;
 using Commission.Checks.Recording;
 using Commission.Records.Findings;
 using Xunit;

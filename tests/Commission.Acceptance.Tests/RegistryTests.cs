@@ -1,4 +1,5 @@
-using Commission.Checks;
+using Commission.Checks.Kernel;
+using Commission.Checks.Recording;
 using Xunit;
 
 namespace Commission.Acceptance.Tests;

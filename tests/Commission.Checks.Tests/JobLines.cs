@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text;
+using Commission.Checks.Kernel;
 using Commission.Checks.Recording;
 using Commission.Fluids;
 using Commission.Jobs;

@@ -1,7 +1,11 @@
 using System.Collections.Immutable;
-using Commission.Checks.Readings;
+using Commission.Checks.Circuit;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
 using Commission.Fluids.Air;
+using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
+using Commission.Measurement.Units;
 
 namespace Commission.Checks.Air;
 
@@ -125,4 +129,86 @@ internal sealed record AirState
 
     private static AirState None(string name, CorrectedReading dry, CorrectedReading wet, string why, string todo) =>
         new() { Name = name, WhyNot = why, Todo = todo, Readings = [dry, wet] };
+}
+
+/// <summary>Return and supply air of one row of readings, the one that says most: settled before not, both states before one, late before early.</summary>
+internal sealed class AirStates : IAnalysis<AirStates>
+{
+    private AirStates(ChargeRow? row, AirState? entering, AirState? leaving)
+    {
+        Row = row;
+        Return = entering;
+        Supply = leaving;
+    }
+
+    /// <summary>The row; null when no air was read.</summary>
+    public ChargeRow? Row { get; }
+
+    /// <summary>Return air; null when nothing of it was read.</summary>
+    public AirState? Return { get; }
+
+    /// <summary>Supply air; null when nothing of it was read.</summary>
+    public AirState? Supply { get; }
+
+    /// <summary>Whether both states are known.</summary>
+    public bool AreKnown => Return is { WhyNot: null } && Supply is { WhyNot: null };
+
+    /// <inheritdoc/>
+    public static AirStates Create(CheckContext context)
+    {
+        var rows = context.Get<ChargeAnalysis>().Rows;
+        var best = rows.Where(Has).Select((r, i) => (Row: r, Score: Score(r), Index: i)).OrderByDescending(x => x.Score).ThenByDescending(x => x.Index).Select(x => x.Row).FirstOrDefault();
+        if (best is null)
+            return new AirStates(null, null, null);
+        var written = best.Written;
+        var entering = written is { ReturnDryBulb: null, ReturnWetBulb: null, ReturnHumidity: null }
+            ? null
+            : AirState.Of(context, "return air", best.ReturnDryBulb, best.ReturnWetBulb);
+        var leaving = written is { SupplyDryBulb: null, SupplyWetBulb: null, SupplyHumidity: null }
+            ? null
+            : AirState.Of(
+                context, "supply air", best.SupplyDryBulb,
+                WetBulbReading.Of(context, $"supply wet bulb, {best.Time}", ReadingName.SupplyAir, written.SupplyWetBulb, written.SupplyHumidity, best.SupplyDryBulb));
+        return new AirStates(best, entering, leaving);
+    }
+
+    private static bool Has(ChargeRow row) => row.Written is { ReturnDryBulb: not null } or { SupplyDryBulb: not null } or { ReturnWetBulb: not null } or { SupplyWetBulb: not null };
+
+    private static int Score(ChargeRow row)
+    {
+        var written = row.Written;
+        var entering = written.ReturnDryBulb is not null && (written.ReturnWetBulb is not null || written.ReturnHumidity is not null);
+        var leaving = written.SupplyDryBulb is not null && (written.SupplyWetBulb is not null || written.SupplyHumidity is not null);
+        return (row.Settling.Block is null ? 4 : 0) + (entering ? 2 : 0) + (leaving ? 1 : 0);
+    }
+}
+
+/// <summary>
+/// How far the perfect-gas relations of moist air may be from real moist air. One cause for the humidity ratio and one for the enthalpy,
+/// shared by every state of the job: between two states of like humidity most of it cancels, as it does in nature.
+/// </summary>
+internal sealed class MoistAirForm : IAnalysis<MoistAirForm>
+{
+    private MoistAirForm(Uncertain humidityRatio, Uncertain enthalpy)
+    {
+        HumidityRatio = humidityRatio;
+        Enthalpy = enthalpy;
+    }
+
+    /// <summary>Error of a humidity ratio as a share of it; zero with its doubt.</summary>
+    public Uncertain HumidityRatio { get; }
+
+    /// <summary>Error of an enthalpy, J for each kilogram of dry air; zero with its doubt.</summary>
+    public Uncertain Enthalpy { get; }
+
+    /// <inheritdoc/>
+    public static MoistAirForm Create(CheckContext context)
+    {
+        const string Source = "perfect-gas relations against real moist air, largest difference";
+        var ratio = RootCause.FromHalfWidth("moist air: form of the humidity ratio", Source, context.Assume(LimitIds.AssumptionMoistAirHumidityRatio));
+        var enthalpy = RootCause.FromHalfWidth("moist air: form of the enthalpy", Source, context.Assume(LimitIds.AssumptionMoistAirEnthalpy));
+        return new MoistAirForm(
+            context.Scope.Reading(0, 1.0 * context.Causes.Enter(ratio, DisplayKind.Percentage)),
+            context.Scope.Reading(0, 1.0 * context.Causes.Enter(enthalpy, DisplayKind.Enthalpy)));
+    }
 }

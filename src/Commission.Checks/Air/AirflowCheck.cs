@@ -1,9 +1,9 @@
 using System.Globalization;
-using Commission.Checks.Charge;
-using Commission.Checks.Findings;
+using Commission.Checks.AirReadings;
+using Commission.Checks.Circuit;
+using Commission.Checks.Formulas;
+using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
-using Commission.Checks.Limits.Reading;
-using Commission.Checks.Tables;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Decisions;
 using Commission.Measurement.Uncertainty;
@@ -53,7 +53,7 @@ internal sealed class AirflowCheck : ICheck
 
     private Finding? Maker(CheckContext context, AirflowRoute route, Uncertain flow)
     {
-        if (context.Limits.Find("air.airflow") is not { } limit || (limit.Lower is null && limit.Upper is null))
+        if (context.Limits.Find(LimitIds.AirAirflow) is not { } limit || (limit.Lower is null && limit.Upper is null))
             return null;
         return Ended(context, Begin(context, route, "maker's figure"), route, flow, DisplayKind.AirFlow, context.State(limit), limit.Remark(context.Present.Units), "is what the maker asks for");
     }
@@ -61,14 +61,14 @@ internal sealed class AirflowCheck : ICheck
     private Finding? Design(CheckContext context, AirflowRoute route, Uncertain flow)
     {
         // A maker's bare target is a design value too.
-        var design = context.Job.Air!.DesignAirflow ?? (context.Limits.Find("air.airflow") is { Lower: null, Upper: null } ? context.Job.Limits?.Airflow?.Target : null);
+        var design = context.Job.Air!.DesignAirflow ?? (context.Limits.Find(LimitIds.AirAirflow) is { Lower: null, Upper: null } ? context.Job.Limits?.Airflow?.Target : null);
         if (design is null || !(design.Value.Si > 0))
             return null;
         var finding = Begin(context, route, "design").Use("design airflow", design);
         var present = context.Present;
         var share = (flow - design.Value.Si) / design.Value.Si;
         finding.Step("δ", "airflow against the design", "V̇/V̇_design − 1", $"{present.Text(flow.Value, DisplayKind.AirFlow)} / {design.Text} − 1", present.Text(share, DisplayKind.Percentage), "definition");
-        if (context.Limits.Find("air.airflow.design-tolerance") is not { Upper: { } tolerance } limit)
+        if (context.Limits.Find(LimitIds.AirAirflowDesignTolerance) is not { Upper: { } tolerance } limit)
             return finding.Measure(share, DisplayKind.Percentage).Information($"Airflow {present.Text(flow, DisplayKind.AirFlow)} {route.Words}; the design asks for {design.Text}.", "no pack in use sets a tolerance around the design");
         var state = context.State(limit) with { Text = $"{design.Text} ± {tolerance.Text}" };
         finding.Judge(share.On(state), DisplayKind.Percentage, state).RemarkUnknown(route.Readings);
@@ -76,7 +76,7 @@ internal sealed class AirflowCheck : ICheck
         var text = $"Airflow {present.Text(flow, DisplayKind.AirFlow)} {route.Words}, {present.Text(share.Value, DisplayKind.Percentage)} from the design of {design.Text}";
         if (finding.Passes)
             return finding.Say($"{text}.").Build();
-        if (context.Limits.Find("air.airflow.grade-two") is { Upper: { } second } grade && share.Value < 0 && -share.Value <= second.Si)
+        if (context.Limits.Find(LimitIds.AirAirflowGradeTwo) is { Upper: { } second } grade && share.Value < 0 && -share.Value <= second.Si)
             finding.Show(context.State(grade)).Remark($"It is within the second grade ({second.Text} short, {grade.Source}).");
         return finding.Say($"{text}: more than the {tolerance.Text} allowed.").Next(Help.WhenItFails).Build();
     }
@@ -84,13 +84,13 @@ internal sealed class AirflowCheck : ICheck
     private Finding? PerCapacity(CheckContext context, AirflowRoute route, Uncertain flow)
     {
         var equipment = context.Job.Equipment;
-        if (equipment.Capacity is not { } capacity || !(capacity.Value.Si > 0) || context.Get<ChargeAnalysis>().IsRefrigeration || context.Limits.Find("air.airflow.minimum") is not { } limit)
+        if (equipment.Capacity is not { } capacity || !(capacity.Value.Si > 0) || context.Get<ChargeAnalysis>().IsRefrigeration || context.Limits.Find(LimitIds.AirAirflowMinimum) is not { } limit)
             return null;
         var present = context.Present;
-        var per = flow / WrittenFigure.Of(context, "capacity", capacity, DisplayKind.Capacity).Value;
+        var per = flow / Written.Rating(context, "capacity", capacity, DisplayKind.Capacity).Value;
         var finding = Begin(context, route, "for its capacity").Use("capacity", capacity)
             .Step("V̇/Q", "airflow for each capacity", "V̇ / Q_rated", $"{present.Text(flow.Value, DisplayKind.AirFlow)} / {capacity.Text}", present.Text(per, DisplayKind.FlowPerCapacity), "definition");
-        if (context.Limits.Find("air.airflow.nominal") is { Target: not null } nominal)
+        if (context.Limits.Find(LimitIds.AirAirflowNominal) is { Target: not null } nominal)
             finding.Remark($"Nominal is {context.State(nominal).Text}: {nominal.Source} ({nominal.Mark}).");
         return Ended(context, finding, route, per, DisplayKind.FlowPerCapacity, context.State(limit), limit.Remark(present.Units), "is asked for");
     }
@@ -153,4 +153,46 @@ internal sealed class AirflowCheck : ICheck
 
     private FindingBuilder Begin(CheckContext context, AirflowRoute route, string subject) =>
         route.UseIn(context.Finding(this, subject)).Use("airflow method", route.Method == AirflowMethod.FanTable && context.Job.Air!.Airflow is null ? null : context.Job.Air!.Airflow?.Method);
+}
+
+/// <summary>Supply over return dry bulb in heating against the maker's range.</summary>
+internal sealed class HeatRiseCheck : ICheck
+{
+    public string Id => "air.heat-rise";
+
+    public string Phase => Phases.Air;
+
+    public string Title => "Temperature rise in heating";
+
+    public CheckHelp Help { get; } = new(
+        "Does the air warm by as much as the maker prints for heating? Too much means that too little air is moving.",
+        "rise = T_supply − T_return, dry bulbs",
+        "The maker's range; there is no common figure.",
+        "Above the range: clean filter and coil, open registers and dampers, raise the blower. Below it: lower the blower or look for a heater that does not heat.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Get<ChargeAnalysis>().Spoken(OperatingMode.Heating, r => r.Written is { ReturnDryBulb: not null, SupplyDryBulb: not null }) is { } row)
+            yield return Judge(context, row.Time, row.ReturnDryBulb!, row.SupplyDryBulb!, new ChargeGates(row.Settling));
+        else if (context.Get<AirflowRoutes>().HeatRiseAir is var (entering, leaving))
+            yield return Judge(context, "heat-rise test", entering, leaving, new ChargeGates());
+    }
+
+    private Finding Judge(CheckContext context, string subject, CorrectedReading entering, CorrectedReading leaving, ChargeGates gates)
+    {
+        var present = context.Present;
+        Uncertain rise = leaving.Value - entering.Value;
+        var text = present.Text(rise, DisplayKind.TemperatureDifference);
+        var finding = context.Finding(this, subject).Use(entering).Use(leaving)
+            .Step("ΔT", "temperature rise", "T_supply − T_return", $"{present.Text(leaving.Value.Value, DisplayKind.Temperature)} − {present.Text(entering.Value.Value, DisplayKind.Temperature)}", text)
+            .Measure(rise, DisplayKind.TemperatureDifference);
+        gates.NameIn(finding);
+        if (gates.Blocked is var (why, todo))
+            return finding.Say($"The air warmed by {text}; this is not judged: {why}.").NotEvaluated(why, todo);
+        if (context.Limits.Find(LimitIds.AirHeatRise) is not { } limit || (limit.Lower is null && limit.Upper is null))
+            return finding.Information($"The air warmed by {text}.", "the maker's range is not written");
+        var state = context.State(limit);
+        return finding.Remark(limit.Remark(present.Units)).JudgeCharge(
+            context, rise.On(state), DisplayKind.TemperatureDifference, state, [entering, leaving], gates, $"The air warmed by {text}; {state.Text} is asked for.", Help.WhenItFails);
+    }
 }

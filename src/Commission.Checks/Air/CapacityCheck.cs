@@ -1,4 +1,14 @@
+using System.Collections.Immutable;
 using System.Globalization;
+using Commission.Checks.AirReadings;
+using Commission.Checks.Circuit;
+using Commission.Checks.Formulas;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
+using Commission.Fluids;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Decisions;
+using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
 using Commission.Records.Findings;
 
@@ -48,5 +58,194 @@ internal sealed class CapacityCheck : ICheck
         yield return finding.Information(
             $"The air gave up {present.Text(total, DisplayKind.Capacity)} at {capacity.Row.Time}, {present.Text(capacity.Sensible, DisplayKind.Capacity)} of it sensible.{against}",
             "measured capacity, not judged: it holds for the temperatures of this day");
+    }
+}
+
+/// <summary>
+/// Heat the air gives up in cooling, from its mass flow and the enthalpies of return and supply air. Sensible heat counts what cooling at the
+/// return's moisture would take; the rest is latent, so that the two close exactly. The heat the condensate carries away stays in the total.
+/// </summary>
+internal sealed class AirCapacity : IAnalysis<AirCapacity>
+{
+    private const double BtuPerHour = 1055.05585262 / 3600;
+    private const double BtuPerPound = 2326;
+    private const double CubicFootPerMinute = 0.028316846592 / 60;
+
+    private AirCapacity()
+    {
+    }
+
+    /// <summary>Whether the job has anything a capacity could be made of: an airflow, or both states of the air.</summary>
+    public bool HasSubject { get; private init; }
+
+    /// <summary>Why there is no capacity, without a full stop; null when there is one.</summary>
+    public string? WhyNot { get; private init; }
+
+    /// <summary>What would help; null when there is one.</summary>
+    public string? Todo { get; private init; }
+
+    /// <summary>Total heat, W; null when it is not known.</summary>
+    public Uncertain? Total { get; private init; }
+
+    /// <summary>Sensible heat, W.</summary>
+    public Uncertain Sensible { get; private init; } = Uncertain.Exact(0);
+
+    /// <summary>The row of readings; null when there is none.</summary>
+    public ChargeRow? Row { get; private init; }
+
+    private AirflowRoute? Route { get; init; }
+
+    private ImmutableArray<CorrectedReading> Readings { get; init; } = [];
+
+    private ImmutableArray<TraceStep> Steps { get; init; } = [];
+
+    /// <inheritdoc/>
+    public static AirCapacity Create(CheckContext context)
+    {
+        var states = context.Get<AirStates>();
+        var route = context.Get<AirflowRoutes>().Chosen;
+        if (states.Row is null || states.Row.Mode == OperatingMode.Heating || (route is null && !states.AreKnown))
+            return new AirCapacity();
+        var readings = new[] { states.Return, states.Supply }.OfType<AirState>().SelectMany(s => s.Readings).ToImmutableArray();
+        AirCapacity Not(string why, string todo) => new() { HasSubject = true, WhyNot = why, Todo = todo, Row = states.Row, Route = route, Readings = readings };
+        if (route is null)
+            return Not("the airflow is not known", "Measure the airflow, or write the maker's fan table and the static pressure.");
+        if (route.Value is not { } flow)
+            return Not($"the airflow is not known: {route.WhyNot}", route.Todo!);
+        if (states.Return is not { WhyNot: null } entering)
+            return Not(states.Return?.WhyNot ?? "the return air was not read", states.Return?.Todo ?? "Read dry and wet bulb of the return air.");
+        if (states.Supply is not { WhyNot: null } leaving)
+            return Not(states.Supply?.WhyNot ?? "the supply air was not read", states.Supply?.Todo ?? "Read dry and wet bulb of the supply air.");
+
+        // A hood at the supply grilles counts supply air; every other route counts what the blower draws in.
+        var counted = route.Method == AirflowMethod.Hood ? leaving : entering;
+        var mass = flow / counted.Volume;
+        var total = mass * (entering.Enthalpy - leaving.Enthalpy);
+        var heatCapacity = (entering.HumidityRatio * 1860) + 1006;
+        var sensible = mass * heatCapacity * (entering.DryBulb - leaving.DryBulb);
+        return new AirCapacity
+        {
+            HasSubject = true,
+            Total = total,
+            Sensible = sensible,
+            Row = states.Row,
+            Route = route,
+            Readings = readings,
+            Steps = MakeSteps(context, flow, counted, mass, entering, leaving, total, sensible),
+        };
+    }
+
+    /// <summary>Names in a finding what the capacity rests on, and adds how it came about.</summary>
+    /// <param name="context">The job and everything derived from it.</param>
+    /// <param name="finding">The finding.</param>
+    public FindingBuilder UseIn(CheckContext context, FindingBuilder finding)
+    {
+        Route?.UseIn(finding);
+        finding.UseAll(Readings);
+        foreach (var use in context.Get<SiteAtmosphere>().Uses)
+            finding.Use(use);
+        return finding.Add(Steps);
+    }
+
+    private static ImmutableArray<TraceStep> MakeSteps(
+        CheckContext context, Uncertain flow, AirState counted, Uncertain mass, AirState entering, AirState leaving, Uncertain total, Uncertain sensible)
+    {
+        var present = context.Present;
+        var atmosphere = context.Get<SiteAtmosphere>();
+        var difference = entering.Enthalpy - leaving.Enthalpy;
+        var density = AirFactors.DensityRatio(atmosphere.Value.Value, null);
+        var field = AirFactors.Total(density) * (flow.Value / CubicFootPerMinute) * (difference.Value / BtuPerPound) * BtuPerHour;
+        string H(AirState air) => present.Text(AirText.Enthalpy(present, air.Enthalpy).Value, DisplayKind.Enthalpy);
+        return
+        [
+            atmosphere.Step,
+            new TraceStep("ṁ", "mass flow of dry air", "V̇ / v", $"{present.Text(flow.Value, DisplayKind.AirFlow)} at the {counted.Name}", present.Text(mass.Value, DisplayKind.MassFlow), AirState.Source),
+            new TraceStep("Δh", "enthalpy given up", "h_return − h_supply", $"{H(entering)} − {H(leaving)}", present.Text(difference, DisplayKind.Enthalpy), AirState.Source),
+            new TraceStep("Q", "total capacity", "ṁ · Δh", $"{present.Text(mass.Value, DisplayKind.MassFlow)} · {present.Text(difference.Value, DisplayKind.Enthalpy)}", present.Text(total, DisplayKind.Capacity), "definition; the condensate's heat is not taken off"),
+            new TraceStep(
+                "Q_field", "the same by the field factor, for comparison", "4.5·(p_atm/14.696 psia)·cfm·Δh",
+                string.Create(CultureInfo.InvariantCulture, $"{AirFactors.Total(density):0.000} · {flow.Value / CubicFootPerMinute:0} cfm · {difference.Value / BtuPerPound:0.000} Btu/lb"),
+                present.Text(field, DisplayKind.Capacity), AirFactors.Source),
+            new TraceStep(
+                "Q_s", "sensible capacity", "ṁ · (1.006 + 1.86·W_return) · (t_return − t_supply)",
+                $"{present.Text(entering.DryBulb.Value, DisplayKind.Temperature)} − {present.Text(leaving.DryBulb.Value, DisplayKind.Temperature)}", present.Text(sensible, DisplayKind.Capacity), AirState.Source),
+        ];
+    }
+}
+
+/// <summary>The heat the air gave up against the heat the refrigerant took up. Information with E_n.</summary>
+internal sealed class EnergyBalanceCheck : ICheck
+{
+    public string Id => "air.energy-balance";
+
+    public string Phase => Phases.Air;
+
+    public string Title => "Energy balance of both sides";
+
+    public CheckHelp Help { get; } = new(
+        "Do air side and refrigerant side tell the same story? The refrigerant's flow is not measured: it follows from the unit's electrical input and the heat of compression, where the discharge line was read.",
+        "air side Q = (V̇/v)·Δh; refrigerant side Q = s·P·(h₁ − h₃)/(h₂ − h₁), s the share of the input that reaches the refrigerant; E_n = |Q_air − Q_ref| / U(Q_air − Q_ref)",
+        "Equations of state of the refrigerant (published); ASHRAE Handbook (from memory); the share s is a default of this program (common practice, no source).",
+        "Nothing fails here. Where the two do not agree, look for the weakest reading: airflow, wet bulbs, the discharge clamp.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        var air = context.Get<AirCapacity>();
+        if (air is { Total: { } total, Row: { } row } && row.Mode == OperatingMode.Cooling && ChargeCycle.Has(row))
+            yield return Balance(context, air, row, total);
+    }
+
+    private Finding Balance(CheckContext context, AirCapacity air, ChargeRow row, Uncertain total)
+    {
+        var present = context.Present;
+        var finding = air.UseIn(context, context.Finding(this, row.Time));
+        var cycle = ChargeCycle.Of(context, row);
+        finding.UseAll(cycle.Readings);
+        if (cycle.WhyNot is { } why)
+            return finding.NotEvaluated(why, "Check the readings of the circuit.");
+        var flow = total / cycle.Capacity;
+        finding
+            .Step("q", "heat taken up per mass", "h₁ − h₃", $"{present.Text(cycle.Suction.Enthalpy, DisplayKind.Enthalpy)} − {present.Text(cycle.Liquid.Enthalpy, DisplayKind.Enthalpy)}", present.Text(cycle.Capacity, DisplayKind.Enthalpy), context.Get<CircuitSaturation>().Source)
+            .Step("ṁ_r", "refrigerant flow that balances the air side", "Q_air / q", $"{present.Text(total.Value, DisplayKind.Capacity)} / {present.Text(cycle.Capacity.Value, DisplayKind.Enthalpy)}", present.Text(flow, DisplayKind.MassFlow), "definition");
+        if (RefrigerantSide(context, finding, row, cycle) is not { } other)
+        {
+            return finding.Measure(flow, DisplayKind.MassFlow).Information(
+                $"The air gave up {present.Text(total, DisplayKind.Capacity)} at {row.Time}, which {present.Text(flow, DisplayKind.MassFlow)} of {context.Get<CircuitSaturation>().Designation} would take up.",
+                "one side only: without the unit's electrical power and the discharge line the refrigerant's flow has no measure of its own");
+        }
+
+        var agreement = Agreement.Of(total, other);
+        finding.Measure(agreement.Difference, DisplayKind.Capacity)
+            .Step("E_n", "agreement of the two sides", "|Q_air − Q_ref| / U(Q_air − Q_ref)", $"{present.Text(agreement.Difference.Value, DisplayKind.Capacity)}, U {present.Text(agreement.Difference.Expanded, DisplayKind.Capacity)}", agreement.NormalizedError.ToString("0.00", CultureInfo.InvariantCulture), "ISO 13528 and ISO/IEC 17043 (from memory)");
+        return finding.Information(
+            string.Create(CultureInfo.InvariantCulture, $"Air side {present.Text(total, DisplayKind.Capacity)}, refrigerant side {present.Text(other, DisplayKind.Capacity)} at {row.Time}: the two {(agreement.Agrees ? "agree" : "do not agree")} within their uncertainty (E_n {agreement.NormalizedError:0.0})."),
+            "compares two routes to one number");
+    }
+
+    private static Uncertain? RefrigerantSide(CheckContext context, FindingBuilder finding, ChargeRow row, ChargeCycle cycle)
+    {
+        if (row.Written.Power is not { } power || cycle.Discharge is not { } hot || row.DischargeLine is not { } line || context.Get<CircuitRefrigerant>().Fluid is not { } fluid
+            || context.Limits.Find(LimitIds.AssumptionCompressorHeatShare) is not { Target: { } share } assumed || assumed.Companion("within") is not { } within)
+            return null;
+        var present = context.Present;
+        var input = context.Readings.Plain($"power, {row.Time}", ReadingName.Electrical, power, DisplayKind.Power);
+        var cause = context.Causes.Enter(RootCause.FromHalfWidth("share of the input that reaches the refrigerant", "fan, board and heat lost by the shell; common practice", within), DisplayKind.Percentage);
+        var s = context.Scope.Reading(share.Si, 1.0 * cause);
+        var (low, vapor, high, liquid) = (row.VaporPressure!.Value, row.VaporLine!.Value, row.LiquidPressure!.Value, row.LiquidLine!.Value);
+        var top = (row.DischargePressure ?? row.LiquidPressure)!.Value;
+        double Factor(double[] x) =>
+            fluid.At(x[1], x[0], Fluids.Phase.Vapor) is { Ok: true, Value: var one }
+            && fluid.At(x[3], x[2], Fluids.Phase.Liquid) is { Ok: true, Value: var three }
+            && fluid.At(x[5], x[4], Fluids.Phase.Vapor) is { Ok: true, Value: var two } && two.Enthalpy > one.Enthalpy
+                ? (one.Enthalpy - three.Enthalpy) / (two.Enthalpy - one.Enthalpy)
+                : double.NaN;
+        var factor = Uncertain.Apply(Factor, [low, vapor, high, liquid, top, line.Value]);
+        if (!double.IsFinite(factor.Value) || !double.IsFinite(factor.StandardUncertainty))
+            return null;
+        var heat = s * input.Value * factor;
+        finding.Use(input)
+            .Step("w", "heat of compression per mass", "h₂ − h₁", $"{present.Text(hot.Enthalpy, DisplayKind.Enthalpy)} − {present.Text(cycle.Suction.Enthalpy, DisplayKind.Enthalpy)}", present.Text(hot.Enthalpy - cycle.Suction.Enthalpy, DisplayKind.Enthalpy), context.Get<CircuitSaturation>().Source)
+            .Step("Q_ref", "capacity on the refrigerant side", "s · P · q / w", $"{share.Text} · {power.Text} · {present.Text(cycle.Capacity.Value, DisplayKind.Enthalpy)} / {present.Text(hot.Enthalpy - cycle.Suction.Enthalpy, DisplayKind.Enthalpy)}", present.Text(heat, DisplayKind.Capacity), assumed.Source);
+        return heat;
     }
 }

@@ -1,7 +1,13 @@
-using Commission.Checks.Charge;
-using Commission.Checks.Readings;
+using System.Collections.Immutable;
+using System.Globalization;
+using Commission.Checks.AirReadings;
+using Commission.Checks.Circuit;
+using Commission.Checks.Kernel;
+using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Records;
 using Commission.Records.Findings;
+using Commission.Records.Series;
 
 namespace Commission.Checks.Air;
 
@@ -66,4 +72,191 @@ internal sealed class PsychrometricsCheck : ICheck
         var value = QuantityFormat.Number(state.Volume.Value * unit.Factor, context.Present.Preset == "us" ? 3 : 4);
         return $"{value} {(context.Present.Preset == "us" ? "ft³/lb" : "m³/kg")}";
     }
+}
+
+/// <summary>Return and supply air on a psychrometric chart made for the pressure of the site: saturation, lines of relative humidity, the states with U.</summary>
+internal sealed class PsychrometricFigure : IFigureSource
+{
+    private const int Points = 61;
+    private const double Saturated = 1;
+
+    // The chart shows about as much around the states as lies between them.
+    private const double Margin = 5;
+    private const double LeastWidth = 28;
+    private const double Headroom = 1.5;
+
+    private static readonly double[] Humidities = [0.2, 0.4, 0.6, 0.8];
+
+    /// <inheritdoc/>
+    public IEnumerable<FigureData> Figures(CheckContext context)
+    {
+        var states = context.Get<AirStates>();
+        var known = new[] { (Words: "return air", State: states.Return), (Words: "supply air", State: states.Supply) }
+            .Where(s => s.State is { WhyNot: null }).Select(s => (s.Words, State: s.State!)).ToArray();
+        if (known.Length == 0)
+            yield break;
+        var present = context.Present;
+        var pressure = context.Get<SiteAtmosphere>().Pressure;
+        var (low, high) = Range(present, known.Min(s => s.State.DryBulb.Value), known.Max(s => s.State.DryBulb.Value));
+        var top = Top(present, known.Max(s => s.State.HumidityRatio.Value + s.State.HumidityRatio.Expanded));
+        var curves = ImmutableArray.CreateBuilder<FigureCurve>();
+        curves.Add(Line(present, "saturation", CurveRole.Dome, Saturated, low, high, top, pressure.Si));
+        foreach (var humidity in Humidities)
+            curves.Add(Line(present, string.Create(CultureInfo.InvariantCulture, $"{100 * humidity:0} % RH"), CurveRole.Isotherm, humidity, low, high, top, pressure.Si));
+        foreach (var (words, state) in known)
+            curves.Add(Point(present, words, state));
+        yield return new FigureData
+        {
+            Id = "psychrometric",
+            Plot = "psychrometric",
+            Phase = Phases.Air,
+            Title = $"State of the air at {states.Row!.Time}",
+            Caption = $"Saturation and lines of relative humidity at {present.Text(pressure.Si, DisplayKind.AbsolutePressure, 2)}, the pressure of the site. Bars are U of the humidity ratio.",
+            AltText = $"Psychrometric chart at {states.Row.Time}: " + string.Join("; ", known.Select(s => $"{s.Words} {present.Text(s.State.DryBulb.Value, DisplayKind.Temperature)}, {AirText.Ratio(present, s.State.HumidityRatio)}, {present.Text(s.State.RelativeHumidity.Value, DisplayKind.Percentage)} relative humidity")) + ".",
+            X = new FigureAxis("Dry bulb", present.Unit(DisplayKind.Temperature), AxisScale.Linear, present.Value(low, DisplayKind.Temperature), present.Value(high, DisplayKind.Temperature)),
+            Y = new FigureAxis("Humidity ratio", AirText.RatioUnit(present), AxisScale.Linear, 0, AirText.RatioValue(present, top)),
+            Curves = curves.ToImmutable(),
+        };
+    }
+
+    // Ends on whole fives of the unit that is drawn.
+    private static (double Low, double High) Range(Presentation present, double coldest, double warmest)
+    {
+        var unit = present.Units[DisplayKind.Temperature].Unit;
+        var middle = (coldest + warmest) / 2;
+        var half = Math.Max((warmest - coldest) / 2 + Margin, LeastWidth / 2);
+        return (unit.ToSi(5 * Math.Floor(unit.FromSi(middle - half) / 5)), unit.ToSi(5 * Math.Ceiling(unit.FromSi(middle + half) / 5)));
+    }
+
+    private static double Top(Presentation present, double wettest)
+    {
+        var one = AirText.RatioValue(present, 1);
+        var step = present.Preset == "us" ? 20 : 5;
+        return step * Math.Ceiling(Headroom * wettest * one / step) / one;
+    }
+
+    // A line stops a little above the top of the chart: the drawing cuts it there.
+    private static FigureCurve Line(Presentation present, string label, CurveRole role, double humidity, double low, double high, double top, double pascals)
+    {
+        var x = ImmutableArray.CreateBuilder<double>();
+        var y = ImmutableArray.CreateBuilder<double?>();
+        for (var i = 0; i < Points; i++)
+        {
+            var kelvin = low + ((high - low) * i / (Points - 1));
+            if (AirState.RatioAt(kelvin, humidity, pascals) is not { } ratio)
+                continue;
+            x.Add(present.Value(kelvin, DisplayKind.Temperature));
+            y.Add(AirText.RatioValue(present, ratio));
+            if (ratio > top)
+                break;
+        }
+
+        return new FigureCurve { Label = label, Role = role, X = x.ToImmutable(), Y = y.ToImmutable() };
+    }
+
+    private static FigureCurve Point(Presentation present, string label, AirState state)
+    {
+        Uncertain ratio = state.HumidityRatio;
+        return new FigureCurve
+        {
+            Label = label,
+            Role = CurveRole.State,
+            X = [present.Value(state.DryBulb.Value, DisplayKind.Temperature)],
+            Y = [AirText.RatioValue(present, ratio.Value)],
+            YLow = [AirText.RatioValue(present, Math.Max(0, ratio.Value - ratio.Expanded))],
+            YHigh = [AirText.RatioValue(present, ratio.Value + ratio.Expanded)],
+        };
+    }
+}
+
+/// <summary>The air side as written: static pressures, drops, how the airflow was found.</summary>
+internal sealed class AirTable : ITableSource
+{
+    /// <inheritdoc/>
+    public IEnumerable<RecordTable> Tables(CheckContext context)
+    {
+        if (context.Job.Air is not { } air)
+            yield break;
+        var rows = ImmutableArray.CreateBuilder<ImmutableArray<string>>();
+        void Add(string what, string? text, string? note = null)
+        {
+            if (text is not null)
+                rows.Add([what, text, note ?? ""]);
+        }
+
+        Add("Filter", air.Filter?.Text);
+        Add("Indoor coil", air.Coil?.Text, air.WetCoil is { } wet ? (wet.Value ? "wet" : "dry") : null);
+        Add("Outdoor coil", air.OutdoorCoil?.Text);
+        Add("Panels on", air.PanelsOn?.Text);
+        Add("Blower at cooling speed", air.BlowerAtCoolingSpeed?.Text);
+        Add("Blower setting", air.BlowerSetting?.Text);
+        Add("Static pressure, return", air.Static?.Return?.Text, air.Static?.ReturnTap?.Text);
+        Add("Static pressure, supply", air.Static?.Supply?.Text, air.Static?.SupplyTap?.Text);
+        Add("External static pressure as read", air.Static?.External?.Text);
+        Add("Filter drop", air.FilterDrop?.Text);
+        Add("Coil drop", air.CoilDrop?.Text);
+        foreach (var point in air.FanTable?.Points ?? [])
+            Add($"Fan table at {point.Static.Text}", point.Airflow.Text, air.FanTable!.From.Value);
+        var routes = context.Get<AirflowRoutes>();
+        foreach (var route in routes.Chosen is { Value: not null } chosen ? routes.Others.Insert(0, chosen) : routes.Others)
+            Add($"Airflow {route.Words}", context.Present.Text(route.Value!, DisplayKind.AirFlow), ReferenceEquals(route, routes.Chosen) ? "counts" : "compared");
+        Add("Design airflow", air.DesignAirflow?.Text);
+        Add("Blower power", air.BlowerPower?.Text);
+        if (rows.Count > 0)
+        {
+            yield return new RecordTable
+            {
+                Id = "air-side",
+                Phase = Phases.Air,
+                Title = "Air side",
+                Columns = [new TableColumn("What"), new TableColumn("As written or worked out"), new TableColumn("Place or source")],
+                Rows = rows.ToImmutable(),
+            };
+        }
+    }
+}
+
+/// <summary>
+/// Numbers of moist air as the trade prints them: humidity ratio in grains per pound or grams per kilogram; enthalpy above dry air at 0 °F
+/// in US units, as its charts have it, and above dry air at 0 °C in SI.
+/// </summary>
+internal static class AirText
+{
+    private const double GrainsPerPound = 7000;
+    private const double GramsPerKilogram = 1000;
+
+    // Dry air from 0 °F to 0 °C with the heat capacity of the SI form, 1.006 kJ/(kg K).
+    private const double ZeroFahrenheit = 1006 * 32 / 1.8;
+
+    /// <summary>Unit of the humidity ratio.</summary>
+    /// <param name="present">How numbers are printed.</param>
+    public static string RatioUnit(Presentation present) => IsUs(present) ? "gr/lb" : "g/kg";
+
+    /// <summary>A humidity ratio in the unit of <see cref="RatioUnit"/>.</summary>
+    /// <param name="present">How numbers are printed.</param>
+    /// <param name="ratio">kg/kg.</param>
+    public static double RatioValue(Presentation present, double ratio) => ratio * (IsUs(present) ? GrainsPerPound : GramsPerKilogram);
+
+    /// <summary>A humidity ratio with its U.</summary>
+    /// <param name="present">How numbers are printed.</param>
+    /// <param name="ratio">kg/kg.</param>
+    public static string Ratio(Presentation present, Uncertain ratio)
+    {
+        var most = IsUs(present) ? 1 : 2;
+        var expanded = RatioValue(present, ratio.Expanded);
+        var decimals = expanded > 0 ? QuantityFormat.DecimalsFor(expanded, most) : most;
+        var value = QuantityFormat.Number(RatioValue(present, ratio.Value), decimals);
+        return expanded > 0 ? $"{value} ± {QuantityFormat.Number(expanded, decimals)} {RatioUnit(present)}" : $"{value} {RatioUnit(present)}";
+    }
+
+    /// <summary>An enthalpy above the zero of the charts.</summary>
+    /// <param name="present">How numbers are printed.</param>
+    /// <param name="enthalpy">J/kg above dry air at 0 °C.</param>
+    public static Uncertain Enthalpy(Presentation present, Uncertain enthalpy) => IsUs(present) ? enthalpy + ZeroFahrenheit : enthalpy;
+
+    /// <summary>Where enthalpy is zero, in words.</summary>
+    /// <param name="present">How numbers are printed.</param>
+    public static string EnthalpyZero(Presentation present) => IsUs(present) ? "above dry air at 0 °F" : "above dry air at 0 °C";
+
+    private static bool IsUs(Presentation present) => present.Preset == "us";
 }

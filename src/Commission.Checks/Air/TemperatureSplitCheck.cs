@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
-using Commission.Checks.Charge;
-using Commission.Checks.Findings;
-using Commission.Checks.Readings;
+using Commission.Checks.AirReadings;
+using Commission.Checks.Circuit;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
@@ -29,7 +30,7 @@ internal sealed class TemperatureSplitCheck : ICheck
         var analysis = context.Get<ChargeAnalysis>();
         if (analysis.Spoken(OperatingMode.Cooling, HasBoth) is not { } row)
             yield break;
-        if (analysis.IsRefrigeration && context.Limits.Find("air.temperature-split") is null)
+        if (analysis.IsRefrigeration && context.Limits.Find(LimitIds.AirTemperatureSplit) is null)
             yield break;
         yield return Judge(context, analysis, row);
     }

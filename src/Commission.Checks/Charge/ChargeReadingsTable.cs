@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
-using Commission.Checks.Recording;
+using Commission.Checks.Circuit;
+using Commission.Checks.Kernel;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Units;

@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
+using Commission.Checks.Circuit;
+using Commission.Checks.Formulas;
+using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
-using Commission.Checks.Readings;
-using Commission.Checks.Tables;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
@@ -49,16 +50,16 @@ internal sealed record ChargeTarget
     /// <param name="context">The job and everything derived from it.</param>
     /// <param name="row">The readings.</param>
     public static ChargeTarget Superheat(CheckContext context, ChargeRow row) =>
-        FromChart(context, row, ChartQuantity.Superheat, "charge.superheat.tolerance")
-        ?? FromFigure(context, "charge.superheat", "charge.superheat.tolerance")
+        FromChart(context, row, ChartQuantity.Superheat, LimitIds.ChargeSuperheatTolerance)
+        ?? FromFigure(context, LimitIds.ChargeSuperheat, LimitIds.ChargeSuperheatTolerance)
         ?? (context.Get<ChargeAnalysis>() is { HasFixedMetering: true, IsRefrigeration: false } ? FromTable(context, row) : None("nobody sets a superheat for this system", "Write the maker's figure or chart, or how the refrigerant is metered."));
 
     /// <summary>The target for subcooling.</summary>
     /// <param name="context">The job and everything derived from it.</param>
     /// <param name="row">The readings.</param>
     public static ChargeTarget Subcooling(CheckContext context, ChargeRow row) =>
-        FromChart(context, row, ChartQuantity.Subcooling, "charge.subcooling.tolerance")
-        ?? FromFigure(context, "charge.subcooling", "charge.subcooling.tolerance")
+        FromChart(context, row, ChartQuantity.Subcooling, LimitIds.ChargeSubcoolingTolerance)
+        ?? FromFigure(context, LimitIds.ChargeSubcooling, LimitIds.ChargeSubcoolingTolerance)
         ?? None("the maker's subcooling is not written", "Read it from the unit plate or the manual and write it with its page.");
 
     /// <summary>A number as it is to be judged: the same value, its doubt widened by that of the target (GUM 5, shared causes counted once).</summary>
@@ -151,7 +152,7 @@ internal sealed record ChargeTarget
             present.Text(target, DisplayKind.TemperatureDifference), $"{CaliforniaSuperheatTable.Source} ({CaliforniaSuperheatTable.Mark})");
         if (!double.IsFinite(target.StandardUncertainty))
             return None("the table of target superheat ends on every side of this point", "Wait for other conditions, or weigh the charge in.") with { Readings = readings };
-        if (context.Limits.Find("charge.superheat.target-minimum") is { Lower: { } least } && table.Value.Si < least.Si)
+        if (context.Limits.Find(LimitIds.ChargeSuperheatTargetMinimum) is { Lower: { } least } && table.Value.Si < least.Si)
         {
             return None(
                 $"the target superheat of {present.Text(table.Value.Si, DisplayKind.TemperatureDifference)} is below {least.Text}: too little load for a valid test",
@@ -159,8 +160,7 @@ internal sealed record ChargeTarget
             { Readings = readings, Steps = [step] };
         }
 
-        if (context.Limits.Find("charge.superheat.tolerance") is not { } tolerance)
-            return None("no pack sets a tolerance for superheat", "Name a limits pack.") with { Readings = readings, Steps = [step] };
+        var tolerance = context.Limits.Require(LimitIds.ChargeSuperheatTolerance);
         return new ChargeTarget
         {
             Limit = context.State(tolerance, table.Value.Si) with { Mark = CaliforniaSuperheatTable.Mark, Source = $"{CaliforniaSuperheatTable.Source} ({CaliforniaSuperheatTable.Mark}); tolerance: {tolerance.Source}" },

@@ -1,5 +1,6 @@
-using Commission.Checks.Findings;
-using Commission.Checks.Readings;
+using Commission.Checks.Circuit;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
@@ -61,8 +62,7 @@ internal sealed class NonCondensablesCheck : ICheck
                 "Wait until the line has the temperature of the air; if it stays, the circuit holds very little refrigerant.");
         }
 
-        if (context.Limits.Find("charge.non-condensables.excess") is not { } limit)
-            return finding.NotEvaluated("no pack sets a limit", "Name a limits pack.");
+        var limit = context.Limits.Require(LimitIds.ChargeNonCondensablesExcess);
         finding.Judge(excess, DisplayKind.TemperatureDifference, context.State(limit));
         var text = present.Text(excess, DisplayKind.TemperatureDifference);
         var share = Share(context, finding, pressure, reference);
@@ -83,11 +83,11 @@ internal sealed class NonCondensablesCheck : ICheck
     {
         if (test.CondenserFanOn is { Value: false })
             return "the condenser fan did not run, so the condenser need not be at outdoor temperature";
-        if (context.Limits.Find("charge.non-condensables.rest") is { Lower: { } rest } && test.OffFor is { } off && off.Value.Si < rest.Si)
+        if (context.Limits.Find(LimitIds.ChargeNonCondensablesRest) is { Lower: { } rest } && test.OffFor is { } off && off.Value.Si < rest.Si)
             return $"the compressor had been off for {off.Text}, at least {rest.Text} are asked for";
         if (test.OffFor is null && (line is null || outdoor is null))
             return "it is not written how long the compressor had been off, and line and air were not both read";
-        if (line is null || outdoor is null || context.Limits.Find("charge.non-condensables.settled") is not { Upper: { } settled })
+        if (line is null || outdoor is null || context.Limits.Find(LimitIds.ChargeNonCondensablesSettled) is not { Upper: { } settled })
             return null;
         var apart = Math.Abs(line.Value.Value - outdoor.Value.Value);
         return apart > settled.Si
@@ -98,7 +98,7 @@ internal sealed class NonCondensablesCheck : ICheck
     // The same excess as a share of the pressure: the stricter of the two counts.
     private static string? Share(CheckContext context, FindingBuilder finding, CorrectedReading pressure, CorrectedReading reference)
     {
-        if (context.Limits.Find("charge.non-condensables.pressure-share") is not { Upper: { } most } limit || context.Get<CircuitRefrigerant>().Fluid is not { } fluid)
+        if (context.Limits.Find(LimitIds.ChargeNonCondensablesPressureShare) is not { Upper: { } most } limit || context.Get<CircuitRefrigerant>().Fluid is not { } fluid)
             return null;
         var saturated = Uncertain.Apply(t => fluid.BubbleAtTemperature(t) is { Ok: true, Value: var state } ? state.Pressure : double.NaN, reference.Value);
         if (!double.IsFinite(saturated.Value))

@@ -1,6 +1,6 @@
-using Commission.Checks.Findings;
+using Commission.Checks.Circuit;
+using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
-using Commission.Checks.Readings;
 using Commission.Fluids;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
@@ -48,7 +48,7 @@ internal sealed class PhaseCheck : ICheck
     {
         var circuit = context.Get<CircuitRefrigerant>();
         var finding = context.Finding(this, "from the cylinder").Use("refrigerant", context.Job.Equipment.Refrigerant).Use("drawn as", drawn);
-        var limit = context.Limits.Find("charge.phase.glide");
+        var limit = context.Limits.Find(LimitIds.ChargePhaseGlide);
         var glide = Glide(circuit.Fluid);
         var is400 = circuit.Designation.StartsWith("R-4", StringComparison.Ordinal);
         var zeotrope = circuit.Info is { IsBlend: true } && (is400 || (glide is { } g && limit?.Upper is { } most && g > most.Si));
@@ -80,7 +80,7 @@ internal sealed class PhaseCheck : ICheck
         var text = level.Text;
         foreach (var use in atmosphere.Uses)
             finding.Use(use);
-        if (circuit.Designation == "R-744" && context.Limits.Find("charge.carbon-dioxide.vapor-first") is { Lower: { } least } vaporFirst)
+        if (circuit.Designation == "R-744" && context.Limits.Find(LimitIds.ChargeCarbonDioxideVaporFirst) is { Lower: { } least } vaporFirst)
         {
             var bound = context.State(vaporFirst);
             var holds = first.As?.Value == RefrigerantPhase.Vapor && pressure.Si >= least.ToAbsolute(atmosphere.Pressure).Si;

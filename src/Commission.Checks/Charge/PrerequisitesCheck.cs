@@ -1,4 +1,11 @@
+using System.Collections.Immutable;
+using Commission.Checks.AirReadings;
+using Commission.Checks.Circuit;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
+using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
+using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
 using Commission.Records.Findings;
 
@@ -64,5 +71,244 @@ internal sealed class PrerequisitesCheck : ICheck
             : airflow.Kind == DisplayKind.TemperatureDifference ? $"temperature split {context.Present.Text(airflow.Value, airflow.Kind)}, {airflow.Limit.Text} is allowed; "
             : $"airflow {context.Present.Text(airflow.Value, airflow.Kind)}, {airflow.Limit.Text} is asked for; ";
         return gate.Reservation is { } missing ? $"Air side: {shown}{missing}." : $"Air side: {shown}filter, coil, panels and blower are as they should be.";
+    }
+}
+
+/// <summary>One thing that comes before charge, and whether the job shows it.</summary>
+/// <param name="What">What it is, in words: <c>the filter is clean</c>.</param>
+/// <param name="Shown">True when shown, false when shown not to be so, null when not written.</param>
+/// <param name="Otherwise">What the job shows instead; empty when it shows nothing.</param>
+internal sealed record Prerequisite(string What, bool? Shown, string Otherwise = "");
+
+/// <summary>
+/// Air before charge: a charge set on low airflow is a wrong charge. Airflow counts as shown by a measurement or by the temperature
+/// split; filter, coil, panels and blower speed by the job's own words.
+/// </summary>
+internal sealed class ChargePrerequisites : IChargeGate
+{
+    private readonly AirSide? air;
+    private readonly ImmutableArray<CorrectedReading> readings;
+    private readonly ImmutableArray<Records.Findings.ReadingUse> uses;
+
+    private ChargePrerequisites(AirSide? air, AirflowShown? airflow, ImmutableArray<Prerequisite> all, ImmutableArray<CorrectedReading> readings, ImmutableArray<Records.Findings.ReadingUse> uses)
+    {
+        this.air = air;
+        this.readings = readings;
+        this.uses = uses;
+        Airflow = airflow;
+        All = all;
+    }
+
+    /// <summary>The airflow with its limit; null when the job does not show it.</summary>
+    public AirflowShown? Airflow { get; }
+
+    /// <summary>Steady running and the running condition, on which it depends whether a temperature split counts.</summary>
+    private ChargeGates? SplitCounts { get; init; }
+
+    /// <summary>Whether the air runs through ducts, so that its flow has to be shown.</summary>
+    public bool NeedsAirflow { get; private init; }
+
+    /// <summary>Everything asked for.</summary>
+    public ImmutableArray<Prerequisite> All { get; }
+
+    /// <inheritdoc/>
+    public string? Block => All.Any(p => p.Shown == false) ? $"{string.Join(", ", All.Where(p => p.Shown == false).Select(p => p.Otherwise))}: the air comes before the charge" : null;
+
+    /// <inheritdoc/>
+    public string? Todo => Block is null ? null : "Put the air side right first, let the system settle, then read again.";
+
+    /// <inheritdoc/>
+    public string? Reservation
+    {
+        get
+        {
+            var missing = All.Where(p => p.Shown is null).Select(p => p.What).ToArray();
+            string?[] open = [missing.Length == 0 ? null : $"not shown that {Joined(missing)}", Airflow?.Reservation];
+            var words = string.Join("; ", open.OfType<string>());
+            return words.Length == 0 ? null : words;
+        }
+    }
+
+    /// <summary>Looks at the air side of a job whose charge is judged by readings.</summary>
+    /// <param name="context">The job and everything derived from it.</param>
+    /// <param name="row">The readings; null when there are none in cooling.</param>
+    /// <returns>What is shown; null for a cold room, where air has other measures.</returns>
+    public static ChargePrerequisites? Of(CheckContext context, ChargeRow? row)
+    {
+        var analysis = context.Get<ChargeAnalysis>();
+        if (analysis.IsRefrigeration)
+            return null;
+        var equipment = context.Job.Equipment;
+        var side = context.Job.Air;
+        var ducted = equipment.Ducted?.Value ?? equipment.System.Value is SystemKind.Split or SystemKind.HeatPump or SystemKind.Packaged;
+        var all = ImmutableArray.CreateBuilder<Prerequisite>();
+        var parts = ImmutableArray.CreateBuilder<CorrectedReading>();
+        AirflowShown? airflow = null;
+        var facts = ImmutableArray<Records.Findings.ReadingUse>.Empty;
+        if (ducted)
+        {
+            airflow = AirflowShown.Of(context, row);
+            if (airflow is not null)
+            {
+                parts.AddRange(airflow.Readings);
+                facts = airflow.Uses;
+            }
+
+            all.Add(new Prerequisite("the airflow is enough", airflow is null ? null : !airflow.IsLow, airflow?.Words ?? ""));
+        }
+
+        all.Add(Clean("the filter is clean", side?.Filter, "the filter is dirty"));
+        all.Add(Clean("the indoor coil is clean", side?.Coil, "the indoor coil is dirty"));
+        all.Add(new Prerequisite("the panels were on", side?.PanelsOn?.Value, "a panel was off"));
+        all.Add(new Prerequisite("the blower ran at its cooling speed", side?.BlowerAtCoolingSpeed?.Value, "the blower did not run at its cooling speed"));
+        return new ChargePrerequisites(side, airflow, all.ToImmutable(), parts.ToImmutable(), facts)
+        {
+            NeedsAirflow = ducted,
+            SplitCounts = ducted && row is not null ? new ChargeGates(row.Settling, RunningCondition.Of(context, row)) : null,
+        };
+    }
+
+    /// <inheritdoc/>
+    public void NameIn(FindingBuilder finding)
+    {
+        finding
+            .Use("filter", air?.Filter)
+            .Use("indoor coil", air?.Coil)
+            .Use("panels on", air?.PanelsOn)
+            .Use("blower at cooling speed", air?.BlowerAtCoolingSpeed);
+        SplitCounts?.NameIn(finding);
+        foreach (var use in readings.SelectMany(r => r.Uses).Concat(uses))
+            finding.Use(use);
+    }
+
+    private static Prerequisite Clean(string what, Given<Cleanliness>? seen, string otherwise) => new(
+        what,
+        seen?.Value switch
+        {
+            Cleanliness.Clean or Cleanliness.New or Cleanliness.None => true,
+            Cleanliness.Dirty => false,
+            _ => null,
+        },
+        otherwise);
+
+    private static string Joined(IEnumerable<string> words)
+    {
+        var list = words.ToArray();
+        return list.Length == 1 ? list[0] : $"{string.Join(", ", list[..^1])} and {list[^1]}";
+    }
+}
+
+/// <summary>
+/// What shows that the airflow is enough to judge a charge by: a measured airflow against the maker's least or the least for its capacity,
+/// else the temperature split of a settled reading.
+/// </summary>
+internal sealed record AirflowShown
+{
+    private AirflowShown()
+    {
+    }
+
+    /// <summary>The number judged: airflow, airflow for each capacity, or temperature split.</summary>
+    public required Uncertain Value { get; init; }
+
+    /// <summary>What the number is.</summary>
+    public required DisplayKind Kind { get; init; }
+
+    /// <summary>The limit it is judged by; one-sided, because too much air does not stand in the way of a charge.</summary>
+    public required LimitStatement Limit { get; init; }
+
+    /// <summary>Whether the number shows too little air.</summary>
+    public bool IsLow => Value.Value < Limit.LowerSi || Value.Value > Limit.UpperSi;
+
+    /// <summary>Too little air in words, for a reason.</summary>
+    public required string Words { get; init; }
+
+    /// <summary>What makes it less than sure, without a full stop; null when nothing does.</summary>
+    public string? Reservation { get; init; }
+
+    /// <summary>The readings it rests on.</summary>
+    public ImmutableArray<CorrectedReading> Readings { get; init; } = [];
+
+    /// <summary>What else of the job it rests on.</summary>
+    public ImmutableArray<ReadingUse> Uses { get; init; } = [];
+
+    /// <summary>How it came about.</summary>
+    public ImmutableArray<TraceStep> Steps { get; init; } = [];
+
+    /// <summary>What the job shows.</summary>
+    /// <param name="context">The job and everything derived from it.</param>
+    /// <param name="row">The readings; null when there are none in cooling.</param>
+    /// <returns>The best evidence there is; null when there is none.</returns>
+    public static AirflowShown? Of(CheckContext context, ChargeRow? row) => Measured(context) ?? (row is null ? null : Split(context, row));
+
+    private static AirflowShown? Measured(CheckContext context)
+    {
+        if (context.Get<AirflowRoutes>().Chosen is not { Value: { } flow } route)
+            return null;
+        var present = context.Present;
+        if (context.Limits.Find(LimitIds.AirAirflow) is { Lower: { } least } maker)
+        {
+            return new AirflowShown
+            {
+                Value = flow,
+                Kind = DisplayKind.AirFlow,
+                Limit = context.State(maker) with { Kind = LimitKind.AtLeast, Text = $"at least {present.Text(least.Si, DisplayKind.AirFlow)}", UpperSi = null, TargetSi = null },
+                Words = $"the airflow of {present.Text(flow.Value, DisplayKind.AirFlow)} is low",
+                Reservation = route.Reservation,
+                Readings = route.Readings,
+                Uses = route.Uses,
+                Steps = route.Steps,
+            };
+        }
+
+        if (context.Job.Equipment.Capacity is not { } capacity || context.Limits.Find(LimitIds.AirAirflowMinimum) is not { } minimum)
+            return null;
+        var per = flow / capacity.Value.Si;
+        return new AirflowShown
+        {
+            Value = per,
+            Kind = DisplayKind.FlowPerCapacity,
+            Limit = context.State(minimum),
+            Words = $"the airflow of {present.Text(per.Value, DisplayKind.FlowPerCapacity)} is low",
+            Reservation = route.Reservation,
+            Readings = route.Readings,
+            Uses = [.. route.Uses, capacity.Use("capacity")],
+            Steps =
+            [
+                .. route.Steps,
+                new TraceStep(
+                    "V̇/Q", "airflow for each capacity", "V̇ / Q_rated",
+                    $"{present.Text(flow.Value, DisplayKind.AirFlow)} / {capacity.Text}", present.Text(per, DisplayKind.FlowPerCapacity), "definition"),
+            ],
+        };
+    }
+
+    // A split above its target means that each pound of air gives up more heat than it should: there is too little air.
+    private static AirflowShown? Split(CheckContext context, ChargeRow row)
+    {
+        if (row.Mode != OperatingMode.Cooling || row.Settling.Block is not null || row.ReturnDryBulb is not { } entering || row.SupplyDryBulb is not { } leaving)
+            return null;
+        var target = SplitTarget.Of(context, row);
+        if (target.Limit is not { UpperSi: { } upper } limit || (target.IsTable && RunningCondition.Of(context, row).Block is not null))
+            return null;
+        var present = context.Present;
+        var split = entering.Value - leaving.Value;
+        var judged = target.Target is { } moving ? split - (moving - moving.Value) : split;
+        return new AirflowShown
+        {
+            Value = judged,
+            Kind = DisplayKind.TemperatureDifference,
+            Limit = limit with { Kind = LimitKind.AtMost, Text = $"at most {present.Text(upper, DisplayKind.TemperatureDifference)} ({limit.Text})", LowerSi = null },
+            Words = $"the temperature split of {present.Text(split.Value, DisplayKind.TemperatureDifference)} is above {limit.Text}, which means low airflow",
+            Readings = [entering, leaving, .. target.Readings],
+            Steps =
+            [
+                .. target.Steps,
+                new TraceStep(
+                    "ΔT", "temperature split", "T_return − T_supply",
+                    $"{present.Text(entering.Value.Value, DisplayKind.Temperature, 2)} − {present.Text(leaving.Value.Value, DisplayKind.Temperature, 2)}",
+                    present.Text(judged, DisplayKind.TemperatureDifference), "definition"),
+            ],
+        };
     }
 }

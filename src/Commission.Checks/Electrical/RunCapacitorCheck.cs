@@ -1,6 +1,7 @@
 using System.Globalization;
-using Commission.Checks.Findings;
-using Commission.Checks.Tables;
+using Commission.Checks.Formulas;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
@@ -53,16 +54,16 @@ internal sealed class RunCapacitorCheck : ICheck
             finding.Use(amperes).Use(volts).Use("mains frequency", plate);
             if (!(volts.Value.Value > 0))
                 return finding.NotEvaluated("the voltage across it is zero", "Read current and voltage with the motor running.");
-            value = Uncertain.Apply((i, v) => Tables.RunCapacitor.Farads(i, v, hertz), amperes.Value, volts.Value);
-            finding.Step("C", "capacitance while running", Tables.RunCapacitor.Formula, string.Create(CultureInfo.InvariantCulture, $"{current.Text}, {voltage.Text}, {hertz:0} Hz"), context.Present.Text(value, DisplayKind.Capacitance), Tables.RunCapacitor.Source);
+            value = Uncertain.Apply((i, v) => Formulas.RunCapacitor.Farads(i, v, hertz), amperes.Value, volts.Value);
+            finding.Step("C", "capacitance while running", Formulas.RunCapacitor.Formula, string.Create(CultureInfo.InvariantCulture, $"{current.Text}, {voltage.Text}, {hertz:0} Hz"), context.Present.Text(value, DisplayKind.Capacitance), Formulas.RunCapacitor.Source);
         }
         else
         {
             return finding.NotEvaluated("neither a capacitance nor a running current and voltage is written", "Measure it out of circuit and write read: 44.1 uF.");
         }
 
-        if (context.Limits.Find("electrical.run-capacitor.tolerance") is not { Upper: { } common } limit)
-            return finding.NotEvaluated("no pack sets a tolerance", "Name a limits pack.");
+        var limit = context.Limits.Require(LimitIds.ElectricalRunCapacitorTolerance);
+        var common = limit.Most;
         var share = capacitor.Tolerance?.Value.Si ?? common.Si;
         var label = capacitor.Label.Value.Si;
         var text = string.Create(CultureInfo.InvariantCulture, $"{capacitor.Label.Text} ± {100 * share:0.#} %");

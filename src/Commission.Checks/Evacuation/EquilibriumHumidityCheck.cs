@@ -1,6 +1,6 @@
 using System.Globalization;
-using Commission.Checks.EvacuationAnalysis;
-using Commission.Checks.Findings;
+using Commission.Checks.Kernel;
+using Commission.Checks.VacuumAnalysis;
 using Commission.Fluids;
 using Commission.Fluids.Water;
 using Commission.Jobs.Model;

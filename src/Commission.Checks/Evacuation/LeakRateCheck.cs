@@ -1,7 +1,9 @@
 using System.Globalization;
-using Commission.Checks.EvacuationAnalysis;
-using Commission.Checks.Findings;
-using Commission.Checks.Readings;
+using Commission.Checks.Circuit;
+using Commission.Checks.Formulas;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
+using Commission.Checks.VacuumAnalysis;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
 using Commission.Records.Findings;
@@ -105,7 +107,7 @@ internal sealed class LeakRateCheck : ICheck
     // What the leak search is asked to see, as a rise in this volume: the reason why a vacuum proves no tightness.
     private static string? Smallest(CheckContext context, double volume, double vacuum)
     {
-        if (context.Limits.Find("pressure-test.joint-leak-check.sensitivity")?.Upper is not { } asked || Leak(context, 1e-6, vacuum) is not { ViscousMassFlow: > 0 } unit)
+        if (context.Limits.Find(LimitIds.PressureTestJointLeakCheckSensitivity)?.Upper is not { } asked || Leak(context, 1e-6, vacuum) is not { ViscousMassFlow: > 0 } unit)
             return null;
         var rise = asked.Si / unit.ViscousMassFlow * 1e-6 / volume;
         var micron = context.Present.Value(rise, DisplayKind.VacuumRise) * 60;

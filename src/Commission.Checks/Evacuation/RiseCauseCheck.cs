@@ -1,6 +1,7 @@
 using System.Globalization;
-using Commission.Checks.EvacuationAnalysis;
-using Commission.Checks.Findings;
+using Commission.Checks.Kernel;
+using Commission.Checks.NitrogenAnalysis;
+using Commission.Checks.VacuumAnalysis;
 using Commission.Measurement.Units;
 using Commission.Records.Findings;
 
@@ -51,7 +52,7 @@ internal sealed class RiseCauseCheck : ICheck
         Explain(present, finding, hold);
         if (run.Slope is { } slope)
             finding.Measure(slope, DisplayKind.VacuumRise);
-        if (wording.NextStep(hold) is { } next)
+        if (HoldWording.NextStep(hold) is { } next)
             finding.Next(next);
         if (hold.Conclusion is HoldConclusion.Source or HoldConclusion.SteadyRiseAndSource && run.Evacuation.ColdestPartAtEnd is null)
             finding.Remark("Where water is left, each degree Celsius by which the coldest part warms adds about 6 % to its vapour pressure and looks like a steady rise: its temperature at the end is not written.");
@@ -108,4 +109,107 @@ internal sealed class RiseCauseCheck : ICheck
         HoldModel.Source => "a rise that levels off",
         _ => "a rise that levels off onto a steady one",
     };
+}
+
+/// <summary>Says with every evacuation that a vacuum proves no tightness, and asks for the pressure test where there is none.</summary>
+internal sealed class TightnessNotProvedCheck : ICheck
+{
+    public string Id => "evacuation.tightness-not-proved";
+
+    public string Phase => Phases.Evacuation;
+
+    public string Title => "Vacuum and tightness";
+
+    public CheckHelp Help { get; } = new(
+        "Does the record rest its tightness on a vacuum? It may not: a vacuum pulls with one atmosphere where the running system pushes with ten to forty, and a joint that opens under pressure may close under vacuum.",
+        "an evacuation needs a nitrogen hold and a search of each joint beside it",
+        "IEC/UL 60335-2-40: joints are searched under pressure with a method that sees 5 g a year or finer (from memory).",
+        "Fill with dry nitrogen in steps to the test pressure, hold it with the temperature read at both ends, and search every joint while it is under pressure.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.Evacuation is not { } evacuation)
+            yield break;
+        var finding = context.Finding(this).Use("section under vacuum", evacuation.Section);
+        var test = context.Job.PressureTest;
+        if (test?.Tightness is not null)
+        {
+            finding.Use("test gas", test.Gas).Use("section under test", test.Section);
+            if (!test.Joints.IsEmpty)
+            {
+                yield return finding.Information("The hold in vacuum proves no tightness; the nitrogen hold and the search of the joints stand for it.", "tightness is judged by the pressure test");
+                yield break;
+            }
+
+            yield return finding.Next("Search each joint while it is under nitrogen pressure.").Information("The hold in vacuum proves no tightness; the nitrogen hold stands for it, and no joint was searched.", "tightness is judged by the pressure test");
+            yield break;
+        }
+
+        yield return finding.Next(Help.WhenItFails).Information("The hold in vacuum proves no tightness, and no nitrogen hold is written.", "tightness is judged by the pressure test");
+    }
+}
+
+/// <summary>
+/// What the nitrogen hold says of a steady rise: a hole to the outside that lets air into the vacuum would have let nitrogen out. As a
+/// share of the charge the volume drops out; a hole that chokes passes in proportion to the pressure, a fine one with its square.
+/// </summary>
+internal sealed class NitrogenWitness
+{
+    private const double AirOverNitrogen = 18.2 / 17.6;
+
+    private readonly CheckContext context;
+    private readonly NitrogenRun nitrogen;
+    private readonly double least;
+    private readonly double most;
+
+    private NitrogenWitness(CheckContext context, NitrogenRun nitrogen, double least, double most)
+    {
+        this.context = context;
+        this.nitrogen = nitrogen;
+        this.least = least;
+        this.most = most;
+    }
+
+    /// <summary>The witness of a steady rise; null when there is no steady rise, no nitrogen hold of the same section, or nothing to be seen in it.</summary>
+    /// <param name="context">The job and everything derived from it.</param>
+    /// <param name="run">The evacuation.</param>
+    /// <param name="hold">Its hold.</param>
+    public static NitrogenWitness? Of(CheckContext context, EvacuationRun run, HoldResult hold)
+    {
+        if (hold.Conclusion is not (HoldConclusion.SteadyRise or HoldConclusion.SteadyRiseAndSource) || hold.Slope is not { Value: > 0 } slope || context.Job.PressureTest is not { } test
+            || test.Section?.Value != run.Evacuation.Section?.Value || context.Get<NitrogenRun>() is not { Loss: { } loss, Rows: { } rows } nitrogen)
+            return null;
+        var air = context.Get<SiteAtmosphere>().Value.Value;
+        var pressed = loss.Start.Absolute;
+        var share = slope.Value * rows.Length / air;
+        var choked = 1 - Math.Exp(-share);
+        var viscous = 1 - Math.Exp(-share * AirOverNitrogen * ((pressed * pressed) - (air * air)) / (air * pressed));
+        return new NitrogenWitness(context, nitrogen, choked, viscous);
+    }
+
+    /// <summary>Names the nitrogen hold and gives the sentence.</summary>
+    /// <param name="finding">The finding.</param>
+    public string Use(FindingBuilder finding)
+    {
+        var loss = nitrogen.Loss!;
+        foreach (var reading in nitrogen.Rows!.Corrected)
+        {
+            foreach (var use in reading.Uses)
+                finding.Use(use);
+        }
+
+        foreach (var use in nitrogen.Rows.Uses)
+            finding.Use(use);
+        foreach (var at in nitrogen.Rows.At)
+            finding.Use("time of a nitrogen reading", at);
+        var present = context.Present;
+        var band = $"{present.Text(least, DisplayKind.Percentage)} to {present.Text(most, DisplayKind.Percentage, 0)}";
+        finding.Step(
+            "L_w", "nitrogen that a hole to the outside letting in this much air would have lost in its hold", "1 − e^(−a·t/p_atm) for a hole that chokes; with (p² − p_atm²)/(p·p_atm) for a fine one",
+            $"{EvacuationClock.Span(nitrogen.Rows.Length)} at {present.Text(loss.Start.Absolute, DisplayKind.AbsolutePressure)}", band, "choked and viscous flow, EN 1779 (from memory)");
+        var seen = present.Text(loss.Loss, DisplayKind.Percentage);
+        return (loss.Loss.Value + loss.Loss.Expanded) < least
+            ? $"A hole to the outside would have lost {band} of the nitrogen in its hold, and {seen} were seen: that speaks for the rig, or for refrigerant passing a valve or leaving the oil."
+            : $"A hole to the outside would have lost {band} of the nitrogen in its hold, and {seen} were seen.";
+    }
 }

@@ -1,8 +1,10 @@
-using Commission.Checks.EvacuationAnalysis;
-using Commission.Checks.Findings;
+using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
+using Commission.Checks.VacuumAnalysis;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
+using Commission.Records;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Evacuation;
@@ -19,11 +21,11 @@ internal sealed class VacuumHoldCheck : ICheck
 
     public string Title => "Isolated hold";
 
-    public CheckHelp Help { get; } = new(
+    public CheckHelp Help => field ??= new(
         "After the valve was closed, did the pressure stay below the decay limit for the stated time? It says that nothing large came in and nothing wet was left; it does not prove that the system is tight.",
         "highest reading from isolation to isolation + stated time, the interpolated one at that time included ≤ decay limit; later readings are told, not judged",
         "1000 micron after 10 min, longer for large systems: common practice, no source; ASHRAE 15.2 1500 micron after 10 min and EN 378-2 270 Pa after 30 min (from memory); US guide specification, a rise of 500 micron in an hour (published); the maker first.",
-        "Blank the rig off and watch it alone first. Then let the shape of the rise say what comes next: a rise that slows down asks for heat and a nitrogen break, a steady one for the leak search under nitrogen pressure.");
+        RecordWords.Text(EvacuationMessages.HoldFailedNext, Language.English));
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
@@ -36,17 +38,17 @@ internal sealed class VacuumHoldCheck : ICheck
             finding.Use($"isolated at {level.At.Text}", level.Isolated);
         yield return run.DecayLimit is { Upper: { } most } limit && limit.Companion("after") is { } after
             ? Judge(context, run, finding, limit, most.Si, after)
-            : finding.NotEvaluated("no pack sets a decay limit with its time", "Name a limits pack, or write decay limit: {level: 1000 micron, after: 10 min}.");
+            : finding.NotEvaluated(EvacuationMessages.HoldNoLimit, EvacuationMessages.HoldNoLimitNext);
     }
 
     private Finding Judge(CheckContext context, EvacuationRun run, FindingBuilder finding, Limit limit, double most, double after)
     {
         if (run.Rows.Series.Count == 0)
-            return finding.NotEvaluated("neither a log nor levels are written", "Write a log, or the level at isolation and the level after the stated time.");
+            return finding.NotEvaluated(EvacuationMessages.HoldNothingWritten, EvacuationMessages.HoldNothingWrittenNext);
         if (run.View.HoldBlock is { } block)
-            return finding.NotEvaluated(block, "Put the gauge on the system's side of the valve and hold again.");
+            return finding.NotEvaluated(block, EvacuationMessages.HoldGaugeCutOffNext);
         if (run is not { Decay: { } decay, Parts: { Isolation: { } isolation, HoldEnd: { } end } })
-            return finding.NotEvaluated("no isolation is written, and the readings show none", "Write when the valve was closed: events: [{at: 71 min, what: isolated}].");
+            return finding.NotEvaluated(EvacuationMessages.HoldNoIsolation, EvacuationMessages.HoldNoIsolationNext);
 
         run.Name(finding, isolation, end);
         var statement = context.State(limit);
@@ -54,7 +56,7 @@ internal sealed class VacuumHoldCheck : ICheck
             "t_d", "time at which the hold is judged", "isolation + stated time", $"{run.Clock.Moment(isolation)} + {EvacuationClock.Span(after)}", run.Clock.Moment(decay.Due), limit.Source);
         var judged = JudgedHold.Of(run, decay, most);
         if (judged.IsAboveRange)
-            return Failed(context, run, finding.Decide(false, statement), decay, most, $"The pressure rose above the gauge's range within {EvacuationClock.Span(after)} after isolation");
+            return Failed(context, run, finding.Decide(false, statement).Say(SentenceAboveRange(context.Present, run, most, new(after))), decay);
         return judged.Highest is { } highest
             ? Verdict(context, run, finding, statement, decay, highest, judged, most, after)
             : finding.Show(statement).NotEvaluated(judged.WhyNot!, judged.Todo!);
@@ -74,29 +76,52 @@ internal sealed class VacuumHoldCheck : ICheck
                 finding.Reserve(reservation);
         }
 
-        var from = run.AtIsolation is { } level ? $"From {VacuumText.Level(present, level.Value)} at isolation to" : "To";
         if (!finding.Passes)
-            return Failed(context, run, finding, decay, most, $"{from} {VacuumText.Level(present, highest.Value)} within {EvacuationClock.Span(after)}");
-        var end = VacuumText.Level(present, decay.AtDue ?? highest.Value);
-        var top = VacuumText.Level(present, highest.Value);
-        finding.Say($"{from} {end} after {EvacuationClock.Span(after)}{(top == end ? "" : $", highest {top}")}: never above {VacuumText.Level(present, most)} until then.");
+            return Failed(context, run, finding.Say(SentenceAboveLimit(present, run, highest.Value, most, new(after))), decay);
+        finding.Say(SentenceBelowLimit(present, run, decay.AtDue ?? highest.Value, highest.Value, most, new(after)));
         if (judged.Reservation is not null)
-            finding.Next("Read the gauge at the stated time, too.");
+            finding.Next(EvacuationMessages.HoldReadAtTimeNext);
         else if ((run.View.HoldReservation ?? run.Gauge.Reservation) is not null)
-            finding.Next("Write where the gauge sat, which valve was closed, and the gauge's accuracy.");
+            finding.Next(EvacuationMessages.HoldDescribeGaugeNext);
         return Later(context, run, finding, decay).Build();
     }
 
-    // What a crew does next depends on what the rise looks like, and on whether the rig was ruled out.
-    private Finding Failed(CheckContext context, EvacuationRun run, FindingBuilder finding, DecayReading decay, double most, string sentence)
+    private static Message SentenceBelowLimit(Presentation present, EvacuationRun run, double atDue, double highest, double most, DurationValue after)
     {
-        var crossed = Crossed(run, most) is { } seconds ? $", past {VacuumText.Level(context.Present, most)} after {EvacuationClock.Span(seconds)}" : "";
-        finding.Say($"{sentence}{crossed}: above the decay limit.");
-        var shape = run.Hold is { } hold ? VacuumText.Wording(context.Present).NextStep(hold) : null;
-        finding.Use("rig: rise", run.Evacuation.RigCheck?.Rise).Next(shape is null ? Help.WhenItFails
-            : run.Evacuation.RigCheck is not null ? shape
-            : shape.Contains("the rig", StringComparison.Ordinal) ? $"Test the rig before hunting the system. {shape}"
-            : $"Test the rig before hunting the system: blank it off and watch it alone. {shape}");
+        var (end, top, limit) = (VacuumText.Value(present, atDue), VacuumText.Value(present, highest), VacuumText.Value(present, most));
+        var isEnd = top with { Si = end.Si } == end;
+        return run.AtIsolation is { } level
+            ? EvacuationMessages.HoldPassed(VacuumText.Value(present, level.Value), end, after, isEnd ? EvacuationMessages.HoldPassedPeak.AtEnd : EvacuationMessages.HoldPassedPeak.Before, top, limit)
+            : EvacuationMessages.HoldPassedStartUnknown(end, after, isEnd ? EvacuationMessages.HoldPassedStartUnknownPeak.AtEnd : EvacuationMessages.HoldPassedStartUnknownPeak.Before, top, limit);
+    }
+
+    private static Message SentenceAboveLimit(Presentation present, EvacuationRun run, double highest, double most, DurationValue after)
+    {
+        var (top, limit) = (VacuumText.Value(present, highest), VacuumText.Value(present, most));
+        var start = run.AtIsolation is { } level ? VacuumText.Value(present, level.Value) : null;
+        return (start, Crossed(run, most)) switch
+        {
+            ({ } from, { } crossed) => EvacuationMessages.HoldFailedCrossed(from, top, after, limit, new(crossed)),
+            ({ } from, null) => EvacuationMessages.HoldFailed(from, top, after),
+            (null, { } crossed) => EvacuationMessages.HoldFailedStartUnknownCrossed(top, after, limit, new(crossed)),
+            _ => EvacuationMessages.HoldFailedStartUnknown(top, after),
+        };
+    }
+
+    private static Message SentenceAboveRange(Presentation present, EvacuationRun run, double most, DurationValue after) => Crossed(run, most) is { } crossed
+        ? EvacuationMessages.HoldFailedOverRangeCrossed(after, VacuumText.Value(present, most), new(crossed))
+        : EvacuationMessages.HoldFailedOverRange(after);
+
+    // What a crew does next depends on what the rise looks like, and on whether the rig was ruled out.
+    private static Finding Failed(CheckContext context, EvacuationRun run, FindingBuilder finding, DecayReading decay)
+    {
+        finding.Use("rig: rise", run.Evacuation.RigCheck?.Rise);
+        if (run.Hold is not { } hold || HoldWording.NextStep(hold) is not { } shape)
+            finding.Next(EvacuationMessages.HoldFailedNext);
+        else if (run.Evacuation.RigCheck is not null)
+            finding.Next(shape);
+        else
+            finding.Next(HoldWording.TestsRig(hold) ? EvacuationMessages.HoldFailedRigFirstNext(shape) : EvacuationMessages.HoldFailedRigAloneNext(shape));
         return Later(context, run, finding, decay).Build();
     }
 
@@ -104,10 +129,10 @@ internal sealed class VacuumHoldCheck : ICheck
     {
         if (decay is { HighestAfter: { } later, AtEnd: { } last } && run.Parts.HoldEnd > decay.Due)
         {
-            var (top, end) = (VacuumText.Level(context.Present, later), VacuumText.Level(context.Present, last));
-            finding.Remark(top == end
-                ? $"The hold went on to {EvacuationClock.Span(decay.HoldLength)} and {end}: told, not judged."
-                : $"The hold went on to {EvacuationClock.Span(decay.HoldLength)}, highest {top} and at last {end}: told, not judged.");
+            var (top, end) = (VacuumText.Value(context.Present, later), VacuumText.Value(context.Present, last));
+            finding.Remark(top with { Si = end.Si } == end
+                ? EvacuationMessages.HoldWentOn(new(decay.HoldLength), end)
+                : EvacuationMessages.HoldWentOnHighest(new(decay.HoldLength), top, end));
         }
 
         return finding.Remark(run.View.HoldRemark);
@@ -125,5 +150,113 @@ internal sealed class VacuumHoldCheck : ICheck
         }
 
         return null;
+    }
+}
+
+/// <summary>What of a hold is held against a limit: the highest pressure until the stated time, or why there is none.</summary>
+/// <param name="Highest">Highest pressure until the stated time; null when there is none to be judged.</param>
+/// <param name="IsAboveRange">Whether the pressure rose above the gauge's range, and so above the level, before the stated time.</param>
+/// <param name="WhyNot">Why nothing can be judged; null when it can.</param>
+/// <param name="Todo">What would make it possible; null when it is.</param>
+/// <param name="Reservation">What the judgement rests on and was not shown; null when nothing.</param>
+internal sealed record JudgedHold(Uncertain? Highest, bool IsAboveRange, Message? WhyNot, Message? Todo, Message? Reservation)
+{
+    /// <summary>Reads a hold.</summary>
+    /// <param name="run">The evacuation.</param>
+    /// <param name="decay">The hold as read for the stated time.</param>
+    /// <param name="level">The level that must not be passed, Pa.</param>
+    public static JudgedHold Of(EvacuationRun run, DecayReading decay, double level)
+    {
+        if (decay.OverRangeRows > 0 && HasShown(run.Rows.Series, level))
+            return new JudgedHold(null, true, null, null, null);
+        if (decay is not { Highest: { } value, HighestAt: { } at })
+            return Not(EvacuationMessages.HoldNoReading, EvacuationMessages.HoldNoReadingNext);
+        var highest = run.Rows.At(at) ?? Uncertain.Exact(value);
+        if (value > level)
+            return new JudgedHold(highest, false, null, null, null);
+        if (decay.OverRangeRows > 0)
+            return Not(EvacuationMessages.HoldOverRange, EvacuationMessages.HoldOverRangeNext);
+        if (decay.Reached)
+            return new JudgedHold(highest, false, null, null, BetweenTwo(run, decay, level));
+        return run.Parts.HoldEnd < decay.Due ? EndsEarly(run, decay, highest) : AfterGap(run, decay, level, highest);
+    }
+
+    private static JudgedHold Not(Message why, Message todo) => new(null, false, why, todo, null);
+
+    // A hold that ends within one step of its log before the stated time has lasted as long as the log can tell.
+    private static JudgedHold EndsEarly(EvacuationRun run, DecayReading decay, Uncertain highest)
+    {
+        var asked = new DurationValue(decay.Due - run.Parts.Isolation!.Value);
+        return decay.Due - run.Parts.HoldEnd <= run.Slack
+            ? new JudgedHold(highest, false, null, null, null)
+            : Not(EvacuationMessages.HoldTooShort(new(decay.HoldLength), asked), EvacuationMessages.HoldTooShortNext(asked));
+    }
+
+    // The next reading bounds what the gap hides, as far as a closed vacuum only rises.
+    private static JudgedHold AfterGap(EvacuationRun run, DecayReading decay, double level, Uncertain highest)
+    {
+        var series = run.Rows.Series;
+        var next = series.IndexAtOrAfter(decay.Due);
+        if (next >= series.Count || series.Times[next] > run.Parts.HoldEnd || series.OverRange[next] || series.Pressures[next] > level)
+            return Not(EvacuationMessages.HoldGap, EvacuationMessages.HoldGapNext);
+        return new JudgedHold(
+            series.Pressures[next] > highest.Value ? run.Rows.Row(next) : highest, false, null, null,
+            EvacuationMessages.HoldGapBridged(new(series.Times[next] - decay.Due)));
+    }
+
+    // Levels by hand far apart: a rise that slows down may have passed the limit between two of them although the straight line did not.
+    private static Message? BetweenTwo(EvacuationRun run, DecayReading decay, double level)
+    {
+        var series = run.Rows.Series;
+        var next = series.IndexAtOrAfter(decay.Due);
+        return run.Rows.Log is null && next < series.Count && series.Times[next] > decay.Due && series.Pressures[next] > level
+            ? EvacuationMessages.HoldBetweenReadings(new(series.Times[next] - decay.Due))
+            : null;
+    }
+
+    // A gauge that has shown the limit itself and then goes over range is above it.
+    private static bool HasShown(VacuumSeries series, double level)
+    {
+        for (var i = 0; i < series.Count; i++)
+        {
+            if (!series.OverRange[i] && series.Pressures[i] >= level)
+                return true;
+        }
+
+        return false;
+    }
+}
+
+/// <summary>Vacuum levels, rises and rates in words: at least two digits that mean something, whatever the unit.</summary>
+internal static class VacuumText
+{
+    private const int MostDecimals = 4;
+
+    /// <summary>A level or a rise, with its unit.</summary>
+    /// <param name="present">How the job prints numbers.</param>
+    /// <param name="pascals">Pa.</param>
+    public static string Level(Presentation present, double pascals) => Text(present, pascals, DisplayKind.Vacuum);
+
+    /// <summary>A level or a rise, as a message carries it.</summary>
+    /// <param name="present">How the job prints numbers.</param>
+    /// <param name="pascals">Pa.</param>
+    public static QuantityValue Value(Presentation present, double pascals) => Value(present, pascals, DisplayKind.Vacuum);
+
+    /// <summary>A rate of rise, with its unit.</summary>
+    /// <param name="present">How the job prints numbers.</param>
+    /// <param name="pascalsPerSecond">Pa/s.</param>
+    public static string Rate(Presentation present, double pascalsPerSecond) => Text(present, pascalsPerSecond, DisplayKind.VacuumRise);
+
+    /// <summary>What a hold shows, in the job's units.</summary>
+    /// <param name="present">How the job prints numbers.</param>
+    public static HoldWording Wording(Presentation present) => new(p => Value(present, p, DisplayKind.Vacuum), r => Value(present, r, DisplayKind.VacuumRise));
+
+    private static string Text(Presentation present, double si, DisplayKind kind) => QuantityWriter.Instance.Write(Value(present, si, kind), Language.English);
+
+    private static QuantityValue Value(Presentation present, double si, DisplayKind kind)
+    {
+        var size = Math.Abs(present.Value(si, kind));
+        var decimals = size > 0 ? Math.Clamp(1 - (int)Math.Floor(Math.Log10(size)), 0, MostDecimals) : 0;
+        return present.Value(si, kind, Math.Max(decimals, size >= 10 ? 0 : Math.Min(1, present.Units[kind].Decimals)));
     }
 }

@@ -1,3 +1,6 @@
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
+using Commission.Checks.VacuumAnalysis;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
@@ -45,10 +48,10 @@ internal sealed class VacuumRigCheck : ICheck
     {
         var reading = context.Readings.Plain("pump alone", ReadingName.Evacuation, rig.PumpAlone!, DisplayKind.Vacuum, run.Evacuation.With);
         var finding = context.Finding(this, "pump alone").Use(reading).Use("oil changed", rig.OilChanged ?? run.Evacuation.Pump?.OilChanged);
-        if (context.Limits.Find("evacuation.rig.pump-alone") is not { Upper: { } most } limit)
-            return finding.NotEvaluated("no pack sets a level", "Name a limits pack.");
+        var limit = context.Limits.Require(LimitIds.EvacuationRigPumpAlone);
+        var most = limit.Most;
         var statement = context.State(limit);
-        if (context.Limits.Find("evacuation.rig.pump-share") is { Upper: { } share } shared && run.Level is { Upper: { } target } && share.Si * target.Si < most.Si)
+        if (context.Limits.Find(LimitIds.EvacuationRigPumpShare) is { Upper: { } share } shared && run.Level is { Upper: { } target } && share.Si * target.Si < most.Si)
         {
             finding.Use("target", run.Evacuation.Target);
             var level = share.Si * target.Si;
@@ -80,7 +83,7 @@ internal sealed class VacuumRigCheck : ICheck
             .Use("decay limit", run.Evacuation.DecayLimit?.Level).Use("decay limit: after", run.Evacuation.DecayLimit?.After);
         if (rig.After is not { Value.Si: > 0 } after)
             return finding.NotEvaluated("the time of the rig's rise is not written", "Write after: 5 min beside the rise.");
-        if (run.DecayLimit is not { Upper: { } decay } limit || limit.Companion("after") is not { } time || run.Level?.Upper is not { } target || context.Limits.Find("evacuation.rig.rise-share") is not { } share)
+        if (run.DecayLimit is not { Upper: { } decay } limit || limit.Companion("after") is not { } time || run.Level?.Upper is not { } target || context.Limits.Find(LimitIds.EvacuationRigRiseShare) is not { } share)
             return finding.NotEvaluated("no pack sets a decay limit", "Name a limits pack.");
         // A pack whose decay limit is its target leaves the rise from where this hold began.
         var begun = decay.Si > target.Si ? Uncertain.Exact(target.Si) : run.AtIsolation;

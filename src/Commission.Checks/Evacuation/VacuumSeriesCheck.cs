@@ -1,5 +1,6 @@
 using System.Globalization;
-using Commission.Checks.EvacuationAnalysis;
+using Commission.Checks.Kernel;
+using Commission.Checks.VacuumAnalysis;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Evacuation;

@@ -1,7 +1,7 @@
 using System.Globalization;
-using Commission.Checks.Charge;
+using Commission.Checks.Circuit;
+using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
-using Commission.Checks.Readings;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
@@ -70,8 +70,7 @@ internal sealed class AgreementCheck : ICheck
             finding.Use(reading);
         if (readings.Where(r => !r.AccuracyKnown).Select(r => r.Name).ToList() is { Count: > 0 } unknown)
             return finding.NotEvaluated($"the accuracy of {string.Join(" and ", unknown)} is not written", "Name the instrument and its accuracy.");
-        if (context.Limits.Find("evidence.agreement") is not { } limit)
-            return finding.NotEvaluated("no pack sets a bound", "Name a limits pack.");
+        var limit = context.Limits.Require(LimitIds.EvidenceAgreement);
         var difference = Math.Abs(one.Value - other.Value);
         var error = difference == 0 ? 0 : difference / expanded;
         finding.Step(

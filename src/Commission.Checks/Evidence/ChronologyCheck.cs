@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using Commission.Checks.Findings;
-using Commission.Checks.Readings;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Records.Findings;
@@ -58,7 +58,7 @@ internal sealed class ChronologyCheck : ICheck
             }
         }
 
-        if (context.Limits.Find("pressure-test.order") is { } order && context.Job.PressureTest is { Strength.At: { Value.Clock: { } strength } strengthAt, Tightness.From.At: { Value.Clock: { } tightness } tightnessAt })
+        if (context.Limits.Find(LimitIds.PressureTestOrder) is { } order && context.Job.PressureTest is { Strength.At: { Value.Clock: { } strength } strengthAt, Tightness.From.At: { Value.Clock: { } tightness } tightnessAt })
         {
             finding.Show(context.State(order)).Use("strength test", strengthAt);
             if (tightness < strength)

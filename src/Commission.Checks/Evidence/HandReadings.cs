@@ -1,8 +1,12 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Commission.Checks.Kernel;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
+using Commission.Records.Findings;
+using Commission.Source;
+using MathNet.Numerics.Distributions;
 
 namespace Commission.Checks.Evidence;
 
@@ -135,6 +139,52 @@ internal sealed class HandReadings : IAnalysis<HandReadings>
     private void Add<T>(string series, string time, ReadingName reading, Given<T>? given, double si, ImmutableArray<Given<string>> with)
     {
         if (given is not null)
-            all.Add(new HandReading(series, time.Length == 0 ? series : $"{series}, {time}", reading, with, given.At, given.Text, si, given.Step));
+            all.Add(new HandReading(series, time.Length == 0 ? series : $"{series}, {time}", reading, with, given.At, given.Text, si, given.Step) { IsRatio = given is Given<Ratio> });
+    }
+}
+
+/// <summary>A number that somebody read off an instrument and typed.</summary>
+/// <param name="Series">What it is without its time: <c>vapor line</c>. Readings of one series follow each other in time.</param>
+/// <param name="Name">What it is, with its time.</param>
+/// <param name="Reading">Which reading, to find its instrument.</param>
+/// <param name="With">Instruments the phase names.</param>
+/// <param name="At">Where it is written.</param>
+/// <param name="Text">How it is written.</param>
+/// <param name="Si">The number in SI.</param>
+/// <param name="Step">The smallest step the number shows, SI; null for a fraction or a compound.</param>
+internal sealed record HandReading(
+    string Series, string Name, ReadingName Reading, ImmutableArray<Given<string>> With, SourceLocation At, string Text, double Si, double? Step)
+{
+    /// <summary>Whether it is a ratio, as a relative humidity is.</summary>
+    public bool IsRatio { get; init; }
+
+    /// <summary>The reading as a finding names it.</summary>
+    /// <param name="instrument">The instrument; null when the job names none.</param>
+    public ReadingUse Use(string? instrument) => new(Name, Text, At, instrument);
+}
+
+/// <summary>Readings typed side by side at one time.</summary>
+/// <param name="Name">When, in words.</param>
+/// <param name="Line">Line of the job file.</param>
+/// <param name="At">The time.</param>
+/// <param name="Readings">The readings.</param>
+internal sealed record HandRow(string Name, int Line, Given<JobTime> At, ImmutableArray<HandReading> Readings);
+
+/// <summary>How probable it is that two readings of something that moves show the same digits.</summary>
+internal static class Coincidence
+{
+    /// <summary>
+    /// Probability that two readings are written alike: the difference of two normal values of standard deviation σ each, read with a step
+    /// s whose position is random, P = ∫ (1 − |d|/s)⁺ φ(d; √2·σ) dd = 2·Φ(a) − 1 − 2·(φ(0) − φ(a))/a with a = s/(√2·σ).
+    /// </summary>
+    /// <param name="step">Smallest step of the number as written.</param>
+    /// <param name="scatter">Standard deviation of the quantity from reading to reading, in the same unit.</param>
+    /// <returns>Between 0 and 1; 1 when nothing moves.</returns>
+    public static double OfEqualDigits(double step, double scatter)
+    {
+        if (!(scatter > 0))
+            return 1;
+        var a = step / (Math.Sqrt(2) * scatter);
+        return (2 * Normal.CDF(0, 1, a)) - 1 - (2 * (Normal.PDF(0, 1, 0) - Normal.PDF(0, 1, a)) / a);
     }
 }

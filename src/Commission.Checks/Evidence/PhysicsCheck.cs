@@ -1,8 +1,8 @@
 using System.Globalization;
-using Commission.Checks.Charge;
-using Commission.Checks.Evacuation;
-using Commission.Checks.Findings;
-using Commission.Checks.Readings;
+using Commission.Checks.Circuit;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
+using Commission.Checks.VacuumAnalysis;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
@@ -84,8 +84,8 @@ internal sealed class PhysicsCheck : ICheck
         var run = context.Get<EvacuationRun>();
         if (run.Parts is not { Isolation: { } isolation, HoldEnd: { } end })
             return null;
-        var start = Math.Min(isolation + context.Assume("assumption.hold.equalisation"), end);
-        if (end <= start || run.Rows.At(start) is not { } begun || run.Rows.At(end) is not { } last || context.Limits.Find("evidence.vacuum-fall") is not { Upper: { } share } limit)
+        var start = Math.Min(isolation + context.Assume(LimitIds.AssumptionHoldEqualisation), end);
+        if (end <= start || run.Rows.At(start) is not { } begun || run.Rows.At(end) is not { } last || context.Limits.Find(LimitIds.EvidenceVacuumFall) is not { Upper: { } share } limit)
             return null;
         var present = context.Present;
         var fall = begun - last;

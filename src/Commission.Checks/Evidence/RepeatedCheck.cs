@@ -1,5 +1,7 @@
 using System.Globalization;
-using Commission.Checks.Evacuation;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
+using Commission.Checks.VacuumAnalysis;
 using Commission.Jobs.Model.Words;
 using Commission.Records.Findings;
 
@@ -36,7 +38,7 @@ internal sealed class RepeatedCheck : ICheck
         var finding = context.Finding(this);
         foreach (var reading in rows.SelectMany(r => r.Readings))
             finding.Use(reading.Use(null));
-        var bound = context.Limits.Find("evidence.repeated.probability")?.Lower?.Si ?? 0;
+        var bound = context.Limits.Find(LimitIds.EvidenceRepeatedProbability)?.Lower?.Si ?? 0;
         var first = new Dictionary<string, HandRow>(StringComparer.Ordinal);
         var sentences = new List<string>();
         foreach (var row in rows.Where(r => r.Readings.Length > 1))
@@ -87,9 +89,9 @@ internal sealed class RepeatedCheck : ICheck
 
     private static double? Scatter(CheckContext context, HandReading reading) => reading.Reading switch
     {
-        ReadingName.VaporPressure or ReadingName.LiquidPressure or ReadingName.TrueSuctionPressure or ReadingName.DischargePressure => Math.Abs(reading.Si) * context.Assume("assumption.running.pressure"),
-        _ when reading.Series.EndsWith("humidity", StringComparison.Ordinal) || reading.Reading == ReadingName.Current => null,
-        _ => context.Assume("assumption.running.temperature"),
+        ReadingName.VaporPressure or ReadingName.LiquidPressure or ReadingName.TrueSuctionPressure or ReadingName.DischargePressure => Math.Abs(reading.Si) * context.Assume(LimitIds.AssumptionRunningPressure),
+        _ when reading.IsRatio || reading.Reading == ReadingName.Current => null,
+        _ => context.Assume(LimitIds.AssumptionRunningTemperature),
     };
 
     private static double Apart(HandRow a, HandRow b) => a.At.Value.Clock is { } x && b.At.Value.Clock is { } y ? Math.Abs((y - x).TotalSeconds)
@@ -99,4 +101,60 @@ internal sealed class RepeatedCheck : ICheck
     private static string Small(double probability) => probability >= 1e-3
         ? string.Create(CultureInfo.InvariantCulture, $"once in {1 / probability:#,0}")
         : $"once in 10{string.Concat(((int)-Math.Floor(Math.Log10(probability)) - 1).ToString(CultureInfo.InvariantCulture).Select(d => "⁰¹²³⁴⁵⁶⁷⁸⁹"[d - '0']))}";
+}
+
+/// <summary>Finds a stretch of a log that comes twice. A flat hold repeats a few values for ever, so only stretches of many different values count.</summary>
+internal static class RepeatedStretch
+{
+    /// <summary>Values a stretch has at least.</summary>
+    public const int Shortest = 30;
+
+    private const int LeastDifferent = 15;
+    private const ulong Base = 1_000_003;
+
+    /// <summary>The first stretch that comes again, in full length.</summary>
+    /// <param name="values">The log.</param>
+    /// <returns>Begin of both stretches and their length; null when nothing comes twice.</returns>
+    public static (int First, int Second, int Length)? Find(IReadOnlyList<double> values)
+    {
+        if (values.Count < 2 * Shortest)
+            return null;
+        var highest = 1UL;
+        for (var i = 1; i < Shortest; i++)
+            highest *= Base;
+        var seen = new Dictionary<ulong, int>();
+        var counts = new Dictionary<double, int>();
+        var hash = 0UL;
+        for (var end = 0; end < values.Count; end++)
+        {
+            if (end >= Shortest)
+            {
+                var gone = values[end - Shortest];
+                hash -= Bits(gone) * highest;
+                if (--counts[gone] == 0)
+                    counts.Remove(gone);
+            }
+
+            hash = (hash * Base) + Bits(values[end]);
+            counts[values[end]] = counts.GetValueOrDefault(values[end]) + 1;
+            var begin = end - Shortest + 1;
+            if (begin < 0 || counts.Count < LeastDifferent || seen.TryAdd(hash, begin))
+                continue;
+            var first = seen[hash];
+            if (begin - first >= Shortest && Same(values, first, begin) is >= Shortest and var length)
+                return (first, begin, length);
+        }
+
+        return null;
+    }
+
+    private static ulong Bits(double value) => BitConverter.DoubleToUInt64Bits(value) * 0x9E3779B97F4A7C15UL;
+
+    private static int Same(IReadOnlyList<double> values, int first, int second)
+    {
+        var length = 0;
+        while (second + length < values.Count && first + length < second && values[first + length].Equals(values[second + length]))
+            length++;
+        return length;
+    }
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
-using Commission.Checks.Readings;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
 using Commission.Jobs.Model.Words;
 using Commission.Records.Findings;
 using MathNet.Numerics;
@@ -36,7 +37,7 @@ internal sealed class TerminalDigitsCheck : ICheck
         foreach (var (reading, instrument, _) in candidates)
             finding.Use(reading.Use(instrument));
         var readings = Thinned(candidates);
-        var least = context.Limits.Find("evidence.terminal-digits.count")?.Lower?.Si ?? double.PositiveInfinity;
+        var least = context.Limits.Find(LimitIds.EvidenceTerminalDigitsCount)?.Lower?.Si ?? double.PositiveInfinity;
         if (readings.Count < least)
         {
             yield return finding.Information(string.Create(CultureInfo.InvariantCulture, $"{readings.Count} last digits can be compared, too few to say anything ({least:0})."), "too few readings typed to the step of their instrument");
@@ -51,7 +52,7 @@ internal sealed class TerminalDigitsCheck : ICheck
         var probability = SpecialFunctions.GammaUpperRegularized((Digits - 1) / 2.0, chi / 2);
         var list = string.Join(", ", counts.Select((c, digit) => string.Create(CultureInfo.InvariantCulture, $"{digit}: {c}")));
         finding.Step("χ²", "spread of the last digits", "Σ (count − n/10)² / (n/10)", $"n = {readings.Count.ToString(CultureInfo.InvariantCulture)}; {list}", string.Create(CultureInfo.InvariantCulture, $"{chi:0.0}, p = {probability:0.0000}"), "Pearson 1900 (from memory)");
-        var bound = context.Limits.Find("evidence.terminal-digits.probability")?.Lower?.Si ?? 0;
+        var bound = context.Limits.Find(LimitIds.EvidenceTerminalDigitsProbability)?.Lower?.Si ?? 0;
         yield return probability >= bound
             ? finding.Decide(true).Say(string.Create(CultureInfo.InvariantCulture, $"The last digits of {readings.Count} readings are spread evenly enough (χ² {chi:0.0}).")).Build()
             : finding.Next(Help.WhenItFails).Information(

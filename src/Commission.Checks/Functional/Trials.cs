@@ -1,10 +1,24 @@
 using System.Collections.Immutable;
-using Commission.Checks.Findings;
+using System.Runtime.InteropServices;
+using Commission.Checks.Kernel;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
+using Commission.Records;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Functional;
+
+/// <summary>One thing that was tried.</summary>
+/// <param name="What">What it is, in the words of the job file.</param>
+/// <param name="Result">How it ended; null when the job does not say.</param>
+/// <param name="Needed">Whether the check stands on one leg without it.</param>
+[StructLayout(LayoutKind.Auto)]
+internal readonly record struct Trial(string What, Given<TestResult>? Result, bool Needed = false)
+{
+    /// <summary>Whether it ended in a certain way.</summary>
+    /// <param name="result">The way.</param>
+    public bool Is(TestResult result) => Result?.Value == result;
+}
 
 /// <summary>Judges things that were tried together: one that failed fails, one that was left out is a reservation.</summary>
 internal static class Trials
@@ -79,4 +93,26 @@ internal static class Trials
     }
 
     private static string? Part(string word, List<string> items) => items.Count == 0 ? null : $"{word}: {string.Join(", ", items)}.";
+}
+
+/// <summary>Everything that was tried, item by item.</summary>
+internal sealed class FunctionalTable : ITableSource
+{
+    public IEnumerable<RecordTable> Tables(CheckContext context)
+    {
+        if (context.Job.Functional is not { } functional)
+            yield break;
+        var tried = Trials.All(functional).Where(t => t.Result is not null).ToList();
+        if (tried.Count == 0)
+            yield break;
+        yield return new RecordTable
+        {
+            Id = "functional",
+            Phase = Phases.Functional,
+            Title = "What was tried",
+            Note = functional.Witnessed is { } witness ? $"Witnessed by {witness.By.Value}{(witness.Role is { } role ? ", " + role.Value : "")}." : "",
+            Columns = [new TableColumn("Trial"), new TableColumn("Result")],
+            Rows = [.. tried.Select(t => ImmutableArray.Create(t.What, t.Result!.Text))],
+        };
+    }
 }

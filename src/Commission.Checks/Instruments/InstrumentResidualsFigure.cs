@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using Commission.Checks.Readings;
-using Commission.Checks.Recording;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
 using Commission.Fluids.Water;
 using Commission.Jobs.Model;
 using Commission.Measurement.Uncertainty;
@@ -34,7 +34,7 @@ internal sealed class InstrumentResidualsFigure : IFigureSource
         var present = context.Present;
         var unit = present.Unit(DisplayKind.TemperatureDifference);
         var factor = present.Units[DisplayKind.TemperatureDifference].Unit.Factor;
-        var good = context.Limits.Find("instruments.ice-point.good")?.Upper?.Si;
+        var good = context.Limits.Find(LimitIds.InstrumentsIcePointGood)?.Upper?.Si;
         return new FigureData
         {
             Id = "instrument-residuals",

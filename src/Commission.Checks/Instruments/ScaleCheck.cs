@@ -1,4 +1,5 @@
-using Commission.Checks.Readings;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
 using Commission.Jobs.Model;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
@@ -43,8 +44,7 @@ internal sealed class ScaleCheck : ICheck
             .Use($"{instrument.Id}: check weight", check.Applied, instrument.Id)
             .Use($"{instrument.Id}: read", shown, instrument.Id)
             .Step("e", "error at the check weight", "m_read − m_applied", $"{shown.Text} − {check.Applied.Text}", present.Text(error, DisplayKind.Mass));
-        if (context.Limits.Find("instruments.scale") is not { } limit)
-            return finding.NotEvaluated("no pack sets a limit", "Name a limits pack.");
+        var limit = context.Limits.Require(LimitIds.InstrumentsScale);
         finding.Judge(context.Scope.Reading(Math.Abs(error), [.. terms]), DisplayKind.Mass, context.State(limit));
         return finding.Passes
             ? finding.Say($"{instrument.Id} is off by {present.Text(error, DisplayKind.Mass)} at {check.Applied.Text}.").Build()

@@ -1,4 +1,5 @@
-using Commission.Checks.Readings;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
@@ -43,8 +44,7 @@ internal sealed class VacuumGaugeCheck : ICheck
             return finding.NotEvaluated("both gauges show nothing", "Compare them at a level they can show.");
         var share = 2 * Math.Abs(a - b) / (a + b);
         finding.Step("d", "difference as a share of the mean", "2·|p_a − p_b|/(p_a + p_b)", $"{pair.Read.Text} against {pair.Other.Text}", context.Present.Text(share, DisplayKind.Percentage));
-        if (context.Limits.Find("instruments.vacuum-gauge.agreement") is not { } limit)
-            return finding.NotEvaluated("no pack sets a limit", "Name a limits pack.");
+        var limit = context.Limits.Require(LimitIds.InstrumentsVacuumGaugeAgreement);
         finding.Judge(Uncertain.Exact(share), DisplayKind.Percentage, context.State(limit));
         return finding.Passes
             ? finding.Say($"{instrument.Id} and {pair.With.Value} differ by {context.Present.Text(share, DisplayKind.Percentage)}.").Build()
@@ -54,7 +54,7 @@ internal sealed class VacuumGaugeCheck : ICheck
     private Finding Blanked(CheckContext context, UsedInstrument instrument, BlankOffCheck blanked)
     {
         var finding = context.Finding(this, $"{instrument.Id}, rig closed").Use($"{instrument.Id}: rig closed at its end", blanked.Level, instrument.Id);
-        if (context.Limits.Find("evacuation.level") is not { Upper: not null } target)
+        if (context.Limits.Find(LimitIds.EvacuationLevel) is not { Upper: not null } target)
             return finding.NotEvaluated("no pack sets a target", "Name a limits pack.");
         var level = context.Readings.Plain($"{instrument.Id}: rig closed", ReadingName.Evacuation, blanked.Level, DisplayKind.Vacuum, [instrument.Described.Id]);
         finding.Use(level).Judge(level.Value, DisplayKind.Vacuum, context.State(target));

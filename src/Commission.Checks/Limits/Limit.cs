@@ -41,6 +41,12 @@ internal sealed record Limit
     /// <summary>Upper bound; of a tolerance its half width.</summary>
     public LimitFigure? Upper { get; init; }
 
+    /// <summary>The lower bound of a limit whose form has one.</summary>
+    public LimitFigure Least => Lower ?? throw new InvalidOperationException($"{Definition.Id} has no lower bound.");
+
+    /// <summary>The upper bound of a limit whose form has one.</summary>
+    public LimitFigure Most => Upper ?? throw new InvalidOperationException($"{Definition.Id} has no upper bound.");
+
     /// <summary>Value to aim for.</summary>
     public LimitFigure? Target { get; init; }
 
@@ -80,4 +86,71 @@ internal sealed record Limit
     /// <param name="name">Its name.</param>
     /// <returns>The value; null when the maker's figure has none.</returns>
     public double? Companion(string name) => With.TryGetValue(name, out var figure) ? figure.Si : null;
+}
+
+/// <summary>A further quantity that belongs to a limit, such as the time of a decay limit.</summary>
+/// <param name="Name">Its key.</param>
+/// <param name="Quantity">What it is measured in.</param>
+/// <param name="MoreIsStricter">Whether a larger value asks more of the crew.</param>
+internal sealed record LimitCompanion(string Name, Dimension Quantity, bool MoreIsStricter);
+
+/// <summary>Whether one limit asks less than another.</summary>
+internal static class LimitComparison
+{
+    // Figures that differ only by the rounding of a unit are the same figure.
+    private const double Same = 1e-9;
+
+    /// <summary>Whether a limit lets pass what another would not.</summary>
+    /// <param name="limit">The limit that may be looser.</param>
+    /// <param name="other">The limit it is compared with, of the same id.</param>
+    /// <returns>False also when they cannot be compared: a statement, a target of one without the other's.</returns>
+    public static bool IsLooser(Limit limit, Limit other)
+    {
+        if (limit.Shape == LimitShape.Statement || other.Shape == LimitShape.Statement) return false;
+        if (limit.Lower?.Reference != other.Lower?.Reference && limit.Lower is not null && other.Lower is not null) return false;
+        if (limit.Upper?.Reference != other.Upper?.Reference && limit.Upper is not null && other.Upper is not null) return false;
+        if (other.Lower is { } low && (limit.Lower is not { } ownLow || Below(ownLow.Si, low.Si))) return true;
+        if (other.Upper is { } high && (limit.Upper is not { } ownHigh || Below(high.Si, ownHigh.Si))) return true;
+        return limit.Definition.Companions.Any(companion =>
+            limit.Companion(companion.Name) is { } own
+            && other.Companion(companion.Name) is { } asked
+            && (companion.MoreIsStricter ? Below(own, asked) : Below(asked, own)));
+    }
+
+    private static bool Below(double a, double b) => b - a > Same * Math.Max(Math.Abs(a), Math.Abs(b));
+}
+
+/// <summary>In which form a limit is written.</summary>
+internal enum LimitShape
+{
+    /// <summary>A lower bound.</summary>
+    AtLeast,
+
+    /// <summary>An upper bound.</summary>
+    AtMost,
+
+    /// <summary>Two bounds.</summary>
+    Within,
+
+    /// <summary>Half a width around a target that comes from elsewhere.</summary>
+    Tolerance,
+
+    /// <summary>A value to aim for, with or without a tolerance; or one that a computation assumes.</summary>
+    Target,
+
+    /// <summary>A requirement in words.</summary>
+    Statement,
+}
+
+/// <summary>Whose limit it is.</summary>
+internal enum LimitTier
+{
+    /// <summary>A figure of the maker, from the job or from a maker's pack.</summary>
+    Maker,
+
+    /// <summary>A named pack.</summary>
+    Pack,
+
+    /// <summary>Common practice.</summary>
+    CommonPractice,
 }

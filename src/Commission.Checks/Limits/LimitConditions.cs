@@ -1,6 +1,44 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
+using Commission.Fluids;
+using Commission.Jobs.Model;
+using Commission.Jobs.Model.Words;
 
 namespace Commission.Checks.Limits;
+
+/// <summary>One condition: one of some words, or a quantity between bounds.</summary>
+/// <param name="Subject">What is asked about.</param>
+internal sealed record LimitCondition(LimitSubject Subject)
+{
+    /// <summary>Words of which one has to be the job's, folded; empty for a quantity.</summary>
+    public ImmutableArray<string> Words { get; init; } = [];
+
+    /// <summary>Lower bound in SI, and whether the bound itself is inside.</summary>
+    public (double Si, bool Included)? Lower { get; init; }
+
+    /// <summary>Upper bound in SI, and whether the bound itself is inside.</summary>
+    public (double Si, bool Included)? Upper { get; init; }
+
+    /// <summary>Whether it holds.</summary>
+    /// <param name="situation">What is known of the job.</param>
+    /// <returns>False when the job does not say.</returns>
+    public bool Holds(LimitSituation situation)
+    {
+        if (Subject.Quantity is not null)
+        {
+            return Subject.NumberIn(situation) is { } number
+                && (Lower is not { } lower || number > lower.Si || (lower.Included && number >= lower.Si))
+                && (Upper is not { } upper || number < upper.Si || (upper.Included && number <= upper.Si));
+        }
+
+        return Subject.WordIn(situation) is { } word && Words.Contains(Fold(word), StringComparer.Ordinal);
+    }
+
+    /// <summary>Letters and digits in lower case, so that <c>multi-split</c> and the member <c>MultiSplit</c> are one word.</summary>
+    /// <param name="word">A word of the trade.</param>
+    /// <returns>The folded word.</returns>
+    public static string Fold(string word) => string.Concat(word.Where(char.IsLetterOrDigit)).ToLowerInvariant();
+}
 
 /// <summary>When a case applies: every condition has to hold. No condition: always.</summary>
 /// <param name="All">The conditions.</param>
@@ -20,5 +58,145 @@ internal sealed record LimitConditions(ImmutableArray<LimitCondition> All)
         }
 
         return true;
+    }
+}
+
+/// <summary>What decides which case of a limit applies. A value that is not known matches no condition.</summary>
+internal sealed record LimitSituation
+{
+    /// <summary>Kind of work.</summary>
+    public string? Work { get; init; }
+
+    /// <summary>Kind of system.</summary>
+    public string? System { get; init; }
+
+    /// <summary>Kind of metering device.</summary>
+    public string? Metering { get; init; }
+
+    /// <summary>What the cold is for.</summary>
+    public string? Application { get; init; }
+
+    /// <summary>Kind of compressor.</summary>
+    public string? Compressor { get; init; }
+
+    /// <summary>Cooling or heating.</summary>
+    public string? Mode { get; init; }
+
+    /// <summary>Designation of the refrigerant.</summary>
+    public string? Refrigerant { get; init; }
+
+    /// <summary>Safety class of the refrigerant, such as <c>A2L</c>.</summary>
+    public string? RefrigerantClass { get; init; }
+
+    /// <summary>Number of phases of the supply.</summary>
+    public int? Phases { get; init; }
+
+    /// <summary>Whether the circuit has a receiver.</summary>
+    public bool? Receiver { get; init; }
+
+    /// <summary>Whether the air runs through ducts.</summary>
+    public bool? Ducted { get; init; }
+
+    /// <summary>Whether the refrigerant depletes ozone.</summary>
+    public bool? OzoneDepleting { get; init; }
+
+    /// <summary>Whether the circuit is hermetically sealed and labelled so.</summary>
+    public bool? HermeticallySealed { get; init; }
+
+    /// <summary>Whether the unit has a leak sensor.</summary>
+    public bool? LeakSensor { get; init; }
+
+    /// <summary>Where the indoor unit stands; the attic when one of several stands there, and not known when they differ otherwise.</summary>
+    public string? Place { get; init; }
+
+    /// <summary>Rated cooling capacity, W.</summary>
+    public double? Capacity { get; init; }
+
+    /// <summary>Full charge, kg.</summary>
+    public double? FullCharge { get; init; }
+
+    /// <summary>Temperature around the circuit, K.</summary>
+    public double? Ambient { get; init; }
+
+    /// <summary>
+    /// What a job says. Not said and still known: outside refrigeration a circuit is for comfort and has no receiver, and a split, a
+    /// heat pump or a packaged unit blows into ducts. The refrigerant's class, the full charge and the ambient temperature are
+    /// computed elsewhere and added.
+    /// </summary>
+    /// <param name="job">The job.</param>
+    /// <returns>The situation.</returns>
+    public static LimitSituation Of(Job job)
+    {
+        var equipment = job.Equipment;
+        var system = equipment.System.Value;
+        return new LimitSituation
+        {
+            Work = job.Identity.Work.Value.ToString(),
+            System = system.ToString(),
+            Metering = equipment.Metering?.Kind.Value.ToString(),
+            Application = (equipment.Application?.Value ?? (system == SystemKind.Refrigeration ? null : Jobs.Model.Words.Application.AC))?.ToString(),
+            Compressor = equipment.Compressor?.Kind.Value.ToString(),
+            Refrigerant = equipment.Refrigerant.Value,
+            Phases = equipment.Nameplate?.Phases?.Value,
+            Receiver = equipment.Receiver?.Value ?? (system == SystemKind.Refrigeration ? null : false),
+            Ducted = equipment.Ducted?.Value ?? (system is SystemKind.Split or SystemKind.HeatPump or SystemKind.Packaged ? true : null),
+            HermeticallySealed = equipment.HermeticallySealed?.Value,
+            LeakSensor = job.Safety?.LeakSensor?.Fitted.Value ?? (job.Safety?.Mitigation?.Value is { } mitigation ? mitigation == Mitigation.LeakSensorWithFan : null),
+            Place = PlaceOf(equipment),
+            Capacity = equipment.Capacity?.Value.Si,
+        };
+    }
+
+    // Water does its harm from the attic, whatever stands elsewhere.
+    private static string? PlaceOf(Equipment equipment)
+    {
+        var places = equipment.Indoor.Select(unit => unit.Place?.Value).Distinct().ToList();
+        return places.Contains(UnitPlace.Attic) ? nameof(UnitPlace.Attic) : places is [{ } only] ? only.ToString() : null;
+    }
+}
+
+/// <summary>What a substance is in the eyes of the laws on refrigerants.</summary>
+internal enum GasFamily
+{
+    /// <summary>A saturated hydrofluorocarbon or a perfluorocarbon: Annex I of the European regulation.</summary>
+    AnnexOne,
+
+    /// <summary>An unsaturated hydrofluorocarbon or hydrochlorofluorocarbon: Annex II, section 1.</summary>
+    AnnexTwo,
+
+    /// <summary>A class I or II substance: it depletes ozone.</summary>
+    OzoneDepleting,
+
+    /// <summary>None of these: hydrocarbons, ammonia, carbon dioxide, water.</summary>
+    Other,
+}
+
+/// <summary>
+/// Families of the pure substances refrigerants are made of: Regulation (EU) 2024/573, annexes I and II section 1, and the class I and II
+/// substances of 40 CFR 82 subpart A, appendices A and B (both from memory).
+/// </summary>
+internal static class GasFamilies
+{
+    /// <summary>Where the families come from, as a trace cites it.</summary>
+    public const string Source = "Regulation (EU) 2024/573, annexes I and II (from memory)";
+
+    private static readonly FrozenDictionary<string, GasFamily> Known = Pairs().ToFrozenDictionary(p => p.Designation, p => p.Family, StringComparer.Ordinal);
+
+    /// <summary>The family of a pure substance.</summary>
+    /// <param name="designation">Its designation, <c>R-32</c>.</param>
+    public static GasFamily Of(string designation) => Known.GetValueOrDefault(designation, GasFamily.Other);
+
+    /// <summary>Whether a refrigerant or a part of it depletes ozone.</summary>
+    /// <param name="refrigerant">The refrigerant.</param>
+    public static bool DepletesOzone(RefrigerantInfo refrigerant) => refrigerant.Composition.Any(c => Of(c.Designation) == GasFamily.OzoneDepleting);
+
+    private static IEnumerable<(string Designation, GasFamily Family)> Pairs()
+    {
+        string[] annexOne = ["R-14", "R-23", "R-32", "R-41", "R-116", "R-125", "R-134a", "R-143a", "R-152a", "R-161", "R-218", "R-227ea", "R-236ea", "R-236fa", "R-245ca", "R-245fa", "R-365mfc", "R-C318"];
+        string[] annexTwo = ["R-1123", "R-1132(E)", "R-1132a", "R-1224yd(Z)", "R-1233zd(E)", "R-1234yf", "R-1234ze(E)", "R-1234ze(Z)", "R-1243zf", "R-1336mzz(E)", "R-1336mzz(Z)"];
+        string[] ozone = ["R-11", "R-12", "R-13", "R-21", "R-22", "R-113", "R-114", "R-115", "R-123", "R-124", "R-141b", "R-142b"];
+        return annexOne.Select(d => (d, GasFamily.AnnexOne))
+            .Concat(annexTwo.Select(d => (d, GasFamily.AnnexTwo)))
+            .Concat(ozone.Select(d => (d, GasFamily.OzoneDepleting)));
     }
 }

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using Commission.Jobs.Model;
 using Commission.Measurement.Decisions;
+using Chosen = Commission.Jobs.Model.Given<Commission.Jobs.Model.Words.DecisionRule>;
 
 namespace Commission.Checks.Limits;
 
@@ -63,6 +65,11 @@ internal sealed class LimitResolver
         return LimitComparison.IsLooser(published[0], limit) ? limit : published[0];
     }
 
+    /// <summary>The limit that applies, for a limit that common practice has in every situation.</summary>
+    /// <param name="id">Limit id, one of the definitions.</param>
+    /// <exception cref="InvalidOperationException">Common practice has none: a fault of this program.</exception>
+    public Limit Require(string id) => Find(id) ?? throw new InvalidOperationException($"Common practice has no {id} for this job.");
+
     /// <summary>The limit that would apply without a figure of the job.</summary>
     /// <param name="id">Limit id, one of the definitions.</param>
     /// <returns>The limit; null when no pack sets one in this situation.</returns>
@@ -106,5 +113,32 @@ internal sealed class LimitResolver
         Statement = entry.Statement,
         With = entry.With,
         Note = entry.Note,
+    };
+}
+
+/// <summary>Where a job asks for more than the rule that belongs to a limit. It can make a limit guarded, never simple.</summary>
+/// <param name="Rules">The job's choice; null when it makes none.</param>
+internal sealed record DecisionRuleChoice(DecisionRules? Rules)
+{
+    /// <summary>The rule in force.</summary>
+    /// <param name="group">The limit's group.</param>
+    /// <param name="own">The rule that belongs to the limit.</param>
+    /// <returns>The stricter of both.</returns>
+    public DecisionRule For(LimitGroup group, DecisionRule own) =>
+        (Of(group) ?? Rules?.All)?.Value == Jobs.Model.Words.DecisionRule.Guarded ? DecisionRule.Guarded : own;
+
+    private Chosen? Of(LimitGroup group) => group switch
+    {
+        LimitGroup.Instruments => Rules?.Instruments,
+        LimitGroup.PressureTest => Rules?.PressureTest,
+        LimitGroup.Evacuation => Rules?.Evacuation,
+        LimitGroup.Charge => Rules?.Charge,
+        LimitGroup.Air => Rules?.Air,
+        LimitGroup.Compressor => Rules?.Compressor,
+        LimitGroup.Electrical => Rules?.Electrical,
+        LimitGroup.Piping => Rules?.Piping,
+        LimitGroup.Safety => Rules?.Safety,
+        LimitGroup.Refrigerant => Rules?.Refrigerant,
+        _ => null,
     };
 }

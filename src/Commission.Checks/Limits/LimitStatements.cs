@@ -74,3 +74,145 @@ internal static class LimitStatements
             Quantity = limit.Definition.Means,
         };
 }
+
+/// <summary>
+/// Limits as a page prints them, in the units of the job. A figure that was published in another unit keeps it in brackets, so that
+/// nobody has to wonder where 66.7 Pa comes from.
+/// </summary>
+internal static class LimitText
+{
+    // A converted figure is printed finely enough that rounding moves it by no more than about a five-hundredth: 3 °F is 1.67 K.
+    private const double Fineness = 2.2e-3;
+    private const int MostDecimals = 6;
+
+    /// <summary>The limit in words and numbers.</summary>
+    /// <param name="limit">The limit.</param>
+    /// <param name="units">The job's units.</param>
+    /// <returns>For example <c>at most 1000 micron after 10 min</c>.</returns>
+    public static string Of(Limit limit, UnitSystem units)
+    {
+        var text = limit.Shape switch
+        {
+            LimitShape.Statement => limit.Statement ?? "",
+            LimitShape.Tolerance when limit.Upper is { } half => $"± {Of(half, limit, units)}",
+            LimitShape.Target when limit is { Target: { } target, Upper: { } upper } => Band(target, upper.Si - target.Si, limit, units),
+            LimitShape.Target when limit.Target is { } target => Of(target, limit, units),
+            _ => Bounds(limit, units),
+        };
+        return string.Concat([text, .. limit.With.Select(pair => pair.Key is "after" ? $" after {pair.Value.Text}" : $" and {pair.Value.Text} {pair.Key}")]);
+    }
+
+    /// <summary>A tolerance around a target that comes from elsewhere.</summary>
+    /// <param name="limit">The tolerance.</param>
+    /// <param name="targetSi">The target, SI.</param>
+    /// <param name="units">The job's units.</param>
+    /// <returns>For example <c>12.0 ± 5 °F</c>.</returns>
+    public static string Around(Limit limit, double targetSi, UnitSystem units)
+    {
+        if (limit is not { Lower: { } lower, Upper: { Unit: { } written } upper }) return Of(limit, units);
+        var display = Preferred(upper, limit, units);
+        var unit = display?.Unit ?? written;
+        var decimals = display?.Decimals ?? upper.Decimals;
+        var symbol = unit.Symbol == "1" ? "" : " " + unit.Symbol;
+        if (Math.Abs(lower.Si + upper.Si) > 1e-9 * upper.Si)
+            return $"{QuantityFormat.Number(unit.FromSi(targetSi + lower.Si), decimals)} to {QuantityFormat.Number(unit.FromSi(targetSi + upper.Si), decimals)}{symbol}";
+        var half = unit.FromSi(upper.Si);
+        var halfDecimals = ReferenceEquals(written, unit) ? upper.Decimals : Decimals(half, decimals);
+        return $"{QuantityFormat.Number(unit.FromSi(targetSi), decimals)} ± {QuantityFormat.Number(half, halfDecimals)}{symbol}";
+    }
+
+    private static string Bounds(Limit limit, UnitSystem units) => (limit.Lower, limit.Upper) switch
+    {
+        ({ } lower, { } upper) => Range(lower, upper, limit, units),
+        ({ } lower, null) => $"at least {Of(lower, limit, units)}",
+        (null, { } upper) => $"at most {Of(upper, limit, units)}",
+        _ => "",
+    };
+
+    private static string Range(LimitFigure lower, LimitFigure upper, Limit limit, UnitSystem units)
+    {
+        if (Converted(lower, limit, units, upper) is not { } low || Converted(upper, limit, units, lower) is not { } high)
+            return Joined(lower.Text, upper.Text);
+        return $"{Joined(low, high)} ({Joined(lower.Text, upper.Text)})";
+    }
+
+    // "55 °F" and "115 °F" are "55 to 115 °F".
+    private static string Joined(string low, string high)
+    {
+        var space = high.IndexOf(' ', StringComparison.Ordinal);
+        var symbol = space < 0 ? "" : high[space..];
+        return symbol.Length > 0 && low.EndsWith(symbol, StringComparison.Ordinal) ? $"{low[..^symbol.Length]} to {high}" : $"{low} to {high}";
+    }
+
+    private static string Band(LimitFigure target, double half, Limit limit, UnitSystem units)
+    {
+        var display = DisplayOf(target, limit, units);
+        var unit = display?.Unit ?? target.Unit;
+        if (unit is null) return target.Text;
+        var decimals = display is null ? Math.Max(target.Decimals, limit.Upper?.Decimals ?? 0) : Decimals(half / unit.Factor, display.Decimals);
+        var text = $"{QuantityFormat.Number(unit.FromSi(target.Si), decimals)} ± {QuantityFormat.Number(half / unit.Factor, decimals)}";
+        return unit.Symbol == "1" ? text : $"{text} {unit.Symbol}";
+    }
+
+    private static string Of(LimitFigure figure, Limit limit, UnitSystem units) =>
+        Converted(figure, limit, units) is { } text ? $"{text} ({figure.Text})" : figure.Text;
+
+    // The other end of a range is printed with the same decimals.
+    private static string? Converted(LimitFigure figure, Limit limit, UnitSystem units, LimitFigure? other = null)
+    {
+        if (DisplayOf(figure, limit, units) is not { } display) return null;
+        if (display.Smaller is not null) return QuantityFormat.Format(figure.Si, display);
+        var decimals = display.Decimals;
+        if (display.Unit.Offset is 0)
+        {
+            decimals = Decimals(display.Unit.FromSi(figure.Si), decimals);
+            if (other is not null) decimals = Math.Max(decimals, Decimals(display.Unit.FromSi(other.Si), display.Decimals));
+        }
+
+        return QuantityFormat.Format(figure.Si, display.Unit, decimals);
+    }
+
+    private static int Decimals(double value, int least)
+    {
+        var decimals = least;
+        while (decimals < MostDecimals && Math.Abs(QuantityFormat.Round(value, decimals) - value) > Fineness * Math.Abs(value)) decimals++;
+        return decimals;
+    }
+
+    // Null: the figure is printed as it was written, because its unit is the job's or belongs to no system.
+    private static DisplayUnit? DisplayOf(LimitFigure figure, Limit limit, UnitSystem units)
+    {
+        if (Preferred(figure, limit, units) is not { } display || figure.Unit is not { } written) return null;
+        var isSame = string.Equals(display.Unit.Symbol, written.Symbol, StringComparison.Ordinal)
+            || string.Equals(display.Smaller?.Symbol, written.Symbol, StringComparison.Ordinal);
+        return isSame ? null : display;
+    }
+
+    // The job's unit for this kind of number; null for kinds that every crew reads in the same units.
+    private static DisplayUnit? Preferred(LimitFigure figure, Limit limit, UnitSystem units)
+    {
+        if (figure.Unit is not { } written) return null;
+        var kind = written.Dimension switch
+        {
+            Dimension.Pressure when limit.Definition.Quantity == Dimension.VacuumLevel => DisplayKind.Vacuum,
+            Dimension.VacuumLevel => DisplayKind.Vacuum,
+            Dimension.Pressure when written.Reference == PressureReference.Gauge => DisplayKind.Pressure,
+            Dimension.Pressure when written.Reference == PressureReference.Absolute => DisplayKind.AbsolutePressure,
+            Dimension.PressureDifference when limit.Definition.Group is LimitGroup.Air => DisplayKind.StaticPressure,
+            Dimension.PressureDifference when limit.Definition.Group is LimitGroup.Evacuation => DisplayKind.Vacuum,
+            Dimension.PressureDifference => DisplayKind.PressureDifference,
+            Dimension.Temperature => DisplayKind.Temperature,
+            Dimension.TemperatureDifference => DisplayKind.TemperatureDifference,
+            Dimension.Mass => DisplayKind.Mass,
+            Dimension.Length => DisplayKind.Length,
+            Dimension.Area => DisplayKind.Area,
+            Dimension.Velocity => DisplayKind.Velocity,
+            Dimension.VolumeFlow when limit.Definition.Group is LimitGroup.Air => DisplayKind.AirFlow,
+            Dimension.FlowPerPower => DisplayKind.FlowPerCapacity,
+            Dimension.PowerPerFlow => DisplayKind.FanPower,
+            Dimension.Torque => DisplayKind.Torque,
+            _ => (DisplayKind?)null,
+        };
+        return kind is { } known ? units[known] : null;
+    }
+}

@@ -7,6 +7,11 @@ using Commission.Source;
 
 namespace Commission.Checks.Limits;
 
+/// <summary>A figure a job gives for a limit.</summary>
+/// <param name="Limit">The figure as a limit; its decision rule is set by the resolver.</param>
+/// <param name="HasSource">Whether the job says where it is printed. A figure without a source is the crew's own target: it may ask more than the published limit, not less.</param>
+internal sealed record MakerFigure(Limit Limit, bool HasSource);
+
 /// <summary>The figures a job gives, under the ids of the limits they set.</summary>
 internal sealed class MakerFigures
 {
@@ -38,89 +43,89 @@ internal sealed class MakerFigures
 
     private void AddCharge(MakerLimits limits)
     {
-        Add("charge.superheat", limits.Superheat);
-        AddTolerance("charge.superheat.tolerance", limits.Superheat);
-        AddRange("charge.metering-superheat.range", limits.Superheat);
-        Add("charge.subcooling", limits.Subcooling);
-        AddTolerance("charge.subcooling.tolerance", limits.Subcooling);
-        Add("charge.superheat-floor", limits.SuperheatFloor);
-        Add("charge.evaporator-superheat.range", limits.EvaporatorSuperheat);
-        Add("charge.compressor-superheat.range", limits.CompressorSuperheat);
-        Add("compressor.suction-superheat", limits.CompressorSuperheat);
-        Add("compressor.discharge-superheat", limits.DischargeSuperheat);
-        Add("compressor.sump-superheat", limits.SumpSuperheat);
-        Add("charge.approach", limits.Approach);
-        Add("charge.condensing-over-ambient.range", limits.CondensingOverAmbient);
-        Add("charge.evaporator-difference.range", limits.EvaporatorDifference);
-        Add("charge.drier-drop", limits.DrierDrop);
-        Add("charge.vapor-pressure", limits.VaporPressure);
-        Add("charge.liquid-pressure", limits.LiquidPressure);
-        Add("charge.total", limits.Charge);
-        AddHalfWidth("charge.weight.tolerance-mass", limits.ChargeTolerance);
-        Add("charge.stabilised.time", limits.StabilisedAfter);
-        AddValidity("charge.validity.outdoor", limits.ValidOutdoor);
-        AddValidity("charge.validity.return-dry-bulb", limits.ValidIndoor);
-        AddValidity("charge.validity.return-wet-bulb", limits.ValidIndoorWetBulb);
+        Add(LimitIds.ChargeSuperheat, limits.Superheat);
+        AddTolerance(LimitIds.ChargeSuperheatTolerance, limits.Superheat);
+        AddRange(LimitIds.ChargeMeteringSuperheatRange, limits.Superheat);
+        Add(LimitIds.ChargeSubcooling, limits.Subcooling);
+        AddTolerance(LimitIds.ChargeSubcoolingTolerance, limits.Subcooling);
+        Add(LimitIds.ChargeSuperheatFloor, limits.SuperheatFloor);
+        Add(LimitIds.ChargeEvaporatorSuperheatRange, limits.EvaporatorSuperheat);
+        Add(LimitIds.ChargeCompressorSuperheatRange, limits.CompressorSuperheat);
+        Add(LimitIds.CompressorSuctionSuperheat, limits.CompressorSuperheat);
+        Add(LimitIds.CompressorDischargeSuperheat, limits.DischargeSuperheat);
+        Add(LimitIds.CompressorSumpSuperheat, limits.SumpSuperheat);
+        Add(LimitIds.ChargeApproach, limits.Approach);
+        Add(LimitIds.ChargeCondensingOverAmbientRange, limits.CondensingOverAmbient);
+        Add(LimitIds.ChargeEvaporatorDifferenceRange, limits.EvaporatorDifference);
+        Add(LimitIds.ChargeDrierDrop, limits.DrierDrop);
+        Add(LimitIds.ChargeVaporPressure, limits.VaporPressure);
+        Add(LimitIds.ChargeLiquidPressure, limits.LiquidPressure);
+        Add(LimitIds.ChargeTotal, limits.Charge);
+        AddHalfWidth(LimitIds.ChargeWeightToleranceMass, limits.ChargeTolerance);
+        Add(LimitIds.ChargeStabilisedTime, limits.StabilisedAfter);
+        AddValidity(LimitIds.ChargeValidityOutdoor, limits.ValidOutdoor);
+        AddValidity(LimitIds.ChargeValidityReturnDryBulb, limits.ValidIndoor);
+        AddValidity(LimitIds.ChargeValidityReturnWetBulb, limits.ValidIndoorWetBulb);
     }
 
     private void AddTests(MakerLimits limits)
     {
-        Add("pressure-test.level", limits.TestPressure);
-        Add("pressure-test.hold.time", limits.TestHold);
-        Add("pressure-test.hold.loss", limits.TestLoss);
-        Add("evacuation.level", limits.Vacuum);
+        Add(LimitIds.PressureTestLevel, limits.TestPressure);
+        Add(LimitIds.PressureTestHoldTime, limits.TestHold);
+        Add(LimitIds.PressureTestHoldLoss, limits.TestLoss);
+        Add(LimitIds.EvacuationLevel, limits.Vacuum);
         AddDecay(limits.DecayLimit);
-        Add("evacuation.break.count", limits.NitrogenBreaks);
+        Add(LimitIds.EvacuationBreakCount, limits.NitrogenBreaks);
     }
 
     private void AddRest(MakerLimits limits)
     {
-        Add("compressor.discharge-temperature", limits.DischargeTemperature);
-        Add("compressor.ratio.range", limits.CompressionRatio);
-        AddMaximum("compressor.ratio.maximum", limits.CompressionRatio);
-        Add("compressor.crankcase-heater.time", limits.CrankcaseHeaterBeforeStart);
-        Add("air.temperature-split", limits.TemperatureSplit);
-        AddTolerance("air.temperature-split.tolerance", limits.TemperatureSplit);
-        Add("air.heat-rise", limits.HeatRise);
-        Add("air.airflow", limits.Airflow);
-        Add("air.static.external-maximum", limits.ExternalStatic);
-        Add("air.filter-drop", limits.FilterDrop);
-        Add("air.coil-drop", limits.CoilDrop);
-        Add("air.fan-power", limits.FanPower);
-        Add("electrical.voltage", limits.Voltage);
-        Add("electrical.voltage-unbalance.limit", limits.VoltageUnbalance);
-        Add("electrical.current-unbalance", limits.CurrentUnbalance);
-        Add("electrical.voltage-drop-at-start.limit", limits.VoltageDropAtStart);
-        Add("electrical.compressor-current", limits.CompressorCurrent);
-        Add("electrical.insulation.minimum", limits.Insulation);
-        Add("electrical.control-voltage.range", limits.ControlVoltage);
-        Add("electrical.terminal-torque", limits.TerminalTorque);
-        Add("piping.total-length", limits.TotalLength);
-        Add("piping.longest-run", limits.LongestRun);
-        Add("piping.first-branch", limits.FirstBranch);
-        Add("piping.height-difference", limits.HeightDifference);
-        AddThreshold("piping.long-line.length", limits.LongLineOver);
-        Add("piping.traps", limits.Traps);
-        Add("safety.room-area", limits.RoomArea);
+        Add(LimitIds.CompressorDischargeTemperature, limits.DischargeTemperature);
+        Add(LimitIds.CompressorRatioRange, limits.CompressionRatio);
+        AddMaximum(LimitIds.CompressorRatioMaximum, limits.CompressionRatio);
+        Add(LimitIds.CompressorCrankcaseHeaterTime, limits.CrankcaseHeaterBeforeStart);
+        Add(LimitIds.AirTemperatureSplit, limits.TemperatureSplit);
+        AddTolerance(LimitIds.AirTemperatureSplitTolerance, limits.TemperatureSplit);
+        Add(LimitIds.AirHeatRise, limits.HeatRise);
+        Add(LimitIds.AirAirflow, limits.Airflow);
+        Add(LimitIds.AirStaticExternalMaximum, limits.ExternalStatic);
+        Add(LimitIds.AirFilterDrop, limits.FilterDrop);
+        Add(LimitIds.AirCoilDrop, limits.CoilDrop);
+        Add(LimitIds.AirFanPower, limits.FanPower);
+        Add(LimitIds.ElectricalVoltage, limits.Voltage);
+        Add(LimitIds.ElectricalVoltageUnbalanceLimit, limits.VoltageUnbalance);
+        Add(LimitIds.ElectricalCurrentUnbalance, limits.CurrentUnbalance);
+        Add(LimitIds.ElectricalVoltageDropAtStartLimit, limits.VoltageDropAtStart);
+        Add(LimitIds.ElectricalCompressorCurrent, limits.CompressorCurrent);
+        Add(LimitIds.ElectricalInsulationMinimum, limits.Insulation);
+        Add(LimitIds.ElectricalControlVoltageRange, limits.ControlVoltage);
+        Add(LimitIds.ElectricalTerminalTorque, limits.TerminalTorque);
+        Add(LimitIds.PipingTotalLength, limits.TotalLength);
+        Add(LimitIds.PipingLongestRun, limits.LongestRun);
+        Add(LimitIds.PipingFirstBranch, limits.FirstBranch);
+        Add(LimitIds.PipingHeightDifference, limits.HeightDifference);
+        AddThreshold(LimitIds.PipingLongLineLength, limits.LongLineOver);
+        Add(LimitIds.PipingTraps, limits.Traps);
+        Add(LimitIds.SafetyRoomArea, limits.RoomArea);
     }
 
     private void AddPlate(Nameplate? plate)
     {
-        if (plate?.MaxStatic is { } most) Put("air.static.external-maximum", LimitShape.AtMost, Plate, most.At, hasSource: true, upper: Figure("air.static.external-maximum", most));
+        if (plate?.MaxStatic is { } most) Put(LimitIds.AirStaticExternalMaximum, LimitShape.AtMost, Plate, most.At, hasSource: true, upper: Figure(LimitIds.AirStaticExternalMaximum, most));
     }
 
     // The evacuation part holds what the crew aimed for; only with a source is it the maker's.
     private void AddEvacuationTargets(Jobs.Model.Evacuation? evacuation)
     {
         if (evacuation?.Target is { } target)
-            Put("evacuation.level", LimitShape.AtMost, "the job's own target", target.At, hasSource: false, upper: Figure("evacuation.level", target));
+            Put(LimitIds.EvacuationLevel, LimitShape.AtMost, "the job's own target", target.At, hasSource: false, upper: Figure(LimitIds.EvacuationLevel, target));
         AddDecay(evacuation?.DecayLimit);
     }
 
     private void AddDecay(DecayLimit? decay)
     {
         if (decay is null) return;
-        const string Id = "evacuation.decay";
+        const string Id = LimitIds.EvacuationDecay;
         Put(Id, LimitShape.AtMost, decay.From?.Value ?? "the job's own target", decay.Level.At, decay.From is not null, upper: Figure(Id, decay.Level));
         var entry = _figures[Id];
         var after = LimitDefinitions.Get(Id).Companions[0];

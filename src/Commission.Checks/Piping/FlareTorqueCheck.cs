@@ -1,7 +1,6 @@
 using System.Globalization;
-using Commission.Checks.Air;
-using Commission.Checks.Findings;
-using Commission.Checks.Tables;
+using Commission.Checks.Formulas;
+using Commission.Checks.Kernel;
 using Commission.Jobs.Model;
 using Commission.Measurement.Decisions;
 using Commission.Measurement.Quantities;

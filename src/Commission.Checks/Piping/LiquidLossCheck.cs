@@ -1,9 +1,8 @@
 using System.Globalization;
-using Commission.Checks.Air;
-using Commission.Checks.Charge;
-using Commission.Checks.Findings;
-using Commission.Checks.Readings;
-using Commission.Checks.Tables;
+using Commission.Checks.Circuit;
+using Commission.Checks.Formulas;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
 using Commission.Jobs.Model;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
@@ -53,7 +52,7 @@ internal sealed class LiquidLossCheck : ICheck
         port.NameIn(finding);
         var saturation = context.Get<CircuitSaturation>();
 
-        var rise = tube.Rise is { } written ? WrittenFigure.Of(context, "rise of the liquid line", written, DisplayKind.Length).Value : Uncertain.Exact(0);
+        var rise = tube.Rise is { } written ? Written.Reading(context, "rise of the liquid line", written, DisplayKind.Length).Value : Uncertain.Exact(0);
         var head = Uncertain.Apply(LiquidHead.Loss, flow.Liquid, rise);
         finding.Step(
             "Δp_h", "pressure taken by the rise", LiquidHead.Formula,
@@ -69,11 +68,10 @@ internal sealed class LiquidLossCheck : ICheck
         finding
             .Step("T_b", "bubble point at the metering device", "T_bubble(p_liquid − Δp)", $"{present.Text(row.LiquidPressure!.Value.Value, DisplayKind.AbsolutePressure)} − {present.Text(loss.Value, DisplayKind.PressureDifference)}", present.Text(bubble, DisplayKind.Temperature), saturation.Source)
             .Step("SC_left", "subcooling left", "T_b − T_liquid line", $"{present.Text(bubble.Value, DisplayKind.Temperature)} − {present.Text(row.LiquidLine!.Value.Value, DisplayKind.Temperature)}", text, "definition; heat taken up on the way is not in it");
-        if (context.Limits.Find("piping.subcooling-left") is not { } limit)
-            return finding.Measure(left, DisplayKind.TemperatureDifference).NotEvaluated("no pack sets a limit", "Name a limits pack.");
+        var limit = context.Limits.Require(LimitIds.PipingSubcoolingLeft);
         var state = context.State(limit);
         finding.Judge(left.On(state), DisplayKind.TemperatureDifference, state);
-        if (friction is not null && context.Limits.Find("piping.loss.liquid") is { Upper: { } design } guide && row.LiquidBubble?.Value is { } before)
+        if (friction is not null && context.Limits.Find(LimitIds.PipingLossLiquid) is { Upper: { } design } guide && row.LiquidBubble?.Value is { } before)
         {
             var cost = friction.Value * saturation.Bubble(row.LiquidPressure!).Slope;
             finding.Show(context.State(guide));
@@ -99,12 +97,12 @@ internal sealed class LiquidLossCheck : ICheck
         foreach (var use in bore.Uses)
             finding.Use(use);
         if (capacity is null || !(capacity.Value.Si > 0) || bore.Metres is not { } d
-            || context.Limits.Find("assumption.line.friction-factor") is not { Target: { } factor } assumed || assumed.Companion("within") is not { } within)
+            || context.Limits.Find(LimitIds.AssumptionLineFrictionFactor) is not { Target: { } factor } assumed || assumed.Companion("within") is not { } within)
             return null;
         var present = context.Present;
         finding.Use("capacity", capacity).Add(flow.Steps(capacity, "full capacity"));
         var f = context.Scope.Reading(factor.Si, 1.0 * context.Causes.Enter(RootCause.FromHalfWidth("friction factor", assumed.Source, within), DisplayKind.Number));
-        var length = WrittenFigure.Of(context, "length of the liquid line", tube.Length, DisplayKind.Length).Value + ((tube.Elbows?.Value ?? 0) * context.Assume("assumption.line.elbow") * d);
+        var length = Written.Reading(context, "length of the liquid line", tube.Length, DisplayKind.Length).Value + ((tube.Elbows?.Value ?? 0) * context.Assume(LimitIds.AssumptionLineElbow) * d);
         var velocity = flow.At(capacity) / (flow.Liquid * (Math.PI / 4 * d * d));
         var friction = f * length * (flow.Liquid * velocity * velocity) / (2 * d);
         finding

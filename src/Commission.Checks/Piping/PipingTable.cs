@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Commission.Checks.Recording;
+using Commission.Checks.Kernel;
 using Commission.Jobs.Model;
 using Commission.Measurement.Units;
 using Commission.Records;

@@ -1,7 +1,7 @@
-using Commission.Checks.Air;
-using Commission.Checks.Charge;
-using Commission.Checks.Findings;
-using Commission.Checks.Tables;
+using Commission.Checks.Circuit;
+using Commission.Checks.Formulas;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
@@ -63,7 +63,7 @@ internal sealed class VelocityCheck : ICheck
         }
 
         if (run.Liquid is { } liquid)
-            yield return Judge(context, flow, $"{prefix}liquid line", "liquid line", liquid, full, "full capacity", flow.Liquid, "piping.velocity.liquid");
+            yield return Judge(context, flow, $"{prefix}liquid line", "liquid line", liquid, full, "full capacity", flow.Liquid, LimitIds.PipingVelocityLiquid);
     }
 
     private IEnumerable<Finding> Vapor(CheckContext context, CircuitFlow flow, PipingRun run, Tube vapor, Given<Power> full, string prefix)
@@ -79,15 +79,15 @@ internal sealed class VelocityCheck : ICheck
         }
         else
         {
-            yield return Judge(context, flow, $"{prefix}vapor line, horizontal", "vapor line", vapor, least, "minimum capacity", flow.Vapor, "piping.velocity.horizontal");
+            yield return Judge(context, flow, $"{prefix}vapor line, horizontal", "vapor line", vapor, least, "minimum capacity", flow.Vapor, LimitIds.PipingVelocityHorizontal);
 
             // In cooling the vapor flows to the outdoor unit: up when that stands higher.
             var rise = vapor.Rise ?? run.Liquid?.Rise;
             if (rise is { Value.Si: < 0 })
-                yield return Judge(context, flow, $"{prefix}vapor riser", "vapor line", vapor, least, "minimum capacity", flow.Vapor, "piping.velocity.riser", rise);
+                yield return Judge(context, flow, $"{prefix}vapor riser", "vapor line", vapor, least, "minimum capacity", flow.Vapor, LimitIds.PipingVelocityRiser, rise);
         }
 
-        yield return Judge(context, flow, $"{prefix}vapor line, full load", "vapor line", vapor, full, "full capacity", flow.Vapor, "piping.velocity.maximum");
+        yield return Judge(context, flow, $"{prefix}vapor line, full load", "vapor line", vapor, full, "full capacity", flow.Vapor, LimitIds.PipingVelocityMaximum);
     }
 
     private Finding Judge(

@@ -1,3 +1,5 @@
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
@@ -33,7 +35,7 @@ internal sealed class JointLeakCheck : ICheck
 
     private Finding Judge(CheckContext context, Joint joint)
     {
-        var detector = joint.With.IsDefaultOrEmpty ? null : joint.With.Select(w => context.Get<Readings.InstrumentKit>().Find(w.Value)).FirstOrDefault(i => i is not null);
+        var detector = joint.With.IsDefaultOrEmpty ? null : joint.With.Select(w => context.Get<InstrumentKit>().Find(w.Value)).FirstOrDefault(i => i is not null);
         var sensitivity = joint.Sensitivity ?? detector?.Described.Sensitivity;
         var finding = context.Finding(this, joint.Place.Value)
             .Use($"{joint.Place.Value}: kind", joint.Kind).Use($"{joint.Place.Value}: method", joint.Method, detector?.Id)
@@ -43,7 +45,7 @@ internal sealed class JointLeakCheck : ICheck
         if (joint.Method is not { } method)
             return finding.NotEvaluated("the method is not written", "Write the method: bubble solution, electronic with tracer, ultrasonic.");
         var repaired = joint.Result.Value == LeakResult.LeakRepaired ? " after repair" : "";
-        if (context.Limits.Find("pressure-test.joint-leak-check.sensitivity") is { } limit && sensitivity is not null && method.Value is LeakMethod.Electronic or LeakMethod.ElectronicWithTracer)
+        if (context.Limits.Find(LimitIds.PressureTestJointLeakCheckSensitivity) is { } limit && sensitivity is not null && method.Value is LeakMethod.Electronic or LeakMethod.ElectronicWithTracer)
         {
             finding.Judge(Uncertain.Exact(sensitivity.Value.Si), DisplayKind.LeakRate, context.State(limit));
             return finding.Passes

@@ -1,8 +1,9 @@
 using System.Globalization;
-using Commission.Checks.Evacuation;
-using Commission.Checks.Findings;
-using Commission.Checks.PressureTest.Analysis;
-using Commission.Checks.Readings;
+using Commission.Checks.Circuit;
+using Commission.Checks.Formulas;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
+using Commission.Checks.NitrogenAnalysis;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Decisions;
 using Commission.Measurement.Units;
@@ -50,7 +51,7 @@ internal sealed class NitrogenHoldCheck : ICheck
             yield return finding.NotEvaluated($"the hold is worked out for nitrogen, and {test.Gas.Text} was used", "Test with dry nitrogen.");
         else if (run.Loss is not { } loss)
             yield return finding.NotEvaluated(run.WhyNot!, rows.Todo ?? "Check pressures and temperatures.");
-        else if (context.Limits.Find("pressure-test.hold.loss") is not { Upper: { } most } limit)
+        else if (context.Limits.Find(LimitIds.PressureTestHoldLoss) is not { Upper: { } most } limit)
             yield return finding.NotEvaluated("no pack sets a limit", "Name a limits pack.");
         else
             yield return Judge(context, run, Explained(context, finding, run, loss), loss, context.State(limit), most.Si);
@@ -147,7 +148,7 @@ internal sealed class NitrogenHoldCheck : ICheck
         var air = loss.Start.Atmosphere;
         var lost = loss.SmallestDetectable * loss.Start.Absolute * volume.Value / run.Rows.Length;
         var flow = lost * VaporViscosity.Nitrogen / viscosity * ((dew.Pressure * dew.Pressure) - (air * air)) / ((loss.Start.Absolute * loss.Start.Absolute) - (air * air));
-        var perYear = EvacuationAnalysis.LeakRate.MassFlow(flow, fluid.MolarMass, room) * 86_400 * 365.25;
+        var perYear = LeakRate.MassFlow(flow, fluid.MolarMass, room) * 86_400 * 365.25;
         return perYear >= 1
             ? string.Create(CultureInfo.InvariantCulture, $"of the order of {(perYear < 10 ? Math.Round(perYear, 1) : Math.Round(perYear)):0.#} kg/yr")
             : string.Create(CultureInfo.InvariantCulture, $"of the order of {perYear * 1000:0} g/yr");

@@ -1,5 +1,6 @@
 using System.Globalization;
-using Commission.Checks.Readings;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Units;
 using Commission.Records.Findings;
@@ -25,7 +26,7 @@ internal sealed class StrengthCheck : ICheck
     {
         if (context.Job.PressureTest is not { } test)
             yield break;
-        var limit = context.Limits.Find("pressure-test.strength.minimum-factor");
+        var limit = context.Limits.Find(LimitIds.PressureTestStrengthMinimumFactor);
         if (test.Strength is not { } strength)
         {
             if (limit is not null)

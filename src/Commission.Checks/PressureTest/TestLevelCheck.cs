@@ -1,7 +1,6 @@
 using System.Globalization;
-using Commission.Checks.Findings;
+using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
-using Commission.Checks.Readings;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
@@ -46,7 +45,7 @@ internal sealed class TestLevelCheck : ICheck
         (CorrectedReading Reading, Uncertain Value) Gauge(CorrectedReading reading) => (reading, reading.Value - atmosphere);
 
         // A pack that asks for a strength test above the design pressure bounds the hold by the design pressure, and the strength test by what the parts bear.
-        var strengthApart = context.Limits.Find("pressure-test.strength.minimum-factor") is not null && strength.Length > 0;
+        var strengthApart = context.Limits.Find(LimitIds.PressureTestStrengthMinimumFactor) is not null && strength.Length > 0;
         (CorrectedReading Reading, Uncertain Value)[] bounded = [.. hold, .. stages, .. strengthApart ? [] : strength];
         if (bounded.Length > 0)
             yield return Maximum(context, test, "maximum", bounded, byDesignPressure: true);
@@ -76,7 +75,7 @@ internal sealed class TestLevelCheck : ICheck
         var (reading, gauge) = all.MinBy(g => g.Value.Value);
         var finding = Begin(context, test, "minimum", reading, all);
         var present = context.Present;
-        if (context.Limits.Find("pressure-test.level") is { Lower: not null } makers)
+        if (context.Limits.Find(LimitIds.PressureTestLevel) is { Lower: not null } makers)
         {
             var stated = context.State(makers);
             var least = makers.Lower!.Reference == PressureReference.Absolute ? stated.LowerSi!.Value - context.Get<SiteAtmosphere>().Value.Value : makers.Lower.Si;
@@ -86,8 +85,8 @@ internal sealed class TestLevelCheck : ICheck
         if (DesignPressure(context, test) is not { } design)
             return finding.NotEvaluated("no design pressure is written for this section", "Write the nameplate's design pressure, low and high.");
         finding.Use(design.Name, design.Given);
-        if (context.Limits.Find("pressure-test.minimum-factor") is not { Lower: { } factor } limit)
-            return finding.NotEvaluated("no pack sets a minimum", "Name a limits pack.");
+        var limit = context.Limits.Require(LimitIds.PressureTestMinimumFactor);
+        var factor = limit.Least;
         var minimum = factor.Si * design.Gauge;
         finding.Step("p_min", "least test pressure", "factor × design pressure", string.Create(CultureInfo.InvariantCulture, $"{factor.Si:0.###} × {design.Given.Text}"), present.Text(minimum, DisplayKind.Pressure), limit.Source);
         var statement = Bound(context, limit, LimitKind.AtLeast, minimum, null);
@@ -104,7 +103,7 @@ internal sealed class TestLevelCheck : ICheck
         var finding = Begin(context, test, subject, reading, all);
         var present = context.Present;
         LimitStatement? strictest = null;
-        if (test.WeakestPart is { } weakest && context.Limits.Find("pressure-test.maximum-factor.weakest-part") is { Upper: { } share } part)
+        if (test.WeakestPart is { } weakest && context.Limits.Find(LimitIds.PressureTestMaximumFactorWeakestPart) is { Upper: { } share } part)
         {
             var rated = weakest.Rated.Value.ToGauge(context.Get<SiteAtmosphere>().Pressure).Si;
             finding.Use($"rating of {weakest.What.Value}", weakest.Rated);
@@ -112,7 +111,7 @@ internal sealed class TestLevelCheck : ICheck
             finding.Step("p_max", $"rating of the weakest part, {weakest.What.Value}", "factor × rating", string.Create(CultureInfo.InvariantCulture, $"{share.Si:0.###} × {weakest.Rated.Text}"), present.Text(share.Si * rated, DisplayKind.Pressure), part.Source);
         }
 
-        if (byDesignPressure && DesignPressure(context, test) is { } design && context.Limits.Find("pressure-test.maximum-factor") is { Upper: { } factor } ceiling)
+        if (byDesignPressure && DesignPressure(context, test) is { } design && context.Limits.Find(LimitIds.PressureTestMaximumFactor) is { Upper: { } factor } ceiling)
         {
             finding.Use(design.Name, design.Given);
             var most = factor.Si * design.Gauge;

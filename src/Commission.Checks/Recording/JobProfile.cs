@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Measurement.Decisions;
+using Commission.Records;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Recording;
@@ -63,4 +65,79 @@ internal sealed class JobProfile : IAnalysis<JobProfile>
 
     private static string Words(string name) =>
         string.Concat(name.Select((c, i) => char.IsAsciiLetterUpper(c) ? (i > 0 ? " " : "") + char.ToLowerInvariant(c) : c.ToString()));
+}
+
+/// <summary>Something the profile for this kind of work and system requires and the job does not have.</summary>
+/// <param name="Id">The check or the kind of evidence.</param>
+/// <param name="Sentence">What is missing and what to do, in one sentence.</param>
+public sealed record MissingRequirement(string Id, string Sentence);
+
+/// <summary>How much of what a record of this kind has to show it does show.</summary>
+internal sealed class CoverageCheck : IReviewCheck
+{
+    public string Id => "evidence.coverage";
+
+    public string Phase => Phases.Evidence;
+
+    public string Title => "Coverage";
+
+    public CheckHelp Help { get; } = new(
+        "Of the checks that the packs require for this kind of work and system, how many could be judged? What is irrelevant to the job is not counted.",
+        "judged / required, by the profile of the packs in force",
+        "The required lists of the packs: common practice and the documents they name.",
+        "Read the list of what is missing and write it, or come back and do it.");
+
+    public IEnumerable<Finding> Review(CheckContext context, IReadOnlyList<Finding> findings)
+    {
+        var profile = context.Get<JobProfile>();
+        var (judged, required) = profile.Coverage(findings);
+        var missing = profile.MissingFrom(findings);
+        var finding = context.Finding(this).Use("work", context.Job.Identity.Work).Use("system", context.Job.Equipment.System)
+            .Step("c", "coverage", "judged / required", string.Create(CultureInfo.InvariantCulture, $"{judged} / {required}"), string.Create(CultureInfo.InvariantCulture, $"{judged} of {required}"), "required lists of the packs in force");
+        var photos = missing.Any(m => m.Id == "photos") ? " Photos are missing." : "";
+        yield return missing.IsEmpty
+            ? finding.Decide(true).Say(string.Create(CultureInfo.InvariantCulture, $"All {required} required checks were judged, and the photos asked for are there.")).Build()
+            : finding.Next(Help.WhenItFails).Information(string.Create(CultureInfo.InvariantCulture, $"{judged} of {required} required checks were judged.{photos}"), "what is missing stands among the reasons of the outcome");
+    }
+}
+
+/// <summary>
+/// Draws the outcome from the findings. A failure first; then a required check that could not be judged; then what is still
+/// to be done. A lone conditional pass without a reservation leaves a job accepted: it is a footnote, not a punch list.
+/// </summary>
+internal static class OutcomeMaker
+{
+    public static (Outcome Outcome, ImmutableArray<string> Reasons, ImmutableArray<PunchItem> Conditions) Make(
+        IReadOnlyList<Finding> findings,
+        IReadOnlyList<MissingRequirement> missing,
+        IReadOnlyList<PunchItem> fromJob)
+    {
+        // Evidence states facts about the record; it does not fail a system.
+        var judged = findings.Where(f => f.Phase != Phases.Evidence).ToList();
+        var failed = judged.Where(f => f.Verdict is Verdict.Fail or Verdict.ConditionalFail).ToList();
+        var reserved = judged.Where(f => f.Verdict == Verdict.ConditionalPass && f.Reservation is not null).ToList();
+
+        var reasons = ImmutableArray.CreateBuilder<string>();
+        foreach (var f in failed)
+            reasons.Add($"{Name(f)}: {f.Statement}");
+        foreach (var m in missing)
+            reasons.Add(m.Sentence);
+        foreach (var f in reserved)
+            reasons.Add($"{Name(f)}: passes with a reservation: {f.Reservation}.");
+        foreach (var item in fromJob)
+            reasons.Add($"Still to be done: {item.Text}");
+
+        var conditions = ImmutableArray.CreateBuilder<PunchItem>();
+        conditions.AddRange(fromJob);
+        foreach (var f in reserved)
+            conditions.Add(new PunchItem($"{Name(f)}: {f.NextStep ?? f.Reservation!}", f.Number));
+
+        var outcome = failed.Count > 0 ? Outcome.NotAccepted
+            : missing.Count > 0 ? Outcome.Incomplete
+            : conditions.Count > 0 ? Outcome.AcceptedWithConditions
+            : Outcome.Accepted;
+        return (outcome, reasons.ToImmutable(), conditions.ToImmutable());
+    }
+
+    private static string Name(Finding f) => f.Subject is null ? f.Title : $"{f.Title} ({f.Subject})";
 }

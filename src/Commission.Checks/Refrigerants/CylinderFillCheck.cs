@@ -1,3 +1,6 @@
+using Commission.Checks.Circuit;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
@@ -43,8 +46,7 @@ internal sealed class CylinderFillCheck : ICheck
             return finding.NotEvaluated("the water capacity is not written", "Write the water capacity (WC) stamped on the cylinder.");
         if (Holds(context, finding, cylinder, recovered) is not { } content)
             return finding.NotEvaluated("what the cylinder holds cannot be known", "Write its tare and its gross mass after.");
-        if (context.Limits.Find("refrigerant.cylinder.fill") is not { } limit)
-            return finding.NotEvaluated("no pack sets a limit", "Name a limits pack.");
+        var limit = context.Limits.Require(LimitIds.RefrigerantCylinderFill);
         var fill = content / capacity.Value.Si;
         var present = context.Present;
         finding.Step("f", "fill", "refrigerant / water capacity", $"{present.Text(content.Value, DisplayKind.Mass)} / {capacity.Text}", present.Text(fill, DisplayKind.Percentage), limit.Source)
@@ -54,7 +56,7 @@ internal sealed class CylinderFillCheck : ICheck
             : finding.Say($"DANGER: {name} holds {present.Text(content.Value, DisplayKind.Mass)}, {present.Text(fill.Value, DisplayKind.Percentage)} of its water capacity.").Next(Help.WhenItFails).Build();
     }
 
-    private static Uncertain? Holds(CheckContext context, Findings.FindingBuilder finding, Cylinder cylinder, Movement? recovered)
+    private static Uncertain? Holds(CheckContext context, FindingBuilder finding, Cylinder cylinder, Movement? recovered)
     {
         var after = cylinder.After ?? (recovered is null ? null : context.Job.Recovery?.Scale?.After);
         if (cylinder.Tare is { } tare && after is not null)

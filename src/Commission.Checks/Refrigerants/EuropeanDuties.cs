@@ -1,8 +1,12 @@
+using System.Collections.Immutable;
 using System.Globalization;
-using Commission.Checks.Charge;
-using Commission.Checks.Findings;
-using Commission.Checks.Readings;
-using Commission.Checks.Tables;
+using Commission.Checks.Circuit;
+using Commission.Checks.Formulas;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
+using Commission.Fluids;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
 using Commission.Records.Findings;
 
@@ -71,4 +75,170 @@ internal sealed class EuropeanDuties : IAnalysis<EuropeanDuties>
     }
 
     private TraceStep Step(string symbol, string name, string formula, string substitution, string result) => new(symbol, name, formula, substitution, result, Citation);
+}
+
+/// <summary>
+/// Warming potential of a refrigerant as Regulation (EU) 2024/573 counts it: gases of Annex I by AR4, those of Annex II section 1 by AR6,
+/// anything else by AR4; a blend by the mass shares of its parts (from memory).
+/// </summary>
+/// <param name="Potential">GWP over 100 years of the whole refrigerant.</param>
+/// <param name="AnnexOnePart">Part of it from gases of Annex I, for a kilogram of refrigerant.</param>
+/// <param name="AnnexTwoShare">Mass share of gases of Annex II section 1.</param>
+/// <param name="Formula">The sum with its numbers.</param>
+internal sealed record EuropeanWarming(double Potential, double AnnexOnePart, double AnnexTwoShare, string Formula)
+{
+    /// <summary>Where the rule comes from.</summary>
+    public const string Source = "Regulation (EU) 2024/573, annexes I, II and VI (from memory)";
+
+    /// <summary>Whether the regulation counts the refrigerant at all.</summary>
+    public bool IsFluorinated => AnnexOnePart > 0 || AnnexTwoShare > 0;
+
+    /// <summary>Works it out.</summary>
+    /// <param name="refrigerant">The refrigerant.</param>
+    /// <returns>The potential; null when that of a part is not known here.</returns>
+    public static EuropeanWarming? Of(RefrigerantInfo refrigerant)
+    {
+        double whole = 0, annexOne = 0, annexTwo = 0;
+        var words = ImmutableArray.CreateBuilder<string>();
+        foreach (var part in refrigerant.Composition)
+        {
+            if (RefrigerantCatalogue.Find(part.Designation) is not { } substance)
+                return null;
+            var family = GasFamilies.Of(part.Designation);
+            if ((family == GasFamily.AnnexTwo ? substance.GwpAr6 : substance.GwpAr4) is not { } potential)
+                return null;
+            whole += part.MassFraction * potential.Value;
+            annexOne += family == GasFamily.AnnexOne ? part.MassFraction * potential.Value : 0;
+            annexTwo += family == GasFamily.AnnexTwo ? part.MassFraction : 0;
+            words.Add(string.Create(CultureInfo.InvariantCulture, $"{part.MassFraction:0.####} × {potential.Value:0.###} ({part.Designation})"));
+        }
+
+        return new EuropeanWarming(whole, annexOne, annexTwo, string.Join(" + ", words));
+    }
+}
+
+/// <summary>The charge as tonnes of carbon dioxide, and what the European regulation makes of it where its pack is named.</summary>
+internal sealed class CarbonDioxideCheck : ICheck
+{
+    public string Id => "refrigerant.co2e";
+
+    public string Phase => Phases.Refrigerant;
+
+    public string Title => "Carbon-dioxide equivalent";
+
+    public CheckHelp Help { get; } = new(
+        "How many tonnes of carbon dioxide would the charge equal if it were let out? In Europe the leak checks follow from it.",
+        $"{CarbonDioxideEquivalent.Formula}; leak checks every 12, 6 or 3 months from 5, 50 or 500 t of Annex I gases (10 t when hermetic and labelled), or from 1, 10 or 100 kg of Annex II gases, whichever is stricter; twice as long with leakage detection",
+        "GWP: IPCC AR4; in the European Union AR4 for Annex I and AR6 for Annex II, Regulation (EU) 2024/573, articles 5 and annexes (from memory).",
+        "Write on the label what the law asks for, enter the next leak check in the log-book, and fit leakage detection where it is prescribed.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        var circuit = context.Get<CircuitRefrigerant>();
+        var charge = context.Get<CircuitCharge>();
+        if (circuit.Info is not { } info || (charge.Total is null && IsSilent(context)))
+            yield break;
+        yield return Tonnes(context, info, charge);
+        if (context.Limits.Find(LimitIds.RefrigerantLeakCheckInterval) is { } limit && context.Get<EuropeanDuties>() is { Plan: { } plan } duties)
+            yield return Checks(context, limit, duties, plan);
+    }
+
+    // An adjustment of a circuit that nobody weighed as a whole has no total, and need not have one unless the law asks.
+    private static bool IsSilent(CheckContext context) => context.Job.Charging is not { } charging
+        || (charging.UnitArrived is null && context.Job.Identity.Work.Value is WorkKind.ChargeAdjustment or WorkKind.SeasonalCheck && context.Limits.Find(LimitIds.RefrigerantLeakCheckInterval) is null);
+
+    private Finding Tonnes(CheckContext context, RefrigerantInfo info, CircuitCharge charge)
+    {
+        var finding = context.Finding(this).Use("refrigerant", context.Job.Equipment.Refrigerant);
+        if (charge.Total is not { } total)
+            return finding.NotEvaluated($"the charge cannot be known: {charge.WhyNot}", "Write how the unit arrived, its factory charge and what was weighed in.");
+        total.UseIn(finding);
+        if (info.GwpAr4 is not { } potential)
+            return finding.NotEvaluated($"the warming potential of {info.Designation} is not known here", "Take it from the cylinder's label or the regulation's annex.");
+        var mass = context.Present.Text(total.Value.Value, DisplayKind.Mass);
+        var tonnes = Of(total.Value, potential.Value);
+        finding.Step("CO2e", "carbon-dioxide equivalent, AR4", CarbonDioxideEquivalent.Formula, string.Create(CultureInfo.InvariantCulture, $"{total.Value.Value:0.000} kg × {potential.Value:0.#} / 1000"), Text(tonnes), $"{potential.Source} ({potential.Mark})");
+        var european = "";
+        if (context.Get<EuropeanDuties>().Warming is { } warming)
+        {
+            if (warming.IsFluorinated)
+            {
+                var counted = Of(total.Value, warming.Potential);
+                finding.Step("GWP_EU", "warming potential as the European Union counts it", "Σ share × GWP", warming.Formula, warming.Potential.ToString("0.0", CultureInfo.InvariantCulture), EuropeanWarming.Source)
+                    .Step("CO2e_EU", "carbon-dioxide equivalent, European Union", CarbonDioxideEquivalent.Formula, string.Create(CultureInfo.InvariantCulture, $"{total.Value.Value:0.000} kg × {warming.Potential:0.0} / 1000"), Text(counted), EuropeanWarming.Source);
+                if (Text(counted) != Text(tonnes))
+                    european = string.Create(CultureInfo.InvariantCulture, $"; as the European Union counts it {Text(counted)} (GWP {warming.Potential:0.0})");
+            }
+            else
+            {
+                european = "; it is no fluorinated gas of the European regulation";
+            }
+        }
+
+        return finding.Information(string.Create(CultureInfo.InvariantCulture, $"{mass} of {info.Designation} equal {Text(tonnes)} (AR4, GWP {potential.Value:0.#}){european}."), charge.IsWeighed ? "a number for label and log-book" : "a number for label and log-book, from the charge as written on the unit");
+    }
+
+    private Finding Checks(CheckContext context, Limits.Limit limit, EuropeanDuties duties, LeakCheckPlan plan)
+    {
+        var finding = context.Finding(this, "leak checks").Show(context.State(limit));
+        duties.UseIn(finding);
+        if (plan.Months is not { } months)
+            return finding.Information($"No regular leak check is prescribed: {plan.Because}", "below the first step of both triggers");
+        var detection = context.Job.Equipment.LeakDetectionSystem?.Value == true;
+        if (plan.DetectionObligatory && !detection)
+            finding.Next("Fit a leakage detection system that alerts the operator; it is prescribed from this step.");
+        return finding.Information(
+            string.Create(CultureInfo.InvariantCulture, $"A leak check is due every {months} months{(detection ? ", with leakage detection" : "")}: {plan.Because}{(plan.DetectionObligatory ? " A leakage detection system is prescribed." : "")}"),
+            "both triggers were looked at: tonnes of Annex I gases, kilograms of Annex II gases");
+    }
+
+    private static Uncertain Of(Uncertain kilograms, double potential) => CarbonDioxideEquivalent.Tonnes(1, potential) * kilograms;
+
+    private static string Text(Uncertain tonnes) => tonnes.Expanded >= 0.005
+        ? string.Create(CultureInfo.InvariantCulture, $"{tonnes.Value:0.00} ± {tonnes.Expanded:0.00} t CO2e")
+        : string.Create(CultureInfo.InvariantCulture, $"{tonnes.Value:0.00} t CO2e");
+}
+
+/// <summary>Whether the circuit falls under a leak-repair rule of the United States, where their pack is named.</summary>
+internal sealed class ThresholdsCheck : ICheck
+{
+    public string Id => "refrigerant.thresholds";
+
+    public string Phase => Phases.Refrigerant;
+
+    public string Title => "Leak-repair rules";
+
+    public CheckHelp Help { get; } = new(
+        "Does the circuit fall under one of the leak-repair rules of the United States?",
+        "ozone-depleting: full charge ≥ 50 lb; substitute with GWP (AR4) above 53 from 1 January 2026: full charge ≥ 15 lb, residential and light-commercial air conditioning and heat pumps excepted",
+        "40 CFR 82.157 and 40 CFR 84.106 (published).",
+        "Write the full charge (label, or factory charge and what was weighed in). Under a rule the leak rate is worked out at every addition, and records are kept.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Limits.Find(LimitIds.RefrigerantLeakRateThreshold) is not { } limit)
+            yield break;
+        var rule = context.Get<UnitedStatesRule>();
+        var equipment = context.Job.Equipment;
+        var finding = context.Finding(this).Show(context.State(limit)).Use("refrigerant", equipment.Refrigerant).Use("system", equipment.System).Use("application", equipment.Application).Use("date of the job", context.Job.Identity.Date);
+        if (context.Get<CircuitCharge>().Full is not { } full)
+        {
+            yield return finding.NotEvaluated("the full charge is not written", "Write the factory charge, or the total on the label.");
+            yield break;
+        }
+
+        full.UseIn(finding);
+        if (rule.Rule is not { } applies || rule.Potential is not { } potential)
+        {
+            yield return finding.NotEvaluated("the warming potential is not known here", "Take it from the regulation's tables.");
+            yield break;
+        }
+
+        var facts = string.Create(
+            CultureInfo.InvariantCulture,
+            $"full charge {context.Present.Text(full.Value.Value, DisplayKind.Mass)}, GWP {potential:0.#}, {(rule.IsOzoneDepleting ? "ozone-depleting" : "not ozone-depleting")}{(rule.IsExemptSubsector ? ", residential and light-commercial air conditioning or heat pump" : "")}");
+        yield return finding.Measure(full.Value, DisplayKind.Mass).Information(
+            applies == LeakRepairRule.None ? $"The circuit falls under {UnitedStatesRule.Words(applies)}: {facts}." : $"The circuit falls under {UnitedStatesRule.Words(applies)}: {facts}. The leak rate is worked out at every addition.",
+            "what the rules count");
+    }
 }

@@ -1,8 +1,14 @@
+using System.Collections.Immutable;
 using System.Globalization;
+using Commission.Checks.Circuit;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
+using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Decisions;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Records;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Refrigerants;
@@ -47,7 +53,7 @@ internal sealed class LedgerCheck : ICheck
         if (ledger.Movements.Where(m => m.Cylinder is null).Select(m => m.Name).Distinct(StringComparer.Ordinal).ToList() is { Count: > 0 } unnamed)
             finding.Remark($"No cylinder is named for what was {string.Join(" and ", unnamed)}.");
         var said = $"In {Total(1)}, out {Total(-1)}: net {present.Text(net.Value, DisplayKind.Mass)} into the circuit.";
-        if (Worst(context, ledger, finding) is not { } worst || context.Limits.Find("evidence.agreement") is not { Upper: { } most } limit)
+        if (Worst(context, ledger, finding) is not { } worst || context.Limits.Find(LimitIds.EvidenceAgreement) is not { Upper: { } most } limit)
         {
             yield return finding.Measure(net, DisplayKind.Mass).Decide(true).Say(said).Build();
             yield break;
@@ -60,7 +66,7 @@ internal sealed class LedgerCheck : ICheck
     }
 
     // The weighing of a movement against the gross masses of its cylinder; the pair that agrees least.
-    private static (string Cylinder, double Error, string Difference)? Worst(CheckContext context, RefrigerantLedger ledger, Findings.FindingBuilder finding)
+    private static (string Cylinder, double Error, string Difference)? Worst(CheckContext context, RefrigerantLedger ledger, FindingBuilder finding)
     {
         (string Cylinder, double Error, string Difference)? worst = null;
         foreach (var cylinder in context.Job.Cylinders)
@@ -91,4 +97,45 @@ internal sealed class LedgerCheck : ICheck
     }
 
     private static Uncertain Grain(CheckContext context) => context.Scope.Reading(0, 1.0 * RootCause.FromHalfWidth("rounding", "half a gram", 0.0005));
+}
+
+/// <summary>Every movement of refrigerant, cylinder by cylinder.</summary>
+internal sealed class RefrigerantLedgerTable : ITableSource
+{
+    public IEnumerable<RecordTable> Tables(CheckContext context)
+    {
+        var ledger = context.Get<RefrigerantLedger>();
+        if (ledger.Movements.IsEmpty)
+            yield break;
+        var present = context.Present;
+        var rows = ImmutableArray.CreateBuilder<ImmutableArray<string>>();
+        foreach (var movement in ledger.Movements)
+        {
+            var cylinder = ledger.CylinderOf(movement);
+            var mass = movement.Mass is { } m ? present.Text(m.Value, DisplayKind.Mass) : "not weighed";
+            rows.Add([movement.Time, movement.Name, movement.Cylinder ?? cylinder?.Id.Value ?? "", Contents(cylinder), movement.Before, movement.After, movement.Sign > 0 ? mass : "", movement.Sign < 0 ? mass : ""]);
+        }
+
+        yield return new RecordTable
+        {
+            Id = "refrigerant-ledger",
+            Phase = Phases.Refrigerant,
+            Title = "Refrigerant in and out",
+            Note = ledger.Net is { } net ? $"Net into the circuit: {present.Text(net, DisplayKind.Mass)}." : "",
+            Columns =
+            [
+                new TableColumn("Time"),
+                new TableColumn("What"),
+                new TableColumn("Cylinder"),
+                new TableColumn("Contents"),
+                new TableColumn("Before", "", ColumnAlign.Right),
+                new TableColumn("After", "", ColumnAlign.Right),
+                new TableColumn("In", "", ColumnAlign.Right),
+                new TableColumn("Out", "", ColumnAlign.Right),
+            ],
+            Rows = rows.ToImmutable(),
+        };
+    }
+
+    private static string Contents(Cylinder? cylinder) => cylinder is null ? "" : string.Join(", ", new[] { cylinder.Refrigerant?.Value, cylinder.Contents?.Text, cylinder.Batch?.Value }.OfType<string>());
 }

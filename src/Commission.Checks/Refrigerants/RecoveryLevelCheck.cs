@@ -1,7 +1,7 @@
-using Commission.Checks.Findings;
+using Commission.Checks.Circuit;
+using Commission.Checks.Formulas;
+using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
-using Commission.Checks.Readings;
-using Commission.Checks.Tables;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
@@ -42,8 +42,7 @@ internal sealed class RecoveryLevelCheck : ICheck
         var reached = context.Readings.Pressure("pressure after recovery", ReadingName.Recovery, recovery.To, recovery.With);
         var finding = context.Finding(this).Use(reached).Use("refrigerant", context.Job.Equipment.Refrigerant).Use("held", recovery.Held).Use("leaking", recovery.Leaking).Use("machine made", recovery.MachineMade);
         finding.Remark(recovery.Held is { } held ? $"The level held for {held.Text}." : "How long the level held is not written.");
-        if (context.Limits.Find("refrigerant.recovery.level") is not { } limit)
-            return finding.NotEvaluated("no pack sets a level", "Name a limits pack.");
+        var limit = context.Limits.Require(LimitIds.RefrigerantRecoveryLevel);
         if (SmallAppliance(context, finding, recovery) is { } share)
             return share;
         var atmosphere = context.Get<SiteAtmosphere>();
@@ -56,7 +55,7 @@ internal sealed class RecoveryLevelCheck : ICheck
             return finding.NotEvaluated("the level depends on whether the full charge is 200 lb or more, and no charge is written", "Write the factory charge or the mass recovered.");
         var wording = RecoveryLevels.Wording(pressureClass, full, isOld);
         finding.Step("p_req", "level asked for", "table 1 by pressure class and full charge", $"{Words(pressureClass)}, full charge {(full.Si < TwoHundredPounds ? "below" : "at least")} 200 lb{(isOld ? ", machine built before 15 November 1993" : "")}", wording, $"{RecoveryLevels.Source} ({RecoveryLevels.Mark})");
-        if (wording == "0 inHg vac")
+        if (RecoveryLevels.IsAtmosphere(pressureClass, full, isOld))
             return AgainstAtmosphere(context, finding, limit, reached.Value - atmosphere.Value, $"the level of {wording}", RecoveryLevels.Source);
         var required = RecoveryLevels.Required(pressureClass, full, isOld);
         var text = $"{wording} ({context.Present.Text(required.Si, DisplayKind.AbsolutePressure, 2)})";
@@ -82,9 +81,9 @@ internal sealed class RecoveryLevelCheck : ICheck
     private Finding? SmallAppliance(CheckContext context, FindingBuilder finding, Recovery recovery)
     {
         if (context.Job.Equipment is not { HermeticallySealed: { Value: true } factorySealed, Nameplate.FactoryCharge: { } charge } || charge.Value.Si > FivePounds
-            || recovery.Mass is not { } mass || context.Limits.Find("refrigerant.recovery.small-appliance") is not { } share)
+            || recovery.Mass is not { } mass || context.Limits.Find(LimitIds.RefrigerantRecoverySmallAppliance) is not { } share)
             return null;
-        var ratio = WrittenNumber.Of(context, "mass recovered", mass, DisplayKind.Mass) / WrittenNumber.Of(context, "factory charge", charge, DisplayKind.Mass);
+        var ratio = Written.Value(context, "mass recovered", mass, DisplayKind.Mass) / Written.Value(context, "factory charge", charge, DisplayKind.Mass);
         finding.Use("hermetically sealed", factorySealed).Use("factory charge", charge).Use("mass recovered", mass)
             .Step("r", "share recovered", "mass recovered / factory charge", $"{mass.Text} / {charge.Text}", context.Present.Text(ratio, DisplayKind.Percentage), share.Source)
             .Judge(ratio, DisplayKind.Percentage, context.State(share));
@@ -114,7 +113,7 @@ internal sealed class RecoveryLevelCheck : ICheck
     private static Mass? FullCharge(CheckContext context, FindingBuilder finding, AppliancePressureClass pressureClass, bool isOld)
     {
         var small = Mass.FromSi(0);
-        if (RecoveryLevels.Wording(pressureClass, small, isOld) == RecoveryLevels.Wording(pressureClass, Mass.FromSi(TwoHundredPounds), isOld))
+        if (RecoveryLevels.Required(pressureClass, small, isOld) == RecoveryLevels.Required(pressureClass, Mass.FromSi(TwoHundredPounds), isOld))
             return small;
         if (context.Get<CircuitCharge>().Full is not { } full)
             return null;

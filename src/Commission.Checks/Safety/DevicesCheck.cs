@@ -1,6 +1,6 @@
-using Commission.Checks.Findings;
+using System.Globalization;
+using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
-using Commission.Checks.Readings;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
@@ -63,7 +63,7 @@ internal sealed class DevicesCheck : ICheck
         if (device.Kind.Value == SafetyDeviceKind.ReliefValve)
             return Relief(context, finding, name, device);
         if (tripped is not null && device.Kind.Value == SafetyDeviceKind.HighPressureSwitch && context.Job.Equipment.Nameplate?.DesignPressure?.High is { } design
-            && context.Limits.Find("safety.high-pressure-switch.factor") is { Upper: { } factor } limit)
+            && context.Limits.Find(LimitIds.SafetyHighPressureSwitchFactor) is { Upper: { } factor } limit)
         {
             var gauge = tripped.Value - context.Get<SiteAtmosphere>().Value;
             finding.Use("design pressure, high side", design).Judge(gauge, DisplayKind.Pressure, AtMost(context, limit, factor.Si, design));
@@ -86,8 +86,8 @@ internal sealed class DevicesCheck : ICheck
             return finding.NotEvaluated("what the relief valve is set to is not written", "Write the pressure stamped on it.");
         if (set.Value.Dimension is not Dimension.Pressure || (context.Job.Equipment.Nameplate?.DesignPressure is not { } plate) || (plate.High ?? plate.Low) is not { } design)
             return finding.Information($"The {name} is set to {set.Text}.{dated}", "no design pressure is written to compare it with");
-        if (context.Limits.Find("safety.relief-valve.factor") is not { Upper: { } factor } limit)
-            return finding.Information($"The {name} is set to {set.Text}.{dated}", "no pack sets a limit");
+        var limit = context.Limits.Require(LimitIds.SafetyReliefValveFactor);
+        var factor = limit.Most;
         // What is stamped on a valve is no measurement.
         var stamped = Uncertain.Exact(set.Value.ToStatedPressure().ToGauge(context.Get<SiteAtmosphere>().Pressure).Si);
         finding.Use("design pressure", design).Judge(stamped, DisplayKind.Pressure, AtMost(context, limit, factor.Si, design));
@@ -99,7 +99,7 @@ internal sealed class DevicesCheck : ICheck
     // The maker's or a pack's range for the setting itself.
     private Finding? Setting(CheckContext context, string name, SafetyDevice device)
     {
-        if (device is not { Kind.Value: SafetyDeviceKind.HighPressureSwitch, Set: { Value.Dimension: Dimension.Pressure } set } || context.Limits.Find("safety.high-pressure-switch.setting") is not { } limit)
+        if (device is not { Kind.Value: SafetyDeviceKind.HighPressureSwitch, Set: { Value.Dimension: Dimension.Pressure } set } || context.Limits.Find(LimitIds.SafetyHighPressureSwitchSetting) is not { } limit)
             return null;
         var atmosphere = context.Get<SiteAtmosphere>().Pressure;
         var finding = context.Finding(this, $"{name}, setting").Use($"{name}: set", set)
@@ -112,7 +112,7 @@ internal sealed class DevicesCheck : ICheck
 
     private Finding? Spread(CheckContext context, string name, SafetyDevice device)
     {
-        if (device.Set is not { Value.Dimension: Dimension.Pressure } set || Tripped(context, name, device) is not { } tripped || context.Limits.Find("safety.device.trip-tolerance") is not { Upper: { } share } limit)
+        if (device.Set is not { Value.Dimension: Dimension.Pressure } set || Tripped(context, name, device) is not { } tripped || context.Limits.Find(LimitIds.SafetyDeviceTripTolerance) is not { Upper: { } share } limit)
             return null;
         var atmosphere = context.Get<SiteAtmosphere>();
         var target = set.Value.ToStatedPressure().ToGauge(atmosphere.Pressure).Si;
@@ -140,4 +140,95 @@ internal sealed class DevicesCheck : ICheck
     private FindingBuilder Begin(CheckContext context, string name, SafetyDevice device) => context.Finding(this, name)
         .Use($"{name}: set", device.Set).Use($"{name}: reset at", device.ResetAt)
         .Use($"{name}: tested", device.Tested).Use($"{name}: date", device.Date);
+}
+
+/// <summary>Names of safety devices as the record prints them.</summary>
+internal static class SafetyDeviceWords
+{
+    /// <summary>A name for each device, unlike the others: its own, else its kind with a number where there are several.</summary>
+    /// <param name="devices">The devices of the job.</param>
+    public static IReadOnlyList<string> Names(IReadOnlyList<SafetyDevice> devices)
+    {
+        var seen = new Dictionary<string, int>(StringComparer.Ordinal);
+        var names = new List<string>(devices.Count);
+        foreach (var device in devices)
+        {
+            var name = device.Id is { } id ? $"{device.Kind.Text} {id.Value}" : device.Kind.Text;
+            seen[name] = seen.GetValueOrDefault(name) + 1;
+            names.Add(seen[name] == 1 ? name : string.Create(CultureInfo.InvariantCulture, $"{name} ({seen[name]})"));
+        }
+
+        return names;
+    }
+
+    /// <summary>Which reading shows where a pressure device trips.</summary>
+    /// <param name="kind">The device.</param>
+    /// <returns>The reading; null for a device that does not act on a pressure of the circuit.</returns>
+    public static ReadingName? PressureOf(SafetyDeviceKind kind) => kind switch
+    {
+        SafetyDeviceKind.HighPressureSwitch or SafetyDeviceKind.ReliefValve => ReadingName.LiquidPressure,
+        SafetyDeviceKind.LowPressureSwitch => ReadingName.VaporPressure,
+        _ => null,
+    };
+}
+
+/// <summary>Whether the unit's own leak sensor was connected and tried.</summary>
+internal sealed class LeakSensorCheck : ICheck
+{
+    public string Id => "safety.leak-sensor";
+
+    public string Phase => Phases.Safety;
+
+    public string Title => "Leak sensor";
+
+    public CheckHelp Help { get; } = new(
+        "Is the unit's leak sensor connected, and does it act: blower on, compressor off?",
+        "connected, the maker's test run, blower came on, compressor stopped",
+        "IEC/UL 60335-2-40, leak detection as a measure (from memory); the test is the maker's.",
+        "Do not leave the unit running. Check plug, place and board setting of the sensor, run the maker's test again; a sensor past its life is replaced.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        var safety = context.Job.Safety;
+        var relies = safety?.Mitigation?.Value == Mitigation.LeakSensorWithFan;
+        if (safety?.LeakSensor is not { } sensor)
+        {
+            if (relies)
+                yield return context.Finding(this).Use("mitigation", safety!.Mitigation).NotEvaluated("the room relies on the leak sensor, and its test is not written", "Run the maker's test of the sensor and write it under safety, leak sensor.");
+            yield break;
+        }
+
+        yield return Judge(context, sensor, relies ? safety.Mitigation : null);
+    }
+
+    private Finding Judge(CheckContext context, LeakSensorTest sensor, Given<Mitigation>? mitigation)
+    {
+        var finding = context.Finding(this).Use("leak sensor fitted", sensor.Fitted).Use("mitigation", mitigation);
+        if (!sensor.Fitted.Value)
+        {
+            return mitigation is null
+                ? finding.Information("The unit has no leak sensor.", "there is nothing to try")
+                : finding.Decide(false).Say("The room relies on a leak sensor, and the unit has none.").Next("Fit the maker's sensor, or take another measure.").Build();
+        }
+
+        List<string> works = [], fails = [], open = [];
+        foreach (var (name, given) in new[] { ("connected", sensor.Connected), ("maker's test run", sensor.TestRun), ("blower on", sensor.FanOn), ("compressor off", sensor.CompressorOff) })
+        {
+            finding.Use(name, given);
+            (given is null ? open : given.Value ? works : fails).Add(name);
+        }
+
+        finding.Use("responded in", sensor.RespondedIn);
+        var time = sensor.RespondedIn is { } responded ? $" It responded in {responded.Text}." : "";
+        if (sensor.TestRun?.Value == false && fails.Count == 1)
+            return finding.NotEvaluated("the maker's test was not run", "Run the maker's test of the sensor: blower on, compressor off.");
+        if (fails.Count > 0)
+            return finding.Decide(false).Say($"The leak sensor: not {string.Join(", not ", fails)}.{time}").Next(Help.WhenItFails).Build();
+        if (sensor.TestRun is null)
+            return finding.NotEvaluated("it is not written that the maker's test was run", "Run the maker's test of the sensor and write test run: yes.");
+        finding.Decide(true).Say($"The leak sensor: {string.Join(", ", works)}.{time}");
+        foreach (var name in open)
+            finding.Reserve($"not written: {name}").Next("Try the sensor again and write what it did.");
+        return finding.Build();
+    }
 }

@@ -1,10 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using Commission.Checks.Charge;
-using Commission.Checks.Findings;
+using Commission.Checks.Circuit;
+using Commission.Checks.Formulas;
+using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
-using Commission.Checks.Refrigerants;
-using Commission.Checks.Tables;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
@@ -47,13 +46,13 @@ internal sealed class FlammableChargeCheck : ICheck
 
     private Finding Judge(CheckContext context, FindingBuilder finding, FlammableRefrigerant gas, ImmutableArray<RoomCase> rooms)
     {
-        if (context.Limits.Find("safety.room-area") is { Lower: { } least } makers && !rooms.IsEmpty)
+        if (context.Limits.Find(LimitIds.SafetyRoomArea) is { Lower: { } least } makers && !rooms.IsEmpty)
             return ByMaker(context, finding, makers, least, rooms);
         if (gas.Group!.Value[0] != 'A')
             return finding.NotEvaluated($"the charge limits known here are for groups A2L, A2 and A3, not {gas.Group.Value}", "Judge it by the standard for toxic refrigerants that your local code names.");
         if (gas.LowerFlammabilityLimit is not { } lfl)
             return finding.NotEvaluated($"the lower flammability limit of {gas.Designation} is not known here", "Take the smallest room from the maker's table and write limits: {room area: …}.");
-        if (context.Limits.Find("safety.flammable.charge") is not { } limit)
+        if (context.Limits.Find(LimitIds.SafetyFlammableCharge) is not { } limit)
             return finding.NotEvaluated("no pack sets a limit", "Name a limits pack.");
         var charge = context.Get<CircuitCharge>();
         if (charge.Total is not { } total)
@@ -81,7 +80,7 @@ internal sealed class FlammableChargeCheck : ICheck
         }
 
         finding.Step("m_rel", "charge that can leak with the shut-off valves closed", "the maker's figure", part.Text, part.Text);
-        return WrittenNumber.Of(context, "releasable charge", part, DisplayKind.Mass);
+        return Written.Value(context, "releasable charge", part, DisplayKind.Mass);
     }
 
     private Finding ByMaker(CheckContext context, FindingBuilder finding, Limit makers, LimitFigure least, ImmutableArray<RoomCase> rooms)

@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using Commission.Checks.Refrigerants;
-using Commission.Checks.Tables;
+using Commission.Checks.Circuit;
+using Commission.Checks.Formulas;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
@@ -59,7 +61,7 @@ internal sealed record RoomCase
         void Use<T>(string what, Given<T>? given)
         {
             if (given is not null)
-                uses.Add(new ReadingUse($"{name}: {what}", given.Text, given.At, null));
+                uses.Add(given.Use($"{name}: {what}"));
         }
 
         Use("area", room.Area);
@@ -72,8 +74,8 @@ internal sealed record RoomCase
         foreach (var served in room.DuctedAreas)
             Use("area served by ducts", served);
         var (area, areaText) = room.DuctedAreas.IsEmpty
-            ? (WrittenNumber.Of(context, $"{name}: area", room.Area, DisplayKind.Area), room.Area.Text)
-            : (room.DuctedAreas.Select(a => WrittenNumber.Of(context, $"{name}: area served by ducts", a, DisplayKind.Area)).Aggregate((a, b) => a + b), string.Join(" + ", room.DuctedAreas.Select(a => a.Text)));
+            ? (Written.Value(context, $"{name}: area", room.Area, DisplayKind.Area), room.Area.Text)
+            : (room.DuctedAreas.Select(a => Written.Value(context, $"{name}: area served by ducts", a, DisplayKind.Area)).Aggregate((a, b) => a + b), string.Join(" + ", room.DuctedAreas.Select(a => a.Text)));
         var (height, heightText) = Height(context, name, room);
         var (volume, volumeText) = Space(context, name, room, area, areaText);
         return new RoomCase
@@ -95,7 +97,7 @@ internal sealed record RoomCase
     {
         if (room.ReleaseHeight is { } written)
         {
-            var height = WrittenNumber.Of(context, $"{name}: release height", written, DisplayKind.Length);
+            var height = Written.Value(context, $"{name}: release height", written, DisplayKind.Length);
             return height.Value >= FlammableCharge.LowestReleaseHeight
                 ? (height, written.Text)
                 : (Uncertain.Exact(FlammableCharge.LowestReleaseHeight), $"{context.Present.Text(FlammableCharge.LowestReleaseHeight, DisplayKind.Length)}, the lowest that counts");
@@ -109,9 +111,9 @@ internal sealed record RoomCase
     private static (Uncertain? Volume, string Text) Space(CheckContext context, string name, Room room, Uncertain area, string areaText)
     {
         if (room.Volume is { } volume && room.DuctedAreas.IsEmpty)
-            return (WrittenNumber.Of(context, $"{name}: volume", volume, DisplayKind.Volume), volume.Text);
+            return (Written.Value(context, $"{name}: volume", volume, DisplayKind.Volume), volume.Text);
         return room.CeilingHeight is { } ceiling
-            ? (area * WrittenNumber.Of(context, $"{name}: ceiling height", ceiling, DisplayKind.Length), $"({areaText}) × {ceiling.Text}")
+            ? (area * Written.Value(context, $"{name}: ceiling height", ceiling, DisplayKind.Length), $"({areaText}) × {ceiling.Text}")
             : (null, "");
     }
 
@@ -122,4 +124,67 @@ internal sealed record RoomCase
         Mounting.Wall => ReleaseMounting.Wall,
         _ => ReleaseMounting.Ceiling,
     };
+}
+
+/// <summary>How much of a refrigerant that does not burn would be in the room's air. Information: the limit known here is from memory and unconfirmed.</summary>
+internal sealed class ConcentrationLimitCheck : ICheck
+{
+    public string Id => "safety.concentration-limit";
+
+    public string Phase => Phases.Safety;
+
+    public string Title => "Concentration in the room";
+
+    public CheckHelp Help { get; } = new(
+        "If the whole charge leaked into the smallest occupied room, how much would be in its air, and what does the standard allow?",
+        $"concentration = charge / volume; {ConcentrationCharge.ConcentrationFormula}, F_occ = 0.5 where people cannot leave by themselves",
+        "ASHRAE 15 section 7 with ASHRAE 34, both from memory. The limits themselves are unconfirmed, so this is information and never a pass.",
+        "Look the refrigerant's concentration limit up in the standard. Above it: ventilation, detection, a larger space or a machinery room, as the local code asks.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        var circuit = context.Get<CircuitRefrigerant>();
+        if (circuit.Info?.SafetyGroup?.Value is not ("A1" or "B1") || RoomCase.All(context) is not { IsEmpty: false } rooms)
+            yield break;
+        var charge = context.Get<CircuitCharge>();
+        var finding = context.Finding(this).Use("refrigerant", context.Job.Equipment.Refrigerant);
+        foreach (var use in rooms.SelectMany(r => r.Uses))
+            finding.Use(use);
+        if (rooms.FirstOrDefault(r => r.Volume is null) is { } unknown)
+        {
+            yield return finding.NotEvaluated($"the volume of {unknown.Name} is not written", "Write its volume, or its ceiling height beside its area.");
+            yield break;
+        }
+
+        if (charge.Total is not { } total)
+        {
+            yield return finding.NotEvaluated($"the charge cannot be known: {charge.WhyNot}", "Write how the unit arrived, its factory charge and what was weighed in.");
+            yield break;
+        }
+
+        total.UseIn(finding);
+        var smallest = rooms.MinBy(r => r.Volume!.Value)!;
+        var concentration = total.Value / smallest.Volume!;
+        finding.Measure(concentration, DisplayKind.Density).Step(
+            "c", "concentration should all of it leak", "charge / volume",
+            string.Create(CultureInfo.InvariantCulture, $"{context.Present.Text(total.Value.Value, DisplayKind.Mass)} / ({smallest.VolumeText})"), Grams(concentration.Value), "definition");
+        var said = $"Should all of it leak into {smallest.Name}, {Grams(concentration.Value)} of {circuit.Designation} would be in the air";
+        if (context.Limits.Find(LimitIds.SafetyConcentration) is { } rule)
+            finding.Show(context.State(rule));
+        if (circuit.Info.ConcentrationLimit is not { } limit)
+        {
+            yield return finding.Information($"{said}; its concentration limit is not known here.", "look the limit up in the standard");
+            yield break;
+        }
+
+        var allowed = limit.Value * ConcentrationCharge.OccupancyFactor(smallest.IsInstitutional);
+        finding.Step("RCL", "concentration limit", "RCL × F_occ", string.Create(CultureInfo.InvariantCulture, $"{Grams(limit.Value)} × {ConcentrationCharge.OccupancyFactor(smallest.IsInstitutional):0.0}"), Grams(allowed), $"{limit.Source} ({limit.Mark})");
+        if (concentration.Value > allowed)
+            finding.Next(Help.WhenItFails);
+        yield return finding.Information(
+            $"{said}; the limit remembered here is {Grams(allowed)}, {(concentration.Value > allowed ? "less than that" : "more than that")}.",
+            "the concentration limit is from memory and unconfirmed: the standard decides");
+    }
+
+    private static string Grams(double kilogramsPerCubicMetre) => string.Create(CultureInfo.InvariantCulture, $"{1000 * kilogramsPerCubicMetre:0} g/m³");
 }

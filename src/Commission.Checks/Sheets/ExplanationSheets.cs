@@ -1,10 +1,13 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Checks.Recording;
 using Commission.Jobs.Model;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
+using Commission.Records;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Sheets;
@@ -74,7 +77,7 @@ public static class ExplanationSheets
             finding.Statement,
             finding.Measured is { } m ? $"measured {m.Text}{(m.CoverageText is { } c ? $" ({c})" : "")}" : null,
             finding.Limits.IsEmpty ? null : string.Join("; ", finding.Limits.Select(l => $"limit {l.Text}: {l.Basis}, {l.Source} ({l.Mark}), {l.Rule.ToString().ToLowerInvariant()}")),
-            $"verdict: {Words(finding.Verdict)}{(finding.ConformityText is { } p ? $", conforms with {p}" : "")}{(finding.AdequacyText is { } a ? $", tolerance over U {a}" : "")}",
+            $"verdict: {RecordWords.Text(RecordWords.Of(finding.Verdict), Language.English)}{(finding.ConformityText is { } p ? $", conforms with {p}" : "")}{(finding.AdequacyText is { } a ? $", tolerance over U {a}" : "")}",
             finding.Reservation is { } r ? "reservation: " + r : null,
             finding.Reason is { } why ? "reason: " + why : null,
             finding.NextStep is { } next ? "next: " + next : null));
@@ -121,12 +124,4 @@ public static class ExplanationSheets
 
         return values;
     }
-
-    private static string Words(Measurement.Decisions.Verdict verdict) => verdict switch
-    {
-        Measurement.Decisions.Verdict.ConditionalPass => "conditional pass",
-        Measurement.Decisions.Verdict.ConditionalFail => "conditional fail",
-        Measurement.Decisions.Verdict.NotEvaluated => "not evaluated",
-        _ => verdict.ToString().ToLowerInvariant(),
-    };
 }

@@ -1,5 +1,6 @@
 using System.CommandLine;
-using Commission.Checks;
+using Commission.Checks.Kernel;
+using Commission.Checks.Recording;
 using Commission.Checks.Sheets;
 using Commission.Cli.Console;
 using Commission.Source;

@@ -10,5 +10,5 @@ namespace Commission.Cli.Console;
 internal sealed record EvaluatedJob(string Path, JobReading Reading, CommissioningRecord Record)
 {
     /// <summary>The exit code the outcome stands for.</summary>
-    public int ExitCode => Record.Outcome.StartsWith("accepted", StringComparison.Ordinal) ? Cli.ExitCode.Accepted : Cli.ExitCode.NotAccepted;
+    public int ExitCode => Record.IsAccepted ? Cli.ExitCode.Accepted : Cli.ExitCode.NotAccepted;
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Commission.Measurement.Decisions;
+using Commission.Messages;
 using Commission.Records;
 using Commission.Records.Findings;
 
@@ -12,7 +13,7 @@ internal static class OutcomeReport
 
     public static void Write(CommissioningRecord record, TextWriter output)
     {
-        output.WriteLine($"{record.Header.Id}: {record.Outcome}");
+        output.WriteLine($"{record.Header.Id}: {RecordWords.Text(RecordWords.Of(record.Outcome), Language.English)}");
         foreach (var reason in record.Reasons)
             output.WriteLine($"  - {reason}");
         var passes = record.Findings.Count(f => f.Verdict == Verdict.Pass);
@@ -38,13 +39,10 @@ internal static class OutcomeReport
             output.WriteLine($"  {"",LabelWidth} Next: {next}");
     }
 
-    private static string Word(Verdict verdict) => verdict switch
+    // A failure stands out without colour, too.
+    private static string Word(Verdict verdict)
     {
-        Verdict.Pass => "pass",
-        Verdict.ConditionalPass => "conditional pass",
-        Verdict.ConditionalFail => "conditional fail",
-        Verdict.Fail => "FAIL",
-        Verdict.NotEvaluated => "not evaluated",
-        _ => "information",
-    };
+        var word = RecordWords.Text(RecordWords.Of(verdict), Language.English);
+        return verdict == Verdict.Fail ? word.ToUpperInvariant() : word;
+    }
 }

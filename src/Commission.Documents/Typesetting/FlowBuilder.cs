@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Xml.Linq;
 using Commission.Documents.Markup;
+using Commission.Documents.Pictures;
 
 namespace Commission.Documents.Typesetting;
 

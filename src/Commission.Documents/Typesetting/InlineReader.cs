@@ -3,6 +3,7 @@ using System.Text;
 using System.Xml.Linq;
 using Commission.Documents.Fonts;
 using Commission.Documents.Markup;
+using Commission.Documents.Pictures;
 
 namespace Commission.Documents.Typesetting;
 

@@ -1,6 +1,7 @@
+using System.Globalization;
 using System.Xml.Linq;
 using Commission.Documents.Markup;
-using PdfSharp.Drawing;
+using Commission.Documents.Pictures;
 
 namespace Commission.Documents.Typesetting;
 
@@ -89,7 +90,7 @@ internal sealed class TableBuilder(FlowBuilder flow, double width, TextStyle tex
         {
             var (cells, isHead, id) = _rows[r];
             var isLastOfHead = isHead && (r + 1 == _rows.Count || !_rows[r + 1].IsHead);
-            var rule = isFacts ? (XColor?)null : isLastOfHead ? Look.Accent : isHead ? null : Look.Hair;
+            var rule = isFacts ? (Rgb?)null : isLastOfHead ? Look.Accent : isHead ? null : Look.Hair;
             var set = SetCells(cells);
             foreach (var part in Parts(set, flow.RowLimit))
             {
@@ -176,4 +177,75 @@ internal sealed class TableBuilder(FlowBuilder flow, double width, TextStyle tex
             });
         }
     }
+}
+
+/// <summary>A cell as it was written: text measured, not yet set.</summary>
+internal sealed class TableCell
+{
+    public TableCell(XElement element, TextStyle style, bool isInHead)
+    {
+        IsHeader = element.Name.LocalName == "th";
+        Align = MarkupClass.Has(element, "right") ? TextAlign.Right
+            : MarkupClass.Has(element, "center") ? TextAlign.Center
+            : MarkupClass.Has(element, "decimal") ? TextAlign.Decimal
+            : TextAlign.Left;
+        Span = element.Attribute("colspan")?.Value is { } span ? int.Parse(span, CultureInfo.InvariantCulture) : 1;
+        Width = element.Attribute("width")?.Value is { } width && MarkupWidth.TryRead(width, out var read) ? read : null;
+        Verdict = MarkupClass.Verdict(element);
+        Id = element.Attribute("id")?.Value;
+        Block = InlineReader.Read(element, style);
+        Scope = !IsHeader ? null : element.Attribute("scope")?.Value is "row" ? "Row" : isInHead ? "Column" : "Row";
+    }
+
+    public bool IsHeader { get; }
+
+    public TextAlign Align { get; }
+
+    public int Span { get; }
+
+    public MarkupWidth? Width { get; }
+
+    public string? Verdict { get; }
+
+    public string? Id { get; }
+
+    public string? Scope { get; }
+
+    public TextBlock Block { get; }
+
+    /// <summary>
+    /// Width of what stands before the decimal point of the value: of the last part of a compound such as 1 lb 0.3 oz; the end of the
+    /// first whole number when there is no point; everything when there is no number.
+    /// </summary>
+    public double WidthBeforePoint()
+    {
+        var text = Block.Text;
+        var value = text.IndexOf('±', StringComparison.Ordinal) is > 0 and var sign ? sign : text.Length;
+        var whole = -1;
+        for (var i = 0; i < value; i++)
+        {
+            if (!char.IsAsciiDigit(text[i])) continue;
+            while (i < value && (char.IsAsciiDigit(text[i]) || text[i] == ',')) i++;
+            if (i < value && text[i] == '.') return Block.WidthBefore(i);
+            if (whole < 0) whole = i;
+        }
+
+        return whole < 0 ? Block.NaturalWidth() : Block.WidthBefore(whole);
+    }
+}
+
+/// <summary>How the text of a cell stands.</summary>
+internal enum TextAlign
+{
+    /// <summary>From the left.</summary>
+    Left,
+
+    /// <summary>Against the right edge.</summary>
+    Right,
+
+    /// <summary>In the middle.</summary>
+    Center,
+
+    /// <summary>On the decimal point of its column.</summary>
+    Decimal,
 }

@@ -1,3 +1,5 @@
+using Commission.Documents.Pictures;
+
 namespace Commission.Documents.Typesetting;
 
 /// <summary>
@@ -169,3 +171,21 @@ internal sealed class TextBlock
         return UnitLookup.Contains(_text.AsSpan(i + 1, end - i - 1));
     }
 }
+
+/// <summary>A stretch of text in one style.</summary>
+/// <param name="Text">The text; a line feed ends a line.</param>
+/// <param name="Style">Its style.</param>
+/// <param name="Link">The id it links to; null for none.</param>
+internal sealed record TextRun(string Text, TextStyle Style, string? Link);
+
+/// <summary>A set line: its pieces from left to right.</summary>
+/// <param name="Pieces">The pieces.</param>
+/// <param name="Width">Width in points.</param>
+internal sealed record TextLine(TextPiece[] Pieces, double Width);
+
+/// <summary>A part of a run that stands on one line.</summary>
+/// <param name="X">Left edge, from the left edge of the paragraph.</param>
+/// <param name="Width">Width in points.</param>
+/// <param name="Text">The text.</param>
+/// <param name="Run">The run it comes from.</param>
+internal readonly record struct TextPiece(double X, double Width, string Text, TextRun Run);

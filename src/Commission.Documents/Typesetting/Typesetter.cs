@@ -1,5 +1,5 @@
 using System.Xml.Linq;
-using PdfSharp.Drawing;
+using Commission.Documents.Plots;
 using PdfSharp.Pdf;
 using PdfSharp.UniversalAccessibility;
 
@@ -52,3 +52,29 @@ internal static class Typesetter
         }
     }
 }
+
+/// <summary>Builds the outline from headings: sections open, what is below them folded.</summary>
+internal sealed class OutlineWriter(PdfDocument document, PageFormat format)
+{
+    private PdfOutline? _section;
+
+    public void Add(Slab slab, PdfPage page, double y)
+    {
+        if (slab.Outline is { } entry)
+        {
+            var parent = entry.Level > 2 && _section is not null ? _section.Outlines : document.Outlines;
+            var outline = parent.Add(entry.Title, page, opened: false);
+            outline.PageDestinationType = PdfPageDestinationType.Xyz;
+            outline.Top = format.Height - y + 6;
+            outline.Left = 0;
+            if (entry.Level <= 2) _section = outline;
+        }
+
+        foreach (var (inner, top) in slab.Inside) Add(inner, page, y + top);
+    }
+}
+
+/// <summary>What the flow needs to know beside the markup.</summary>
+/// <param name="Figures">Figures of the record.</param>
+/// <param name="PageHeight">Room for text on a page, in points.</param>
+internal sealed record FlowContext(FigureShelf Figures, double PageHeight);

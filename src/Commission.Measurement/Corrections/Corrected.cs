@@ -15,20 +15,36 @@ public sealed record Corrected(Uncertain Value, IReadOnlyList<CorrectionStep> St
         return new Corrected(after.Value, [.. Steps, .. after.Steps]);
     }
 
-    internal static Corrected Unchanged(Uncertain value, string name, string text) =>
-        new(value, [new CorrectionStep(name, text, value.Value, 0, false)]);
+    internal static Corrected Unchanged(Uncertain value, CorrectionKind kind, string text) =>
+        new(value, [new CorrectionStep(kind, text, value.Value, 0, false)]);
 
-    internal static Corrected Of(Uncertain before, Uncertain after, string name, string text) =>
-        new(after, [new CorrectionStep(name, text, before.Value, after.Value - before.Value, true)]);
+    internal static Corrected Of(Uncertain before, Uncertain after, CorrectionKind kind, string text) =>
+        new(after, [new CorrectionStep(kind, text, before.Value, after.Value - before.Value, true)]);
+}
+
+/// <summary>What a correction takes off.</summary>
+public enum CorrectionKind
+{
+    /// <summary>What the instrument showed open to the air.</summary>
+    Zero,
+
+    /// <summary>The line through points where the instrument was checked.</summary>
+    KnownPoints,
+
+    /// <summary>What a thermometer showed too much in ice.</summary>
+    IcePoint,
+
+    /// <summary>The pull of the air on a pipe clamp.</summary>
+    Clamp,
 }
 
 /// <summary>One correction of a reading, or why there is none.</summary>
-/// <param name="Name">What is corrected: <c>zero</c>, <c>known points</c>, <c>ice point</c>, <c>clamp</c>.</param>
+/// <param name="Kind">What is corrected.</param>
 /// <param name="Text">A plain sentence with its numbers.</param>
 /// <param name="Before">Value before, SI.</param>
 /// <param name="Correction">What was added, SI; zero when nothing was applied.</param>
 /// <param name="Applied">Whether the value was changed by it.</param>
-public sealed record CorrectionStep(string Name, string Text, double Before, double Correction, bool Applied)
+public sealed record CorrectionStep(CorrectionKind Kind, string Text, double Before, double Correction, bool Applied)
 {
     /// <summary>Value after, SI.</summary>
     public double After => Before + Correction;
@@ -57,7 +73,7 @@ public sealed class ClampCoupling
         if (!(least >= 0 && most >= least && most < 1))
             throw new ArgumentOutOfRangeException(nameof(most), most, "The coupling lies between zero and one.");
         _name = name;
-        _coupling = Uncertain.From((least + most) / 2, RootCause.FromHalfWidth($"{name}: air around the clamp", source, (most - least) / 2));
+        _coupling = Uncertain.From((least + most) / 2, RootCause.FromHalfWidth($"{name}: air around the clamp", source, (most - least) / 2, kind: CauseKind.ShareOfDistance));
     }
 
     /// <summary>Corrects a reading by f·(T_ambient − T_pipe), T_pipe taken as read: that it is off by f itself changes the correction by a part f, which the range of f covers.</summary>
@@ -69,6 +85,6 @@ public sealed class ClampCoupling
     {
         var after = reading - (scope.Input(_coupling) * (ambient - reading));
         var text = $"{_name} in air of {print.Value(ambient.Value)} reads {print.Difference(reading.Value - after.Value)} toward it: {print.Value(reading.Value)} becomes {print.Value(after.Value)}.";
-        return Corrected.Of(reading, after, "clamp", text);
+        return Corrected.Of(reading, after, CorrectionKind.Clamp, text);
     }
 }

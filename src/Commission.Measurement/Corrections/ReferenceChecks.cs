@@ -32,7 +32,7 @@ public sealed class ZeroCheck
     {
         var after = reading - scope.Input(Zero);
         var text = $"{_name} showed {print.Difference(Zero.Value)} at zero: {print.Value(reading.Value)} becomes {print.Value(after.Value)}.";
-        return Corrected.Of(reading, after, "zero", text);
+        return Corrected.Of(reading, after, CorrectionKind.Zero, text);
     }
 }
 
@@ -67,8 +67,8 @@ public sealed class IcePointCheck
             : Uncertain.From(shown - IcePoint, bath);
         if (thermocouple is not { } toleranceClass)
             return;
-        _wire = RootCause.FromHalfWidth($"{name}: wire away from the ice point", "tolerance class, as a part of the distance", TypeKTolerance.Slope(toleranceClass));
-        _coldJunction = RootCause.FromHalfWidth($"{name}: cold junction", "0.03 K for each K of the instrument, common practice", ColdJunctionDrift);
+        _wire = RootCause.FromHalfWidth($"{name}: wire away from the ice point", "tolerance class, as a part of the distance", TypeKTolerance.Slope(toleranceClass), kind: CauseKind.ShareOfDistance);
+        _coldJunction = RootCause.FromHalfWidth($"{name}: cold junction", "0.03 K for each K of the instrument, common practice", ColdJunctionDrift, kind: CauseKind.ColdJunction);
     }
 
     /// <summary>What the sensor shows too much at the ice point, K.</summary>
@@ -86,7 +86,7 @@ public sealed class IcePointCheck
             after += scope.Reading(0, _wire) * (reading.Value - _residual.Value - IcePoint);
         if (_coldJunction is not null)
             after += scope.Reading(0, _coldJunction) * instrumentWarming;
-        return Corrected.Of(reading, after, "ice point", $"{_name} showed {print.Difference(Residual)} too much in ice: {print.Value(reading.Value)} becomes {print.Value(after.Value)}.");
+        return Corrected.Of(reading, after, CorrectionKind.IcePoint, $"{_name} showed {print.Difference(Residual)} too much in ice: {print.Value(reading.Value)} becomes {print.Value(after.Value)}.");
     }
 }
 
@@ -130,7 +130,7 @@ public sealed class PointToPointCheck
     {
         var start = _zero?.Correct(scope, reading, print) ?? new Corrected(reading, []);
         foreach (var point in _silent)
-            start = start.Then(value => Corrected.Unchanged(value, "known points", Report(point, print)));
+            start = start.Then(value => Corrected.Unchanged(value, CorrectionKind.KnownPoints, Report(point, print)));
         return _nodes.Length == 0 ? start : start.Then(value => Follow(scope, value, print));
     }
 
@@ -146,12 +146,12 @@ public sealed class PointToPointCheck
         if (line.Count == 1)
         {
             var shifted = value + line[0].Applied - line[0].Read;
-            return Corrected.Of(value, shifted, "known points", $"{where}: {print.Value(value.Value)} becomes {print.Value(shifted.Value)} (one point: shifted, not stretched).");
+            return Corrected.Of(value, shifted, CorrectionKind.KnownPoints, $"{where}: {print.Value(value.Value)} becomes {print.Value(shifted.Value)} (one point: shifted, not stretched).");
         }
 
         double low = line[0].Read.Value, high = line[^1].Read.Value, reach = Reach * (high - low);
         if (value.Value < low - reach || value.Value > high + reach)
-            return Corrected.Unchanged(value, "known points", $"{where}: {print.Value(value.Value)} lies more than a quarter of the checked span beyond, so nothing more is corrected.");
+            return Corrected.Unchanged(value, CorrectionKind.KnownPoints, $"{where}: {print.Value(value.Value)} lies more than a quarter of the checked span beyond, so nothing more is corrected.");
 
         var right = line.FindIndex(1, n => n.Read.Value >= value.Value);
         if (right < 0)
@@ -159,10 +159,10 @@ public sealed class PointToPointCheck
         var (read0, applied0) = line[right - 1];
         var (read1, applied1) = line[right];
         if (read0.Value.Equals(read1.Value))
-            return Corrected.Unchanged(value, "known points", $"{where}: two points have the same reading, so nothing more is corrected.");
+            return Corrected.Unchanged(value, CorrectionKind.KnownPoints, $"{where}: two points have the same reading, so nothing more is corrected.");
         var after = applied0 + ((value - read0) * ((applied1 - applied0) / (read1 - read0)));
         var beyond = value.Value < low || value.Value > high ? " (beyond the points, within a quarter of their span)" : "";
-        return Corrected.Of(value, after, "known points", $"{where}: {print.Value(value.Value)} becomes {print.Value(after.Value)}{beyond}.");
+        return Corrected.Of(value, after, CorrectionKind.KnownPoints, $"{where}: {print.Value(value.Value)} becomes {print.Value(after.Value)}{beyond}.");
     }
 
     private string Describe(CorrectionPrinter print) =>

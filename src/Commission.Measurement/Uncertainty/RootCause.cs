@@ -1,5 +1,21 @@
 namespace Commission.Measurement.Uncertainty;
 
+/// <summary>What the standard uncertainty of a cause is a number of, where it is not the unit of the reading it acts on.</summary>
+public enum CauseKind
+{
+    /// <summary>The unit of the reading, or one that is entered with the cause.</summary>
+    Reading,
+
+    /// <summary>The maker's accuracy statement: a share of a bound that differs from reading to reading.</summary>
+    Accuracy,
+
+    /// <summary>A share of a distance: of a thermocouple from its ice point, of a clamp from the air around it.</summary>
+    ShareOfDistance,
+
+    /// <summary>Kelvin for each kelvin that the instrument itself warms.</summary>
+    ColdJunction,
+}
+
 /// <summary>One physical cause of doubt: a gauge's zero, its gain, the barometer, a probe. Two results that share a cause share the same object, and their correlation follows from it; identity is the reference, never the name.</summary>
 public sealed class RootCause
 {
@@ -9,12 +25,14 @@ public sealed class RootCause
     /// <param name="standardUncertainty">Standard uncertainty in the unit of the cause, zero or above.</param>
     /// <param name="degreesOfFreedom">Degrees of freedom, above zero; infinite where the figure is taken as known.</param>
     /// <param name="distribution">The distribution assigned.</param>
+    /// <param name="kind">What its standard uncertainty is a number of.</param>
     public RootCause(
         string name,
         string source,
         double standardUncertainty,
         double degreesOfFreedom = double.PositiveInfinity,
-        Distribution distribution = Distribution.Normal)
+        Distribution distribution = Distribution.Normal,
+        CauseKind kind = CauseKind.Reading)
     {
         if (!(standardUncertainty >= 0) || double.IsInfinity(standardUncertainty))
             throw new ArgumentOutOfRangeException(nameof(standardUncertainty), standardUncertainty, "A standard uncertainty is finite and not negative.");
@@ -25,6 +43,7 @@ public sealed class RootCause
         StandardUncertainty = standardUncertainty;
         DegreesOfFreedom = degreesOfFreedom;
         Distribution = distribution;
+        Kind = kind;
     }
 
     /// <summary>What it is, in words for the budget.</summary>
@@ -42,6 +61,9 @@ public sealed class RootCause
     /// <summary>The distribution assigned.</summary>
     public Distribution Distribution { get; }
 
+    /// <summary>What its standard uncertainty is a number of.</summary>
+    public CauseKind Kind { get; }
+
     /// <summary>The cause acting through a sensitivity, for a reading it does not enter one to one.</summary>
     public static RootTerm operator *(RootCause cause, double sensitivity) => new(cause, sensitivity);
 
@@ -53,7 +75,8 @@ public sealed class RootCause
     /// <param name="source">Where the bound comes from.</param>
     /// <param name="halfWidth">Half the distance between the bounds, zero or above.</param>
     /// <param name="distribution">Rectangular, triangular or U-shaped.</param>
-    public static RootCause FromHalfWidth(string name, string source, double halfWidth, Distribution distribution = Distribution.Rectangular)
+    /// <param name="kind">What its standard uncertainty is a number of.</param>
+    public static RootCause FromHalfWidth(string name, string source, double halfWidth, Distribution distribution = Distribution.Rectangular, CauseKind kind = CauseKind.Reading)
     {
         var divisor = distribution switch
         {
@@ -62,7 +85,7 @@ public sealed class RootCause
             Distribution.UShaped => Math.Sqrt(2),
             _ => throw new ArgumentOutOfRangeException(nameof(distribution), distribution, "A normal distribution has no bounds: state U and k."),
         };
-        return new RootCause(name, source, halfWidth / divisor, distribution: distribution);
+        return new RootCause(name, source, halfWidth / divisor, distribution: distribution, kind: kind);
     }
 
     /// <summary>From an expanded uncertainty with its coverage factor, as a certificate states it: u = U/k (GUM 4.3.3).</summary>

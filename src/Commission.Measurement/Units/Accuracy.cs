@@ -56,8 +56,8 @@ public sealed class AccuracyStatement
     /// <param name="name">What it is, in words for the budget.</param>
     /// <param name="source">Where the statement comes from.</param>
     public RootCause ToRootCause(string name, string source) => CoverageFactor is { } k
-        ? new RootCause(name, source, 1 / k)
-        : RootCause.FromHalfWidth(name, source, 1);
+        ? new RootCause(name, source, 1 / k, kind: CauseKind.Accuracy)
+        : RootCause.FromHalfWidth(name, source, 1, kind: CauseKind.Accuracy);
 
     /// <inheritdoc/>
     public override string ToString() => Canonical;

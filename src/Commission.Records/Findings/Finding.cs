@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.Json.Serialization;
 using Commission.Measurement.Decisions;
 
 namespace Commission.Records.Findings;
@@ -35,6 +36,10 @@ public sealed record Finding
 
     /// <summary>What to do next; null when nothing is to be done.</summary>
     public string? NextStep { get; init; }
+
+    /// <summary>The same sentences as messages and values, from which they can be written in another language; null while none of them is in a catalogue.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public FindingMessages? Messages { get; init; }
 
     /// <summary>True when the profile for this kind of work and system asks for the check.</summary>
     public bool Required { get; init; }

@@ -1,3 +1,6 @@
+using System.Text.Json.Serialization;
+using Commission.Measurement.Corrections;
+
 namespace Commission.Records.Findings;
 
 /// <summary>One step on the way from readings to a number.</summary>
@@ -9,6 +12,14 @@ namespace Commission.Records.Findings;
 /// <param name="Source">Paper, standard or maker's page the formula comes from; empty for plain arithmetic.</param>
 public sealed record TraceStep(string Symbol, string Name, string Formula, string Substitution, string Result, string Source)
 {
+    /// <summary>What the step takes off a reading; null where it is no correction.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public CorrectionKind? Correction { get; init; }
+
+    /// <summary>Identifier of the instrument that is corrected; null where the step is no correction.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string? Instrument { get; init; }
+
     /// <summary>Number of the earlier finding that shows this very step; null where it stands for the first time. Pages print it once.</summary>
     public int? ShownIn { get; init; }
 

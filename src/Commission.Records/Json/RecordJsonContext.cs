@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using Commission.Measurement.Corrections;
 using Commission.Measurement.Decisions;
 using Commission.Records.Findings;
 using Commission.Records.Series;
@@ -15,7 +16,7 @@ namespace Commission.Records.Json;
     Converters =
     [
         typeof(TenDigits), typeof(TenDigitsOrNull), typeof(LocationText),
-        typeof(TradeWordConverter<Verdict>), typeof(TradeWordConverter<DecisionRule>), typeof(TradeWordConverter<LimitKind>),
+        typeof(TradeWordConverter<Outcome>), typeof(TradeWordConverter<CorrectionKind>), typeof(TradeWordConverter<Verdict>), typeof(TradeWordConverter<DecisionRule>), typeof(TradeWordConverter<LimitKind>),
         typeof(TradeWordConverter<AxisScale>), typeof(TradeWordConverter<AxisName>), typeof(TradeWordConverter<CurveRole>),
         typeof(TradeWordConverter<LineRole>), typeof(TradeWordConverter<ColumnAlign>),
     ])]

@@ -1,5 +1,7 @@
 using System.Globalization;
 using Commission.Checks.Air;
+using Commission.Checks.AirReadings;
+using Commission.Checks.Kernel;
 using Commission.Measurement.Decisions;
 using Commission.Measurement.Quantities;
 using Commission.Records.Findings;

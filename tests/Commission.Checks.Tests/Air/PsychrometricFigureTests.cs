@@ -1,4 +1,6 @@
 using Commission.Checks.Air;
+using Commission.Checks.AirReadings;
+using Commission.Checks.Kernel;
 using Commission.Records.Series;
 using Xunit;
 

@@ -1,4 +1,5 @@
 using Commission.Checks.Charge;
+using Commission.Checks.Circuit;
 using Commission.Records.Series;
 using Xunit;
 

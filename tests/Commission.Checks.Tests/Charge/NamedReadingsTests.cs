@@ -1,3 +1,4 @@
+using Commission.Checks.Kernel;
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Commission.Measurement.Decisions;

@@ -1,5 +1,8 @@
+using Commission.Checks.Circuit;
 using Commission.Checks.Evacuation;
-using Commission.Checks.EvacuationAnalysis;
+using Commission.Checks.Formulas;
+using Commission.Checks.Kernel;
+using Commission.Checks.VacuumAnalysis;
 using Commission.Records.Series;
 using Xunit;
 using static Commission.Checks.Tests.Evacuation.EvacuationJobs;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
+using Commission.Checks.Kernel;
 using Commission.Checks.Recording;
 using Commission.Records.Findings;
 

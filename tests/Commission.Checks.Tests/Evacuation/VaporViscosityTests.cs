@@ -1,4 +1,8 @@
+using Commission.Checks.Circuit;
 using Commission.Checks.Evacuation;
+using Commission.Checks.Formulas;
+using Commission.Checks.Kernel;
+using Commission.Checks.VacuumAnalysis;
 using Commission.Fluids;
 using Xunit;
 

@@ -1,6 +1,8 @@
 using System.Globalization;
 using System.Text;
 using Commission.Checks.Evidence;
+using Commission.Checks.Recording;
+using Commission.Checks.Kernel;
 using Commission.Measurement.Decisions;
 using Xunit;
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Jobs.Model;
 using Commission.Measurement.Decisions;

@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Xunit;
 

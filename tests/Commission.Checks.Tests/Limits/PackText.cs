@@ -1,8 +1,8 @@
 using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
-using Commission.Checks.Limits.Reading;
 using Commission.Source;
 using Commission.Source.Problems;
 using Commission.Source.Yaml;

@@ -1,5 +1,9 @@
+using Commission.Checks.Kernel;
+using Commission.Checks.Recording;
 using System.Globalization;
 using System.Text;
+using Commission.Checks.Circuit;
+using Commission.Checks.NitrogenAnalysis;
 using Commission.Checks.PressureTest;
 using Commission.Measurement.Decisions;
 using Commission.Measurement.Uncertainty;

@@ -1,3 +1,6 @@
+using Commission.Checks.Circuit;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
 using Commission.Checks.Refrigerants;
 using Commission.Fluids;
 using Commission.Measurement.Decisions;

@@ -1,3 +1,4 @@
+using Commission.Checks.Kernel;
 using Commission.Checks.Recording;
 using Commission.Measurement.Decisions;
 using Xunit;
@@ -103,7 +104,7 @@ public sealed class FlammableStepsCheckTests
     {
         var yaml = JobLines.Of(refrigerant: "R-454B");
         Assert.Equal(Verdict.NotEvaluated, JobLines.Finding(yaml, Check).Verdict);
-        Assert.Equal(OutcomeMaker.Incomplete, JobLines.Record(yaml).Outcome);
+        Assert.Equal(Outcome.Incomplete, JobLines.Record(yaml).Outcome);
         Assert.Empty(JobLines.Findings(JobLines.Of(work: "seasonal check", refrigerant: "R-454B"), Check));
         Assert.Empty(JobLines.Findings(JobLines.Of(refrigerant: "R-410A"), Check));
         Assert.Contains("not known here", JobLines.Finding(JobLines.Of(refrigerant: "R-457C"), Check).Reason, StringComparison.Ordinal);

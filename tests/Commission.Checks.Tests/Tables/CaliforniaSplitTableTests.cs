@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
-using Commission.Checks.Tables;
+using Commission.Checks.Formulas;
 using Commission.Measurement.Quantities;
 using Xunit;
 

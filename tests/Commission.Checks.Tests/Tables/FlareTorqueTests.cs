@@ -1,4 +1,4 @@
-using Commission.Checks.Tables;
+using Commission.Checks.Formulas;
 using Commission.Measurement.Quantities;
 using Xunit;
 

@@ -1,7 +1,7 @@
 using Commission.Documents.Fonts;
+using Commission.Documents.Pictures;
 using Commission.Documents.Typesetting;
 using CsCheck;
-using PdfSharp.Drawing;
 using PdfSharp.Pdf;
 using Xunit;
 
@@ -9,7 +9,7 @@ namespace Commission.Documents.Tests.Typesetting;
 
 public sealed class TextBlockTests
 {
-    private static readonly TextStyle Style = new(FontFace.Regular, 10, XColors.Black);
+    private static readonly TextStyle Style = new(FontFace.Regular, 10, Palette.Ink);
 
     // PDFsharp measures with its own reading of the font's tables.
     [Theory]

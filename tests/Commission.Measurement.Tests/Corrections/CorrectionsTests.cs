@@ -43,7 +43,7 @@ public sealed class CorrectionsTests
         // 341.1·300/301.4: beyond 301.4 by less than a quarter.
         Assert.Equal(341.1 * 300 / 301.4, corrected.Value.Value / Psi, 1e-9);
         Assert.Equal(-1.584, (corrected.Value.Value / Psi) - 341.1, 0.001);
-        Assert.Equal(["zero", "known points"], corrected.Steps.Select(s => s.Name));
+        Assert.Equal([CorrectionKind.Zero, CorrectionKind.KnownPoints], corrected.Steps.Select(s => s.Kind));
         Assert.All(corrected.Steps, s => Assert.True(s.Applied));
         Assert.Equal("high read 301.1 psig at 300.0 psig (test gauge): 341.1 psig becomes 339.5 psig (beyond the points, within a quarter of their span).", corrected.Steps[1].Text);
 

@@ -29,7 +29,7 @@ public sealed class RecordDigestTests
     public void Any_change_changes_it()
     {
         var record = SampleRecord.Full;
-        Assert.NotEqual(record.Digest, RecordDigest.Compute(record with { Outcome = "accepted" }));
+        Assert.NotEqual(record.Digest, RecordDigest.Compute(record with { Outcome = Outcome.Accepted }));
         var findings = record.Findings;
         var changed = findings[28] with { Measured = findings[28].Measured! with { Text = "10.6 ± 1.4 °F" } };
         Assert.NotEqual(record.Digest, RecordDigest.Compute(record with { Findings = findings.SetItem(28, changed) }));

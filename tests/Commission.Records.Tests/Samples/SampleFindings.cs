@@ -98,6 +98,7 @@ internal static class SampleFindings
             Reservation = reservation,
             Required = required,
             NextStep = next,
+            Messages = verdict == Verdict.Pass ? SampleMessages.Of(statement) : null,
             Readings = [new ReadingUse("as written", statement.Split([',', ';', ':'])[0], SampleRecord.At(40 + title.Length), null)],
         };
 

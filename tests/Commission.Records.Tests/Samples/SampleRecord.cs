@@ -18,7 +18,7 @@ internal static class SampleRecord
     public static CommissioningRecord Bare { get; } = new()
     {
         Header = new JobHeader { Id = "TEST-0", Work = "seasonal check", Date = "2026-01-02", Site = "Test site" },
-        Outcome = "incomplete",
+        Outcome = Outcome.Incomplete,
         Reasons = ["No reading was given."],
         Program = "Commission 0.0.0-test",
         AsOf = "2026-01-02T12:00:00Z",
@@ -32,7 +32,7 @@ internal static class SampleRecord
         return new CommissioningRecord
         {
             Header = SampleParts.Header(),
-            Outcome = "accepted with conditions",
+            Outcome = Outcome.AcceptedWithConditions,
             Reasons =
             [
                 "Airflow was not shown, so the charge verdicts are conditional (findings 27, 29 and 31).",

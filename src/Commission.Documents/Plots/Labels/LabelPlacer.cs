@@ -1,4 +1,4 @@
-using Commission.Documents.Plots.Drawing;
+using Commission.Documents.Pictures;
 
 namespace Commission.Documents.Plots.Labels;
 
@@ -56,7 +56,7 @@ internal sealed class LabelPlacer(InkMap ink)
             for (var x = request.Within.Left; x <= request.Within.Right; x += 6)
             {
                 var spot = new LabelSpot(x, y, TextAnchor.Start);
-                var box = SvgCanvas.TextBox(x, y, text, request.Style);
+                var box = request.Style.BoxOf(x, y, text);
                 var away = Away(box, target);
                 Consider(request, text, spot, away > 6, 16 + 0.6 * away, others, ref best, ref least);
             }
@@ -69,7 +69,7 @@ internal sealed class LabelPlacer(InkMap ink)
     {
         if (penalty >= least)
             return;
-        var box = SvgCanvas.TextBox(spot.X, spot.Y, text, request.Style, spot.Anchor);
+        var box = request.Style.BoxOf(spot.X, spot.Y, text, spot.Anchor);
         if (!request.Within.Grow(0.01).Holds(box))
             return;
         var cost = penalty + ink.Under(box);
@@ -103,3 +103,35 @@ internal sealed class LabelPlacer(InkMap ink)
         return Math.Sqrt(dx * dx + dy * dy);
     }
 }
+
+/// <summary>A label that wants a place.</summary>
+/// <param name="Text">The text.</param>
+/// <param name="Style">How it is set.</param>
+/// <param name="Spots">Where it may stand, in order of liking.</param>
+/// <param name="Within">The area it must not leave.</param>
+internal sealed record LabelRequest(string Text, TextStyle Style, IReadOnlyList<LabelSpot> Spots, Box Within)
+{
+    /// <summary>A point of the thing named; when no listed spot is free the label goes to the nearest free place and a thin line leads here.</summary>
+    public Point? Target { get; init; }
+
+    /// <summary>True when the figure reads well without it: it is left out before it crowds another label or hides a curve.</summary>
+    public bool Optional { get; init; }
+
+    /// <summary>Lower goes first.</summary>
+    public int Order { get; init; } = 10;
+}
+
+/// <summary>A place where a label may stand.</summary>
+/// <param name="X">Position of the anchor, pt.</param>
+/// <param name="Y">Baseline, pt.</param>
+/// <param name="Anchor">Which point of the text stands at <paramref name="X"/>.</param>
+/// <param name="Penalty">How much less this place is liked than the best, in the units of <see cref="InkMap"/>.</param>
+internal readonly record struct LabelSpot(double X, double Y, TextAnchor Anchor, double Penalty = 0);
+
+/// <summary>A label with its place.</summary>
+/// <param name="Request">What was asked for.</param>
+/// <param name="Text">The text that is written: shortened where the room is smaller than the text.</param>
+/// <param name="Spot">Where it stands.</param>
+/// <param name="Box">What it covers.</param>
+/// <param name="Leads">True when a thin line to the target is needed.</param>
+internal sealed record PlacedLabel(LabelRequest Request, string Text, LabelSpot Spot, Box Box, bool Leads);

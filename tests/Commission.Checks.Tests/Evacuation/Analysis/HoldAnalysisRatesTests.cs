@@ -1,5 +1,6 @@
 using System.Globalization;
-using Commission.Checks.EvacuationAnalysis;
+using Commission.Checks.Formulas;
+using Commission.Checks.VacuumAnalysis;
 using Commission.Checks.Tests.EvacuationAnalysis.Simulation;
 using Xunit;
 

@@ -1,6 +1,8 @@
-using System.Globalization;
-using Commission.Checks.EvacuationAnalysis;
+using Commission.Checks.Formulas;
+using Commission.Checks.VacuumAnalysis;
 using Commission.Checks.Tests.EvacuationAnalysis.Simulation;
+using Commission.Messages;
+using Commission.Records;
 using Xunit;
 
 namespace Commission.Checks.Tests.EvacuationAnalysis;
@@ -212,14 +214,14 @@ public sealed class HoldAnalysisTests
     [Fact]
     public void Sentences_do_not_overclaim()
     {
-        var wording = new HoldWording(Microns, r => Microns(60 * r) + "/min", s => (s / 60).ToString("0", CultureInfo.InvariantCulture) + " min");
-        var held = wording.Statement(Of(t => 60 + 0.4 * Math.Sin(t), 1200, 2, Gauge));
+        var wording = new HoldWording(p => Microns(p, "micron"), r => Microns(60 * r, "micron/min"));
+        var held = RecordWords.Text(wording.Statement(Of(t => 60 + 0.4 * Math.Sin(t), 1200, 2, Gauge)), Language.English);
         Assert.Matches(@"^Held: no rise above \d+(\.\d)? micron/min seen over 20 min\.$", held);
-        var rise = wording.Statement(Of(t => 60 + 0.03 * t + 0.1 * Math.Sin(t), 1200, 2, Gauge));
+        var rise = RecordWords.Text(wording.Statement(Of(t => 60 + 0.03 * t + 0.1 * Math.Sin(t), 1200, 2, Gauge)), Language.English);
         Assert.StartsWith("A steady rise of 13.5 micron/min (95 %: ", rise, StringComparison.Ordinal);
         Assert.Contains("air coming in, the rig, or refrigerant passing a valve or leaving the oil", rise, StringComparison.Ordinal);
         Assert.Contains("would look the same", rise, StringComparison.Ordinal);
-        var source = wording.Statement(Of(t => 130 - 70 * Math.Exp(-t / 200) + 0.1 * Math.Sin(t), 1200, 2, Gauge));
+        var source = RecordWords.Text(wording.Statement(Of(t => 130 - 70 * Math.Exp(-t / 200) + 0.1 * Math.Sin(t), 1200, 2, Gauge)), Language.English);
         Assert.Contains("water, oil or outgassing", source, StringComparison.Ordinal);
         foreach (var sentence in (string[])[held, rise, source])
         {
@@ -227,7 +229,7 @@ public sealed class HoldAnalysisTests
             Assert.DoesNotContain("dry", sentence, StringComparison.OrdinalIgnoreCase);
         }
 
-        static string Microns(double p) => (p / Micron).ToString("0.#", CultureInfo.InvariantCulture) + " micron";
+        static QuantityValue Microns(double pascals, string unit) => new(pascals, "pressure", unit, Math.Round(pascals / Micron, 1), 1);
     }
 
     private static HoldResult Of(Func<double, double> pressure, double length, double interval, GaugeCharacter gauge, double drift = 1)

@@ -1,4 +1,5 @@
-using Commission.Checks.EvacuationAnalysis;
+using Commission.Checks.Formulas;
+using Commission.Checks.VacuumAnalysis;
 using Xunit;
 
 namespace Commission.Checks.Tests.EvacuationAnalysis;

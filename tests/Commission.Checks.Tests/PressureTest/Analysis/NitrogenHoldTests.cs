@@ -1,5 +1,5 @@
 using System.Globalization;
-using Commission.Checks.PressureTest.Analysis;
+using Commission.Checks.NitrogenAnalysis;
 using Commission.Fluids;
 using Commission.Measurement.Uncertainty;
 using Xunit;

@@ -1,4 +1,4 @@
-using Commission.Checks.PressureTest.Analysis;
+using Commission.Checks.NitrogenAnalysis;
 using Commission.Fluids;
 using Xunit;
 

@@ -1,0 +1,93 @@
+using Commission.Checks.Circuit;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
+using Commission.Jobs.Model.Words;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Charge;
+
+/// <summary>Mid-point condensing temperature over outdoor air.</summary>
+internal sealed class CondensingOverAmbientCheck : ICheck
+{
+    public string Id => "charge.condensing-over-ambient";
+
+    public string Phase => Phases.Charge;
+
+    public string Title => "Condensing over ambient";
+
+    public CheckHelp Help { get; } = new(
+        "How far does the refrigerant condense above the outdoor air? It shows a dirty condenser, a weak fan, air in the circuit or too much refrigerant.",
+        "CTOA = T_mid(p_liquid, absolute) − T_outdoor dry bulb; T_mid is the middle of bubble and dew point",
+        "10 to 30 °F by efficiency class: common practice, no source; the maker's range comes first.",
+        "High: clean the condenser, check fan and recirculation, then make the standing test for non-condensables. Low: low charge, low load or cold weather.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        var analysis = context.Get<ChargeAnalysis>();
+        if (analysis.Spoken(OperatingMode.Cooling, r => r.Written is { LiquidPressure: not null, OutdoorDryBulb: not null }) is not { } row)
+            yield break;
+        // What a modulating compressor condenses at says how hard it works, not whether it is right.
+        var judged = analysis.ByWeightOnly is null && !analysis.HasReceiver;
+        var gates = judged ? new ChargeGates(row.Settling, RunningCondition.Of(context, row)) : new ChargeGates(row.Settling);
+        yield return RowDifference.Judge(
+            context, this, row, row.CondensingOverAmbient, judged ? context.Limits.Find(LimitIds.ChargeCondensingOverAmbientRange) : null, "Condensing over ambient", gates,
+            "Clean the condenser, check its fan and that hot air does not come back; then make the standing test for non-condensables.",
+            "See the pattern of both sides: low charge, low load and cold weather look alike here.",
+            unlimited: analysis.ByWeightOnly ?? (analysis.HasReceiver ? "head-pressure control decides where a receiver system condenses" : null));
+    }
+}
+
+/// <summary>Air onto the evaporator over the mid-point evaporating temperature.</summary>
+internal sealed class EvaporatorDifferenceCheck : ICheck
+{
+    public string Id => "charge.evaporator-difference";
+
+    public string Phase => Phases.Charge;
+
+    public string Title => "Evaporator difference";
+
+    public CheckHelp Help { get; } = new(
+        "How far does the refrigerant evaporate below the air that comes onto the coil?",
+        "TD = T_return or box − T_mid(p_vapor, absolute); T_mid is the middle of bubble and dew point",
+        "Comfort cooling 35 ± 5 °F at 400 cfm/ton, walk-in coils 8 to 12 °F, reach-in coils about 20 °F: common practice, no source; the maker's range comes first.",
+        "High: low airflow, dirty filter or coil, frost, low charge or a starved valve. Low: high airflow, overfeeding or a compressor that does not pump.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        var analysis = context.Get<ChargeAnalysis>();
+        if (analysis.Spoken(OperatingMode.Cooling, r => r.Written.VaporPressure is not null && r.EvaporatorAir is not null) is not { } row)
+            yield break;
+        var judged = analysis.ByWeightOnly is null;
+        var gates = judged ? new ChargeGates(row.Settling, RunningCondition.Of(context, row)) : new ChargeGates(row.Settling);
+        yield return RowDifference.Judge(
+            context, this, row, row.EvaporatorDifference, judged ? context.Limits.Find(LimitIds.ChargeEvaporatorDifferenceRange) : null, "The evaporator difference", gates,
+            "Check airflow, filter and coil first, then the pattern of both sides.",
+            "Check the airflow and whether the compressor pumps, then the pattern of both sides.",
+            unlimited: analysis.ByWeightOnly);
+    }
+}
+
+/// <summary>Temperature drop across the liquid-line drier: a drop means pressure is lost in it.</summary>
+internal sealed class DrierDropCheck : ICheck
+{
+    public string Id => "charge.drier-drop";
+
+    public string Phase => Phases.Charge;
+
+    public string Title => "Drop across the drier";
+
+    public CheckHelp Help { get; } = new(
+        "Is the liquid line colder after the drier than before it? Liquid that flashes on the way shows a restricted drier.",
+        "ΔT = T_liquid line − T_after the drier",
+        "3 °F: common practice, no source; the maker's figure comes first.",
+        "Replace the drier. Find out what filled it: an acid or moisture test of the oil tells more than a second drier does.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Get<ChargeAnalysis>().Spoken(OperatingMode.Cooling, r => r.Written is { LiquidLine: not null, LiquidAfterDrier: not null }) is not { } row)
+            yield break;
+        yield return RowDifference.Judge(
+            context, this, row, row.DrierDrop, context.Limits.Find(LimitIds.ChargeDrierDrop), "The drop across the drier", new ChargeGates(row.Settling),
+            "Replace the drier and read again before the charge is touched.", "Swap the two clamps and read again: the line cannot warm up inside a drier.");
+    }
+}

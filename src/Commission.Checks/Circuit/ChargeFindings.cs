@@ -1,0 +1,97 @@
+using System.Collections.Immutable;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
+using Commission.Measurement.Uncertainty;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Circuit;
+
+/// <summary>What the checks of a charge have in common when they put a finding together.</summary>
+internal static class ChargeFindings
+{
+    /// <summary>Names the readings of a number and adds how it came about.</summary>
+    /// <param name="finding">The finding.</param>
+    /// <param name="number">The number.</param>
+    public static FindingBuilder Use(this FindingBuilder finding, RowNumber number)
+    {
+        foreach (var reading in number.Readings)
+            finding.Use(reading);
+        return finding.Add(number.Steps);
+    }
+
+    /// <summary>Names readings without their corrections as steps, because they decide whether and not how much.</summary>
+    /// <param name="finding">The finding.</param>
+    /// <param name="readings">The readings.</param>
+    public static FindingBuilder Name(this FindingBuilder finding, IEnumerable<CorrectedReading> readings)
+    {
+        foreach (var use in readings.SelectMany(r => r.Uses))
+            finding.Use(use);
+        return finding;
+    }
+
+    /// <summary>Adds steps of the trace.</summary>
+    /// <param name="finding">The finding.</param>
+    /// <param name="steps">The steps.</param>
+    public static FindingBuilder Add(this FindingBuilder finding, IEnumerable<TraceStep> steps)
+    {
+        foreach (var step in steps)
+            finding.Step(step);
+        return finding;
+    }
+
+    /// <summary>
+    /// Judges a number and ends the finding. Where U is wider than the tolerance there is no verdict; a pass is conditional for whatever
+    /// the gates found not shown, and for an accuracy nobody states.
+    /// </summary>
+    /// <param name="finding">The finding.</param>
+    /// <param name="context">The job and everything derived from it.</param>
+    /// <param name="y">The number.</param>
+    /// <param name="kind">What it is.</param>
+    /// <param name="limit">The limit.</param>
+    /// <param name="readings">The readings the number rests on.</param>
+    /// <param name="gates">What the judgement rests on besides.</param>
+    /// <param name="sentence">The sentence.</param>
+    /// <param name="next">What to do when it does not pass.</param>
+    public static Finding JudgeCharge(
+        this FindingBuilder finding,
+        CheckContext context,
+        Uncertain y,
+        DisplayKind kind,
+        LimitStatement limit,
+        IEnumerable<CorrectedReading> readings,
+        ChargeGates gates,
+        string sentence,
+        string next)
+    {
+        if (TooCoarse(context, y, kind, limit) is { } coarse)
+            return finding.Measure(y, kind).Show(limit).NotEvaluated(coarse, $"Read again with finer instruments. Largest cause: {y.Budget[0].Cause.Name}.");
+        finding.Judge(y, kind, limit).Say(sentence);
+        gates.ReserveIn(finding);
+        if (Unknown(readings) is { } unknown)
+            finding.Reserve(unknown);
+        if (!finding.Passes)
+            finding.Next(next);
+        return finding.Build();
+    }
+
+    /// <summary>Readings whose accuracy nobody states, as a reservation: their U is too small.</summary>
+    /// <param name="readings">The readings.</param>
+    /// <returns>The reservation, without a full stop; null when all are known.</returns>
+    public static string? Unknown(IEnumerable<CorrectedReading> readings)
+    {
+        var names = readings.Where(r => !r.AccuracyKnown).Select(r => r.Name).Distinct(StringComparer.Ordinal).ToImmutableArray();
+        return names.IsEmpty ? null : $"the accuracy of {string.Join(" and ", names)} is not written, so U is too small";
+    }
+
+    private static string? TooCoarse(CheckContext context, Uncertain y, DisplayKind kind, LimitStatement limit)
+    {
+        if (limit is not { LowerSi: { } lower, UpperSi: { } upper } || y.StandardUncertainty == 0)
+            return null;
+        var least = context.Limits.Find(LimitIds.InstrumentsAdequacyWeak)?.Lower?.Si ?? 1;
+        var half = (upper - lower) / 2;
+        return half < least * y.Expanded
+            ? $"U of {context.Present.Measured(y, kind).ExpandedText} is wider than the tolerance of {context.Present.Text(half, kind)}: no verdict"
+            : null;
+    }
+}

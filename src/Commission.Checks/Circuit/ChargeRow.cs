@@ -1,0 +1,293 @@
+using System.Collections.Immutable;
+using Commission.Checks.Kernel;
+using Commission.Jobs.Model;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Quantities;
+using Commission.Measurement.Uncertainty;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Circuit;
+
+/// <summary>One row of readings on the running system, corrected, with what follows from it. Everything is worked out when it is asked for.</summary>
+internal sealed class ChargeRow
+{
+    private readonly CheckContext context;
+    private readonly ReadingPlaces? places;
+    private readonly CircuitSaturation saturation;
+    private readonly Lazy<SaturationTemperature?> vaporDew;
+    private readonly Lazy<SaturationTemperature?> vaporBubble;
+    private readonly Lazy<SaturationTemperature?> liquidDew;
+    private readonly Lazy<SaturationTemperature?> liquidBubble;
+    private readonly Lazy<CorrectedReading?> returnWetBulb;
+    private readonly Lazy<RowNumber> superheat;
+    private readonly Lazy<RowNumber> subcooling;
+
+    /// <summary>Makes a row.</summary>
+    /// <param name="context">The job and everything derived from it.</param>
+    /// <param name="charging">The charging it belongs to; null for readings taken before any work.</param>
+    /// <param name="written">The readings as written.</param>
+    public ChargeRow(CheckContext context, Charging? charging, Reading written)
+    {
+        this.context = context;
+        Written = written;
+        places = charging?.ReadAt;
+        saturation = context.Get<CircuitSaturation>();
+        Mode = written.Mode?.Value ?? charging?.Mode?.Value ?? OperatingMode.Cooling;
+        Running = written.Running ?? charging?.Running;
+        Speed = written.Speed ?? charging?.Speed;
+        Settling = Settling.Of(context, charging, written, Mode);
+        vaporDew = new(() => VaporPressure is { } p ? saturation.Dew(p) : null);
+        vaporBubble = new(() => VaporPressure is { } p ? saturation.Bubble(p) : null);
+        liquidDew = new(() => LiquidPressure is { } p ? saturation.Dew(p) : null);
+        liquidBubble = new(() => LiquidPressure is { } p ? saturation.Bubble(p) : null);
+        returnWetBulb = new(() => WetBulbReading.Of(context, $"return wet bulb, {Time}", ReadingName.ReturnAir, written.ReturnWetBulb, written.ReturnHumidity, ReturnDryBulb));
+        superheat = new(MakeSuperheat);
+        subcooling = new(MakeSubcooling);
+    }
+
+    /// <summary>The readings as written.</summary>
+    public Reading Written { get; }
+
+    /// <summary>When, as the record prints it.</summary>
+    public string Time => Written.At.Text;
+
+    /// <summary>What the system was doing.</summary>
+    public OperatingMode Mode { get; }
+
+    /// <summary>How the compressor ran; null when the job does not say.</summary>
+    public Given<RunningState>? Running { get; }
+
+    /// <summary>The compressor's speed; null when the job does not say.</summary>
+    public Given<Frequency>? Speed { get; }
+
+    /// <summary>How long after the start or the last change of charge.</summary>
+    public Settling Settling { get; }
+
+    /// <summary>Whether anything of the refrigerant circuit was read, and not only air or current.</summary>
+    public bool HasCircuitReading => Written is { VaporPressure: not null } or { LiquidPressure: not null } or { TrueSuctionPressure: not null } or { DischargePressure: not null }
+        or { VaporLine: not null } or { LiquidLine: not null } or { DischargeLine: not null } or { CompressorSuctionLine: not null } or { EvaporatorOutlet: not null } or { IndoorCoilOutlet: not null };
+
+    /// <summary>Pressure at the vapor service valve, absolute.</summary>
+    public CorrectedReading? VaporPressure => Pressure("vapor pressure", ReadingName.VaporPressure, Written.VaporPressure);
+
+    /// <summary>Pressure at the liquid service valve, absolute.</summary>
+    public CorrectedReading? LiquidPressure => Pressure("liquid pressure", ReadingName.LiquidPressure, Written.LiquidPressure);
+
+    /// <summary>Pressure at the compressor's inlet, absolute.</summary>
+    public CorrectedReading? TrueSuctionPressure => Pressure("true suction pressure", ReadingName.TrueSuctionPressure, Written.TrueSuctionPressure);
+
+    /// <summary>Pressure at the compressor's outlet, absolute.</summary>
+    public CorrectedReading? DischargePressure => Pressure("discharge pressure", ReadingName.DischargePressure, Written.DischargePressure);
+
+    /// <summary>Vapor line at the service valve.</summary>
+    public CorrectedReading? VaporLine => Clamped("vapor line", ReadingName.VaporLine, Written.VaporLine, indoors: places?.VaporLine?.Value == VaporLinePlace.EvaporatorOutlet);
+
+    /// <summary>Liquid line at the service valve.</summary>
+    public CorrectedReading? LiquidLine => Clamped("liquid line", ReadingName.LiquidLine, Written.LiquidLine, indoors: places?.LiquidLine?.Value == LiquidLinePlace.MeteringDevice);
+
+    /// <summary>Liquid line after the drier.</summary>
+    public CorrectedReading? LiquidAfterDrier => Clamped("liquid line after the drier", ReadingName.LiquidAfterDrier, Written.LiquidAfterDrier);
+
+    /// <summary>Discharge line.</summary>
+    public CorrectedReading? DischargeLine => Clamped("discharge line", ReadingName.DischargeLine, Written.DischargeLine);
+
+    /// <summary>Suction line at the compressor.</summary>
+    public CorrectedReading? CompressorSuctionLine => Clamped("suction line at the compressor", ReadingName.CompressorSuctionLine, Written.CompressorSuctionLine);
+
+    /// <summary>Vapor line at the evaporator.</summary>
+    public CorrectedReading? EvaporatorOutlet => Clamped("evaporator outlet", ReadingName.EvaporatorOutlet, Written.EvaporatorOutlet, indoors: true);
+
+    /// <summary>Liquid leaving the indoor coil in heating.</summary>
+    public CorrectedReading? IndoorCoilOutlet => Clamped("indoor coil outlet", ReadingName.IndoorCoilOutlet, Written.IndoorCoilOutlet, indoors: true);
+
+    /// <summary>Outdoor air, dry bulb.</summary>
+    public CorrectedReading? OutdoorDryBulb => Air("outdoor dry bulb", ReadingName.OutdoorAir, Written.OutdoorDryBulb);
+
+    /// <summary>Outdoor air, wet bulb.</summary>
+    public CorrectedReading? OutdoorWetBulb => Air("outdoor wet bulb", ReadingName.OutdoorAir, Written.OutdoorWetBulb);
+
+    /// <summary>Return air, dry bulb.</summary>
+    public CorrectedReading? ReturnDryBulb => Air("return dry bulb", ReadingName.ReturnAir, Written.ReturnDryBulb);
+
+    /// <summary>Return air, wet bulb; from the humidity where that was read instead.</summary>
+    public CorrectedReading? ReturnWetBulb => returnWetBulb.Value;
+
+    /// <summary>Supply air, dry bulb.</summary>
+    public CorrectedReading? SupplyDryBulb => Air("supply dry bulb", ReadingName.SupplyAir, Written.SupplyDryBulb);
+
+    /// <summary>Air in the cold room.</summary>
+    public CorrectedReading? BoxTemperature => Air("box temperature", ReadingName.BoxTemperature, Written.BoxTemperature);
+
+    /// <summary>Air onto the evaporator: the cold room's, else the return air's dry bulb.</summary>
+    public CorrectedReading? EvaporatorAir => BoxTemperature ?? ReturnDryBulb;
+
+    /// <summary>Dew point at the vapor pressure; null without a vapor pressure.</summary>
+    public SaturationTemperature? VaporDew => vaporDew.Value;
+
+    /// <summary>Bubble point at the vapor pressure.</summary>
+    public SaturationTemperature? VaporBubble => vaporBubble.Value;
+
+    /// <summary>Dew point at the liquid pressure.</summary>
+    public SaturationTemperature? LiquidDew => liquidDew.Value;
+
+    /// <summary>Bubble point at the liquid pressure; null without a liquid pressure.</summary>
+    public SaturationTemperature? LiquidBubble => liquidBubble.Value;
+
+    /// <summary>Superheat at the vapor service valve, in cooling.</summary>
+    public RowNumber Superheat => superheat.Value;
+
+    /// <summary>Subcooling at the liquid service valve, in cooling.</summary>
+    public RowNumber Subcooling => subcooling.Value;
+
+    /// <summary>Superheat at the evaporator's outlet.</summary>
+    public RowNumber EvaporatorSuperheat => Superheated("SH_evap", "superheat at the evaporator", EvaporatorOutlet, VaporPressure, VaporDew);
+
+    /// <summary>Superheat at the compressor's inlet.</summary>
+    public RowNumber CompressorSuperheat => TrueSuctionPressure is { } p
+        ? Superheated("SH_comp", "superheat at the compressor", CompressorSuctionLine, p, saturation.Dew(p))
+        : Superheated("SH_comp", "superheat at the compressor", CompressorSuctionLine, VaporPressure, VaporDew);
+
+    /// <summary>Liquid line over outdoor air.</summary>
+    public RowNumber Approach => Difference("ΔT_approach", "approach", "T_liquid − T_outdoor", LiquidLine, OutdoorDryBulb, "liquid line", "outdoor dry bulb");
+
+    /// <summary>Temperature drop across the drier.</summary>
+    public RowNumber DrierDrop => Difference("ΔT_drier", "drop across the drier", "T_liquid − T_after drier", LiquidLine, LiquidAfterDrier, "liquid line", "liquid line after the drier");
+
+    /// <summary>Mid-point condensing temperature over outdoor air.</summary>
+    public RowNumber CondensingOverAmbient => AgainstAir("CTOA", "condensing over ambient", "T_cond,mid − T_outdoor", LiquidPressure, Middle(LiquidDew, LiquidBubble), OutdoorDryBulb, "liquid pressure", "outdoor dry bulb", 1);
+
+    /// <summary>Air onto the evaporator over the mid-point evaporating temperature.</summary>
+    public RowNumber EvaporatorDifference => AgainstAir("TD", "evaporator difference", "T_air − T_evap,mid", VaporPressure, Middle(VaporDew, VaporBubble), EvaporatorAir, "vapor pressure", "return or box temperature", -1);
+
+    /// <summary>The same row from the job's own words: "11:35".</summary>
+    public override string ToString() => Time;
+
+    private CorrectedReading? Pressure(string name, ReadingName reading, Given<StatedPressure>? given) =>
+        given is null ? null : context.Readings.Pressure($"{name}, {Time}", reading, given);
+
+    private CorrectedReading? Air(string name, ReadingName reading, Given<Temperature>? given) =>
+        given is null ? null : context.Readings.Temperature($"{name}, {Time}", reading, given);
+
+    // A clamp reads toward the air around it: the room's indoors, the outdoor air elsewhere.
+    private CorrectedReading? Clamped(string name, ReadingName reading, Given<Temperature>? given, bool indoors = false) =>
+        given is null ? null : context.Readings.Temperature($"{name}, {Time}", reading, given, indoors ? EvaporatorAir : OutdoorDryBulb);
+
+    private RowNumber MakeSuperheat() => Mode == OperatingMode.Heating
+        ? RowNumber.None("in heating the vapor line carries discharge gas")
+        : Superheated("SH", "superheat", VaporLine, VaporPressure, VaporDew);
+
+    private RowNumber Superheated(string symbol, string name, CorrectedReading? line, CorrectedReading? pressure, SaturationTemperature? dew)
+    {
+        if (line is null || pressure is null || dew is null)
+            return RowNumber.None(Missing((line, $"the line temperature for {name}"), (pressure, "the vapor pressure")));
+        if (dew.Value is null)
+            return RowNumber.None(dew.WhyNot!, pressure, line);
+        var value = line.Value - dew.Value;
+        var before = line.AfterZero - dew.AfterZero;
+        return RowNumber.Of(value, before, [pressure, line],
+        [
+            SaturationStep("T_dew", $"dew point at {pressure.Name}", pressure, dew),
+            .. BothStages(symbol, name, "T_line − T_dew", line.AfterZero, dew.AfterZero, line.Value.Value, dew.Value.Value, before, value),
+        ]);
+    }
+
+    private RowNumber MakeSubcooling()
+    {
+        if (Mode == OperatingMode.Heating)
+            return RowNumber.None("in heating the liquid service valve does not show the condenser's outlet");
+        if (LiquidLine is not { } line || LiquidPressure is not { } pressure || LiquidBubble is not { } bubble)
+            return RowNumber.None(Missing((LiquidPressure, "the liquid pressure"), (LiquidLine, "the liquid line")));
+        if (bubble.Value is null)
+            return RowNumber.None(bubble.WhyNot!, pressure, line);
+        var value = bubble.Value - line.Value;
+        var before = bubble.AfterZero - line.AfterZero;
+        return RowNumber.Of(value, before, [pressure, line],
+        [
+            SaturationStep("T_bubble", $"bubble point at {pressure.Name}", pressure, bubble),
+            .. BothStages("SC", "subcooling", "T_bubble − T_line", bubble.AfterZero, line.AfterZero, bubble.Value.Value, line.Value.Value, before, value),
+        ]);
+    }
+
+    private RowNumber Difference(string symbol, string name, string formula, CorrectedReading? first, CorrectedReading? second, string firstWords, string secondWords)
+    {
+        if (first is null || second is null)
+            return RowNumber.None(Missing((first, $"the {firstWords}"), (second, $"the {secondWords}")));
+        var value = first.Value - second.Value;
+        var before = first.AfterZero - second.AfterZero;
+        return RowNumber.Of(value, before, [first, second],
+            [.. BothStages(symbol, name, formula, first.AfterZero, second.AfterZero, first.Value.Value, second.Value.Value, before, value)]);
+    }
+
+    private RowNumber AgainstAir(
+        string symbol, string name, string formula, CorrectedReading? pressure, SaturationTemperature? middle, CorrectedReading? air, string pressureWords, string airWords, int sign)
+    {
+        if (pressure is null || middle is null || air is null)
+            return RowNumber.None(Missing((pressure, $"the {pressureWords}"), (air, $"the {airWords}")));
+        if (middle.Value is null)
+            return RowNumber.None(middle.WhyNot!, pressure, air);
+        var value = sign * (middle.Value - air.Value);
+        var before = sign * (middle.AfterZero - air.AfterZero);
+        var (hot, cold) = sign > 0 ? (middle.AfterZero, air.AfterZero) : (air.AfterZero, middle.AfterZero);
+        var (hotAfter, coldAfter) = sign > 0 ? (middle.Value.Value, air.Value.Value) : (air.Value.Value, middle.Value.Value);
+        return RowNumber.Of(value, before, [pressure, air],
+        [
+            SaturationStep("T_mid", saturation.IsBlend ? $"middle of bubble and dew point at {pressure.Name}" : $"saturation at {pressure.Name}", pressure, middle),
+            .. BothStages(symbol, name, formula, hot, cold, hotAfter, coldAfter, before, value),
+        ]);
+    }
+
+    private static SaturationTemperature? Middle(SaturationTemperature? dew, SaturationTemperature? bubble) =>
+        dew is null || bubble is null ? null : SaturationTemperature.Middle(dew, bubble);
+
+    private TraceStep SaturationStep(string symbol, string name, CorrectedReading pressure, SaturationTemperature temperature)
+    {
+        var present = context.Present;
+        var perPressure = temperature.Slope * present.Units[DisplayKind.PressureDifference].Unit.Factor / present.Units[DisplayKind.TemperatureDifference].Unit.Factor;
+        return new TraceStep(
+            symbol,
+            name,
+            $"{symbol}(p_abs)",
+            string.Create(
+                System.Globalization.CultureInfo.InvariantCulture,
+                $"p_abs = {present.Text(pressure.Value.Value, DisplayKind.AbsolutePressure, 2)}; dT/dp = {perPressure:0.000} {present.Unit(DisplayKind.TemperatureDifference)} per {present.Unit(DisplayKind.PressureDifference)}"),
+            present.Text(temperature.Value!, DisplayKind.Temperature),
+            saturation.Source);
+    }
+
+    private IEnumerable<TraceStep> BothStages(
+        string symbol, string name, string formula, double firstBefore, double secondBefore, double first, double second, double before, Uncertain value)
+    {
+        var present = context.Present;
+        string Two(double kelvin) => present.Text(kelvin, DisplayKind.Temperature, 2);
+        if (double.IsFinite(before))
+        {
+            yield return new TraceStep(
+                symbol + "₀", $"{name} after zero and residual alone", formula, $"{Two(firstBefore)} − {Two(secondBefore)}", present.Text(before, DisplayKind.TemperatureDifference, 2), "definition");
+        }
+
+        yield return new TraceStep(symbol, $"{name} after all corrections", formula, $"{Two(first)} − {Two(second)}", present.Text(value, DisplayKind.TemperatureDifference), "definition");
+    }
+
+    private static string Missing(params (CorrectedReading? Reading, string Words)[] needed)
+    {
+        var missing = needed.Where(n => n.Reading is null).Select(n => n.Words).ToList();
+        return $"{string.Join(" and ", missing)} {(missing.Count > 1 ? "were" : "was")} not read";
+    }
+}
+
+/// <summary>Whether a reading may be judged, by the time since the start and since the last change of charge.</summary>
+internal enum RowStanding
+{
+    /// <summary>Long enough after both.</summary>
+    Settled,
+
+    /// <summary>Too soon after the start or after the last change of charge.</summary>
+    TooEarly,
+
+    /// <summary>Refrigerant was added or removed after it: it does not show the charge that was left.</summary>
+    BeforeChange,
+
+    /// <summary>Neither the start nor a change of charge has a time.</summary>
+    NotKnown,
+}

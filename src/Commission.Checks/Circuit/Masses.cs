@@ -1,0 +1,160 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
+using Commission.Jobs.Model;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Quantities;
+using Commission.Measurement.Uncertainty;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Circuit;
+
+/// <summary>A mass of refrigerant with where it comes from.</summary>
+/// <param name="Value">kg.</param>
+/// <param name="Readings">Readings it rests on.</param>
+/// <param name="Uses">What else of the job it rests on.</param>
+/// <param name="Steps">How it came about.</param>
+internal sealed record MassNumber(Uncertain Value, ImmutableArray<CorrectedReading> Readings, ImmutableArray<ReadingUse> Uses, ImmutableArray<TraceStep> Steps)
+{
+    /// <summary>Names in a finding what the mass rests on, and adds how it came about.</summary>
+    /// <param name="finding">The finding.</param>
+    public void UseIn(FindingBuilder finding)
+    {
+        foreach (var reading in Readings)
+            finding.Use(reading);
+        foreach (var use in Uses)
+            finding.Use(use);
+        finding.Add(Steps);
+    }
+}
+
+/// <summary>One mass that went over a scale or was written down.</summary>
+/// <param name="Value">kg, positive.</param>
+/// <param name="Text">How it stands in a sum.</param>
+/// <param name="Readings">Readings it rests on.</param>
+/// <param name="Steps">How it came about.</param>
+internal sealed record MassPart(Uncertain Value, string Text, ImmutableArray<CorrectedReading> Readings, ImmutableArray<TraceStep> Steps)
+{
+    /// <summary>What left a cylinder that stood on the scale.</summary>
+    /// <param name="context">The job and everything derived from it.</param>
+    /// <param name="weighing">The cylinder before and after.</param>
+    /// <param name="cylinder">Which cylinder; empty when there is one.</param>
+    /// <param name="with">The scale the phase names.</param>
+    public static MassPart Weighed(CheckContext context, ScaleReading weighing, string cylinder, ImmutableArray<Given<string>> with)
+    {
+        var suffix = cylinder.Length == 0 ? "" : $", {cylinder}";
+        var before = context.Readings.Plain($"scale before{suffix}", ReadingName.Charge, weighing.Before, DisplayKind.Mass, with);
+        var after = context.Readings.Plain($"scale after{suffix}", ReadingName.Charge, weighing.After, DisplayKind.Mass, with);
+        var net = before.Value - after.Value + context.Get<ScaleLinearity>().Of(weighing, with);
+        var step = new TraceStep(
+            "m", $"out of the cylinder{suffix}", "before − after; the zero of the scale cancels, its accuracy counts once for the difference",
+            $"{weighing.Before.Text} − {weighing.After.Text}", context.Present.Text(net, DisplayKind.Mass), "definition");
+        return new MassPart(net, context.Present.Text(net.Value, DisplayKind.Mass), [before, after], [step]);
+    }
+
+    /// <summary>A mass as written.</summary>
+    /// <param name="context">The job and everything derived from it.</param>
+    /// <param name="name">What it is.</param>
+    /// <param name="given">The mass.</param>
+    /// <param name="with">The scale the phase names.</param>
+    public static MassPart AsWritten(CheckContext context, string name, Given<Mass> given, ImmutableArray<Given<string>> with)
+    {
+        var reading = context.Readings.Plain(name, ReadingName.Charge, given, DisplayKind.Mass, with);
+        return new MassPart(reading.Value, given.Text, [reading], []);
+    }
+
+    // The accuracy of a scale bounds its slope and linearity too, which a difference does not take out: the whole bound counts once, and is one
+    // cause for all that went over that scale.
+    private sealed class ScaleLinearity : IAnalysis<ScaleLinearity>
+    {
+        private readonly CheckContext _context;
+        private readonly Dictionary<string, RootCause> _causes = new(StringComparer.Ordinal);
+
+        private ScaleLinearity(CheckContext context) => _context = context;
+
+        public static ScaleLinearity Create(CheckContext context) => new(context);
+
+        public Uncertain Of(ScaleReading weighing, ImmutableArray<Given<string>> with)
+        {
+            if (weighing.Before.Stated is not null || _context.Get<InstrumentKit>().For(ReadingName.Charge, with) is not { } scale || scale.HalfWidth(weighing.Before.Value.Si) is not { } half)
+                return Uncertain.Exact(0);
+            if (!_causes.TryGetValue(scale.Id, out var cause))
+                _causes[scale.Id] = cause = _context.Causes.Enter(RootCause.FromHalfWidth($"{scale.Id}: slope and linearity", "the whole accuracy of the scale, for a difference", half), DisplayKind.Mass);
+            return _context.Scope.Reading(0, 1.0 * cause);
+        }
+    }
+}
+
+/// <summary>Adds up what went through scales and hoses.</summary>
+internal sealed class MassSum
+{
+    private readonly CheckContext context;
+    private readonly List<Uncertain> terms = [];
+    private readonly List<string> words = [];
+    private readonly ImmutableArray<CorrectedReading>.Builder readings = ImmutableArray.CreateBuilder<CorrectedReading>();
+    private readonly ImmutableArray<ReadingUse>.Builder uses = ImmutableArray.CreateBuilder<ReadingUse>();
+    private readonly ImmutableArray<TraceStep>.Builder steps = ImmutableArray.CreateBuilder<TraceStep>();
+
+    /// <summary>An empty sum.</summary>
+    /// <param name="context">The job and everything derived from it.</param>
+    public MassSum(CheckContext context) => this.context = context;
+
+    /// <summary>Whether nothing was added yet.</summary>
+    public bool IsEmpty => terms.Count == 0;
+
+    /// <summary>Adds a part.</summary>
+    /// <param name="part">The part.</param>
+    /// <param name="sign">Plus one for what went in, minus one for what came out.</param>
+    public void Add(MassPart part, int sign)
+    {
+        readings.AddRange(part.Readings);
+        steps.AddRange(part.Steps);
+        Take(sign > 0 ? part.Value : -1 * part.Value, sign > 0 ? part.Text : $"−{part.Text}");
+    }
+
+    /// <summary>What stayed in the hoses.</summary>
+    /// <param name="left">The mass as written; null takes none, with its doubt.</param>
+    /// <param name="hoses">Number of hoses; null takes one.</param>
+    public void Hoses(Given<Mass>? left, Given<int>? hoses)
+    {
+        if (hoses is not null)
+            uses.Add(hoses.Use("hoses"));
+        var count = Math.Max(hoses?.Value ?? 1, left is null ? 0 : 1);
+        var causes = new List<RootTerm>();
+        if (left?.Stated is { } stated)
+        {
+            causes.Add(context.Causes.Enter(
+                Written.AsStated("left in hoses", stated, "mass"), DisplayKind.Mass));
+        }
+        else
+        {
+            for (var i = 0; i < count; i++)
+            {
+                causes.Add(context.Causes.Enter(
+                    RootCause.FromHalfWidth(count == 1 ? "left in the hose" : string.Create(CultureInfo.InvariantCulture, $"left in hose {i + 1}"), "for each hose, common practice", context.Assume(LimitIds.AssumptionHoseCharge)), DisplayKind.Mass));
+            }
+        }
+
+        if (left is not null)
+            uses.Add(left.Use("left in hoses"));
+        Take(-1 * context.Scope.Reading(left?.Value.Si ?? 0, [.. causes]), left is null ? "0 (left in hoses: not written)" : $"−{left.Text} (left in hoses)");
+    }
+
+    /// <summary>The sum.</summary>
+    /// <param name="symbol">Its symbol.</param>
+    /// <param name="name">What it is.</param>
+    public MassNumber Sum(string symbol, string name)
+    {
+        var total = terms.Aggregate((a, b) => a + b);
+        steps.Add(new TraceStep(symbol, name, "added − removed − left in hoses", string.Join(" + ", words), context.Present.Text(total, DisplayKind.Mass), "definition"));
+        return new MassNumber(total, readings.ToImmutable(), uses.ToImmutable(), steps.ToImmutable());
+    }
+
+    private void Take(Uncertain term, string text)
+    {
+        terms.Add(term);
+        words.Add(text);
+    }
+}

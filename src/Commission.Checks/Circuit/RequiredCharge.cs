@@ -1,0 +1,151 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Commission.Checks.Formulas;
+using Commission.Checks.Kernel;
+using Commission.Jobs.Model;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Quantities;
+using Commission.Measurement.Uncertainty;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Circuit;
+
+/// <summary>The charge that the maker's figures ask for: factory charge, and the adjustment for lines and extras.</summary>
+internal sealed record RequiredCharge
+{
+    private RequiredCharge()
+    {
+    }
+
+    /// <summary>Adjustment beyond the factory charge, kg; negative when refrigerant has to be recovered. Null when it cannot be worked out.</summary>
+    public MassNumber? Adjustment { get; private init; }
+
+    /// <summary>Why there is no adjustment, without a full stop; null when there is one.</summary>
+    public string? WhyNot { get; private init; }
+
+    /// <summary>What to write so that there is one; null when there is one.</summary>
+    public string? Todo { get; private init; }
+
+    /// <summary>Where the figures are from.</summary>
+    public string Source { get; private init; } = "";
+
+    /// <summary>Works it out.</summary>
+    /// <param name="context">The job and everything derived from it.</param>
+    public static RequiredCharge Of(CheckContext context)
+    {
+        var equipment = context.Job.Equipment;
+        var charging = context.Job.Charging;
+        var uses = ImmutableArray.CreateBuilder<ReadingUse>();
+        var steps = ImmutableArray.CreateBuilder<TraceStep>();
+        var sources = new List<string>();
+        var terms = new List<Uncertain>();
+        if (charging?.LineAdjustment is { } adjustment)
+        {
+            sources.Add(adjustment.From.Value);
+            if (Lines(context, adjustment, uses, steps) is not { } lines)
+                return new RequiredCharge { WhyNot = "the line adjustment needs the length of the liquid line and the length the factory charge covers", Todo = "Write the liquid line's length and covered by factory charge, or the length the figure counts for." };
+            terms.Add(lines);
+        }
+        else if (NeedsFigure(equipment, charging, uses) is { } why)
+        {
+            return new RequiredCharge { WhyNot = why, Todo = "Write the maker's figure for longer lines with its page." };
+        }
+
+        foreach (var extra in charging?.Extra ?? [])
+        {
+            if (Extra(context, extra, uses, steps) is not { } mass)
+                return new RequiredCharge { WhyNot = $"the extra {extra.What?.Value ?? "adjustment"} has neither a mass nor a figure with its length", Todo = "Write its mass, or its figure and length." };
+            if (extra.From is { } from)
+                sources.Add(from.Value);
+            terms.Add(mass);
+        }
+
+        var sum = terms.Count == 0 ? Uncertain.Exact(0) : terms.Aggregate((a, b) => a + b);
+        if (terms.Count != 1)
+            steps.Add(new TraceStep("m_adj", "adjustment", "lines + extras", terms.Count == 0 ? "no longer line and no extra" : string.Join(" + ", terms.Select(t => context.Present.Text(t.Value, DisplayKind.Mass))), context.Present.Text(sum, DisplayKind.Mass), "definition"));
+        return new RequiredCharge
+        {
+            Adjustment = new MassNumber(sum, [], uses.ToImmutable(), steps.ToImmutable()),
+            Source = sources.Count == 0 ? "factory charge, no adjustment" : string.Join("; ", sources.Distinct(StringComparer.Ordinal)),
+        };
+    }
+
+    private static Uncertain? Lines(CheckContext context, LineAdjustment adjustment, ImmutableArray<ReadingUse>.Builder uses, ImmutableArray<TraceStep>.Builder steps)
+    {
+        uses.Add(adjustment.Figure.Use("line adjustment"));
+        var perMetre = adjustment.Figure.Value.Si;
+        Uncertain length;
+        Uncertain covered;
+        string text;
+        if (adjustment.Length is { } counted)
+        {
+            length = Measured(context, "length the figure counts for", counted, uses);
+            covered = Uncertain.Exact(0);
+            text = counted.Text;
+        }
+        else
+        {
+            var runs = context.Job.Equipment.Piping;
+            if (runs.IsEmpty || runs.Any(r => r.Liquid is null) || runs.All(r => r.CoveredByFactoryCharge is null))
+                return null;
+            length = runs.Select(r => Measured(context, Named("liquid line", r), r.Liquid!.Length, uses)).Aggregate((a, b) => a + b);
+            var allowances = runs.Where(r => r.CoveredByFactoryCharge is not null).ToList();
+            covered = Uncertain.Exact(allowances.Sum(r => r.CoveredByFactoryCharge!.Value.Si));
+            foreach (var run in allowances)
+                uses.Add(run.CoveredByFactoryCharge!.Use(Named("covered by factory charge", run)));
+            text = $"({string.Join(" + ", runs.Select(r => r.Liquid!.Length.Text))} − {string.Join(" − ", allowances.Select(r => r.CoveredByFactoryCharge!.Text))})";
+        }
+
+        var mass = Uncertain.WithPartials(
+            LineCharge.Adjustment(perMetre, length.Value, LineCharge.Allowance(perMetre, covered.Value)), (length, perMetre), (covered, -perMetre));
+        steps.Add(new TraceStep("m_line", "adjustment for the lines", "figure × (length − length covered)", $"{adjustment.Figure.Text} × {text}", context.Present.Text(mass, DisplayKind.Mass), adjustment.From.Value));
+        return mass;
+    }
+
+    private static Uncertain? Extra(CheckContext context, ChargeExtra extra, ImmutableArray<ReadingUse>.Builder uses, ImmutableArray<TraceStep>.Builder steps)
+    {
+        var name = extra.What?.Value ?? (extra.Line is { } line ? $"{line.Text} line" : "extra");
+        if (extra.Mass is { } mass)
+        {
+            uses.Add(mass.Use(name));
+            steps.Add(new TraceStep("m_extra", name, "as the maker gives it", mass.Text, mass.Text, extra.From?.Value ?? ""));
+            return Uncertain.Exact(mass.Value.Si);
+        }
+
+        if (extra is not { Figure: { } figure, Length: { } length })
+            return null;
+        uses.Add(figure.Use($"{name}: figure"));
+        var value = figure.Value.Si * Measured(context, $"{name}: length", length, uses);
+        steps.Add(new TraceStep("m_extra", name, "figure × length", $"{figure.Text} × {length.Text}", context.Present.Text(value, DisplayKind.Mass), extra.From?.Value ?? ""));
+        return value;
+    }
+
+    // Without a figure the charge is the factory's only where the lines are no longer than it covers, or where there are none.
+    private static string? NeedsFigure(Equipment equipment, Charging? charging, ImmutableArray<ReadingUse>.Builder uses)
+    {
+        if (equipment.System.Value == SystemKind.Packaged || charging?.Extra.IsEmpty == false)
+            return null;
+        var runs = equipment.Piping.Where(r => r.Liquid is not null).ToList();
+        if (runs.Count == 0)
+            return "neither the lines nor the maker's figure for longer lines are written";
+        foreach (var run in runs)
+        {
+            uses.Add(run.Liquid!.Length.Use(Named("liquid line", run)));
+            if (run.CoveredByFactoryCharge is { } covered)
+                uses.Add(covered.Use(Named("covered by factory charge", run)));
+        }
+
+        var length = runs.Sum(r => r.Liquid!.Length.Value.Si);
+        var allowance = runs.Sum(r => r.CoveredByFactoryCharge?.Value.Si ?? 0);
+        return length > allowance ? "the lines are longer than the factory charge covers, and the maker's figure for that is not written" : null;
+    }
+
+    private static Uncertain Measured(CheckContext context, string name, Given<Length> given, ImmutableArray<ReadingUse>.Builder uses)
+    {
+        uses.Add(given.Use(name));
+        return Written.Value(context, name, given, DisplayKind.Length);
+    }
+
+    private static string Named(string what, PipingRun run) => run.To is { } to ? $"{what} to {to.Value}" : what;
+}

@@ -1,0 +1,281 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Commission.Checks.Kernel;
+using Commission.Jobs.Model;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Quantities;
+using Commission.Measurement.Uncertainty;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Circuit;
+
+/// <summary>
+/// What the scale says went into the circuit, and what the circuit holds. Like is compared with like: a unit that came charged needs only
+/// the adjustment for its lines, an empty one needs the whole charge.
+/// </summary>
+internal sealed class WeighedCharge : IAnalysis<WeighedCharge>
+{
+    private readonly CheckContext context;
+    private readonly Charging? charging;
+
+    private WeighedCharge(CheckContext context)
+    {
+        this.context = context;
+        charging = context.Job.Charging;
+        Put = charging is null ? null : MakePut(charging);
+        Required = RequiredCharge.Of(context);
+        (Total, WhyNoTotal) = MakeTotal();
+    }
+
+    /// <summary>Refrigerant put into the circuit: added less removed less left in hoses, kg; negative when more was taken out. Null when nothing says.</summary>
+    public MassNumber? Put { get; }
+
+    /// <summary>What the maker's figures ask for.</summary>
+    public RequiredCharge Required { get; }
+
+    /// <summary>What the circuit holds, kg; null when that cannot be known.</summary>
+    public MassNumber? Total { get; }
+
+    /// <summary>Why the total cannot be known, without a full stop; null when it is known.</summary>
+    public string? WhyNoTotal { get; }
+
+    /// <summary>Whether the scale saw the whole charge: the unit came empty or with nitrogen.</summary>
+    public bool SawWholeCharge => charging?.UnitArrived?.Value is ArrivalCharge.NitrogenHoldingCharge or ArrivalCharge.RecoveredAndEvacuated;
+
+    /// <summary>Whether the unit came with its factory charge.</summary>
+    public bool CameCharged => charging?.UnitArrived?.Value == ArrivalCharge.Charged;
+
+    /// <inheritdoc/>
+    public static WeighedCharge Create(CheckContext context) => new(context);
+
+    private MassNumber? MakePut(Charging job)
+    {
+        var parts = new MassSum(context);
+        foreach (var movement in context.Get<RefrigerantLedger>().Charging.OrderByDescending(m => m.Sign))
+            parts.Add(movement.Part, movement.Sign);
+        if (parts.IsEmpty)
+            return null;
+        parts.Hoses(job.LeftInHoses, job.Hoses);
+        return parts.Sum("m_put", "refrigerant put into the circuit");
+    }
+
+    private (MassNumber? Total, string? WhyNot) MakeTotal()
+    {
+        if (charging is null)
+            return (null, "nothing about the charging is written");
+        if (charging.UnitArrived is not { } arrived)
+            return (null, "it is not written how the unit arrived: charged, with nitrogen, or evacuated");
+        if (arrived.Value == ArrivalCharge.Unknown)
+            return (null, "nobody knows what the unit held when it arrived");
+        if (SawWholeCharge)
+            return Put is { } all ? (all with { Uses = [.. all.Uses, arrived.Use("unit arrived")] }, null) : (null, "no scale reading and no mass added is written");
+        if (context.Job.Equipment.Nameplate?.FactoryCharge is not { } factory)
+            return (null, "the factory charge is not written");
+        var part = Uncertain.Exact(factory.Value.Si);
+        var value = Put is { } put ? part + put.Value : part;
+        var present = context.Present;
+        var step = new TraceStep(
+            "m_total", "total charge", "factory charge + put in",
+            $"{factory.Text} + {(Put is null ? "nothing" : present.Text(Put.Value.Value, DisplayKind.Mass))}", present.Text(value, DisplayKind.Mass), "definition");
+        return (new MassNumber(value, Put?.Readings ?? [], [.. Put?.Uses ?? [], factory.Use("factory charge"), arrived.Use("unit arrived")], [.. Put?.Steps ?? [], step]), null);
+    }
+}
+
+/// <summary>Every movement of refrigerant a job tells of, and what its cylinders say of the same.</summary>
+internal sealed class RefrigerantLedger : IAnalysis<RefrigerantLedger>
+{
+    private readonly CheckContext context;
+
+    private RefrigerantLedger(CheckContext context)
+    {
+        this.context = context;
+        Charging = [.. Charged()];
+        Movements = [.. Charging.Select(m => m.AsMovement(context)), .. Recovered()];
+    }
+
+    /// <summary>
+    /// What went in and was taken off again while charging: the scale speaks before a mass that was written, and a mass for the whole before
+    /// the masses of single events.
+    /// </summary>
+    public ImmutableArray<ChargeMovement> Charging { get; }
+
+    /// <summary>The movements: charged, taken off again, recovered.</summary>
+    public ImmutableArray<Movement> Movements { get; }
+
+    /// <summary>What went in less what came out, kg; null when a movement was not weighed or there is none.</summary>
+    public Uncertain? Net => Movements.IsEmpty || Movements.Any(m => m.Mass is null)
+        ? null
+        : Movements.Select(m => m.Sign * m.Mass!.Value).Aggregate((a, b) => a + b);
+
+    /// <inheritdoc/>
+    public static RefrigerantLedger Create(CheckContext context) => new(context);
+
+    /// <summary>The described cylinder a movement used: by its name, or the only one there is.</summary>
+    /// <param name="movement">The movement.</param>
+    public Cylinder? CylinderOf(Movement movement) => movement.Cylinder is { } id
+        ? context.Job.Cylinders.FirstOrDefault(c => string.Equals(c.Id.Value, id, StringComparison.Ordinal))
+        : context.Job.Cylinders.Length == 1 && Movements.Length == 1 ? context.Job.Cylinders[0] : null;
+
+    /// <summary>What left a cylinder by its own gross masses, kg; null when they are not written.</summary>
+    /// <param name="cylinder">The cylinder.</param>
+    public MassNumber? LeftBy(Cylinder cylinder)
+    {
+        if (cylinder is not { Before: { } before, After: { } after })
+            return null;
+        var name = cylinder.Id.Value;
+        var first = context.Readings.Plain($"{name}: before", ReadingName.Charge, before, DisplayKind.Mass);
+        var second = context.Readings.Plain($"{name}: after", ReadingName.Charge, after, DisplayKind.Mass);
+        var value = first.Value - second.Value;
+        return new MassNumber(value, [first, second], [], [new TraceStep("Δm", $"out of {name}", "before − after", $"{before.Text} − {after.Text}", context.Present.Text(value, DisplayKind.Mass), "definition")]);
+    }
+
+    private IEnumerable<ChargeMovement> Charged()
+    {
+        if (context.Job.Charging is not { } charging)
+            yield break;
+        for (var i = 0; i < charging.Scale.Length; i++)
+        {
+            var weighing = charging.Scale[i];
+            var cylinder = charging.Scale.Length == 1 ? "" : weighing.Cylinder?.Value ?? string.Create(CultureInfo.InvariantCulture, $"cylinder {i + 1}");
+            yield return new ChargeMovement(1, MassPart.Weighed(context, weighing, cylinder, charging.With), weighing, weighing.At?.Text ?? "");
+        }
+
+        if (charging.Scale.IsEmpty && charging.Added is { } added)
+            yield return AsWritten(1, "refrigerant added", added, "");
+        if (charging.Removed is { } removed)
+            yield return AsWritten(-1, "refrigerant removed", removed, "");
+        foreach (var change in charging.Scale.IsEmpty ? charging.Events : [])
+        {
+            if (change.Added is { } more && charging.Added is null)
+                yield return AsWritten(1, $"refrigerant added at {change.At.Text}", more, change.At.Text);
+            if (change.Removed is { } less && charging.Removed is null)
+                yield return AsWritten(-1, $"refrigerant removed at {change.At.Text}", less, change.At.Text);
+        }
+
+        ChargeMovement AsWritten(int sign, string name, Given<Mass> given, string time) =>
+            new(sign, MassPart.AsWritten(context, name, given, charging.With), null, time);
+    }
+
+    private IEnumerable<Movement> Recovered()
+    {
+        if (context.Job.Recovery is not { } recovery)
+        {
+            if (context.Job.AsFound?.ChargeRecovered is { } found)
+                yield return new Movement("recovered", -1, null, Written("charge recovered", found, []));
+            yield break;
+        }
+
+        var cylinder = recovery.Cylinder?.Value ?? recovery.Scale?.Cylinder?.Value;
+        var time = recovery.At?.Text ?? "";
+        if (recovery.Scale is { } scale)
+        {
+            var before = context.Readings.Plain("recovery cylinder before", ReadingName.Charge, scale.Before, DisplayKind.Mass, recovery.With);
+            var after = context.Readings.Plain("recovery cylinder after", ReadingName.Charge, scale.After, DisplayKind.Mass, recovery.With);
+            var value = after.Value - before.Value;
+            var step = new TraceStep("m_rec", "recovered", "after − before", $"{scale.After.Text} − {scale.Before.Text}", context.Present.Text(value, DisplayKind.Mass), "definition");
+            yield return new Movement("recovered", -1, cylinder, new MassNumber(value, [before, after], [], [step]), scale.Before.Text, scale.After.Text, time);
+        }
+        else if ((recovery.Mass ?? context.Job.AsFound?.ChargeRecovered) is { } mass)
+        {
+            yield return new Movement("recovered", -1, cylinder, Written("mass recovered", mass, recovery.With), Time: time);
+        }
+        else
+        {
+            yield return new Movement("recovered", -1, cylinder, null, Time: time);
+        }
+    }
+
+    private MassNumber Written(string name, Given<Measurement.Quantities.Mass> given, ImmutableArray<Given<string>> with)
+    {
+        var reading = context.Readings.Plain(name, ReadingName.Charge, given, DisplayKind.Mass, with);
+        return new MassNumber(reading.Value, [reading], [], []);
+    }
+}
+
+/// <summary>Refrigerant that went in or was taken off again while charging.</summary>
+/// <param name="Sign">Plus one into the circuit, minus one out of it.</param>
+/// <param name="Part">The mass.</param>
+/// <param name="Weighing">The cylinder on the scale; null when the mass was only written.</param>
+/// <param name="Time">When, as written; empty when the job does not say.</param>
+internal sealed record ChargeMovement(int Sign, MassPart Part, ScaleReading? Weighing, string Time)
+{
+    /// <summary>The same as a line of the ledger.</summary>
+    /// <param name="context">The job and everything derived from it.</param>
+    public Movement AsMovement(CheckContext context)
+    {
+        if (Weighing is null)
+            return new Movement(Sign > 0 ? "charged" : "taken off", Sign, null, new MassNumber(Part.Value, Part.Readings, [], []), Time: Time);
+        var sum = new MassSum(context);
+        sum.Add(Part, 1);
+        return new Movement("charged", Sign, Weighing.Cylinder?.Value, sum.Sum("m", "charged"), Weighing.Before.Text, Weighing.After.Text, Time);
+    }
+}
+
+/// <summary>Refrigerant that went into the circuit or came out of it.</summary>
+/// <param name="Name">What it was: <c>charged</c>, <c>recovered</c>.</param>
+/// <param name="Sign">Plus one into the circuit, minus one out of it.</param>
+/// <param name="Cylinder">The cylinder it came from or went to; null when the job does not say.</param>
+/// <param name="Mass">How much, kg, never negative by itself; null when it was not weighed.</param>
+/// <param name="Before">What the scale showed before, as written; empty when there is none.</param>
+/// <param name="After">What it showed after.</param>
+/// <param name="Time">When, as written; empty when the job does not say.</param>
+internal sealed record Movement(string Name, int Sign, string? Cylinder, MassNumber? Mass, string Before = "", string After = "", string Time = "");
+
+/// <summary>
+/// The refrigerant in the circuit, for whatever follows from its mass: by weight where the job weighed it, else what the unit's label or
+/// plate says. Rooms, carbon-dioxide equivalent, leak-check duties and the level of recovery all ask here.
+/// </summary>
+internal sealed class CircuitCharge : IAnalysis<CircuitCharge>
+{
+    private CircuitCharge(MassNumber? total, string? whyNot, bool isWeighed, MassNumber? full)
+    {
+        Total = total;
+        WhyNot = whyNot;
+        IsWeighed = isWeighed;
+        Full = full;
+    }
+
+    /// <summary>What the circuit holds after the work, kg; null when that cannot be known.</summary>
+    public MassNumber? Total { get; }
+
+    /// <summary>Why the total cannot be known, without a full stop; null when it is known.</summary>
+    public string? WhyNot { get; }
+
+    /// <summary>Whether the total follows from scales, and is not only written on the unit.</summary>
+    public bool IsWeighed { get; }
+
+    /// <summary>The normal full charge of the circuit, kg: by the label, else by weight, else the nameplate's factory charge, else what was recovered. Null when nothing says.</summary>
+    public MassNumber? Full { get; }
+
+    /// <inheritdoc/>
+    public static CircuitCharge Create(CheckContext context)
+    {
+        var job = context.Job;
+        var weighed = context.Get<WeighedCharge>();
+        var labelled = job.Label?.Total is { } label ? AsWritten(context, "total on the label", label) : null;
+        var factory = job.Equipment.Nameplate?.FactoryCharge is { } plate ? AsWritten(context, "factory charge", plate) : null;
+        var recovered = job.Recovery?.Mass is { } mass ? AsWritten(context, "mass recovered", mass)
+            : job.AsFound?.ChargeRecovered is { } found ? AsWritten(context, "charge recovered", found) : null;
+        var full = labelled ?? weighed.Total ?? factory ?? recovered;
+        if (job.Identity.Work.Value == WorkKind.Decommissioning)
+            return new CircuitCharge(null, "the circuit was emptied", isWeighed: false, full);
+        if (weighed.Total is { } total)
+            return new CircuitCharge(total, null, isWeighed: true, full);
+        if (labelled is not null)
+            return new CircuitCharge(labelled, null, isWeighed: false, full);
+
+        // Where nothing was opened and nothing weighed in, the unit holds what its maker put in.
+        var untouched = weighed.Put is null && job.Charging?.UnitArrived is null
+            && (job.Identity.Work.Value == WorkKind.SeasonalCheck || (job.Identity.Work.Value == WorkKind.NewInstallation && job.Equipment.System.Value == SystemKind.Packaged));
+        return untouched && factory is not null
+            ? new CircuitCharge(factory, null, isWeighed: false, full)
+            : new CircuitCharge(null, weighed.WhyNoTotal ?? "the total charge is not written", isWeighed: false, full);
+    }
+
+    private static MassNumber AsWritten(CheckContext context, string name, Given<Mass> given) => new(
+        Written.Value(context, name, given, DisplayKind.Mass),
+        [],
+        [given.Use(name)],
+        [new TraceStep("m", name, "as written", given.Text, given.Text, "")]);
+}

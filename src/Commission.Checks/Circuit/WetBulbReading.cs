@@ -1,0 +1,93 @@
+using System.Globalization;
+using Commission.Checks.Kernel;
+using Commission.Fluids.Air;
+using Commission.Jobs.Model;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Quantities;
+using Commission.Measurement.Uncertainty;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Circuit;
+
+/// <summary>A wet bulb as it was read, or worked out from relative humidity, dry bulb and the site's pressure.</summary>
+internal static class WetBulbReading
+{
+    /// <summary>The wet bulb.</summary>
+    /// <param name="context">The job and everything derived from it.</param>
+    /// <param name="name">What it is, with its time.</param>
+    /// <param name="reading">Which air it is.</param>
+    /// <param name="wetBulb">The wet bulb, where it was read.</param>
+    /// <param name="humidity">The relative humidity, where it was read.</param>
+    /// <param name="dryBulb">The dry bulb beside it.</param>
+    /// <returns>The wet bulb; null when neither was read, or the air they describe does not exist.</returns>
+    public static CorrectedReading? Of(
+        CheckContext context, string name, ReadingName reading, Given<Temperature>? wetBulb, Given<Ratio>? humidity, CorrectedReading? dryBulb)
+    {
+        if (wetBulb is not null)
+            return context.Readings.Temperature(name, reading, wetBulb);
+        if (humidity is null || dryBulb is null)
+            return null;
+        var atmosphere = context.Get<SiteAtmosphere>();
+        var moisture = Humidity(context, name.Replace("wet bulb", "relative humidity", StringComparison.Ordinal), reading, humidity);
+        static double WetBulb(double t, double rh, double p) =>
+            MoistAir.FromRelativeHumidity(t, rh, p) is { Ok: true, Value: var air } ? air.WetBulb : double.NaN;
+        var value = Uncertain.Apply(WetBulb, dryBulb.Value, moisture.Value, atmosphere.Value);
+        if (!double.IsFinite(value.Value) || !double.IsFinite(value.StandardUncertainty))
+            return null;
+        var present = context.Present;
+        return new CorrectedReading
+        {
+            Name = name,
+            Value = value,
+            AfterZero = WetBulb(dryBulb.AfterZero, moisture.AfterZero, atmosphere.Value.Value),
+            Uses = [.. dryBulb.Uses, .. moisture.Uses, .. atmosphere.Uses],
+            Steps =
+            [
+                .. dryBulb.Steps,
+                atmosphere.Step,
+                new TraceStep(
+                    "T_wb", name, "thermodynamic wet bulb of moist air at T, φ, p_atm",
+                    $"{present.Text(dryBulb.Value.Value, DisplayKind.Temperature)}, {present.Text(moisture.Value.Value, DisplayKind.Percentage)}, {present.Text(atmosphere.Value.Value, DisplayKind.AbsolutePressure)}",
+                    present.Text(value, DisplayKind.Temperature), "ASHRAE Handbook — Fundamentals, chapter 1, SI relations (from memory)"),
+            ],
+            Instrument = moisture.Instrument,
+            AccuracyKnown = dryBulb.AccuracyKnown && moisture.AccuracyKnown,
+        };
+    }
+
+    // A psychrometer's accuracy is that of its temperatures; its humidity has a statement of its own.
+    private static CorrectedReading Humidity(CheckContext context, string name, ReadingName reading, Given<Ratio> given)
+    {
+        var instrument = context.Get<InstrumentKit>().For(reading, []);
+        var terms = new List<RootTerm>();
+        var known = true;
+        if (given.Stated is { } stated)
+        {
+            terms.Add(context.Causes.Enter(
+                Written.AsStated(name, stated),
+                DisplayKind.Percentage));
+        }
+        else
+        {
+            var accuracy = (instrument?.Described.HumidityAccuracy ?? (instrument?.Described.Kind.Value == InstrumentKind.Hygrometer ? instrument.Described.Accuracy : null))?.Value;
+            var unit = context.Present.Units[DisplayKind.Percentage].Unit;
+            if (accuracy?.HalfWidthAt(given.Value.Si / unit.Factor, unit, 1) is { } half)
+                terms.Add(half * accuracy.ToRootCause($"{instrument!.Id}: humidity", $"maker's statement, {accuracy.Canonical}"));
+            else
+                known = false;
+            if (given.Step is { } step and > 0)
+                terms.Add(context.Causes.Enter(RootCause.FromResolution($"{name}: resolution", "smallest step of the indication", step), DisplayKind.Percentage));
+        }
+
+        return new CorrectedReading
+        {
+            Name = name,
+            Value = context.Scope.Reading(given.Value.Si, [.. terms]),
+            AfterZero = given.Value.Si,
+            Uses = [given.Use(name, instrument?.Id)],
+            Instrument = instrument?.Id,
+            AccuracyKnown = known,
+        };
+    }
+}

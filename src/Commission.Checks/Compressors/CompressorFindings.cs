@@ -1,0 +1,102 @@
+using Commission.Checks.Circuit;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Uncertainty;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Compressors;
+
+/// <summary>What the checks of the compressor have in common.</summary>
+internal static class CompressorFindings
+{
+    /// <summary>The row a check speaks of, in cooling and in heating.</summary>
+    /// <param name="context">The job and everything derived from it.</param>
+    /// <param name="has">Whether a row has the readings.</param>
+    public static IEnumerable<ChargeRow> Rows(CheckContext context, Func<ChargeRow, bool> has)
+    {
+        var analysis = context.Get<ChargeAnalysis>();
+        return new[] { analysis.Spoken(OperatingMode.Cooling, has), analysis.Spoken(OperatingMode.Heating, has) }.OfType<ChargeRow>();
+    }
+
+    /// <summary>
+    /// Judges a number that has to be at least something and ends the finding. Below a figure of the maker or of a named pack it fails; below
+    /// common practice, which says what is suspected and not what is wrong, it passes with a reservation.
+    /// </summary>
+    /// <param name="finding">The finding, with its number measured.</param>
+    /// <param name="context">The job and everything derived from it.</param>
+    /// <param name="y">The number.</param>
+    /// <param name="kind">What it is.</param>
+    /// <param name="limit">The limit.</param>
+    /// <param name="readings">The readings it rests on.</param>
+    /// <param name="words">The number in words, without a full stop.</param>
+    /// <param name="suspicion">What a number below common practice suggests, without a full stop.</param>
+    /// <param name="next">What to do then.</param>
+    public static Finding JudgeOrDoubt(
+        this FindingBuilder finding, CheckContext context, Uncertain y, DisplayKind kind, Limit limit, IEnumerable<CorrectedReading> readings, string words, string suspicion, string next)
+    {
+        var state = context.State(limit);
+        y = y.On(state);
+        finding.Remark(limit.Remark(context.Present.Units)).RemarkUnknown(readings);
+        if (limit.Tier == LimitTier.CommonPractice && y.Value < state.LowerSi)
+            return finding.Measure(y, kind).Decide(true, state).Reserve(suspicion).Say($"{words}; {state.Text} is usual.").Next(next).Build();
+        finding.Judge(y, kind, state);
+        return finding.Passes
+            ? finding.Say($"{words}; {state.Text} is asked for.").Build()
+            : finding.Say($"{words}; {state.Text} is asked for.").Next(next).Build();
+    }
+
+    /// <summary>A finding about a row: names what it rests on and says whether it may be judged.</summary>
+    /// <param name="context">The job and everything derived from it.</param>
+    /// <param name="check">The check that speaks.</param>
+    /// <param name="row">The row.</param>
+    /// <param name="readings">The readings.</param>
+    public static FindingBuilder Begin(CheckContext context, ICheck check, ChargeRow row, params ReadOnlySpan<CorrectedReading?> readings)
+    {
+        var finding = context.Finding(check, row.Mode == OperatingMode.Heating ? $"{row.Time}, heating" : row.Time);
+        foreach (var reading in readings)
+        {
+            if (reading is not null)
+                finding.Use(reading);
+        }
+
+        row.Settling.NameIn(finding);
+        return finding.Use("mode", row.Written.Mode ?? context.Job.Charging?.Mode);
+    }
+}
+
+/// <summary>
+/// The two pressures of a compressor as near to it as they were read. In cooling the service valves stand for them; in heating the vapor valve
+/// carries discharge gas, and nothing but a pressure at the inlet tells the low side.
+/// </summary>
+/// <param name="High">Discharge side; null when it was not read.</param>
+/// <param name="Low">Suction side; null when it was not read.</param>
+/// <param name="HighRemark">What to know of where the high side was read; null when it was read at the compressor.</param>
+/// <param name="LowRemark">What to know of where the low side was read; null when it was read at the compressor.</param>
+internal sealed record CompressorSides(CorrectedReading? High, CorrectedReading? Low, string? HighRemark, string? LowRemark)
+{
+    /// <summary>The sides of a row.</summary>
+    /// <param name="row">The readings.</param>
+    public static CompressorSides Of(ChargeRow row)
+    {
+        var heating = row.Mode == OperatingMode.Heating;
+        var high = row.DischargePressure ?? (heating ? row.VaporPressure : row.LiquidPressure);
+        var low = row.TrueSuctionPressure ?? (heating ? null : row.VaporPressure);
+        return new CompressorSides(
+            high,
+            low,
+            high is null || row.DischargePressure is not null ? null
+                : heating ? "The high side was read at the vapor service valve, a little below the compressor's outlet."
+                : "The high side was read at the liquid service valve, below the compressor's outlet by the condenser's pressure drop.",
+            low is null || row.TrueSuctionPressure is not null ? null : "The low side was read at the vapor service valve, a little above the compressor's inlet.");
+    }
+
+    /// <summary>Whether a row has what tells the high side.</summary>
+    /// <param name="row">The readings.</param>
+    public static bool HasHigh(ChargeRow row) => row.Written.DischargePressure is not null || (row.Mode == OperatingMode.Heating ? row.Written.VaporPressure is not null : row.Written.LiquidPressure is not null);
+
+    /// <summary>Whether a row has what tells the low side.</summary>
+    /// <param name="row">The readings.</param>
+    public static bool HasLow(ChargeRow row) => row.Written.TrueSuctionPressure is not null || (row.Mode != OperatingMode.Heating && row.Written.VaporPressure is not null);
+}

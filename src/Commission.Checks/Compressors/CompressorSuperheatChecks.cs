@@ -1,0 +1,145 @@
+using Commission.Checks.Circuit;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Compressors;
+
+/// <summary>Discharge line over the dew point of the discharge pressure: little of it means that liquid comes back.</summary>
+internal sealed class DischargeSuperheatCheck : ICheck
+{
+    public string Id => "compressor.discharge-superheat";
+
+    public string Phase => Phases.Compressor;
+
+    public string Title => "Discharge superheat";
+
+    public CheckHelp Help { get; } = new(
+        "Is the discharge gas well above its dew point? A compressor that gets liquid with its vapor discharges hardly hotter than saturation, whatever the suction line says.",
+        "DSH = T_discharge − T_dew(p_discharge, absolute)",
+        "20 °F: common practice, no source; less is a suspicion, not a fault. The maker's figure comes first.",
+        "Check superheat at the compressor, the valve's bulb, the accumulator and the charge; listen for slugging. Do not run it with liquid coming back.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context) =>
+        CompressorFindings.Rows(context, r => r.Written.DischargeLine is not null && CompressorSides.HasHigh(r)).Select(row => Judge(context, row));
+
+    private Finding Judge(CheckContext context, ChargeRow row)
+    {
+        var present = context.Present;
+        var line = row.DischargeLine!;
+        var sides = CompressorSides.Of(row);
+        var high = sides.High!;
+        var finding = CompressorFindings.Begin(context, this, row, line, high);
+        var saturation = context.Get<CircuitSaturation>();
+        var dew = saturation.Dew(high);
+        if (dew.Value is not { } point)
+            return finding.NotEvaluated(dew.WhyNot!.TrimEnd('.'), "Check the reading; above the critical point there is no saturation and no discharge superheat.");
+        var superheat = line.Value - point;
+        var text = present.Text(superheat, DisplayKind.TemperatureDifference);
+        finding.Step("T_dew", $"dew point at {high.Name}", "dew curve of the refrigerant", present.Text(high.Value.Value, DisplayKind.AbsolutePressure), present.Text(point, DisplayKind.Temperature), saturation.Source)
+            .Step("DSH", "discharge superheat", "T_discharge − T_dew", $"{present.Text(line.Value.Value, DisplayKind.Temperature)} − {present.Text(point.Value, DisplayKind.Temperature)}", text, "definition")
+            .Measure(superheat, DisplayKind.TemperatureDifference);
+        if (row.Settling.Block is { } early)
+            return finding.Say($"Discharge superheat {text} at {row.Time}; this is not judged: {early}.").NotEvaluated(early, row.Settling.Todo!);
+        if (context.Limits.Find(LimitIds.CompressorDischargeSuperheat) is not { } limit || (limit.Lower is null && limit.Upper is null))
+            return finding.Information($"Discharge superheat {text} at {row.Time}.", "nobody sets a limit");
+        return finding.Remark(sides.HighRemark).JudgeOrDoubt(
+            context, superheat, DisplayKind.TemperatureDifference, limit, [line, high], $"Discharge superheat was {text} at {row.Time}",
+            "so little discharge superheat suggests liquid coming back to the compressor", Help.WhenItFails);
+    }
+}
+
+/// <summary>Oil sump over the saturation temperature of the suction pressure.</summary>
+internal sealed class SumpSuperheatCheck : ICheck
+{
+    public string Id => "compressor.sump-superheat";
+
+    public string Phase => Phases.Compressor;
+
+    public string Title => "Sump superheat";
+
+    public CheckHelp Help { get; } = new(
+        "Is the oil warm enough to keep refrigerant out of it? Oil thinned with refrigerant foams and does not lubricate.",
+        "sump superheat = T_sump − T_dew(p_suction, absolute)",
+        "20 °F: common practice, no source; less is a suspicion, not a fault. The maker's figure comes first.",
+        "Check the crankcase heater, liquid coming back and the charge; let it run warm and read again.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context) =>
+        CompressorFindings.Rows(context, r => r.Written.Sump is not null).Select(row => Judge(context, row));
+
+    private Finding Judge(CheckContext context, ChargeRow row)
+    {
+        var present = context.Present;
+        var sump = context.Readings.Temperature($"sump, {row.Time}", ReadingName.Sump, row.Written.Sump!, row.OutdoorDryBulb);
+        var sides = CompressorSides.Of(row);
+        var finding = CompressorFindings.Begin(context, this, row, sump, sides.Low);
+        if (sides.Low is not { } low)
+            return finding.NotEvaluated("the suction pressure was not read", "Read the true suction pressure beside the sump.");
+        var saturation = context.Get<CircuitSaturation>();
+        var dew = saturation.Dew(low);
+        if (dew.Value is not { } point)
+            return finding.NotEvaluated(dew.WhyNot!.TrimEnd('.'), "Check the reading and the refrigerant's name.");
+        var superheat = sump.Value - point;
+        var text = present.Text(superheat, DisplayKind.TemperatureDifference);
+        finding.Step("T_dew", $"dew point at {low.Name}", "dew curve of the refrigerant", present.Text(low.Value.Value, DisplayKind.AbsolutePressure), present.Text(point, DisplayKind.Temperature), saturation.Source)
+            .Step("ΔT", "sump superheat", "T_sump − T_dew", $"{present.Text(sump.Value.Value, DisplayKind.Temperature)} − {present.Text(point.Value, DisplayKind.Temperature)}", text, "definition")
+            .Measure(superheat, DisplayKind.TemperatureDifference);
+        if (row.Settling.Block is { } early)
+            return finding.Say($"Sump superheat {text} at {row.Time}; this is not judged: {early}.").NotEvaluated(early, row.Settling.Todo!);
+        if (context.Limits.Find(LimitIds.CompressorSumpSuperheat) is not { } limit || (limit.Lower is null && limit.Upper is null))
+            return finding.Information($"Sump superheat {text} at {row.Time}.", "nobody sets a limit");
+        return finding.Remark(sides.LowRemark).JudgeOrDoubt(
+            context, superheat, DisplayKind.TemperatureDifference, limit, [sump, low], $"The sump was {text} above saturation at {row.Time}",
+            "a sump this near to saturation suggests refrigerant in the oil", Help.WhenItFails);
+    }
+}
+
+/// <summary>Superheat where the vapor enters the compressor.</summary>
+internal sealed class SuctionSuperheatCheck : ICheck
+{
+    public string Id => "compressor.suction-superheat";
+
+    public string Phase => Phases.Compressor;
+
+    public string Title => "Superheat at the compressor";
+
+    public CheckHelp Help { get; } = new(
+        "Is the vapor dry where it enters the compressor? Superheat at the evaporator says little of it when the line is long or cold.",
+        "SH = T_suction line at the compressor − T_dew(p_suction, absolute)",
+        "5 °F least, 10 to 20 °F typical: common practice, no source. The maker's minimum comes first.",
+        "Do not run it with liquid coming back. Check the valve and its bulb, the airflow, the charge and the insulation of the suction line.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context) =>
+        CompressorFindings.Rows(context, r => r.Written.CompressorSuctionLine is not null).Select(row => Judge(context, row));
+
+    private Finding Judge(CheckContext context, ChargeRow row)
+    {
+        var present = context.Present;
+        var sides = CompressorSides.Of(row);
+        var finding = CompressorFindings.Begin(context, this, row, row.CompressorSuctionLine, sides.Low);
+        if (sides.Low is null)
+        {
+            return finding.NotEvaluated(
+                row.Mode == OperatingMode.Heating ? "in heating only a pressure at the compressor's inlet tells the low side, and it was not read" : "the suction pressure was not read",
+                "Read the true suction pressure beside the suction line.");
+        }
+
+        var number = row.CompressorSuperheat;
+        finding.Use(number);
+        if (number.Value is not { } superheat)
+            return finding.NotEvaluated(number.WhyNot!, "Check the reading and the refrigerant's name.");
+        finding.Measure(superheat, DisplayKind.TemperatureDifference);
+        var text = present.Text(superheat, DisplayKind.TemperatureDifference);
+        if (row.Settling.Block is { } early)
+            return finding.Say($"Superheat at the compressor was {text} at {row.Time}; this is not judged: {early}.").NotEvaluated(early, row.Settling.Todo!);
+        if (context.Limits.Find(LimitIds.CompressorSuctionSuperheat) is not { } limit || (limit.Lower is null && limit.Upper is null))
+            return finding.Information($"Superheat at the compressor was {text} at {row.Time}.", "nobody sets a limit");
+        var state = context.State(limit);
+        finding.Remark(sides.LowRemark).Judge(superheat.On(state), DisplayKind.TemperatureDifference, state).Remark(limit.Remark(present.Units)).RemarkUnknown(number.Readings);
+        return finding.Passes
+            ? finding.Say($"Superheat at the compressor was {text} at {row.Time}; {state.Text} is asked for.").Build()
+            : finding.Say($"Superheat at the compressor was {text} at {row.Time}; {state.Text} is asked for.").Next(superheat.Value > state.UpperSi ? "The vapor comes back too warm, which heats the motor: check the charge, the valve and the insulation of the suction line." : Help.WhenItFails).Build();
+    }
+}

@@ -1,0 +1,103 @@
+using Commission.Checks.Circuit;
+using Commission.Checks.Formulas;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Compressors;
+
+/// <summary>Ratio of the absolute pressures at the compressor.</summary>
+internal sealed class RatioCheck : ICheck
+{
+    public string Id => "compressor.ratio";
+
+    public string Phase => Phases.Compressor;
+
+    public string Title => "Compression ratio";
+
+    public CheckHelp Help { get; } = new(
+        "How hard does the compressor have to work? The ratio of its absolute pressures heats the gas and wears the machine.",
+        "ratio = p_discharge / p_suction, both absolute, corrected for the site's pressure",
+        "About 10 at most, 11 for some; 2.3 to 3.5 usual for air conditioning, 5 to 8 for heat pumps in the cold: common practice, no source. The maker's figure comes first; with vapor injection the common figure means nothing.",
+        "High: dirty condenser, low outdoor airflow, overcharge, air in the circuit, or a starved evaporator. Low: worn valves, a leaking reversing valve or a bypass.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context) =>
+        CompressorFindings.Rows(context, r => CompressorSides.HasHigh(r) && CompressorSides.HasLow(r)).Select(row => Judge(context, row));
+
+    private Finding Judge(CheckContext context, ChargeRow row)
+    {
+        var sides = CompressorSides.Of(row);
+        var (high, low) = (sides.High!, sides.Low!);
+        var present = context.Present;
+        var compressor = context.Job.Equipment.Compressor;
+        var finding = CompressorFindings.Begin(context, this, row, high, low).Use("compressor", compressor?.Kind).Use("vapor injection", compressor?.VaporInjection).Use("running", row.Running);
+        if (!(low.Value.Value > 0))
+            return finding.NotEvaluated("the suction pressure is no pressure", "Check the reading.");
+        var ratio = high.Value / low.Value;
+        var text = present.Text(ratio, DisplayKind.Number);
+        finding.Step("r", "compression ratio", CompressionRatio.Formula, $"{present.Text(high.Value.Value, DisplayKind.AbsolutePressure)} / {present.Text(low.Value.Value, DisplayKind.AbsolutePressure)}", text, "definition")
+            .Measure(ratio, DisplayKind.Number);
+        if (row.Settling.Block is { } early)
+            return finding.Say($"Compression ratio {text} at {row.Time}; this is not judged: {early}.").NotEvaluated(early, row.Settling.Todo!);
+        finding.Remark(sides.HighRemark).Remark(sides.LowRemark);
+        var limits = context.Limits.In(context.Limits.Situation with { Mode = row.Mode == OperatingMode.Heating ? "heating" : "cooling" });
+        var usual = limits.Find(LimitIds.CompressorRatioRange);
+        var limit = usual is { Tier: LimitTier.Maker } ? usual : limits.Find(LimitIds.CompressorRatioMaximum);
+        if (compressor?.VaporInjection?.Value == true && limit?.Tier != LimitTier.Maker)
+            return finding.Information($"Compression ratio {text} at {row.Time}.", "vapor is injected between the stages: the common figure for one stage says nothing here");
+        if (limit is null || (limit.Lower is null && limit.Upper is null))
+            return finding.Information($"Compression ratio {text} at {row.Time}.", "nobody sets a limit");
+        var state = context.State(limit);
+        finding.Judge(ratio.On(state), DisplayKind.Number, state).Remark(limit.Remark(present.Units)).RemarkUnknown([high, low]);
+        if (limit.Tier != LimitTier.Maker && usual is { Lower: { } from, Upper: { } to } && RunningCondition.Of(context, row).Block is null && (ratio.Value < from.Si || ratio.Value > to.Si))
+            finding.Remark($"Usual at full load is {from.Text} to {to.Text}, {usual.Source} (common practice): {(ratio.Value < from.Si ? "look at valves, reversing valve and load" : "look at both coils and their airflow")}.");
+        return finding.Passes
+            ? finding.Say($"Compression ratio {text} at {row.Time}; {state.Text} is allowed.").Build()
+            : finding.Say($"Compression ratio {text} at {row.Time}, outside what is allowed: {state.Text}.").Next(Help.WhenItFails).Build();
+    }
+}
+
+/// <summary>Temperature of the discharge line near the compressor.</summary>
+internal sealed class DischargeTemperatureCheck : ICheck
+{
+    public string Id => "compressor.discharge-temperature";
+
+    public string Phase => Phases.Compressor;
+
+    public string Title => "Discharge temperature";
+
+    public CheckHelp Help { get; } = new(
+        "Does the discharge gas stay cool enough for the oil? The line is read 6 in (150 mm) from the compressor; inside it is 50 to 75 °F hotter.",
+        "T_discharge, clamp insulated, at most 6 in from the compressor, ≤ the maker's figure",
+        "225 °F for a fixed-speed compressor; oil breaks down near 350 °F: common practice, no source. The maker comes first, above all for R-32, which runs hotter, and for variable speed.",
+        "Look for high ratio, high suction superheat, low charge, dirty condenser or air in the circuit. Burns: the line may be above 200 °F.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context) =>
+        CompressorFindings.Rows(context, r => r.Written.DischargeLine is not null).Select(row => Judge(context, row));
+
+    private Finding Judge(CheckContext context, ChargeRow row)
+    {
+        var present = context.Present;
+        var line = row.DischargeLine!;
+        var compressor = context.Job.Equipment.Compressor?.Kind;
+        var distance = context.Job.Charging?.ReadAt?.DischargeLine;
+        var finding = CompressorFindings.Begin(context, this, row, line).Use("compressor", compressor).Use("distance from the compressor", distance).Measure(line.Value, DisplayKind.Temperature);
+        var text = present.Text(line.Value, DisplayKind.Temperature);
+        if (row.Settling.Block is { } early)
+            return finding.Say($"The discharge line was at {text} at {row.Time}; this is not judged: {early}.").NotEvaluated(early, row.Settling.Todo!);
+        if (context.Limits.Find(LimitIds.CompressorDischargeTemperature) is not { Upper: not null } limit)
+            return finding.Information($"The discharge line was at {text} at {row.Time}.", "the maker's figure is not written, and the common one is for fixed-speed compressors");
+        var state = context.State(limit);
+        finding.Judge(line.Value.On(state), DisplayKind.Temperature, state).Remark(limit.Remark(present.Units)).RemarkUnknown([line]);
+        var place = context.Limits.Find(LimitIds.CompressorDischargeTemperaturePlace);
+        if (distance is null)
+            finding.Remark($"The distance from the compressor is not written; the figure is for {(place is null ? "a short distance" : context.State(place).Text)}.");
+        else if (place?.Upper is { } near && distance.Value.Si > near.Si && finding.Passes)
+            finding.Reserve($"the line was read {distance.Text} from the compressor, where it has already cooled").Next($"Read it {context.State(place).Text} from the compressor.");
+        return finding.Passes
+            ? finding.Say($"The discharge line was at {text} at {row.Time}; {state.Text} is allowed.").Build()
+            : finding.Say($"The discharge line was at {text} at {row.Time}, above what is allowed: {state.Text}.").Next(Help.WhenItFails).Build();
+    }
+}

@@ -1,0 +1,192 @@
+using System.Globalization;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
+using Commission.Jobs.Model;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Quantities;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Electrical;
+
+/// <summary>Compressor current against the rated load current, and above it against the maximum continuous current.</summary>
+internal sealed class CompressorCurrentCheck : ICheck
+{
+    public string Id => "compressor.current";
+
+    public string Phase => Phases.Compressor;
+
+    public string Title => "Compressor current";
+
+    public CheckHelp Help { get; } = new(
+        "Does the compressor draw no more than it is rated for? The rated load current is no running limit: a hot day may pass it honestly. The maximum continuous current is.",
+        "current ≤ RLA: pass; RLA to MCC: pass with a remark; above MCC: fail. Without MCC on the plate, MCC = pack factor × RLA. Fixed-speed compressors only; a low current proves nothing",
+        "RLA = MCC/1.4 at least, MCC/1.56 at most (UL practice, from memory); maker's figure first.",
+        "Check voltage, unbalance, condenser airflow and charge. If the current stays above MCC, stop the unit.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        var currents = context.Get<ElectricalReadings>().Compressor;
+        if (currents.IsEmpty)
+            yield break;
+        var plate = context.Job.Equipment.Nameplate;
+        var kind = context.Job.Equipment.Compressor?.Kind;
+        foreach (var current in currents)
+        {
+            var finding = context.Finding(this, currents.Length == 1 ? null : current.Name).Use(current).Use("RLA", plate?.CompressorRLA).Use("MCC", plate?.CompressorMCC).Use("compressor", kind);
+            if (kind?.Value is CompressorKind.VariableSpeed or CompressorKind.Digital)
+            {
+                yield return finding.Measure(current.Value, DisplayKind.Current).Information(
+                    $"Compressor current {current.Uses[0].Text}.", "RLA judges fixed-speed compressors; a variable-speed one is compared with the unit's rated input");
+                continue;
+            }
+
+            if (context.Limits.Find(LimitIds.ElectricalCompressorCurrent) is { } makers)
+            {
+                finding.Judge(current.Value, DisplayKind.Current, context.State(makers));
+                yield return finding.Passes
+                    ? finding.Say($"Compressor current {current.Uses[0].Text}, within the maker's figure.").Build()
+                    : finding.Say($"Compressor current {current.Uses[0].Text}, outside the maker's figure.").Next(Help.WhenItFails).Build();
+                continue;
+            }
+
+            if (plate?.CompressorRLA is not { } rla)
+            {
+                yield return finding.NotEvaluated("the nameplate's RLA is not written", "Write nameplate: {compressor RLA: 16.7 A}.");
+                continue;
+            }
+
+            yield return Judge(context, finding, current.Value, rla.Value.Si, plate.CompressorMCC?.Value.Si);
+        }
+    }
+
+    private Finding Judge(CheckContext context, FindingBuilder finding, Measurement.Uncertainty.Uncertain current, double rla, double? mcc)
+    {
+        var continuous = context.Limits.Find(LimitIds.ElectricalCompressorCurrentContinuous);
+        var rated = context.Limits.Require(LimitIds.ElectricalCompressorCurrentRated);
+        var factor = rated.Most;
+        var most = mcc ?? (continuous?.Upper?.Si * rla) ?? (factor.Si * rla);
+        var present = context.Present;
+        var text = present.Text(current.Value, DisplayKind.Current);
+        if (current.Value <= factor.Si * rla)
+        {
+            finding.Judge(current, DisplayKind.Current, context.State(rated) with { Kind = LimitKind.AtMost, Text = $"at most {present.Text(factor.Si * rla, DisplayKind.Current)} (RLA)", LowerSi = null, UpperSi = factor.Si * rla });
+            return finding.Say($"Compressor current {text}, at or below RLA.").Build();
+        }
+
+        finding.Step("I_max", "maximum continuous current", mcc is null ? "factor × RLA" : "nameplate", mcc is null ? string.Create(CultureInfo.InvariantCulture, $"{most / rla:0.##} × {present.Text(rla, DisplayKind.Current)}") : present.Text(most, DisplayKind.Current), present.Text(most, DisplayKind.Current), continuous?.Source ?? "");
+        finding.Judge(current, DisplayKind.Current, context.State(continuous ?? rated) with { Kind = LimitKind.AtMost, Text = $"at most {present.Text(most, DisplayKind.Current)} (MCC)", LowerSi = null, UpperSi = most });
+        return finding.Passes
+            ? finding.Say($"Compressor current {text}, above RLA and below the maximum continuous current.").Remark("A hot day or a high load may explain it; read again at rated conditions.").Build()
+            : finding.Say($"Compressor current {text}, above the maximum continuous current.").Next(Help.WhenItFails).Build();
+    }
+}
+
+/// <summary>Fan currents against full load current.</summary>
+internal sealed class FanCurrentCheck : ICheck
+{
+    public string Id => "electrical.fan-current";
+
+    public string Phase => Phases.Electrical;
+
+    public string Title => "Fan current against FLA";
+
+    public CheckHelp Help { get; } = new(
+        "Does each fan draw no more than its full load current?",
+        "current ≤ factor × FLA",
+        "Nameplate; factor 1: common practice, no source.",
+        "Check the blade, the bearings, the run capacitor and the voltage; a blower without resistance in front of it overloads.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        var plate = context.Job.Equipment.Nameplate;
+        var electrical = context.Job.Electrical;
+        if (Judge(context, "outdoor fan", electrical?.OutdoorFan, plate?.FanFLA) is { } outdoor)
+            yield return outdoor;
+        if (Judge(context, "indoor fan", electrical?.IndoorFan, plate?.IndoorFanFLA) is { } indoor)
+            yield return indoor;
+    }
+
+    private Finding? Judge(CheckContext context, string which, Given<ElectricCurrent>? current, Given<ElectricCurrent>? fla)
+    {
+        if (current is null)
+            return null;
+        var reading = context.Readings.Plain($"{which} current", ReadingName.Current, current, DisplayKind.Current, context.Job.Electrical!.With);
+        var finding = context.Finding(this, which).Use(reading).Use($"{which} FLA", fla);
+        if (fla is null)
+            return finding.NotEvaluated("the nameplate's FLA is not written", "Write the fan's full load current in nameplate.");
+        var limit = context.Limits.Require(LimitIds.ElectricalFanCurrentFactor);
+        var factor = limit.Most;
+        var most = factor.Si * fla.Value.Si;
+        finding.Step("I_max", "largest fan current", "factor × FLA", string.Create(CultureInfo.InvariantCulture, $"{factor.Si:0.##} × {fla.Text}"), context.Present.Text(most, DisplayKind.Current), limit.Source);
+        finding.Judge(reading.Value, DisplayKind.Current, context.State(limit) with { Kind = LimitKind.AtMost, Text = $"at most {context.Present.Text(most, DisplayKind.Current)}", LowerSi = null, UpperSi = most });
+        return finding.Passes
+            ? finding.Say($"The {which} draws {current.Text}, at most {fla.Text} allowed.").Build()
+            : finding.Say($"The {which} draws {current.Text}, more than its {fla.Text}.").Next(Help.WhenItFails).Build();
+    }
+}
+
+/// <summary>Current of the whole unit against the minimum circuit ampacity, the measure for a variable-speed unit.</summary>
+internal sealed class UnitCurrentCheck : ICheck
+{
+    public string Id => "electrical.unit-current";
+
+    public string Phase => Phases.Electrical;
+
+    public string Title => "Current of the whole unit";
+
+    public CheckHelp Help { get; } = new(
+        "Does the whole unit draw no more than its circuit is sized for? RLA says nothing of a variable-speed compressor; the input current of its unit does.",
+        "current of the unit ≤ factor × MCA; above the rated current of the plate a remark",
+        "NEC article 440 sizes the circuit by MCA (from memory); factor 1: common practice, no source.",
+        "Check voltage, condenser airflow and charge. If it stays above MCA, stop the unit.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.Electrical is not { Total: { } total } electrical)
+            yield break;
+        var plate = context.Job.Equipment.Nameplate;
+        var reading = context.Readings.Plain("current of the unit", ReadingName.Current, total, DisplayKind.Current, electrical.With);
+        var finding = context.Finding(this).Use(reading).Use("MCA", plate?.MCA).Use("rated current", plate?.RatedCurrent);
+        var above = plate?.RatedCurrent is { } rated && total.Value.Si > rated.Value.Si ? $"It is above the rated current of {rated.Text}: read again at rated conditions." : null;
+        if (plate?.MCA is not { } ampacity)
+        {
+            yield return plate?.RatedCurrent is { } only
+                ? finding.Measure(reading.Value, DisplayKind.Current).Remark(above).Information($"The unit draws {total.Text}; its rated current is {only.Text}.", "the nameplate's MCA is not written, and a rated current is no maximum")
+                : finding.NotEvaluated("the nameplate's MCA is not written", "Write nameplate: {MCA: 22.0 A}.");
+            yield break;
+        }
+
+        var limit = context.Limits.Require(LimitIds.ElectricalUnitCurrentFactor);
+        var factor = limit.Most;
+        var most = factor.Si * ampacity.Value.Si;
+        finding.Step("I_max", "largest current of the unit", "factor × MCA", string.Create(CultureInfo.InvariantCulture, $"{factor.Si:0.##} × {ampacity.Text}"), context.Present.Text(most, DisplayKind.Current), limit.Source);
+        finding.Judge(reading.Value, DisplayKind.Current, context.State(limit) with { Kind = LimitKind.AtMost, Text = $"at most {context.Present.Text(most, DisplayKind.Current)} (MCA)", LowerSi = null, UpperSi = most });
+        yield return finding.Passes
+            ? finding.Remark(above).Say($"The unit draws {total.Text}, at most {ampacity.Text} allowed.").Build()
+            : finding.Say($"The unit draws {total.Text}, more than its MCA of {ampacity.Text}.").Next(Help.WhenItFails).Build();
+    }
+}
+
+/// <summary>Unbalance of three compressor currents.</summary>
+internal sealed class CurrentUnbalanceCheck : ICheck
+{
+    public string Id => "electrical.current-unbalance";
+
+    public string Phase => Phases.Electrical;
+
+    public string Title => "Current unbalance";
+
+    public CheckHelp Help { get; } = new(
+        "Do the three phases of the compressor draw alike?",
+        "unbalance = 100 · max|I − Ī| / Ī of the three currents",
+        "10 %: common practice, no source.",
+        "Check the voltages first: one per cent of voltage unbalance makes several of current. With balanced voltages, swap the leads round: an unbalance that stays with the motor is in the motor.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        var currents = context.Get<ElectricalReadings>().Compressor;
+        if (currents.Length == 3)
+            yield return Unbalance.Judge(context, this, currents, LimitIds.ElectricalCurrentUnbalance, "currents");
+    }
+}

@@ -1,0 +1,268 @@
+using System.Globalization;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Uncertainty;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Electrical;
+
+/// <summary>Whether the breaker or fuse is no larger than the nameplate allows.</summary>
+internal sealed class OvercurrentCheck : ICheck
+{
+    public string Id => "electrical.overcurrent";
+
+    public string Phase => Phases.Electrical;
+
+    public string Title => "Overcurrent device against MOP";
+
+    public CheckHelp Help { get; } = new(
+        "Is the breaker or fuse no larger than the maximum overcurrent protection on the nameplate?",
+        "rating of breaker or fuse ≤ MOP on the nameplate",
+        "NEC article 440 (from memory); elsewhere the maker's instructions and IEC 60364.",
+        "Have a licensed electrician fit the size on the nameplate before the unit runs.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.Electrical?.Supply is not { } supply || (supply.Breaker ?? supply.Fuse) is not { } device)
+            yield break;
+        var plate = context.Job.Equipment.Nameplate?.MOP;
+        var word = supply.Breaker is null ? "fuse" : "breaker";
+        var finding = context.Finding(this).Use(word, device).Use("MOP", plate);
+        if (plate is null)
+        {
+            yield return finding.NotEvaluated("the nameplate's MOP is not written", "Write nameplate: {MOP: 35 A}.");
+            yield break;
+        }
+
+        var limit = context.Limits.Require(LimitIds.ElectricalOvercurrentFactor);
+        var factor = limit.Most;
+        var most = factor.Si * plate.Value.Si;
+        finding.Step("I_max", "largest overcurrent device", "factor × MOP", string.Create(CultureInfo.InvariantCulture, $"{factor.Si:0.##} × {plate.Text}"), context.Present.Text(most, DisplayKind.Current), limit.Source);
+        // The rating printed on a device and on a plate is not a measurement: it has no uncertainty.
+        finding.Judge(Uncertain.Exact(device.Value.Si), DisplayKind.Current, context.State(limit) with { Kind = LimitKind.AtMost, Text = $"at most {context.Present.Text(most, DisplayKind.Current)}", LowerSi = null, UpperSi = most });
+        yield return finding.Passes
+            ? finding.Say($"{device.Text} {word}, at most {plate.Text} allowed.").Build()
+            : finding.Say($"{device.Text} {word}, larger than the {plate.Text} on the nameplate.").Next(Help.WhenItFails).Build();
+    }
+}
+
+/// <summary>Whether the conductor carries at least the minimum circuit ampacity.</summary>
+internal sealed class ConductorCheck : ICheck
+{
+    public string Id => "electrical.conductor";
+
+    public string Phase => Phases.Electrical;
+
+    public string Title => "Conductor against MCA";
+
+    public CheckHelp Help { get; } = new(
+        "Does the wire, as it is installed, carry at least the minimum circuit ampacity on the nameplate?",
+        "ampacity of the conductor as installed ≥ MCA on the nameplate",
+        "NEC article 440 (from memory); elsewhere the maker's instructions and IEC 60364.",
+        "Have a licensed electrician fit a larger conductor, or confirm the ampacity for its insulation, grouping and ambient temperature.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.Electrical?.Supply is not { } supply || (supply.Ampacity is null && supply.Wire is null))
+            yield break;
+        var plate = context.Job.Equipment.Nameplate?.MCA;
+        var finding = context.Finding(this).Use("wire", supply.Wire).Use("ampacity", supply.Ampacity).Use("MCA", plate);
+        if (supply.Ampacity is not { } ampacity)
+        {
+            yield return finding.NotEvaluated("the ampacity of the wire is not written", "Write ampacity: 30 A, from the table of your code for this wire and its installation.");
+            yield break;
+        }
+
+        if (plate is null)
+        {
+            yield return finding.NotEvaluated("the nameplate's MCA is not written", "Write nameplate: {MCA: 22.0 A}.");
+            yield break;
+        }
+
+        var limit = context.Limits.Require(LimitIds.ElectricalConductorFactor);
+        var factor = limit.Least;
+        var least = factor.Si * plate.Value.Si;
+        finding.Step("I_min", "least ampacity", "factor × MCA", string.Create(CultureInfo.InvariantCulture, $"{factor.Si:0.##} × {plate.Text}"), context.Present.Text(least, DisplayKind.Current), limit.Source);
+        finding.Judge(Uncertain.Exact(ampacity.Value.Si), DisplayKind.Current, context.State(limit) with { Kind = LimitKind.AtLeast, Text = $"at least {context.Present.Text(least, DisplayKind.Current)}", LowerSi = least, UpperSi = null });
+        yield return finding.Passes
+            ? finding.Say($"Conductor good for {ampacity.Text}, at least {plate.Text} needed.").Build()
+            : finding.Say($"Conductor good for {ampacity.Text} only; the nameplate asks for {plate.Text}.").Next(Help.WhenItFails).Build();
+    }
+}
+
+/// <summary>Equipment ground and disconnect.</summary>
+internal sealed class GroundCheck : ICheck
+{
+    public string Id => "electrical.ground";
+
+    public string Phase => Phases.Electrical;
+
+    public string Title => "Ground and disconnect";
+
+    public CheckHelp Help { get; } = new(
+        "Is the equipment ground (protective earth) continuous, and can the unit be disconnected within sight?",
+        "ground continuous, or its resistance within the pack's limit; disconnect within sight",
+        "NEC articles 250 and 440 (from memory); 1 ohm continuity: common practice, no source.",
+        "Do not run the unit. Have a licensed electrician make the ground good or fit a disconnect.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.Electrical is not { Supply: { } supply } electrical)
+            yield break;
+        if (supply.EquipmentGround is { } ground)
+        {
+            var finding = context.Finding(this, "equipment ground").Use("equipment ground", ground);
+            yield return ground.Value == ContinuityResult.NotChecked
+                ? finding.NotEvaluated("nobody checked the equipment ground", "Measure its continuity from the unit to the panel with the power locked out, and write equipment ground: continuous.")
+                : finding.Decide(ground.Value == ContinuityResult.Continuous).Passes
+                ? finding.Say("The equipment ground is continuous.").Build()
+                : finding.Say($"The equipment ground is {ground.Text}.").Next(Help.WhenItFails).Build();
+        }
+
+        if (supply.ProtectiveEarth is { } earth && context.Limits.Find(LimitIds.ElectricalProtectiveEarth) is { } limit)
+        {
+            // Resistances print in megohms, where this one would be nothing: it prints in ohms, as the limit does, without its unit.
+            var reading = context.Readings.Plain("protective earth", ReadingName.Electrical, earth, DisplayKind.Resistance, electrical.With);
+            var finding = context.Finding(this, "protective earth").Use(reading).Judge(reading.Value, DisplayKind.Number, context.State(limit));
+            yield return finding.Passes
+                ? finding.Say($"Protective earth {earth.Text}.").Build()
+                : finding.Say($"Protective earth {earth.Text}: too much.").Next(Help.WhenItFails).Build();
+        }
+
+        if (supply.DisconnectWithinSight is { } sight)
+        {
+            var finding = context.Finding(this, "disconnect").Use("disconnect within sight", sight).Decide(sight.Value);
+            yield return finding.Passes
+                ? finding.Say("A disconnect is within sight of the unit.").Build()
+                : finding.Say("No disconnect is within sight of the unit.").Next(Help.WhenItFails).Build();
+        }
+    }
+}
+
+/// <summary>Whether the unit was proved dead and locked out before covers were opened.</summary>
+internal sealed class ProvedDeadCheck : ICheck
+{
+    public string Id => "electrical.proved-dead";
+
+    public string Phase => Phases.Electrical;
+
+    public string Title => "Proved dead";
+
+    public CheckHelp Help { get; } = new(
+        "Was the unit locked out and proved dead before hands went in, with a meter proved live before and after?",
+        "meter proved on a live source, then dead at the unit, then live again; locked out",
+        "Usual safe-isolation practice (common practice, no source); local electrical safety rules govern.",
+        "Lock out, prove dead, and only then open covers or touch terminals. Let capacitors discharge.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.Electrical?.ProvedDead is not { } dead)
+            yield break;
+        var finding = context.Finding(this).Use("meter proved live, dead, live", dead.LiveDeadLive).Use("locked out", dead.LockedOut);
+        if (dead.LiveDeadLive is null && dead.LockedOut is null)
+        {
+            yield return finding.NotEvaluated("nothing is written of how", "Write live-dead-live: yes, locked out: yes.");
+            yield break;
+        }
+
+        finding.Decide(dead.LiveDeadLive?.Value != false && dead.LockedOut?.Value != false);
+        if (dead.LiveDeadLive is null)
+            finding.Reserve("it is not written that the meter was proved before and after").Next("Write both: live-dead-live, locked out.");
+        if (dead.LockedOut is null)
+            finding.Reserve("it is not written that the unit was locked out").Next("Write both: live-dead-live, locked out.");
+        yield return finding.Passes
+            ? finding.Say("The unit was proved dead before covers were opened.").Build()
+            : finding.Say("The unit was not proved dead and locked out.").Next(Help.WhenItFails).Build();
+    }
+}
+
+/// <summary>Torque on the terminals of the supply.</summary>
+internal sealed class TerminalTorqueCheck : ICheck
+{
+    public string Id => "electrical.terminal-torque";
+
+    public string Phase => Phases.Electrical;
+
+    public string Title => "Terminal torque";
+
+    public CheckHelp Help { get; } = new(
+        "Are the supply terminals as tight as the maker prints? A loose lug heats, a crushed strand breaks.",
+        "torque within the maker's range, read on a torque screwdriver or wrench",
+        "The maker's label or manual; there is no common figure.",
+        "Lock out, prove dead, and tighten to the figure on the label.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.Electrical is not { Supply.TerminalTorque: { } torque } electrical)
+            yield break;
+        var reading = context.Readings.Plain("terminal torque", ReadingName.Torque, torque, DisplayKind.Torque, electrical.With);
+        var finding = context.Finding(this).Use(reading);
+        if (context.Limits.Find(LimitIds.ElectricalTerminalTorque) is not { } limit || (limit.Lower is null && limit.Upper is null))
+        {
+            yield return finding.Measure(reading.Value, DisplayKind.Torque).Information($"The terminals were tightened to {torque.Text}.", "the maker's figure is not written");
+            yield break;
+        }
+
+        finding.Judge(reading.Value, DisplayKind.Torque, context.State(limit));
+        yield return finding.Passes
+            ? finding.Say($"The terminals were tightened to {torque.Text}, as the maker asks.").Build()
+            : finding.Say($"The terminals were tightened to {torque.Text}, outside the maker's figure.").Next(Help.WhenItFails).Build();
+    }
+}
+
+/// <summary>Insulation resistance of the compressor, and that it was never tested under vacuum.</summary>
+internal sealed class InsulationCheck : ICheck
+{
+    public string Id => "electrical.insulation";
+
+    public string Phase => Phases.Electrical;
+
+    public string Title => "Insulation resistance";
+
+    public CheckHelp Help { get; } = new(
+        "Is the winding still insulated from the shell? Never test while the circuit is under vacuum: the terminals arc.",
+        "resistance at 500 V DC, board and inverter leads off, ≥ the pack's minimum; not between pump start and the end of the evacuation",
+        "1 MΩ least, 20 MΩ good: common practice, no source; IEC 60335-1 asks 2 MΩ (from memory). Maker's figure first.",
+        "Below the minimum: do not start it. Between minimum and good: run the crankcase heater to drive refrigerant out of the oil, test again warm.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.Electrical is not { Insulation: { } test } electrical)
+            yield break;
+        var reading = context.Readings.Plain("insulation resistance", ReadingName.Insulation, test.Read, DisplayKind.Resistance, electrical.With);
+        var finding = context.Finding(this).Use(reading).Use("test voltage", test.TestVoltage).Use("leads off", test.LeadsOff).Use("time of the test", test.At);
+        var underVacuum = UnderVacuum(context, test, finding);
+        if (underVacuum == true)
+        {
+            yield return finding.Fail("the circuit was under vacuum").Say("DANGER: insulation was tested while the circuit was under vacuum.").Next("Never do this: terminals arc in a vacuum. Have the compressor's terminals inspected, then test with the circuit charged.").Build();
+            yield break;
+        }
+
+        var limit = context.Limits.Require(LimitIds.ElectricalInsulationMinimum);
+        finding.Judge(reading.Value, DisplayKind.Resistance, context.State(limit));
+        if (test.LeadsOff?.Value == false)
+            finding.Reserve("board or inverter leads were on, which may have been tested, or damaged, with the motor").Next("Test with the board's leads off.");
+        if (underVacuum is null)
+            finding.Reserve("the end of the evacuation has no time, so it is not shown that the circuit was charged").Next("Write the event what: end with its time.");
+        if (finding.Passes && context.Limits.Find(LimitIds.ElectricalInsulationGood) is { Lower: { } good } && reading.Value.Value < good.Si)
+            finding.Remark($"Below the {good.Text} of dry, clean insulation: warm the oil and test again.");
+        yield return finding.Passes
+            ? finding.Say($"Insulation resistance {test.Read.Text}.").Build()
+            : finding.Say($"Insulation resistance {test.Read.Text}: too low.").Next(Help.WhenItFails).Build();
+    }
+
+    // Null: the test came after the pump was started, and nothing says when the vacuum ended.
+    private static bool? UnderVacuum(CheckContext context, Jobs.Model.InsulationTest test, FindingBuilder finding)
+    {
+        if (context.Job.Evacuation is not { Started: { } started } evacuation || test.At?.Value.Clock is not { } at || started.Value.Clock is not { } from)
+            return false;
+        var end = evacuation.Events.LastOrDefault(e => e.What.Value == EvacuationEventKind.End)?.At;
+        var running = context.Job.Charging?.CompressorStarted;
+        finding.Use("evacuation: started", started).Use("evacuation: end", end).Use("compressor started", running);
+        if (at < from)
+            return false;
+        return (end?.Value.Clock ?? running?.Value.Clock) is { } until ? at <= until : null;
+    }
+}

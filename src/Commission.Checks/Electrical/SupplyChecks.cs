@@ -1,0 +1,207 @@
+using System.Globalization;
+using Commission.Checks.Formulas;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Uncertainty;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Electrical;
+
+/// <summary>Whether the supply lies in the range the nameplate allows.</summary>
+internal sealed class SupplyVoltageCheck : ICheck
+{
+    public string Id => "electrical.supply-voltage";
+
+    public string Phase => Phases.Electrical;
+
+    public string Title => "Supply voltage";
+
+    public CheckHelp Help { get; } = new(
+        "Is the voltage at the unit, with everything running, inside what the nameplate allows?",
+        "maker's range, else nameplate voltage less and plus the pack's tolerance (a range such as 208 to 230 V: from its lower end to its upper end)",
+        "± 10 % utilisation: common practice, no source.",
+        "Measure again at the disconnect with the compressor running. Low under load: look for a loose lug or an undersized wire. Low or high throughout: the utility or the transformer tap. This is work for a licensed electrician.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.Electrical is not { LineToLine.IsEmpty: false })
+            yield break;
+        var readings = context.Get<ElectricalReadings>().LineToLine;
+        var plate = context.Job.Equipment.Nameplate?.Voltage;
+        foreach (var reading in readings)
+        {
+            var finding = context.Finding(this, readings.Length == 1 ? null : reading.Name).Use(reading).Use("nameplate voltage", plate);
+            if (context.Limits.Find(LimitIds.ElectricalVoltage) is { } makers)
+            {
+                yield return Said(finding.Judge(reading.Value, DisplayKind.Voltage, context.State(makers)), context, reading.Value.Value);
+                continue;
+            }
+
+            if (plate is null || context.Limits.Find(LimitIds.ElectricalVoltageUtilisation) is not { Upper: { } share } limit)
+            {
+                yield return finding.NotEvaluated("the nameplate voltage is not written", "Write nameplate: {voltage: 208 to 230 V}.");
+                continue;
+            }
+
+            var low = plate.Value.Low.Si * (1 - share.Si);
+            var high = plate.Value.High.Si * (1 + share.Si);
+            var text = $"{context.Present.Text(low, DisplayKind.Voltage)} to {context.Present.Text(high, DisplayKind.Voltage)}";
+            finding.Step("V", "allowed range", "nameplate less and plus the tolerance", string.Create(CultureInfo.InvariantCulture, $"{plate.Text}, {100 * share.Si:0} %"), text, limit.Source);
+            yield return Said(finding.Judge(reading.Value, DisplayKind.Voltage, context.State(limit) with { Kind = LimitKind.Within, Text = text, LowerSi = low, UpperSi = high }), context, reading.Value.Value);
+        }
+    }
+
+    private Finding Said(FindingBuilder finding, CheckContext context, double volts) => finding.Passes
+        ? finding.Say($"{context.Present.Text(volts, DisplayKind.Voltage)} at the unit, inside the allowed range.").Build()
+        : finding.Say($"{context.Present.Text(volts, DisplayKind.Voltage)} at the unit, outside the allowed range.").Next(Help.WhenItFails).Build();
+}
+
+/// <summary>Unbalance of three voltages, by the largest deviation from their mean.</summary>
+internal sealed class VoltageUnbalanceCheck : ICheck
+{
+    public string Id => "electrical.voltage-unbalance";
+
+    public string Phase => Phases.Electrical;
+
+    public string Title => "Voltage unbalance";
+
+    public CheckHelp Help { get; } = new(
+        "Are the three line voltages equal enough for the motor? A small unbalance heats one winding a lot.",
+        "unbalance = 100 · max|V − V̄| / V̄ of the three line-to-line voltages",
+        "NEMA MG-1, 12.45 and 14.36 (published figures; clause from memory): no derating up to 1 %, common limit 2 %, do not run above 5 %.",
+        "Stop above 5 %. Look for a loose lug, a blown fuse or single-phase loads on one leg; tell the utility when it comes in unbalanced.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        var voltages = context.Get<ElectricalReadings>().LineToLine;
+        if (voltages.Length == 3)
+            yield return Unbalance.Judge(context, this, voltages, LimitIds.ElectricalVoltageUnbalanceLimit, "voltages", (finding, unbalance) => Explain(context, finding, unbalance));
+    }
+
+    private static void Explain(CheckContext context, FindingBuilder finding, double unbalance)
+    {
+        if (context.Limits.Find(LimitIds.ElectricalVoltageUnbalanceStop) is { Upper: { } stop } limit && unbalance > stop.Si)
+        {
+            finding.Show(context.State(limit)).Fail($"more than {stop.Text}, above which no motor may run").Next("Stop the unit and lock it out. Look for a lost phase, a loose lug or a blown fuse; tell the utility when it comes in unbalanced.");
+            return;
+        }
+
+        if (context.Limits.Find(LimitIds.ElectricalVoltageUnbalanceGood) is { Upper: { } good } && unbalance > good.Si && PhaseUnbalance.Derating(unbalance) is { } factor)
+            finding.Remark(string.Create(CultureInfo.InvariantCulture, $"Above {good.Text} a motor is derated: it may give {100 * factor:0} % of its rated output here (NEMA MG-1, from memory)."));
+    }
+}
+
+/// <summary>How far the voltage drops while the compressor starts.</summary>
+internal sealed class StartVoltageDropCheck : ICheck
+{
+    public string Id => "electrical.voltage-drop-at-start";
+
+    public string Phase => Phases.Electrical;
+
+    public string Title => "Voltage drop at start";
+
+    public CheckHelp Help { get; } = new(
+        "How far does the voltage drop while the compressor starts? Too far, and it starts hard, or not at all on a hot day.",
+        "drop = (voltage before − lowest voltage) / voltage before",
+        "10 to 15 %: common practice, no source.",
+        "Look for a loose lug, a long or thin supply, a weak transformer; fit the maker's start kit only when the maker allows one.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.Electrical is not { VoltageDropAtStart: { } start } electrical)
+            yield break;
+        var before = context.Readings.Plain("voltage before start", ReadingName.Voltage, start.Before, DisplayKind.Voltage, electrical.With);
+        var lowest = context.Readings.Plain("lowest voltage at start", ReadingName.Voltage, start.Lowest, DisplayKind.Voltage, electrical.With);
+        var finding = context.Finding(this).Use(before).Use(lowest);
+        if (!(before.Value.Value > 0))
+        {
+            yield return finding.NotEvaluated("the voltage before the start is zero", "Read it before the compressor starts.");
+            yield break;
+        }
+
+        var drop = Uncertain.Apply((b, l) => (b - l) / b, before.Value, lowest.Value);
+        finding.Step("d", "voltage drop at start", "(V₀ − V_min)/V₀", $"({start.Before.Text} − {start.Lowest.Text})/{start.Before.Text}", context.Present.Text(drop, DisplayKind.Percentage));
+        var limit = context.Limits.Require(LimitIds.ElectricalVoltageDropAtStartLimit);
+        var state = context.State(limit);
+        finding.Judge(drop.On(state), DisplayKind.Percentage, state);
+        var text = context.Present.Text(drop.Value, DisplayKind.Percentage);
+        if (finding.Passes && context.Limits.Find(LimitIds.ElectricalVoltageDropAtStartGood) is { Upper: { } good } && drop.Value > good.Si)
+            finding.Remark($"More than the {good.Text} that a good supply shows.");
+        yield return finding.Passes
+            ? finding.Say($"The voltage drops by {text} at start.").Build()
+            : finding.Say($"The voltage drops by {text} at start: too far.").Next(Help.WhenItFails).Build();
+    }
+}
+
+/// <summary>Control voltage.</summary>
+internal sealed class ControlVoltageCheck : ICheck
+{
+    public string Id => "electrical.control-voltage";
+
+    public string Phase => Phases.Electrical;
+
+    public string Title => "Control voltage";
+
+    public CheckHelp Help { get; } = new(
+        "Is the control voltage high enough for contactors and low enough for boards?",
+        "voltage at the transformer's secondary with everything called for, within the pack's range",
+        "20 to 28 V for a 24 V circuit: common practice, no source.",
+        "Low: overloaded or wrong transformer tap, or a long thin cable. High: wrong primary tap.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.Electrical is not { ControlVoltage: { } voltage } electrical)
+            yield break;
+        var reading = context.Readings.Plain("control voltage", ReadingName.Voltage, voltage, DisplayKind.Voltage, electrical.With);
+        var finding = context.Finding(this).Use(reading);
+        var limit = context.Limits.Require(LimitIds.ElectricalControlVoltageRange);
+        finding.Judge(reading.Value, DisplayKind.Voltage, context.State(limit));
+        yield return finding.Passes
+            ? finding.Say($"Control voltage {voltage.Text}.").Build()
+            : finding.Say($"Control voltage {voltage.Text}, outside the usual range.").Next(Help.WhenItFails).Build();
+    }
+}
+
+/// <summary>Whether a three-phase compressor turns the right way.</summary>
+internal sealed class PhaseRotationCheck : ICheck
+{
+    public string Id => "electrical.phase-rotation";
+
+    public string Phase => Phases.Electrical;
+
+    public string Title => "Phase rotation";
+
+    public CheckHelp Help { get; } = new(
+        "Does a three-phase scroll or screw compressor turn the right way? Turned backwards it is loud, draws little, and pumps nothing.",
+        "rotation correct on a phase-rotation meter, or pressures move apart at start",
+        "Common practice, no source.",
+        "Stop at once, lock out, swap two phases at the supply, and try again.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.Electrical is not { } electrical)
+            yield break;
+        var phases = context.Job.Equipment.Nameplate?.Phases;
+        if (phases?.Value != 3)
+            yield break;
+        var finding = context.Finding(this).Use("phases", phases).Use("phase rotation", electrical.PhaseRotation);
+        if (electrical.PhaseRotation is not { } rotation)
+        {
+            yield return finding.NotEvaluated("the phase rotation is not written", "Read it with a meter and write phase rotation: correct.");
+            yield break;
+        }
+
+        if (rotation.Value == PhaseRotation.SinglePhase)
+        {
+            yield return finding.NotEvaluated("the job says single phase and the nameplate says three phases", "Correct whichever is wrong; with three phases read the rotation with a meter.");
+            yield break;
+        }
+
+        finding.Decide(rotation.Value == PhaseRotation.Correct);
+        yield return finding.Passes
+            ? finding.Say("Phase rotation is correct.").Build()
+            : finding.Say($"Phase rotation is {rotation.Text}.").Next(Help.WhenItFails).Build();
+    }
+}

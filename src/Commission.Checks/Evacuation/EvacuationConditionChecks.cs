@@ -1,0 +1,194 @@
+using System.Globalization;
+using Commission.Checks.Circuit;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
+using Commission.Checks.VacuumAnalysis;
+using Commission.Fluids.Water;
+using Commission.Jobs.Model;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Quantities;
+using Commission.Measurement.Uncertainty;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Evacuation;
+
+/// <summary>Whether it was warm enough for water to leave: ice gives off so little vapour that a vacuum does not see it.</summary>
+internal sealed class EvacuationConditionsCheck : ICheck
+{
+    public string Id => "evacuation.conditions";
+
+    public string Phase => Phases.Evacuation;
+
+    public string Title => "Temperature during evacuation";
+
+    public CheckHelp Help { get; } = new(
+        "Was the circuit warm enough while it was pumped down? Below freezing water is ice, and ice gives off too little vapour to be seen or pumped.",
+        "temperature around the circuit, and of its coldest part where written ≥ limit",
+        "35 °F: US guide specification 15182, evacuation (published). Vapour pressure of ice: IAPWS R14-08 (published).",
+        "Warm the cold parts with heat lamps or by running indoor heat, never with a flame; break with warm dry nitrogen; pull down and hold again when all of it is above freezing.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.Evacuation is not { } evacuation)
+            yield break;
+        var finding = context.Finding(this).Use("ambient", evacuation.Ambient).Use("coldest part", evacuation.ColdestPart).Use("coldest part at the end", evacuation.ColdestPartAtEnd);
+        var limit = context.Limits.Require(LimitIds.EvacuationAmbient);
+        var statement = context.State(limit);
+        var coldest = new[] { ("around the circuit", evacuation.Ambient), ("at the coldest part", evacuation.ColdestPart), ("at the coldest part", evacuation.ColdestPartAtEnd) }
+            .Where(t => t.Item2 is not null).OrderBy(t => t.Item2!.Value.Si).FirstOrDefault();
+        if (coldest.Item2 is not { } given)
+        {
+            yield return finding.Show(statement).NotEvaluated("no temperature of the circuit is written", "Write ambient: 72 °F, and coldest part: 66 °F.");
+            yield break;
+        }
+
+        finding.Judge(Reading(context, given), DisplayKind.Temperature, statement);
+        if (WaterVapor.SaturationPressure(given.Value.Si) is { Ok: true, Value: var vapour })
+        {
+            finding.Step(
+                "p_s", given.Value.Si < WaterSaturation.TripleTemperature ? "vapour pressure of ice at that temperature" : "vapour pressure of water at that temperature", "p_sat(T)", given.Text,
+                VacuumText.Level(context.Present, vapour), given.Value.Si < WaterSaturation.TripleTemperature ? "IAPWS R14-08 (published)" : "IAPWS-95, Wagner and Pruß 2002");
+        }
+
+        yield return finding.Passes
+            ? finding.Say($"{given.Text} {coldest.Item1}: water could leave.").Build()
+            : finding.Say($"{given.Text} {coldest.Item1}: water may have stayed as ice.").Next(Help.WhenItFails).Build();
+    }
+
+    private static Uncertain Reading(CheckContext context, Given<Temperature> given)
+    {
+        if (given.Stated is { } stated)
+        {
+            return context.Scope.Reading(given.Value.Si, 1.0 * context.Causes.Enter(
+                RootCause.FromExpanded("temperature during evacuation", "written with the reading", stated.HalfWidthSi, stated.CoverageFactor), DisplayKind.TemperatureDifference));
+        }
+
+        return given.Step is { } step and > 0
+            ? context.Scope.Reading(given.Value.Si, 1.0 * context.Causes.Enter(RootCause.FromResolution("temperature during evacuation: resolution", "smallest step of the indication", step), DisplayKind.TemperatureDifference))
+            : Uncertain.Exact(given.Value.Si);
+    }
+}
+
+/// <summary>What was inside the vacuum: a closed valve leaves a part of the circuit wet and full of air.</summary>
+internal sealed class EvacuationSectionCheck : ICheck
+{
+    public string Id => "evacuation.section";
+
+    public string Phase => Phases.Evacuation;
+
+    public string Title => "Section under vacuum";
+
+    public CheckHelp Help { get; } = new(
+        "Which part of the circuit was under vacuum, and how did its valves stand? A closed expansion valve, solenoid, check valve or service valve leaves a part that was never evacuated.",
+        "section and valve positions as written, against what this kind of system can shut off",
+        "Common practice, no source.",
+        "Drive the expansion valve open, hold solenoids open with a magnet, open the service valves of the part, and pull down again from both sides; or name the section and do the rest as its own.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.Evacuation is not { } evacuation)
+            yield break;
+        yield return SectionStatement.Make(context, context.Finding(this), evacuation.Section, evacuation.SectionName, evacuation.Valves, "evacuated");
+    }
+}
+
+/// <summary>Breaks of the vacuum with dry nitrogen: as many as are asked for, each down to its level, up to the atmosphere, and left to soak. Where nobody asks for them they are told.</summary>
+internal sealed class NitrogenBreaksCheck : ICheck
+{
+    private const double Near = 600;
+
+    public string Id => "evacuation.breaks";
+
+    public string Phase => Phases.Evacuation;
+
+    public string Title => "Nitrogen breaks";
+
+    public CheckHelp Help { get; } = new(
+        "Was the vacuum broken with dry nitrogen where the maker, a named pack or a wet circuit asks for it? Nitrogen takes up water that a vacuum alone leaves behind.",
+        "number of breaks ≥ asked; level before each ≤ pack level; filled to the pack's range; left in for the pack's time",
+        "Triple evacuation 1500, 1500 and 500 micron, broken to 0 to 5 psig for 5 minutes or more: common practice, no source; a named pack or the maker first.",
+        "Break with dry nitrogen through a regulator, sweep from the far port, leave it in, pull down again. Never break with refrigerant. With ice about, warm the circuit first.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.Evacuation is not { } evacuation)
+            yield break;
+        var run = context.Get<EvacuationRun>();
+        var breaks = evacuation.Events.Where(e => e.What.Value == EvacuationEventKind.NitrogenBreak).ToList();
+        var finding = run.Name(context.Finding(this)).Use("wet", evacuation.Wet);
+        foreach (var b in breaks)
+            finding.Use("break: to", b.To).Use("break: held", b.Held);
+        var limit = context.Limits.Find(LimitIds.EvacuationBreakCount);
+        var wet = evacuation.Wet?.Value == true;
+        var asked = limit is { Tier: LimitTier.Maker or LimitTier.Pack };
+        if (limit is null || (!asked && !wet))
+        {
+            yield return finding.Information(
+                breaks.Count == 0 ? "The vacuum was not broken with nitrogen; nobody asks for it here." : $"{Told(breaks)}; nobody asks for it here.", "breaks are asked for by the maker, by a named pack or for a wet circuit");
+            yield break;
+        }
+
+        // A break the crew forgot to write shows in the log; that it was dry nitrogen does not.
+        var unwritten = Unwritten(run, evacuation).ToList();
+        // A count has neither unit nor doubt: it is no measured number.
+        var counted = Counted(context, limit);
+        finding.Decide(breaks.Count + unwritten.Count >= counted.LowerSi, counted);
+        var shortcomings = unwritten.Select(t => $"the log shows a break at {run.Clock.Moment(t)} and nobody wrote with what").Concat(breaks.SelectMany(b => Shortcomings(context, run, b))).Distinct(StringComparer.Ordinal).ToList();
+        foreach (var reservation in shortcomings)
+            finding.Reserve(reservation);
+        var because = asked ? $"{limit.Source} asks" : "a wet circuit asks";
+        yield return finding.Passes
+            ? Todo(shortcomings, finding.Say($"{Told(breaks)}; {because} for {Number(limit.Lower!.Si)}.")).Build()
+            : finding.Say($"{Told(breaks)}; {because} for {Number(limit.Lower!.Si)}.").Next(Help.WhenItFails).Build();
+    }
+
+    private static FindingBuilder Todo(List<string> shortcomings, FindingBuilder finding) =>
+        shortcomings.Count > 0 ? finding.Next("Write with what each break was made, to what pressure, and how long it was left; make up what was short.") : finding;
+
+    private static LimitStatement Counted(CheckContext context, Limit limit) => context.State(limit) with { Text = $"at least {Number(limit.Lower!.Si)}" };
+
+    private static string Told(List<EvacuationEvent> breaks) => breaks.Count switch
+    {
+        0 => "No break with nitrogen",
+        1 => $"One break with nitrogen, at {breaks[0].At.Text}{(breaks[0].To is { } to ? $" to {to.Text}" : "")}",
+        _ => $"{Number(breaks.Count)} breaks with nitrogen, at {string.Join(", ", breaks.Select(b => b.At.Text))}",
+    };
+
+    private static string Number(double n) => n switch
+    {
+        1 => "one",
+        2 => "two",
+        3 => "three",
+        _ => n.ToString("0", CultureInfo.InvariantCulture),
+    };
+
+    private static IEnumerable<double> Unwritten(EvacuationRun run, Jobs.Model.Evacuation evacuation)
+    {
+        var written = evacuation.Events.Where(e => e.What.Value is EvacuationEventKind.NitrogenBreak or EvacuationEventKind.Opened).Select(e => run.Clock.Seconds(e.At.Value)).OfType<double>().ToList();
+        return run.Parts.Segments.Where(s => s.Kind == SegmentKind.Break && !written.Exists(t => Math.Abs(t - s.From) <= Near || (t >= s.From && t <= s.To))).Select(s => s.From);
+    }
+
+    private static IEnumerable<string> Shortcomings(CheckContext context, EvacuationRun run, EvacuationEvent b)
+    {
+        var present = context.Present;
+        if (b.To is { } to && context.Limits.Find(LimitIds.EvacuationBreakTo) is { } range)
+        {
+            var bounds = range.ToTolerance(context.Get<SiteAtmosphere>().Pressure);
+            var filled = to.Value.ToAbsolute(context.Get<SiteAtmosphere>().Pressure).Si;
+            if (filled < bounds.Lower)
+                yield return $"the break at {b.At.Text} to {to.Text} did not reach the atmosphere";
+            else if (filled > bounds.Upper)
+                yield return $"the break at {b.At.Text} to {to.Text} went above {context.State(range).Text}";
+        }
+
+        if (b.Held is { } held && context.Limits.Find(LimitIds.EvacuationBreakTime) is { Lower: { } least } && held.Value.Si < least.Si)
+            yield return $"the nitrogen of the break at {b.At.Text} was left in for {held.Text}; {least.Text} are usual";
+        if (context.Limits.Find(LimitIds.EvacuationBreakLevel) is not { Upper: { } deep } || run.Clock.Seconds(b.At.Value) is not { } time)
+            yield break;
+        // The readings around a break jump: what counts is the lowest of the pull before it.
+        var pull = run.Parts.Segments.LastOrDefault(s => s.Kind != SegmentKind.Break && s.From < time);
+        if (pull?.Lowest is { } lowest ? lowest > deep.Si : pull is { OverRangeRows: > 0 })
+            yield return $"the pull before the break at {b.At.Text} came {(pull.Lowest is { } p ? $"no lower than {VacuumText.Level(present, p)}" : "nowhere in the gauge's range")}; {deep.Text} is usual";
+    }
+}

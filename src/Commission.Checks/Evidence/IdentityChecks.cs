@@ -1,0 +1,100 @@
+using System.Globalization;
+using Commission.Checks.Kernel;
+using Commission.Measurement.Decisions;
+using Commission.Records.Findings;
+using Commission.Source;
+
+namespace Commission.Checks.Evidence;
+
+/// <summary>Whether somebody stands for the record.</summary>
+internal sealed class SignatureCheck : ICheck
+{
+    public string Id => "evidence.signature";
+
+    public string Phase => Phases.Evidence;
+
+    public string Title => "Signature";
+
+    public CheckHelp Help { get; } = new(
+        "Who stands for this record, in what role, and since when?",
+        "at least one name with a date that is not before the work",
+        "Practice of start-up and log-book forms (common practice, no source); EN 378-4 and 40 CFR 82.157 ask for the person (from memory).",
+        "Add signatures: name, role, date, licence number and what is declared: performed, or witnessed.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        var signatures = context.Job.Signatures;
+        var finding = context.Finding(this);
+        foreach (var signature in signatures)
+        {
+            var name = signature.Name.Value;
+            finding.Use("name", signature.Name).Use($"{name}: role", signature.Role).Use($"{name}: licence", signature.Licence).Use($"{name}: statement", signature.Statement).Use($"{name}: date", signature.Date);
+        }
+
+        if (signatures.IsEmpty)
+        {
+            yield return finding.NotEvaluated("nobody has signed", "Write signatures: [{name: …, role: technician, date: …}].");
+            yield break;
+        }
+
+        finding.Use("date of the job", context.Job.Identity.Date);
+        var early = signatures.Where(s => s.Date.Value < context.Job.Identity.Date.Value).Select(s => $"{s.Name.Value} on {s.Date.Text}").ToList();
+        if (early.Count > 0)
+        {
+            yield return finding.Decide(false).Say($"Signed before the day of the work, {context.Job.Identity.Date.Text}: {string.Join(", ", early)}.").Next("Correct the date, or sign after the work.").Build();
+            yield break;
+        }
+
+        yield return finding.Decide(true).Say($"Signed by {string.Join("; ", signatures.Select(s => string.Join(", ", new[] { s.Name.Value, s.Role?.Value, s.Licence is { } licence ? $"licence {licence.Value}" : null, s.Date.Text }.OfType<string>())))}.").Build();
+    }
+}
+
+/// <summary>Whether every reading that was judged names the instrument it was read on.</summary>
+internal sealed class InstrumentsIdentifiedCheck : IReviewCheck
+{
+    public string Id => "evidence.instruments-identified";
+
+    public string Phase => Phases.Evidence;
+
+    public string Title => "Instruments identified";
+
+    public CheckHelp Help { get; } = new(
+        "Can each judged reading be traced to an instrument? Without one nothing is known of its error, and its U is too small.",
+        "for each finding with a verdict: every reading taken on an instrument names one",
+        "ISO/IEC 17025 asks for the equipment used (from memory); the field's habit follows it.",
+        "Name the instrument once, with reads: [vapor pressure, …], or in the phase with: high.");
+
+    public IEnumerable<Finding> Review(CheckContext context, IReadOnlyList<Finding> findings)
+    {
+        var byPlace = new Dictionary<SourceLocation, HandReading>();
+        foreach (var reading in context.Get<HandReadings>().All)
+            byPlace.TryAdd(reading.At, reading);
+        if (byPlace.Count == 0)
+            yield break;
+        var judged = new HashSet<SourceLocation>();
+        var without = new SortedDictionary<SourceLocation, ReadingUse>();
+        foreach (var finding in findings.Where(f => f.Verdict is not (Verdict.NotEvaluated or Verdict.Information) && f.Phase is not (Phases.Instruments or Phases.Evidence)))
+        {
+            foreach (var use in finding.Readings.Where(r => byPlace.ContainsKey(r.At)))
+            {
+                judged.Add(use.At);
+                if (use.Instrument is null)
+                    without.TryAdd(use.At, use);
+            }
+        }
+
+        // The same place may be named with its instrument by one check and without by another.
+        var named = findings.SelectMany(f => f.Readings).Where(r => r.Instrument is not null).Select(r => r.At).ToHashSet();
+        foreach (var place in without.Keys.Where(named.Contains).ToList())
+            without.Remove(place);
+        var finished = context.Finding(this);
+        foreach (var place in judged.Order())
+            finished.Use(byPlace[place].Use(null));
+        if (judged.Count == 0)
+            yield break;
+        yield return without.Count == 0
+            ? finished.Decide(true).Say(string.Create(CultureInfo.InvariantCulture, $"All {judged.Count} judged readings name their instrument.")).Build()
+            : finished.Decide(true).Reserve("some judged readings name no instrument").Next(Help.WhenItFails)
+                .Say(string.Create(CultureInfo.InvariantCulture, $"{without.Count} of {judged.Count} judged readings name no instrument: {string.Join(", ", without.Keys.Select(p => byPlace[p].Series).Distinct(StringComparer.Ordinal))}.")).Build();
+    }
+}

@@ -1,0 +1,100 @@
+namespace Commission.Checks.Formulas;
+
+/// <summary>
+/// The field factors of air: total heat 4.5·cfm·Δh, sensible 1.08·cfm·ΔT, latent 0.68·cfm·Δgrains, in Btu/h. They are made for standard
+/// air, 0.075 lb/ft³, and shrink with its density. They do not close exactly: sensible plus latent is about 2 % short of total.
+/// </summary>
+internal static class AirFactors
+{
+    /// <summary>Where the factors come from.</summary>
+    public const string Source = "standard air 0.075 lb/ft³: 4.5 = 60·0.075, 1.08 = 4.5·0.24, 0.68 = 4.5·1061/7000";
+
+    private const double StandardPressure = 101325;
+    private const double StandardTemperature = (70 + 459.67) / 1.8;
+
+    /// <summary>Density of the air against standard air.</summary>
+    /// <param name="pascals">Atmospheric pressure at the site, Pa.</param>
+    /// <param name="kelvins">Temperature of the air that flows, K; null for standard air at 70 °F.</param>
+    /// <returns>A ratio.</returns>
+    public static double DensityRatio(double pascals, double? kelvins) =>
+        pascals / StandardPressure * (StandardTemperature / (kelvins ?? StandardTemperature));
+
+    /// <summary>Factor of total heat: Btu/h for each cfm and Btu/lb.</summary>
+    /// <param name="densityRatio">From <see cref="DensityRatio"/>.</param>
+    /// <returns>4.5 at sea level.</returns>
+    public static double Total(double densityRatio) => 4.5 * densityRatio;
+
+    /// <summary>Factor of sensible heat: Btu/h for each cfm and °F.</summary>
+    /// <param name="densityRatio">From <see cref="DensityRatio"/>.</param>
+    /// <returns>1.08 at sea level.</returns>
+    public static double Sensible(double densityRatio) => 1.08 * densityRatio;
+
+    /// <summary>Factor of latent heat: Btu/h for each cfm and grain of water per pound of dry air.</summary>
+    /// <param name="densityRatio">From <see cref="DensityRatio"/>.</param>
+    /// <returns>0.68 at sea level.</returns>
+    public static double Latent(double densityRatio) => 0.68 * densityRatio;
+}
+
+/// <summary>The fan laws for one fan in one duct system: flow with speed, pressure with its square, power with its cube.</summary>
+internal static class FanLaws
+{
+    /// <summary>The laws, as a trace prints them.</summary>
+    public const string Formula = "flow ∝ n, pressure ∝ n², power ∝ n³";
+
+    /// <summary>Flow at another speed.</summary>
+    /// <param name="flow">Flow now, any unit.</param>
+    /// <param name="speedRatio">New speed over speed now.</param>
+    /// <returns>Flow, same unit.</returns>
+    public static double Flow(double flow, double speedRatio) => flow * speedRatio;
+
+    /// <summary>Static pressure at another speed.</summary>
+    /// <param name="pressure">Pressure now, any unit.</param>
+    /// <param name="speedRatio">New speed over speed now.</param>
+    /// <returns>Pressure, same unit.</returns>
+    public static double Pressure(double pressure, double speedRatio) => pressure * speedRatio * speedRatio;
+
+    /// <summary>Shaft power at another speed.</summary>
+    /// <param name="power">Power now, any unit.</param>
+    /// <param name="speedRatio">New speed over speed now.</param>
+    /// <returns>Power, same unit.</returns>
+    public static double Power(double power, double speedRatio) => power * speedRatio * speedRatio * speedRatio;
+
+    /// <summary>Flow at another static pressure of the same system.</summary>
+    /// <param name="flow">Flow now, any unit.</param>
+    /// <param name="pressureRatio">New static pressure over the pressure now.</param>
+    /// <returns>Flow, same unit.</returns>
+    public static double FlowAtPressure(double flow, double pressureRatio) => flow * Math.Sqrt(pressureRatio);
+}
+
+/// <summary>Airflow from the heat put into the air and its rise in temperature, in SI doubles so that uncertainty passes through.</summary>
+internal static class HeatRiseAirflow
+{
+    /// <summary>The electric form, as a trace prints it.</summary>
+    public const string ElectricFormula = "cfm = V·A·3.412 / (1.08·ΔT), 1.08 scaled by air density";
+
+    /// <summary>The gas form, as a trace prints it.</summary>
+    public const string GasFormula = "cfm = output in Btu/h / (1.08·ΔT), 1.08 scaled by air density";
+
+    /// <summary>Where the formulas come from.</summary>
+    public const string Source = "sensible-heat factor of standard air; generic installation manuals";
+
+    private const double BtuPerHour = 1055.05585262 / 3600;
+    private const double CubicFootPerMinute = 0.028316846592 / 60;
+
+    /// <summary>Airflow from a known heat output: gas furnace or strip heat.</summary>
+    /// <param name="watts">Heat put into the air, W.</param>
+    /// <param name="riseKelvins">Supply minus return temperature, K.</param>
+    /// <param name="densityRatio">Air density against standard air, from <see cref="AirFactors.DensityRatio"/>.</param>
+    /// <returns>m³/s at that density.</returns>
+    public static double FromHeat(double watts, double riseKelvins, double densityRatio) =>
+        watts / BtuPerHour / (AirFactors.Sensible(densityRatio) * riseKelvins * 1.8) * CubicFootPerMinute;
+
+    /// <summary>Airflow from strip heat of unity power factor.</summary>
+    /// <param name="volts">Voltage at the heater, V.</param>
+    /// <param name="amperes">Current of the heater, A; on one phase.</param>
+    /// <param name="riseKelvins">Supply minus return temperature, K.</param>
+    /// <param name="densityRatio">Air density against standard air, from <see cref="AirFactors.DensityRatio"/>.</param>
+    /// <returns>m³/s at that density.</returns>
+    public static double FromElectricHeat(double volts, double amperes, double riseKelvins, double densityRatio) =>
+        FromHeat(volts * amperes, riseKelvins, densityRatio);
+}

@@ -1,0 +1,88 @@
+using System.Globalization;
+
+namespace Commission.Checks.Formulas;
+
+/// <summary>Which European regulation on fluorinated gases.</summary>
+internal enum FluorinatedGasEdition
+{
+    /// <summary>Regulation (EU) 517/2014: thresholds in t CO2e only.</summary>
+    Regulation517Of2014,
+
+    /// <summary>Regulation (EU) 2024/573: thresholds in t CO2e, and in kg for the unsaturated gases of Annex II section 1.</summary>
+    Regulation573Of2024,
+}
+
+/// <summary>
+/// Leak-check intervals of the European regulations on fluorinated gases: 517/2014 article 4 and 2024/573 article 5. The 5 t and 50 t
+/// steps with 12 months are published; the other steps and the kilogram trigger are from memory.
+/// </summary>
+internal static class FluorinatedGasLeakChecks
+{
+    /// <summary>How sure the intervals are.</summary>
+    public const string Mark = "from memory";
+
+    /// <summary>The article, as the record cites it.</summary>
+    /// <param name="edition">Which regulation.</param>
+    /// <returns>The citation.</returns>
+    public static string SourceOf(FluorinatedGasEdition edition) => edition == FluorinatedGasEdition.Regulation517Of2014
+        ? "Regulation (EU) 517/2014, article 4"
+        : "Regulation (EU) 2024/573, article 5";
+
+    /// <summary>The plan for a circuit; of both triggers the stricter governs.</summary>
+    /// <param name="annexOneTonnes">Charge of gases of Annex I (HFC), t CO2e.</param>
+    /// <param name="annexTwoKilograms">Charge of gases of Annex II section 1 (HFO), kg; part of a blend counts as that part.</param>
+    /// <param name="isHermeticAndLabelled">Whether the circuit is hermetically sealed and labelled so.</param>
+    /// <param name="hasLeakageDetection">Whether a leakage detection system alerts the operator.</param>
+    /// <param name="edition">Which regulation.</param>
+    /// <returns>The interval, or that none is prescribed.</returns>
+    public static LeakCheckPlan For(
+        double annexOneTonnes, double annexTwoKilograms, bool isHermeticAndLabelled, bool hasLeakageDetection, FluorinatedGasEdition edition)
+    {
+        var byTonnes = Step(annexOneTonnes, isHermeticAndLabelled ? 10 : 5, 50, 500);
+        var byKilograms = edition == FluorinatedGasEdition.Regulation517Of2014
+            ? 0
+            : Step(annexTwoKilograms, isHermeticAndLabelled ? 2 : 1, 10, 100);
+        var step = Math.Max(byTonnes, byKilograms);
+        if (step == 0)
+        {
+            var least = isHermeticAndLabelled ? (Tonnes: 10, Kilograms: 2) : (Tonnes: 5, Kilograms: 1);
+            return new LeakCheckPlan(null, false, edition == FluorinatedGasEdition.Regulation517Of2014
+                ? string.Create(CultureInfo.InvariantCulture, $"{annexOneTonnes:0.00} t CO2e is below {least.Tonnes} t.")
+                : string.Create(CultureInfo.InvariantCulture, $"{annexOneTonnes:0.00} t CO2e is below {least.Tonnes} t, and {annexTwoKilograms:0.00} kg of Annex II gas is below {least.Kilograms} kg."));
+        }
+
+        var months = step switch { 1 => 12, 2 => 6, _ => 3 } * (hasLeakageDetection ? 2 : 1);
+        var because = byTonnes >= byKilograms
+            ? string.Create(CultureInfo.InvariantCulture, $"{annexOneTonnes:0.00} t CO2e reaches {(step switch { 1 => isHermeticAndLabelled ? 10 : 5, 2 => 50, _ => 500 })} t.")
+            : string.Create(CultureInfo.InvariantCulture, $"{annexTwoKilograms:0.00} kg of Annex II gas reaches {(step switch { 1 => isHermeticAndLabelled ? 2 : 1, 2 => 10, _ => 100 })} kg.");
+        return new LeakCheckPlan(months, step == 3, because);
+    }
+
+    private static int Step(double amount, double first, double second, double third) =>
+        amount >= third ? 3 : amount >= second ? 2 : amount >= first ? 1 : 0;
+}
+
+/// <summary>How often a circuit has to be checked for leaks.</summary>
+/// <param name="Months">Longest time between checks, calendar months; null when no check is prescribed.</param>
+/// <param name="DetectionObligatory">Whether a leakage detection system is prescribed.</param>
+/// <param name="Because">Which trigger governs, as a sentence.</param>
+internal sealed record LeakCheckPlan(int? Months, bool DetectionObligatory, string Because);
+
+/// <summary>Charge as tonnes of carbon dioxide with the same warming over a hundred years.</summary>
+internal static class CarbonDioxideEquivalent
+{
+    /// <summary>The formula, as a trace prints it.</summary>
+    public const string Formula = "t CO2e = charge in kg × GWP / 1000";
+
+    /// <summary>Tonnes of a charge.</summary>
+    /// <param name="kilograms">Charge, kg.</param>
+    /// <param name="warmingPotential">GWP over 100 years.</param>
+    /// <returns>Tonnes CO2e.</returns>
+    public static double Tonnes(double kilograms, double warmingPotential) => kilograms * warmingPotential / 1000;
+
+    /// <summary>Charge that makes a number of tonnes.</summary>
+    /// <param name="tonnes">Tonnes CO2e.</param>
+    /// <param name="warmingPotential">GWP over 100 years.</param>
+    /// <returns>Charge, kg.</returns>
+    public static double Kilograms(double tonnes, double warmingPotential) => tonnes * 1000 / warmingPotential;
+}

@@ -1,0 +1,63 @@
+namespace Commission.Checks.Formulas;
+
+/// <summary>
+/// United States leak-repair rules: whether a circuit falls under one, the leak rate that triggers repair, and the annualised leak rate.
+/// 40 CFR 82.157 and 84.106 (published); the annualising formula of 82.152 is from memory.
+/// </summary>
+internal static class LeakRepair
+{
+    /// <summary>The leak rate, as a trace prints it.</summary>
+    public const string RateFormula = "leak rate = added / full charge × 365 / days × 100 %";
+
+    /// <summary>Where the leak-rate formula comes from.</summary>
+    public const string RateSource = "40 CFR 82.152, annualising method (from memory)";
+
+    private const double Pound = 0.45359237;
+
+    /// <summary>The rule a circuit falls under.</summary>
+    /// <param name="fullChargeKilograms">Full charge, kg.</param>
+    /// <param name="isOzoneDepleting">Whether the refrigerant, or a component, is a class I or II substance.</param>
+    /// <param name="warmingPotential">GWP over 100 years as the rule counts it (AR4).</param>
+    /// <param name="date">Day of the work.</param>
+    /// <param name="isResidentialOrLightCommercialComfort">Whether it is of the residential and light-commercial air-conditioning and heat-pump subsector.</param>
+    /// <returns>The rule.</returns>
+    public static LeakRepairRule RuleFor(
+        double fullChargeKilograms, bool isOzoneDepleting, double warmingPotential, DateOnly date, bool isResidentialOrLightCommercialComfort)
+    {
+        if (isOzoneDepleting) return fullChargeKilograms >= 50 * Pound ? LeakRepairRule.Section82157 : LeakRepairRule.None;
+        return date >= new DateOnly(2026, 1, 1) && !isResidentialOrLightCommercialComfort && warmingPotential > 53 && fullChargeKilograms >= 15 * Pound
+            ? LeakRepairRule.Section84106
+            : LeakRepairRule.None;
+    }
+
+    /// <summary>Annualised leak rate above which repair is prescribed; the same in both rules.</summary>
+    /// <param name="use">What the circuit cools.</param>
+    /// <returns>A ratio.</returns>
+    public static double Trigger(CoolingUse use) => use switch
+    {
+        CoolingUse.Comfort => 0.10,
+        CoolingUse.CommercialRefrigeration => 0.20,
+        _ => 0.30,
+    };
+
+    /// <summary>Annualised leak rate: what was added over the full charge, scaled to a year; a span longer than a year counts as one.</summary>
+    /// <param name="addedKilograms">Refrigerant added, kg.</param>
+    /// <param name="fullChargeKilograms">Full charge, kg.</param>
+    /// <param name="daysSinceLastAddition">Days since refrigerant was last added, at least 1.</param>
+    /// <returns>A ratio for a year.</returns>
+    public static double AnnualisedRate(double addedKilograms, double fullChargeKilograms, double daysSinceLastAddition) =>
+        addedKilograms / fullChargeKilograms * 365 / Math.Min(daysSinceLastAddition, 365);
+}
+
+/// <summary>Which United States leak-repair rule a circuit falls under.</summary>
+internal enum LeakRepairRule
+{
+    /// <summary>None.</summary>
+    None,
+
+    /// <summary>40 CFR 82.157: ozone-depleting refrigerant, full charge of 50 lb or more.</summary>
+    Section82157,
+
+    /// <summary>40 CFR 84.106: substitute with GWP above 53, full charge of 15 lb or more, from 1 January 2026.</summary>
+    Section84106,
+}

@@ -1,0 +1,208 @@
+using System.Globalization;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
+using Commission.Jobs.Model;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Quantities;
+using Commission.Measurement.Uncertainty;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Functional;
+
+/// <summary>Whether condensate runs off.</summary>
+internal sealed class CondensateCheck : ICheck
+{
+    public string Id => "functional.condensate";
+
+    public string Phase => Phases.Functional;
+
+    public string Title => "Condensate";
+
+    public CheckHelp Help { get; } = new(
+        "Does water poured into the pan run off? Is there a trap where one is needed, fall along the drain, and a second drain or pan where an overflow would do damage?",
+        "water poured and seen to leave; the drain falls at least as much as the pack asks",
+        "1/8 in for each foot: model mechanical codes (from memory).",
+        "Clear the drain, give it fall, prime the trap; on the suction side of a blower a trap is needed for the water to leave at all.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.Functional is not { } functional)
+            yield break;
+        var begun = context.Finding(this);
+        if (functional.DrainSlope is not null && context.Limits.Find(LimitIds.FunctionalCondensateSlope) is { } limit)
+            begun.Show(context.State(limit));
+        var finding = Trials.Judge(
+            begun,
+            functional.Witnessed,
+            Help.WhenItFails,
+            new Trial("condensate drains", functional.CondensateDrains, true),
+            new Trial("condensate trap", functional.CondensateTrap),
+            new Trial("drain slope", functional.DrainSlope),
+            new Trial("secondary drain", functional.SecondaryDrain));
+        if (finding is not null)
+            yield return finding;
+    }
+}
+
+/// <summary>Whether the float switch stops the cooling.</summary>
+internal sealed class FloatSwitchCheck : ICheck
+{
+    public string Id => "functional.float-switch";
+
+    public string Phase => Phases.Functional;
+
+    public string Title => "Float switch";
+
+    public CheckHelp Help { get; } = new(
+        "Does the float switch trip when the pan fills, and does cooling stop?",
+        "switch lifted or pan filled: cooling stops",
+        "Model mechanical codes ask for it where an overflow would do damage (from memory).",
+        "Check that the switch breaks the circuit that calls for cooling, and that it is level and free. Do not leave a unit above a ceiling without it.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.Functional is not { } functional)
+            yield break;
+        if (Trials.Judge(context.Finding(this), functional.Witnessed, Help.WhenItFails, new Trial("float switch", functional.FloatSwitch)) is { } finding)
+            yield return finding;
+    }
+}
+
+/// <summary>Oil level and oil pressure of a compressor that shows them.</summary>
+internal sealed class OilCheck : ICheck
+{
+    public string Id => "functional.oil";
+
+    public string Phase => Phases.Functional;
+
+    public string Title => "Compressor oil";
+
+    public CheckHelp Help { get; } = new(
+        "Does the oil stand in the sight glass while the compressor runs, and what is the net oil pressure?",
+        "level in the glass; the net oil pressure is shown beside it for the maker's figure to judge",
+        "Compressor makers' instructions (common practice, no source).",
+        "Low: find out where the oil is (traps, velocity in risers, a long evaporator) before any is added. High: suspect refrigerant in the oil; check the crankcase heater and the superheat.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.Functional is not { } functional || (functional.OilLevel is null && functional.OilPressureDifference is null))
+            yield break;
+        var finding = context.Finding(this).Use("oil level", functional.OilLevel).Use("oil pressure difference", functional.OilPressureDifference);
+        var pressure = functional.OilPressureDifference is { } net ? $" Net oil pressure {net.Text}." : "";
+        yield return functional.OilLevel?.Value switch
+        {
+            null => finding.Information(pressure.Trim(), "no oil level is written, and nothing sets a limit on the pressure"),
+            OilLevel.NoGlass => finding.Information($"The compressor has no oil glass.{pressure}", "the level cannot be seen"),
+            OilLevel.InTheGlass => finding.Decide(true).Say($"The oil stands in the glass.{pressure}").Build(),
+            _ => finding.Decide(false).Say($"The oil level is {functional.OilLevel.Text}.{pressure}").Next(Help.WhenItFails).Build(),
+        };
+    }
+}
+
+/// <summary>How fast the cold room was pulled down, and the setting of its pressure regulator.</summary>
+internal sealed class BoxPullDownCheck : ICheck
+{
+    private const double SecondsAnHour = 3600;
+
+    public string Id => "functional.box-pull-down";
+
+    public string Phase => Phases.Functional;
+
+    public string Title => "Box pull-down";
+
+    public CheckHelp Help { get; } = new(
+        "How fast did the box come down to its temperature, and what is the evaporator pressure regulator set to?",
+        "rate = (T_from − T_to) / time",
+        "Definition. No limit is known: the load decides.",
+        "A slow pull-down points to the door, the load, a starved or iced coil or a low charge: compare with the readings of the circuit.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.Functional is not { } functional || (functional.BoxPullDown is null && functional.EPRSetting is null))
+            yield break;
+        var finding = context.Finding(this).Use("evaporator pressure regulator", functional.EPRSetting);
+        var regulator = functional.EPRSetting is { } set ? $"The evaporator pressure regulator is set to {set.Text}." : "";
+        if (functional.BoxPullDown is not { } down)
+        {
+            yield return finding.Information(regulator, "a setting, without a limit");
+            yield break;
+        }
+
+        finding.Use("box, from", down.From).Use("box, to", down.To).Use("box, in", down.In);
+        var fall = down.From.Value.Si - down.To.Value.Si;
+        var hours = down.In.Value.Si / SecondsAnHour;
+        if (hours <= 0)
+        {
+            yield return finding.NotEvaluated("the pull-down took no time", "Write the time the pull-down took.");
+            yield break;
+        }
+
+        var rate = context.Present.Text(fall / hours, DisplayKind.TemperatureDifference);
+        finding.Step("r", "pull-down rate", "(T_from − T_to) / time", string.Create(CultureInfo.InvariantCulture, $"({down.From.Text} − {down.To.Text}) / {hours:0.##} h"), $"{rate} per hour");
+        yield return finding.Information($"The box went from {down.From.Text} to {down.To.Text} in {down.In.Text}, {rate} per hour. {regulator}".TrimEnd(), "nothing sets a limit");
+    }
+}
+
+/// <summary>Low- and high-pressure controls: settings that make sense, and tried.</summary>
+internal sealed class PressureControlsCheck : ICheck
+{
+    public string Id => "functional.pressure-controls";
+
+    public string Phase => Phases.Functional;
+
+    public string Title => "Pressure controls";
+
+    public CheckHelp Help { get; } = new(
+        "Do the low- and the high-pressure control stop and start the compressor, and do their settings make sense?",
+        "tried and works; low side: cut-out below cut-in; high side: cut-out above cut-in, and at most the pack's share of the high side's design pressure",
+        "EN 378-2 (from memory) and common practice: the high side is stopped before its design pressure.",
+        "Set the control by the maker's table, then try it: throttle the suction for the low side, hold back condenser air for the high side, and write where it stopped.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.Functional is not { } functional)
+            yield break;
+        if (functional.LowPressureControl is { } low)
+            yield return Judge(context, "low-pressure control", low, isHigh: false);
+        if (functional.HighPressureControl is { } high)
+            yield return Judge(context, "high-pressure control", high, isHigh: true);
+    }
+
+    private Finding Judge(CheckContext context, string name, ControlSetting control, bool isHigh)
+    {
+        var atmosphere = context.Get<SiteAtmosphere>().Pressure;
+        var finding = context.Finding(this, name).Use($"{name}: cut-in", control.CutIn).Use($"{name}: cut-out", control.CutOut).Use($"{name}: tested", control.Tested);
+        var settings = string.Join(", ", new[] { control.CutIn is { } i ? $"cut-in {i.Text}" : null, control.CutOut is { } o ? $"cut-out {o.Text}" : null }.OfType<string>());
+        var said = settings.Length == 0 ? $"The {name}" : $"The {name}, {settings},";
+        if (control.Tested?.Value == TestResult.Failed)
+            return finding.Decide(false).Say($"{said} failed its test.").Next(Help.WhenItFails).Build();
+        if (control.Tested?.Value == TestResult.NotFitted)
+            return finding.Information($"No {name} is fitted.", "there is nothing of the kind to try");
+        if (control is { CutIn: { } cutIn, CutOut: { } cutOut } && IsTheWrongWayRound(cutIn, cutOut, atmosphere, isHigh))
+            return finding.Decide(false).Say($"{said} is set the wrong way round.").Next(Help.WhenItFails).Build();
+        if (isHigh && control.CutOut is { } stop && IsTooHigh(context, finding, stop, atmosphere))
+            return finding.Say($"{said} stops the compressor only above what the high side may bear.").Next(Help.WhenItFails).Build();
+        if (control.Tested?.Value != TestResult.Ok)
+            return finding.NotEvaluated("the control was not tested", "Try it and write tested: ok.");
+        return (finding.Passes ? finding : finding.Decide(true)).Say($"{said} works.").Build();
+    }
+
+    private static bool IsTheWrongWayRound(Given<StatedPressure> cutIn, Given<StatedPressure> cutOut, Pressure atmosphere, bool isHigh)
+    {
+        var difference = cutIn.Value.ToAbsolute(atmosphere).Si - cutOut.Value.ToAbsolute(atmosphere).Si;
+        return isHigh ? difference >= 0 : difference <= 0;
+    }
+
+    private static bool IsTooHigh(CheckContext context, FindingBuilder finding, Given<StatedPressure> stop, Pressure atmosphere)
+    {
+        if (context.Job.Equipment.Nameplate?.DesignPressure?.High is not { } design || context.Limits.Find(LimitIds.SafetyHighPressureSwitchFactor) is not { Upper: { } factor } limit)
+            return false;
+        var most = factor.Si * design.Value.ToGauge(atmosphere).Si;
+        // What a scale is set to is no measurement: where it stops is for the test to show.
+        var set = Uncertain.Exact(stop.Value.ToGauge(atmosphere).Si);
+        finding.Use("design pressure, high side", design)
+            .Judge(set, DisplayKind.Pressure, context.State(limit) with { Kind = LimitKind.AtMost, Text = $"at most {context.Present.Text(most, DisplayKind.Pressure)}", LowerSi = null, UpperSi = most });
+        return !finding.Passes;
+    }
+}

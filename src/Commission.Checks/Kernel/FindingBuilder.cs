@@ -1,0 +1,375 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Commission.Jobs.Model;
+using Commission.Measurement.Decisions;
+using Commission.Measurement.Uncertainty;
+using Commission.Measurement.Units;
+using Commission.Messages;
+using Commission.Records.Findings;
+using BudgetLine = Commission.Records.Findings.BudgetLine;
+
+namespace Commission.Checks.Kernel;
+
+/// <summary>
+/// Puts a finding together: readings, steps, number, limit, verdict, words. Every check speaks through it, so that
+/// decision rules, budgets and strip-chart positions are made in one place.
+/// </summary>
+public sealed class FindingBuilder
+{
+    private readonly CheckContext context;
+    private readonly ICheck check;
+    private readonly string? subject;
+    private readonly List<ReadingUse> readings = [];
+    private readonly List<string> instruments = [];
+    private readonly List<TraceStep> trace = [];
+    private readonly List<LimitStatement> limits = [];
+    private readonly List<Message> remarks = [];
+    private MeasuredQuantity? measured;
+    private ImmutableArray<BudgetLine> budget = [];
+    private StripPosition? strip;
+    private Verdict verdict = Verdict.Information;
+    private Decision? decision;
+    private readonly List<Message> reservations = [];
+    private Message? reason;
+    private Message? statement;
+    private Message? next;
+
+    internal FindingBuilder(CheckContext context, ICheck check, string? subject)
+    {
+        this.context = context;
+        this.check = check;
+        this.subject = subject;
+    }
+
+    /// <summary>The verdict as it stands now.</summary>
+    public Verdict Verdict => verdict;
+
+    /// <summary>Whether the verdict is a pass, with or without condition.</summary>
+    public bool Passes => verdict is Verdict.Pass or Verdict.ConditionalPass;
+
+    /// <summary>Names a corrected reading: its place, its instrument, and the corrections as steps of the trace.</summary>
+    /// <param name="reading">The reading.</param>
+    public FindingBuilder Use(CorrectedReading reading)
+    {
+        ArgumentNullException.ThrowIfNull(reading);
+        foreach (var use in reading.Uses)
+            AddReading(use);
+        foreach (var step in reading.Steps)
+        {
+            if (!trace.Contains(step))
+                trace.Add(step);
+        }
+
+        return this;
+    }
+
+    /// <summary>Names a value of the job that is used as it stands.</summary>
+    /// <typeparam name="T">Kind of value.</typeparam>
+    /// <param name="name">What it is, in the trade's words.</param>
+    /// <param name="given">The value; nothing happens without one.</param>
+    /// <param name="instrument">The instrument it was read on, where one is known.</param>
+    public FindingBuilder Use<T>(string name, Given<T>? given, string? instrument = null)
+    {
+        if (given is not null)
+            AddReading(given.Use(name, instrument));
+        return this;
+    }
+
+    /// <summary>Names a reading whose use is already described, such as the elevation behind the atmosphere.</summary>
+    /// <param name="use">The reading.</param>
+    public FindingBuilder Use(ReadingUse use)
+    {
+        ArgumentNullException.ThrowIfNull(use);
+        AddReading(use);
+        return this;
+    }
+
+    /// <summary>Adds a step of the trace that is already described; a step that stands there stays once.</summary>
+    /// <param name="step">The step.</param>
+    public FindingBuilder Step(TraceStep step)
+    {
+        if (!trace.Contains(step))
+            trace.Add(step);
+        return this;
+    }
+
+    /// <summary>Adds a step of the trace.</summary>
+    /// <param name="symbol">Symbol of the result.</param>
+    /// <param name="name">What it stands for.</param>
+    /// <param name="formula">Formula in symbols or words.</param>
+    /// <param name="substitution">The formula with its values.</param>
+    /// <param name="result">Result with unit.</param>
+    /// <param name="source">Where the formula comes from; empty for plain arithmetic.</param>
+    public FindingBuilder Step(string symbol, string name, string formula, string substitution, string result, string source = "")
+    {
+        trace.Add(new TraceStep(symbol, name, formula, substitution, result, source));
+        return this;
+    }
+
+    /// <summary>States the number the finding is about, with its budget. <see cref="Judge"/> does this too.</summary>
+    /// <param name="y">The number.</param>
+    /// <param name="kind">What it is.</param>
+    public FindingBuilder Measure(Uncertain y, DisplayKind kind)
+    {
+        ArgumentNullException.ThrowIfNull(y);
+        measured = context.Present.Measured(y, kind);
+        budget = Budget(y, kind);
+        return this;
+    }
+
+    /// <summary>Shows a limit beside the finding without judging by it.</summary>
+    /// <param name="limit">The limit.</param>
+    public FindingBuilder Show(LimitStatement limit)
+    {
+        limits.Add(limit);
+        return this;
+    }
+
+    /// <summary>Judges a number by a limit: verdict, probability of conformity, place on the strip chart.</summary>
+    /// <param name="y">The number.</param>
+    /// <param name="kind">What it is.</param>
+    /// <param name="limit">The limit; its SI bounds are compared with the number as they stand.</param>
+    public FindingBuilder Judge(Uncertain y, DisplayKind kind, LimitStatement limit)
+    {
+        ArgumentNullException.ThrowIfNull(y);
+        ArgumentNullException.ThrowIfNull(limit);
+        if (limit.LowerSi is null && limit.UpperSi is null)
+            throw new ArgumentException($"{check.Id}: a limit without bounds judges nothing.", nameof(limit));
+        Measure(y, kind);
+        limits.Add(limit);
+        decision = Conformity.Judge(y, new Tolerance(limit.LowerSi, limit.UpperSi), limit.Rule);
+        verdict = decision.Verdict;
+        strip = Strip(y, limit);
+        return this;
+    }
+
+    /// <summary>Gives a verdict on words, not on a number.</summary>
+    /// <param name="holds">Whether the requirement is met.</param>
+    /// <param name="limit">The requirement; null when it is a fact of the work itself.</param>
+    public FindingBuilder Decide(bool holds, LimitStatement? limit = null)
+    {
+        verdict = holds ? Verdict.Pass : Verdict.Fail;
+        if (limit is not null)
+            limits.Add(limit);
+        return this;
+    }
+
+    /// <summary>Makes a pass conditional because something it rests on was not shown. A verdict that is no pass stays.</summary>
+    /// <param name="why">What was not shown.</param>
+    public FindingBuilder Reserve(Message why)
+    {
+        if (verdict is Verdict.Pass)
+            verdict = Verdict.ConditionalPass;
+        reservations.Add(why);
+        return this;
+    }
+
+    /// <summary>Turns whatever was judged into a failure for a reason beyond the number: a danger, a condition not met.</summary>
+    /// <param name="why">The reason.</param>
+    public FindingBuilder Fail(Message why)
+    {
+        verdict = Verdict.Fail;
+        reason = why;
+        return this;
+    }
+
+    /// <summary>The sentence of the finding.</summary>
+    /// <param name="sentence">One plain sentence.</param>
+    public FindingBuilder Say(Message sentence)
+    {
+        statement = sentence;
+        return this;
+    }
+
+    /// <summary>A remark that stands behind the sentence, such as a maker's figure looser than common practice.</summary>
+    /// <param name="remark">One plain sentence; nothing happens without one.</param>
+    public FindingBuilder Remark(Message? remark)
+    {
+        if (remark is not (null or { PlainText: "" }))
+            remarks.Add(remark);
+        return this;
+    }
+
+    /// <summary>What a technician does next.</summary>
+    /// <param name="step">One plain sentence.</param>
+    public FindingBuilder Next(Message step)
+    {
+        next = step;
+        return this;
+    }
+
+    /// <summary>Ends as not evaluated.</summary>
+    /// <param name="why">Why it could not be judged.</param>
+    /// <param name="todo">What would make it possible.</param>
+    public Finding NotEvaluated(Message why, Message todo)
+    {
+        verdict = Verdict.NotEvaluated;
+        decision = null;
+        strip = null;
+        reason = why;
+        next = todo;
+        statement ??= CommonMessages.NotEvaluated(why);
+        return Build();
+    }
+
+    /// <summary>Ends as information: nothing sets a limit.</summary>
+    /// <param name="sentence">The sentence.</param>
+    /// <param name="why">What kind of information it is, or why no limit applies.</param>
+    public Finding Information(Message sentence, Message? why = null)
+    {
+        verdict = Verdict.Information;
+        decision = null;
+        strip = null;
+        reason = why;
+        statement = sentence;
+        return Build();
+    }
+
+    /// <summary>The finished finding.</summary>
+    /// <exception cref="InvalidOperationException">The check gave no sentence: a fault of this program.</exception>
+    public Finding Build()
+    {
+        Message[] sentences = [statement ?? throw new InvalidOperationException($"{check.Id} has no statement."), .. remarks];
+        var messages = new FindingMessages([.. sentences]) { Reason = reason, Reservation = [.. reservations], NextStep = next };
+        return new Finding
+        {
+            Check = check.Id,
+            Phase = check.Phase,
+            Title = check.Title,
+            Subject = subject,
+            Verdict = verdict,
+            Reservation = reservations.Count == 0 ? null : string.Join("; ", reservations.Select(context.Present.Text)),
+            Reason = reason is null ? null : context.Present.Text(reason),
+            Statement = string.Join(" ", sentences.Select(context.Present.Text)),
+            NextStep = next is null ? null : context.Present.Text(next),
+            Messages = messages.HasMessage ? messages : null,
+            Measured = measured,
+            Limits = [.. limits],
+            ProbabilityOfConformity = decision?.ProbabilityOfConformity,
+            MaximumFalseAccept = decision?.MaximumFalseAccept,
+            Adequacy = decision?.Adequacy.Ratio,
+            Trace = [.. trace],
+            Readings = [.. readings],
+            Instruments = [.. instruments],
+            Budget = budget,
+            Strip = strip,
+        };
+    }
+
+    private static StripPosition? Strip(Uncertain y, LimitStatement limit)
+    {
+        // A limit with one side has no width of its own: the distance from zero, or the limit's own size, gives the scale.
+        var lower = limit.LowerSi;
+        var upper = limit.UpperSi;
+        double zero, one;
+        if (lower is { } a && upper is { } b)
+            (zero, one) = (a, b);
+        else if (upper is { } most)
+            (zero, one) = most > 0 ? (0, most) : (most - 1, most);
+        else if (lower is { } least)
+            (zero, one) = least > 0 ? (least, 2 * least) : (least, least + 1);
+        else
+            return null;
+        if (!(one > zero))
+            return null;
+        double At(double v) => (v - zero) / (one - zero);
+        return y.StandardUncertainty > 0
+            ? new StripPosition(At(y.Value), At(y.Value - y.Expanded), At(y.Value + y.Expanded), lower is not null, upper is not null)
+            : new StripPosition(At(y.Value), null, null, lower is not null, upper is not null);
+    }
+
+    private void AddReading(ReadingUse use)
+    {
+        if (!readings.Contains(use))
+            readings.Add(use);
+        if (use.Instrument is { } id && !instruments.Contains(id, StringComparer.Ordinal))
+            instruments.Add(id);
+    }
+
+    private ImmutableArray<BudgetLine> Budget(Uncertain y, DisplayKind kind)
+    {
+        var lines = ImmutableArray.CreateBuilder<BudgetLine>();
+        foreach (var line in y.Budget)
+        {
+            var cause = line.Cause;
+            var u = cause.StandardUncertainty;
+            var sensitivity = u > 0 ? line.Contribution / u : 0;
+            var causeKind = context.Causes.KindOf(cause);
+            lines.Add(new BudgetLine(
+                cause.Name,
+                Words(cause.Distribution),
+                CauseText(u, causeKind),
+                SensitivityText(sensitivity, kind, causeKind),
+                line.Contribution,
+                100 * line.Share,
+                cause.Source));
+        }
+
+        return lines.ToImmutable();
+    }
+
+    private string CauseText(double u, DisplayKind? kind)
+    {
+        // A cause without a unit of its own is a share of a stated bound, the same for every reading of the instrument.
+        if (kind is not { } known)
+            return $"{Plain(u)} of its bound";
+        var unit = Fine(known);
+        return string.Create(CultureInfo.InvariantCulture, $"{Plain(u / unit.Factor)}{(unit.Symbol == "1" ? "" : " " + unit.Symbol)}");
+    }
+
+    private string SensitivityText(double sensitivity, DisplayKind result, DisplayKind? cause)
+    {
+        var up = Fine(result);
+        if (cause is not { } known)
+            return $"{Plain(sensitivity / up.Factor)}{(up.Symbol == "1" ? "" : " " + up.Symbol)} for the bound";
+        var down = Fine(known);
+        var number = Plain(sensitivity * down.Factor / up.Factor);
+        return up.Symbol == down.Symbol ? number : $"{number} {up.Symbol} per {down.Symbol}";
+    }
+
+    // Three digits; powers of ten as people write them, not as programs do.
+    private static string Plain(double number)
+    {
+        var text = number.ToString("G3", CultureInfo.InvariantCulture);
+        var e = text.IndexOf('E', StringComparison.Ordinal);
+        if (e < 0)
+            return text;
+        var exponent = int.Parse(text.AsSpan(e + 1), NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture);
+        return exponent is >= -6 and <= 6
+            ? Math.Round((decimal)number, Math.Clamp(2 - (int)Math.Floor(Math.Log10(Math.Abs(number))), 0, 12)).ToString("0.############", CultureInfo.InvariantCulture)
+            : string.Create(CultureInfo.InvariantCulture, $"{text[..e]}·10^{exponent}");
+    }
+
+    private Unit Fine(DisplayKind kind) => context.Present.Units[kind].Smaller ?? context.Present.Units[kind].Unit;
+
+    private static string Words(Distribution distribution) => distribution switch
+    {
+        Distribution.Rectangular => "rectangular",
+        Distribution.Triangular => "triangular",
+        Distribution.UShaped => "U-shaped",
+        _ => "normal",
+    };
+}
+
+/// <summary>What the checks of air, compressor and piping have in common when they put a finding together.</summary>
+internal static class AirFindings
+{
+    /// <summary>Remarks that U holds the resolution alone where nobody states an accuracy. A pass stays a pass: which instrument was used is a question of its own.</summary>
+    /// <param name="finding">The finding.</param>
+    /// <param name="readings">The readings the number rests on.</param>
+    public static FindingBuilder RemarkUnknown(this FindingBuilder finding, IEnumerable<CorrectedReading> readings)
+    {
+        var names = readings.Where(r => !r.AccuracyKnown).Select(r => r.Name).Distinct(StringComparer.Ordinal).ToArray();
+        return names.Length == 0 ? finding : finding.Remark($"U holds the resolution alone: the accuracy of {string.Join(" and ", names)} is not written.");
+    }
+
+    /// <summary>Names readings with their corrections.</summary>
+    /// <param name="finding">The finding.</param>
+    /// <param name="readings">The readings.</param>
+    public static FindingBuilder UseAll(this FindingBuilder finding, IEnumerable<CorrectedReading> readings)
+    {
+        foreach (var reading in readings)
+            finding.Use(reading);
+        return finding;
+    }
+}

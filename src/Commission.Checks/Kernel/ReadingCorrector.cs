@@ -1,0 +1,282 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Commission.Checks.Limits;
+using Commission.Jobs.Model;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Corrections;
+using Commission.Measurement.Quantities;
+using Commission.Measurement.Uncertainty;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+using Commission.Source;
+
+namespace Commission.Checks.Kernel;
+
+/// <summary>
+/// Turns what was written down into what is judged: removes zero offsets and ice-point residuals, applies a point-to-point
+/// correction where its reference carries an uncertainty, takes off the bias of a pipe clamp, makes gauge pressures
+/// absolute, and attaches the root causes that stay (JCGM 100, 4.3 and 5). Each correction is a step of the trace.
+/// </summary>
+public sealed class ReadingCorrector
+{
+    private readonly CheckContext context;
+    private readonly Dictionary<(SourceLocation Place, ReadingName Name, bool HasAmbient), CorrectedReading> done = [];
+
+    internal ReadingCorrector(CheckContext context) => this.context = context;
+
+    /// <summary>A refrigerant or nitrogen pressure, corrected and made absolute.</summary>
+    /// <param name="name">What was read, with its time.</param>
+    /// <param name="reading">Which reading it is, to find the instrument.</param>
+    /// <param name="given">The reading.</param>
+    /// <param name="with">Instruments the phase names.</param>
+    public CorrectedReading Pressure(string name, ReadingName reading, Given<StatedPressure> given, ImmutableArray<Given<string>> with = default)
+    {
+        ArgumentNullException.ThrowIfNull(given);
+        return Once(given.At, reading, false, () => CorrectPressure(name, reading, given, with));
+    }
+
+    /// <summary>A temperature. A pipe clamp's bias toward ambient is taken off when the ambient temperature is known.</summary>
+    /// <param name="name">What was read, with its time.</param>
+    /// <param name="reading">Which reading it is.</param>
+    /// <param name="given">The reading.</param>
+    /// <param name="ambient">Air around the clamp; null when it is not known.</param>
+    /// <param name="with">Instruments the phase names.</param>
+    public CorrectedReading Temperature(string name, ReadingName reading, Given<Temperature> given, CorrectedReading? ambient = null, ImmutableArray<Given<string>> with = default)
+    {
+        ArgumentNullException.ThrowIfNull(given);
+        return Once(given.At, reading, ambient is not null, () => CorrectTemperature(name, reading, given, ambient, with));
+    }
+
+    /// <summary>Any other quantity: its accuracy and resolution, no correction.</summary>
+    /// <typeparam name="T">The quantity.</typeparam>
+    /// <param name="name">What was read.</param>
+    /// <param name="reading">Which reading it is.</param>
+    /// <param name="given">The reading.</param>
+    /// <param name="kind">How it is displayed, for the budget.</param>
+    /// <param name="with">Instruments the phase names.</param>
+    public CorrectedReading Plain<T>(string name, ReadingName reading, Given<T> given, DisplayKind kind, ImmutableArray<Given<string>> with = default)
+        where T : struct, IQuantity<T>
+    {
+        ArgumentNullException.ThrowIfNull(given);
+        return Once(given.At, reading, false, () =>
+        {
+            var instrument = context.Get<InstrumentKit>().For(reading, with);
+            var (terms, accuracyKnown) = Terms(name, given.Value.Si, T.Dimension, given.Stated, given.Step, instrument, kind);
+            return new CorrectedReading
+            {
+                Name = name,
+                Value = context.Scope.Reading(given.Value.Si, [.. terms]),
+                AfterZero = given.Value.Si,
+                Uses = [given.Use(name, instrument?.Id)],
+                Instrument = instrument?.Id,
+                AccuracyKnown = accuracyKnown,
+            };
+        });
+    }
+
+    private CorrectedReading Once(SourceLocation at, ReadingName reading, bool hasAmbient, Func<CorrectedReading> correct)
+    {
+        if (done.TryGetValue((at, reading, hasAmbient), out var known))
+            return known;
+        known = correct();
+        done.Add((at, reading, hasAmbient), known);
+        return known;
+    }
+
+    private CorrectedReading CorrectPressure(string name, ReadingName reading, Given<StatedPressure> given, ImmutableArray<Given<string>> with)
+    {
+        var present = context.Present;
+        var instrument = context.Get<InstrumentKit>().For(reading, with);
+        var uses = ImmutableArray.CreateBuilder<ReadingUse>();
+        uses.Add(given.Use(name, instrument?.Id));
+        var steps = ImmutableArray.CreateBuilder<TraceStep>();
+        var shown = given.Value.Pascals;
+
+        // Only what counts from the atmosphere has a zero that can be read with the hose open, and points checked from it.
+        var checks = given.Value.Reference == PressureReference.Gauge ? instrument?.PointCheck : null;
+        var tied = checks is not null && given.Stated is null && instrument!.IsTiedDownAt(shown);
+        var (terms, accuracyKnown) = tied
+            ? ([1.0 * instrument!.RepeatabilityCause, .. ResolutionOf(name, instrument.ResolutionSi ?? given.Step, DisplayKind.PressureDifference)], true)
+            : Terms(name, shown, Dimension.Pressure, given.Stated, given.Step, instrument, DisplayKind.PressureDifference);
+        var value = context.Scope.Reading(shown, [.. terms]);
+        var afterZero = shown;
+        if (checks is not null)
+        {
+            var corrected = checks.Correct(context.Scope, value, new CorrectionPrinter(si => present.Text(si, DisplayKind.Pressure), si => present.Text(si, DisplayKind.PressureDifference)));
+            value = corrected.Value;
+            afterZero = corrected.Steps.FirstOrDefault(s => s.Kind == CorrectionKind.Zero)?.After ?? shown;
+            EnterUnits(value, DisplayKind.PressureDifference);
+            Explain(name, instrument!.Id, corrected, steps, DisplayKind.Pressure);
+            UseChecks(instrument, uses);
+        }
+
+        if (given.Value.Reference != PressureReference.Absolute)
+        {
+            var atmosphere = context.Get<SiteAtmosphere>();
+            var gauge = value;
+            var below = given.Value.Reference == PressureReference.BelowAtmosphere;
+            value = below ? atmosphere.Value - gauge : gauge + atmosphere.Value;
+            afterZero = below ? atmosphere.Value.Value - afterZero : afterZero + atmosphere.Value.Value;
+            uses.AddRange(atmosphere.Uses);
+            steps.Add(atmosphere.Step);
+            steps.Add(new TraceStep(
+                "p_abs", $"{name}, absolute", below ? "p_atm − depth" : "p + p_atm",
+                $"{present.Text(gauge.Value, below ? DisplayKind.PressureDifference : DisplayKind.Pressure)} at {present.Text(atmosphere.Value.Value, DisplayKind.AbsolutePressure, 2)}",
+                present.Text(value, DisplayKind.AbsolutePressure), ""));
+        }
+
+        return Made(name, value, afterZero, uses, steps, instrument, accuracyKnown);
+    }
+
+    private CorrectedReading CorrectTemperature(string name, ReadingName reading, Given<Temperature> given, CorrectedReading? ambient, ImmutableArray<Given<string>> with)
+    {
+        var present = context.Present;
+        var print = new CorrectionPrinter(si => present.Text(si, DisplayKind.Temperature), si => present.Text(si, DisplayKind.TemperatureDifference, 2));
+        var instrument = context.Get<InstrumentKit>().For(reading, with);
+        var uses = ImmutableArray.CreateBuilder<ReadingUse>();
+        uses.Add(given.Use(name, instrument?.Id));
+        var steps = ImmutableArray.CreateBuilder<TraceStep>();
+
+        // An ice point says all there is to say of a thermocouple; another sensor keeps its maker's bound for what lies away from it.
+        var iced = instrument?.IcePoint is not null && given.Stated is null && instrument.ThermocoupleClass is not null;
+        var (terms, accuracyKnown) = iced
+            ? (ResolutionOf(name, instrument!.ResolutionSi ?? given.Step, DisplayKind.TemperatureDifference).ToList(), true)
+            : Terms(name, given.Value.Si, Dimension.Temperature, given.Stated, given.Step, instrument, DisplayKind.TemperatureDifference);
+        var value = context.Scope.Reading(given.Value.Si, [.. terms]);
+        if (instrument?.IcePoint is { } ice)
+        {
+            var corrected = ice.Correct(context.Scope, value, print, context.Assume(LimitIds.AssumptionThermocoupleWarming));
+            value = corrected.Value;
+            EnterUnits(value, DisplayKind.TemperatureDifference);
+            Explain(name, instrument.Id, corrected, steps, DisplayKind.Temperature);
+            var shown = instrument.Described.Checks!.IcePoint!.Adjusted ?? instrument.Described.Checks.IcePoint.Read;
+            uses.Add(shown.Use($"{instrument.Id}: ice point", instrument.Id));
+        }
+
+        var afterZero = value.Value;
+        if (ambient is not null && instrument?.Described.Kind.Value == InstrumentKind.PipeClamp && given.Stated is null)
+        {
+            var corrected = instrument.Coupling.Correct(context.Scope, value, ambient.Value, print);
+            value = corrected.Value;
+            EnterUnits(value, DisplayKind.TemperatureDifference);
+            Explain(name, instrument.Id, corrected, steps, DisplayKind.Temperature);
+            uses.AddRange(ambient.Uses);
+            if (instrument.Described.Insulated is { } insulated)
+                uses.Add(insulated.Use($"{instrument.Id}: insulated", instrument.Id));
+        }
+
+        return Made(name, value, afterZero, uses, steps, instrument, accuracyKnown);
+    }
+
+    // Corrections make causes of their own; budgets print them in the unit of the reading, shares of a distance in per cent.
+    private void EnterUnits(Uncertain value, DisplayKind kind)
+    {
+        foreach (var cause in value.Budget.Select(line => line.Cause).Where(c => context.Causes.KindOf(c) is null))
+        {
+            if (cause.Kind == CauseKind.Accuracy)
+                continue;
+            context.Causes.Enter(cause, cause.Kind switch
+            {
+                CauseKind.ShareOfDistance => DisplayKind.Percentage,
+                CauseKind.ColdJunction => DisplayKind.Number,
+                _ => kind,
+            });
+        }
+    }
+
+    private static CorrectedReading Made(
+        string name, Uncertain value, double afterZero, ImmutableArray<ReadingUse>.Builder uses, ImmutableArray<TraceStep>.Builder steps, UsedInstrument? instrument, bool accuracyKnown) => new()
+        {
+            Name = name,
+            Value = value,
+            AfterZero = afterZero,
+            Uses = uses.ToImmutable(),
+            Steps = steps.ToImmutable(),
+            Instrument = instrument?.Id,
+            AccuracyKnown = accuracyKnown,
+        };
+
+    private void Explain(string name, string instrument, Corrected corrected, ImmutableArray<TraceStep>.Builder steps, DisplayKind kind)
+    {
+        foreach (var step in corrected.Steps)
+        {
+            var (words, formula, source) = step.Kind switch
+            {
+                CorrectionKind.Zero => ("zero", "reading − reading open to air", "a zero offset is always removed"),
+                CorrectionKind.KnownPoints => ("known points", "along the line through zero and the known pressure", step.Applied ? "point-to-point correction; the reference states its uncertainty" : "reported, not corrected"),
+                CorrectionKind.IcePoint => ("ice point", "reading − (reading in ice − 0 °C)", "ice point of water, 0 °C"),
+                _ => ("clamp", "reading − f · (ambient − reading)", "mean of the range of f: common practice, no source"),
+            };
+            steps.Add(new TraceStep(words, $"{name}: {words} of {instrument}", formula, step.Text, context.Present.Text(step.After, kind), source) { Correction = step.Kind, Instrument = instrument });
+        }
+    }
+
+    private static void UseChecks(UsedInstrument instrument, ImmutableArray<ReadingUse>.Builder uses)
+    {
+        if (instrument.Described.Checks?.Zero is { } zero)
+        {
+            var shown = zero.Adjusted ?? zero.Read;
+            uses.Add(shown.Use($"{instrument.Id}: reading open to air", instrument.Id));
+        }
+
+        if (instrument.Described.Checks?.KnownPressure is { } known)
+        {
+            var shown = known.Adjusted ?? known.Read;
+            uses.Add(known.Applied.Use($"{instrument.Id}: known pressure applied", instrument.Id));
+            uses.Add(shown.Use($"{instrument.Id}: known pressure read", instrument.Id));
+        }
+    }
+
+    private (List<RootTerm> Terms, bool Known) Terms(string name, double readingSi, Dimension dimension, Stated? stated, double? writtenStep, UsedInstrument? instrument, DisplayKind kind)
+    {
+        if (stated is not null)
+        {
+            var cause = Written.AsStated(name, stated);
+            return ([1.0 * context.Causes.Enter(cause, kind)], true);
+        }
+
+        var terms = new List<RootTerm>();
+        var accuracyKnown = false;
+        if (instrument?.HalfWidth(readingSi, dimension) is { } half)
+        {
+            terms.Add(half * instrument.AccuracyCause);
+            accuracyKnown = true;
+        }
+
+        if (instrument?.DigitsIncluded != true)
+            terms.AddRange(ResolutionOf(name, instrument?.ResolutionFor(dimension) ?? writtenStep, kind));
+        return (terms, accuracyKnown);
+    }
+
+    private IEnumerable<RootTerm> ResolutionOf(string name, double? step, DisplayKind kind) => step is { } d and > 0
+        ? [1.0 * context.Causes.Enter(RootCause.FromResolution($"{name}: resolution", "smallest step of the indication", d), kind)]
+        : [];
+}
+
+/// <summary>
+/// A reading after its corrections, with the root causes that make it doubtful. Pressures are absolute, in Pa; everything
+/// else is in its SI unit.
+/// </summary>
+public sealed record CorrectedReading
+{
+    /// <summary>What was read, with its time where it has one: <c>vapor line, 11:35</c>.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>The value after every correction.</summary>
+    public required Uncertain Value { get; init; }
+
+    /// <summary>The value after zero offset or ice-point residual alone, in the same unit as <see cref="Value"/>.</summary>
+    public required double AfterZero { get; init; }
+
+    /// <summary>The reading and whatever else of the job it rests on: field checks, the barometer, the ambient temperature.</summary>
+    public required ImmutableArray<ReadingUse> Uses { get; init; }
+
+    /// <summary>The corrections, as steps of a trace; empty when none was made.</summary>
+    public ImmutableArray<TraceStep> Steps { get; init; } = [];
+
+    /// <summary>The instrument; null when the job names none for this reading.</summary>
+    public string? Instrument { get; init; }
+
+    /// <summary>Whether the instrument's accuracy is known, from its statement, its class or the reading itself.</summary>
+    public required bool AccuracyKnown { get; init; }
+}

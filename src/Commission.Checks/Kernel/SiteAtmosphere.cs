@@ -1,0 +1,96 @@
+using System.Collections.Immutable;
+using Commission.Checks.Limits;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Atmosphere;
+using Commission.Measurement.Quantities;
+using Commission.Measurement.Uncertainty;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Kernel;
+
+/// <summary>
+/// Atmospheric pressure at the site: a barometer read there, else the standard atmosphere at the elevation. The same root
+/// cause enters every gauge reading, so differences of two gauges know that the weather is common to them.
+/// </summary>
+public sealed class SiteAtmosphere : IAnalysis<SiteAtmosphere>
+{
+    private SiteAtmosphere(Uncertain value, ImmutableArray<ReadingUse> uses, TraceStep step, bool stated)
+    {
+        Value = value;
+        Uses = uses;
+        Step = step;
+        IsStated = stated;
+    }
+
+    /// <summary>The pressure, Pa absolute.</summary>
+    public Uncertain Value { get; }
+
+    /// <summary>As a pressure without its uncertainty.</summary>
+    public Pressure Pressure => Pressure.FromPascals(Value.Value);
+
+    /// <summary>What the job says: barometer or elevation. Empty when it says neither and sea level is taken.</summary>
+    public ImmutableArray<ReadingUse> Uses { get; }
+
+    /// <summary>How the pressure was found.</summary>
+    public TraceStep Step { get; }
+
+    /// <summary>Whether the job states elevation or station pressure.</summary>
+    public bool IsStated { get; }
+
+    /// <inheritdoc/>
+    public static SiteAtmosphere Create(CheckContext context)
+    {
+        ArgumentNullException.ThrowIfNull(context);
+        var site = context.Job.Identity.Site;
+        var present = context.Present;
+        if (site.StationPressure is { } barometer)
+        {
+            var kit = context.Get<InstrumentKit>();
+            var instrument = kit.For(ReadingName.StationPressure, []);
+            var terms = new List<RootTerm>();
+            if (barometer.Stated is { } stated)
+            {
+                terms.Add(1.0 * context.Causes.Enter(
+                    RootCause.FromExpanded("barometer", $"stated with the reading, k = {Invariant(stated.CoverageFactor)}", stated.HalfWidthSi, stated.CoverageFactor),
+                    DisplayKind.PressureDifference));
+            }
+            else if (instrument?.HalfWidth(barometer.Value.Si) is { } half)
+            {
+                terms.Add(half * instrument.AccuracyCause);
+            }
+            else
+            {
+                // A barometer of unknown make still beats the standard atmosphere; half a hectopascal of its last digit is not all of it.
+                terms.Add(1.0 * context.Causes.Enter(
+                    RootCause.FromHalfWidth("barometer", "no accuracy stated: as wide as the standard uncertainty of the weather", context.Assume(LimitIds.AssumptionAtmosphereWeather) / 2),
+                    DisplayKind.PressureDifference));
+            }
+
+            return new SiteAtmosphere(
+                context.Scope.Reading(barometer.Value.Si, [.. terms]),
+                [barometer.Use("station pressure", instrument?.Id)],
+                new TraceStep("p_atm", "atmospheric pressure at the site", "station pressure as read", barometer.Text, present.Text(barometer.Value.Si, DisplayKind.AbsolutePressure), "barometer at the site"),
+                stated: true);
+        }
+
+        var elevation = site.Elevation?.Value ?? Length.FromMeters(0);
+        var pressure = StandardAtmosphere.At(elevation);
+        var weather = context.Causes.Enter(
+            new RootCause("weather", "barometric pressure moves about the standard atmosphere; no barometer was read", context.Assume(LimitIds.AssumptionAtmosphereWeather)),
+            DisplayKind.PressureDifference);
+        return new SiteAtmosphere(
+            context.Scope.Reading(pressure.Si, 1.0 * weather),
+            site.Elevation is { } e ? [e.Use("elevation")] : [],
+            new TraceStep(
+                "p_atm",
+                "atmospheric pressure at the site",
+                "101 325 Pa · (1 − 2.25577·10⁻⁵ · h)^5.25588, h in m",
+                site.Elevation is null ? "no elevation stated: sea level" : $"h = {present.Text(elevation.Si, DisplayKind.Elevation)}",
+                present.Text(pressure.Si, DisplayKind.AbsolutePressure, 3),
+                "US Standard Atmosphere 1976 / ISO 2533 (from memory)"),
+            stated: site.Elevation is not null);
+    }
+
+    private static string Invariant(double value) => value.ToString("0.##", System.Globalization.CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,300 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using Commission.Checks.Limits;
+using Commission.Jobs.Model;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Corrections;
+using Commission.Measurement.Quantities;
+using Commission.Measurement.Thermocouples;
+using Commission.Measurement.Uncertainty;
+using Commission.Measurement.Units;
+using Corrections = Commission.Measurement.Corrections;
+
+namespace Commission.Checks.Kernel;
+
+/// <summary>
+/// An instrument of the job with the root causes it brings. Each cause is made once, so that every reading taken on the
+/// instrument shares it and differences of such readings know that it cancels.
+/// </summary>
+public sealed class UsedInstrument
+{
+    private readonly CheckContext context;
+    private readonly Lazy<RootCause> accuracyCause;
+    private readonly Lazy<RootCause> repeatabilityCause;
+    private readonly Lazy<RootCause> zeroCause;
+    private readonly Lazy<RootCause> bathCause;
+    private readonly Lazy<PointToPointCheck?> points;
+    private readonly Lazy<Corrections.IcePointCheck?> icePoint;
+    private readonly Lazy<ClampCoupling> coupling;
+
+    internal UsedInstrument(Instrument described, CheckContext context)
+    {
+        this.context = context;
+        Described = described;
+        accuracyCause = new(() => Statement is { } s
+            ? s.ToRootCause($"{Id}: accuracy", $"maker's statement, {s.Canonical}")
+            : RootCause.FromHalfWidth($"{Id}: accuracy", SensorWords() is { } words ? $"{words}, tolerance as new" : "no accuracy stated", 1, kind: CauseKind.Accuracy));
+        repeatabilityCause = new(() => context.Causes.Enter(
+            RootCause.FromHalfWidth($"{Id}: repeatability", "share of full scale, common practice", context.Assume(LimitIds.AssumptionGaugeRepeatability) * (FullScaleSi ?? 0)),
+            DisplayKind.PressureDifference));
+        zeroCause = new(() => context.Causes.Enter(RootCause.FromResolution($"{Id}: reading of the check", "one step of the indication", ResolutionSi ?? 0), StepKind));
+        bathCause = new(() => context.Causes.Enter(
+            RootCause.FromHalfWidth($"{Id}: ice bath", "a good ice bath, common practice", context.Assume(LimitIds.AssumptionIceBath)), DisplayKind.TemperatureDifference));
+        points = new(() => described.Checks is { } checks && (checks.Zero ?? (object?)checks.KnownPressure) is not null ? Points(checks) : null);
+        icePoint = new(() => described.Checks?.IcePoint is { } ice
+            ? new Corrections.IcePointCheck(Id, (ice.Adjusted ?? ice.Read).Value.Si, ResolutionSi, ThermocoupleClass)
+            : null);
+        coupling = new(() => new ClampCoupling(
+            Id, 0, context.Assume(Insulated ? LimitIds.AssumptionClampInsulated : LimitIds.AssumptionClampBare), Insulated ? "insulated clamp, common practice, no source" : "bare clamp, common practice, no source"));
+    }
+
+    /// <summary>The instrument as the job describes it.</summary>
+    public Instrument Described { get; }
+
+    /// <summary>Its name in the job.</summary>
+    public string Id => Described.Id.Value;
+
+    /// <summary>Whether a pipe clamp is insulated.</summary>
+    public bool Insulated => Described.Insulated?.Value ?? false;
+
+    /// <summary>One step of the indication, SI difference; null when the job does not say.</summary>
+    public double? ResolutionSi => Described.Resolution?.Value.Si;
+
+    /// <summary>Full scale as an SI difference from zero; null when the job does not say.</summary>
+    public double? FullScaleSi => Described.FullScale?.Value.Si;
+
+    /// <summary>Whether something is known of its accuracy: a statement or a sensor class.</summary>
+    public bool AccuracyKnown => Statement is not null || SensorTolerance(273.15) is not null;
+
+    /// <summary>The cause behind the maker's statement; its sensitivity at a reading is <see cref="HalfWidth(double)"/>.</summary>
+    public RootCause AccuracyCause => accuracyCause.Value;
+
+    /// <summary>The cause behind the reading of a field check: one step of the indication.</summary>
+    public RootCause ZeroCause => zeroCause.Value;
+
+    /// <summary>The cause that stays after a point-to-point correction.</summary>
+    public RootCause RepeatabilityCause => repeatabilityCause.Value;
+
+    /// <summary>The cause behind the ice bath.</summary>
+    public RootCause BathCause => bathCause.Value;
+
+    /// <summary>What it reads.</summary>
+    public Dimension Dimension => Described.Kind.Value switch
+    {
+        InstrumentKind.PressureGauge => Dimension.PressureDifference,
+        InstrumentKind.VacuumGauge => Dimension.VacuumLevel,
+        InstrumentKind.Barometer => Dimension.AtmosphericPressure,
+        InstrumentKind.PipeClamp or InstrumentKind.Thermometer or InstrumentKind.Psychrometer => Dimension.TemperatureDifference,
+        InstrumentKind.Hygrometer => Dimension.Ratio,
+        InstrumentKind.Scale => Dimension.Mass,
+        InstrumentKind.ClampMeter => Dimension.ElectricCurrent,
+        InstrumentKind.Multimeter => Dimension.Voltage,
+        InstrumentKind.CapacitanceMeter => Dimension.Capacitance,
+        InstrumentKind.InsulationTester => Dimension.Resistance,
+        InstrumentKind.Manometer => Dimension.PressureDifference,
+        InstrumentKind.Anemometer => Dimension.Velocity,
+        InstrumentKind.FlowHood => Dimension.VolumeFlow,
+        InstrumentKind.TorqueWrench => Dimension.Torque,
+        InstrumentKind.Stopwatch => Dimension.Duration,
+        _ => Dimension.Ratio,
+    };
+
+    /// <summary>Whether the accuracy statement already holds the digits of the indication.</summary>
+    public bool DigitsIncluded => Statement?.IncludesDigits ?? false;
+
+    private AccuracyStatement? Statement => Described.Accuracy?.Value;
+
+    private DisplayKind StepKind => Dimension switch
+    {
+        Dimension.TemperatureDifference => DisplayKind.TemperatureDifference,
+        Dimension.Mass => DisplayKind.Mass,
+        _ => DisplayKind.PressureDifference,
+    };
+
+    /// <summary>One step of the indication for a reading of this dimension; null when the step written with the instrument is of another one, as a clamp meter's amperes are for its volts.</summary>
+    /// <param name="dimension">What was read.</param>
+    public double? ResolutionFor(Dimension dimension) =>
+        Described.Resolution?.Value is { } step && SameScale(step.Dimension, dimension) ? step.Si : null;
+
+    /// <summary>Half the width of the accuracy bound at a reading of the instrument's own dimension, as an SI difference; null when it is not known.</summary>
+    /// <param name="readingSi">The reading, SI as the instrument shows it (a gauge pressure above the atmosphere).</param>
+    public double? HalfWidth(double readingSi) => HalfWidth(readingSi, Dimension);
+
+    /// <summary>The same for a reading of any dimension: a share of the reading holds for all an instrument reads, an amount only for its own dimension.</summary>
+    /// <param name="readingSi">The reading, SI as the instrument shows it.</param>
+    /// <param name="dimension">What was read.</param>
+    public double? HalfWidth(double readingSi, Dimension dimension)
+    {
+        if (!SameScale(dimension, Dimension))
+            return Statement is { } share && share.HalfWidthAt(0, context.Present.Units[StepKindOf(Dimension)].Unit, FullScaleSi, ResolutionSi) == 0 && share.HalfWidthAt(1, context.Present.Units[StepKindOf(Dimension)].Unit) is { } one
+                ? one / context.Present.Units[StepKindOf(Dimension)].Unit.Factor * Math.Abs(readingSi)
+                : null;
+        if (Statement is { } s)
+        {
+            var unit = context.Present.Units[StepKindOf(Dimension)].Unit;
+            // A share of the reading is a share of the number shown; every unit here but temperature starts at zero.
+            return s.HalfWidthAt(readingSi / unit.Factor, unit, FullScaleSi, ResolutionSi);
+        }
+
+        return SensorTolerance(readingSi);
+    }
+
+    /// <summary>Whether it can read this kind of thing at all; a <c>with</c> of a phase may name several instruments.</summary>
+    /// <param name="reading">What is read.</param>
+    public bool CanRead(ReadingName reading) => reading switch
+    {
+        ReadingName.VaporPressure or ReadingName.LiquidPressure or ReadingName.TrueSuctionPressure or ReadingName.DischargePressure or ReadingName.PressureTest or ReadingName.Recovery
+            => Described.Kind.Value == InstrumentKind.PressureGauge,
+        ReadingName.Evacuation => Described.Kind.Value == InstrumentKind.VacuumGauge,
+        ReadingName.Charge => Described.Kind.Value == InstrumentKind.Scale,
+        ReadingName.StationPressure => Described.Kind.Value == InstrumentKind.Barometer,
+        ReadingName.LeakSearch => Described.Kind.Value == InstrumentKind.LeakDetector,
+        ReadingName.Torque => Described.Kind.Value == InstrumentKind.TorqueWrench,
+        ReadingName.VaporLine or ReadingName.LiquidLine or ReadingName.DischargeLine or ReadingName.CompressorSuctionLine or ReadingName.LiquidAfterDrier or ReadingName.EvaporatorOutlet or ReadingName.IndoorCoilOutlet or ReadingName.Sump or ReadingName.PressureTestTemperature
+            => Described.Kind.Value is InstrumentKind.PipeClamp or InstrumentKind.Thermometer,
+        ReadingName.OutdoorAir or ReadingName.ReturnAir or ReadingName.SupplyAir or ReadingName.BoxTemperature
+            => Described.Kind.Value is InstrumentKind.Psychrometer or InstrumentKind.Thermometer or InstrumentKind.Hygrometer,
+        _ => true,
+    };
+
+    /// <summary>Zero and known-pressure checks as a correction; null when neither was made.</summary>
+    internal PointToPointCheck? PointCheck => points.Value;
+
+    /// <summary>The ice point as a correction; null when none was made.</summary>
+    internal Corrections.IcePointCheck? IcePoint => icePoint.Value;
+
+    /// <summary>The contact of a pipe clamp.</summary>
+    internal ClampCoupling Coupling => coupling.Value;
+
+    /// <summary>Whether a known pressure whose reference states its uncertainty ties the gauge down near this reading.</summary>
+    /// <param name="gaugePascals">The reading less its zero.</param>
+    internal bool IsTiedDownAt(double gaugePascals) =>
+        Described.Checks?.KnownPressure is { Applied: { Stated: not null, Value.Si: > 0 and var applied } }
+        && gaugePascals <= applied * (1 + PointToPointCheck.Reach) && gaugePascals >= 0;
+
+    /// <summary>Class of a thermocouple; null for another sensor.</summary>
+    internal ToleranceClass? ThermocoupleClass => Described.Sensor?.Value switch
+    {
+        SensorKind.ThermocoupleKClass1 or SensorKind.ThermocoupleTClass1 => ToleranceClass.Iec1,
+        SensorKind.ThermocoupleKClass2 or SensorKind.ThermocoupleTClass2 => ToleranceClass.Iec2,
+        SensorKind.ThermocoupleKSpecial => ToleranceClass.AstmSpecial,
+        SensorKind.ThermocoupleKStandard => ToleranceClass.AstmStandard,
+        _ => null,
+    };
+
+    private PointToPointCheck Points(InstrumentChecks checks)
+    {
+        var zero = checks.Zero is { } z ? new Corrections.ZeroCheck(Id, (z.Adjusted ?? z.Read).Value.Si, ResolutionSi) : null;
+        var known = checks.KnownPressure is { } k
+            ? [new KnownPoint(k.Applied.Value.Si, (k.Adjusted ?? k.Read).Value.Si, k.Applied.Stated is { } u ? u.HalfWidthSi / u.CoverageFactor : null, k.Reference?.Value ?? "known pressure")]
+            : Array.Empty<KnownPoint>();
+        return new PointToPointCheck(Id, zero, known, ResolutionSi);
+    }
+
+    // IEC 60584-1 classes 1 and 2, ASTM E230 special and standard, IEC 60751 classes A and B; temperatures in K, tolerance in K.
+    private double? SensorTolerance(double kelvin)
+    {
+        var t = Math.Abs(kelvin - 273.15);
+        return Described.Sensor?.Value switch
+        {
+            SensorKind.ThermocoupleKClass1 => Math.Max(1.5, 0.004 * t),
+            SensorKind.ThermocoupleKClass2 => Math.Max(2.5, 0.0075 * t),
+            SensorKind.ThermocoupleKSpecial => Math.Max(1.1, 0.004 * t),
+            SensorKind.ThermocoupleKStandard => Math.Max(2.2, 0.0075 * t),
+            SensorKind.ThermocoupleTClass1 => Math.Max(0.5, 0.004 * t),
+            SensorKind.ThermocoupleTClass2 => Math.Max(1.0, 0.0075 * t),
+            SensorKind.RTDClassA => 0.15 + (0.002 * t),
+            SensorKind.RTDClassB => 0.3 + (0.005 * t),
+            _ => null,
+        };
+    }
+
+    // Gauge and absolute pressures share a step, and so do temperatures and their differences.
+    private static bool SameScale(Dimension a, Dimension b) => Scale(a) == Scale(b);
+
+    private static Dimension Scale(Dimension dimension) => dimension switch
+    {
+        Dimension.Pressure or Dimension.VacuumLevel or Dimension.AtmosphericPressure => Dimension.PressureDifference,
+        Dimension.Temperature => Dimension.TemperatureDifference,
+        _ => dimension,
+    };
+
+    private string? SensorWords() => Described.Sensor?.Text;
+
+    private static DisplayKind StepKindOf(Dimension dimension) => dimension switch
+    {
+        Dimension.TemperatureDifference => DisplayKind.TemperatureDifference,
+        Dimension.Mass => DisplayKind.Mass,
+        Dimension.ElectricCurrent => DisplayKind.Current,
+        Dimension.Voltage => DisplayKind.Voltage,
+        Dimension.Capacitance => DisplayKind.Capacitance,
+        Dimension.Resistance => DisplayKind.Resistance,
+        Dimension.Velocity => DisplayKind.Velocity,
+        Dimension.VolumeFlow => DisplayKind.AirFlow,
+        Dimension.Torque => DisplayKind.Torque,
+        Dimension.Duration => DisplayKind.Duration,
+        Dimension.VacuumLevel => DisplayKind.Vacuum,
+        Dimension.AtmosphericPressure => DisplayKind.AtmosphericPressure,
+        Dimension.Ratio => DisplayKind.Percentage,
+        _ => DisplayKind.PressureDifference,
+    };
+}
+
+/// <summary>Which instrument read what, by the <c>reads</c> of each instrument and the <c>with</c> of a phase.</summary>
+public sealed class InstrumentKit : IAnalysis<InstrumentKit>
+{
+    private readonly FrozenDictionary<string, UsedInstrument> byId;
+    private readonly Dictionary<ReadingName, UsedInstrument> byReading = [];
+
+    private InstrumentKit(IEnumerable<UsedInstrument> instruments)
+    {
+        All = [.. instruments];
+        byId = All.ToFrozenDictionary(i => i.Id, StringComparer.Ordinal);
+        foreach (var instrument in All)
+        {
+            foreach (var reading in instrument.Described.Reads)
+                byReading.TryAdd(reading.Value, instrument);
+        }
+    }
+
+    /// <summary>The instruments in the order of the job file.</summary>
+    public ImmutableArray<UsedInstrument> All { get; }
+
+    /// <inheritdoc/>
+    public static InstrumentKit Create(CheckContext context)
+    {
+        ArgumentNullException.ThrowIfNull(context);
+        return new InstrumentKit(context.Job.Instruments.DistinctBy(i => i.Id.Value).Select(i => new UsedInstrument(i, context)));
+    }
+
+    /// <summary>The instrument of a name.</summary>
+    /// <param name="id">Its id in the job.</param>
+    public UsedInstrument? Find(string id) => byId.GetValueOrDefault(id);
+
+    /// <summary>The instrument a reading was taken on: the phase's <c>with</c>, else the one whose <c>reads</c> names it.</summary>
+    /// <param name="reading">What was read.</param>
+    /// <param name="with">The instruments the phase names; the first that exists is taken.</param>
+    public UsedInstrument? For(ReadingName reading, ImmutableArray<Given<string>> with)
+    {
+        if (!with.IsDefaultOrEmpty)
+        {
+            foreach (var named in with)
+            {
+                if (byId.TryGetValue(named.Value, out var chosen) && chosen.CanRead(reading))
+                    return chosen;
+            }
+        }
+
+        if (byReading.TryGetValue(reading, out var known))
+            return known;
+        return Wider(reading) is { } wider ? byReading.GetValueOrDefault(wider) : null;
+    }
+
+    private static ReadingName? Wider(ReadingName reading) => reading switch
+    {
+        ReadingName.Voltage or ReadingName.Current or ReadingName.Capacitance or ReadingName.PhaseRotation => ReadingName.Electrical,
+        ReadingName.TrueSuctionPressure => ReadingName.VaporPressure,
+        ReadingName.DischargePressure => ReadingName.LiquidPressure,
+        _ => null,
+    };
+}

@@ -1,0 +1,263 @@
+using System.Collections.Immutable;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Decisions;
+using Commission.Source;
+using Commission.Source.Problems;
+using Commission.Source.Yaml;
+using DecisionRule = Commission.Measurement.Decisions.DecisionRule;
+
+namespace Commission.Checks.Limits;
+
+/// <summary>Reads a pack: one of this program, of a maker, or of a job.</summary>
+internal static class LimitPackReader
+{
+    /// <summary>Reads a pack from its text.</summary>
+    /// <param name="text">The text of the file.</param>
+    /// <param name="problems">Where faults go, each at its line and column.</param>
+    /// <returns>The pack; null when anything in it was wrong.</returns>
+    public static LimitPack? Read(SourceText text, ProblemList problems)
+    {
+        var before = problems.Count;
+        if (YamlReader.Read(text, problems) is not { } root || problems.Count > before) return null;
+        if (StrictMapping.Open(root, "a pack", problems) is not { } mapping) return null;
+        var name = mapping.RequireText("pack");
+        var title = mapping.RequireText("title");
+        var publishedBy = mapping.RequireText("published by");
+        var edition = mapping.RequireText("edition");
+        var about = mapping.Text("about");
+        var buildsOn = mapping.Items("builds on").Select(item => ReadReference(item, problems)).OfType<PackReference>().ToImmutableArray();
+        var defaults = ReadDefaults(mapping.Take("defaults"), problems);
+        var limits = ReadLimits(mapping.Take("limits"), defaults, problems);
+        var required = mapping.Items("required").Select(item => ProfileReader.Read(item, problems)).OfType<RequiredProfile>().ToImmutableArray();
+        mapping.Close();
+        if (name is not null && !IsName(name.Text))
+            problems.Add(name.Location, $"\"{name.Text}\" is not a name for a pack.", "Lower-case letters, digits and hyphens were expected.", "Write for example aldermoor-oc-36.", "bad-name", name.Length);
+        if (problems.Count > before || name is null || title is null || publishedBy is null || edition is null) return null;
+        return new LimitPack(name.Text, title.Text, publishedBy.Text, edition.Text, buildsOn, limits, required) { About = about?.Text };
+    }
+
+    private static PackReference? ReadReference(SourceNode node, ProblemList problems)
+    {
+        if (node is SourceScalar { IsEmpty: false } scalar) return new PackReference(scalar.Text, scalar.Location);
+        problems.Add(node.Location, $"\"builds on\" holds {StrictMapping.Kind(node)}.", "The name of a pack was expected.", "", "wrong-type", node.Length);
+        return null;
+    }
+
+    private static PackDefaults ReadDefaults(SourceNode? node, ProblemList problems)
+    {
+        if (node is null || StrictMapping.Open(node, "the list of defaults", problems) is not { } mapping) return new PackDefaults(null, null, null);
+        var defaults = PackDefaults.Read(mapping);
+        mapping.Close();
+        return defaults;
+    }
+
+    private static Dictionary<string, IReadOnlyList<LimitEntry>> ReadLimits(SourceNode? node, PackDefaults defaults, ProblemList problems)
+    {
+        var limits = new Dictionary<string, IReadOnlyList<LimitEntry>>(StringComparer.Ordinal);
+        if (node is SourceMapping mapping)
+        {
+            foreach (var entry in mapping.Entries)
+            {
+                if (LimitDefinitions.Find(entry.Key.Text) is { } definition)
+                {
+                    limits[definition.Id] = new EntryReader(definition, defaults, problems).Read(entry.Value);
+                    continue;
+                }
+
+                var near = NearestName.Of(entry.Key.Text, LimitDefinitions.All.Select(known => known.Id));
+                problems.Add(
+                    entry.Key.Location,
+                    $"\"{entry.Key.Text}\" is not a limit this program knows.",
+                    "",
+                    near is null ? "The list of limits is in the schema of packs." : $"Did you mean \"{near}\"?",
+                    "unknown-limit",
+                    entry.Key.Length);
+            }
+        }
+        else if (node is not null and not SourceScalar { IsEmpty: true })
+        {
+            problems.Add(node.Location, $"\"limits\" holds {StrictMapping.Kind(node)}.", "A list of limits by id was expected.", "", "wrong-type", node.Length);
+        }
+
+        return limits;
+    }
+
+    private static bool IsName(string text) =>
+        char.IsAsciiLetterLower(text[0]) && text.All(c => char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c) || c == '-');
+}
+
+/// <summary>What the limits of a pack share unless one says otherwise.</summary>
+/// <param name="Rule">Decision rule; null when the pack gives none.</param>
+/// <param name="Basis">Kind of document; null when the pack gives none.</param>
+/// <param name="Mark">How sure; null when the pack gives none.</param>
+internal sealed record PackDefaults(DecisionRule? Rule, string? Basis, string? Mark)
+{
+    /// <summary>Kinds of document a limit may rest on.</summary>
+    public static readonly IReadOnlyList<string> Bases =
+        ["regulation", "code", "standard", "guide specification", "handbook", "installation manual", "maker", "common practice"];
+
+    /// <summary>How sure a figure may be.</summary>
+    public static readonly IReadOnlyList<string> Marks = ["published", "from memory", "common practice"];
+
+    /// <summary>Decision rules.</summary>
+    public static readonly IReadOnlyList<string> Rules = ["simple", "guarded"];
+
+    /// <summary>Reads the three keys of a mapping.</summary>
+    /// <param name="mapping">The mapping; it stays open.</param>
+    /// <returns>What it gives.</returns>
+    public static PackDefaults Read(StrictMapping mapping) => new(
+        mapping.Word("rule", Rules) switch { "guarded" => DecisionRule.Guarded, "simple" => DecisionRule.Simple, _ => null },
+        mapping.Word("basis", Bases),
+        mapping.Word("mark", Marks));
+}
+
+/// <summary>Reads what a record has to show.</summary>
+internal static class ProfileReader
+{
+    // In the order of the members.
+    private static readonly string[] Photos = [.. Enum.GetNames<PhotoSubject>().Select(MemberWords.Of)];
+
+    /// <summary>Reads one profile.</summary>
+    /// <param name="node">An item of <c>required</c>.</param>
+    /// <param name="problems">Where faults go.</param>
+    /// <returns>The profile; null, and a problem, when it cannot be read.</returns>
+    public static RequiredProfile? Read(SourceNode node, ProblemList problems)
+    {
+        if (StrictMapping.Open(node, "a profile", problems) is not { } mapping) return null;
+        var before = problems.Count;
+        var when = ConditionsReader.Read(mapping.Take("when"), problems);
+        var checks = mapping.Items("checks").Select(item => ReadChecks(item, problems)).OfType<string[]>().ToArray();
+        var photos = new List<PhotoSubject>();
+        foreach (var item in mapping.Items("photos"))
+        {
+            if (ReadPhoto(item, problems) is { } photo) photos.Add(photo);
+        }
+
+        var because = mapping.RequireText("because");
+        mapping.Close();
+        if (problems.Count > before || because is null) return null;
+        if (checks.Length + photos.Count > 0) return new RequiredProfile(when, checks, photos, because.Text, mapping.Location);
+        problems.Add(mapping.Location, "A profile asks for nothing.", "", "Name checks or photos.", "missing-key");
+        return null;
+    }
+
+    private static string[]? ReadChecks(SourceNode node, ProblemList problems)
+    {
+        if (node is SourceScalar) return ReadCheck(node, problems) is { } id ? [id] : null;
+        if (StrictMapping.Open(node, "a choice of checks", problems) is not { } mapping) return null;
+        var ids = mapping.Items("one of").Select(item => ReadCheck(item, problems)).OfType<string>().ToArray();
+        mapping.Close();
+        if (ids.Length > 1) return ids;
+        problems.Add(node.Location, "A choice needs at least two checks.", "", "Write {one of: [first, second]}.", "missing-key", node.Length);
+        return null;
+    }
+
+    private static string? ReadCheck(SourceNode node, ProblemList problems)
+    {
+        if (node is SourceScalar scalar && IsCheckId(scalar.Text)) return scalar.Text;
+        problems.Add(node.Location, $"{StrictMapping.Kind(node)} is not the id of a check.", "", "Write it as phase.name, for example pressure-test.hold.", "bad-check-id", node.Length);
+        return null;
+    }
+
+    private static bool IsCheckId(string text)
+    {
+        var dot = text.IndexOf('.', StringComparison.Ordinal);
+        return dot > 0 && dot < text.Length - 1 && text.All(c => char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c) || c is '.' or '-');
+    }
+
+    private static PhotoSubject? ReadPhoto(SourceNode node, ProblemList problems)
+    {
+        if (node is SourceScalar { IsEmpty: false } scalar)
+        {
+            if (Array.IndexOf(Photos, scalar.Text) is >= 0 and var at) return (PhotoSubject)at;
+            var near = NearestName.Of(scalar.Text, Photos);
+            problems.Add(scalar.Location, $"No photo shows \"{scalar.Text}\".", "", near is null ? "Use a word of the job file's photos." : $"Did you mean \"{near}\"?", "unknown-word", scalar.Length);
+            return null;
+        }
+
+        problems.Add(node.Location, $"\"photos\" holds {StrictMapping.Kind(node)}.", "A word was expected.", "", "wrong-type", node.Length);
+        return null;
+    }
+}
+
+/// <summary>Reads <c>when</c>.</summary>
+internal static class ConditionsReader
+{
+    /// <summary>Reads the conditions of a case or of a profile.</summary>
+    /// <param name="node">The value of <c>when</c>; null when it is missing: then always.</param>
+    /// <param name="problems">Where faults go.</param>
+    /// <returns>The conditions that could be read.</returns>
+    public static LimitConditions Read(SourceNode? node, ProblemList problems)
+    {
+        if (node is null) return LimitConditions.Always;
+        if (StrictMapping.Open(node, "a condition", problems) is not { } mapping) return LimitConditions.Always;
+        var conditions = ImmutableArray.CreateBuilder<LimitCondition>();
+        foreach (var subject in LimitSubject.All)
+        {
+            if (mapping.Take(subject.Key) is not { } value) continue;
+            if ((subject.Quantity is null ? ReadWords(subject, value, problems) : ReadBounds(subject, value, problems)) is { } condition)
+                conditions.Add(condition);
+        }
+
+        mapping.Close();
+        return new LimitConditions(conditions.ToImmutable());
+    }
+
+    private static LimitCondition? ReadWords(LimitSubject subject, SourceNode value, ProblemList problems)
+    {
+        IReadOnlyList<SourceNode> items = value is SourceScalar ? [value] : StrictMapping.AsItems(subject.Key, value, problems);
+        var words = ImmutableArray.CreateBuilder<string>();
+        foreach (var item in items)
+        {
+            if (item is not SourceScalar { IsEmpty: false } scalar)
+            {
+                problems.Add(item.Location, $"\"{subject.Key}\" holds {StrictMapping.Kind(item)}.", "A word was expected.", "", "wrong-type", item.Length);
+                continue;
+            }
+
+            if (subject.Words.Length == 0 || StrictMapping.OneOf(scalar, subject.Key, subject.Words, problems) is not null)
+                words.Add(LimitCondition.Fold(scalar.Text));
+        }
+
+        if (items.Count == 0 && value is SourceSequence)
+            problems.Add(value.Location, $"\"{subject.Key}\" is an empty list.", "It would never apply.", "Name at least one word, or leave the key out.", "empty-list", value.Length);
+        return new LimitCondition(subject) { Words = words.ToImmutable() };
+    }
+
+    private static LimitCondition? ReadBounds(LimitSubject subject, SourceNode value, ProblemList problems)
+    {
+        if (StrictMapping.Open(value, $"the condition on {subject.Key}", problems) is not { } mapping) return null;
+        var atLeast = Bound("at least");
+        var moreThan = Bound("more than");
+        var atMost = Bound("at most");
+        var lessThan = Bound("less than");
+        mapping.Close();
+        if (atLeast is null && moreThan is null && atMost is null && lessThan is null)
+        {
+            problems.Add(value.Location, $"The condition on {subject.Key} has no bound.", "", "Write {at least: …}, {more than: …}, {at most: …} or {less than: …}.", "missing-key", value.Length);
+            return null;
+        }
+
+        if ((atLeast is not null && moreThan is not null) || (atMost is not null && lessThan is not null))
+        {
+            problems.Add(value.Location, $"The condition on {subject.Key} has two bounds on one side.", "", "Keep one of them.", "two-bounds", value.Length);
+            return null;
+        }
+
+        var condition = new LimitCondition(subject)
+        {
+            Lower = atLeast is { } l ? (l, true) : moreThan is { } m ? (m, false) : null,
+            Upper = atMost is { } u ? (u, true) : lessThan is { } s ? (s, false) : null,
+        };
+        if (condition is { Lower: { } low, Upper: { } high } && (low.Si > high.Si || (low.Si >= high.Si && !(low.Included && high.Included))))
+        {
+            problems.Add(value.Location, $"Nothing meets the condition on {subject.Key}.", "The lower bound has to be below the upper one.", "", "empty-range", value.Length);
+            return null;
+        }
+
+        return condition;
+
+        double? Bound(string key) =>
+            mapping.Text(key) is { } scalar && subject.Quantity is { } quantity ? FigureReader.Read(scalar, quantity, problems)?.Si : null;
+    }
+}

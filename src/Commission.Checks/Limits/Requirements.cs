@@ -1,0 +1,70 @@
+using System.Collections.Immutable;
+using Commission.Jobs.Model.Words;
+using Commission.Source;
+
+namespace Commission.Checks.Limits;
+
+/// <summary>What a record has to show in a situation.</summary>
+/// <param name="When">When it is asked.</param>
+/// <param name="Checks">Groups of check ids: of each group one has to be judged.</param>
+/// <param name="Photos">What photos have to show.</param>
+/// <param name="Because">Why, as a phrase.</param>
+/// <param name="At">Where it is written.</param>
+internal sealed record RequiredProfile(
+    LimitConditions When,
+    IReadOnlyList<IReadOnlyList<string>> Checks,
+    IReadOnlyList<PhotoSubject> Photos,
+    string Because,
+    SourceLocation At);
+
+/// <summary>A check that has to be judged, or a choice of which one has to be.</summary>
+/// <param name="OneOf">Check ids; one alone, or several of which one is enough.</param>
+/// <param name="Because">Why, as a phrase.</param>
+/// <param name="Pack">The pack that asks for it.</param>
+internal sealed record RequiredCheck(IReadOnlyList<string> OneOf, string Because, string Pack);
+
+/// <summary>What a record has to show, collected from packs. What is not named here is never missed.</summary>
+/// <param name="Checks">Checks that have to be judged.</param>
+/// <param name="Photos">Photos that have to be there.</param>
+internal sealed record RequiredEvidence(ImmutableArray<RequiredCheck> Checks, ImmutableArray<RequiredPhoto> Photos)
+{
+    /// <summary>Collects the profiles that apply.</summary>
+    /// <param name="packs">The packs, in order.</param>
+    /// <param name="situation">What is known of the job.</param>
+    /// <returns>Each check and photo once, with the first pack that asks for it.</returns>
+    public static RequiredEvidence Of(IEnumerable<LimitPack> packs, LimitSituation situation)
+    {
+        var checks = ImmutableArray.CreateBuilder<RequiredCheck>();
+        var photos = ImmutableArray.CreateBuilder<RequiredPhoto>();
+        var seenChecks = new HashSet<string>(StringComparer.Ordinal);
+        var seenPhotos = new HashSet<PhotoSubject>();
+        foreach (var pack in packs)
+        {
+            foreach (var profile in pack.Required.Where(profile => profile.When.Hold(situation)))
+            {
+                foreach (var group in profile.Checks)
+                {
+                    if (seenChecks.Add(string.Join('|', group))) checks.Add(new RequiredCheck(group, profile.Because, pack.Name));
+                }
+
+                foreach (var photo in profile.Photos)
+                {
+                    if (seenPhotos.Add(photo)) photos.Add(new RequiredPhoto(photo, profile.Because, pack.Name));
+                }
+            }
+        }
+
+        return new RequiredEvidence(checks.ToImmutable(), photos.ToImmutable());
+    }
+
+    /// <summary>Whether a check is required, alone or as one of a choice.</summary>
+    /// <param name="check">Check id.</param>
+    /// <returns>True when some profile names it.</returns>
+    public bool Names(string check) => Checks.Any(required => required.OneOf.Contains(check, StringComparer.Ordinal));
+}
+
+/// <summary>A photo that has to be there.</summary>
+/// <param name="Shows">What it has to show.</param>
+/// <param name="Because">Why, as a phrase.</param>
+/// <param name="Pack">The pack that asks for it.</param>
+internal sealed record RequiredPhoto(PhotoSubject Shows, string Because, string Pack);

@@ -1,0 +1,229 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
+using Commission.Fluids;
+using Commission.Jobs.Model;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Quantities;
+using Commission.Measurement.Uncertainty;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.NitrogenAnalysis;
+
+/// <summary>The nitrogen hold of a job, worked out once: its readings corrected, referred to the temperature at the start by the density of real nitrogen, and the loss with its causes.</summary>
+internal sealed class NitrogenRun : IAnalysis<NitrogenRun>
+{
+    private const double Hour = 3600;
+
+    private readonly CheckContext context;
+
+    private NitrogenRun(CheckContext context)
+    {
+        this.context = context;
+        Test = context.Job.PressureTest;
+        if (Test?.Tightness is not { } hold)
+        {
+            WhyNot = "no hold is written";
+            return;
+        }
+
+        Hold = hold;
+        Gauge = context.Get<InstrumentKit>().For(ReadingName.PressureTest, Test.With);
+        Rows = NitrogenRows.Of(context, Test, hold);
+        WhyNot = Rows.WhyNot;
+        if (WhyNot is null)
+            Compute();
+    }
+
+    /// <summary>The test; null when the job has none.</summary>
+    public Jobs.Model.PressureTest? Test { get; }
+
+    /// <summary>The hold; null when none is written.</summary>
+    public PressureHold? Hold { get; }
+
+    /// <summary>The gauge; null when the job names none.</summary>
+    public UsedInstrument? Gauge { get; }
+
+    /// <summary>The readings; null without a hold.</summary>
+    public NitrogenRows? Rows { get; }
+
+    /// <summary>Why there is no loss; null when there is.</summary>
+    public string? WhyNot { get; private set; }
+
+    /// <summary>The loss between the ends; null when it cannot be computed.</summary>
+    public NitrogenLoss? Loss { get; private set; }
+
+    /// <summary>The log referred to the first temperature; null without a log.</summary>
+    public NitrogenSeriesResult? Course { get; private set; }
+
+    /// <inheritdoc/>
+    public static NitrogenRun Create(CheckContext context)
+    {
+        ArgumentNullException.ThrowIfNull(context);
+        return new NitrogenRun(context);
+    }
+
+    /// <summary>Density of nitrogen, kg/m³; null outside the equation.</summary>
+    /// <param name="kelvin">K.</param>
+    /// <param name="pascals">Pa absolute.</param>
+    public static double? Density(double kelvin, double pascals) => Nitrogen.Density(kelvin, pascals) is { Ok: true, Value: var rho } ? rho : null;
+
+    private void Compute()
+    {
+        var rows = Rows!;
+        var ends = rows.Ends;
+        if (rows.IsLog)
+        {
+            Course = NitrogenSeries.Analyze(rows.Times, rows.Readings, Errors(rows), Density);
+            ends = Course is { } course ? (Logged("start", course.Loss.Start, rows), Logged("end", course.Loss.End, rows)) : null;
+        }
+
+        if (ends is { } e)
+        {
+            var gas = GasMinusClamp(e.Start.Temperature.Value, e.End.Temperature.Value);
+            Loss = NitrogenHold.Between(Doubted("start", e.Start, gas, rows, last: false), Doubted("end", e.End, gas, rows, last: true), Density);
+        }
+
+        if (Loss is null)
+            WhyNot = "the readings lie outside the equation of nitrogen";
+    }
+
+    // What no reading carries by itself: how well a gauge repeats, the gas beside the clamp, the weather over the hold.
+    private NitrogenEnd Doubted(string which, NitrogenEnd end, double gas, NitrogenRows rows, bool last)
+    {
+        var repeat = context.Causes.Enter(RootCause.FromHalfWidth($"repeatability of the gauge, {which}", "share of full scale, common practice", Repeatability(end.Reading.Gauge)), DisplayKind.PressureDifference);
+        var clamp = context.Causes.Enter(RootCause.FromHalfWidth($"mean gas less clamp, {which}", "position and warming of the pipe, common practice", gas), DisplayKind.TemperatureDifference);
+        var terms = new List<RootTerm> { 1.0 * repeat };
+        if (last && AtmosphereChange(rows) is > 0 and var change)
+            terms.Add(1.0 * context.Causes.Enter(RootCause.FromHalfWidth("change of air pressure over the hold", "weather, common practice", change), DisplayKind.PressureDifference));
+        return new NitrogenEnd(end.Absolute + context.Scope.Reading(0, [.. terms]), end.Temperature + context.Scope.Reading(0, 1.0 * clamp), end.Atmosphere);
+    }
+
+    // The mean of many rows still has the accuracy and the step of one: neighbours share both.
+    private NitrogenEnd Logged(string which, NitrogenReading mean, NitrogenRows rows)
+    {
+        var terms = new List<RootTerm>();
+        if (Gauge?.HalfWidth(mean.Gauge, Dimension.PressureDifference) is { } half)
+            terms.Add(half * Gauge.AccuracyCause);
+        if (Step(rows) is > 0 and var step)
+            terms.Add(1.0 * context.Causes.Enter(RootCause.FromResolution($"step of the gauge, {which}", "smallest step of the log", step), DisplayKind.PressureDifference));
+        var gauge = context.Scope.Reading(mean.Gauge, [.. terms]);
+        var thermometer = context.Get<InstrumentKit>().For(ReadingName.PressureTestTemperature, Test!.With);
+        var warm = thermometer?.HalfWidth(mean.Temperature, Dimension.Temperature) is { } width
+            ? context.Scope.Reading(mean.Temperature, width * thermometer.AccuracyCause)
+            : Uncertain.Exact(mean.Temperature);
+        return new NitrogenEnd(rows.IsAbsolute ? gauge + mean.Atmosphere : gauge + context.Get<SiteAtmosphere>().Value, warm, mean.Atmosphere);
+    }
+
+    private NitrogenErrors Errors(NitrogenRows rows) => new()
+    {
+        Resolution = Step(rows),
+        Repeatability = Repeatability(rows.Readings[0].Gauge),
+        AtmosphereChange = AtmosphereChange(rows),
+        GasMinusClamp = GasMinusClamp(rows.Readings[0].Temperature, rows.Readings[^1].Temperature),
+    };
+
+    private double Step(NitrogenRows rows) => Gauge?.ResolutionFor(Dimension.PressureDifference) ?? rows.Step;
+
+    private double Repeatability(double gauge) => context.Assume(LimitIds.AssumptionGaugeRepeatability) * (Gauge?.FullScaleSi ?? gauge);
+
+    private double AtmosphereChange(NitrogenRows rows) => rows.IsAbsolute || rows.BarometerAtBothEnds
+        ? 0
+        : Math.Min(context.Assume(LimitIds.AssumptionAtmosphereChange) * rows.Length / Hour, context.Assume(LimitIds.AssumptionAtmosphereWeather) * Math.Sqrt(3));
+
+    private double GasMinusClamp(double first, double last)
+    {
+        var limit = context.Limits.Find(LimitIds.AssumptionNitrogenTemperature);
+        return Math.Max(limit?.Target?.Si ?? 0, (limit?.Companion("of change") ?? 0) * Math.Abs(last - first));
+    }
+}
+
+/// <summary>A nitrogen hold that was logged: pressures and temperatures row by row.</summary>
+public static class NitrogenSeries
+{
+    private const double Window = 300;
+    private const double LargestShare = 0.1;
+
+    /// <summary>
+    /// Loss over a log. Rows within the first and last five minutes (at most a tenth of the time each) are averaged; what stays doubtful
+    /// (temperature, repeatability, step) is not made smaller by that, because neighbouring rows share it.
+    /// </summary>
+    /// <param name="times">Times, s, rising.</param>
+    /// <param name="readings">One reading a row.</param>
+    /// <param name="errors">What makes the readings doubtful.</param>
+    /// <param name="density">Density of nitrogen, kg/m³, at a temperature (K) and an absolute pressure (Pa); null outside its range.</param>
+    /// <returns>The loss; null with fewer than three rows, or readings outside the range of the density.</returns>
+    /// <exception cref="ArgumentException">The lists differ in length: a fault of the caller.</exception>
+    public static NitrogenSeriesResult? Analyze(
+        IReadOnlyList<double> times, IReadOnlyList<NitrogenReading> readings, NitrogenErrors errors, Func<double, double, double?> density)
+    {
+        ArgumentNullException.ThrowIfNull(times);
+        ArgumentNullException.ThrowIfNull(readings);
+        if (times.Count != readings.Count)
+            throw new ArgumentException("Times and readings must have the same length.", nameof(readings));
+        if (times.Count < 3)
+            return null;
+
+        var window = Math.Min(Window, LargestShare * (times[^1] - times[0]));
+        var (start, first) = Mean(readings, times, t => t <= times[0] + window);
+        var (end, last) = Mean(readings, times, t => t >= times[^1] - window);
+        if (NitrogenHold.Between(start, end, errors, density) is not { } loss)
+            return null;
+
+        var referred = new double[times.Count];
+        for (var i = 0; i < referred.Length; i++)
+        {
+            if (NitrogenHold.Refer(readings[i].Absolute, readings[i].Temperature, start.Temperature, density) is not { } p)
+                return null;
+            referred[i] = p;
+        }
+
+        var middle = (times[0] + times[^1]) / 2;
+        var (half, _) = Mean(readings, times, t => Math.Abs(t - middle) <= Math.Max(window / 2, NearestTo(times, middle)));
+        var firstHalf = NitrogenHold.Between(start, half, errors, density)?.Loss.Value;
+        var secondHalf = NitrogenHold.Between(half, end, errors, density)?.Loss.Value;
+        if (firstHalf is not { } a || secondHalf is not { } b)
+            return null;
+        return new NitrogenSeriesResult(loss, [.. times], [.. referred], a, b, Math.Min(first, last));
+    }
+
+    private static double NearestTo(IReadOnlyList<double> times, double middle) => times.Min(t => Math.Abs(t - middle));
+
+    private static (NitrogenReading Mean, int Count) Mean(IReadOnlyList<NitrogenReading> readings, IReadOnlyList<double> times, Func<double, bool> inside)
+    {
+        var (gauge, air, kelvin, n) = (0.0, 0.0, 0.0, 0);
+        for (var i = 0; i < readings.Count; i++)
+        {
+            if (!inside(times[i]))
+                continue;
+            gauge += readings[i].Gauge;
+            air += readings[i].Atmosphere;
+            kelvin += readings[i].Temperature;
+            n++;
+        }
+
+        return (new NitrogenReading(gauge / n, air / n, kelvin / n), n);
+    }
+}
+
+/// <summary>A nitrogen hold that was logged.</summary>
+/// <param name="Loss">From the mean of the first rows to the mean of the last.</param>
+/// <param name="Times">Times of the rows, s.</param>
+/// <param name="Referred">Absolute pressure of each row referred to the first temperature, Pa: flat for a tight system.</param>
+/// <param name="FirstHalf">Loss over the first half of the time, share of the charge.</param>
+/// <param name="SecondHalf">Loss over the second half, share of the charge.</param>
+/// <param name="RowsAtEachEnd">Rows averaged at each end.</param>
+public sealed record NitrogenSeriesResult(
+    NitrogenLoss Loss,
+    ImmutableArray<double> Times,
+    ImmutableArray<double> Referred,
+    double FirstHalf,
+    double SecondHalf,
+    int RowsAtEachEnd)
+{
+    /// <summary>True when the first half shows a loss and the second at most a quarter of it: gas that was still cooling from
+    /// filling, or oil taking up nitrogen, rather than a leak.</summary>
+    public bool LooksLikeSettling => FirstHalf > Loss.DecisionThreshold && SecondHalf < FirstHalf / 4;
+}

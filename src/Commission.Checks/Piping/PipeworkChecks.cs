@@ -1,0 +1,234 @@
+using System.Globalization;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
+using Commission.Jobs.Model;
+using Commission.Measurement.Uncertainty;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Piping;
+
+/// <summary>Insulation of the lines, as written.</summary>
+internal sealed class LineInsulationCheck : ICheck
+{
+    public string Id => "piping.insulation";
+
+    public string Phase => Phases.Piping;
+
+    public string Title => "Insulation of the lines";
+
+    public CheckHelp Help { get; } = new(
+        "Is the vapor line insulated all the way, with its joints sealed and protected outdoors? Bare cold pipe drips and loses capacity. Leak-test before insulating.",
+        "insulated all the way; joints sealed; weatherproof outdoors",
+        "Common practice, no source; the maker's and the energy code's thickness come first.",
+        "Insulate what is bare, seal butt joints and slits, cover foam that lies in the sun.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.PipingChecks is not { } checks
+            || checks is { VaporLineInsulated: null, LiquidLineInsulated: null, InsulationThickness: null, InsulationJointsSealed: null, InsulationWeatherproof: null })
+            yield break;
+        var finding = context.Finding(this)
+            .Use("vapor line insulated", checks.VaporLineInsulated)
+            .Use("liquid line insulated", checks.LiquidLineInsulated)
+            .Use("thickness", checks.InsulationThickness)
+            .Use("joints sealed", checks.InsulationJointsSealed)
+            .Use("weatherproof", checks.InsulationWeatherproof);
+        var faults = new[]
+        {
+            Fault(checks.VaporLineInsulated, "the vapor line is not insulated all the way"),
+            Fault(checks.InsulationJointsSealed, "its joints are not sealed"),
+            Fault(checks.InsulationWeatherproof, "it is not protected outdoors"),
+        }.OfType<string>().ToArray();
+        finding.Decide(faults.Length == 0);
+        if (checks.InsulationThickness is { } thickness)
+            finding.Remark($"Thickness {thickness.Text}.");
+        if (checks.LiquidLineInsulated is { } liquid)
+            finding.Remark(liquid.Value ? "The liquid line is insulated." : "The liquid line is not insulated.");
+        if (faults.Length > 0)
+        {
+            yield return finding.Say($"Insulation: {string.Join("; ", faults)}.").Next(Help.WhenItFails).Build();
+            yield break;
+        }
+
+        if (checks.VaporLineInsulated is null)
+            finding.Reserve("it is not written that the vapor line is insulated all the way").Next("Write vapor line insulated: yes.");
+        yield return finding.Say(checks.VaporLineInsulated is null ? "Insulation as far as it is written." : "The vapor line is insulated all the way.").Build();
+    }
+
+    private static string? Fault(Given<bool>? answer, string fault) => answer is { Value: false } ? fault : null;
+}
+
+/// <summary>Whether the openings the lines pass through were closed.</summary>
+internal sealed class PenetrationsCheck : ICheck
+{
+    public string Id => "piping.penetrations";
+
+    public string Phase => Phases.Piping;
+
+    public string Title => "Wall openings sealed";
+
+    public CheckHelp Help { get; } = new(
+        "Are the openings where the lines pass through walls and floors closed against water, vermin and fire?",
+        "every opening sealed; through a fire-rated wall with a listed system",
+        "Building and fire codes of the place; common practice, no source.",
+        "Sleeve and seal the opening; in a fire-rated wall use a listed firestop and have it inspected.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.PipingChecks?.PenetrationsSealed is not { } closed)
+            yield break;
+        var finding = context.Finding(this).Use("penetrations sealed", closed).Decide(closed.Value);
+        yield return closed.Value
+            ? finding.Say("The openings the lines pass through are sealed.").Build()
+            : finding.Say("An opening the lines pass through is not sealed.").Next(Help.WhenItFails).Build();
+    }
+}
+
+/// <summary>Whether the tube is made for the pressure of this refrigerant.</summary>
+internal sealed class PipeRatingCheck : ICheck
+{
+    public string Id => "piping.pipe-rating";
+
+    public string Phase => Phases.Piping;
+
+    public string Title => "Tube rated for the refrigerant";
+
+    public CheckHelp Help { get; } = new(
+        "Is the tube rated for the pressure of this refrigerant? Thin water tube and old line sets of another refrigerant are not.",
+        "rating printed on the tube ≥ design pressure of the side it serves",
+        "The tube's marking and the maker's manual; walls of refrigeration tube: ASTM B280 (from memory).",
+        "Do not charge it. Replace the tube by refrigeration tube of the wall the maker asks for.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.PipingChecks?.PipeRatedForRefrigerant is not { } rated)
+            yield break;
+        var refrigerant = context.Job.Equipment.Refrigerant;
+        var finding = context.Finding(this).Use("pipe rated for refrigerant", rated).Use("refrigerant", refrigerant).Decide(rated.Value);
+        yield return rated.Value
+            ? finding.Say($"The tube is rated for {refrigerant.Value}.").Build()
+            : finding.Fail("the tube may burst").Say($"The tube is not rated for {refrigerant.Value}.").Next(Help.WhenItFails).Build();
+    }
+}
+
+/// <summary>Whether old lines that were used again were flushed.</summary>
+internal sealed class ReusedLinesCheck : ICheck
+{
+    public string Id => "piping.reused-lines";
+
+    public string Phase => Phases.Piping;
+
+    public string Title => "Reused lines flushed";
+
+    public CheckHelp Help { get; } = new(
+        "Were lines that served another system flushed before they were used again? Old oil, acid and copper oxide end in the new compressor and valve.",
+        "flushed, in every run that was used again",
+        "Makers' replacement instructions; common practice, no source.",
+        "Flush with a solvent the maker allows or with liquid refrigerant into a recovery cylinder, change the drier, and look at the oil after some weeks.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        var runs = context.Job.Equipment.Piping;
+        for (var i = 0; i < runs.Length; i++)
+        {
+            if (runs[i].Reused is { Value: true })
+                yield return Judge(context, runs[i], runs.Length == 1 ? null : runs[i].To?.Value ?? string.Create(CultureInfo.InvariantCulture, $"run {i + 1}"));
+        }
+    }
+
+    private Finding Judge(CheckContext context, PipingRun run, string? subject)
+    {
+        var finding = context.Finding(this, subject).Use("lines used again", run.Reused).Use("flushed", run.Flushed);
+        if (run.Flushed is not { } flushed)
+            return finding.NotEvaluated("it is not written whether the reused lines were flushed", "Write flushed: yes or no.");
+        finding.Decide(flushed.Value);
+        return flushed.Value
+            ? finding.Say("The reused lines were flushed.").Build()
+            : finding.Say("The reused lines were not flushed.").Next(Help.WhenItFails).Build();
+    }
+}
+
+/// <summary>Distance between the supports of the lines.</summary>
+internal sealed class SupportsCheck : ICheck
+{
+    public string Id => "piping.supports";
+
+    public string Phase => Phases.Piping;
+
+    public string Title => "Supports";
+
+    public CheckHelp Help { get; } = new(
+        "Are the lines held often enough not to sag, rub and trap oil?",
+        "distance between supports ≤ the pack's",
+        "International Mechanical Code table 305.4, copper tube up to 1 1/4 in: 6 ft (from memory). Local code and the maker come first.",
+        "Add supports that do not cut into the insulation.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.PipingChecks?.SupportsEvery is not { } every)
+            yield break;
+        var distance = Written.Reading(context, "distance of supports", every, DisplayKind.Length);
+        var finding = context.Finding(this).Use(distance);
+        var limit = context.Limits.Require(LimitIds.PipingSupports);
+        var state = context.State(limit);
+        finding.Judge(distance.Value.On(state), DisplayKind.Length, state);
+        yield return finding.Passes
+            ? finding.Say($"Supports every {every.Text}; {state.Text} is asked for.").Build()
+            : finding.Say($"Supports every {every.Text}: too far apart, {state.Text} is asked for.").Next(Help.WhenItFails).Build();
+    }
+}
+
+/// <summary>Oil traps in risers, and the fall of the vapor line, as written.</summary>
+internal sealed class TrapsCheck : ICheck
+{
+    public string Id => "piping.traps";
+
+    public string Phase => Phases.Piping;
+
+    public string Title => "Oil traps and fall of the vapor line";
+
+    public CheckHelp Help { get; } = new(
+        "Are there as many traps in the risers as the maker asks for, and does the vapor line fall toward the compressor, so that oil comes back?",
+        "number of traps ≥ the maker's",
+        "The maker's manual; there is no common figure.",
+        "Add the traps, or let the line fall toward the compressor along its whole length.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        var checks = context.Job.PipingChecks;
+        var written = checks?.RiserTraps;
+        var inLines = context.Job.Equipment.Piping.Select(r => r.Vapor?.Traps).Where(t => t is not null).ToArray();
+        var limit = context.Limits.Find(LimitIds.PipingTraps);
+        if (written is not null || inLines.Length > 0 || limit is { Lower: not null })
+        {
+            var finding = context.Finding(this, "traps").Use("riser traps", written);
+            foreach (var traps in inLines)
+                finding.Use("traps of the vapor line", traps);
+            var count = written?.Value ?? (inLines.Length > 0 ? inLines.Sum(t => t!.Value) : (int?)null);
+            yield return Count(context, finding, count, limit);
+        }
+
+        if (checks?.VaporLineSlopesToCompressor is { } slope)
+        {
+            var finding = context.Finding(this, "fall").Use("vapor line slopes to compressor", slope);
+            yield return slope.Value
+                ? finding.Decide(true).Say("The vapor line falls toward the compressor.").Build()
+                : finding.Next("Let it fall where that is possible; oil lies in low places and comes back in slugs.").Information("The vapor line does not fall toward the compressor.", "as written; the maker's manual says where it matters");
+        }
+    }
+
+    private Finding Count(CheckContext context, FindingBuilder finding, int? count, Limit? limit)
+    {
+        if (count is not { } traps)
+            return finding.NotEvaluated("the number of traps is not written", "Count them and write riser traps: 2.");
+        var words = traps == 1 ? "one oil trap" : FormattableString.Invariant($"{traps} oil traps");
+        if (limit is null || (limit.Lower is null && limit.Upper is null))
+            return finding.Information($"The vapor line has {words}.", "as written; the maker's number is not");
+        var state = context.State(limit);
+        finding.Judge(Uncertain.Exact(traps), DisplayKind.Number, state);
+        return finding.Passes
+            ? finding.Say($"The vapor line has {words}; {state.Text} asked for.").Build()
+            : finding.Say($"The vapor line has {words}; the maker asks for {state.Text}.").Next(Help.WhenItFails).Build();
+    }
+}

@@ -1,0 +1,249 @@
+using System.Globalization;
+using Commission.Checks.Circuit;
+using Commission.Checks.Formulas;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
+using Commission.Jobs.Model;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Uncertainty;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Refrigerants;
+
+/// <summary>The leak check on the running system: how it was made, with what, and when the next is due.</summary>
+internal sealed class AfterStartLeakCheck : ICheck
+{
+    public string Id => "refrigerant.leak-check";
+
+    public string Phase => Phases.Refrigerant;
+
+    public string Title => "Leak check after start";
+
+    public CheckHelp Help { get; } = new(
+        "Was the filled circuit searched for leaks once it was in service, with a method that sees a small leak and a detector that was itself checked? When is the next check due?",
+        "result none; sensitivity of the detector at most the pack's; detector checked within the pack's interval; after a repair: again within the pack's time, with the system run for the time asked; next due at most the interval after this one",
+        "Regulation (EC) 1516/2007, Regulations (EU) 517/2014 and 2024/573 (from memory; a month after repair published).",
+        "Mark the place, recover, repair, test with nitrogen and check again. Search with a detector made for the gas or with bubbles, never with a flame.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.LeakCheck is not { } check)
+            yield break;
+        var detector = check.With.IsDefaultOrEmpty ? null : check.With.Select(w => context.Get<InstrumentKit>().Find(w.Value)).FirstOrDefault(i => i is not null);
+        yield return Found(context, check, detector);
+        if (Detector(context, check, detector) is { } tested)
+            yield return tested;
+        if (Recheck(context, check) is { } repaired)
+            yield return repaired;
+        if (NextDue(context, check) is { } next)
+            yield return next;
+    }
+
+    private Finding Found(CheckContext context, LeakCheck check, UsedInstrument? detector)
+    {
+        var sensitivity = check.Sensitivity ?? detector?.Described.Sensitivity;
+        var finding = context.Finding(this).Use("result", check.Result, detector?.Id).Use("method", check.Method, detector?.Id).Use("kind", check.Kind).Use("date", check.Date).Use("sensitivity", sensitivity, detector?.Id);
+        var how = check.Method is { } method ? $" by {method.Text}" : "";
+        if (check.Result.Value == LeakResult.Leak)
+            return finding.Decide(false).Say($"The check of {check.Date.Text}{how} found a leak.").Next(Help.WhenItFails).Build();
+        if (check is { Method: null, Kind: null })
+            return finding.NotEvaluated("neither the method nor the kind of check is written", "Write the method: bubble solution, electronic, indirect.");
+        var repaired = check.Result.Value == LeakResult.LeakRepaired;
+        var isElectronic = check.Method?.Value is LeakMethod.Electronic or LeakMethod.ElectronicWithTracer;
+        if (isElectronic && sensitivity is not null && context.Limits.Find(LimitIds.RefrigerantLeakCheckSensitivity) is { } limit)
+        {
+            finding.Judge(Uncertain.Exact(sensitivity.Value.Si), DisplayKind.LeakRate, context.State(limit));
+            finding.Say(finding.Passes
+                ? $"No leak left on {check.Date.Text}{how}, which sees {sensitivity.Text}."
+                : $"No leak left on {check.Date.Text}{how}, but it sees no less than {sensitivity.Text}.");
+            if (!finding.Passes)
+                finding.Next("Search again with a finer detector.");
+        }
+        else
+        {
+            finding.Decide(true).Say($"No leak {(repaired ? "left" : "found")} on {check.Date.Text}{how}.");
+            if (isElectronic)
+                finding.Reserve("the detector's sensitivity is not written").Next("Write the detector's sensitivity.");
+        }
+
+        if (check.Kind?.Value == LeakCheckKind.Indirect || check.Method?.Value == LeakMethod.Indirect)
+            finding.Reserve("it was checked indirectly, from readings, only").Next("Check the joints directly, with bubbles or a detector.");
+        if (repaired)
+            finding.Reserve("a leak was repaired; the repair is checked again after the system has run").Next("Check the repair again within a month, after a day of running.");
+        return finding.Build();
+    }
+
+    private Finding? Detector(CheckContext context, LeakCheck check, UsedInstrument? detector)
+    {
+        if ((check.DetectorChecked ?? detector?.Described.Calibrated) is not { } last || context.Limits.Find(LimitIds.InstrumentsLeakDetectorInterval) is not { Upper: { } months } limit)
+            return null;
+        var due = last.Value.AddMonths((int)months.Si);
+        var finding = context.Finding(this, "detector").Use("detector checked", last, detector?.Id).Use("date", check.Date)
+            .Step("due", "next check of the detector", "checked + interval", $"{last.Text} + {months.Text}", Text(due), limit.Source)
+            .Decide(due >= check.Date.Value && last.Value <= check.Date.Value, context.State(limit));
+        return finding.Passes
+            ? finding.Say($"The detector was checked on {last.Text}.").Build()
+            : finding.Say($"The detector was checked on {last.Text}, too long before or only after the leak check of {check.Date.Text}.").Next("Check the detector on a reference leak and repeat the search.").Build();
+    }
+
+    private Finding? Recheck(CheckContext context, LeakCheck check)
+    {
+        if (check.AfterRepair?.Value != true || context.Limits.Find(LimitIds.RefrigerantLeakCheckRecheck) is not { Upper: { } months } limit)
+            return null;
+        var work = context.Job.Identity.Date;
+        var latest = work.Value.AddMonths((int)months.Si);
+        var finding = context.Finding(this, "after repair").Use("after repair", check.AfterRepair).Use("date", check.Date).Use("date of the job", work).Use("running for", check.RunningFor)
+            .Step("t", "latest day of the check", "repair + time allowed", $"{work.Text} + {months.Text}", Text(latest), limit.Source);
+        var inTime = check.Date.Value <= latest && check.Date.Value >= work.Value;
+        if (context.Limits.Find(LimitIds.RefrigerantLeakCheckRecheckRunning) is { Lower: { } hours } running)
+        {
+            finding.Show(context.State(running));
+            if (check.RunningFor is null)
+                finding.Decide(inTime, context.State(limit)).Reserve("how long the system had run is not written").Next("Write running for.");
+            else
+                finding.Decide(inTime && check.RunningFor.Value.Si >= hours.Si, context.State(limit));
+        }
+        else
+        {
+            finding.Decide(inTime, context.State(limit));
+        }
+
+        return finding.Passes
+            ? finding.Say($"Checked again on {check.Date.Text}{(check.RunningFor is { } ran ? $", after {ran.Text} of running" : "")}.").Build()
+            : finding.Say($"The check after the repair was not made between the repair and {Text(latest)} with the running time asked for.").Next("Let the system run for a day and check the repair again.").Build();
+    }
+
+    private Finding? NextDue(CheckContext context, LeakCheck check)
+    {
+        if (context.Limits.Find(LimitIds.RefrigerantLeakCheckInterval) is not { } limit || context.Get<EuropeanDuties>() is not { Plan: { } plan } duties)
+            return null;
+        var finding = context.Finding(this, "next check").Use("date", check.Date).Use("next due", check.NextDue);
+        duties.UseIn(finding);
+        if (plan.Months is not { } months)
+            return finding.Information($"No regular leak check is prescribed: {plan.Because}", "below the first step");
+        var due = check.Date.Value.AddMonths(months);
+        finding.Step("due", "next leak check", "date + interval", string.Create(CultureInfo.InvariantCulture, $"{check.Date.Text} + {months} months"), Text(due), duties.Citation);
+        if (check.NextDue is not { } written)
+            return finding.Show(context.State(limit)).Information($"The next leak check is due by {Text(due)}. {plan.Because}", "no date is written in the job");
+        finding.Decide(written.Value <= due, context.State(limit));
+        return finding.Passes
+            ? finding.Say($"The next leak check is written for {written.Text}, due by {Text(due)}.").Build()
+            : finding.Say($"The next leak check is written for {written.Text}; it is due by {Text(due)}. {plan.Because}").Next("Enter the earlier date in the log-book.").Build();
+    }
+
+    private static string Text(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+}
+
+/// <summary>The leak rate since refrigerant was last added, scaled to a year.</summary>
+internal sealed class AnnualLeakRateCheck : ICheck
+{
+    public string Id => "refrigerant.leak-rate";
+
+    public string Phase => Phases.Refrigerant;
+
+    public string Title => "Leak rate";
+
+    public CheckHelp Help { get; } = new(
+        "How much of its charge does the circuit lose in a year, judged by what had to be added since the last time?",
+        $"{LeakRepair.RateFormula}; a span longer than a year counts as one",
+        "40 CFR 82.152, annualising method (from memory); triggers 10 % comfort cooling, 20 % commercial and 30 % industrial refrigeration: 40 CFR 82.157 and 84.106 (published).",
+        "Find and repair the leak within 30 days, verify the repair at once and again after the system has run, and keep the records.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        var work = context.Job.Identity.Work.Value;
+        var charging = context.Job.Charging;
+        if (charging is null || work is WorkKind.NewInstallation or WorkKind.RefrigerantChange or WorkKind.Decommissioning)
+            yield break;
+        var limit = context.Limits.Find(LimitIds.RefrigerantLeakRateTrigger);
+        if (charging.PreviousAddition is null && limit is null)
+            yield break;
+        var finding = context.Finding(this).Use("previous addition", charging.PreviousAddition).Use("date of the job", context.Job.Identity.Date).Use("work", context.Job.Identity.Work);
+        var ledger = context.Get<RefrigerantLedger>();
+        if (ledger.Net is not { } added)
+        {
+            if (!ledger.Movements.IsEmpty || charging.PreviousAddition is not null)
+                yield return finding.NotEvaluated("the mass added is not written", "Write the scale readings, or the mass added.");
+            yield break;
+        }
+
+        foreach (var movement in ledger.Movements)
+            movement.Mass!.UseIn(finding);
+        yield return Judge(context, finding, limit, added);
+    }
+
+    private Finding Judge(CheckContext context, FindingBuilder finding, Limits.Limit? limit, Uncertain added)
+    {
+        var present = context.Present;
+        var charging = context.Job.Charging!;
+        if (added.Value <= 0)
+            return finding.Information("No more went in than came out: nothing was lost since the last time by weight.", "no refrigerant was added");
+        if (charging.PreviousAddition is not { } previous)
+            return finding.NotEvaluated("it is not written when refrigerant was last added", "Write previous addition: and the date from the log-book.");
+        if (context.Get<CircuitCharge>().Full is not { } full)
+            return finding.NotEvaluated("the full charge is not written", "Write the factory charge, or the total on the label.");
+        full.UseIn(finding);
+        var days = context.Job.Identity.Date.Value.DayNumber - previous.Value.DayNumber;
+        if (days < 1)
+            return finding.NotEvaluated("the previous addition is not before the day of the job", "Correct the date of the previous addition.");
+        var rate = Uncertain.Apply((a, f) => LeakRepair.AnnualisedRate(a, f, days), added, full.Value);
+        finding.Step(
+            "r", "leak rate", LeakRepair.RateFormula,
+            string.Create(CultureInfo.InvariantCulture, $"{present.Text(added.Value, DisplayKind.Mass)} / {present.Text(full.Value.Value, DisplayKind.Mass)} × 365 / {Math.Min(days, 365)} × 100 %"),
+            present.Text(rate, DisplayKind.Percentage), LeakRepair.RateSource);
+        var said = string.Create(CultureInfo.InvariantCulture, $"{present.Text(added.Value, DisplayKind.Mass)} in {days} days: {present.Text(rate.Value, DisplayKind.Percentage)} of the charge in a year");
+        var rule = context.Get<UnitedStatesRule>();
+        if (limit is null || rule.Rule is null or LeakRepairRule.None)
+            return finding.Measure(rate, DisplayKind.Percentage).Information($"{said}.", limit is null ? "no pack sets a trigger" : "the circuit falls under no leak-repair rule");
+        finding.Use("system", context.Job.Equipment.System).Use("application", context.Job.Equipment.Application).Use("refrigerant", context.Job.Equipment.Refrigerant)
+            .Judge(rate, DisplayKind.Percentage, context.State(limit));
+        return finding.Passes
+            ? finding.Say($"{said}, below the trigger of {UnitedStatesRule.Words(rule.Rule.Value)}.").Build()
+            : finding.Say($"{said}: above the trigger of {UnitedStatesRule.Words(rule.Rule.Value)}.").Next(Help.WhenItFails).Build();
+    }
+}
+
+/// <summary>Under which leak-repair rule of the United States the circuit falls.</summary>
+internal sealed class UnitedStatesRule : IAnalysis<UnitedStatesRule>
+{
+    private UnitedStatesRule(CheckContext context)
+    {
+        var equipment = context.Job.Equipment;
+        IsOzoneDepleting = context.Get<CircuitRefrigerant>().Info is { } info && GasFamilies.DepletesOzone(info);
+        IsComfort = (equipment.Application?.Value ?? (equipment.System.Value == SystemKind.Refrigeration ? null : Application.AC)) == Application.AC;
+        IsExemptSubsector = IsComfort && equipment.System.Value != SystemKind.Refrigeration;
+        Potential = context.Get<CircuitRefrigerant>().Info?.GwpAr4?.Value;
+        var full = context.Get<CircuitCharge>().Full;
+        Rule = full is null || Potential is not { } gwp
+            ? null
+            : LeakRepair.RuleFor(full.Value.Value, IsOzoneDepleting, gwp, context.Job.Identity.Date.Value, IsExemptSubsector);
+    }
+
+    /// <summary>Whether the refrigerant or a part of it depletes ozone.</summary>
+    public bool IsOzoneDepleting { get; }
+
+    /// <summary>Whether the circuit cools people and not goods.</summary>
+    public bool IsComfort { get; }
+
+    /// <summary>Whether it belongs to the residential and light-commercial air-conditioning and heat-pump subsector.</summary>
+    public bool IsExemptSubsector { get; }
+
+    /// <summary>Warming potential as the rules count it (AR4); null when it is not known here.</summary>
+    public double? Potential { get; }
+
+    /// <summary>The rule; null when full charge or potential is not known.</summary>
+    public LeakRepairRule? Rule { get; }
+
+    /// <inheritdoc/>
+    public static UnitedStatesRule Create(CheckContext context) => new(context);
+
+    /// <summary>The rule in words.</summary>
+    /// <param name="rule">The rule.</param>
+    public static string Words(LeakRepairRule rule) => rule switch
+    {
+        LeakRepairRule.Section82157 => "40 CFR 82.157",
+        LeakRepairRule.Section84106 => "40 CFR 84.106",
+        _ => "no leak-repair rule",
+    };
+}

@@ -1,0 +1,303 @@
+using System.Collections.Immutable;
+using Commission.Measurement.Uncertainty;
+
+namespace Commission.Checks.VacuumAnalysis;
+
+/// <summary>
+/// Tells what an isolated vacuum does: holds, rises steadily, rises towards a plateau, or both, or that the data do not tell.
+/// Readings are averaged into blocks long enough to be nearly independent; four curves are compared by AICc on the blocks;
+/// a conclusion stands only when every other explanation that would count is excluded.
+/// </summary>
+/// <remarks>
+/// Sources: AICc, Hurvich and Tsai, Biometrika 76 (1989) 297 (from memory); profile intervals, Bates and Watts, Nonlinear
+/// Regression Analysis (1988) ch. 6 (from memory); block length (1+ρ)/(1−ρ), the rise that counts (5 resolutions and 10 % of
+/// the allowed rise) and ΔAICc ≥ 6 are our defaults, tried by simulation in the tests.
+/// </remarks>
+public static class HoldAnalysis
+{
+    private const int MostBlocks = 200;
+    private const int MostPreliminaryBlocks = 1500;
+    private const int EnoughBlocks = 60;
+    private const double Negligible = 1.0 / 30;
+    private const double GridRatio = 1.12;
+    private const double LongestTau = 50;
+
+    /// <summary>Analyses a hold.</summary>
+    /// <param name="series">The log.</param>
+    /// <param name="isolation">Moment of isolation, s.</param>
+    /// <param name="end">End of the hold, s.</param>
+    /// <param name="gauge">The gauge.</param>
+    /// <param name="options">Allowed rise and time to skip.</param>
+    /// <returns>The result; "cannot tell" with its reason when the data do not suffice. Never throws for what a log holds.</returns>
+    public static HoldResult Analyze(VacuumSeries series, double isolation, double end, GaugeCharacter gauge, HoldOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(series);
+        ArgumentNullException.ThrowIfNull(gauge);
+        ArgumentNullException.ThrowIfNull(options);
+        var skip = options.SkipSeconds ?? Math.Clamp((end - isolation) / 10, 30, 60);
+        var rows = HoldScreening.Of(series, isolation, end, skip, gauge.Resolution);
+        var counting = Math.Max(5 * rows.Resolution, 0.1 * Math.Max(options.AllowedRise ?? 0, 0));
+        var nothing = new HoldResult
+        {
+            Conclusion = HoldConclusion.CannotTell,
+            Reason = rows.EndsOverRange ? CannotTellReason.OverRange : CannotTellReason.NoRows,
+            Isolation = isolation,
+            Length = rows.Rows.To is { } last ? last - isolation : 0,
+            CountingRise = counting,
+            Rows = rows.Rows,
+            Resolution = rows.Resolution,
+        };
+        if (rows.Times.Length < 3)
+            return nothing;
+
+        var (correlation, blockRows) = ChooseBlocks(rows, counting);
+        var blocks = HoldBlocks.Average(rows.Times, rows.Pressures, blockRows, rows.Interval);
+        var evidence = new HoldEvidence(blocks, rows.Resolution, correlation, nothing.Length, skip, rows.Interval);
+        var decision = HoldDecision.Of(evidence, rows, gauge, counting);
+        return Describe(nothing, evidence, decision, gauge, options, rows, skip);
+    }
+
+    private static HoldResult Describe(
+        HoldResult nothing, HoldEvidence evidence, HoldDecision decision, GaugeCharacter gauge, HoldOptions options, HoldScreening rows, double skip)
+    {
+        var preferred = evidence.Fit(decision.Preferred);
+        var withSource = decision.Preferred is HoldModel.Source or HoldModel.LineAndSource && evidence.CanFitSource;
+        var parameters = HoldParameters.Of(evidence, decision.Preferred, gauge, options.TemperatureDrift);
+        return nothing with
+        {
+            Conclusion = decision.Conclusion,
+            Reason = decision.Reason,
+            Preferred = decision.Preferred,
+            Evidence = evidence.Table(),
+            Slope = parameters.Slope,
+            SlopeWithCauses = parameters.SlopeWithCauses,
+            Plateau = parameters.Plateau,
+            TimeConstant = parameters.TimeConstant,
+            LineRise = parameters.Slope?.Value * evidence.Length,
+            RiseSeen = preferred.At(evidence.Blocks.Span) - preferred.At(0),
+            SourceRise = withSource ? evidence.SourceRise(preferred) : null,
+            SourcesExcludedUpTo = decision.Conclusion == HoldConclusion.SteadyRise ? evidence.SourcesExcludedUpTo() : null,
+            TimeToTell = decision.Reason is { } reason ? HoldPlanning.TimeToTell(reason, evidence, nothing.CountingRise, skip) : null,
+            Correlation = evidence.Correlation,
+            BlockRows = evidence.Blocks.Length,
+            BlockSeconds = evidence.BlockSeconds,
+            Blocks = evidence.Blocks.Count,
+            Curves = HoldCurves.Of(evidence, rows.Times[0]),
+            Points = HoldCurves.Points(evidence, preferred, rows.Times[0]),
+        };
+    }
+
+    /// <summary>ρ from the residuals of the richest curve, and the rows a block needs.</summary>
+    private static (double Correlation, int Rows) ChooseBlocks(HoldScreening rows, double counting)
+    {
+        var n = rows.Times.Length;
+        var residuals = RichestResiduals(rows);
+        var rho = HoldCorrelation.Lag1(residuals, rows.Times, rows.Interval, parameters: 4);
+        var length = HoldCorrelation.BlockLength(rho);
+
+        // Fast noise (digit steps, say) on top of slow wander hides the wander from lag 1: look again between means of 4, 8,
+        // 16 … rows, and believe them where neighbours agree clearly more than a first-order process of this ρ would.
+        for (var m = 4; n / m >= 32; m *= 2)
+        {
+            var (means, times) = Means(residuals, rows.Times, m);
+            var between = HoldCorrelation.Lag1(means, times, m * rows.Interval, parameters: 4);
+            var expected = HoldCorrelation.BetweenBlocks(-Math.Log(Math.Max(rho, 1e-9)) * m);
+            if (between - expected < 2.5 / Math.Sqrt(means.Length))
+                continue;
+            var memory = m / HoldCorrelation.InverseBetweenBlocks(Math.Min(between, 0.98));
+            rho = Math.Exp(-1 / memory);
+            length = 2 * memory;
+        }
+
+        // Wander far below what counts (or the misfit of curves that are never exact) must not leave a long log without blocks.
+        var most = n / EnoughBlocks;
+        if (length > most && most > 0 && RootMeanSquare(Means(residuals, rows.Times, most).Means) < Negligible * counting)
+            length = most;
+
+        var digitChanges = 0;
+        for (var i = 1; i < n; i++)
+            digitChanges += rows.Resolution > 0 && Digit(i) != Digit(i - 1) ? 1 : 0;
+        if (rows.Resolution > 0)
+            length = Math.Max(length, (double)n / Math.Max(digitChanges, 1));
+        length = Math.Max(length, (double)n / MostBlocks);
+        return (rho, Math.Clamp((int)Math.Ceiling(length - 1e-9), 1, n));
+
+        double Digit(int i) => Math.Round(rows.Pressures[i] / rows.Resolution);
+    }
+
+    private static double[] RichestResiduals(HoldScreening rows)
+    {
+        var n = rows.Times.Length;
+        var thin = HoldBlocks.Average(rows.Times, rows.Pressures, Math.Max(1, n / MostPreliminaryBlocks), rows.Interval);
+        var fit = new HoldFit(thin);
+        var span = thin.Span;
+        var richest = fit.FreeLine;
+        if (thin.Count > 6)
+        {
+            var scan = fit.Scan(Math.Max(3 * span / thin.Count, span / 100), span, 1.3);
+            if (scan.Length > 0)
+                richest = fit.Best(scan, at => at.Both);
+        }
+
+        var residuals = new double[n];
+        for (var i = 0; i < n; i++)
+            residuals[i] = rows.Pressures[i] - richest.At(rows.Times[i] - rows.Times[0]);
+        return residuals;
+    }
+
+    private static double RootMeanSquare(double[] values) => Math.Sqrt(values.Sum(v => v * v) / values.Length);
+
+    private static (double[] Means, double[] Times) Means(double[] values, double[] times, int length)
+    {
+        var count = values.Length / length;
+        var means = new double[count];
+        var at = new double[count];
+        for (var b = 0; b < count; b++)
+        {
+            for (var i = b * length; i < (b + 1) * length; i++)
+            {
+                means[b] += values[i] / length;
+                at[b] += times[i] / length;
+            }
+        }
+
+        return (means, at);
+    }
+
+    /// <summary>Grid of τ for the search: its ratio and its end in lengths of the hold.</summary>
+    internal static (double Ratio, double Longest) Grid => (GridRatio, LongestTau);
+}
+
+/// <summary>What the analysis of a hold needs besides log and gauge.</summary>
+/// <param name="AllowedRise">Rise that the limit allows over the hold, Pa (decay limit less the level at isolation); null without a limit:
+/// then only the gauge's resolution says from where on a rise counts.</param>
+/// <param name="SkipSeconds">Time left out after isolation, s, while pressures even out; null for a tenth of the hold, 30 to 60 s.</param>
+/// <param name="TemperatureDrift">Half-width of the change of the system's temperature over the hold, K, rectangular. It moves
+/// the pressure of the gas inside in proportion and is part of the interval of the slope. Default 1 K (common practice, no source).</param>
+public sealed record HoldOptions(double? AllowedRise, double? SkipSeconds = null, double TemperatureDrift = 1);
+
+/// <summary>What the analysis of a hold found. Pressures in Pa, times in s on the clock of the log, slopes in Pa/s.</summary>
+public sealed record HoldResult
+{
+    /// <summary>What the hold shows.</summary>
+    public required HoldConclusion Conclusion { get; init; }
+
+    /// <summary>Why it does not tell; null unless <see cref="HoldConclusion.CannotTell"/>.</summary>
+    public CannotTellReason? Reason { get; init; }
+
+    /// <summary>The curve that the evidence prefers, whether or not a conclusion stands on it; null without rows.</summary>
+    public HoldModel? Preferred { get; init; }
+
+    /// <summary>The evidence for each of the four curves, in order of their number of parameters; empty without rows.</summary>
+    public ImmutableArray<ModelEvidence> Evidence { get; init; } = [];
+
+    /// <summary>Isolation, s.</summary>
+    public required double Isolation { get; init; }
+
+    /// <summary>From isolation to the last used row, s.</summary>
+    public required double Length { get; init; }
+
+    /// <summary>The steady part of the rise, Pa/s, with its 95 % interval including the gauge's gain; null when nothing could be fitted.
+    /// It comes from the line, or from line and source together where a source is preferred, without forcing the sign.</summary>
+    public Interval? Slope { get; init; }
+
+    /// <summary>The same slope, Pa/s, with its causes (scatter with its degrees of freedom, gain, temperature) for what is computed from it;
+    /// null with <see cref="Slope"/>.</summary>
+    public Uncertain? SlopeWithCauses { get; init; }
+
+    /// <summary>Plateau of the source, Pa, gain and zero included; null unless the preferred curve has a source and no line.</summary>
+    public Interval? Plateau { get; init; }
+
+    /// <summary>Time constant of the source, s; null unless the preferred curve has a source.</summary>
+    public Interval? TimeConstant { get; init; }
+
+    /// <summary>Rise due to the steady part from isolation to the last used row, Pa; null when nothing could be fitted.</summary>
+    public double? LineRise { get; init; }
+
+    /// <summary>Rise due to the source over the used rows, Pa; null unless the preferred curve has a source.</summary>
+    public double? SourceRise { get; init; }
+
+    /// <summary>Rise of the preferred curve over the used rows, Pa; null without a fit.</summary>
+    public double? RiseSeen { get; init; }
+
+    /// <summary>A rise over the hold counts only above this, Pa: the larger of 5 resolutions and 10 % of the allowed rise.</summary>
+    public required double CountingRise { get; init; }
+
+    /// <summary>Sources with a time constant up to this, s, are excluded by a steady rise (95 %); slower ones would look the same.
+    /// Null unless the conclusion is <see cref="HoldConclusion.SteadyRise"/>.</summary>
+    public double? SourcesExcludedUpTo { get; init; }
+
+    /// <summary>Length of a hold that would tell, s; null when the conclusion stands, or when no hold of a day would.</summary>
+    public double? TimeToTell { get; init; }
+
+    /// <summary>Rows used and left out.</summary>
+    public required HoldRows Rows { get; init; }
+
+    /// <summary>Resolution used, Pa: stated, or the step the log really makes.</summary>
+    public required double Resolution { get; init; }
+
+    /// <summary>Lag-1 correlation ρ of the residuals; null without a fit.</summary>
+    public double? Correlation { get; init; }
+
+    /// <summary>Rows averaged into one block.</summary>
+    public int BlockRows { get; init; }
+
+    /// <summary>Length of a block, s.</summary>
+    public double BlockSeconds { get; init; }
+
+    /// <summary>Number of blocks n, the independent readings of the criterion.</summary>
+    public int Blocks { get; init; }
+
+    /// <summary>Fitted curves for figures: the flat curve, and each curve that has evidence; at most 200 points each.</summary>
+    public ImmutableArray<HoldCurve> Curves { get; init; } = [];
+
+    /// <summary>Block means and their distance from the preferred curve, at most 200 points.</summary>
+    public ImmutableArray<HoldPoint> Points { get; init; } = [];
+}
+
+/// <summary>What a hold shows.</summary>
+public enum HoldConclusion
+{
+    /// <summary>The data do not tell the explanations apart; <see cref="HoldResult.Reason"/> says which.</summary>
+    CannotTell,
+
+    /// <summary>No rise that counts.</summary>
+    Held,
+
+    /// <summary>A steady rise: no slowing down over the hold.</summary>
+    SteadyRise,
+
+    /// <summary>A rise that slows down towards a plateau.</summary>
+    Source,
+
+    /// <summary>A rise that slows down onto a steady rise.</summary>
+    SteadyRiseAndSource,
+}
+
+/// <summary>Why a hold does not tell its cause.</summary>
+public enum CannotTellReason
+{
+    /// <summary>No usable rows after isolation.</summary>
+    NoRows,
+
+    /// <summary>Too few independent readings for the number of parameters: hold too short for how slowly the readings wander.</summary>
+    TooFewBlocks,
+
+    /// <summary>A rise that would count could hide in the scatter.</summary>
+    ScatterHidesRise,
+
+    /// <summary>The hold is shorter than two time constants, or the scatter too large, to tell a steady rise from a source.</summary>
+    LineOrSource,
+
+    /// <summary>A source is seen, and a steady rise beneath it can be neither shown nor excluded.</summary>
+    SourceWithOrWithoutLine,
+
+    /// <summary>A steady rise is seen, and a source on top of it can be neither shown nor excluded.</summary>
+    LineWithOrWithoutSource,
+
+    /// <summary>The pressure fell by more than the scatter: temperature, gauge or absorption, and a rise could hide behind it.</summary>
+    Falling,
+
+    /// <summary>The pressure left the range of the gauge before the end of the hold.</summary>
+    OverRange,
+}

@@ -1,0 +1,371 @@
+using Commission.Measurement.Uncertainty;
+
+namespace Commission.Checks.VacuumAnalysis;
+
+/// <summary>The curves a hold is compared with.</summary>
+public enum HoldModel
+{
+    /// <summary>p = p0.</summary>
+    Flat,
+
+    /// <summary>p = p0 + a·t: a steady inflow.</summary>
+    Line,
+
+    /// <summary>p = p∞ − (p∞ − p0)·e^(−t/τ): a source that runs towards an equilibrium.</summary>
+    Source,
+
+    /// <summary>The sum of a steady inflow and a source.</summary>
+    LineAndSource,
+}
+
+/// <summary>
+/// Parameters of a hold with their 95 % intervals. To the scatter come the errors that do not average out: the gauge's gain and
+/// zero, and a drift of temperature over the hold, whose effect is found by fitting once more to drifted readings.
+/// </summary>
+internal readonly record struct HoldParameters(
+    Interval? Slope, Uncertain? SlopeWithCauses, Interval? Plateau, Interval? TimeConstant)
+{
+    private const double RoomTemperature = 293.15;
+
+    internal static HoldParameters Of(HoldEvidence evidence, HoldModel preferred, GaugeCharacter gauge, double temperatureDrift)
+    {
+        var drifted = new HoldFit(evidence.Blocks.Drifted(temperatureDrift / RoomTemperature));
+        return preferred is HoldModel.Source or HoldModel.LineAndSource && evidence.CanFitSource
+            ? WithSource(evidence, preferred, gauge, drifted)
+            : Alone(evidence, gauge, drifted);
+    }
+
+    private static HoldParameters Alone(HoldEvidence evidence, GaugeCharacter gauge, HoldFit drifted)
+    {
+        var line = evidence.FreeLine;
+        var noise = evidence.Noise(line);
+        if (!double.IsFinite(noise.Variance))
+            return default;
+        var reach = noise.Factor * Math.Sqrt(noise.Variance * line.SlopeVariance);
+        var gain = gauge.GainHalfWidth * Math.Abs(line.Slope);
+        var drift = Math.Abs(line.Slope - drifted.FreeLine.Slope);
+        var slope = Widen(new Interval(line.Slope, line.Slope - reach, line.Slope + reach), noise, double.Hypot(gain, drift));
+        return new HoldParameters(slope, WithCauses(line.Slope, reach / noise.Factor, noise.Freedom, gain, drift), Plateau: null, TimeConstant: null);
+    }
+
+    private static HoldParameters WithSource(HoldEvidence evidence, HoldModel preferred, GaugeCharacter gauge, HoldFit drifted)
+    {
+        var noise = evidence.Noise(evidence.FreeBoth);
+        if (!double.IsFinite(noise.Variance))
+            return default;
+        var besides = evidence.SlopeBesideSource;
+        var shifted = drifted.Best(drifted.Near(evidence.FreeBoth.Tau), at => at.Both);
+        var gain = gauge.GainHalfWidth * Math.Abs(besides.Value);
+        var drift = Math.Abs(besides.Value - shifted.Slope);
+        var causes = WithCauses(besides.Value, (besides.High - besides.Low) / 2 / noise.Factor, noise.Freedom, gain, drift);
+        var slope = Widen(besides, noise, double.Hypot(gain, drift));
+        if (preferred == HoldModel.LineAndSource)
+        {
+            var tau = Tau(evidence, evidence.FreeBoth, at => at.Both, noise);
+            return new HoldParameters(slope, causes, Plateau: null, Widen(tau, noise, Math.Abs(tau.Value - shifted.Tau)));
+        }
+
+        var alone = evidence.FreeSource;
+        var aloneNoise = evidence.Noise(alone);
+        var aloneShifted = drifted.Best(drifted.Near(alone.Tau), at => at.Source);
+        var plateau = HoldProfile.Parameter(
+            evidence.Fitter, evidence.Beyond, at => at.Source, alone,
+            aloneNoise.Factor * aloneNoise.Factor * aloneNoise.Variance, f => (f.Plateau, f.PlateauVariance));
+        var level = double.Hypot(
+            double.Hypot(gauge.GainHalfWidth * plateau.Value, gauge.ZeroHalfWidth), plateau.Value - aloneShifted.Plateau);
+        var time = Tau(evidence, alone, at => at.Source, aloneNoise);
+        return new HoldParameters(
+            slope, causes, Widen(plateau, aloneNoise, level),
+            Widen(time, aloneNoise, Math.Abs(time.Value - aloneShifted.Tau)));
+    }
+
+    private static Interval Tau(HoldEvidence evidence, HoldFit.Fit best, Func<HoldFit.AtTau, HoldFit.Fit> choose, HoldNoise noise) =>
+        HoldProfile.Tau(evidence.Fitter, evidence.Beyond, choose, best, noise.Factor * noise.Factor * noise.Variance);
+
+    private static Uncertain WithCauses(double slope, double scatter, double freedom, double gain, double drift) => Uncertain.From(
+        slope,
+        new RootCause("scatter of the hold", "residuals of the fitted curve", scatter, freedom),
+        RootCause.FromHalfWidth("gain of the vacuum gauge", "its accuracy statement; it does not average out", gain),
+        RootCause.FromHalfWidth("change of temperature over the hold", "not recorded, or its uncertainty", drift));
+
+    private static Interval Widen(in Interval interval, in HoldNoise noise, double bounded)
+    {
+        var factor = noise.Factor;
+        var below = interval.Value - interval.Low;
+        var above = interval.High - interval.Value;
+        return new Interval(
+            interval.Value,
+            double.IsFinite(below) ? interval.Value - CoverageHalfWidth.Of(below / factor, noise.Freedom, bounded) : interval.Low,
+            double.IsFinite(above) ? interval.Value + CoverageHalfWidth.Of(above / factor, noise.Freedom, bounded) : interval.High);
+    }
+}
+
+/// <summary>
+/// Weighted least squares of the four curves on blocks. For a given τ the curves are linear, so the only search is over τ.
+/// p = P + a·t − c·e^(−t/τ), t from the first used row: P the plateau (or the level at t = 0 without a source), a the slope,
+/// c = p∞ − p0. The exponential is averaged over each block.
+/// </summary>
+internal sealed class HoldFit
+{
+    private readonly HoldBlocks blocks;
+    private readonly double total;
+    private readonly double meanT;
+    private readonly double meanY;
+    private readonly double stt;
+    private readonly double sty;
+    private readonly double[] shape;
+
+    internal HoldFit(HoldBlocks blocks)
+    {
+        this.blocks = blocks;
+        shape = new double[blocks.Count];
+        for (var i = 0; i < blocks.Count; i++)
+        {
+            total += blocks.Weight[i];
+            meanT += blocks.Weight[i] * blocks.Time[i];
+            meanY += blocks.Weight[i] * blocks.Value[i];
+        }
+
+        meanT /= total;
+        meanY /= total;
+        for (var i = 0; i < blocks.Count; i++)
+        {
+            var t = blocks.Time[i] - meanT;
+            var y = blocks.Value[i] - meanY;
+            stt += blocks.Weight[i] * t * t;
+            sty += blocks.Weight[i] * t * y;
+            Syy += blocks.Weight[i] * y * y;
+        }
+    }
+
+    /// <summary>Parameters of a curve, residual sum of squares, and (XᵀX)⁻¹ on the diagonal.</summary>
+    internal readonly record struct Fit(
+        HoldModel Model, double Tau, double Plateau, double Slope, double Step, double Rss,
+        double PlateauVariance, double SlopeVariance, double StepVariance)
+    {
+        internal double At(double t) => Plateau + Slope * t - (Step == 0 ? 0 : Step * Math.Exp(-t / Tau));
+    }
+
+    /// <summary>The two curves with a source at one τ, without constraints on the signs.</summary>
+    internal readonly record struct AtTau(double Tau, Fit Source, Fit Both);
+
+    /// <summary>Sum of squares about the mean: residual sum of squares of the flat curve.</summary>
+    internal double Syy { get; }
+
+    internal Fit Flat => new(HoldModel.Flat, 0, meanY, 0, 0, Syy, 1 / total, 0, 0);
+
+    /// <summary>The line without a constraint on its slope.</summary>
+    internal Fit FreeLine
+    {
+        get
+        {
+            var slope = sty / stt;
+            return new Fit(
+                HoldModel.Line, 0, meanY - slope * meanT, slope, 0, Math.Max(Syy - slope * sty, 0),
+                1 / total + meanT * meanT / stt, 1 / stt, 0);
+        }
+    }
+
+    /// <summary>The line with slope ≥ 0.</summary>
+    internal Fit Line => sty >= 0 ? FreeLine : Flat with { Model = HoldModel.Line };
+
+    internal AtTau Solve(double tau)
+    {
+        double meanE = 0;
+        for (var i = 0; i < shape.Length; i++)
+        {
+            // Mean of e^(−t/τ) over the block: e^(−t/τ)·sinh(h)/h.
+            var h = blocks.HalfWidth[i] / tau;
+            var h2 = h * h;
+            var spread = h < 1 ? 1 + h2 / 6 * (1 + h2 / 20 * (1 + h2 / 42)) : Math.Sinh(h) / h;
+            shape[i] = Math.Exp(-blocks.Time[i] / tau) * spread;
+            meanE += blocks.Weight[i] * shape[i];
+        }
+
+        meanE /= total;
+        double see = 0;
+        double ste = 0;
+        double sey = 0;
+        for (var i = 0; i < shape.Length; i++)
+        {
+            var e = shape[i] - meanE;
+            var we = blocks.Weight[i] * e;
+            see += we * e;
+            ste += we * (blocks.Time[i] - meanT);
+            sey += we * (blocks.Value[i] - meanY);
+        }
+
+        var step = -sey / see;
+        var source = new Fit(
+            HoldModel.Source, tau, meanY + step * meanE, 0, step, Math.Max(Syy - sey * sey / see, 0),
+            1 / total + meanE * meanE / see, 0, 1 / see);
+
+        // Of the exponential, only what a line does not explain (Gram–Schmidt: stable where τ is long).
+        var along = ste / stt;
+        var rest = Math.Max(see - along * ste, 1e-14 * see);
+        var restY = sey - along * sty;
+        var bothStep = -restY / rest;
+        var slope = (sty + bothStep * ste) / stt;
+        var slopeVariance = 1 / stt + along * along / rest;
+        var lever = meanE - along * meanT;
+        var both = new Fit(
+            HoldModel.LineAndSource, tau, meanY - slope * meanT + bothStep * meanE, slope, bothStep,
+            Math.Max(Syy - sty * sty / stt - restY * restY / rest, 0),
+            1 / total + meanT * meanT / stt + lever * lever / rest, slopeVariance, 1 / rest);
+        return new AtTau(tau, source, both);
+    }
+
+    /// <summary>Source at one τ with p∞ ≥ p0.</summary>
+    internal Fit Source(in AtTau at) => at.Source.Step >= 0 ? at.Source : Flat with { Model = HoldModel.Source, Tau = at.Tau };
+
+    /// <summary>Both terms at one τ with slope ≥ 0 and p∞ ≥ p0.</summary>
+    internal Fit Both(in AtTau at)
+    {
+        if (at.Both.Slope >= 0 && at.Both.Step >= 0)
+            return at.Both;
+        var line = Line;
+        var source = Source(at);
+        return (line.Rss <= source.Rss ? line : source) with { Model = HoldModel.LineAndSource, Tau = at.Tau };
+    }
+
+    /// <summary>Solutions over a logarithmic grid of τ.</summary>
+    internal AtTau[] Scan(double from, double to, double ratio)
+    {
+        if (!(from > 0) || to <= from)
+            return [];
+        var steps = Math.Max(2, (int)Math.Ceiling(Math.Log(to / from) / Math.Log(ratio)));
+        var scan = new AtTau[steps + 1];
+        for (var i = 0; i <= steps; i++)
+            scan[i] = Solve(from * Math.Pow(to / from, (double)i / steps));
+        return scan;
+    }
+
+    /// <summary>Three solutions around a τ, to start a search from.</summary>
+    internal AtTau[] Near(double tau) => Scan(tau / 1.5, tau * 1.5, 1.5);
+
+    /// <summary>The best of a scan, refined by golden section between its neighbours.</summary>
+    internal Fit Best(AtTau[] scan, Func<AtTau, Fit> choose)
+    {
+        var best = 0;
+        for (var i = 1; i < scan.Length; i++)
+        {
+            if (choose(scan[i]).Rss < choose(scan[best]).Rss)
+                best = i;
+        }
+
+        var low = Math.Log(scan[Math.Max(best - 1, 0)].Tau);
+        var high = Math.Log(scan[Math.Min(best + 1, scan.Length - 1)].Tau);
+        const double Golden = 0.6180339887498949;
+        var left = high - Golden * (high - low);
+        var right = low + Golden * (high - low);
+        var atLeft = choose(Solve(Math.Exp(left)));
+        var atRight = choose(Solve(Math.Exp(right)));
+        while (high - low > 1e-6)
+        {
+            if (atLeft.Rss <= atRight.Rss)
+            {
+                (high, right, atRight) = (right, left, atLeft);
+                left = high - Golden * (high - low);
+                atLeft = choose(Solve(Math.Exp(left)));
+            }
+            else
+            {
+                (low, left, atLeft) = (left, right, atRight);
+                right = low + Golden * (high - low);
+                atRight = choose(Solve(Math.Exp(right)));
+            }
+        }
+
+        var refined = atLeft.Rss <= atRight.Rss ? atLeft : atRight;
+        var edge = choose(scan[best]);
+        return refined.Rss <= edge.Rss ? refined : edge;
+    }
+}
+
+/// <summary>
+/// Profile intervals: every τ at which the residual sum of squares stays within t²·s² of the least is possible, and at each of
+/// them a linear parameter may move as far as that budget allows. No linearisation in τ.
+/// </summary>
+internal static class HoldProfile
+{
+    private const int Points = 25;
+
+    /// <summary>Range of τ within a budget, from a scan; ends are 0 or +∞ where the scan's end is still possible.</summary>
+    internal static Interval Tau(HoldFit fit, HoldFit.AtTau[] scan, Func<HoldFit.AtTau, HoldFit.Fit> choose, HoldFit.Fit best, double budget)
+    {
+        var limit = best.Rss + budget;
+        var low = 0.0;
+        var high = double.PositiveInfinity;
+        for (var i = scan.Length - 1; i >= 0; i--)
+        {
+            if (scan[i].Tau < best.Tau && choose(scan[i]).Rss > limit)
+            {
+                low = Cross(fit, choose, scan[i].Tau, i + 1 < scan.Length ? Math.Min(scan[i + 1].Tau, best.Tau) : best.Tau, limit);
+                break;
+            }
+        }
+
+        for (var i = 0; i < scan.Length; i++)
+        {
+            if (scan[i].Tau > best.Tau && choose(scan[i]).Rss > limit)
+            {
+                high = Cross(fit, choose, scan[i].Tau, i > 0 ? Math.Max(scan[i - 1].Tau, best.Tau) : best.Tau, limit);
+                break;
+            }
+        }
+
+        return new Interval(best.Tau, low, high);
+    }
+
+    /// <summary>Range of a linear parameter within a budget, over all τ of the scan that are possible.</summary>
+    internal static Interval Parameter(
+        HoldFit fit,
+        HoldFit.AtTau[] scan,
+        Func<HoldFit.AtTau, HoldFit.Fit> choose,
+        HoldFit.Fit best,
+        double budget,
+        Func<HoldFit.Fit, (double Value, double Variance)> parameter)
+    {
+        var tau = Tau(fit, scan, choose, best, budget);
+        var from = Math.Max(tau.Low, scan[0].Tau);
+        var to = Math.Min(tau.High, scan[^1].Tau);
+        var value = parameter(best).Value;
+        double low = value;
+        double high = value;
+        for (var i = 0; i <= Points; i++)
+        {
+            var f = i == Points ? best : choose(fit.Solve(from * Math.Pow(to / from, (double)i / (Points - 1))));
+            var room = best.Rss + budget - f.Rss;
+            if (room < 0)
+                continue;
+            var (v, variance) = parameter(f);
+            var reach = Math.Sqrt(room * variance);
+            low = Math.Min(low, v - reach);
+            high = Math.Max(high, v + reach);
+        }
+
+        return new Interval(value, low, high);
+    }
+
+    private static double Cross(HoldFit fit, Func<HoldFit.AtTau, HoldFit.Fit> choose, double outside, double inside, double limit)
+    {
+        for (var i = 0; i < 30 && Math.Abs(outside / inside - 1) > 1e-5; i++)
+        {
+            var middle = Math.Sqrt(outside * inside);
+            if (choose(fit.Solve(middle)).Rss > limit)
+                outside = middle;
+            else
+                inside = middle;
+        }
+
+        return inside;
+    }
+}
+
+/// <summary>How well one curve explains a hold.</summary>
+/// <param name="Model">The curve.</param>
+/// <param name="Parameters">Number of parameters k, σ counted.</param>
+/// <param name="RootMeanSquare">Root mean square of the residuals of the blocks, Pa, not below resolution/√12.</param>
+/// <param name="Aicc">Akaike's criterion with the correction for few readings, n·ln σ² + 2k + 2k(k+1)/(n−k−1); null when n ≤ k + 1.</param>
+/// <param name="Difference">AICc less the smallest of the four; null with <paramref name="Aicc"/>.</param>
+public sealed record ModelEvidence(HoldModel Model, int Parameters, double RootMeanSquare, double? Aicc, double? Difference);

@@ -1,0 +1,269 @@
+namespace Commission.Checks.VacuumAnalysis;
+
+/// <summary>Chooses the rows of a hold that are analysed: after the equalisation, numbered, and no lone spikes.</summary>
+internal sealed class HoldScreening
+{
+    private const int HalfWindow = 5;
+    private const double OutlierDeviations = 6;
+    private const double OverRangeAtEnd = 0.05;
+
+    private HoldScreening(double[] times, double[] pressures, double interval, double resolution, HoldRows rows, bool endsOverRange)
+    {
+        Times = times;
+        Pressures = pressures;
+        Interval = interval;
+        Resolution = resolution;
+        Rows = rows;
+        EndsOverRange = endsOverRange;
+    }
+
+    /// <summary>Times of the used rows, s.</summary>
+    internal double[] Times { get; }
+
+    /// <summary>Pressures of the used rows, Pa.</summary>
+    internal double[] Pressures { get; }
+
+    /// <summary>Median time between used rows, s.</summary>
+    internal double Interval { get; }
+
+    /// <summary>The stated resolution, or the smallest step the readings really make, whichever is larger, Pa.</summary>
+    internal double Resolution { get; }
+
+    internal HoldRows Rows { get; }
+
+    /// <summary>True when the hold ends above the gauge's range.</summary>
+    internal bool EndsOverRange { get; }
+
+    internal static HoldScreening Of(VacuumSeries series, double isolation, double end, double skip, double statedResolution)
+    {
+        var from = series.IndexAtOrAfter(isolation);
+        var to = series.IndexAtOrAfter(end);
+        if (to < series.Count && series.Times[to] == end)
+            to++;
+        to = Math.Max(to, from);
+        var times = new List<double>(to - from);
+        var pressures = new List<double>(to - from);
+        var skipped = 0;
+        var over = 0;
+        for (var i = from; i < to; i++)
+        {
+            if (series.Times[i] < isolation + skip)
+            {
+                skipped++;
+            }
+            else if (series.OverRange[i])
+            {
+                over++;
+            }
+            else
+            {
+                times.Add(series.Times[i]);
+                pressures.Add(series.Pressures[i]);
+            }
+        }
+
+        var resolution = Math.Max(statedResolution, SmallestStep(pressures));
+        var outliers = RemoveSpikes(times, pressures, resolution);
+        var rows = new HoldRows(
+            to - from, skipped, over, outliers, times.Count,
+            times.Count > 0 ? times[0] : null, times.Count > 0 ? times[^1] : null);
+        return new HoldScreening([.. times], [.. pressures], SampledMedian.OfSteps([.. times]), resolution, rows, EndsAbove(series, from, to));
+    }
+
+    private static double MedianSlope(List<double> times, List<double> p, int start, int length)
+    {
+        Span<double> slopes = stackalloc double[HalfWindow];
+        for (var k = 0; k < HalfWindow; k++)
+        {
+            var (a, b) = (start + k, start + length - HalfWindow + k);
+            slopes[k] = (p[b] - p[a]) / (times[b] - times[a]);
+        }
+
+        slopes.Sort();
+        return slopes[HalfWindow / 2];
+    }
+
+    private static bool EndsAbove(VacuumSeries series, int from, int to)
+    {
+        var last = Math.Max(3, (int)(OverRangeAtEnd * (to - from)));
+        if (to - from < last)
+            return to > from && series.OverRange[to - 1];
+        var above = 0;
+        for (var i = to - last; i < to; i++)
+            above += series.OverRange[i] ? 1 : 0;
+        return above == last;
+    }
+
+    // The step of a digital gauge shows as the smallest difference between neighbours, provided it repeats:
+    // a log written in double precision has no such step.
+    private static double SmallestStep(List<double> p)
+    {
+        var steps = new List<double>();
+        for (var i = 1; i < p.Count && steps.Count < 4000; i++)
+        {
+            var d = Math.Abs(p[i] - p[i - 1]);
+            if (d > 0)
+                steps.Add(d);
+        }
+
+        if (steps.Count < 3)
+            return 0;
+        steps.Sort();
+        var smallest = steps[0];
+        var near = steps.Count(d => Math.Abs(d / smallest - Math.Round(d / smallest)) < 0.02);
+        return near >= 0.98 * steps.Count ? smallest : 0;
+    }
+
+    private static int RemoveSpikes(List<double> times, List<double> p, double resolution)
+    {
+        if (p.Count < 2 * HalfWindow + 1)
+            return 0;
+        var distance = new double[p.Count];
+        Span<double> window = stackalloc double[2 * HalfWindow + 1];
+        for (var i = 0; i < p.Count; i++)
+        {
+            // The rise across the window is taken out first: at the ends the window lies to one side, and on a steep rise the middle
+            // row is always the median, which would make the yardstick of a spike vanish for the flat part.
+            var start = Math.Clamp(i - HalfWindow, 0, p.Count - window.Length);
+            var slope = MedianSlope(times, p, start, window.Length);
+            for (var k = 0; k < window.Length; k++)
+                window[k] = p[start + k] - slope * (times[start + k] - times[i]);
+            window.Sort();
+            distance[i] = Math.Abs(p[i] - window[HalfWindow]);
+        }
+
+        var limit = Math.Max(OutlierDeviations * 1.4826 * SampledMedian.Of(distance), 3 * resolution);
+        // Without scatter and without resolution there is no yardstick for a spike.
+        if (limit <= 0)
+            return 0;
+        var kept = 0;
+        for (var i = 0; i < distance.Length; i++)
+        {
+            if (distance[i] > limit)
+                continue;
+            times[kept] = times[i];
+            p[kept++] = p[i];
+        }
+
+        var removed = p.Count - kept;
+        times.RemoveRange(kept, removed);
+        p.RemoveRange(kept, removed);
+        return removed;
+    }
+}
+
+/// <summary>
+/// Legs of falling and rising pressure in a log, found as a zigzag on the logarithm of the pressure:
+/// a leg ends where the pressure has turned back by 8 % and by five steps of the gauge.
+/// </summary>
+internal static class TurningPoints
+{
+    private const double LeastPressure = 0.05;
+    private const double ReversalRatio = 1.08;
+
+    /// <summary>A leg from row <paramref name="From"/> to row <paramref name="To"/>, rising or falling.</summary>
+    internal readonly record struct Leg(int From, int To, bool Rising);
+
+    /// <summary>Legs of the series, in order. Over-range rows count as at the upper end of the gauge or above.</summary>
+    internal static List<Leg> Find(VacuumSeries series, double resolution)
+    {
+        var legs = new List<Leg>();
+        var p = Smoothed(series);
+        if (p.Length < 2)
+            return legs;
+
+        var low = 0;
+        var high = 0;
+        var start = 0;
+        int direction = 0;
+        for (var i = 1; i < p.Length; i++)
+        {
+            if (p[i] < p[low])
+                low = i;
+            if (p[i] > p[high])
+                high = i;
+            if (direction <= 0 && Turned(p[low], p[i], resolution))
+            {
+                // The pressure may have lain at its low for long: the leg starts when it leaves it.
+                var leaves = LastAtOrBelow(p, low, i, Math.Max(1.01 * p[low], p[low] + 2 * resolution));
+                if (direction < 0 && leaves > start)
+                    legs.Add(new Leg(start, leaves, Rising: false));
+                start = direction < 0 ? leaves : 0;
+                direction = 1;
+                high = i;
+                low = i;
+            }
+            else if (direction >= 0 && Turned(p[i], p[high], resolution))
+            {
+                var leaves = LastAtOrAbove(p, high, i, Math.Min(0.98 * p[high], p[high] - 2 * resolution));
+                if (direction > 0 && leaves > start)
+                    legs.Add(new Leg(start, leaves, Rising: true));
+                start = direction > 0 ? leaves : 0;
+                direction = -1;
+                low = i;
+                high = i;
+            }
+        }
+
+        if (start < p.Length - 1 && direction != 0)
+            legs.Add(new Leg(start, p.Length - 1, direction > 0));
+        return legs;
+    }
+
+    /// <summary>The log under a running median of five, so that single spikes and single over-range rows turn nothing.</summary>
+    internal static double[] Smoothed(VacuumSeries series)
+    {
+        var n = series.Count;
+        var raw = new double[n];
+        var ceiling = LeastPressure;
+        foreach (var p in series.Pressures)
+        {
+            if (p > ceiling)
+                ceiling = p;
+        }
+
+        for (var i = 0; i < n; i++)
+        {
+            var p = series.OverRange[i] ? ceiling : series.Pressures[i];
+            raw[i] = Math.Max(p, LeastPressure);
+        }
+
+        var smooth = new double[n];
+        Span<double> window = stackalloc double[5];
+        for (var i = 0; i < n; i++)
+        {
+            var half = Math.Min(2, Math.Min(i, n - 1 - i));
+            var part = window[..(2 * half + 1)];
+            raw.AsSpan(i - half, 2 * half + 1).CopyTo(part);
+            part.Sort();
+            smooth[i] = part[half];
+        }
+
+        return smooth;
+    }
+
+    private static bool Turned(double low, double high, double resolution) =>
+        high >= ReversalRatio * low && high - low >= 5 * resolution;
+
+    private static int LastAtOrBelow(double[] p, int from, int to, double level)
+    {
+        for (var i = to; i > from; i--)
+        {
+            if (p[i] <= level)
+                return i;
+        }
+
+        return from;
+    }
+
+    private static int LastAtOrAbove(double[] p, int from, int to, double level)
+    {
+        for (var i = to; i > from; i--)
+        {
+            if (p[i] >= level)
+                return i;
+        }
+
+        return from;
+    }
+}

@@ -1,0 +1,255 @@
+using System.Collections.Immutable;
+using System.Globalization;
+
+namespace Commission.Checks.VacuumAnalysis;
+
+/// <summary>
+/// Cuts a vacuum log into pulls, breaks and holds: by the events the crew wrote down, and where they are silent by the
+/// shape of the log, which is then said in a remark.
+/// </summary>
+public static class SeriesSegmentation
+{
+    // Common practice, no source: a break lets gas in within a minute or two and ends far above any hold.
+    private const double BreakPressure = 5_000;
+    private const double BreakDecadesPerSecond = 1.0 / 180;
+    private const double LeastDecades = 0.15;
+    private const double ShortestHold = 120;
+    private const double Disagreement = 120;
+    private const double BreakSearch = 600;
+
+    private readonly record struct Boundary(double Time, SegmentKind Kind, SegmentBasis Basis);
+
+    /// <summary>Cuts the log.</summary>
+    /// <param name="series">The log.</param>
+    /// <param name="events">Events on the same clock; may be empty.</param>
+    /// <param name="resolution">Smallest step of the gauge, Pa, ≥ 0.</param>
+    /// <returns>The parts in time order; empty when the log has fewer than two rows.</returns>
+    public static SegmentedSeries Cut(VacuumSeries series, IReadOnlyList<VacuumEvent> events, double resolution)
+    {
+        ArgumentNullException.ThrowIfNull(series);
+        ArgumentNullException.ThrowIfNull(events);
+        var remarks = ImmutableArray.CreateBuilder<string>();
+        RemarkOnRows(series, remarks);
+        if (series.Count < 2)
+            return new SegmentedSeries([], Isolation: null, IsolationBasis: null, HoldEnd: null, remarks.ToImmutable());
+
+        var ordered = events.OrderBy(e => e.Time).ToList();
+        var found = FromShape(series, resolution);
+        var boundaries = Merge(series, found, ordered, remarks);
+        var segments = ToSegments(series, boundaries, ordered);
+        var hold = segments.LastOrDefault(s => s.Kind == SegmentKind.Hold);
+        RemarkOnHold(series, hold, ordered, remarks);
+        return new SegmentedSeries(segments, hold?.From, hold?.Basis, hold?.To, remarks.ToImmutable());
+    }
+
+    private static List<Boundary> FromShape(VacuumSeries series, double resolution)
+    {
+        var p = TurningPoints.Smoothed(series);
+        var boundaries = new List<Boundary>();
+        foreach (var leg in TurningPoints.Find(series, resolution))
+        {
+            var from = series.Times[leg.From];
+            var kind = SegmentKind.Pull;
+            if (leg.Rising)
+            {
+                var length = series.Times[leg.To] - from;
+                if (IsBreak(series, p, leg))
+                    kind = SegmentKind.Break;
+                else if (length >= ShortestHold)
+                    kind = SegmentKind.Hold;
+                else
+                    continue;
+            }
+
+            if (boundaries.Count == 0 || boundaries[^1].Kind != kind)
+                boundaries.Add(new Boundary(from, kind, SegmentBasis.FoundInData));
+        }
+
+        return boundaries;
+    }
+
+    private static bool IsBreak(VacuumSeries series, double[] p, TurningPoints.Leg leg)
+    {
+        var top = p[leg.To];
+        if (top < BreakPressure && !series.OverRange.Slice(leg.From, leg.To - leg.From + 1).Contains(value: true))
+            return false;
+        for (int i = leg.From, j = leg.From; i <= leg.To; i++)
+        {
+            // Fastest decade: the shortest time in which the pressure rose tenfold (or by the whole leg, if less).
+            var want = Math.Min(10 * p[i], top);
+            j = Math.Max(j, i);
+            while (j < leg.To && p[j] < want)
+                j++;
+            var decades = Math.Log10(p[j] / p[i]);
+            if (decades >= LeastDecades && decades >= (series.Times[j] - series.Times[i]) * BreakDecadesPerSecond)
+                return true;
+        }
+
+        return false;
+    }
+
+    private static List<Boundary> Merge(VacuumSeries series, List<Boundary> found, List<VacuumEvent> events, ImmutableArray<string>.Builder remarks)
+    {
+        var all = new List<Boundary>();
+        var spans = HoldSpans(series, events);
+        foreach (var b in found)
+        {
+            if (!spans.Any(s => b.Time >= s.From - 1e-9 && b.Time < s.To))
+                all.Add(b);
+        }
+
+        foreach (var e in events)
+        {
+            switch (e.Kind)
+            {
+                case VacuumEventKind.PumpStarted:
+                    all.Add(new Boundary(e.Time, SegmentKind.Pull, SegmentBasis.Given));
+                    break;
+                case VacuumEventKind.NitrogenBreak:
+                    AddGivenBreak(series, all, e.Time, remarks);
+                    break;
+                case VacuumEventKind.Isolated:
+                    AddGivenIsolation(all, found, e.Time, remarks);
+                    break;
+                case VacuumEventKind.Ended:
+                default:
+                    break;
+            }
+        }
+
+        foreach (var b in all.Where(b => b is { Kind: SegmentKind.Break, Basis: SegmentBasis.FoundInData }).OrderBy(b => b.Time))
+            remarks.Add(Text($"The log shows a break of the vacuum at {Minutes(b.Time)} min; no event says so."));
+
+        all = [.. all.OrderBy(b => b.Time)];
+        var first = series.Times[0];
+        if (all.Count == 0 || all[0].Time > first)
+            all.Insert(0, new Boundary(first, SegmentKind.Pull, SegmentBasis.FoundInData));
+        return all;
+    }
+
+    private static List<(double From, double To)> HoldSpans(VacuumSeries series, List<VacuumEvent> events)
+    {
+        var spans = new List<(double From, double To)>();
+        for (var i = 0; i < events.Count; i++)
+        {
+            if (events[i].Kind == VacuumEventKind.Isolated)
+                spans.Add((events[i].Time, i + 1 < events.Count ? events[i + 1].Time : series.Times[^1] + 1));
+        }
+
+        return spans;
+    }
+
+    private static void AddGivenBreak(VacuumSeries series, List<Boundary> all, double time, ImmutableArray<string>.Builder remarks)
+    {
+        var at = all.FindIndex(b => b.Kind == SegmentKind.Break && Math.Abs(b.Time - time) <= BreakSearch);
+        if (at >= 0)
+        {
+            if (Math.Abs(all[at].Time - time) > Disagreement)
+                remarks.Add(Text($"The break is written at {Minutes(time)} min; the log shows it at {Minutes(all[at].Time)} min."));
+            all[at] = new Boundary(all[at].Time, SegmentKind.Break, SegmentBasis.Given);
+            return;
+        }
+
+        // The gauge may have been taken off, or have shown nothing: then the break lasts until the rows come back.
+        all.Add(new Boundary(time, SegmentKind.Break, SegmentBasis.Given));
+        var gap = series.Gaps.FirstOrDefault(g => g.To > time && g.From < time + BreakSearch);
+        var next = series.IndexAtOrAfter(time);
+        var back = gap.Length > 0 ? gap.To : time;
+        while (next < series.Count && series.OverRange[next])
+            back = series.Times[next++];
+        all.Add(new Boundary(Math.Max(back, time), SegmentKind.Pull, SegmentBasis.FoundInData));
+        remarks.Add(Text($"A break is written at {Minutes(time)} min; the log shows no rise there."));
+    }
+
+    private static void AddGivenIsolation(List<Boundary> all, List<Boundary> found, double time, ImmutableArray<string>.Builder remarks)
+    {
+        all.Add(new Boundary(time, SegmentKind.Hold, SegmentBasis.Given));
+        var before = all.FindLastIndex(b => b is { Kind: SegmentKind.Hold, Basis: SegmentBasis.FoundInData } && b.Time < time);
+        if (before >= 0 && !found.Any(b => b.Time > all[before].Time && b.Time < time))
+        {
+            // One rise, two starts: the crew's word stands, and a difference that matters is said.
+            if (time - all[before].Time > Disagreement)
+                remarks.Add(Text($"Isolation is written at {Minutes(time)} min; the log rises from {Minutes(all[before].Time)} min on."));
+            all.RemoveAt(before);
+        }
+    }
+
+    private static ImmutableArray<SeriesSegment> ToSegments(VacuumSeries series, List<Boundary> boundaries, List<VacuumEvent> events)
+    {
+        var end = series.Times[^1];
+        var ended = events.FindLast(e => e.Kind == VacuumEventKind.Ended);
+        if (ended.Kind == VacuumEventKind.Ended && ended.Time > series.Times[0])
+            end = Math.Min(end, ended.Time);
+
+        var segments = ImmutableArray.CreateBuilder<SeriesSegment>();
+        for (var i = 0; i < boundaries.Count; i++)
+        {
+            var from = Math.Max(boundaries[i].Time, series.Times[0]);
+            var to = Math.Min(i + 1 < boundaries.Count ? boundaries[i + 1].Time : end, end);
+            if (to <= from)
+                continue;
+            segments.Add(Describe(series, boundaries[i].Kind, from, to, boundaries[i].Basis));
+        }
+
+        return segments.ToImmutable();
+    }
+
+    private static SeriesSegment Describe(VacuumSeries series, SegmentKind kind, double from, double to, SegmentBasis basis)
+    {
+        double? first = null;
+        double? last = null;
+        double? low = null;
+        double? high = null;
+        var over = 0;
+        for (var i = series.IndexAtOrAfter(from); i < series.Count && series.Times[i] <= to; i++)
+        {
+            if (series.OverRange[i])
+            {
+                over++;
+                continue;
+            }
+
+            var p = series.Pressures[i];
+            first ??= p;
+            last = p;
+            low = low is null ? p : Math.Min(low.Value, p);
+            high = high is null ? p : Math.Max(high.Value, p);
+        }
+
+        return new SeriesSegment(kind, from, to, basis, first, last, low, high, over);
+    }
+
+    private static void RemarkOnRows(VacuumSeries series, ImmutableArray<string>.Builder remarks)
+    {
+        if (series.UnreadableRows > 0)
+            remarks.Add(Text($"{series.UnreadableRows} rows of the log hold no usable number and are left out."));
+        if (series.OutOfOrderRows > 0)
+            remarks.Add(Text($"{series.OutOfOrderRows} rows of the log do not come after the row before them and are left out."));
+        if (series.Gaps.Length > 0)
+        {
+            var longest = series.Gaps.MaxBy(g => g.Length);
+            remarks.Add(Text($"The log has {series.Gaps.Length} gap(s); the longest is {Minutes(longest.Length)} min, from {Minutes(longest.From)} min."));
+        }
+    }
+
+    private static void RemarkOnHold(VacuumSeries series, SeriesSegment? hold, List<VacuumEvent> events, ImmutableArray<string>.Builder remarks)
+    {
+        if (hold is null)
+        {
+            var written = events.Any(e => e.Kind == VacuumEventKind.Isolated);
+            remarks.Add(written
+                ? "The log has no rows after the isolation that is written."
+                : "No isolation is written, and the log shows no rise that would mark one: write when the valve was closed.");
+        }
+        else if (hold.Basis == SegmentBasis.FoundInData)
+        {
+            remarks.Add(hold.From <= series.Times[0]
+                ? "No isolation is written, and the log rises from its first row: the valve was closed before it began."
+                : Text($"No isolation is written; the log rises from {Minutes(hold.From)} min on, which is taken as isolation."));
+        }
+    }
+
+    private static string Minutes(double seconds) => (seconds / 60).ToString("0.0", CultureInfo.InvariantCulture);
+
+    private static string Text(FormattableString s) => s.ToString(CultureInfo.InvariantCulture);
+}

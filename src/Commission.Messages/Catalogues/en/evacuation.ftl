@@ -1,0 +1,235 @@
+### Evacuation: where the gauge sat, the isolated hold, what the shape of its rise says.
+
+## The gauge
+
+gauge-not-named = the vacuum gauge is not named, so U is too small
+
+# $gauge (name) - the vacuum gauge
+gauge-accuracy-not-written = the accuracy of { $gauge } is not written, so U is too small
+
+gauge-place-not-written = where the gauge sat is not written
+gauge-on-manifold = the gauge sat on the manifold, where the pressure is lower than in the system while the pump runs
+gauge-on-manifold-cut-off = the gauge sat on the manifold, cut off from the system by the valve that was closed
+gauge-on-manifold-valve-unknown = which valve was closed is not written, and the gauge sat on the manifold
+gauge-at-pump = the gauge sat at the pump: while the pump runs it shows the pump and not the system
+gauge-at-pump-cut-off = the gauge sat at the pump, cut off from the system by the valve that was closed
+gauge-at-pump-valve-unknown = which valve was closed is not written, and the gauge sat at the pump
+hoses-inside-hold = The hoses from the system to the manifold are inside the hold.
+hoses-and-manifold-inside-hold = Hoses and manifold are inside the hold.
+
+## The hold against the decay limit: why it is not judged, and what to do about it
+
+hold-no-limit = no pack sets a decay limit with its time
+hold-no-limit-next = Name a limits pack, or write decay limit: {"{"}level: 1000 micron, after: 10 min{"}"}.
+hold-nothing-written = neither a log nor levels are written
+hold-nothing-written-next = Write a log, or the level at isolation and the level after the stated time.
+hold-gauge-cut-off-next = Put the gauge on the system's side of the valve and hold again.
+hold-no-isolation = no isolation is written, and the readings show none
+hold-no-isolation-next = Write when the valve was closed: events: [{"{"}at: 71 min, what: isolated{"}"}].
+hold-no-reading = there is no reading between isolation and the stated time
+hold-no-reading-next = Log the hold, or write the level at isolation and the level after the stated time.
+hold-over-range = the gauge went over its range and has never shown the limit itself
+hold-over-range-next = Use a gauge whose range holds the limit.
+
+# $lasted (duration) - how long it was held
+# $asked (duration) - how long it has to be held
+hold-too-short = the hold ended after { $lasted }, and { $asked } are asked
+
+# $asked (duration) - how long it has to be held
+hold-too-short-next = Hold again for at least { $asked } after the valve is closed.
+
+hold-gap = the log has a gap at the stated time
+hold-gap-next = Hold again, with a log that does not stop.
+
+## What its verdict rests on
+
+# $later (duration) - time from the stated time to the next reading
+hold-gap-bridged = the log has a gap at the stated time; the next reading, { $later } later, stands for it
+
+# $later (duration) - time from the stated time to the next reading
+hold-between-readings = the pressure at the stated time lies between two readings, and the later one, { $later } after it, is above the limit
+
+## Its verdict
+
+# $level (quantity) - pressure at isolation
+# $end (quantity) - pressure at the stated time
+# $after (duration) - the stated time
+# $peak (choice: at-end, before) - whether the highest pressure is the one at the stated time
+# $highest (quantity) - highest pressure until the stated time
+# $limit (quantity) - the decay limit
+hold-passed =
+    From { $level } at isolation to { $end } after { $after }{ $peak ->
+        [before] , highest { $highest }
+       *[at-end] {""}
+    }: never above { $limit } until then.
+
+# $end (quantity) - pressure at the stated time
+# $after (duration) - the stated time
+# $peak (choice: at-end, before) - whether the highest pressure is the one at the stated time
+# $highest (quantity) - highest pressure until the stated time
+# $limit (quantity) - the decay limit
+hold-passed-start-unknown =
+    To { $end } after { $after }{ $peak ->
+        [before] , highest { $highest }
+       *[at-end] {""}
+    }: never above { $limit } until then.
+
+# $after (duration) - the stated time
+hold-failed-over-range = The pressure rose above the gauge's range within { $after } after isolation: above the decay limit.
+
+# $after (duration) - the stated time
+# $limit (quantity) - the decay limit
+# $crossed (duration) - time from isolation at which the limit was passed
+hold-failed-over-range-crossed = The pressure rose above the gauge's range within { $after } after isolation, past { $limit } after { $crossed }: above the decay limit.
+
+# $level (quantity) - pressure at isolation
+# $highest (quantity) - highest pressure until the stated time
+# $after (duration) - the stated time
+hold-failed = From { $level } at isolation to { $highest } within { $after }: above the decay limit.
+
+# $level (quantity) - pressure at isolation
+# $highest (quantity) - highest pressure until the stated time
+# $after (duration) - the stated time
+# $limit (quantity) - the decay limit
+# $crossed (duration) - time from isolation at which the limit was passed
+hold-failed-crossed = From { $level } at isolation to { $highest } within { $after }, past { $limit } after { $crossed }: above the decay limit.
+
+# $highest (quantity) - highest pressure until the stated time
+# $after (duration) - the stated time
+hold-failed-start-unknown = To { $highest } within { $after }: above the decay limit.
+
+# $highest (quantity) - highest pressure until the stated time
+# $after (duration) - the stated time
+# $limit (quantity) - the decay limit
+# $crossed (duration) - time from isolation at which the limit was passed
+hold-failed-start-unknown-crossed = To { $highest } within { $after }, past { $limit } after { $crossed }: above the decay limit.
+
+# $lasted (duration) - how long it was held
+# $end (quantity) - pressure at the end
+hold-went-on = The hold went on to { $lasted } and { $end }: told, not judged.
+
+# $lasted (duration) - how long it was held
+# $highest (quantity) - highest pressure after the stated time
+# $end (quantity) - pressure at the end
+hold-went-on-highest = The hold went on to { $lasted }, highest { $highest } and at last { $end }: told, not judged.
+
+hold-read-at-time-next = Read the gauge at the stated time, too.
+hold-describe-gauge-next = Write where the gauge sat, which valve was closed, and the gauge's accuracy.
+hold-failed-next = Blank the rig off and watch it alone first. Then let the shape of the rise say what comes next: a rise that slows down asks for heat and a nitrogen break, a steady one for the leak search under nitrogen pressure.
+
+# $next (message) - what the shape of the rise asks for; it names the rig itself
+hold-failed-rig-first-next = Test the rig before hunting the system. { $next }
+
+# $next (message) - what the shape of the rise asks for; it does not name the rig
+hold-failed-rig-alone-next = Test the rig before hunting the system: blank it off and watch it alone. { $next }
+
+## What the shape of the rise says
+
+# $most (quantity) - largest rise or rate of rise that could hide
+# $length (duration) - how long it was held
+shape-held = Held: no rise above { $most } seen over { $length }.
+
+# $slope (message) - the rate of rise with its bounds
+# $length (duration) - how long it was held
+shape-steady = A steady rise of { $slope }, no slowing seen over { $length }: air coming in, the rig, or refrigerant passing a valve or leaving the oil.
+
+# $slope (message) - the rate of rise with its bounds
+# $length (duration) - how long it was held
+# $slower (duration) - time constant above which a source would look steady
+shape-steady-slow-source = A steady rise of { $slope }, no slowing seen over { $length }: air coming in, the rig, or refrigerant passing a valve or leaving the oil. A source with a time constant above { $slower } would look the same.
+
+# $constant (message) - the time constant with its bounds
+shape-source = A rise that slows down, time constant { $constant }: water, oil or outgassing.
+
+# $plateau (message) - the level it rises to, with its bounds
+# $constant (message) - the time constant with its bounds
+shape-source-plateau = A rise that slows down towards { $plateau }, time constant { $constant }: water, oil or outgassing.
+
+# $source (message) - what is said of the source
+# $most (quantity) - largest steady rise that could hide
+shape-source-line-beneath = { $source } A steady rise of up to { $most } could lie beneath it.
+
+# $constant (message) - the time constant with its bounds
+# $slope (message) - the rate of rise with its bounds
+shape-both = A rise that slows down, time constant { $constant }, onto a steady rise of { $slope }. The first may be water, oil or outgassing; the steady part air coming in, the rig, or refrigerant passing a valve or leaving the oil.
+
+shape-no-rows = Cannot tell: the log has no usable readings after isolation.
+
+# $length (duration) - how long it was held
+# $blocks (count) - readings that do not depend on each other
+shape-too-few-blocks = Cannot tell the cause: the readings wander so slowly that { $length } hold only { $blocks } independent ones.
+
+# $rise (quantity) - the rise that could hide
+shape-scatter = Cannot tell: a rise of { $rise } over the hold could hide in the scatter of the readings.
+
+# $length (duration) - how long it was held
+shape-steady-or-slowing = A rise; cannot tell whether it is steady or slowing down: over { $length } both look alike.
+
+# $rise (quantity) - the rise that was seen
+# $length (duration) - how long it was held
+shape-steady-or-slowing-seen = A rise of { $rise }; cannot tell whether it is steady or slowing down: over { $length } both look alike.
+
+shape-slowing-maybe-steady = A rise that slows down; cannot tell whether a steady rise lies beneath it.
+
+# $rise (quantity) - the rise that was seen
+shape-slowing-maybe-steady-seen = A rise that slows down of { $rise }; cannot tell whether a steady rise lies beneath it.
+
+shape-steady-maybe-slowing = A rise, at least partly steady; cannot tell whether a part of it slows down.
+
+# $rise (quantity) - the rise that was seen
+shape-steady-maybe-slowing-seen = A rise of { $rise }, at least partly steady; cannot tell whether a part of it slows down.
+
+shape-falling = Cannot tell: the pressure fell by more than its scatter. Temperature, gauge or absorption may do that, and a rise could hide behind it.
+shape-over-range = Cannot tell the cause: the pressure rose above the range of the gauge.
+shape-unknown = Cannot tell.
+
+## A number with what is known of its bounds
+
+# $value (quantity) - the number
+# $low (quantity) - lower bound
+# $high (quantity) - upper bound
+bounds-between = { $value } (95 %: { $low } to { $high })
+
+# $value (quantity) - the number
+# $low (quantity) - lower bound
+bounds-at-least = { $value } (95 %: at least { $low })
+
+# $value (quantity) - the number
+# $high (quantity) - upper bound
+bounds-at-most = { $value } (95 %: at most { $high })
+
+# $value (quantity) - the number
+bounds-none = { $value } (no bounds from this hold)
+
+# $value (duration) - the time
+# $low (duration) - lower bound
+# $high (duration) - upper bound
+span-between = { $value } (95 %: { $low } to { $high })
+
+# $value (duration) - the time
+# $low (duration) - lower bound
+span-at-least = { $value } (95 %: at least { $low })
+
+# $value (duration) - the time
+# $high (duration) - upper bound
+span-at-most = { $value } (95 %: at most { $high })
+
+# $value (duration) - the time
+span-no-bounds = { $value } (no bounds from this hold)
+
+slope-unknown = unknown size
+constant-unknown = unknown
+
+## What to do next
+
+shape-steady-next = Blank off the rig and watch it alone, then close the service valves and hold again: what stays tells the rig, a valve and the circuit apart. Find the place under nitrogen pressure.
+shape-source-next = Warm the coldest part, break with dry nitrogen, pull down again and repeat the hold: a lower plateau means drying.
+shape-both-next = Blank off the rig and watch it alone; break with dry nitrogen, pull down again and repeat the hold: the part that slows should shrink, the steady part stays until its cause is found.
+shape-falling-next = Record the temperature at both ends and hold again.
+shape-over-range-next = The rise is far beyond any limit: look for the leak under nitrogen pressure.
+
+# $length (duration) - how long a hold would tell
+shape-longer-next = Hold again for at least { $length }.
+
+shape-no-rows-next = Log the hold at steps of 10 s or less, from isolation to its end.
+shape-other-gauge-next = A longer hold with this gauge would not tell within a day: use a gauge with smaller steps or less scatter.

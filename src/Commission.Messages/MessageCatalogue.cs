@@ -1,0 +1,69 @@
+using System.Collections.Concurrent;
+using System.Collections.Frozen;
+using System.Text;
+using Commission.Messages.Fluent;
+
+namespace Commission.Messages;
+
+/// <summary>The texts of one phase in one language.</summary>
+internal sealed class CatalogueFile
+{
+    private readonly FrozenDictionary<string, FluentEntry> _messages;
+    private readonly FrozenDictionary<string, FluentEntry> _terms;
+
+    public CatalogueFile(FluentResource resource)
+    {
+        Resource = resource;
+        _messages = resource.Entries.Where(e => !e.IsTerm).ToFrozenDictionary(e => e.Id, StringComparer.Ordinal);
+        _terms = resource.Entries.Where(e => e.IsTerm).ToFrozenDictionary(e => e.Id, StringComparer.Ordinal);
+    }
+
+    public FluentResource Resource { get; }
+
+    public FluentEntry? Message(string name) => _messages.GetValueOrDefault(name);
+
+    public FluentEntry? Term(string name) => _terms.GetValueOrDefault(name);
+}
+
+/// <summary>
+/// The sentences of the program: one file a phase and language, read when a message of it is first asked for. A file <c>terms</c> holds the
+/// terms that all files of its language share.
+/// </summary>
+public sealed class MessageCatalogue
+{
+    private const string Terms = "terms";
+
+    private readonly Func<string, string?> _read;
+    private readonly ConcurrentDictionary<(string Language, string Phase), CatalogueFile?> _files = new();
+
+    /// <summary>A catalogue whose files come from somewhere.</summary>
+    /// <param name="read">The text of a file by its name, <c>en/evacuation.ftl</c>; null when there is none.</param>
+    public MessageCatalogue(Func<string, string?> read) => _read = read;
+
+    /// <summary>The sentences built into the program.</summary>
+    public static MessageCatalogue BuiltIn { get; } = new(Embedded);
+
+    /// <summary>The names of the built-in files: <c>en/evacuation.ftl</c>.</summary>
+    public static IEnumerable<string> BuiltInFiles => typeof(MessageCatalogue).Assembly.GetManifestResourceNames().Where(n => n.EndsWith(".ftl", StringComparison.Ordinal)).Order(StringComparer.Ordinal);
+
+    /// <summary>The text of a built-in file; null when there is none.</summary>
+    /// <param name="name">Its name.</param>
+    public static string? Embedded(string name)
+    {
+        using var stream = typeof(MessageCatalogue).Assembly.GetManifestResourceStream(name);
+        if (stream is null)
+            return null;
+        using var reader = new StreamReader(stream, Encoding.UTF8);
+        return reader.ReadToEnd();
+    }
+
+    internal FluentEntry? Find(Language language, string phase, string name) => File(language, phase)?.Message(name);
+
+    internal FluentEntry? Term(Language language, string phase, string name) => File(language, phase)?.Term(name) ?? File(language, Terms)?.Term(name);
+
+    private CatalogueFile? File(Language language, string phase) => _files.GetOrAdd((language.Code, phase), static (key, read) =>
+    {
+        var name = $"{key.Language}/{key.Phase}.ftl";
+        return read(name) is { } text ? new CatalogueFile(FluentParser.Parse(name, text)) : null;
+    }, _read);
+}

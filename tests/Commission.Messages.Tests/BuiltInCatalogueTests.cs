@@ -1,0 +1,57 @@
+using System.Runtime.CompilerServices;
+using Commission.Messages.Fluent;
+using Xunit;
+
+namespace Commission.Messages.Tests;
+
+/// <summary>The catalogues that the program carries.</summary>
+public sealed class BuiltInCatalogueTests
+{
+    [Fact]
+    public void Every_language_has_every_message_with_the_right_values() =>
+        Assert.Empty(CatalogueCheck.Faults(MessageCatalogue.BuiltInFiles.ToDictionary(f => f, f => MessageCatalogue.Embedded(f)!)));
+
+    [Fact]
+    public void English_is_there() => Assert.Contains("en/evacuation.ftl", MessageCatalogue.BuiltInFiles);
+
+    /// <summary>A message nobody makes is a sentence that nobody reads.</summary>
+    [Fact]
+    public void Every_English_message_is_used_by_the_program_or_by_another_message()
+    {
+        var code = Code();
+        var whole = string.Concat(code);
+        foreach (var file in MessageCatalogue.BuiltInFiles.Where(f => f.StartsWith("en/", StringComparison.Ordinal)))
+        {
+            var text = MessageCatalogue.Embedded(file)!;
+            foreach (var message in FluentParser.Parse(file, text).Entries.Where(e => !e.IsTerm))
+            {
+                var (type, name) = ($"{Pascal(Path.GetFileNameWithoutExtension(file))}Messages", Pascal(message.Id));
+                Assert.True(
+                    Mentions(whole, $"{type}.{name}") || Mentions(text, "{ " + message.Id) || code.Exists(c => c.Contains($"using static Commission.Messages.{type};", StringComparison.Ordinal) && Mentions(c, name)),
+                    $"{file}:{message.Line}: {message.Id} is used by nobody ({type}.{name} stands nowhere in src).");
+            }
+        }
+    }
+
+    private static bool Mentions(string text, string name)
+    {
+        for (var at = text.IndexOf(name, StringComparison.Ordinal); at >= 0; at = text.IndexOf(name, at + 1, StringComparison.Ordinal))
+        {
+            var after = at + name.Length < text.Length ? text[at + name.Length] : ' ';
+            if (!char.IsAsciiLetterOrDigit(after) && after != '-')
+                return true;
+        }
+
+        return false;
+    }
+
+    private static List<string> Code()
+    {
+        var src = Path.GetFullPath(Path.Combine(Path.GetDirectoryName(Here())!, "..", "..", "src"));
+        return [.. Directory.EnumerateFiles(src, "*.cs", SearchOption.AllDirectories).Where(f => !f.Contains("/obj/", StringComparison.Ordinal)).Select(File.ReadAllText)];
+    }
+
+    private static string Pascal(string id) => string.Concat(id.Split('-').Select(w => char.ToUpperInvariant(w[0]) + w[1..]));
+
+    private static string Here([CallerFilePath] string path = "") => path;
+}

@@ -1,0 +1,79 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using Commission.Messages;
+using Commission.Records.Findings;
+using Commission.Records.Integrity;
+using Commission.Records.Json;
+using Commission.Records.Tests.Samples;
+using Xunit;
+
+namespace Commission.Records.Tests.Json;
+
+/// <summary>Messages go through the file of a record and come back the same.</summary>
+public sealed class MessageJsonTests
+{
+    private static readonly CommissioningRecord Full = SampleRecord.Full;
+
+    private static int Index { get; } = Full.Findings.IndexOf(Full.Findings.First(f => f.Messages is not null));
+
+    [Fact]
+    public void Every_kind_of_value_comes_back()
+    {
+        var read = RecordJson.Read(RecordJson.Write(Full)).Findings[Index].Messages!;
+        var sent = Full.Findings[Index].Messages!;
+        Assert.Equal(Rounded(sent.Statement[0]), read.Statement[0]);
+        Assert.Equal(sent.Statement[1..], read.Statement[1..]);
+        Assert.Equal(sent.Reservation, read.Reservation);
+        Assert.Equal((sent.Reason, sent.NextStep), (read.Reason, read.NextStep));
+    }
+
+    [Fact]
+    public void The_file_names_the_message_and_the_kind_of_each_value()
+    {
+        var message = Json()["findings"]![Index]!["messages"]!["statement"]![0]!;
+        Assert.Equal("sample.every-kind", message["id"]!.GetValue<string>());
+        Assert.Equal("""{"quantity":{"si":133.3223684,"dimension":"pressure","unit":"micron","value":1000,"decimals":0}}""", message["values"]!["level"]!.ToJsonString());
+        Assert.Equal("""{"quantity":{"si":5.103,"dimension":"mass","larger":"lb","unit":"oz","value":180,"decimals":1,"expanded":0.5}}""", message["values"]!["mass"]!.ToJsonString());
+        Assert.Equal("""{"time":"14:50:05"}""", message["values"]!["at"]!.ToJsonString());
+        Assert.Equal("""{"number":0.3333333333,"decimals":2}""", message["values"]!["ratio"]!.ToJsonString());
+        Assert.Equal("""{"list":[{"name":"low"},{"name":"high"}],"join":"or"}""", message["values"]!["gauges"]!.ToJsonString());
+        Assert.Equal("""{"message":{"id":"sample.inner"}}""", message["values"]!["inner"]!.ToJsonString());
+    }
+
+    [Fact]
+    public void A_finding_without_messages_has_no_such_member()
+    {
+        var without = Full.Findings.IndexOf(Full.Findings.First(f => f.Messages is null));
+        Assert.False(Json()["findings"]![without]!.AsObject().ContainsKey("messages"));
+    }
+
+    [Fact]
+    public void The_digest_covers_a_value_of_a_message()
+    {
+        var json = Json();
+        json["findings"]![Index]!["messages"]!["statement"]![0]!["values"]!["n"]!["count"] = 4;
+        Assert.NotEqual(Full.Digest, RecordDigest.Compute((JsonObject)json));
+    }
+
+    [Theory]
+    [InlineData("""{"id": "nophase"}""")]
+    [InlineData("""{"id": "a.b", "values": {"x": {"colour": "red"}}}""")]
+    public void What_is_no_message_is_refused(string text) => Assert.Throws<JsonException>(() => MessageJson.Read(JsonDocument.Parse(text).RootElement));
+
+    [Fact]
+    public void Only_a_message_of_a_catalogue_counts()
+    {
+        Assert.False(new FindingMessages([Message.Plain("a")]) { NextStep = Message.Plain("b"), Reservation = [Message.Plain("c")] }.HasMessage);
+        Assert.True(new FindingMessages([Message.Plain("a")]) { Reservation = [Message.Of("a", "b", [])] }.HasMessage);
+    }
+
+    private static JsonNode Json() => JsonNode.Parse(RecordJson.Write(Full))!;
+
+    private static Message Rounded(Message message) => Message.Of(message.Phase, message.Name,
+        [.. message.Values.Select(v => v.Value switch
+        {
+            QuantityValue q => v with { Value = q with { Si = TenDigits.Round(q.Si) } },
+            NumberValue n => v with { Value = n with { Number = TenDigits.Round(n.Number) } },
+            _ => v,
+        })]);
+}
