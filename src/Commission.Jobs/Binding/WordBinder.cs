@@ -134,7 +134,7 @@ internal static class WordBinder
         // A log's unit is held against what it logs when the log is read.
         if (UnitTable.FindAny(scalar.Text).FirstOrDefault() is { } known)
             return Give(context, scalar, known.Symbol, known.Symbol);
-        var nearest = NearestName.Of(scalar.Text, ["micron", "mTorr", "Torr", "Pa", "mbar", "psig", "kPag", "bar(g)", "°F", "°C"]);
+        var nearest = NearestName.Of(scalar.Text, [.. UnitTable.Vacuum.Select(u => u.Symbol), "Pa", "mbar", "psig", "kPag", "bar(g)", "°F", "°C"]);
         context.Complain(scalar, $"{ValueText.Quoted(scalar.Text)} is not a unit.", "",
             nearest is null ? "Write it as the gauge does, such as micron, Pa, psig or °F." : $"Did you mean {nearest}?", "unknown-unit");
         return null;
