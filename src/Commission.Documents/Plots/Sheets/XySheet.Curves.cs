@@ -117,20 +117,6 @@ internal sealed partial class XySheet
         _labels.Add(new LabelRequest(curve.Label, text, spots, panel.Area.Grow(-1)) { Target = target, Optional = optional, Order = order });
     }
 
-    /// <summary>Asks for a label at a single place.</summary>
-    /// <param name="panel">The panel it must stay in.</param>
-    /// <param name="label">The text.</param>
-    /// <param name="at">The place named.</param>
-    /// <param name="style">How it is set.</param>
-    /// <param name="order">Lower goes first.</param>
-    public void LabelAt(Panel panel, string label, Point at, TextStyle style, int order = 5)
-    {
-        var spots = new List<LabelSpot>();
-        Around(spots, at, style, 0, 4.5);
-        Around(spots, at, style, 8, 9);
-        _labels.Add(new LabelRequest(label, style, spots, panel.Area.Grow(-1)) { Target = at, Order = order });
-    }
-
     /// <summary>Notes the values of a curve for people who point at it.</summary>
     /// <param name="panel">Where the curve is.</param>
     /// <param name="curve">The curve.</param>
