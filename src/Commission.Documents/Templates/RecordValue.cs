@@ -118,11 +118,3 @@ internal sealed class UnknownMemberException(string name, IReadOnlyList<string> 
 
     public IReadOnlyList<string> Known { get; } = known;
 }
-
-/// <summary>Templates see <see cref="RecordValue"/>s only: no member of any other object is looked for, least of all by reflection.</summary>
-internal sealed class NoOtherMembers : MemberAccessStrategy
-{
-    public override IMemberAccessor GetAccessor(Type type, string name) => throw new UnknownMemberException(name, []);
-
-    public override void Register(Type type, IEnumerable<KeyValuePair<string, IMemberAccessor>> accessors) => throw new NotSupportedException();
-}

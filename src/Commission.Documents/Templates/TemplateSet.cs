@@ -38,7 +38,6 @@ public sealed partial class TemplateSet
             CultureInfo = CultureInfo.InvariantCulture,
             TimeZone = TimeZoneInfo.Utc,
             Now = static () => DateTimeOffset.UnixEpoch,
-            MemberAccessStrategy = new NoOtherMembers(),
             StrictVariables = true,
             StrictFilters = true,
             FileProvider = new TemplateFiles(files),
