@@ -57,9 +57,6 @@ internal sealed class FlowBuilder(FlowContext context, double width, TextStyle t
     }
 
     /// <summary>Adds a paragraph.</summary>
-    /// <param name="block">Its text.</param>
-    /// <param name="tag">Its structure element.</param>
-    /// <param name="set">How it stands.</param>
     public void Paragraph(TextBlock block, string tag, ParagraphSetting set)
     {
         if (block.IsEmpty && set.Mark is null)

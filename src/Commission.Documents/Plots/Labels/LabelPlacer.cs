@@ -16,7 +16,6 @@ internal sealed class LabelPlacer(InkMap ink)
     private readonly List<Box> _taken = [];
 
     /// <summary>Reserves an area that no label may touch (tick labels, titles).</summary>
-    /// <param name="box">The area.</param>
     public void Reserve(Box box) => _taken.Add(box);
 
     /// <summary>Places labels.</summary>
