@@ -1,6 +1,7 @@
 using Commission.Documents.Fonts;
 using Commission.Documents.Pictures;
 using Commission.Documents.Typesetting;
+using PdfSharp.Drawing;
 using CsCheck;
 using PdfSharp.Drawing;
 using PdfSharp.Pdf;
