@@ -1,3 +1,4 @@
+using Commission.Checks.Kernel;
 using Commission.Checks.Recording;
 using Commission.Measurement.Decisions;
 using Commission.Records;

@@ -1,3 +1,5 @@
+using Commission.Checks.Recording;
+using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Measurement.Decisions;
 using Xunit;
