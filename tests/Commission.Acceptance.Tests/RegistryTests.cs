@@ -1,3 +1,5 @@
+using System.Text.Json;
+using System.Text.RegularExpressions;
 using Commission.Checks.Kernel;
 using Commission.Checks.Recording;
 using Xunit;
@@ -31,10 +33,22 @@ public sealed class RegistryTests
     }
 
     [Fact]
-    public void Every_plot_is_drawn_by_a_template()
+    public void Every_figure_of_every_example_is_drawn_on_its_page_and_every_kind_of_figure_is_in_an_example()
     {
-        var templates = string.Join('\n', Directory.EnumerateFiles(Repository.PathTo("templates"), "*.liquid", SearchOption.AllDirectories).Select(File.ReadAllText));
-        Assert.Contains("data-plot", templates, StringComparison.Ordinal);
+        var kinds = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var example in Repository.Examples)
+        {
+            using var folder = new TemporaryFolder();
+            CommandRun.Of("render", Repository.PathTo("examples", example, "job.yaml"), "--out", folder.Path, "--format", "html,json");
+            using var record = JsonDocument.Parse(File.ReadAllText(Assert.Single(Directory.GetFiles(folder.Path, "*.json"))));
+            var page = File.ReadAllText(Assert.Single(Directory.GetFiles(folder.Path, "*.html")));
+            var figures = record.RootElement.GetProperty("figures").EnumerateArray().ToList();
+            Assert.All(figures, f => Assert.Contains($"<figcaption><strong>{f.GetProperty("title").GetString()}.", page, StringComparison.Ordinal));
+            Assert.Equal(figures.Count, Regex.Count(page, "class=\"plot wide\""));
+            kinds.UnionWith(figures.Select(f => f.GetProperty("plot").GetString()!));
+        }
+
+        Assert.Equal(["charge-time", "hold", "instrument-residuals", "nitrogen-hold", "pressure-enthalpy", "psychrometric", "pull-down", "strip"], kinds.Order(StringComparer.Ordinal));
     }
 
     [Fact]
