@@ -1,3 +1,4 @@
+using Commission.Documents.Pictures;
 using Commission.Documents.Plots.Sheets;
 using Xunit;
 
