@@ -54,9 +54,10 @@ internal sealed class StaticCheck : ICheck
             finding.Reserve(unclear).Next("Look in the manual and write includes coil and includes filter.");
         if (reading.TapsUnwritten)
             finding.Remark("The taps are not written: the reading counts as taken where the plate means it.");
-        return finding.Passes
-            ? finding.Say($"External static pressure {text}, {state.Text} allowed.").Build()
-            : finding.Say($"External static pressure {text}, more than the {state.Text} allowed.").Next(Help.WhenItFails).Build();
+        return finding.Conclude(
+            $"External static pressure {text}, {state.Text} allowed.",
+            $"External static pressure {text}, more than the {state.Text} allowed.",
+            Help.WhenItFails);
     }
 
     private Finding? Design(CheckContext context, StaticReading reading)
@@ -84,9 +85,10 @@ internal sealed class StaticCheck : ICheck
         if (reading.TooHigh is { } high)
             finding.Reserve(high);
         var text = present.Text(external, DisplayKind.StaticPressure);
-        return finding.Passes
-            ? finding.Say($"External static pressure {text}, {state.Text} by design.").Build()
-            : finding.Say($"External static pressure {text}, outside the {state.Text} of the design.").Next("Compare ducts, filter and registers with the design; too little resistance can mean a duct that came apart.").Build();
+        return finding.Conclude(
+            $"External static pressure {text}, {state.Text} by design.",
+            $"External static pressure {text}, outside the {state.Text} of the design.",
+            "Compare ducts, filter and registers with the design; too little resistance can mean a duct that came apart.");
     }
 
     private Finding Total(CheckContext context, StaticReading reading, Uncertain total)
@@ -137,9 +139,10 @@ internal static class PartDrop
         var state = context.State(limit);
         finding.Judge(drop.Value.On(state), DisplayKind.StaticPressure, state).RemarkUnknown([drop]);
         before?.Invoke(finding);
-        return finding.Passes
-            ? finding.Say($"The {part} takes {text}, {state.Text} allowed.").Build()
-            : finding.Say($"The {part} takes {text}, more than the {state.Text} allowed.").Next(check.Help.WhenItFails).Build();
+        return finding.Conclude(
+            $"The {part} takes {text}, {state.Text} allowed.",
+            $"The {part} takes {text}, more than the {state.Text} allowed.",
+            check.Help.WhenItFails);
     }
 }
 
@@ -246,8 +249,9 @@ internal sealed class FanPowerCheck : ICheck
             finding.Reserve(open).Next("Write what is missing, or measure the airflow another way.");
         if (!finding.Passes && context.Limits.Find(LimitIds.AirFanPowerGradeTwo) is { Upper: { } second } grade && per.Value <= second.Si)
             finding.Show(context.State(grade)).Remark($"It is within the second grade ({second.Text}, {grade.Source}).");
-        yield return finding.Passes
-            ? finding.Say($"The blower takes {text}; {state.Text} allowed.").Build()
-            : finding.Say($"The blower takes {text}, more than the {state.Text} allowed.").Next(Help.WhenItFails).Build();
+        yield return finding.Conclude(
+            $"The blower takes {text}; {state.Text} allowed.",
+            $"The blower takes {text}, more than the {state.Text} allowed.",
+            Help.WhenItFails);
     }
 }

@@ -92,9 +92,10 @@ internal sealed class PhaseCheck : ICheck
         }
 
         finding.Decide(pressure.Si >= atmosphere.Pressure.Si);
-        return finding.Passes
-            ? finding.Say($"The vacuum was broken to {text} before the compressor ran.").Build()
-            : finding.Say($"The circuit was still below atmospheric pressure, at {text}, when the compressor was to run.").Next("Break the vacuum with refrigerant on the liquid side before the start: a compressor in vacuum arcs at its terminals.").Build();
+        return finding.Conclude(
+            $"The vacuum was broken to {text} before the compressor ran.",
+            $"The circuit was still below atmospheric pressure, at {text}, when the compressor was to run.",
+            "Break the vacuum with refrigerant on the liquid side before the start: a compressor in vacuum arcs at its terminals.");
     }
 
     private Finding Throttled(CheckContext context, FirstCharge first)
@@ -103,9 +104,10 @@ internal sealed class PhaseCheck : ICheck
         if (first.Throttled is not { } throttled)
             return finding.NotEvaluated("it is not written whether the liquid was throttled into the vapor side", "Write throttled: yes or no.");
         finding.Decide(throttled.Value);
-        return finding.Passes
-            ? finding.Say("Liquid was throttled into the vapor side.").Build()
-            : finding.Say("Liquid went into the vapor side without throttling: it can wash the oil out of the compressor.").Next("Let the crankcase heater run and listen at the first start; throttle liquid, or charge it into the liquid side.").Build();
+        return finding.Conclude(
+            "Liquid was throttled into the vapor side.",
+            "Liquid went into the vapor side without throttling: it can wash the oil out of the compressor.",
+            "Let the crankcase heater run and listen at the first start; throttle liquid, or charge it into the liquid side.");
     }
 
     private static double? Glide(Refrigerant? fluid)

@@ -42,9 +42,7 @@ internal static class CompressorFindings
         if (limit.Tier == LimitTier.CommonPractice && y.Value < state.LowerSi)
             return finding.Measure(y, kind).Decide(true, state).Reserve(suspicion).Say($"{words}; {state.Text} is usual.").Next(next).Build();
         finding.Judge(y, kind, state);
-        return finding.Passes
-            ? finding.Say($"{words}; {state.Text} is asked for.").Build()
-            : finding.Say($"{words}; {state.Text} is asked for.").Next(next).Build();
+        return finding.Conclude($"{words}; {state.Text} is asked for.", $"{words}; {state.Text} is asked for.", next);
     }
 
     /// <summary>A finding about a row: names what it rests on and says whether it may be judged.</summary>
@@ -99,4 +97,55 @@ internal sealed record CompressorSides(CorrectedReading? High, CorrectedReading?
     /// <summary>Whether a row has what tells the low side.</summary>
     /// <param name="row">The readings.</param>
     public static bool HasLow(ChargeRow row) => row.Written.TrueSuctionPressure is not null || (row.Mode != OperatingMode.Heating && row.Written.VaporPressure is not null);
+}
+
+/// <summary>How far a part of the compressor is above the dew point at one of its pressures.</summary>
+/// <param name="Row">The row.</param>
+/// <param name="Part">Temperature of the part.</param>
+/// <param name="Side">The pressure.</param>
+/// <param name="SideRemark">What to know of where the pressure was read; null for nothing.</param>
+internal sealed record AboveDew(ChargeRow Row, CorrectedReading Part, CorrectedReading Side, string? SideRemark)
+{
+    /// <summary>Id of the limit.</summary>
+    public required string Limit { get; init; }
+
+    /// <summary>Symbol and name of the difference, and the symbol of the part's temperature.</summary>
+    public required (string Difference, string Name, string Part) Symbol { get; init; }
+
+    /// <summary>What to do where the pressure has no dew point.</summary>
+    public required string NoDew { get; init; }
+
+    /// <summary>The sentence of a number that is not judged.</summary>
+    public required Func<string, string> Read { get; init; }
+
+    /// <summary>The sentence of a number that is judged.</summary>
+    public required Func<string, string> Judged { get; init; }
+
+    /// <summary>What too small a number makes one suspect.</summary>
+    public required string Suspicion { get; init; }
+
+    /// <summary>What to do then.</summary>
+    public required string Next { get; init; }
+
+    /// <summary>The finding.</summary>
+    /// <param name="context">The job and everything derived from it.</param>
+    /// <param name="finding">The finding, begun.</param>
+    public Finding Judge(CheckContext context, FindingBuilder finding)
+    {
+        var present = context.Present;
+        var saturation = context.Get<CircuitSaturation>();
+        var dew = saturation.Dew(Side);
+        if (dew.Value is not { } point)
+            return finding.NotEvaluated(dew.WhyNot!.TrimEnd('.'), NoDew);
+        var superheat = Part.Value - point;
+        var text = present.Text(superheat, DisplayKind.TemperatureDifference);
+        finding.Step("T_dew", $"dew point at {Side.Name}", "dew curve of the refrigerant", present.Text(Side.Value.Value, DisplayKind.AbsolutePressure), present.Text(point, DisplayKind.Temperature), saturation.Source)
+            .Step(Symbol.Difference, Symbol.Name, $"{Symbol.Part} − T_dew", $"{present.Text(Part.Value.Value, DisplayKind.Temperature)} − {present.Text(point.Value, DisplayKind.Temperature)}", text, "definition")
+            .Measure(superheat, DisplayKind.TemperatureDifference);
+        if (Row.Settling.Block is { } early)
+            return finding.Say($"{Read(text)}; this is not judged: {early}.").NotEvaluated(early, Row.Settling.Todo!);
+        if (context.Limits.Find(Limit) is not { } limit || (limit.Lower is null && limit.Upper is null))
+            return finding.Information($"{Read(text)}.", "nobody sets a limit");
+        return finding.Remark(SideRemark).JudgeOrDoubt(context, superheat, DisplayKind.TemperatureDifference, limit, [Part, Side], Judged(text), Suspicion, Next);
+    }
 }

@@ -27,27 +27,20 @@ internal sealed class DischargeSuperheatCheck : ICheck
 
     private Finding Judge(CheckContext context, ChargeRow row)
     {
-        var present = context.Present;
         var line = row.DischargeLine!;
         var sides = CompressorSides.Of(row);
         var high = sides.High!;
         var finding = CompressorFindings.Begin(context, this, row, line, high);
-        var saturation = context.Get<CircuitSaturation>();
-        var dew = saturation.Dew(high);
-        if (dew.Value is not { } point)
-            return finding.NotEvaluated(dew.WhyNot!.TrimEnd('.'), "Check the reading; above the critical point there is no saturation and no discharge superheat.");
-        var superheat = line.Value - point;
-        var text = present.Text(superheat, DisplayKind.TemperatureDifference);
-        finding.Step("T_dew", $"dew point at {high.Name}", "dew curve of the refrigerant", present.Text(high.Value.Value, DisplayKind.AbsolutePressure), present.Text(point, DisplayKind.Temperature), saturation.Source)
-            .Step("DSH", "discharge superheat", "T_discharge − T_dew", $"{present.Text(line.Value.Value, DisplayKind.Temperature)} − {present.Text(point.Value, DisplayKind.Temperature)}", text, "definition")
-            .Measure(superheat, DisplayKind.TemperatureDifference);
-        if (row.Settling.Block is { } early)
-            return finding.Say($"Discharge superheat {text} at {row.Time}; this is not judged: {early}.").NotEvaluated(early, row.Settling.Todo!);
-        if (context.Limits.Find(LimitIds.CompressorDischargeSuperheat) is not { } limit || (limit.Lower is null && limit.Upper is null))
-            return finding.Information($"Discharge superheat {text} at {row.Time}.", "nobody sets a limit");
-        return finding.Remark(sides.HighRemark).JudgeOrDoubt(
-            context, superheat, DisplayKind.TemperatureDifference, limit, [line, high], $"Discharge superheat was {text} at {row.Time}",
-            "so little discharge superheat suggests liquid coming back to the compressor", Help.WhenItFails);
+        return new AboveDew(row, line, high, sides.HighRemark)
+        {
+            Limit = LimitIds.CompressorDischargeSuperheat,
+            Symbol = ("DSH", "discharge superheat", "T_discharge"),
+            NoDew = "Check the reading; above the critical point there is no saturation and no discharge superheat.",
+            Read = text => $"Discharge superheat {text} at {row.Time}",
+            Judged = text => $"Discharge superheat was {text} at {row.Time}",
+            Suspicion = "so little discharge superheat suggests liquid coming back to the compressor",
+            Next = Help.WhenItFails,
+        }.Judge(context, finding);
     }
 }
 
@@ -71,28 +64,21 @@ internal sealed class SumpSuperheatCheck : ICheck
 
     private Finding Judge(CheckContext context, ChargeRow row)
     {
-        var present = context.Present;
         var sump = context.Readings.Temperature($"sump, {row.Time}", ReadingName.Sump, row.Written.Sump!, row.OutdoorDryBulb);
         var sides = CompressorSides.Of(row);
         var finding = CompressorFindings.Begin(context, this, row, sump, sides.Low);
         if (sides.Low is not { } low)
             return finding.NotEvaluated("the suction pressure was not read", "Read the true suction pressure beside the sump.");
-        var saturation = context.Get<CircuitSaturation>();
-        var dew = saturation.Dew(low);
-        if (dew.Value is not { } point)
-            return finding.NotEvaluated(dew.WhyNot!.TrimEnd('.'), "Check the reading and the refrigerant's name.");
-        var superheat = sump.Value - point;
-        var text = present.Text(superheat, DisplayKind.TemperatureDifference);
-        finding.Step("T_dew", $"dew point at {low.Name}", "dew curve of the refrigerant", present.Text(low.Value.Value, DisplayKind.AbsolutePressure), present.Text(point, DisplayKind.Temperature), saturation.Source)
-            .Step("ΔT", "sump superheat", "T_sump − T_dew", $"{present.Text(sump.Value.Value, DisplayKind.Temperature)} − {present.Text(point.Value, DisplayKind.Temperature)}", text, "definition")
-            .Measure(superheat, DisplayKind.TemperatureDifference);
-        if (row.Settling.Block is { } early)
-            return finding.Say($"Sump superheat {text} at {row.Time}; this is not judged: {early}.").NotEvaluated(early, row.Settling.Todo!);
-        if (context.Limits.Find(LimitIds.CompressorSumpSuperheat) is not { } limit || (limit.Lower is null && limit.Upper is null))
-            return finding.Information($"Sump superheat {text} at {row.Time}.", "nobody sets a limit");
-        return finding.Remark(sides.LowRemark).JudgeOrDoubt(
-            context, superheat, DisplayKind.TemperatureDifference, limit, [sump, low], $"The sump was {text} above saturation at {row.Time}",
-            "a sump this near to saturation suggests refrigerant in the oil", Help.WhenItFails);
+        return new AboveDew(row, sump, low, sides.LowRemark)
+        {
+            Limit = LimitIds.CompressorSumpSuperheat,
+            Symbol = ("ΔT", "sump superheat", "T_sump"),
+            NoDew = "Check the reading and the refrigerant's name.",
+            Read = text => $"Sump superheat {text} at {row.Time}",
+            Judged = text => $"The sump was {text} above saturation at {row.Time}",
+            Suspicion = "a sump this near to saturation suggests refrigerant in the oil",
+            Next = Help.WhenItFails,
+        }.Judge(context, finding);
     }
 }
 
@@ -138,8 +124,9 @@ internal sealed class SuctionSuperheatCheck : ICheck
             return finding.Information($"Superheat at the compressor was {text} at {row.Time}.", "nobody sets a limit");
         var state = context.State(limit);
         finding.Remark(sides.LowRemark).Judge(superheat.On(state), DisplayKind.TemperatureDifference, state).Remark(limit.Remark(present.Units)).RemarkUnknown(number.Readings);
-        return finding.Passes
-            ? finding.Say($"Superheat at the compressor was {text} at {row.Time}; {state.Text} is asked for.").Build()
-            : finding.Say($"Superheat at the compressor was {text} at {row.Time}; {state.Text} is asked for.").Next(superheat.Value > state.UpperSi ? "The vapor comes back too warm, which heats the motor: check the charge, the valve and the insulation of the suction line." : Help.WhenItFails).Build();
+        return finding.Conclude(
+            $"Superheat at the compressor was {text} at {row.Time}; {state.Text} is asked for.",
+            $"Superheat at the compressor was {text} at {row.Time}; {state.Text} is asked for.",
+            superheat.Value > state.UpperSi ? "The vapor comes back too warm, which heats the motor: check the charge, the valve and the insulation of the suction line." : Help.WhenItFails);
     }
 }

@@ -53,9 +53,10 @@ internal sealed class RatioCheck : ICheck
         finding.Judge(ratio.On(state), DisplayKind.Number, state).Remark(limit.Remark(present.Units)).RemarkUnknown([high, low]);
         if (limit.Tier != LimitTier.Maker && usual is { Lower: { } from, Upper: { } to } && RunningCondition.Of(context, row).Block is null && (ratio.Value < from.Si || ratio.Value > to.Si))
             finding.Remark($"Usual at full load is {from.Text} to {to.Text}, {usual.Source} (common practice): {(ratio.Value < from.Si ? "look at valves, reversing valve and load" : "look at both coils and their airflow")}.");
-        return finding.Passes
-            ? finding.Say($"Compression ratio {text} at {row.Time}; {state.Text} is allowed.").Build()
-            : finding.Say($"Compression ratio {text} at {row.Time}, outside what is allowed: {state.Text}.").Next(Help.WhenItFails).Build();
+        return finding.Conclude(
+            $"Compression ratio {text} at {row.Time}; {state.Text} is allowed.",
+            $"Compression ratio {text} at {row.Time}, outside what is allowed: {state.Text}.",
+            Help.WhenItFails);
     }
 }
 
@@ -96,8 +97,9 @@ internal sealed class DischargeTemperatureCheck : ICheck
             finding.Remark($"The distance from the compressor is not written; the figure is for {(place is null ? "a short distance" : context.State(place).Text)}.");
         else if (place?.Upper is { } near && distance.Value.Si > near.Si && finding.Passes)
             finding.Reserve($"the line was read {distance.Text} from the compressor, where it has already cooled").Next($"Read it {context.State(place).Text} from the compressor.");
-        return finding.Passes
-            ? finding.Say($"The discharge line was at {text} at {row.Time}; {state.Text} is allowed.").Build()
-            : finding.Say($"The discharge line was at {text} at {row.Time}, above what is allowed: {state.Text}.").Next(Help.WhenItFails).Build();
+        return finding.Conclude(
+            $"The discharge line was at {text} at {row.Time}; {state.Text} is allowed.",
+            $"The discharge line was at {text} at {row.Time}, above what is allowed: {state.Text}.",
+            Help.WhenItFails);
     }
 }

@@ -44,9 +44,10 @@ internal sealed class CompressorCurrentCheck : ICheck
             if (context.Limits.Find(LimitIds.ElectricalCompressorCurrent) is { } makers)
             {
                 finding.Judge(current.Value, DisplayKind.Current, context.State(makers));
-                yield return finding.Passes
-                    ? finding.Say($"Compressor current {current.Uses[0].Text}, within the maker's figure.").Build()
-                    : finding.Say($"Compressor current {current.Uses[0].Text}, outside the maker's figure.").Next(Help.WhenItFails).Build();
+                yield return finding.Conclude(
+                    $"Compressor current {current.Uses[0].Text}, within the maker's figure.",
+                    $"Compressor current {current.Uses[0].Text}, outside the maker's figure.",
+                    Help.WhenItFails);
                 continue;
             }
 
@@ -120,9 +121,10 @@ internal sealed class FanCurrentCheck : ICheck
         var most = factor.Si * fla.Value.Si;
         finding.Step("I_max", "largest fan current", "factor × FLA", string.Create(CultureInfo.InvariantCulture, $"{factor.Si:0.##} × {fla.Text}"), context.Present.Text(most, DisplayKind.Current), limit.Source);
         finding.Judge(reading.Value, DisplayKind.Current, context.State(limit) with { Kind = LimitKind.AtMost, Text = $"at most {context.Present.Text(most, DisplayKind.Current)}", LowerSi = null, UpperSi = most });
-        return finding.Passes
-            ? finding.Say($"The {which} draws {current.Text}, at most {fla.Text} allowed.").Build()
-            : finding.Say($"The {which} draws {current.Text}, more than its {fla.Text}.").Next(Help.WhenItFails).Build();
+        return finding.Conclude(
+            $"The {which} draws {current.Text}, at most {fla.Text} allowed.",
+            $"The {which} draws {current.Text}, more than its {fla.Text}.",
+            Help.WhenItFails);
     }
 }
 

@@ -1,7 +1,9 @@
 using System.Globalization;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
+using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
+using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
 using Commission.Records.Findings;
@@ -37,14 +39,11 @@ internal sealed class OvercurrentCheck : ICheck
         }
 
         var limit = context.Limits.Require(LimitIds.ElectricalOvercurrentFactor);
-        var factor = limit.Most;
-        var most = factor.Si * plate.Value.Si;
-        finding.Step("I_max", "largest overcurrent device", "factor × MOP", string.Create(CultureInfo.InvariantCulture, $"{factor.Si:0.##} × {plate.Text}"), context.Present.Text(most, DisplayKind.Current), limit.Source);
-        // The rating printed on a device and on a plate is not a measurement: it has no uncertainty.
-        finding.Judge(Uncertain.Exact(device.Value.Si), DisplayKind.Current, context.State(limit) with { Kind = LimitKind.AtMost, Text = $"at most {context.Present.Text(most, DisplayKind.Current)}", LowerSi = null, UpperSi = most });
-        yield return finding.Passes
-            ? finding.Say($"{device.Text} {word}, at most {plate.Text} allowed.").Build()
-            : finding.Say($"{device.Text} {word}, larger than the {plate.Text} on the nameplate.").Next(Help.WhenItFails).Build();
+        PlateRating.Judge(context, finding, device, plate, new PlateRating(LimitKind.AtMost, "MOP", "I_max", "largest overcurrent device", limit, limit.Most.Si));
+        yield return finding.Conclude(
+            $"{device.Text} {word}, at most {plate.Text} allowed.",
+            $"{device.Text} {word}, larger than the {plate.Text} on the nameplate.",
+            Help.WhenItFails);
     }
 }
 
@@ -82,13 +81,42 @@ internal sealed class ConductorCheck : ICheck
         }
 
         var limit = context.Limits.Require(LimitIds.ElectricalConductorFactor);
-        var factor = limit.Least;
-        var least = factor.Si * plate.Value.Si;
-        finding.Step("I_min", "least ampacity", "factor × MCA", string.Create(CultureInfo.InvariantCulture, $"{factor.Si:0.##} × {plate.Text}"), context.Present.Text(least, DisplayKind.Current), limit.Source);
-        finding.Judge(Uncertain.Exact(ampacity.Value.Si), DisplayKind.Current, context.State(limit) with { Kind = LimitKind.AtLeast, Text = $"at least {context.Present.Text(least, DisplayKind.Current)}", LowerSi = least, UpperSi = null });
-        yield return finding.Passes
-            ? finding.Say($"Conductor good for {ampacity.Text}, at least {plate.Text} needed.").Build()
-            : finding.Say($"Conductor good for {ampacity.Text} only; the nameplate asks for {plate.Text}.").Next(Help.WhenItFails).Build();
+        PlateRating.Judge(context, finding, ampacity, plate, new PlateRating(LimitKind.AtLeast, "MCA", "I_min", "least ampacity", limit, limit.Least.Si));
+        yield return finding.Conclude(
+            $"Conductor good for {ampacity.Text}, at least {plate.Text} needed.",
+            $"Conductor good for {ampacity.Text} only; the nameplate asks for {plate.Text}.",
+            Help.WhenItFails);
+    }
+}
+
+/// <summary>What the supply has to be rated for by a figure of the nameplate.</summary>
+/// <param name="Kind">On which side of the plate's figure the rating has to lie.</param>
+/// <param name="Plate">The plate's figure, as the trade abbreviates it.</param>
+/// <param name="Symbol">Symbol of the bound.</param>
+/// <param name="Name">What the bound is.</param>
+/// <param name="Limit">The limit that gives the factor.</param>
+/// <param name="Factor">By which the plate's figure is multiplied.</param>
+internal sealed record PlateRating(LimitKind Kind, string Plate, string Symbol, string Name, Limit Limit, double Factor)
+{
+    /// <summary>Judges a rating. What is printed on a device and on a plate is not a measurement: it has no uncertainty.</summary>
+    /// <param name="context">The job and everything derived from it.</param>
+    /// <param name="finding">The finding.</param>
+    /// <param name="rating">The rating of what is installed.</param>
+    /// <param name="plate">The figure on the nameplate.</param>
+    /// <param name="by">What is asked.</param>
+    public static void Judge(CheckContext context, FindingBuilder finding, Given<ElectricCurrent> rating, Given<ElectricCurrent> plate, PlateRating by)
+    {
+        var bound = by.Factor * plate.Value.Si;
+        var text = context.Present.Text(bound, DisplayKind.Current);
+        var isMost = by.Kind == LimitKind.AtMost;
+        finding.Step(by.Symbol, by.Name, $"factor × {by.Plate}", string.Create(CultureInfo.InvariantCulture, $"{by.Factor:0.##} × {plate.Text}"), text, by.Limit.Source)
+            .Judge(Uncertain.Exact(rating.Value.Si), DisplayKind.Current, context.State(by.Limit) with
+            {
+                Kind = by.Kind,
+                Text = $"{(isMost ? "at most" : "at least")} {text}",
+                LowerSi = isMost ? null : bound,
+                UpperSi = isMost ? bound : null,
+            });
     }
 }
 
@@ -126,17 +154,13 @@ internal sealed class GroundCheck : ICheck
             // Resistances print in megohms, where this one would be nothing: it prints in ohms, as the limit does, without its unit.
             var reading = context.Readings.Plain("protective earth", ReadingName.Electrical, earth, DisplayKind.Resistance, electrical.With);
             var finding = context.Finding(this, "protective earth").Use(reading).Judge(reading.Value, DisplayKind.Number, context.State(limit));
-            yield return finding.Passes
-                ? finding.Say($"Protective earth {earth.Text}.").Build()
-                : finding.Say($"Protective earth {earth.Text}: too much.").Next(Help.WhenItFails).Build();
+            yield return finding.Conclude($"Protective earth {earth.Text}.", $"Protective earth {earth.Text}: too much.", Help.WhenItFails);
         }
 
         if (supply.DisconnectWithinSight is { } sight)
         {
             var finding = context.Finding(this, "disconnect").Use("disconnect within sight", sight).Decide(sight.Value);
-            yield return finding.Passes
-                ? finding.Say("A disconnect is within sight of the unit.").Build()
-                : finding.Say("No disconnect is within sight of the unit.").Next(Help.WhenItFails).Build();
+            yield return finding.Conclude("A disconnect is within sight of the unit.", "No disconnect is within sight of the unit.", Help.WhenItFails);
         }
     }
 }
@@ -172,9 +196,7 @@ internal sealed class ProvedDeadCheck : ICheck
             finding.Reserve("it is not written that the meter was proved before and after").Next("Write both: live-dead-live, locked out.");
         if (dead.LockedOut is null)
             finding.Reserve("it is not written that the unit was locked out").Next("Write both: live-dead-live, locked out.");
-        yield return finding.Passes
-            ? finding.Say("The unit was proved dead before covers were opened.").Build()
-            : finding.Say("The unit was not proved dead and locked out.").Next(Help.WhenItFails).Build();
+        yield return finding.Conclude("The unit was proved dead before covers were opened.", "The unit was not proved dead and locked out.", Help.WhenItFails);
     }
 }
 
@@ -206,9 +228,10 @@ internal sealed class TerminalTorqueCheck : ICheck
         }
 
         finding.Judge(reading.Value, DisplayKind.Torque, context.State(limit));
-        yield return finding.Passes
-            ? finding.Say($"The terminals were tightened to {torque.Text}, as the maker asks.").Build()
-            : finding.Say($"The terminals were tightened to {torque.Text}, outside the maker's figure.").Next(Help.WhenItFails).Build();
+        yield return finding.Conclude(
+            $"The terminals were tightened to {torque.Text}, as the maker asks.",
+            $"The terminals were tightened to {torque.Text}, outside the maker's figure.",
+            Help.WhenItFails);
     }
 }
 
@@ -248,9 +271,7 @@ internal sealed class InsulationCheck : ICheck
             finding.Reserve("the end of the evacuation has no time, so it is not shown that the circuit was charged").Next("Write the event what: end with its time.");
         if (finding.Passes && context.Limits.Find(LimitIds.ElectricalInsulationGood) is { Lower: { } good } && reading.Value.Value < good.Si)
             finding.Remark($"Below the {good.Text} of dry, clean insulation: warm the oil and test again.");
-        yield return finding.Passes
-            ? finding.Say($"Insulation resistance {test.Read.Text}.").Build()
-            : finding.Say($"Insulation resistance {test.Read.Text}: too low.").Next(Help.WhenItFails).Build();
+        yield return finding.Conclude($"Insulation resistance {test.Read.Text}.", $"Insulation resistance {test.Read.Text}: too low.", Help.WhenItFails);
     }
 
     // Null: the test came after the pump was started, and nothing says when the vacuum ended.

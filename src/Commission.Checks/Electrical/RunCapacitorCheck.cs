@@ -72,8 +72,9 @@ internal sealed class RunCapacitorCheck : ICheck
             statement = statement with { Basis = "maker", Pack = "", Source = "capacitor label", Mark = "job" };
         finding.Judge(value.On(statement), DisplayKind.Capacitance, statement);
         var now = context.Present.Text(value.Value, DisplayKind.Capacitance);
-        return finding.Passes
-            ? finding.Say($"Run capacitor {now}, label {capacitor.Label.Text}.").Build()
-            : finding.Say($"Run capacitor {now}, label {capacitor.Label.Text}: outside its tolerance.").Next(Help.WhenItFails).Build();
+        return finding.Conclude(
+            $"Run capacitor {now}, label {capacitor.Label.Text}.",
+            $"Run capacitor {now}, label {capacitor.Label.Text}: outside its tolerance.",
+            Help.WhenItFails);
     }
 }

@@ -53,9 +53,10 @@ internal sealed class SupplyVoltageCheck : ICheck
         }
     }
 
-    private Finding Said(FindingBuilder finding, CheckContext context, double volts) => finding.Passes
-        ? finding.Say($"{context.Present.Text(volts, DisplayKind.Voltage)} at the unit, inside the allowed range.").Build()
-        : finding.Say($"{context.Present.Text(volts, DisplayKind.Voltage)} at the unit, outside the allowed range.").Next(Help.WhenItFails).Build();
+    private Finding Said(FindingBuilder finding, CheckContext context, double volts) => finding.Conclude(
+        $"{context.Present.Text(volts, DisplayKind.Voltage)} at the unit, inside the allowed range.",
+        $"{context.Present.Text(volts, DisplayKind.Voltage)} at the unit, outside the allowed range.",
+        Help.WhenItFails);
 }
 
 /// <summary>Unbalance of three voltages, by the largest deviation from their mean.</summary>
@@ -129,9 +130,7 @@ internal sealed class StartVoltageDropCheck : ICheck
         var text = context.Present.Text(drop.Value, DisplayKind.Percentage);
         if (finding.Passes && context.Limits.Find(LimitIds.ElectricalVoltageDropAtStartGood) is { Upper: { } good } && drop.Value > good.Si)
             finding.Remark($"More than the {good.Text} that a good supply shows.");
-        yield return finding.Passes
-            ? finding.Say($"The voltage drops by {text} at start.").Build()
-            : finding.Say($"The voltage drops by {text} at start: too far.").Next(Help.WhenItFails).Build();
+        yield return finding.Conclude($"The voltage drops by {text} at start.", $"The voltage drops by {text} at start: too far.", Help.WhenItFails);
     }
 }
 
@@ -158,9 +157,7 @@ internal sealed class ControlVoltageCheck : ICheck
         var finding = context.Finding(this).Use(reading);
         var limit = context.Limits.Require(LimitIds.ElectricalControlVoltageRange);
         finding.Judge(reading.Value, DisplayKind.Voltage, context.State(limit));
-        yield return finding.Passes
-            ? finding.Say($"Control voltage {voltage.Text}.").Build()
-            : finding.Say($"Control voltage {voltage.Text}, outside the usual range.").Next(Help.WhenItFails).Build();
+        yield return finding.Conclude($"Control voltage {voltage.Text}.", $"Control voltage {voltage.Text}, outside the usual range.", Help.WhenItFails);
     }
 }
 
@@ -200,8 +197,6 @@ internal sealed class PhaseRotationCheck : ICheck
         }
 
         finding.Decide(rotation.Value == PhaseRotation.Correct);
-        yield return finding.Passes
-            ? finding.Say("Phase rotation is correct.").Build()
-            : finding.Say($"Phase rotation is {rotation.Text}.").Next(Help.WhenItFails).Build();
+        yield return finding.Conclude("Phase rotation is correct.", $"Phase rotation is {rotation.Text}.", Help.WhenItFails);
     }
 }

@@ -51,9 +51,10 @@ internal sealed class EvacuationConditionsCheck : ICheck
                 VacuumText.Level(context.Present, vapour), given.Value.Si < WaterSaturation.TripleTemperature ? "IAPWS R14-08 (published)" : "IAPWS-95, Wagner and Pruß 2002");
         }
 
-        yield return finding.Passes
-            ? finding.Say($"{given.Text} {coldest.Item1}: water could leave.").Build()
-            : finding.Say($"{given.Text} {coldest.Item1}: water may have stayed as ice.").Next(Help.WhenItFails).Build();
+        yield return finding.Conclude(
+            $"{given.Text} {coldest.Item1}: water could leave.",
+            $"{given.Text} {coldest.Item1}: water may have stayed as ice.",
+            Help.WhenItFails);
     }
 
     private static Uncertain Reading(CheckContext context, Given<Temperature> given)

@@ -218,9 +218,10 @@ internal sealed class PumpDwellCheck : ICheck
         var dwell = isolation - reached;
         finding.Step("t", "time with the pump on at the level", "isolation − level reached", $"{run.Clock.Moment(isolation)} − {run.Clock.Moment(reached)}", EvacuationClock.Span(dwell), limit.Source);
         finding.Judge(Uncertain.Exact(dwell), DisplayKind.Duration, statement);
-        yield return finding.Passes
-            ? finding.Say($"The pump stayed on for {EvacuationClock.Span(dwell)} after {VacuumText.Level(context.Present, target.Si)} was reached.").Build()
-            : finding.Say($"The pump stayed on for only {EvacuationClock.Span(dwell)} after {VacuumText.Level(context.Present, target.Si)} was reached.").Next(Help.WhenItFails).Build();
+        yield return finding.Conclude(
+            $"The pump stayed on for {EvacuationClock.Span(dwell)} after {VacuumText.Level(context.Present, target.Si)} was reached.",
+            $"The pump stayed on for only {EvacuationClock.Span(dwell)} after {VacuumText.Level(context.Present, target.Si)} was reached.",
+            Help.WhenItFails);
     }
 
     // From when on every reading up to isolation is at the level: a level touched once and lost again does not count.

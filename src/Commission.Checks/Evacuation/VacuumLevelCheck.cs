@@ -141,8 +141,6 @@ internal sealed class VacuumRiseCheck : ICheck
         var text = $"A rise of {VacuumText.Level(context.Present, rise.Value)} within {EvacuationClock.Span(after)} after isolation";
         if ((run.View.HoldReservation ?? run.Gauge.Reservation ?? judged.Reservation) is not null)
             finding.Next("Write where the gauge sat, and its accuracy; log the hold.");
-        yield return finding.Passes
-            ? finding.Say($"{text}.").Build()
-            : finding.Say($"{text}: more than the pack allows.").Next(Help.WhenItFails).Build();
+        yield return finding.Conclude($"{text}.", $"{text}: more than the pack allows.", Help.WhenItFails);
     }
 }

@@ -60,9 +60,10 @@ internal sealed class VacuumRigCheck : ICheck
         }
 
         finding.Judge(reading.Value, DisplayKind.Vacuum, statement);
-        return finding.Passes
-            ? finding.Say($"The pump alone reached {rig.PumpAlone!.Text}.").Build()
-            : finding.Say($"The pump alone reached no less than {rig.PumpAlone!.Text}: too near the target to reach it through hoses.").Next("Change the pump oil while it is warm, run the pump on its own inlet, and clean the gauge's sensor.").Build();
+        return finding.Conclude(
+            $"The pump alone reached {rig.PumpAlone!.Text}.",
+            $"The pump alone reached no less than {rig.PumpAlone!.Text}: too near the target to reach it through hoses.",
+            "Change the pump oil while it is warm, run the pump on its own inlet, and clean the gauge's sensor.");
     }
 
     private Finding BlankedOff(CheckContext context, EvacuationRun run, Jobs.Model.RigCheck rig)
@@ -72,9 +73,10 @@ internal sealed class VacuumRigCheck : ICheck
         if (run.Level is not { Upper: not null } target)
             return finding.NotEvaluated("no pack sets a target", "Name a limits pack.");
         finding.Judge(reading.Value, DisplayKind.Vacuum, context.State(target));
-        return finding.Passes
-            ? finding.Say($"The rig closed at its end reached {rig.BlankedOff!.Text}.").Build()
-            : finding.Say($"The rig closed at its end came no lower than {rig.BlankedOff!.Text}: no system behind it could reach the target.").Next(Help.WhenItFails).Build();
+        return finding.Conclude(
+            $"The rig closed at its end reached {rig.BlankedOff!.Text}.",
+            $"The rig closed at its end came no lower than {rig.BlankedOff!.Text}: no system behind it could reach the target.",
+            Help.WhenItFails);
     }
 
     private Finding Rise(CheckContext context, EvacuationRun run, Jobs.Model.RigCheck rig)
@@ -101,8 +103,9 @@ internal sealed class VacuumRigCheck : ICheck
         var part = rise / room;
         finding.Step("s", "the rig's rise as a share of it", "Δp_rig/Δp_a", $"{rig.Rise!.Text} of {VacuumText.Level(present, allowed)}", present.Text(part, DisplayKind.Percentage));
         finding.Judge(part, DisplayKind.Percentage, context.State(share));
-        return finding.Passes
-            ? finding.Say($"The blanked rig rose {rig.Rise.Text} in {after.Text}, {present.Text(part.Value, DisplayKind.Percentage, 0)} of what the hold allows in that time.").Build()
-            : finding.Say($"The blanked rig rose {rig.Rise.Text} in {after.Text}, {present.Text(part.Value, DisplayKind.Percentage, 0)} of what the hold allows in that time: a rise in the hold may be the rig's.").Next(Help.WhenItFails).Build();
+        return finding.Conclude(
+            $"The blanked rig rose {rig.Rise.Text} in {after.Text}, {present.Text(part.Value, DisplayKind.Percentage, 0)} of what the hold allows in that time.",
+            $"The blanked rig rose {rig.Rise.Text} in {after.Text}, {present.Text(part.Value, DisplayKind.Percentage, 0)} of what the hold allows in that time: a rise in the hold may be the rig's.",
+            Help.WhenItFails);
     }
 }

@@ -83,9 +83,7 @@ internal sealed class AgreementCheck : ICheck
         else
             finding.Decide(false, State(context, limit));
         var said = $"{Capital(subject)}: {present.Text(one.Value, kind)} by {first}, {present.Text(other.Value, kind)} by {second}";
-        return finding.Passes
-            ? finding.Say($"{said}; they agree.").Build()
-            : finding.Say($"{said}; they differ by more than their doubts explain.").Next(Help.WhenItFails).Build();
+        return finding.Conclude($"{said}; they agree.", $"{said}; they differ by more than their doubts explain.", Help.WhenItFails);
     }
 
     private Finding? WetBulb(CheckContext context, Reading row, Given<Temperature> dry, Given<Temperature> wet, Given<Ratio> humidity)

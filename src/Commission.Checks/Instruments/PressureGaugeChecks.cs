@@ -55,9 +55,10 @@ internal sealed class ZeroPressureCheck : ICheck
         finding.Use($"{instrument.Id}: full scale", instrument.Described.FullScale, instrument.Id);
         var share = Uncertain.Abs(context.Scope.Reading(offset, 1.0 * instrument.ZeroCause) / scale);
         finding.Judge(share, DisplayKind.Percentage, context.State(limit));
-        return finding.Passes
-            ? finding.Say($"{instrument.Id} shows {text} open to air; taken off its readings.").Build()
-            : finding.Say($"{instrument.Id} shows {text} open to air: far off for its range.").Next("Replace or repair the gauge; a bent one is wrong everywhere, not only at zero.").Build();
+        return finding.Conclude(
+            $"{instrument.Id} shows {text} open to air; taken off its readings.",
+            $"{instrument.Id} shows {text} open to air: far off for its range.",
+            "Replace or repair the gauge; a bent one is wrong everywhere, not only at zero.");
     }
 }
 
@@ -113,9 +114,10 @@ internal sealed class KnownPressureCheck : ICheck
         if (check.Applied.Stated is null)
             finding.Reserve("the reference has no stated uncertainty, so the error is reported and not corrected").Next("State the reference's uncertainty with the applied pressure.");
         var off = present.Text(error.Value, DisplayKind.PressureDifference);
-        return finding.Passes
-            ? finding.Say($"{instrument.Id} is off by {off} at {check.Applied.Text}{(check.Applied.Stated is null ? "" : "; readings are corrected in proportion")}.").Build()
-            : finding.Say($"{instrument.Id} is off by {off} at {check.Applied.Text}: beyond what a service gauge may be.").Next("Recalibrate or replace the gauge and repeat the readings taken on it.").Build();
+        return finding.Conclude(
+            $"{instrument.Id} is off by {off} at {check.Applied.Text}{(check.Applied.Stated is null ? "" : "; readings are corrected in proportion")}.",
+            $"{instrument.Id} is off by {off} at {check.Applied.Text}: beyond what a service gauge may be.",
+            "Recalibrate or replace the gauge and repeat the readings taken on it.");
     }
 }
 
@@ -182,8 +184,9 @@ internal sealed class RestedCylinderCheck : ICheck
             finding.Reserve($"the cylinder is not shown to have rested {rest.Text}").Next("Let the cylinder rest longer out of the sun, or check against nitrogen on a test gauge.");
         if (check.Virgin?.Value == false)
             finding.Reserve("a cylinder of recovered refrigerant may hold air or another blend").Next("Use a cylinder of virgin refrigerant, or check against nitrogen on a test gauge.");
-        return finding.Passes
-            ? finding.Say($"{instrument.Id} agrees with the rested cylinder: no gross error.").Build()
-            : finding.Say($"{instrument.Id} disagrees with the rested cylinder by {present.Text(difference.Value, DisplayKind.Percentage)}.").Next("Make sure that the cylinder is rested, virgin and holds liquid; else check the gauge against nitrogen on a test gauge.").Build();
+        return finding.Conclude(
+            $"{instrument.Id} agrees with the rested cylinder: no gross error.",
+            $"{instrument.Id} disagrees with the rested cylinder by {present.Text(difference.Value, DisplayKind.Percentage)}.",
+            "Make sure that the cylinder is rested, virgin and holds liquid; else check the gauge against nitrogen on a test gauge.");
     }
 }

@@ -102,16 +102,9 @@ internal sealed class WarmPointCheck : ICheck
 
     private Finding Judge(CheckContext context, UsedInstrument instrument, ReferenceCheck check)
     {
-        var shown = check.Adjusted ?? check.Read;
-        var error = shown.Value.Si - check.Applied.Value.Si;
-        var sign = error < 0 ? -1.0 : 1.0;
-        var terms = new List<RootTerm> { sign * instrument.ZeroCause };
-        if (check.Applied.Stated is { } stated)
-            terms.Add(-sign * context.Causes.Enter(RootCause.FromExpanded($"{instrument.Id}: reference thermometer", $"stated with {check.Applied.Text}", stated.HalfWidthSi, stated.CoverageFactor), DisplayKind.TemperatureDifference));
-        var finding = context.Finding(this, instrument.Id)
-            .Use($"{instrument.Id}: bath temperature", check.Applied, instrument.Id)
-            .Use($"{instrument.Id}: in the bath", shown, instrument.Id)
-            .Step("e", "error in the warm bath", "T_read − T_reference", $"{shown.Text} − {check.Applied.Text}", context.Present.Text(error, DisplayKind.TemperatureDifference));
+        var finding = context.Finding(this, instrument.Id);
+        var error = ReferenceError.Of(context, finding, instrument, check, new ReferenceWords("reference thermometer", "bath temperature", "in the bath", $"stated with {check.Applied.Text}", DisplayKind.TemperatureDifference));
+        finding.Step("e", "error in the warm bath", "T_read − T_reference", error.Difference, context.Present.Text(error.Si, DisplayKind.TemperatureDifference));
         if (context.Limits.Find(LimitIds.InstrumentsWarmPointRange) is { } range && range.ToTolerance() is var span
             && (check.Applied.Value.Si < span.Lower || check.Applied.Value.Si > span.Upper))
         {
@@ -119,13 +112,14 @@ internal sealed class WarmPointCheck : ICheck
         }
 
         var replace = context.Limits.Require(LimitIds.InstrumentsWarmPointReplace);
-        finding.Judge(context.Scope.Reading(Math.Abs(error), [.. terms]), DisplayKind.TemperatureDifference, context.State(replace));
-        var off = context.Present.Text(Math.Abs(error), DisplayKind.TemperatureDifference);
+        finding.Judge(error.Size, DisplayKind.TemperatureDifference, context.State(replace));
+        var off = context.Present.Text(Math.Abs(error.Si), DisplayKind.TemperatureDifference);
         if (check.Applied.Stated is null)
             finding.Reserve("the reference has no stated uncertainty").Next("State the uncertainty of the reference, 113 °F +/- 0.5.");
-        return finding.Passes
-            ? finding.Say($"{instrument.Id} was {off} off at {check.Applied.Text}.").Build()
-            : finding.Say($"{instrument.Id} was {off} off at {check.Applied.Text}: more than may be corrected.").Next("Repeat the check; if it stays, replace the sensor.").Build();
+        return finding.Conclude(
+            $"{instrument.Id} was {off} off at {check.Applied.Text}.",
+            $"{instrument.Id} was {off} off at {check.Applied.Text}: more than may be corrected.",
+            "Repeat the check; if it stays, replace the sensor.");
     }
 }
 
@@ -174,9 +168,10 @@ internal sealed class BoilingPointCheck : ICheck
         var replace = context.Limits.Require(LimitIds.InstrumentsBoilingPointReplace);
         finding.Judge(size, DisplayKind.TemperatureDifference, context.State(replace));
         var off = context.Present.Text(size.Value, DisplayKind.TemperatureDifference);
-        return finding.Passes
-            ? finding.Say($"{instrument.Id} was {off} off in boiling water.").Build()
-            : finding.Say($"{instrument.Id} was {off} off in boiling water: more than may be corrected.").Next("Repeat the check with a rolling boil; if it stays, replace the sensor.").Build();
+        return finding.Conclude(
+            $"{instrument.Id} was {off} off in boiling water.",
+            $"{instrument.Id} was {off} off in boiling water: more than may be corrected.",
+            "Repeat the check with a rolling boil; if it stays, replace the sensor.");
     }
 }
 
@@ -217,9 +212,10 @@ internal sealed class PairAgreementCheck : ICheck
         var limit = context.Limits.Require(LimitIds.InstrumentsPairAgreement);
         finding.Judge(context.Scope.Reading(Math.Abs(difference), [.. terms]), DisplayKind.TemperatureDifference, context.State(limit));
         var text = context.Present.Text(Math.Abs(difference), DisplayKind.TemperatureDifference);
-        return finding.Passes
-            ? finding.Say($"{instrument.Id} and {pair.With.Value} differ by {text} at one place.").Build()
-            : finding.Say($"{instrument.Id} and {pair.With.Value} differ by {text} at one place.").Next("Swap them and read again; check the one that is off in ice water.").Build();
+        return finding.Conclude(
+            $"{instrument.Id} and {pair.With.Value} differ by {text} at one place.",
+            $"{instrument.Id} and {pair.With.Value} differ by {text} at one place.",
+            "Swap them and read again; check the one that is off in ice water.");
     }
 }
 

@@ -46,9 +46,10 @@ internal sealed class VacuumGaugeCheck : ICheck
         finding.Step("d", "difference as a share of the mean", "2·|p_a − p_b|/(p_a + p_b)", $"{pair.Read.Text} against {pair.Other.Text}", context.Present.Text(share, DisplayKind.Percentage));
         var limit = context.Limits.Require(LimitIds.InstrumentsVacuumGaugeAgreement);
         finding.Judge(Uncertain.Exact(share), DisplayKind.Percentage, context.State(limit));
-        return finding.Passes
-            ? finding.Say($"{instrument.Id} and {pair.With.Value} differ by {context.Present.Text(share, DisplayKind.Percentage)}.").Build()
-            : finding.Say($"{instrument.Id} and {pair.With.Value} differ by {context.Present.Text(share, DisplayKind.Percentage)}.").Next("Clean both sensors and compare again; trust neither until they agree.").Build();
+        return finding.Conclude(
+            $"{instrument.Id} and {pair.With.Value} differ by {context.Present.Text(share, DisplayKind.Percentage)}.",
+            $"{instrument.Id} and {pair.With.Value} differ by {context.Present.Text(share, DisplayKind.Percentage)}.",
+            "Clean both sensors and compare again; trust neither until they agree.");
     }
 
     private Finding Blanked(CheckContext context, UsedInstrument instrument, BlankOffCheck blanked)
@@ -58,8 +59,9 @@ internal sealed class VacuumGaugeCheck : ICheck
             return finding.NotEvaluated("no pack sets a target", "Name a limits pack.");
         var level = context.Readings.Plain($"{instrument.Id}: rig closed", ReadingName.Evacuation, blanked.Level, DisplayKind.Vacuum, [instrument.Described.Id]);
         finding.Use(level).Judge(level.Value, DisplayKind.Vacuum, context.State(target));
-        return finding.Passes
-            ? finding.Say($"{instrument.Id} came down to {blanked.Level.Text} on the closed rig, below the target.").Build()
-            : finding.Say($"{instrument.Id} came no lower than {blanked.Level.Text} on the closed rig: it could not show the target.").Next("Clean the sensor, change the pump oil, check hoses and seals, then repeat.").Build();
+        return finding.Conclude(
+            $"{instrument.Id} came down to {blanked.Level.Text} on the closed rig, below the target.",
+            $"{instrument.Id} came no lower than {blanked.Level.Text} on the closed rig: it could not show the target.",
+            "Clean the sensor, change the pump oil, check hoses and seals, then repeat.");
     }
 }

@@ -117,6 +117,12 @@ public sealed class FindingBuilder
         return this;
     }
 
+    /// <summary>The end of most checks: what is said where the verdict is a pass, what where it is none, and what to do then.</summary>
+    /// <param name="good">The sentence of a pass.</param>
+    /// <param name="bad">The sentence of anything else.</param>
+    /// <param name="next">What to do when it is no pass.</param>
+    public Finding Conclude(string good, string bad, string next) => Passes ? Say(good).Build() : Say(bad).Next(next).Build();
+
     /// <summary>Shows a limit beside the finding without judging by it.</summary>
     /// <param name="limit">The limit.</param>
     public FindingBuilder Show(LimitStatement limit)

@@ -111,9 +111,7 @@ internal sealed class FlareTorqueCheck : ICheck
         finding.Use("oil on the flare's face only", flare.OilOnFlareFaceOnly).Use("flare made anew", flare.Remade);
         if (finding.Passes && flare.OilOnFlareFaceOnly?.Value == false)
             finding.Reserve("oil on the thread makes the same torque pull harder").Next("Look at the flare for cracks; clean the thread and tighten again.");
-        return finding.Passes
-            ? finding.Say($"Flare nut: {what}.").Build()
-            : finding.Say($"Flare nut: {what}, outside its range.").Next(Help.WhenItFails).Build();
+        return finding.Conclude($"Flare nut: {what}.", $"Flare nut: {what}, outside its range.", Help.WhenItFails);
     }
 
     private static FlareLimit? Maker(CheckContext context, FlareCheck flare) =>

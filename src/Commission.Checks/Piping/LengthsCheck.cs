@@ -68,9 +68,10 @@ internal sealed class LengthsCheck : ICheck
             return finding.NotEvaluated("the maker's maximum is not written", "Write it in limits with its page: total length, longest run, first branch, height difference.");
         var state = context.State(limit);
         finding.Step("L", subject, "along the lines as written", string.Join(", ", lines.Uses.Select(u => $"{u.Name} {u.Text}")), text, "definition").Judge(value.On(state), DisplayKind.Length, state);
-        return finding.Passes
-            ? finding.Say($"{char.ToUpperInvariant(subject[0])}{subject[1..]}: {text}; {state.Text} is allowed.").Build()
-            : finding.Say($"{char.ToUpperInvariant(subject[0])}{subject[1..]}: {text}, more than the maker allows: {state.Text}.").Next(Help.WhenItFails).Build();
+        return finding.Conclude(
+            $"{char.ToUpperInvariant(subject[0])}{subject[1..]}: {text}; {state.Text} is allowed.",
+            $"{char.ToUpperInvariant(subject[0])}{subject[1..]}: {text}, more than the maker allows: {state.Text}.",
+            Help.WhenItFails);
     }
 
     private Finding Information(CheckContext context, LineNetwork lines)

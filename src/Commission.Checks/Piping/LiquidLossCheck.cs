@@ -86,9 +86,10 @@ internal sealed class LiquidLossCheck : ICheck
         if (finding.Passes && port.Reservation is { } place)
             finding.Reserve(place).Next("Read the pressure at the liquid service valve.");
         finding.RemarkUnknown([row.LiquidPressure!, row.LiquidLine!]);
-        return finding.Passes
-            ? finding.Say($"After rise and friction of {present.Text(loss.Value, DisplayKind.PressureDifference)} there are {text} of subcooling left at {row.Time}.").Build()
-            : finding.Say($"Rise and friction take {present.Text(loss.Value, DisplayKind.PressureDifference)}: {text} of subcooling left at {row.Time}, so the liquid flashes before the metering device.").Next(Help.WhenItFails).Build();
+        return finding.Conclude(
+            $"After rise and friction of {present.Text(loss.Value, DisplayKind.PressureDifference)} there are {text} of subcooling left at {row.Time}.",
+            $"Rise and friction take {present.Text(loss.Value, DisplayKind.PressureDifference)}: {text} of subcooling left at {row.Time}, so the liquid flashes before the metering device.",
+            Help.WhenItFails);
     }
 
     private static Uncertain? Friction(CheckContext context, FindingBuilder finding, CircuitFlow flow, Tube tube, Given<Power>? capacity)

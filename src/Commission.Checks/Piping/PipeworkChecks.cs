@@ -173,9 +173,10 @@ internal sealed class SupportsCheck : ICheck
         var limit = context.Limits.Require(LimitIds.PipingSupports);
         var state = context.State(limit);
         finding.Judge(distance.Value.On(state), DisplayKind.Length, state);
-        yield return finding.Passes
-            ? finding.Say($"Supports every {every.Text}; {state.Text} is asked for.").Build()
-            : finding.Say($"Supports every {every.Text}: too far apart, {state.Text} is asked for.").Next(Help.WhenItFails).Build();
+        yield return finding.Conclude(
+            $"Supports every {every.Text}; {state.Text} is asked for.",
+            $"Supports every {every.Text}: too far apart, {state.Text} is asked for.",
+            Help.WhenItFails);
     }
 }
 
@@ -227,8 +228,9 @@ internal sealed class TrapsCheck : ICheck
             return finding.Information($"The vapor line has {words}.", "as written; the maker's number is not");
         var state = context.State(limit);
         finding.Judge(Uncertain.Exact(traps), DisplayKind.Number, state);
-        return finding.Passes
-            ? finding.Say($"The vapor line has {words}; {state.Text} asked for.").Build()
-            : finding.Say($"The vapor line has {words}; the maker asks for {state.Text}.").Next(Help.WhenItFails).Build();
+        return finding.Conclude(
+            $"The vapor line has {words}; {state.Text} asked for.",
+            $"The vapor line has {words}; the maker asks for {state.Text}.",
+            Help.WhenItFails);
     }
 }

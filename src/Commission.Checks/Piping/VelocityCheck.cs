@@ -127,9 +127,10 @@ internal sealed class VelocityCheck : ICheck
         }
 
         finding.Judge(velocity.On(state), DisplayKind.Velocity, state);
-        return finding.Passes
-            ? finding.Say($"{Capital(subject)}: {text} at {what}; {state.Text} is asked for.").Build()
-            : finding.Say($"{Capital(subject)}: {text} at {what}, outside what is asked for: {state.Text}.").Next(Help.WhenItFails).Build();
+        return finding.Conclude(
+            $"{Capital(subject)}: {text} at {what}; {state.Text} is asked for.",
+            $"{Capital(subject)}: {text} at {what}, outside what is asked for: {state.Text}.",
+            Help.WhenItFails);
     }
 
     private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];

@@ -42,9 +42,10 @@ internal sealed class HoldTimeCheck : ICheck
         }
 
         finding.Judge(Uncertain.Exact(length), DisplayKind.Duration, context.State(limit)).Remark(Limits.LimitStatements.Remark(limit, context.Present.Units));
-        yield return finding.Passes
-            ? finding.Say($"The nitrogen was held for {EvacuationClock.Span(length)}.").Build()
-            : finding.Say($"The nitrogen was held for {EvacuationClock.Span(length)}; {least.Text} are asked.").Next(Help.WhenItFails).Build();
+        yield return finding.Conclude(
+            $"The nitrogen was held for {EvacuationClock.Span(length)}.",
+            $"The nitrogen was held for {EvacuationClock.Span(length)}; {least.Text} are asked.",
+            Help.WhenItFails);
     }
 
     private static double? Length(NitrogenRows rows)
@@ -89,9 +90,10 @@ internal sealed class SettledCheck : ICheck
         }
 
         finding.Judge(Uncertain.Exact(settled), DisplayKind.Duration, context.State(limit));
-        yield return finding.Passes
-            ? finding.Say($"The nitrogen rested for {EvacuationClock.Span(settled)} before the hold.").Build()
-            : finding.Say($"The nitrogen rested for only {EvacuationClock.Span(settled)} before the hold; {least.Text} are usual.").Next(Help.WhenItFails).Build();
+        yield return finding.Conclude(
+            $"The nitrogen rested for {EvacuationClock.Span(settled)} before the hold.",
+            $"The nitrogen rested for only {EvacuationClock.Span(settled)} before the hold; {least.Text} are usual.",
+            Help.WhenItFails);
     }
 
     // When filling began is all the clock says: the rest is shorter than that by the time it took, which crews do not write.

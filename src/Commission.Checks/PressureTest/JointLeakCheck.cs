@@ -48,9 +48,10 @@ internal sealed class JointLeakCheck : ICheck
         if (context.Limits.Find(LimitIds.PressureTestJointLeakCheckSensitivity) is { } limit && sensitivity is not null && method.Value is LeakMethod.Electronic or LeakMethod.ElectronicWithTracer)
         {
             finding.Judge(Uncertain.Exact(sensitivity.Value.Si), DisplayKind.LeakRate, context.State(limit));
-            return finding.Passes
-                ? finding.Say($"No leak found at {joint.Place.Value}{repaired} by {method.Text}, which sees {sensitivity.Text}.").Build()
-                : finding.Say($"No leak found at {joint.Place.Value}{repaired}, but {method.Text} sees no less than {sensitivity.Text}.").Next("Search again with a finer detector.").Build();
+            return finding.Conclude(
+                $"No leak found at {joint.Place.Value}{repaired} by {method.Text}, which sees {sensitivity.Text}.",
+                $"No leak found at {joint.Place.Value}{repaired}, but {method.Text} sees no less than {sensitivity.Text}.",
+                "Search again with a finer detector.");
         }
 
         // Bubbles and sound show a leak or none; nobody states grams a year for them.

@@ -58,8 +58,9 @@ internal sealed class StrengthCheck : ICheck
         finding.Judge(gauge, DisplayKind.Pressure, context.State(limit) with { Kind = LimitKind.AtLeast, Text = $"at least {text}", LowerSi = least, UpperSi = null });
         if (strength.At?.Value.Clock is { } at && test.Tightness?.From?.At.Value.Clock is { } tight && at > tight)
             finding.Use("strength test: time", strength.At).Use("tightness test: start", test.Tightness.From.At).Fail("the strength test came after the tightness test");
-        yield return finding.Passes
-            ? finding.Say($"Strength test at {strength.Pressure.Text}, at least {text} asked.").Build()
-            : finding.Say($"Strength test at {strength.Pressure.Text}: {text} is asked, before the tightness test.").Next(Help.WhenItFails).Build();
+        yield return finding.Conclude(
+            $"Strength test at {strength.Pressure.Text}, at least {text} asked.",
+            $"Strength test at {strength.Pressure.Text}: {text} is asked, before the tightness test.",
+            Help.WhenItFails);
     }
 }

@@ -34,9 +34,10 @@ internal sealed class TestGasCheck : ICheck
         if (test.Tracer?.Share is { } share && inert && context.Limits.Find(LimitIds.PressureTestTracerMaximum) is { } most)
         {
             finding.Judge(Uncertain.Exact(share.Value.Si), DisplayKind.Percentage, context.State(most));
-            yield return finding.Passes
-                ? finding.Say($"Tested with {test.Gas.Text}, {share.Text} {test.Tracer!.Gas.Value} as tracer.").Build()
-                : finding.Say($"{share.Text} {test.Tracer!.Gas.Value} is more tracer than the limit allows.").Next("Release the gas outdoors and use a made-up mixture of at most 5 %.").Build();
+            yield return finding.Conclude(
+                $"Tested with {test.Gas.Text}, {share.Text} {test.Tracer!.Gas.Value} as tracer.",
+                $"{share.Text} {test.Tracer!.Gas.Value} is more tracer than the limit allows.",
+                "Release the gas outdoors and use a made-up mixture of at most 5 %.");
             yield break;
         }
 
@@ -108,8 +109,9 @@ internal sealed class BrazingCheck : ICheck
         var limit = context.Limits.Require(LimitIds.PressureTestBrazingNitrogenFlow);
         // What a float shows is written to the nearest mark and states no accuracy: a fact beside a range, not a measured number.
         finding.Decide(limit.ToTolerance() is var range && !(flow.Value.Si < range.Lower) && !(flow.Value.Si > range.Upper), context.State(limit));
-        yield return finding.Passes
-            ? finding.Say($"Brazed with {flow.Text} of nitrogen flowing.").Build()
-            : finding.Say($"Brazed with {flow.Text} of nitrogen: outside the usual range.").Next("Too little lets scale form, too much blows pinholes: inspect a joint.").Build();
+        yield return finding.Conclude(
+            $"Brazed with {flow.Text} of nitrogen flowing.",
+            $"Brazed with {flow.Text} of nitrogen: outside the usual range.",
+            "Too little lets scale form, too much blows pinholes: inspect a joint.");
     }
 }

@@ -93,9 +93,10 @@ internal sealed class TestLevelCheck : ICheck
         return Said(finding.Judge(gauge, DisplayKind.Pressure, statement), gauge, present.Text(minimum, DisplayKind.Pressure), present);
     }
 
-    private static Finding Said(FindingBuilder finding, Uncertain gauge, string least, Presentation present) => finding.Passes
-        ? finding.Say($"Lowest test pressure {present.Text(gauge.Value, DisplayKind.Pressure)}, at least {least} asked.").Build()
-        : finding.Say($"Lowest test pressure {present.Text(gauge.Value, DisplayKind.Pressure)}, below the {least} asked.").Next("Raise the pressure in steps to the level asked and hold again.").Build();
+    private static Finding Said(FindingBuilder finding, Uncertain gauge, string least, Presentation present) => finding.Conclude(
+        $"Lowest test pressure {present.Text(gauge.Value, DisplayKind.Pressure)}, at least {least} asked.",
+        $"Lowest test pressure {present.Text(gauge.Value, DisplayKind.Pressure)}, below the {least} asked.",
+        "Raise the pressure in steps to the level asked and hold again.");
 
     private Finding Maximum(CheckContext context, Jobs.Model.PressureTest test, string subject, (CorrectedReading Reading, Uncertain Value)[] all, bool byDesignPressure)
     {
@@ -127,9 +128,10 @@ internal sealed class TestLevelCheck : ICheck
             finding.Reserve("the weakest part of the section and its rating are not written");
         if (finding.Passes && test.WeakestPart is null)
             finding.Next("Write the weakest part and its rating.");
-        return finding.Passes
-            ? finding.Say($"Highest test pressure {present.Text(gauge.Value, DisplayKind.Pressure)}, within what the section may bear.").Build()
-            : finding.Say($"DANGER: the section saw {present.Text(gauge.Value, DisplayKind.Pressure)}, above the {present.Text(strictest.UpperSi!.Value, DisplayKind.Pressure)} it may bear.").Next("Release the pressure, keep people away, and have the part judged by its maker before it goes into service.").Build();
+        return finding.Conclude(
+            $"Highest test pressure {present.Text(gauge.Value, DisplayKind.Pressure)}, within what the section may bear.",
+            $"DANGER: the section saw {present.Text(gauge.Value, DisplayKind.Pressure)}, above the {present.Text(strictest.UpperSi!.Value, DisplayKind.Pressure)} it may bear.",
+            "Release the pressure, keep people away, and have the part judged by its maker before it goes into service.");
     }
 
     private static LimitStatement Bound(CheckContext context, Limit limit, LimitKind kind, double? lower, double? upper)

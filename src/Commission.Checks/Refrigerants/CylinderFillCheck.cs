@@ -51,9 +51,10 @@ internal sealed class CylinderFillCheck : ICheck
         var present = context.Present;
         finding.Step("f", "fill", "refrigerant / water capacity", $"{present.Text(content.Value, DisplayKind.Mass)} / {capacity.Text}", present.Text(fill, DisplayKind.Percentage), limit.Source)
             .Judge(fill, DisplayKind.Percentage, context.State(limit));
-        return finding.Passes
-            ? finding.Say($"{name} holds {present.Text(content.Value, DisplayKind.Mass)}, {present.Text(fill.Value, DisplayKind.Percentage)} of its water capacity.").Build()
-            : finding.Say($"DANGER: {name} holds {present.Text(content.Value, DisplayKind.Mass)}, {present.Text(fill.Value, DisplayKind.Percentage)} of its water capacity.").Next(Help.WhenItFails).Build();
+        return finding.Conclude(
+            $"{name} holds {present.Text(content.Value, DisplayKind.Mass)}, {present.Text(fill.Value, DisplayKind.Percentage)} of its water capacity.",
+            $"DANGER: {name} holds {present.Text(content.Value, DisplayKind.Mass)}, {present.Text(fill.Value, DisplayKind.Percentage)} of its water capacity.",
+            Help.WhenItFails);
     }
 
     private static Uncertain? Holds(CheckContext context, FindingBuilder finding, Cylinder cylinder, Movement? recovered)

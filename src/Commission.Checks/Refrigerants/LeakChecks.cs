@@ -82,9 +82,10 @@ internal sealed class AfterStartLeakCheck : ICheck
         var finding = context.Finding(this, "detector").Use("detector checked", last, detector?.Id).Use("date", check.Date)
             .Step("due", "next check of the detector", "checked + interval", $"{last.Text} + {months.Text}", Text(due), limit.Source)
             .Decide(due >= check.Date.Value && last.Value <= check.Date.Value, context.State(limit));
-        return finding.Passes
-            ? finding.Say($"The detector was checked on {last.Text}.").Build()
-            : finding.Say($"The detector was checked on {last.Text}, too long before or only after the leak check of {check.Date.Text}.").Next("Check the detector on a reference leak and repeat the search.").Build();
+        return finding.Conclude(
+            $"The detector was checked on {last.Text}.",
+            $"The detector was checked on {last.Text}, too long before or only after the leak check of {check.Date.Text}.",
+            "Check the detector on a reference leak and repeat the search.");
     }
 
     private Finding? Recheck(CheckContext context, LeakCheck check)
@@ -109,9 +110,10 @@ internal sealed class AfterStartLeakCheck : ICheck
             finding.Decide(inTime, context.State(limit));
         }
 
-        return finding.Passes
-            ? finding.Say($"Checked again on {check.Date.Text}{(check.RunningFor is { } ran ? $", after {ran.Text} of running" : "")}.").Build()
-            : finding.Say($"The check after the repair was not made between the repair and {Text(latest)} with the running time asked for.").Next("Let the system run for a day and check the repair again.").Build();
+        return finding.Conclude(
+            $"Checked again on {check.Date.Text}{(check.RunningFor is { } ran ? $", after {ran.Text} of running" : "")}.",
+            $"The check after the repair was not made between the repair and {Text(latest)} with the running time asked for.",
+            "Let the system run for a day and check the repair again.");
     }
 
     private Finding? NextDue(CheckContext context, LeakCheck check)
@@ -127,9 +129,10 @@ internal sealed class AfterStartLeakCheck : ICheck
         if (check.NextDue is not { } written)
             return finding.Show(context.State(limit)).Information($"The next leak check is due by {Text(due)}. {plan.Because}", "no date is written in the job");
         finding.Decide(written.Value <= due, context.State(limit));
-        return finding.Passes
-            ? finding.Say($"The next leak check is written for {written.Text}, due by {Text(due)}.").Build()
-            : finding.Say($"The next leak check is written for {written.Text}; it is due by {Text(due)}. {plan.Because}").Next("Enter the earlier date in the log-book.").Build();
+        return finding.Conclude(
+            $"The next leak check is written for {written.Text}, due by {Text(due)}.",
+            $"The next leak check is written for {written.Text}; it is due by {Text(due)}. {plan.Because}",
+            "Enter the earlier date in the log-book.");
     }
 
     private static string Text(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
@@ -198,9 +201,10 @@ internal sealed class AnnualLeakRateCheck : ICheck
             return finding.Measure(rate, DisplayKind.Percentage).Information($"{said}.", limit is null ? "no pack sets a trigger" : "the circuit falls under no leak-repair rule");
         finding.Use("system", context.Job.Equipment.System).Use("application", context.Job.Equipment.Application).Use("refrigerant", context.Job.Equipment.Refrigerant)
             .Judge(rate, DisplayKind.Percentage, context.State(limit));
-        return finding.Passes
-            ? finding.Say($"{said}, below the trigger of {UnitedStatesRule.Words(rule.Rule.Value)}.").Build()
-            : finding.Say($"{said}: above the trigger of {UnitedStatesRule.Words(rule.Rule.Value)}.").Next(Help.WhenItFails).Build();
+        return finding.Conclude(
+            $"{said}, below the trigger of {UnitedStatesRule.Words(rule.Rule.Value)}.",
+            $"{said}: above the trigger of {UnitedStatesRule.Words(rule.Rule.Value)}.",
+            Help.WhenItFails);
     }
 }
 

@@ -60,9 +60,10 @@ internal sealed class LedgerCheck : ICheck
         }
 
         finding.Measure(net, DisplayKind.Mass).Decide(worst.Error <= most.Si, Agreed(context, limit));
-        yield return finding.Passes
-            ? finding.Say($"{said} Cylinders and scale agree.").Build()
-            : finding.Say($"{said} For {worst.Cylinder} they differ by {worst.Difference}, more than the weighing explains.").Next(Help.WhenItFails).Build();
+        yield return finding.Conclude(
+            $"{said} Cylinders and scale agree.",
+            $"{said} For {worst.Cylinder} they differ by {worst.Difference}, more than the weighing explains.",
+            Help.WhenItFails);
     }
 
     // The weighing of a movement against the gross masses of its cylinder; the pair that agrees least.

@@ -69,14 +69,16 @@ internal sealed class RecoveryLevelCheck : ICheck
         foreach (var use in context.Get<SiteAtmosphere>().Uses)
             finding.Use(use);
         finding.Judge(gauge, DisplayKind.Pressure, context.State(limit) with { Kind = LimitKind.AtMost, Text = $"at most {context.Present.Text(0, DisplayKind.Pressure)} ({why})", LowerSi = null, UpperSi = 0, Source = source });
-        return finding.Passes
-            ? finding.Say($"Recovered to {context.Present.Text(gauge.Value, DisplayKind.Pressure)}; {why} asks for no pressure above the atmosphere.").Build()
-            : finding.Say($"Recovered to {context.Present.Text(gauge.Value, DisplayKind.Pressure)} only; {why} asks for no pressure above the atmosphere.").Next(Help.WhenItFails).Build();
+        return finding.Conclude(
+            $"Recovered to {context.Present.Text(gauge.Value, DisplayKind.Pressure)}; {why} asks for no pressure above the atmosphere.",
+            $"Recovered to {context.Present.Text(gauge.Value, DisplayKind.Pressure)} only; {why} asks for no pressure above the atmosphere.",
+            Help.WhenItFails);
     }
 
-    private Finding Said(FindingBuilder finding, CorrectedReading reached, string asked) => finding.Passes
-        ? finding.Say($"Recovered to {reached.Uses[0].Text}; {asked} is asked for.").Build()
-        : finding.Say($"Recovered to {reached.Uses[0].Text} only; {asked} is asked for.").Next(Help.WhenItFails).Build();
+    private Finding Said(FindingBuilder finding, CorrectedReading reached, string asked) => finding.Conclude(
+        $"Recovered to {reached.Uses[0].Text}; {asked} is asked for.",
+        $"Recovered to {reached.Uses[0].Text} only; {asked} is asked for.",
+        Help.WhenItFails);
 
     private Finding? SmallAppliance(CheckContext context, FindingBuilder finding, Recovery recovery)
     {
@@ -87,9 +89,10 @@ internal sealed class RecoveryLevelCheck : ICheck
         finding.Use("hermetically sealed", factorySealed).Use("factory charge", charge).Use("mass recovered", mass)
             .Step("r", "share recovered", "mass recovered / factory charge", $"{mass.Text} / {charge.Text}", context.Present.Text(ratio, DisplayKind.Percentage), share.Source)
             .Judge(ratio, DisplayKind.Percentage, context.State(share));
-        return finding.Passes
-            ? finding.Say($"{context.Present.Text(ratio.Value, DisplayKind.Percentage)} of the charge of a small appliance was recovered.").Build()
-            : finding.Say($"Only {context.Present.Text(ratio.Value, DisplayKind.Percentage)} of the charge of a small appliance was recovered.").Next(Help.WhenItFails).Build();
+        return finding.Conclude(
+            $"{context.Present.Text(ratio.Value, DisplayKind.Percentage)} of the charge of a small appliance was recovered.",
+            $"Only {context.Present.Text(ratio.Value, DisplayKind.Percentage)} of the charge of a small appliance was recovered.",
+            Help.WhenItFails);
     }
 
     private static AppliancePressureClass? Class(CheckContext context, FindingBuilder finding)

@@ -67,9 +67,10 @@ internal sealed class DevicesCheck : ICheck
         {
             var gauge = tripped.Value - context.Get<SiteAtmosphere>().Value;
             finding.Use("design pressure, high side", design).Judge(gauge, DisplayKind.Pressure, AtMost(context, limit, factor.Si, design));
-            return finding.Passes
-                ? finding.Say($"The {name}{set} tripped at {device.TrippedAt!.Text}, at or below the design pressure of the high side.").Build()
-                : finding.Say($"DANGER: the {name}{set} tripped at {device.TrippedAt!.Text} only, above what the high side may bear.").Next(Help.WhenItFails).Build();
+            return finding.Conclude(
+                $"The {name}{set} tripped at {device.TrippedAt!.Text}, at or below the design pressure of the high side.",
+                $"DANGER: the {name}{set} tripped at {device.TrippedAt!.Text} only, above what the high side may bear.",
+                Help.WhenItFails);
         }
 
         if (device.TrippedAt is { } at)
@@ -91,9 +92,10 @@ internal sealed class DevicesCheck : ICheck
         // What is stamped on a valve is no measurement.
         var stamped = Uncertain.Exact(set.Value.ToStatedPressure().ToGauge(context.Get<SiteAtmosphere>().Pressure).Si);
         finding.Use("design pressure", design).Judge(stamped, DisplayKind.Pressure, AtMost(context, limit, factor.Si, design));
-        return finding.Passes
-            ? finding.Say($"The {name} is set to {set.Text}, at most the design pressure {design.Text}.{dated}").Build()
-            : finding.Say($"DANGER: the {name} is set to {set.Text}, above the design pressure {design.Text}.{dated}").Next("Take the system out of service until a relief valve of the right setting is fitted.").Build();
+        return finding.Conclude(
+            $"The {name} is set to {set.Text}, at most the design pressure {design.Text}.{dated}",
+            $"DANGER: the {name} is set to {set.Text}, above the design pressure {design.Text}.{dated}",
+            "Take the system out of service until a relief valve of the right setting is fitted.");
     }
 
     // The maker's or a pack's range for the setting itself.
@@ -105,9 +107,10 @@ internal sealed class DevicesCheck : ICheck
         var finding = context.Finding(this, $"{name}, setting").Use($"{name}: set", set)
             .Judge(Uncertain.Exact(set.Value.ToStatedPressure().ToAbsolute(atmosphere).Si), DisplayKind.AbsolutePressure, context.State(limit))
             .Remark(limit.Remark(context.Present.Units));
-        return finding.Passes
-            ? finding.Say($"Set to {set.Text}, where such a switch belongs.").Build()
-            : finding.Say($"Set to {set.Text}, which is not where such a switch belongs.").Next("Compare with the maker's instructions for this unit.").Build();
+        return finding.Conclude(
+            $"Set to {set.Text}, where such a switch belongs.",
+            $"Set to {set.Text}, which is not where such a switch belongs.",
+            "Compare with the maker's instructions for this unit.");
     }
 
     private Finding? Spread(CheckContext context, string name, SafetyDevice device)
@@ -121,9 +124,10 @@ internal sealed class DevicesCheck : ICheck
         var text = $"{present.Text(target, DisplayKind.Pressure)} ± {present.Text(half, DisplayKind.PressureDifference)}";
         var finding = context.Finding(this, $"{name}, against its setting").Use(tripped).Use($"{name}: set", set).Judge(
             tripped.Value - atmosphere.Value, DisplayKind.Pressure, context.State(limit) with { Kind = LimitKind.Target, Text = text, LowerSi = target - half, UpperSi = target + half, TargetSi = target });
-        return finding.Passes
-            ? finding.Say($"Tripped at {device.TrippedAt!.Text}, set to {set.Text}.").Build()
-            : finding.Say($"Tripped at {device.TrippedAt!.Text}, too far from its setting of {set.Text}.").Next("Set it again by the gauge, or replace it, and try it again.").Build();
+        return finding.Conclude(
+            $"Tripped at {device.TrippedAt!.Text}, set to {set.Text}.",
+            $"Tripped at {device.TrippedAt!.Text}, too far from its setting of {set.Text}.",
+            "Set it again by the gauge, or replace it, and try it again.");
     }
 
     private static LimitStatement AtMost(CheckContext context, Limit limit, double factor, Given<StatedPressure> design)

@@ -87,9 +87,10 @@ internal sealed class FlammableChargeCheck : ICheck
     {
         var smallest = rooms.MinBy(r => r.Area.Value)!;
         finding.Judge(smallest.Area, DisplayKind.Area, context.State(makers));
-        return finding.Passes
-            ? finding.Say($"{Capital(smallest.Name)} has {smallest.AreaText}; the maker asks for {least.Text}.").Build()
-            : finding.Say($"DANGER: {smallest.Name} has {smallest.AreaText}, too near to or below the {least.Text} the maker asks for.").Next(Help.WhenItFails).Build();
+        return finding.Conclude(
+            $"{Capital(smallest.Name)} has {smallest.AreaText}; the maker asks for {least.Text}.",
+            $"DANGER: {smallest.Name} has {smallest.AreaText}, too near to or below the {least.Text} the maker asks for.",
+            Help.WhenItFails);
     }
 
     private Finding ByRoom(CheckContext context, FindingBuilder finding, FlammableRefrigerant gas, Limit limit, Uncertain charge, double lfl, ImmutableArray<RoomCase> rooms)
@@ -136,9 +137,10 @@ internal sealed class FlammableChargeCheck : ICheck
         }
 
         var needs = $"{mass} needs at least {present.Text(smallest, DisplayKind.Area)} where refrigerant comes out at {present.Text(governing.ReleaseHeight.Value, DisplayKind.Length)}; {governing.Name} has {present.Text(governing.Area.Value, DisplayKind.Area)}";
-        return finding.Passes
-            ? finding.Say($"{needs}.").Build()
-            : finding.Say($"DANGER: {needs}, and the charge without further measures may be {present.Text(Math.Min(largest.Value, m2), DisplayKind.Mass)}.").Next(Help.WhenItFails).Build();
+        return finding.Conclude(
+            $"{needs}.",
+            $"DANGER: {needs}, and the charge without further measures may be {present.Text(Math.Min(largest.Value, m2), DisplayKind.Mass)}.",
+            Help.WhenItFails);
     }
 
     // What a stated measure allows beyond the plain room; null when it changes nothing.

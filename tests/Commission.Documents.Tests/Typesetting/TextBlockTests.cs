@@ -3,7 +3,6 @@ using Commission.Documents.Pictures;
 using Commission.Documents.Typesetting;
 using PdfSharp.Drawing;
 using CsCheck;
-using PdfSharp.Drawing;
 using PdfSharp.Pdf;
 using Xunit;
 
