@@ -3,79 +3,70 @@ using System.Xml.Linq;
 using Commission.Documents.Archive;
 using Commission.Documents.Html;
 using Commission.Documents.Markup;
+using Commission.Documents.Plots;
+using Commission.Documents.Templates;
 using Commission.Documents.Typesetting;
 using Commission.Messages;
 using Commission.Records;
-using Commission.Records.Json;
 using Commission.Source.Problems;
 using PdfSharp.Pdf;
 
 namespace Commission.Documents;
 
-/// <summary>Turns a finished record into pages. Computes nothing: every number on a page is a member of the record.</summary>
+/// <summary>A finished PDF, in memory.</summary>
+/// <param name="Bytes">The file.</param>
+/// <param name="Pages">How many pages it has.</param>
+public sealed record RenderedDocument(byte[] Bytes, int Pages);
+
+/// <summary>
+/// Turns a finished record into pages. Computes nothing: every number on a page is a member of the record. Starts no thread; markup and
+/// figures need nothing of each other, nor do the two kinds of pages, so whoever calls may do them at the same time.
+/// </summary>
 public static class DocumentRenderer
 {
     /// <summary>Renders the markup that both kinds of pages are made from.</summary>
-    /// <param name="record">The sealed record.</param>
+    /// <param name="json">The sealed record as UTF-8 JSON: what templates see.</param>
+    /// <param name="figures">The figures of the same record.</param>
     /// <param name="templates">The templates.</param>
     /// <param name="problems">Receives faults of the templates, each with its line.</param>
     /// <returns>The checked markup; null when a template is at fault.</returns>
-    public static XDocument? ToMarkup(CommissioningRecord record, TemplateSet templates, ProblemList problems)
+    public static XDocument? ToMarkup(ReadOnlyMemory<byte> json, FigureShelf figures, TemplateSet templates, ProblemList problems)
     {
-        ArgumentNullException.ThrowIfNull(record);
+        ArgumentNullException.ThrowIfNull(figures);
         ArgumentNullException.ThrowIfNull(templates);
         ArgumentNullException.ThrowIfNull(problems);
-        return templates.Render(RecordJson.Write(record), problems) is { } xml
-            ? MarkupReader.Read(xml, record.Figures.Select(figure => figure.Id).ToHashSet(StringComparer.Ordinal), problems)
-            : null;
+        return templates.Render(json, problems) is { } xml ? MarkupReader.Read(xml, figures.Has, problems) : null;
     }
 
     /// <summary>Sets the PDF.</summary>
-    /// <param name="record">The sealed record.</param>
-    /// <param name="templates">The templates.</param>
-    /// <param name="attachments">Files to carry inside: the job file, its logs, the record as JSON.</param>
-    /// <param name="problems">Receives faults of the templates, each with its line.</param>
-    /// <returns>The document; null when a template is at fault.</returns>
-    public static RenderedDocument? ToPdf(CommissioningRecord record, TemplateSet templates, IReadOnlyList<Attachment> attachments, ProblemList problems)
-    {
-        // Neither needs the other: the figures are drawn while the template is rendered.
-        var figures = FigureShelf.Begin(record);
-        return ToMarkup(record, templates, problems) is { } markup ? ToPdf(record, markup, figures, attachments) : null;
-    }
-
-    /// <summary>Sets the PDF from markup that was already rendered.</summary>
     /// <param name="record">The sealed record the markup was rendered from.</param>
     /// <param name="markup">What <see cref="ToMarkup"/> gave.</param>
-    /// <param name="attachments">Files to carry inside.</param>
+    /// <param name="figures">The figures of the record.</param>
+    /// <param name="attachments">Files to carry inside: the job file, its logs, the record as JSON.</param>
     /// <returns>The document; the same record, markup and attachments give the same bytes.</returns>
-    public static RenderedDocument ToPdf(CommissioningRecord record, XDocument markup, IReadOnlyList<Attachment> attachments)
+    public static RenderedDocument ToPdf(CommissioningRecord record, XDocument markup, FigureShelf figures, IReadOnlyList<Attachment> attachments)
     {
         ArgumentNullException.ThrowIfNull(record);
         ArgumentNullException.ThrowIfNull(markup);
-        return ToPdf(record, markup, FigureShelf.Begin(record), attachments);
+        ArgumentNullException.ThrowIfNull(figures);
+        ArgumentNullException.ThrowIfNull(attachments);
+        using var document = PdfArchive.Begin();
+        var format = PageFormat.Of(record.Paper);
+        var pages = Typesetter.Set(document, markup, new FlowContext(figures, format.TextHeight), format, Furniture(record));
+        return new RenderedDocument(PdfArchive.Finish(document, Facts(record, markup), attachments), pages);
     }
 
     /// <summary>Writes the web page.</summary>
-    /// <param name="record">The sealed record.</param>
-    /// <param name="templates">The templates.</param>
-    /// <param name="problems">Receives faults of the templates, each with its line.</param>
-    /// <returns>One self-contained page; null when a template is at fault.</returns>
-    public static string? ToHtml(CommissioningRecord record, TemplateSet templates, ProblemList problems) =>
-        ToMarkup(record, templates, problems) is { } markup ? HtmlPage.Write(markup, record) : null;
-
-    private static RenderedDocument ToPdf(CommissioningRecord record, XDocument markup, FigureShelf figures, IReadOnlyList<Attachment> attachments)
+    /// <param name="record">The sealed record the markup was rendered from.</param>
+    /// <param name="markup">What <see cref="ToMarkup"/> gave.</param>
+    /// <param name="figures">The figures of the record.</param>
+    /// <returns>One self-contained page.</returns>
+    public static string ToHtml(CommissioningRecord record, XDocument markup, FigureShelf figures)
     {
-        ArgumentNullException.ThrowIfNull(attachments);
-        using var document = new PdfDocument();
-
-        // The archive pass compresses: PDFsharp's own streams end without the checksum that strict readers expect.
-        document.Options.NoCompression = true;
-        document.Options.CompressContentStreams = false;
-        var format = PageFormat.Of(record.Paper);
-        var pages = Typesetter.Set(document, markup, new FlowContext(figures, format.TextHeight), format, Furniture(record));
-        using var saved = new MemoryStream();
-        document.Save(saved, closeStream: false);
-        return new RenderedDocument(PdfArchive.Write(saved.GetBuffer().AsSpan(0, (int)saved.Length), Facts(record, markup), attachments), pages);
+        ArgumentNullException.ThrowIfNull(record);
+        ArgumentNullException.ThrowIfNull(markup);
+        ArgumentNullException.ThrowIfNull(figures);
+        return HtmlPage.Write(markup, record, figures);
     }
 
     private static PageFurniture Furniture(CommissioningRecord record) => new(
@@ -88,7 +79,6 @@ public static class DocumentRenderer
     private static DocumentFacts Facts(CommissioningRecord record, XDocument markup) => new(
         markup.Root!.Attribute("title")?.Value ?? record.Header.Id,
         $"{record.Header.Work}, {record.Header.Site}: {RecordWords.Text(RecordWords.Of(record.Outcome), Language.English)}",
-        "",
         markup.Root!.Attribute("lang")?.Value ?? "en",
         record.Program,
         DateTimeOffset.TryParse(record.AsOf, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal, out var moment) ? moment : DateTimeOffset.UnixEpoch,

@@ -22,12 +22,12 @@ public sealed class FastSaturation
         _refrigerant = refrigerant;
         if (!refrigerant.CriticalPoint.Ok)
             return;
-        double critical = refrigerant.CriticalPoint.Value.Temperature;
-        double high = (refrigerant.IsBlend ? 0.97 : 0.98) * critical;
+        var critical = refrigerant.CriticalPoint.Value.Temperature;
+        var high = (refrigerant.IsBlend ? 0.97 : 0.98) * critical;
         // A curve may end early on the cold side, where the liquid of a few blends would split in two: then start warmer.
         for (double floor = critical < 240 ? 0 : 200; floor < Math.Min(260, high); floor += 15)
         {
-            double low = Math.Max(refrigerant.LowestTemperature * 1.0001, floor);
+            var low = Math.Max(refrigerant.LowestTemperature * 1.0001, floor);
             _bubble = Curve(low, high, refrigerant.BubbleAtTemperature);
             _dew = !refrigerant.IsBlend || _bubble is null ? _bubble : Curve(low, high, refrigerant.DewAtTemperature);
             if (_dew is not null)
@@ -72,7 +72,7 @@ public sealed class FastSaturation
         ChebyshevSeries.Fit(
             x =>
             {
-                FluidResult<SaturationState> state = solve(1 / x);
+                var state = solve(1 / x);
                 return state.Ok ? Math.Log(state.Value.Pressure) : double.NaN;
             },
             1 / high,
@@ -88,17 +88,17 @@ public sealed class FastSaturation
         double Solve(double ln)
         {
             double low = curve.Low, high = curve.High;
-            double x = low + (high - low) * (lnHigh - ln) / (lnHigh - lnLow);
-            for (int i = 0; i < 60; i++)
+            var x = low + (high - low) * (lnHigh - ln) / (lnHigh - lnLow);
+            for (var i = 0; i < 60; i++)
             {
-                double error = curve.At(x) - ln;
+                var error = curve.At(x) - ln;
                 if (error > 0)
                     low = x;
                 else
                     high = x;
-                double h = 1e-6 * x;
-                double slope = (curve.At(Math.Min(x + h, curve.High)) - curve.At(Math.Max(x - h, curve.Low))) / (Math.Min(x + h, curve.High) - Math.Max(x - h, curve.Low));
-                double next = x - error / slope;
+                var h = 1e-6 * x;
+                var slope = (curve.At(Math.Min(x + h, curve.High)) - curve.At(Math.Max(x - h, curve.Low))) / (Math.Min(x + h, curve.High) - Math.Max(x - h, curve.Low));
+                var next = x - error / slope;
                 if (!(next >= low && next <= high))
                     next = 0.5 * (low + high);
                 if (Math.Abs(next - x) < 1e-15 * x)

@@ -1,4 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
+using System.Globalization;
 
 namespace Commission.Fluids;
 
@@ -36,4 +37,17 @@ public readonly struct FluidResult<T>
     /// <summary>A result without a value.</summary>
     /// <param name="reason">A sentence for people.</param>
     public static FluidResult<T> None(string reason) => new(reason);
+}
+
+/// <summary>Temperatures and pressures as a reason names them.</summary>
+internal static class FluidText
+{
+    public static string Celsius(double kelvin)
+    {
+        var c = kelvin - 273.15;
+        return string.Create(CultureInfo.InvariantCulture, $"{c:0.00} °C ({c * 1.8 + 32:0.0} °F)");
+    }
+
+    public static string Kilopascals(double pascals) =>
+        string.Create(CultureInfo.InvariantCulture, $"{pascals / 1000:0.#####} kPa absolute ({pascals / 6894.757293168:0.####} psia)");
 }

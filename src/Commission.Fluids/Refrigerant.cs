@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Commission.Fluids.Helmholtz;
 using Commission.Fluids.Mixtures;
 using Commission.Fluids.Saturation;
@@ -13,12 +12,13 @@ namespace Commission.Fluids;
 public sealed partial class Refrigerant
 {
     private readonly MixtureModel _model;
-    private FluidSolver? _spare;
+    private readonly Spare<FluidSolver> _solvers;
 
     private Refrigerant(RefrigerantInfo info, MixtureModel model)
     {
         Info = info;
         _model = model;
+        _solvers = new Spare<FluidSolver>(() => new FluidSolver(model));
     }
 
     /// <summary>Names, composition, safety, environment.</summary>
@@ -35,9 +35,6 @@ public sealed partial class Refrigerant
     /// </summary>
     public double GasConstant => _model.GasConstant;
 
-    /// <summary>Mole fractions of the components in the order of <see cref="RefrigerantInfo.Composition"/>.</summary>
-    public ImmutableArray<double> MoleFractions => [.. _model.Composition];
-
     /// <summary>
     /// The lowest temperature asked of the equations, K: of a pure fluid its triple point or the lower limit of its equation. Of a blend
     /// the mean of its components' limits weighted by mole fraction, because a component that would be solid alone stays dissolved, but
@@ -48,7 +45,7 @@ public sealed partial class Refrigerant
         get
         {
             double limit = 0, mean = 0;
-            for (int i = 0; i < _model.Components.Length; i++)
+            for (var i = 0; i < _model.Components.Length; i++)
             {
                 mean += _model.Composition[i] * _model.Components[i].LowestTemperature;
                 if (_model.Composition[i] >= 0.2)
@@ -76,20 +73,18 @@ public sealed partial class Refrigerant
     public ImmutableArray<string> EstimatedPairs =>
         [.. _model.Pairs.Where(p => p.Estimate is not null).Select(p => _model.Components[p.A].Designation + " + " + _model.Components[p.B].Designation + ": " + p.Estimate)];
 
-    internal MixtureModel Model => _model;
-
     /// <summary>Reads the equations of a refrigerant.</summary>
     /// <param name="designation">A designation or alias that <see cref="RefrigerantCatalogue.Find"/> knows.</param>
     /// <exception cref="ArgumentException">The name is unknown or the refrigerant is not computable: ask the catalogue first.</exception>
     public static Refrigerant Load(string designation)
     {
-        RefrigerantInfo info = RefrigerantCatalogue.Find(designation)
+        var info = RefrigerantCatalogue.Find(designation)
             ?? throw new ArgumentException($"'{designation}' is not a refrigerant of the catalogue.", nameof(designation));
         if (info.NotComputable is not null)
             throw new ArgumentException($"{info.Designation}: {info.NotComputable}", nameof(designation));
-        string[] components = new string[info.Composition.Length];
-        double[] shares = new double[components.Length];
-        for (int i = 0; i < components.Length; i++)
+        var components = new string[info.Composition.Length];
+        var shares = new double[components.Length];
+        for (var i = 0; i < components.Length; i++)
         {
             components[i] = info.Composition[i].Designation;
             shares[i] = info.Composition[i].MassFraction;
@@ -113,69 +108,59 @@ public sealed partial class Refrigerant
     /// <param name="pascals">Pa absolute.</param>
     public FluidResult<SaturationState> DewAtPressure(double pascals) => AtPressure(SaturationCurve.Dew, pascals);
 
-    internal FluidSolver Rent() => Interlocked.Exchange(ref _spare, null) ?? new FluidSolver(_model);
-
-    internal void Return(FluidSolver solver) => Volatile.Write(ref _spare, solver);
-
-    internal static string Celsius(double kelvin)
-    {
-        double c = kelvin - 273.15;
-        return string.Create(CultureInfo.InvariantCulture, $"{c:0.00} °C ({c * 1.8 + 32:0.0} °F)");
-    }
-
-    internal static string Kilopascals(double pascals) =>
-        string.Create(CultureInfo.InvariantCulture, $"{pascals / 1000:0.#####} kPa absolute ({pascals / 6894.757293168:0.####} psia)");
-
     private FluidResult<SaturationState> AtTemperature(SaturationCurve curve, double kelvin)
     {
         if (Outside(kelvin) is string reason)
+        {
             return FluidResult<SaturationState>.None(curve == SaturationCurve.Dew && IsBlend && kelvin > LowestTemperature
                 ? reason + " Just above it the dew curve of a blend turns back (retrograde), which is not answered."
                 : reason);
-        FluidSolver solver = Rent();
+        }
+
+        var solver = _solvers.Rent();
         try
         {
             return solver.SaturationAtTemperature(curve, kelvin)
                 ? FluidResult<SaturationState>.Of(State(solver, curve))
-                : FluidResult<SaturationState>.None($"{Info.Designation}: no {Name(curve)} was found at {Celsius(kelvin)}; {Why(solver, kelvin)}");
+                : FluidResult<SaturationState>.None($"{Info.Designation}: no {Name(curve)} was found at {FluidText.Celsius(kelvin)}; {Why(solver, kelvin)}");
         }
         finally
         {
-            Return(solver);
+            _solvers.Return(solver);
         }
     }
 
     private FluidResult<SaturationState> AtPressure(SaturationCurve curve, double pascals)
     {
         if (!(pascals > 0) || !double.IsFinite(pascals))
-            return FluidResult<SaturationState>.None($"{Info.Designation}: a saturation pressure is above zero absolute; {Kilopascals(pascals)} is not.");
+            return FluidResult<SaturationState>.None($"{Info.Designation}: a saturation pressure is above zero absolute; {FluidText.Kilopascals(pascals)} is not.");
         if (!IsBlend && pascals >= TopPressure)
-            return FluidResult<SaturationState>.None($"{Info.Designation}: {Kilopascals(pascals)} is not below the critical pressure, {Kilopascals(TopPressure)}: transcritical, there is no saturation temperature.");
-        FluidSolver solver = Rent();
+            return FluidResult<SaturationState>.None($"{Info.Designation}: {FluidText.Kilopascals(pascals)} is not below the critical pressure, {FluidText.Kilopascals(TopPressure)}: transcritical, there is no saturation temperature.");
+        var solver = _solvers.Rent();
         try
         {
             if (!solver.SaturationAtPressure(curve, pascals))
             {
-                FluidResult<CriticalPoint> critical = CriticalPoint;
-                string why = critical.Ok && pascals > 0.95 * critical.Value.Pressure
-                    ? $"the critical pressure is about {Kilopascals(critical.Value.Pressure)}: transcritical or too near to it."
-                    : $"the pressure is outside what the equations can answer above {Celsius(LowestTemperature)}.";
-                return FluidResult<SaturationState>.None($"{Info.Designation}: no {Name(curve)} was found at {Kilopascals(pascals)}; {why}");
+                var critical = CriticalPoint;
+                var why = critical.Ok && pascals > 0.95 * critical.Value.Pressure
+                    ? $"the critical pressure is about {FluidText.Kilopascals(critical.Value.Pressure)}: transcritical or too near to it."
+                    : $"the pressure is outside what the equations can answer above {FluidText.Celsius(LowestTemperature)}.";
+                return FluidResult<SaturationState>.None($"{Info.Designation}: no {Name(curve)} was found at {FluidText.Kilopascals(pascals)}; {why}");
             }
             return Outside(solver.Temperature) is string reason
-                ? FluidResult<SaturationState>.None($"{Info.Designation}: {Kilopascals(pascals)} would be the {Name(curve)} at a temperature outside the equations. {reason}")
+                ? FluidResult<SaturationState>.None($"{Info.Designation}: {FluidText.Kilopascals(pascals)} would be the {Name(curve)} at a temperature outside the equations. {reason}")
                 : FluidResult<SaturationState>.Of(State(solver, curve));
         }
         finally
         {
-            Return(solver);
+            _solvers.Return(solver);
         }
     }
 
     private SaturationState State(FluidSolver solver, SaturationCurve curve)
     {
-        SaturationState raw = solver.State(curve);
-        ReferenceOffset offset = Offset;
+        var raw = solver.State(curve);
+        var offset = Offset;
         return raw with
         {
             LiquidEnthalpy = raw.LiquidEnthalpy + offset.Enthalpy,
@@ -189,12 +174,12 @@ public sealed partial class Refrigerant
     {
         if (!double.IsFinite(kelvin) || kelvin < LowestTemperature)
         {
-            string limit = IsBlend ? "the lowest temperature of the blend's equations" : "its triple point or the lower limit of its equation";
-            return $"{Info.Designation}: {Celsius(kelvin)} is below {limit}, {Celsius(LowestTemperature)}.";
+            var limit = IsBlend ? "the lowest temperature of the blend's equations" : "its triple point or the lower limit of its equation";
+            return $"{Info.Designation}: {FluidText.Celsius(kelvin)} is below {limit}, {FluidText.Celsius(LowestTemperature)}.";
         }
-        double top = TopTemperature(kelvin);
+        var top = TopTemperature(kelvin);
         return kelvin >= top
-            ? $"{Info.Designation}: {Celsius(kelvin)} is not below the critical temperature, {Celsius(top)}: transcritical, there is no saturation pressure."
+            ? $"{Info.Designation}: {FluidText.Celsius(kelvin)} is not below the critical temperature, {FluidText.Celsius(top)}: transcritical, there is no saturation pressure."
             : null;
     }
 
@@ -206,8 +191,8 @@ public sealed partial class Refrigerant
     {
         if (!IsBlend)
             return _model.Components[0].CriticalTemperature;
-        double mean = 0;
-        for (int i = 0; i < _model.Components.Length; i++)
+        var mean = 0.0;
+        for (var i = 0; i < _model.Components.Length; i++)
             mean += _model.Composition[i] * _model.Components[i].CriticalTemperature;
         return kelvin > 0.85 * mean && CriticalPoint is { Ok: true } c ? c.Value.Temperature : double.PositiveInfinity;
     }
@@ -216,7 +201,7 @@ public sealed partial class Refrigerant
         solver.LiquidSplits
             ? "by its model the liquid of this composition would split into two liquids."
             : CriticalPoint is { Ok: true } c && kelvin > 0.95 * c.Value.Temperature
-            ? $"the critical temperature is {Celsius(c.Value.Temperature)} and the state is too near to it."
+            ? $"the critical temperature is {FluidText.Celsius(c.Value.Temperature)} and the state is too near to it."
             : "the iteration found no pair of phases.";
 
     private static string Name(SaturationCurve curve) => curve == SaturationCurve.Bubble ? "bubble point" : "dew point";

@@ -63,9 +63,33 @@ public sealed record RefrigerantInfo
         {
             if (!IsBlend)
                 return ChemicalName ?? Designation;
-            string names = string.Join('/', Composition.Select(c => c.Designation[2..]));
-            string shares = string.Join('/', Composition.Select(c => (100 * c.MassFraction).ToString("0.##", System.Globalization.CultureInfo.InvariantCulture)));
+            var names = string.Join('/', Composition.Select(c => c.Designation[2..]));
+            var shares = string.Join('/', Composition.Select(c => (100 * c.MassFraction).ToString("0.##", System.Globalization.CultureInfo.InvariantCulture)));
             return $"R-{names} ({shares} % by mass)";
         }
     }
 }
+
+/// <summary>A component of a refrigerant.</summary>
+/// <param name="Designation">e.g. "R-32".</param>
+/// <param name="MassFraction">kg/kg, 0…1.</param>
+public sealed record BlendComponent(string Designation, double MassFraction);
+
+/// <summary>Bubble and dew temperature at 101.325 kPa as another document lists them.</summary>
+/// <param name="Bubble">K.</param>
+/// <param name="Dew">K.</param>
+/// <param name="Mark">How the values are known.</param>
+/// <param name="Source">The document.</param>
+public sealed record BoilingRange(double Bubble, double Dew, string Mark, string Source);
+
+/// <summary>A word (a safety group) and how it is known.</summary>
+/// <param name="Value">The word.</param>
+/// <param name="Mark">"published", "computed", "from memory" or "from memory, unconfirmed".</param>
+/// <param name="Source">The document.</param>
+public sealed record SourcedText(string Value, string Mark, string Source);
+
+/// <summary>A number and how it is known.</summary>
+/// <param name="Value">The number in the unit of the member that holds it.</param>
+/// <param name="Mark">"published", "computed", "from memory" or "from memory, unconfirmed".</param>
+/// <param name="Source">The document.</param>
+public sealed record SourcedValue(double Value, string Mark, string Source);

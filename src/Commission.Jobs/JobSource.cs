@@ -20,3 +20,29 @@ public sealed record JobSource(string Display, string FileName, IJobFolder Folde
         return new JobSource(path, Path.GetFileName(full), new DiskFolder(Path.GetDirectoryName(full)!), shop is null ? null : new DiskFolder(shop));
     }
 }
+
+/// <summary>A file that was read for a job.</summary>
+/// <param name="Name">The job file's own name, or the path as the job writes it.</param>
+/// <param name="Role">What it is for.</param>
+/// <param name="Content">Its bytes.</param>
+/// <param name="Sha256">SHA-256 of its bytes, lower-case hexadecimal.</param>
+public sealed record JobFile(string Name, JobFileRole Role, ReadOnlyMemory<byte> Content, string Sha256);
+
+/// <summary>What a file of a job is for.</summary>
+public enum JobFileRole
+{
+    /// <summary>The job file itself.</summary>
+    Job,
+
+    /// <summary>A kit file.</summary>
+    Kit,
+
+    /// <summary>A log.</summary>
+    Log,
+
+    /// <summary>A photo.</summary>
+    Photo,
+
+    /// <summary>A limit pack.</summary>
+    Pack,
+}

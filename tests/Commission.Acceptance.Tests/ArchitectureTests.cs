@@ -1,3 +1,4 @@
+using System.Reflection;
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using Xunit;
@@ -62,6 +63,40 @@ public sealed partial class ArchitectureTests
         }
     }
 
+    [Theory]
+    [InlineData("Records")]
+    public void Folders_of_a_project_form_no_circle_and_give_their_files_the_namespace(string project)
+    {
+        // What this test process runs on holds every package and every other project.
+        var references = ((string)AppContext.GetData("TRUSTED_PLATFORM_ASSEMBLIES")!).Split(Path.PathSeparator);
+        var folder = Repository.PathTo("src", $"Commission.{project}");
+        var settings = XDocument.Load(Path.Combine(folder, $"Commission.{project}.csproj"));
+        var generators = settings.Descendants("ProjectReference").Any(r => r.Attribute("OutputItemType")?.Value == "Analyzer") ? Assembly.Load("Commission.Generators") : null;
+        var additional = settings.Descendants("AdditionalFiles").SelectMany(a => Files(folder, a.Attribute("Include")!.Value));
+        var arrows = FolderArrows.Of(folder, settings.Descendants("AssemblyName").FirstOrDefault()?.Value ?? $"Commission.{project}", references, generators, additional);
+
+        Assert.True(arrows.Circles().Length == 0, arrows.Circles());
+        Assert.True(arrows.Misplaced.Count == 0, string.Join('\n', arrows.Misplaced));
+    }
+
+    [Fact]
+    public void A_circle_of_folders_is_seen_without_a_using_line()
+    {
+        using var folder = new TemporaryFolder();
+        var project = Path.Combine(folder.Path, "Trial");
+        Directory.CreateDirectory(Path.Combine(project, "Low"));
+        Directory.CreateDirectory(Path.Combine(project, "High"));
+        File.WriteAllText(Path.Combine(project, "Low", "Brick.cs"), "namespace Trial.Low; static class Brick { public static int Weight => 2; public static int Of(this int n) => High.Wall.Count * n; }");
+        File.WriteAllText(Path.Combine(project, "High", "Wall.cs"), "using Trial.Low; namespace Trial.High; static class Wall { public static int Count => 3.Of(); }");
+        File.WriteAllText(Path.Combine(project, "High", "Gate.cs"), "namespace Trial.Higher; static class Gate { }");
+        var arrows = FolderArrows.Of(project, "Trial", [typeof(object).Assembly.Location], null, []);
+
+        Assert.Equal([("High", "Low"), ("Low", "High")], arrows.All);
+        Assert.Contains("High, Low", arrows.Circles(), StringComparison.Ordinal);
+        Assert.Contains("Low/Brick.cs: Wall", arrows.Circles(), StringComparison.Ordinal);
+        Assert.Equal(["High/Gate.cs: Trial.Higher"], arrows.Misplaced);
+    }
+
     [Fact]
     public void The_top_level_holds_what_was_agreed()
     {
@@ -80,6 +115,15 @@ public sealed partial class ArchitectureTests
             Assert.True(lines.Length <= 600 || lines.Take(5).Any(l => l.Contains("one published algorithm", StringComparison.Ordinal)), $"{Path.GetRelativePath(Repository.Root, file)}: {lines.Length} lines.");
         }
     }
+
+    // The patterns of a project file: "a/b.json", "a/*.yaml", "a/**/*.json".
+    private static IEnumerable<string> Files(string project, string patterns) => patterns.Split(';').SelectMany(pattern =>
+    {
+        var name = Path.GetFileName(pattern);
+        var folder = Path.GetDirectoryName(pattern)!;
+        var deep = folder.EndsWith("**", StringComparison.Ordinal);
+        return Directory.EnumerateFiles(Path.GetFullPath(Path.Combine(project, deep ? folder[..^2] : folder)), name, deep ? SearchOption.AllDirectories : SearchOption.TopDirectoryOnly).Order(StringComparer.Ordinal);
+    });
 
     [GeneratedRegex(@"^(?:global )?using (?:static )?(?:\w+ = )?Commission\.(?<project>\w+)", RegexOptions.Multiline | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex UsingLine();

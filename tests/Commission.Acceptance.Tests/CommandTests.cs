@@ -1,3 +1,4 @@
+using Commission.Records;
 using System.Text;
 using Commission.Records;
 using Commission.Records.Json;

@@ -1,6 +1,8 @@
 using Commission.Documents;
-using Commission.Documents.Html;
+using Commission.Documents.Plots;
+using Commission.Documents.Templates;
 using Commission.Documents.Tests.Plots;
+using Commission.Records.Json;
 using Commission.Records.Tests.Samples;
 using Commission.Source.Problems;
 using Xunit;
@@ -29,10 +31,11 @@ internal static class SamplePage
             ],
         };
         var problems = new ProblemList();
-        var markup = DocumentRenderer.ToMarkup(record, TemplateSet.BuiltIn, problems);
+        var figures = new FigureShelf(record);
+        var markup = DocumentRenderer.ToMarkup(RecordJson.Write(record), figures, TemplateSet.BuiltIn, problems);
         Assert.Empty(problems.Sorted());
         var path = System.IO.Path.Combine(Directory.CreateTempSubdirectory("commission-page-").FullName, "record.html");
-        System.IO.File.WriteAllText(path, HtmlPage.Write(markup!, record));
+        System.IO.File.WriteAllText(path, DocumentRenderer.ToHtml(record, markup!, figures));
         return path;
     }
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using Commission.Fluids.Data;
+using Commission.Fluids.Helmholtz;
 using Xunit;
 
 namespace Commission.Fluids.Tests;
@@ -18,12 +19,12 @@ public sealed class CatalogueTests
     [Fact]
     public void Every_fluid_file_names_its_paper_in_full()
     {
-        foreach (string name in EmbeddedData.List("fluids/"))
+        foreach (var name in FluidFiles())
         {
-            using JsonDocument file = EmbeddedData.Open(name);
-            IReadOnlyList<Paper> papers = PaperList.Read(file.RootElement.GetProperty("papers"));
+            using var file = EmbeddedData.Open(name);
+            var papers = PaperList.Read(file.RootElement.GetProperty("papers"));
             Assert.True(papers.Count > 0, name + " names no paper");
-            foreach (Paper paper in papers)
+            foreach (var paper in papers)
                 Whole(paper, name);
         }
     }
@@ -33,14 +34,14 @@ public sealed class CatalogueTests
     [InlineData("mixtures/departures.json", "departures")]
     public void Every_pair_and_departure_names_its_paper_in_full(string resource, string list)
     {
-        using JsonDocument file = EmbeddedData.Open(resource);
-        Dictionary<string, Paper> papers = PaperList.Read(file.RootElement.GetProperty("papers")).ToDictionary(p => p.Key, StringComparer.Ordinal);
-        foreach (Paper paper in papers.Values)
+        using var file = EmbeddedData.Open(resource);
+        var papers = PaperList.Read(file.RootElement.GetProperty("papers")).ToDictionary(p => p.Key, StringComparer.Ordinal);
+        foreach (var paper in papers.Values)
             Whole(paper, resource);
         HashSet<string> used = [];
-        foreach (JsonElement entry in file.RootElement.GetProperty(list).EnumerateArray())
+        foreach (var entry in file.RootElement.GetProperty(list).EnumerateArray())
         {
-            string key = entry.GetProperty("paper").GetString()!;
+            var key = entry.GetProperty("paper").GetString()!;
             Assert.True(papers.ContainsKey(key), $"{resource}: '{key}' is not cited");
             used.Add(key);
         }
@@ -54,13 +55,13 @@ public sealed class CatalogueTests
         using JsonDocument pairs = EmbeddedData.Open("mixtures/pairs.json"), departures = EmbeddedData.Open("mixtures/departures.json");
         HashSet<string> names = [.. departures.RootElement.GetProperty("departures").EnumerateArray().Select(d => d.GetProperty("name").GetString()!)];
         HashSet<string> seen = [];
-        foreach (JsonElement pair in pairs.RootElement.GetProperty("pairs").EnumerateArray())
+        foreach (var pair in pairs.RootElement.GetProperty("pairs").EnumerateArray())
         {
             string a = pair.GetProperty("a").GetString()!, b = pair.GetProperty("b").GetString()!;
             Assert.Contains(a, fluids);
             Assert.Contains(b, fluids);
             Assert.True(seen.Add(string.CompareOrdinal(a, b) < 0 ? a + "+" + b : b + "+" + a), $"{a} + {b} stands twice");
-            if (pair.TryGetProperty("departure", out JsonElement departure))
+            if (pair.TryGetProperty("departure", out var departure))
                 Assert.Contains(departure.GetString()!, names);
         }
     }
@@ -69,8 +70,8 @@ public sealed class CatalogueTests
     public void Every_pure_refrigerant_of_the_index_has_its_file_and_every_file_its_entry()
     {
         List<string> expected = [.. RefrigerantCatalogue.All.Where(i => !i.IsBlend).Select(i => FluidFile.ResourceName(i.Designation)).Order(StringComparer.Ordinal)];
-        Assert.Equal(expected, EmbeddedData.List("fluids/"));
-        foreach (RefrigerantInfo info in RefrigerantCatalogue.All.Where(i => !i.IsBlend))
+        Assert.Equal(expected, FluidFiles());
+        foreach (var info in RefrigerantCatalogue.All.Where(i => !i.IsBlend))
         {
             var equation = FluidFile.Load(info.Designation);
             Assert.Equal(info.Designation, equation.Designation);
@@ -83,11 +84,11 @@ public sealed class CatalogueTests
     public void Every_blend_is_whole_and_computable_or_says_why_not()
     {
         HashSet<string> fluids = [.. RefrigerantCatalogue.All.Where(i => !i.IsBlend).Select(i => i.Designation)];
-        foreach (RefrigerantInfo info in RefrigerantCatalogue.All.Where(i => i.IsBlend))
+        foreach (var info in RefrigerantCatalogue.All.Where(i => i.IsBlend))
         {
             Assert.Equal(1, info.Composition.Sum(c => c.MassFraction), 1e-12);
             Assert.NotNull(info.CompositionSource);
-            bool known = info.Composition.All(c => fluids.Contains(c.Designation));
+            var known = info.Composition.All(c => fluids.Contains(c.Designation));
             Assert.True(known == info.IsComputable, info.Designation);
             if (!info.IsComputable)
                 Assert.Contains(info.Composition.First(c => !fluids.Contains(c.Designation)).Designation, info.NotComputable, StringComparison.Ordinal);
@@ -147,7 +148,7 @@ public sealed class CatalogueTests
     [InlineData("R-515B", 293.0, 299.1)]
     public void Global_warming_potential(string designation, double ar4, double ar5)
     {
-        RefrigerantInfo info = RefrigerantCatalogue.Find(designation)!;
+        var info = RefrigerantCatalogue.Find(designation)!;
         Assert.Equal(ar4, info.GwpAr4!.Value, 0.0501);
         Assert.Equal(ar5, info.GwpAr5!.Value, 0.0501);
     }
@@ -172,7 +173,7 @@ public sealed class CatalogueTests
     [Fact]
     public void Concentration_limits_are_marked_unconfirmed()
     {
-        SourcedValue limit = RefrigerantCatalogue.Find("R-32")!.ConcentrationLimit!;
+        var limit = RefrigerantCatalogue.Find("R-32")!.ConcentrationLimit!;
         Assert.Equal(0.077, limit.Value);
         Assert.Equal("from memory, unconfirmed", limit.Mark);
         Assert.Equal(0.307, RefrigerantCatalogue.Find("R-32")!.LowerFlammabilityLimit!.Value);
@@ -182,7 +183,7 @@ public sealed class CatalogueTests
     public void The_catalogue_reads_no_equation()
     {
         // The index alone answers: names, shares, molar mass.
-        RefrigerantInfo info = RefrigerantCatalogue.Find("R-454B")!;
+        var info = RefrigerantCatalogue.Find("R-454B")!;
         Assert.Equal("R-32/1234yf (68.9/31.1 % by mass)", info.CompositionText);
         Assert.Equal(62.6136, info.MolarMass!.Value * 1000, 0.00005);
     }
@@ -197,7 +198,7 @@ public sealed class CatalogueTests
     [Fact]
     public void A_blend_lists_each_paper_once_and_its_estimated_pairs()
     {
-        Refrigerant fluid = Fluids.Get("R-438A");
+        var fluid = Fluids.Get("R-438A");
         Assert.Equal(
             ["R-32 + R-601a: parameters of R-32 + R-600a", "R-125 + R-601a: parameters of R-125 + R-600a", "R-134a + R-601a: parameters of R-134a + R-600a"],
             fluid.EstimatedPairs.ToArray());
@@ -208,9 +209,12 @@ public sealed class CatalogueTests
         Assert.Empty(Fluids.Get("R-410A").EstimatedPairs);
     }
 
+    private static string[] FluidFiles() =>
+        [.. typeof(Refrigerant).Assembly.GetManifestResourceNames().Where(n => n.StartsWith("fluids/", StringComparison.Ordinal)).Order(StringComparer.Ordinal)];
+
     private static void Whole(Paper paper, string where)
     {
-        string what = string.Create(CultureInfo.InvariantCulture, $"{where}: {paper.Key}");
+        var what = string.Create(CultureInfo.InvariantCulture, $"{where}: {paper.Key}");
         Assert.True(paper.Authors.Length > 3, what + " has no authors");
         Assert.True(paper.Title.Length > 5, what + " has no title");
         Assert.True(paper.Year.Length >= 4 && char.IsAsciiDigit(paper.Year[0]), what + " has no year");

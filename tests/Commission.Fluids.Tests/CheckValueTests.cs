@@ -2,6 +2,7 @@ using System.Globalization;
 using Commission.Fluids.Data;
 using Commission.Fluids.Helmholtz;
 using Commission.Fluids.Mixtures;
+using Commission.Fluids.Saturation;
 using Xunit;
 
 namespace Commission.Fluids.Tests;
@@ -81,8 +82,8 @@ public sealed class CheckValueTests
     [MemberData(nameof(Designations))]
     public void Pressure_of_the_dense_state(string designation)
     {
-        CheckValue v = Value(designation);
-        MixturePhase phase = Evaluate(designation, v.Temperature, v.Density);
+        var v = Value(designation);
+        var phase = Evaluate(designation, v.Temperature, v.Density);
         Close(v.Pressure, phase.Pressure, 1e-7, designation);
     }
 
@@ -90,11 +91,11 @@ public sealed class CheckValueTests
     [MemberData(nameof(Designations))]
     public void Saturation_at_the_lowest_temperature(string designation)
     {
-        CheckValue v = Value(designation);
+        var v = Value(designation);
         // The collection's liquid densities scatter by 1e-7 to 1e-6; near a triple point of some µPa that is 1e-3 in the vapour pressure.
-        double share = v.SaturationPressure < 0.01 ? 2e-3 : v.SaturationPressure < 10 ? 2e-4 : 1e-5;
-        SaturationState s = Fluids.Value(Fluids.Get(designation).BubbleAtTemperature(v.SaturationTemperature));
-        double mass = Fluids.Get(designation).MolarMass;
+        var share = v.SaturationPressure < 0.01 ? 2e-3 : v.SaturationPressure < 10 ? 2e-4 : 1e-5;
+        var s = Fluids.Value(Fluids.Get(designation).BubbleAtTemperature(v.SaturationTemperature));
+        var mass = Fluids.Get(designation).MolarMass;
         Close(v.SaturationPressure, s.Pressure, share, designation);
         Close(v.LiquidDensity, s.LiquidDensity / mass, 1e-6, designation);
         Close(v.VaporDensity, s.VaporDensity / mass, share, designation);
@@ -104,13 +105,13 @@ public sealed class CheckValueTests
     [MemberData(nameof(Designations))]
     public void Enthalpy_and_entropy_between_the_two_states(string designation)
     {
-        CheckValue v = Value(designation);
-        CaloricProperties dense = CaloricProperties.Of(Evaluate(designation, v.Temperature, v.Density));
-        CaloricProperties cold = CaloricProperties.Of(Evaluate(designation, v.SaturationTemperature, v.LiquidDensity));
+        var v = Value(designation);
+        var dense = CaloricProperties.Of(Evaluate(designation, v.Temperature, v.Density));
+        var cold = CaloricProperties.Of(Evaluate(designation, v.SaturationTemperature, v.LiquidDensity));
         if (v.EnthalpyDifference is double h && v.EntropyDifference is double s)
         {
             // For R-123 the collection evaluates cp0 at T times 456.82/456.831, two roundings of the critical temperature.
-            double share = designation == "R-123" ? 1e-5 : 1e-6;
+            var share = designation == "R-123" ? 1e-5 : 1e-6;
             Close(h, dense.Enthalpy - cold.Enthalpy, share, designation);
             Close(s, dense.Entropy - cold.Entropy, share, designation);
         }
@@ -126,8 +127,8 @@ public sealed class CheckValueTests
     public void The_equation_meets_its_published_critical_pressure(string designation)
     {
         // Older equations miss the measured critical point by up to 0.7 % (R-14, Platzer et al. 1990); a wrong coefficient by far more.
-        EquationOfState eos = FluidFile.Load(designation);
-        MixturePhase phase = Evaluate(designation, eos.CriticalTemperature, eos.CriticalDensity);
+        var eos = FluidFile.Load(designation);
+        var phase = Evaluate(designation, eos.CriticalTemperature, eos.CriticalDensity);
         Close(eos.CriticalPressure, phase.Pressure, 7e-3, designation);
         Assert.True(eos.LowestTemperature < eos.CriticalTemperature && 0.998 * eos.CriticalTemperature < eos.HighestTemperature);
         Assert.True(eos.HighestPressure > 1e6);
@@ -146,7 +147,7 @@ public sealed class CheckValueTests
 
     private static MixturePhase Evaluate(string designation, double kelvin, double molesPerCubicMeter)
     {
-        MixturePhase phase = new(Fluids.Get(designation).Model);
+        MixturePhase phase = new(Fluids.Model(designation));
         phase.SetComposition([1]);
         phase.SetTemperature(kelvin);
         phase.Evaluate(molesPerCubicMeter);

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Commission.Fluids.Saturation;
 using Xunit;
 
 namespace Commission.Fluids.Tests;
@@ -11,7 +12,7 @@ public sealed class EveryRefrigerantTests
         get
         {
             TheoryData<string> data = [];
-            foreach (RefrigerantInfo info in RefrigerantCatalogue.All)
+            foreach (var info in RefrigerantCatalogue.All)
             {
                 if (info.IsComputable)
                     data.Add(info.Designation);
@@ -24,17 +25,17 @@ public sealed class EveryRefrigerantTests
     [MemberData(nameof(Computable))]
     public void Saturation_is_sound_at_twenty_temperatures(string designation)
     {
-        Refrigerant fluid = Fluids.Get(designation);
-        CriticalPoint critical = Fluids.Value(fluid.CriticalPoint);
+        var fluid = Fluids.Get(designation);
+        var critical = Fluids.Value(fluid.CriticalPoint);
         double low = Math.Max(233.15, fluid.LowestTemperature + 0.01), high = Math.Min(363.15, (fluid.IsBlend ? 0.97 : 0.999) * critical.Temperature);
         if (critical.Temperature < 240)
             (low, high) = (Math.Max(fluid.LowestTemperature + 0.01, 0.6 * critical.Temperature), 0.98 * critical.Temperature);
         double lastBubble = 0, lastDew = 0;
-        for (int i = 0; i < 20; i++)
+        for (var i = 0; i < 20; i++)
         {
-            double t = low + (high - low) * i / 19;
+            var t = low + (high - low) * i / 19;
             SaturationState bubble = Fluids.Value(fluid.BubbleAtTemperature(t)), dew = Fluids.Value(fluid.DewAtTemperature(t));
-            string where = string.Create(CultureInfo.InvariantCulture, $"{designation} at {t:0.00} K: bubble {bubble.Pressure}, dew {dew.Pressure}");
+            var where = string.Create(CultureInfo.InvariantCulture, $"{designation} at {t:0.00} K: bubble {bubble.Pressure}, dew {dew.Pressure}");
             Assert.True(bubble.Pressure >= dew.Pressure * (1 - 1e-9), where);
             Assert.True(bubble.Pressure > lastBubble && dew.Pressure > lastDew, where);
             Assert.True(bubble.LiquidDensity > bubble.VaporDensity && dew.LiquidDensity > dew.VaporDensity, where);

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Commission.Fluids.Saturation;
 using Xunit;
 
 namespace Commission.Fluids.Tests;
@@ -10,15 +11,15 @@ public sealed class FastSaturationTests
     [MemberData(nameof(EveryRefrigerantTests.Computable), MemberType = typeof(EveryRefrigerantTests))]
     public void Expansions_agree_with_the_full_solution_within_1e_7(string designation)
     {
-        Refrigerant fluid = Fluids.Get(designation);
-        FastSaturation fast = fluid.Fast;
+        var fluid = Fluids.Get(designation);
+        var fast = fluid.Fast;
         (double low, double high) = fast.Range;
         Assert.True(high > low, "no expansion was made");
         Random random = new(20);
-        for (int i = 0; i < 25; i++)
+        for (var i = 0; i < 25; i++)
         {
-            double t = low + (high - low) * random.NextDouble();
-            string where = string.Create(CultureInfo.InvariantCulture, $"{designation} at {t} K");
+            var t = low + (high - low) * random.NextDouble();
+            var where = string.Create(CultureInfo.InvariantCulture, $"{designation} at {t} K");
             SaturationState bubble = Fluids.Value(fluid.BubbleAtTemperature(t)), dew = Fluids.Value(fluid.DewAtTemperature(t));
             Near(bubble.Pressure, Fluids.Value(fast.BubblePressure(t)), 1e-7, where);
             Near(dew.Pressure, Fluids.Value(fast.DewPressure(t)), 1e-7, where);
@@ -31,8 +32,8 @@ public sealed class FastSaturationTests
     [Fact]
     public void Outside_its_range_the_full_solution_answers()
     {
-        Refrigerant fluid = Fluids.Get("R-410A");
-        double t = 0.985 * Fluids.Value(fluid.CriticalPoint).Temperature;
+        var fluid = Fluids.Get("R-410A");
+        var t = 0.985 * Fluids.Value(fluid.CriticalPoint).Temperature;
         Assert.Equal(Fluids.Value(fluid.BubbleAtTemperature(t)).Pressure, Fluids.Value(fluid.Fast.BubblePressure(t)));
         Assert.Contains("critical", fluid.Fast.BubblePressure(400).Reason!, StringComparison.Ordinal);
     }
@@ -40,9 +41,9 @@ public sealed class FastSaturationTests
     [Fact]
     public void A_call_allocates_nothing()
     {
-        FastSaturation fast = Fluids.Get("R-454B").Fast;
-        double sum = Ask(fast, 10);
-        long before = GC.GetAllocatedBytesForCurrentThread();
+        var fast = Fluids.Get("R-454B").Fast;
+        var sum = Ask(fast, 10);
+        var before = GC.GetAllocatedBytesForCurrentThread();
         sum += Ask(fast, 1000);
         Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);
         Assert.True(sum > 0);
@@ -50,8 +51,8 @@ public sealed class FastSaturationTests
 
     private static double Ask(FastSaturation fast, int count)
     {
-        double sum = 0;
-        for (int i = 0; i < count; i++)
+        var sum = 0.0;
+        for (var i = 0; i < count; i++)
             sum += fast.DewTemperature(5e5 + i).Value + fast.BubblePressure(280 + 0.01 * i).Value;
         return sum;
     }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Commission.Fluids.Saturation;
 using Xunit;
 
 namespace Commission.Fluids.Tests;
@@ -17,12 +18,12 @@ public sealed class HardCaseTests
     [InlineData("R-458A", 213.15)]
     public void Many_components_at_five_to_twenty_kilopascals(string designation, double around)
     {
-        Refrigerant fluid = Fluids.Get(designation);
-        double last = 0;
-        for (double p = 5000; p <= 20001; p += 1000)
+        var fluid = Fluids.Get(designation);
+        var last = 0.0;
+        for (var p = 5000.0; p <= 20001; p += 1000)
         {
             SaturationState bubble = Fluids.Value(fluid.BubbleAtPressure(p)), dew = Fluids.Value(fluid.DewAtPressure(p));
-            string where = string.Create(CultureInfo.InvariantCulture, $"{designation} at {p} Pa: {bubble.Temperature} … {dew.Temperature}");
+            var where = string.Create(CultureInfo.InvariantCulture, $"{designation} at {p} Pa: {bubble.Temperature} … {dew.Temperature}");
             Assert.True(bubble.Temperature < dew.Temperature, where);
             Assert.True(bubble.Temperature > last && Math.Abs(dew.Temperature - around) < 40, where);
             Assert.True(bubble.LiquidDensity > 500 * bubble.VaporDensity, where);
@@ -36,10 +37,10 @@ public sealed class HardCaseTests
     [InlineData("R-453A")]
     public void Near_13_bar_the_glide_of_blends_with_pentanes_does_not_vanish(string designation)
     {
-        Refrigerant fluid = Fluids.Get(designation);
-        for (double p = 12e5; p <= 14e5; p += 0.1e5)
+        var fluid = Fluids.Get(designation);
+        for (var p = 12e5; p <= 14e5; p += 0.1e5)
         {
-            double glide = Fluids.Value(fluid.DewAtPressure(p)).Temperature - Fluids.Value(fluid.BubbleAtPressure(p)).Temperature;
+            var glide = Fluids.Value(fluid.DewAtPressure(p)).Temperature - Fluids.Value(fluid.BubbleAtPressure(p)).Temperature;
             Assert.InRange(glide, 2, 12);
         }
     }
@@ -47,7 +48,7 @@ public sealed class HardCaseTests
     [Fact]
     public void Carbon_dioxide_above_its_critical_temperature_is_transcritical()
     {
-        FluidResult<SaturationState> above = Fluids.Get("R-744").BubbleAtTemperature(273.15 + 31);
+        var above = Fluids.Get("R-744").BubbleAtTemperature(273.15 + 31);
         Assert.False(above.Ok);
         Assert.Equal("R-744: 31.00 °C (87.8 °F) is not below the critical temperature, 30.98 °C (87.8 °F): transcritical, there is no saturation pressure.", above.Reason);
         Assert.True(Fluids.Get("R-744").BubbleAtTemperature(273.15 + 30.9).Ok);
@@ -80,8 +81,8 @@ public sealed class HardCaseTests
     [InlineData("R-472B", 322.33)]
     public void An_unstable_phase_is_never_an_answer(string designation, double kelvin)
     {
-        Refrigerant fluid = Fluids.Get(designation);
-        double p = Fluids.Value(fluid.DewAtTemperature(kelvin)).Pressure;
+        var fluid = Fluids.Get(designation);
+        var p = Fluids.Value(fluid.DewAtTemperature(kelvin)).Pressure;
         Assert.Equal(kelvin, Fluids.Value(fluid.DewAtPressure(p)).Temperature, 1e-6);
     }
 
@@ -102,8 +103,8 @@ public sealed class HardCaseTests
     [InlineData("R-516A")]
     public void Azeotropes_have_next_to_no_glide(string designation)
     {
-        Refrigerant fluid = Fluids.Get(designation);
-        double glide = Fluids.Value(fluid.DewAtPressure(101325)).Temperature - Fluids.Value(fluid.BubbleAtPressure(101325)).Temperature;
+        var fluid = Fluids.Get(designation);
+        var glide = Fluids.Value(fluid.DewAtPressure(101325)).Temperature - Fluids.Value(fluid.BubbleAtPressure(101325)).Temperature;
         Assert.InRange(glide, -1e-9, 0.5);
     }
 
@@ -111,8 +112,8 @@ public sealed class HardCaseTests
     public void The_wrong_curve_costs_what_the_table_says()
     {
         // R-454B at 118.34 psig: 42.3 °F on the bubble curve, 45.0 °F on the dew curve.
-        Refrigerant fluid = Fluids.Get("R-454B");
-        double p = (118.34 + 14.69595) * 6894.757293168;
+        var fluid = Fluids.Get("R-454B");
+        var p = (118.34 + 14.69595) * 6894.757293168;
         Assert.Equal(42.3, Fluids.Value(fluid.BubbleAtPressure(p)).Temperature * 1.8 - 459.67, 0.051);
         Assert.Equal(45.0, Fluids.Value(fluid.DewAtPressure(p)).Temperature * 1.8 - 459.67, 0.051);
     }

@@ -1,3 +1,4 @@
+using Commission.Fluids.Saturation;
 using Xunit;
 
 namespace Commission.Fluids.Tests;
@@ -11,10 +12,10 @@ public sealed class IdealCycleTests
     [Fact]
     public void R134a_between_140_and_800_kPa()
     {
-        Refrigerant fluid = Fluids.Get("R-134a");
+        var fluid = Fluids.Get("R-134a");
         SaturationState evaporator = Fluids.Value(fluid.DewAtPressure(140e3)), condenser = Fluids.Value(fluid.BubbleAtPressure(800e3));
-        FluidState discharge = Fluids.Value(fluid.AtPressureEntropy(800e3, evaporator.VaporEntropy));
-        FluidState expanded = Fluids.Value(fluid.AtPressureEnthalpy(140e3, condenser.LiquidEnthalpy));
+        var discharge = Fluids.Value(fluid.AtPressureEntropy(800e3, evaporator.VaporEntropy));
+        var expanded = Fluids.Value(fluid.AtPressureEnthalpy(140e3, condenser.LiquidEnthalpy));
         double cooling = 0.05 * (evaporator.VaporEnthalpy - expanded.Enthalpy) / 1000, work = 0.05 * (discharge.Enthalpy - evaporator.VaporEnthalpy) / 1000;
         Assert.Equal(7.18, cooling, 0.015);
         Assert.Equal(1.81, work, 0.015);

@@ -15,10 +15,10 @@ public sealed class ListedBoilingRangeTests
     [MemberData(nameof(Listed))]
     public void The_model_lies_near_the_list(string designation)
     {
-        Refrigerant fluid = Fluids.Get(designation);
-        BoilingRangeDifference d = Fluids.Value(fluid.CompareWithListedBoilingRange());
+        var fluid = Fluids.Get(designation);
+        var d = Fluids.Value(fluid.CompareWithListedBoilingRange());
         // 1.2 K where every pair is published; 2.3 K where a pair is estimated.
-        double bound = fluid.EstimatedPairs.IsEmpty ? 1.2 : 2.3;
+        var bound = fluid.EstimatedPairs.IsEmpty ? 1.2 : 2.3;
         Assert.True(Math.Abs(d.Bubble) < bound && Math.Abs(d.Dew) < bound, string.Create(CultureInfo.InvariantCulture, $"{designation}: {d.Bubble:0.00} K, {d.Dew:0.00} K"));
     }
 
@@ -26,12 +26,12 @@ public sealed class ListedBoilingRangeTests
     public void With_published_pairs_half_of_the_blends_lie_within_a_quarter_of_a_kelvin()
     {
         List<double> differences = [];
-        foreach (RefrigerantInfo info in RefrigerantCatalogue.All.Where(i => i.ListedBoilingRange is not null))
+        foreach (var info in RefrigerantCatalogue.All.Where(i => i.ListedBoilingRange is not null))
         {
-            Refrigerant fluid = Fluids.Get(info.Designation);
+            var fluid = Fluids.Get(info.Designation);
             if (!fluid.EstimatedPairs.IsEmpty)
                 continue;
-            BoilingRangeDifference d = Fluids.Value(fluid.CompareWithListedBoilingRange());
+            var d = Fluids.Value(fluid.CompareWithListedBoilingRange());
             differences.Add(Math.Abs(d.Bubble));
             differences.Add(Math.Abs(d.Dew));
         }

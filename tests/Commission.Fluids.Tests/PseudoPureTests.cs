@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.Json;
 using Commission.Fluids.Data;
 using Commission.Fluids.Helmholtz;
+using Commission.Fluids.Saturation;
 using Xunit;
 
 namespace Commission.Fluids.Tests;
@@ -24,11 +25,11 @@ public sealed class PseudoPureTests
     [InlineData("R-507A", 40, 1869.503, 1867.874)]
     public void Lemmon_2003_auxiliary_pressures(string designation, double celsius, double bubble, double dew)
     {
-        EquationOfState equation = Read(designation);
-        double t = celsius + 273.15;
+        var equation = Read(designation);
+        var t = celsius + 273.15;
         Assert.Equal(bubble * 1000, equation.VaporPressure.At(t), 0.5);
         Assert.Equal(dew * 1000, equation.DewPressure!.At(t), 0.5);
-        Refrigerant fluid = Fluids.Get(designation);
+        var fluid = Fluids.Get(designation);
         Assert.Equal(bubble * 1000, Fluids.Value(fluid.BubbleAtTemperature(t)).Pressure, 3e-4 * bubble * 1000);
         Assert.Equal(dew * 1000, Fluids.Value(fluid.DewAtTemperature(t)).Pressure, 3e-4 * dew * 1000);
     }
@@ -41,14 +42,14 @@ public sealed class PseudoPureTests
     [InlineData("R-507A")]
     public void Densities_and_heat_capacity_agree_with_the_pseudo_pure_equation(string designation)
     {
-        EquationOfState equation = Read(designation);
-        Refrigerant fluid = Fluids.Get(designation);
+        var equation = Read(designation);
+        var fluid = Fluids.Get(designation);
         foreach ((double t, double p, Phase phase) in new[] { (300.0, 3e6, Phase.Liquid), (260.0, 2e6, Phase.Liquid), (300.0, 5e5, Phase.Vapor), (340.0, 1.5e6, Phase.Vapor) })
         {
-            FluidState s = Fluids.Value(fluid.At(t, p, phase));
-            double pressure = Pressure(equation, t, s.Density / equation.MolarMass, out double byDensity);
-            double density = s.Density + (p - pressure) / byDensity * equation.MolarMass;
-            string where = string.Create(CultureInfo.InvariantCulture, $"{designation} at {t} K, {p} Pa: {s.Density} against {density}");
+            var s = Fluids.Value(fluid.At(t, p, phase));
+            var pressure = Pressure(equation, t, s.Density / equation.MolarMass, out var byDensity);
+            var density = s.Density + (p - pressure) / byDensity * equation.MolarMass;
+            var where = string.Create(CultureInfo.InvariantCulture, $"{designation} at {t} K, {p} Pa: {s.Density} against {density}");
             Assert.True(Math.Abs(density / s.Density - 1) < (phase == Phase.Liquid ? 2e-3 : 5e-3), where);
         }
     }
@@ -61,8 +62,8 @@ public sealed class PseudoPureTests
     [InlineData("R-507A")]
     public void The_computed_critical_point_is_that_of_the_paper(string designation)
     {
-        EquationOfState equation = Read(designation);
-        CriticalPoint c = Fluids.Value(Fluids.Get(designation).CriticalPoint);
+        var equation = Read(designation);
+        var c = Fluids.Value(Fluids.Get(designation).CriticalPoint);
         Assert.Equal(equation.CriticalTemperature, c.Temperature, 0.15);
         Assert.Equal(equation.CriticalPressure, c.Pressure, 3e-3 * c.Pressure);
         if (designation == "R-410A")
@@ -71,20 +72,20 @@ public sealed class PseudoPureTests
 
     private static double Pressure(EquationOfState equation, double t, double rho, out double byDensity)
     {
-        double[] work = new double[equation.Residual.WorkLength];
+        var work = new double[equation.Residual.WorkLength];
         DensityTable table = new();
-        double tau = equation.ReducingTemperature / t;
+        var tau = equation.ReducingTemperature / t;
         equation.Residual.Prepare(tau, Math.Log(tau), work);
         table.Fill(rho / equation.ReducingDensity, equation.Residual.DecayMask);
-        equation.Residual.Evaluate(table, tau, work, out ResidualDerivatives r);
+        equation.Residual.Evaluate(table, tau, work, out var r);
         byDensity = equation.GasConstant * t * (1 + 2 * r.D + r.DD);
         return rho * equation.GasConstant * t * (1 + r.D);
     }
 
     private static EquationOfState Read(string designation)
     {
-        string path = Path.Combine(AppContext.BaseDirectory, "PseudoPure", designation.ToLowerInvariant() + ".json");
-        using JsonDocument file = JsonDocument.Parse(File.ReadAllBytes(path));
+        var path = Path.Combine(AppContext.BaseDirectory, "PseudoPure", designation.ToLowerInvariant() + ".json");
+        using var file = JsonDocument.Parse(File.ReadAllBytes(path));
         return FluidFile.Read(file.RootElement);
     }
 }

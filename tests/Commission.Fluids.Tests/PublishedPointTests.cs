@@ -1,4 +1,5 @@
 using Commission.Fluids.Mixtures;
+using Commission.Fluids.Saturation;
 using Xunit;
 
 namespace Commission.Fluids.Tests;
@@ -17,7 +18,7 @@ public sealed class PublishedPointTests
     [Fact]
     public void R32_TillnerRoth_Yokozeki_1997_table_12_at_0_C()
     {
-        SaturationState s = Sat("R-32", 273.15);
+        var s = Sat("R-32", 273.15);
         Assert.Equal(1055.3, s.LiquidDensity, 0.05);
         Assert.Equal(22.091, s.VaporDensity, 0.0005);
         Assert.Equal(200.00, s.LiquidEnthalpy / 1000, 0.005);
@@ -34,7 +35,7 @@ public sealed class PublishedPointTests
     [Fact]
     public void R134a_TillnerRoth_Baehr_1994_table_8_densities_at_250_K_and_temperature_at_100_kPa()
     {
-        SaturationState s = Sat("R-134a", 250);
+        var s = Sat("R-134a", 250);
         Assert.Equal(1367.9, s.LiquidDensity, 0.05);
         Assert.Equal(5.9546, s.VaporDensity, 0.00005);
         Assert.Equal(246.79, Fluids.Value(Fluids.Get("R-134a").BubbleAtPressure(1e5)).Temperature, 0.005);
@@ -46,7 +47,7 @@ public sealed class PublishedPointTests
     public void R22_Wagner_Marx_Pruss_1993_table_11_is_met_by_the_equation_of_Kamei_1995(double kelvin, Phase phase, double density, double sound)
     {
         // Another equation of the same fluid: Kamei, Beyerlein and Jacobsen 1995 state 0.1 % in density and 0.3 % to 1 % in sound speed.
-        FluidState s = Fluids.Value(Fluids.Get("R-22").At(kelvin, 1e6, phase));
+        var s = Fluids.Value(Fluids.Get("R-22").At(kelvin, 1e6, phase));
         Assert.Equal(density, s.Density, 1e-3 * density);
         Assert.Equal(sound, s.SpeedOfSound!.Value, 5e-3 * sound);
     }
@@ -59,7 +60,7 @@ public sealed class PublishedPointTests
     [InlineData(369.9, 5, 4.2519399)]
     public void R290_Lemmon_McLinden_Wagner_2009_table_5_pressure(double kelvin, double molesPerLitre, double megapascals)
     {
-        double half = megapascals > 10 ? 5e-7 : megapascals > 1 ? 5e-8 : 5e-9;
+        var half = megapascals > 10 ? 5e-7 : megapascals > 1 ? 5e-8 : 5e-9;
         Assert.Equal(megapascals, Molar("R-290", kelvin, molesPerLitre * 1000).Pressure / 1e6, half);
     }
 
@@ -81,8 +82,8 @@ public sealed class PublishedPointTests
     [InlineData(280, 11, 28.95760, 101.930, 139.307, 738.905)]
     public void R1234yf_Lemmon_Akasaka_2022_table_7_with_heat_capacities(double kelvin, double molesPerLitre, double megapascals, double cv, double cp, double sound)
     {
-        MixturePhase phase = Molar("R-1234yf", kelvin, molesPerLitre * 1000);
-        CaloricProperties c = CaloricProperties.Of(phase);
+        var phase = Molar("R-1234yf", kelvin, molesPerLitre * 1000);
+        var c = CaloricProperties.Of(phase);
         Assert.Equal(megapascals, phase.Pressure / 1e6, 5e-6);
         Assert.Equal(cv, c.Cv, 5e-4);
         Assert.Equal(cp, c.Cp, 5e-4);
@@ -114,7 +115,7 @@ public sealed class PublishedPointTests
 
     private static MixturePhase Molar(string designation, double kelvin, double molesPerCubicMeter)
     {
-        MixturePhase phase = new(Fluids.Get(designation).Model);
+        MixturePhase phase = new(Fluids.Model(designation));
         phase.SetComposition([1]);
         phase.SetTemperature(kelvin);
         phase.Evaluate(molesPerCubicMeter);
@@ -123,7 +124,7 @@ public sealed class PublishedPointTests
 
     private static MixturePhase Pair(string first, string second, double firstFraction, double kelvin, double molesPerCubicMeter)
     {
-        MixtureModel model = MixtureModel.LoadMolar([first, second], [firstFraction, 1 - firstFraction]);
+        var model = Fluids.Molar([first, second], [firstFraction, 1 - firstFraction]);
         MixturePhase phase = new(model);
         phase.SetComposition(model.Composition);
         phase.SetTemperature(kelvin);

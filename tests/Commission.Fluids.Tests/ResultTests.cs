@@ -1,3 +1,4 @@
+using Commission.Fluids.Helmholtz;
 using Xunit;
 
 namespace Commission.Fluids.Tests;
@@ -20,7 +21,7 @@ public sealed class ResultTests
     [Fact]
     public void A_citation_is_one_line()
     {
-        Paper paper = Assert.Single(Fluids.Get("R-32").Papers);
+        var paper = Assert.Single(Fluids.Get("R-32").Papers);
         Assert.Equal(
             "R. Tillner-Roth; A. Yokozeki: An international standard equation of state for difluoromethane (R-32) for temperatures from the triple point at 136.34 K to 435 K and pressures up to 70 MPa. J. Phys. Chem. Ref. Data 26 (1997), 1273–1328",
             paper.Citation);

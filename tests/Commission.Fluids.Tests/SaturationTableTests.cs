@@ -323,7 +323,7 @@ public sealed class SaturationTableTests
     [MemberData(nameof(Kilopascals))]
     public void Saturation_pressure_agrees_with_the_table_in_kPa(string designation, double celsius, double bubble, double dew)
     {
-        Refrigerant fluid = Fluids.Get(designation);
+        var fluid = Fluids.Get(designation);
         Check(fluid, celsius + 273.15, bubble * 1000, dew * 1000, 5);
     }
 
@@ -332,7 +332,7 @@ public sealed class SaturationTableTests
     public void Saturation_pressure_agrees_with_the_table_in_psig(string designation, double fahrenheit, double bubble, double dew)
     {
         const double psi = 6894.757293168;
-        Refrigerant fluid = Fluids.Get(designation);
+        var fluid = Fluids.Get(designation);
         Check(fluid, (fahrenheit + 459.67) / 1.8, (bubble + 14.69595) * psi, (dew + 14.69595) * psi, 0.005 * psi);
     }
 
@@ -340,8 +340,8 @@ public sealed class SaturationTableTests
     [MemberData(nameof(Kilopascals))]
     public void Temperature_at_the_pressure_is_the_temperature_again(string designation, double celsius, double bubble, double dew)
     {
-        Refrigerant fluid = Fluids.Get(designation);
-        double t = celsius + 273.15;
+        var fluid = Fluids.Get(designation);
+        var t = celsius + 273.15;
         Assert.True(bubble >= dew);
         double pb = Fluids.Value(fluid.BubbleAtTemperature(t)).Pressure, pd = Fluids.Value(fluid.DewAtTemperature(t)).Pressure;
         Assert.Equal(t, Fluids.Value(fluid.BubbleAtPressure(pb)).Temperature, 1e-9 * t);
@@ -355,7 +355,7 @@ public sealed class SaturationTableTests
 
     private static void Check(Refrigerant fluid, double kelvin, double bubble, double dew, double lastDigit)
     {
-        double share = fluid.IsBlend ? 5e-4 : 1e-4;
+        var share = fluid.IsBlend ? 5e-4 : 1e-4;
         double pb = Fluids.Value(fluid.BubbleAtTemperature(kelvin)).Pressure, pd = Fluids.Value(fluid.DewAtTemperature(kelvin)).Pressure;
         Assert.True(Math.Abs(pb - bubble) <= share * bubble + lastDigit, string.Create(CultureInfo.InvariantCulture, $"bubble {pb} against {bubble}"));
         Assert.True(Math.Abs(pd - dew) <= share * dew + lastDigit, string.Create(CultureInfo.InvariantCulture, $"dew {pd} against {dew}"));

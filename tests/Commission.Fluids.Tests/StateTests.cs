@@ -1,4 +1,5 @@
 using System.Globalization;
+using Commission.Fluids.Saturation;
 using Xunit;
 
 namespace Commission.Fluids.Tests;
@@ -14,18 +15,18 @@ public sealed class StateTests
     [MemberData(nameof(Pure))]
     public void Clausius_Clapeyron_gives_the_enthalpy_of_vaporisation_of_pure_fluids(string designation)
     {
-        Refrigerant fluid = Fluids.Get(designation);
+        var fluid = Fluids.Get(designation);
         double low = fluid.LowestTemperature, critical = Fluids.Value(fluid.CriticalPoint).Temperature;
         low = Math.Max(low, 0.55 * critical);
-        for (int i = 1; i <= 10; i++)
+        for (var i = 1; i <= 10; i++)
         {
-            double t = low + (0.97 * critical - low) * i / 10.5;
-            SaturationState s = Fluids.Value(fluid.BubbleAtTemperature(t));
+            var t = low + (0.97 * critical - low) * i / 10.5;
+            var s = Fluids.Value(fluid.BubbleAtTemperature(t));
             // The slope by differences of the pressure alone, independent of the entropies.
-            double h = 1e-4 * t;
-            double slope = (8 * (P(fluid, t + h) - P(fluid, t - h)) - (P(fluid, t + 2 * h) - P(fluid, t - 2 * h))) / (12 * h);
-            double latent = t * slope * (1 / s.VaporDensity - 1 / s.LiquidDensity);
-            string where = string.Create(CultureInfo.InvariantCulture, $"{designation} at {t:0.0} K: {latent} against {s.VaporEnthalpy - s.LiquidEnthalpy}");
+            var h = 1e-4 * t;
+            var slope = (8 * (P(fluid, t + h) - P(fluid, t - h)) - (P(fluid, t + 2 * h) - P(fluid, t - 2 * h))) / (12 * h);
+            var latent = t * slope * (1 / s.VaporDensity - 1 / s.LiquidDensity);
+            var where = string.Create(CultureInfo.InvariantCulture, $"{designation} at {t:0.0} K: {latent} against {s.VaporEnthalpy - s.LiquidEnthalpy}");
             Assert.True(Math.Abs(latent / (s.VaporEnthalpy - s.LiquidEnthalpy) - 1) < 1e-4, where);
             Assert.True(Math.Abs(slope / s.PressureSlope - 1) < 1e-5, where);
         }
@@ -35,11 +36,11 @@ public sealed class StateTests
     [MemberData(nameof(Some))]
     public void The_slope_of_both_curves_is_that_of_differences(string designation)
     {
-        Refrigerant fluid = Fluids.Get(designation);
-        foreach (double t in new[] { 240.0, 273.15, 295.0 })
+        var fluid = Fluids.Get(designation);
+        foreach (var t in new[] { 240.0, 273.15, 295.0 })
         {
-            double bubble = (Fluids.Value(fluid.BubbleAtTemperature(t + 0.01)).Pressure - Fluids.Value(fluid.BubbleAtTemperature(t - 0.01)).Pressure) / 0.02;
-            double dew = (Fluids.Value(fluid.DewAtTemperature(t + 0.01)).Pressure - Fluids.Value(fluid.DewAtTemperature(t - 0.01)).Pressure) / 0.02;
+            var bubble = (Fluids.Value(fluid.BubbleAtTemperature(t + 0.01)).Pressure - Fluids.Value(fluid.BubbleAtTemperature(t - 0.01)).Pressure) / 0.02;
+            var dew = (Fluids.Value(fluid.DewAtTemperature(t + 0.01)).Pressure - Fluids.Value(fluid.DewAtTemperature(t - 0.01)).Pressure) / 0.02;
             Assert.Equal(bubble, Fluids.Value(fluid.BubbleAtTemperature(t)).PressureSlope, 1e-5 * bubble);
             Assert.Equal(dew, Fluids.Value(fluid.DewAtTemperature(t)).PressureSlope, 1e-5 * dew);
         }
@@ -49,8 +50,8 @@ public sealed class StateTests
     [MemberData(nameof(Some))]
     public void The_reference_state_is_200_kJ_and_1_kJ_per_K_for_liquid_at_0_C(string designation)
     {
-        Refrigerant fluid = Fluids.Get(designation);
-        SaturationState s = Fluids.Value(fluid.BubbleAtTemperature(273.15));
+        var fluid = Fluids.Get(designation);
+        var s = Fluids.Value(fluid.BubbleAtTemperature(273.15));
         Assert.Equal(200_000, s.LiquidEnthalpy, 1e-4);
         Assert.Equal(1000, s.LiquidEntropy, 1e-6);
         Assert.Contains("IIR", fluid.ReferenceState, StringComparison.Ordinal);
@@ -60,7 +61,7 @@ public sealed class StateTests
     [MemberData(nameof(Some))]
     public void Pressure_with_enthalpy_or_entropy_returns_the_state(string designation)
     {
-        Refrigerant fluid = Fluids.Get(designation);
+        var fluid = Fluids.Get(designation);
         SaturationState dew = Fluids.Value(fluid.DewAtTemperature(280)), bubble = Fluids.Value(fluid.BubbleAtTemperature(280));
         FluidState[] states =
         [
@@ -68,7 +69,7 @@ public sealed class StateTests
             Fluids.Value(fluid.At(360, dew.Pressure, Phase.Vapor)),
             Fluids.Value(fluid.At(260, bubble.Pressure, Phase.Liquid)),
         ];
-        foreach (FluidState s in states)
+        foreach (var s in states)
         {
             FluidState h = Fluids.Value(fluid.AtPressureEnthalpy(s.Pressure, s.Enthalpy)), e = Fluids.Value(fluid.AtPressureEntropy(s.Pressure, s.Entropy));
             Assert.Equal(s.Temperature, h.Temperature, 1e-7);
@@ -82,20 +83,20 @@ public sealed class StateTests
     [MemberData(nameof(Some))]
     public void Inside_the_two_phase_region_the_phases_share_the_enthalpy(string designation)
     {
-        Refrigerant fluid = Fluids.Get(designation);
-        double p = Fluids.Value(fluid.DewAtTemperature(275)).Pressure;
+        var fluid = Fluids.Get(designation);
+        var p = Fluids.Value(fluid.DewAtTemperature(275)).Pressure;
         SaturationState bubble = Fluids.Value(fluid.BubbleAtPressure(p)), dew = Fluids.Value(fluid.DewAtPressure(p));
-        double last = -1;
-        foreach (double share in new[] { 0.05, 0.3, 0.6, 0.95 })
+        var last = -1.0;
+        foreach (var share in new[] { 0.05, 0.3, 0.6, 0.95 })
         {
-            double h = bubble.LiquidEnthalpy + share * (dew.VaporEnthalpy - bubble.LiquidEnthalpy);
-            FluidState s = Fluids.Value(fluid.AtPressureEnthalpy(p, h));
+            var h = bubble.LiquidEnthalpy + share * (dew.VaporEnthalpy - bubble.LiquidEnthalpy);
+            var s = Fluids.Value(fluid.AtPressureEnthalpy(p, h));
             Assert.Equal(Phase.TwoPhase, s.Phase);
             Assert.Equal(h, s.Enthalpy, 1e-3);
             Assert.True(s.Temperature >= bubble.Temperature - 1e-9 && s.Temperature <= dew.Temperature + 1e-9);
             Assert.True(s.VaporFraction > last);
             Assert.Null(s.IsobaricHeatCapacity);
-            FluidState again = Fluids.Value(fluid.AtPressureEntropy(p, s.Entropy));
+            var again = Fluids.Value(fluid.AtPressureEntropy(p, s.Entropy));
             Assert.Equal(s.Temperature, again.Temperature, 1e-6);
             last = s.VaporFraction;
         }
@@ -105,8 +106,8 @@ public sealed class StateTests
     [MemberData(nameof(Some))]
     public void Heat_capacities_and_sound_speed_are_those_of_differences(string designation)
     {
-        Refrigerant fluid = Fluids.Get(designation);
-        double p = 0.5 * Fluids.Value(fluid.DewAtTemperature(290)).Pressure;
+        var fluid = Fluids.Get(designation);
+        var p = 0.5 * Fluids.Value(fluid.DewAtTemperature(290)).Pressure;
         FluidState s = Fluids.Value(fluid.At(300, p, Phase.Vapor)), warm = Fluids.Value(fluid.At(300.01, p, Phase.Vapor)), cold = Fluids.Value(fluid.At(299.99, p, Phase.Vapor));
         Assert.Equal((warm.Enthalpy - cold.Enthalpy) / 0.02, s.IsobaricHeatCapacity!.Value, 1e-5 * s.IsobaricHeatCapacity.Value);
         Assert.Equal((warm.Entropy - cold.Entropy) / 0.02 * 300, s.IsobaricHeatCapacity.Value, 1e-5 * s.IsobaricHeatCapacity.Value);
@@ -119,9 +120,9 @@ public sealed class StateTests
     [Fact]
     public void Above_the_critical_temperature_there_is_one_fluid()
     {
-        FluidState s = Fluids.Value(Fluids.Get("R-744").At(320, 9e6, Phase.Vapor));
+        var s = Fluids.Value(Fluids.Get("R-744").At(320, 9e6, Phase.Vapor));
         Assert.Equal(Phase.Supercritical, s.Phase);
-        FluidState back = Fluids.Value(Fluids.Get("R-744").AtPressureEnthalpy(9e6, s.Enthalpy));
+        var back = Fluids.Value(Fluids.Get("R-744").AtPressureEnthalpy(9e6, s.Enthalpy));
         Assert.Equal(320, back.Temperature, 1e-6);
         Assert.Equal(s.Density, Fluids.Value(Fluids.Get("R-744").At(320, 9e6, Phase.Liquid)).Density);
     }
@@ -129,7 +130,7 @@ public sealed class StateTests
     [Fact]
     public void A_state_that_does_not_exist_has_a_reason()
     {
-        Refrigerant fluid = Fluids.Get("R-134a");
+        var fluid = Fluids.Get("R-134a");
         Assert.Contains("no vapour", fluid.At(280, 2e6, Phase.Vapor).Reason!, StringComparison.Ordinal);
         Assert.Contains("outside the range", fluid.At(900, 1e5, Phase.Vapor).Reason!, StringComparison.Ordinal);
         Assert.Contains("outside the range", fluid.At(300, -1, Phase.Vapor).Reason!, StringComparison.Ordinal);
@@ -141,7 +142,7 @@ public sealed class StateTests
     [Fact]
     public void Threads_do_not_disturb_one_another()
     {
-        Refrigerant fluid = Fluids.Get("R-448A");
+        var fluid = Fluids.Get("R-448A");
         double[] expected = [.. Enumerable.Range(0, 64).Select(i => Fluids.Value(fluid.DewAtTemperature(250 + i)).Pressure)];
         Parallel.For(0, 64 * 20, i => Assert.Equal(expected[i % 64], fluid.DewAtTemperature(250 + i % 64).Value.Pressure));
     }

@@ -87,7 +87,7 @@ internal sealed class AirflowCheck : ICheck
         if (equipment.Capacity is not { } capacity || !(capacity.Value.Si > 0) || context.Get<ChargeAnalysis>().IsRefrigeration || context.Limits.Find(LimitIds.AirAirflowMinimum) is not { } limit)
             return null;
         var present = context.Present;
-        var per = flow / WrittenFigure.Of(context, "capacity", capacity, DisplayKind.Capacity).Value;
+        var per = flow / Written.Rating(context, "capacity", capacity, DisplayKind.Capacity).Value;
         var finding = Begin(context, route, "for its capacity").Use("capacity", capacity)
             .Step("V̇/Q", "airflow for each capacity", "V̇ / Q_rated", $"{present.Text(flow.Value, DisplayKind.AirFlow)} / {capacity.Text}", present.Text(per, DisplayKind.FlowPerCapacity), "definition");
         if (context.Limits.Find(LimitIds.AirAirflowNominal) is { Target: not null } nominal)

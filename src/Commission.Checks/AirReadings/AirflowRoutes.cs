@@ -6,8 +6,8 @@ using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
+using Commission.Measurement.Interpolation;
 using Commission.Measurement.Quantities;
-using Commission.Measurement.Regression;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
 using Commission.Records.Findings;
@@ -130,7 +130,7 @@ internal sealed class AirflowRoutes : IAnalysis<AirflowRoutes>
         void Name<T>(string name, Given<T>? given)
         {
             if (given is not null)
-                uses.Add(new ReadingUse(name, given.Text, given.At, null));
+                uses.Add(given.Use(name));
         }
 
         Name("fan table: setting", table.Setting);
@@ -190,7 +190,7 @@ internal sealed class AirflowRoutes : IAnalysis<AirflowRoutes>
         string heatText;
         if (heat.Output is { } output)
         {
-            readings.Add(WrittenFigure.Of(context, "heat output", output, DisplayKind.Capacity));
+            readings.Add(Written.Rating(context, "heat output", output, DisplayKind.Capacity));
             (watts, heatText) = (readings[^1].Value, output.Text);
         }
         else if (heat.Input is { } input)
@@ -251,7 +251,7 @@ internal sealed class AirflowRoutes : IAnalysis<AirflowRoutes>
     {
         const string Words = "by a traverse of the duct";
         var present = context.Present;
-        var area = WrittenFigure.Of(context, "duct area", traverse.Area, DisplayKind.Area);
+        var area = Written.Reading(context, "duct area", traverse.Area, DisplayKind.Area);
         if (traverse.Velocities.IsEmpty)
             return None(AirflowMethod.Traverse, Words, "the velocities are not written", "Write the velocities of the traverse, one for each point.");
         var velocities = traverse.Velocities.Select((v, i) => context.Readings.Plain(

@@ -174,7 +174,7 @@ internal sealed class StaticReading : IAnalysis<StaticReading>
     private void Use<T>(string name, Given<T>? given)
     {
         if (given is not null)
-            uses.Add(new ReadingUse(name, given.Text, given.At, null));
+            uses.Add(given.Use(name));
     }
 
     private Uncertain? None(string why, string todo)

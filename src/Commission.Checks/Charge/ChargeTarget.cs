@@ -91,9 +91,9 @@ internal sealed record ChargeTarget
     // The chart's own tolerance, else the one in force.
     private static Limit? ChartTolerance(MakerChart chart, Limit? usual)
     {
-        if (usual is null || chart.Tolerance is not { } given || QuantityParser.Parse(given.Text, Dimension.TemperatureDifference) is not { Ok: true, Value: var parsed })
+        if (usual is null || chart.Tolerance is not { Value.Dimension: Dimension.TemperatureDifference, Number: { } number } given)
             return usual;
-        var half = new LimitFigure(parsed.Si, parsed.Canonical, parsed.Unit, parsed.Decimals);
+        var half = new LimitFigure(number.Si, given.Text, number.Unit, number.Decimals);
         return usual with
         {
             Tier = LimitTier.Maker,

@@ -272,7 +272,7 @@ internal sealed record AirflowShown
             Words = $"the airflow of {present.Text(per.Value, DisplayKind.FlowPerCapacity)} is low",
             Reservation = route.Reservation,
             Readings = route.Readings,
-            Uses = [.. route.Uses, new ReadingUse("capacity", capacity.Text, capacity.At, null)],
+            Uses = [.. route.Uses, capacity.Use("capacity")],
             Steps =
             [
                 .. route.Steps,

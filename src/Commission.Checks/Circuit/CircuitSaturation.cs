@@ -3,6 +3,7 @@ using System.Globalization;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Fluids;
+using Commission.Fluids.Saturation;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;

@@ -63,7 +63,7 @@ internal sealed class SectionVolume
         var half = volume.Stated is { } u ? u.HalfWidthSi / u.CoverageFactor * Math.Sqrt(3) : context.Assume(LimitIds.AssumptionVolumeLines) * volume.Value.Si;
         var cause = context.Causes.Enter(RootCause.FromHalfWidth("circuit volume", volume.Stated is null ? "as written; its uncertainty is common practice, no source" : "as written", half), DisplayKind.Volume);
         return new SectionVolume(
-            context.Scope.Reading(volume.Value.Si, 1.0 * cause), null, "as written", [Use("circuit volume", volume), .. SectionUse(section)],
+            context.Scope.Reading(volume.Value.Si, 1.0 * cause), null, "as written", [volume.Use("circuit volume"), .. SectionUse(section)],
             [new TraceStep("V", "volume of the circuit", "as written", volume.Text, context.Present.Text(volume.Value.Si, DisplayKind.Volume), "")], false);
     }
 
@@ -78,8 +78,8 @@ internal sealed class SectionVolume
             if ((tube.Wall is { } wall ? tube.Od.Value.Si - (2 * wall.Value.Si) : AcrTube.Bore(tube.Od.Value)?.Si) is not { } bore || bore <= 0)
                 return Unknown($"the wall of the {name}, {tube.Od.Text}, is not written and this is no size of refrigeration tube");
             lines += Math.PI / 4 * bore * bore * tube.Length.Value.Si;
-            sizes.Add(Use($"{name}: diameter", tube.Od));
-            sizes.Add(Use($"{name}: length", tube.Length));
+            sizes.Add(tube.Od.Use($"{name}: diameter"));
+            sizes.Add(tube.Length.Use($"{name}: length"));
         }
 
         uses.AddRange(sizes);
@@ -112,9 +112,7 @@ internal sealed class SectionVolume
             yield return ($"vapor line{to}", vapor);
     }
 
-    private static IEnumerable<ReadingUse> SectionUse(Given<CircuitSection>? section) => section is null ? [] : [Use("section", section)];
-
-    private static ReadingUse Use<T>(string name, Given<T> given) => new(name, given.Text, given.At, null);
+    private static IEnumerable<ReadingUse> SectionUse(Given<CircuitSection>? section) => section is null ? [] : [section.Use("section")];
 }
 
 /// <summary>What was inside a test or a vacuum, judged from the section and the valves that this kind of system has.</summary>

@@ -30,6 +30,63 @@ internal sealed record MassNumber(Uncertain Value, ImmutableArray<CorrectedReadi
     }
 }
 
+/// <summary>One mass that went over a scale or was written down.</summary>
+/// <param name="Value">kg, positive.</param>
+/// <param name="Text">How it stands in a sum.</param>
+/// <param name="Readings">Readings it rests on.</param>
+/// <param name="Steps">How it came about.</param>
+internal sealed record MassPart(Uncertain Value, string Text, ImmutableArray<CorrectedReading> Readings, ImmutableArray<TraceStep> Steps)
+{
+    /// <summary>What left a cylinder that stood on the scale.</summary>
+    /// <param name="context">The job and everything derived from it.</param>
+    /// <param name="weighing">The cylinder before and after.</param>
+    /// <param name="cylinder">Which cylinder; empty when there is one.</param>
+    /// <param name="with">The scale the phase names.</param>
+    public static MassPart Weighed(CheckContext context, ScaleReading weighing, string cylinder, ImmutableArray<Given<string>> with)
+    {
+        var suffix = cylinder.Length == 0 ? "" : $", {cylinder}";
+        var before = context.Readings.Plain($"scale before{suffix}", ReadingName.Charge, weighing.Before, DisplayKind.Mass, with);
+        var after = context.Readings.Plain($"scale after{suffix}", ReadingName.Charge, weighing.After, DisplayKind.Mass, with);
+        var net = before.Value - after.Value + context.Get<ScaleLinearity>().Of(weighing, with);
+        var step = new TraceStep(
+            "m", $"out of the cylinder{suffix}", "before − after; the zero of the scale cancels, its accuracy counts once for the difference",
+            $"{weighing.Before.Text} − {weighing.After.Text}", context.Present.Text(net, DisplayKind.Mass), "definition");
+        return new MassPart(net, context.Present.Text(net.Value, DisplayKind.Mass), [before, after], [step]);
+    }
+
+    /// <summary>A mass as written.</summary>
+    /// <param name="context">The job and everything derived from it.</param>
+    /// <param name="name">What it is.</param>
+    /// <param name="given">The mass.</param>
+    /// <param name="with">The scale the phase names.</param>
+    public static MassPart AsWritten(CheckContext context, string name, Given<Mass> given, ImmutableArray<Given<string>> with)
+    {
+        var reading = context.Readings.Plain(name, ReadingName.Charge, given, DisplayKind.Mass, with);
+        return new MassPart(reading.Value, given.Text, [reading], []);
+    }
+
+    // The accuracy of a scale bounds its slope and linearity too, which a difference does not take out: the whole bound counts once, and is one
+    // cause for all that went over that scale.
+    private sealed class ScaleLinearity : IAnalysis<ScaleLinearity>
+    {
+        private readonly CheckContext _context;
+        private readonly Dictionary<string, RootCause> _causes = new(StringComparer.Ordinal);
+
+        private ScaleLinearity(CheckContext context) => _context = context;
+
+        public static ScaleLinearity Create(CheckContext context) => new(context);
+
+        public Uncertain Of(ScaleReading weighing, ImmutableArray<Given<string>> with)
+        {
+            if (weighing.Before.Stated is not null || _context.Get<InstrumentKit>().For(ReadingName.Charge, with) is not { } scale || scale.HalfWidth(weighing.Before.Value.Si) is not { } half)
+                return Uncertain.Exact(0);
+            if (!_causes.TryGetValue(scale.Id, out var cause))
+                _causes[scale.Id] = cause = _context.Causes.Enter(RootCause.FromHalfWidth($"{scale.Id}: slope and linearity", "the whole accuracy of the scale, for a difference", half), DisplayKind.Mass);
+            return _context.Scope.Reading(0, 1.0 * cause);
+        }
+    }
+}
+
 /// <summary>Adds up what went through scales and hoses.</summary>
 internal sealed class MassSum
 {
@@ -39,7 +96,6 @@ internal sealed class MassSum
     private readonly ImmutableArray<CorrectedReading>.Builder readings = ImmutableArray.CreateBuilder<CorrectedReading>();
     private readonly ImmutableArray<ReadingUse>.Builder uses = ImmutableArray.CreateBuilder<ReadingUse>();
     private readonly ImmutableArray<TraceStep>.Builder steps = ImmutableArray.CreateBuilder<TraceStep>();
-    private readonly Dictionary<string, RootCause> scaleCauses = new(StringComparer.Ordinal);
 
     /// <summary>An empty sum.</summary>
     /// <param name="context">The job and everything derived from it.</param>
@@ -48,34 +104,14 @@ internal sealed class MassSum
     /// <summary>Whether nothing was added yet.</summary>
     public bool IsEmpty => terms.Count == 0;
 
-    /// <summary>What left a cylinder that stood on the scale.</summary>
-    /// <param name="weighing">The cylinder before and after.</param>
-    /// <param name="cylinder">Which cylinder; empty when there is one.</param>
-    /// <param name="with">The scale the phase names.</param>
-    public void Weighing(ScaleReading weighing, string cylinder, ImmutableArray<Given<string>> with)
-    {
-        var suffix = cylinder.Length == 0 ? "" : $", {cylinder}";
-        var before = context.Readings.Plain($"scale before{suffix}", ReadingName.Charge, weighing.Before, DisplayKind.Mass, with);
-        var after = context.Readings.Plain($"scale after{suffix}", ReadingName.Charge, weighing.After, DisplayKind.Mass, with);
-        var net = before.Value - after.Value + Linearity(weighing, with);
-        readings.Add(before);
-        readings.Add(after);
-        steps.Add(new TraceStep(
-            "m", $"out of the cylinder{suffix}", "before − after; the zero of the scale cancels, its accuracy counts once for the difference",
-            $"{weighing.Before.Text} − {weighing.After.Text}", context.Present.Text(net, DisplayKind.Mass), "definition"));
-        Take(net, context.Present.Text(net.Value, DisplayKind.Mass));
-    }
-
-    /// <summary>A mass as written.</summary>
-    /// <param name="name">What it is.</param>
-    /// <param name="given">The mass.</param>
+    /// <summary>Adds a part.</summary>
+    /// <param name="part">The part.</param>
     /// <param name="sign">Plus one for what went in, minus one for what came out.</param>
-    /// <param name="with">The scale the phase names.</param>
-    public void Add(string name, Given<Mass> given, int sign, ImmutableArray<Given<string>> with)
+    public void Add(MassPart part, int sign)
     {
-        var reading = context.Readings.Plain(name, ReadingName.Charge, given, DisplayKind.Mass, with);
-        readings.Add(reading);
-        Take(sign * reading.Value, sign > 0 ? given.Text : $"−{given.Text}");
+        readings.AddRange(part.Readings);
+        steps.AddRange(part.Steps);
+        Take(sign > 0 ? part.Value : -1 * part.Value, sign > 0 ? part.Text : $"−{part.Text}");
     }
 
     /// <summary>What stayed in the hoses.</summary>
@@ -84,13 +120,13 @@ internal sealed class MassSum
     public void Hoses(Given<Mass>? left, Given<int>? hoses)
     {
         if (hoses is not null)
-            uses.Add(new ReadingUse("hoses", hoses.Text, hoses.At, null));
+            uses.Add(hoses.Use("hoses"));
         var count = Math.Max(hoses?.Value ?? 1, left is null ? 0 : 1);
         var causes = new List<RootTerm>();
         if (left?.Stated is { } stated)
         {
             causes.Add(context.Causes.Enter(
-                RootCause.FromExpanded("left in hoses: as stated", string.Create(CultureInfo.InvariantCulture, $"written with the mass, k = {stated.CoverageFactor:0.##}"), stated.HalfWidthSi, stated.CoverageFactor), DisplayKind.Mass));
+                Written.AsStated("left in hoses", stated, "mass"), DisplayKind.Mass));
         }
         else
         {
@@ -102,7 +138,7 @@ internal sealed class MassSum
         }
 
         if (left is not null)
-            uses.Add(new ReadingUse("left in hoses", left.Text, left.At, null));
+            uses.Add(left.Use("left in hoses"));
         Take(-1 * context.Scope.Reading(left?.Value.Si ?? 0, [.. causes]), left is null ? "0 (left in hoses: not written)" : $"−{left.Text} (left in hoses)");
     }
 
@@ -120,15 +156,5 @@ internal sealed class MassSum
     {
         terms.Add(term);
         words.Add(text);
-    }
-
-    // The accuracy of a scale bounds its slope and linearity too, which a difference does not take out: the whole bound counts once.
-    private Uncertain Linearity(ScaleReading weighing, ImmutableArray<Given<string>> with)
-    {
-        if (weighing.Before.Stated is not null || context.Get<InstrumentKit>().For(ReadingName.Charge, with) is not { } scale || scale.HalfWidth(weighing.Before.Value.Si) is not { } half)
-            return Uncertain.Exact(0);
-        if (!scaleCauses.TryGetValue(scale.Id, out var cause))
-            scaleCauses[scale.Id] = cause = context.Causes.Enter(RootCause.FromHalfWidth($"{scale.Id}: slope and linearity", "the whole accuracy of the scale, for a difference", half), DisplayKind.Mass);
-        return context.Scope.Reading(0, 1.0 * cause);
     }
 }

@@ -73,7 +73,7 @@ internal sealed record RequiredCharge
 
     private static Uncertain? Lines(CheckContext context, LineAdjustment adjustment, ImmutableArray<ReadingUse>.Builder uses, ImmutableArray<TraceStep>.Builder steps)
     {
-        uses.Add(Use("line adjustment", adjustment.Figure));
+        uses.Add(adjustment.Figure.Use("line adjustment"));
         var perMetre = adjustment.Figure.Value.Si;
         Uncertain length;
         Uncertain covered;
@@ -93,7 +93,7 @@ internal sealed record RequiredCharge
             var allowances = runs.Where(r => r.CoveredByFactoryCharge is not null).ToList();
             covered = Uncertain.Exact(allowances.Sum(r => r.CoveredByFactoryCharge!.Value.Si));
             foreach (var run in allowances)
-                uses.Add(Use(Named("covered by factory charge", run), run.CoveredByFactoryCharge!));
+                uses.Add(run.CoveredByFactoryCharge!.Use(Named("covered by factory charge", run)));
             text = $"({string.Join(" + ", runs.Select(r => r.Liquid!.Length.Text))} − {string.Join(" − ", allowances.Select(r => r.CoveredByFactoryCharge!.Text))})";
         }
 
@@ -108,14 +108,14 @@ internal sealed record RequiredCharge
         var name = extra.What?.Value ?? (extra.Line is { } line ? $"{line.Text} line" : "extra");
         if (extra.Mass is { } mass)
         {
-            uses.Add(Use(name, mass));
+            uses.Add(mass.Use(name));
             steps.Add(new TraceStep("m_extra", name, "as the maker gives it", mass.Text, mass.Text, extra.From?.Value ?? ""));
             return Uncertain.Exact(mass.Value.Si);
         }
 
         if (extra is not { Figure: { } figure, Length: { } length })
             return null;
-        uses.Add(Use($"{name}: figure", figure));
+        uses.Add(figure.Use($"{name}: figure"));
         var value = figure.Value.Si * Measured(context, $"{name}: length", length, uses);
         steps.Add(new TraceStep("m_extra", name, "figure × length", $"{figure.Text} × {length.Text}", context.Present.Text(value, DisplayKind.Mass), extra.From?.Value ?? ""));
         return value;
@@ -131,9 +131,9 @@ internal sealed record RequiredCharge
             return "neither the lines nor the maker's figure for longer lines are written";
         foreach (var run in runs)
         {
-            uses.Add(Use(Named("liquid line", run), run.Liquid!.Length));
+            uses.Add(run.Liquid!.Length.Use(Named("liquid line", run)));
             if (run.CoveredByFactoryCharge is { } covered)
-                uses.Add(Use(Named("covered by factory charge", run), covered));
+                uses.Add(covered.Use(Named("covered by factory charge", run)));
         }
 
         var length = runs.Sum(r => r.Liquid!.Length.Value.Si);
@@ -143,14 +143,9 @@ internal sealed record RequiredCharge
 
     private static Uncertain Measured(CheckContext context, string name, Given<Length> given, ImmutableArray<ReadingUse>.Builder uses)
     {
-        uses.Add(Use(name, given));
-        RootCause? cause = given.Stated is { } stated
-            ? RootCause.FromExpanded($"{name}: as stated", string.Create(CultureInfo.InvariantCulture, $"written with the length, k = {stated.CoverageFactor:0.##}"), stated.HalfWidthSi, stated.CoverageFactor)
-            : given.Step is { } step and > 0 ? RootCause.FromResolution($"{name}: last digit", "smallest step of the length as written", step) : null;
-        return cause is null ? Uncertain.Exact(given.Value.Si) : context.Scope.Reading(given.Value.Si, 1.0 * context.Causes.Enter(cause, DisplayKind.Length));
+        uses.Add(given.Use(name));
+        return Written.Value(context, name, given, DisplayKind.Length);
     }
 
     private static string Named(string what, PipingRun run) => run.To is { } to ? $"{what} to {to.Value}" : what;
-
-    private static ReadingUse Use<T>(string name, Given<T> given) => new(name, given.Text, given.At, null);
 }

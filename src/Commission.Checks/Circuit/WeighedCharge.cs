@@ -52,33 +52,12 @@ internal sealed class WeighedCharge : IAnalysis<WeighedCharge>
     private MassNumber? MakePut(Charging job)
     {
         var parts = new MassSum(context);
-        foreach (var (weighing, index) in job.Scale.Select((w, i) => (w, i)))
-            parts.Weighing(weighing, job.Scale.Length == 1 ? "" : weighing.Cylinder?.Value ?? string.Create(CultureInfo.InvariantCulture, $"cylinder {index + 1}"), job.With);
-        if (job.Scale.IsEmpty)
-        {
-            if (job.Added is { } added)
-                parts.Add("refrigerant added", added, 1, job.With);
-            else
-                AddEvents(job, parts, e => e.Added, "refrigerant added", 1);
-        }
-
-        if (job.Removed is { } removed)
-            parts.Add("refrigerant removed", removed, -1, job.With);
-        else if (job.Scale.IsEmpty)
-            AddEvents(job, parts, e => e.Removed, "refrigerant removed", -1);
+        foreach (var movement in context.Get<RefrigerantLedger>().Charging.OrderByDescending(m => m.Sign))
+            parts.Add(movement.Part, movement.Sign);
         if (parts.IsEmpty)
             return null;
         parts.Hoses(job.LeftInHoses, job.Hoses);
         return parts.Sum("m_put", "refrigerant put into the circuit");
-    }
-
-    private static void AddEvents(Charging job, MassSum parts, Func<ChargeEvent, Given<Mass>?> mass, string name, int sign)
-    {
-        foreach (var change in job.Events)
-        {
-            if (mass(change) is { } given)
-                parts.Add($"{name} at {change.At.Text}", given, sign, job.With);
-        }
     }
 
     private (MassNumber? Total, string? WhyNot) MakeTotal()
@@ -90,7 +69,7 @@ internal sealed class WeighedCharge : IAnalysis<WeighedCharge>
         if (arrived.Value == ArrivalCharge.Unknown)
             return (null, "nobody knows what the unit held when it arrived");
         if (SawWholeCharge)
-            return Put is { } all ? (all with { Uses = [.. all.Uses, Use("unit arrived", arrived)] }, null) : (null, "no scale reading and no mass added is written");
+            return Put is { } all ? (all with { Uses = [.. all.Uses, arrived.Use("unit arrived")] }, null) : (null, "no scale reading and no mass added is written");
         if (context.Job.Equipment.Nameplate?.FactoryCharge is not { } factory)
             return (null, "the factory charge is not written");
         var part = Uncertain.Exact(factory.Value.Si);
@@ -99,10 +78,8 @@ internal sealed class WeighedCharge : IAnalysis<WeighedCharge>
         var step = new TraceStep(
             "m_total", "total charge", "factory charge + put in",
             $"{factory.Text} + {(Put is null ? "nothing" : present.Text(Put.Value.Value, DisplayKind.Mass))}", present.Text(value, DisplayKind.Mass), "definition");
-        return (new MassNumber(value, Put?.Readings ?? [], [.. Put?.Uses ?? [], Use("factory charge", factory), Use("unit arrived", arrived)], [.. Put?.Steps ?? [], step]), null);
+        return (new MassNumber(value, Put?.Readings ?? [], [.. Put?.Uses ?? [], factory.Use("factory charge"), arrived.Use("unit arrived")], [.. Put?.Steps ?? [], step]), null);
     }
-
-    private static ReadingUse Use<T>(string name, Given<T> given) => new(name, given.Text, given.At, null);
 }
 
 /// <summary>Every movement of refrigerant a job tells of, and what its cylinders say of the same.</summary>
@@ -113,8 +90,15 @@ internal sealed class RefrigerantLedger : IAnalysis<RefrigerantLedger>
     private RefrigerantLedger(CheckContext context)
     {
         this.context = context;
-        Movements = [.. Charged(), .. Recovered()];
+        Charging = [.. Charged()];
+        Movements = [.. Charging.Select(m => m.AsMovement(context)), .. Recovered()];
     }
+
+    /// <summary>
+    /// What went in and was taken off again while charging: the scale speaks before a mass that was written, and a mass for the whole before
+    /// the masses of single events.
+    /// </summary>
+    public ImmutableArray<ChargeMovement> Charging { get; }
 
     /// <summary>The movements: charged, taken off again, recovered.</summary>
     public ImmutableArray<Movement> Movements { get; }
@@ -146,29 +130,31 @@ internal sealed class RefrigerantLedger : IAnalysis<RefrigerantLedger>
         return new MassNumber(value, [first, second], [], [new TraceStep("Δm", $"out of {name}", "before − after", $"{before.Text} − {after.Text}", context.Present.Text(value, DisplayKind.Mass), "definition")]);
     }
 
-    private IEnumerable<Movement> Charged()
+    private IEnumerable<ChargeMovement> Charged()
     {
         if (context.Job.Charging is not { } charging)
             yield break;
         for (var i = 0; i < charging.Scale.Length; i++)
         {
             var weighing = charging.Scale[i];
-            var sum = new MassSum(context);
-            sum.Weighing(weighing, charging.Scale.Length == 1 ? "" : weighing.Cylinder?.Value ?? string.Create(CultureInfo.InvariantCulture, $"cylinder {i + 1}"), charging.With);
-            yield return new Movement("charged", 1, weighing.Cylinder?.Value, sum.Sum("m", "charged"), weighing.Before.Text, weighing.After.Text, weighing.At?.Text ?? "");
+            var cylinder = charging.Scale.Length == 1 ? "" : weighing.Cylinder?.Value ?? string.Create(CultureInfo.InvariantCulture, $"cylinder {i + 1}");
+            yield return new ChargeMovement(1, MassPart.Weighed(context, weighing, cylinder, charging.With), weighing, weighing.At?.Text ?? "");
         }
 
         if (charging.Scale.IsEmpty && charging.Added is { } added)
-            yield return new Movement("charged", 1, null, Written("refrigerant added", added, charging.With));
+            yield return AsWritten(1, "refrigerant added", added, "");
         if (charging.Removed is { } removed)
-            yield return new Movement("taken off", -1, null, Written("refrigerant removed", removed, charging.With));
-        foreach (var change in charging.Events)
+            yield return AsWritten(-1, "refrigerant removed", removed, "");
+        foreach (var change in charging.Scale.IsEmpty ? charging.Events : [])
         {
-            if (change.Added is { } more && charging.Scale.IsEmpty && charging.Added is null)
-                yield return new Movement("charged", 1, null, Written($"refrigerant added at {change.At.Text}", more, charging.With), Time: change.At.Text);
-            if (change.Removed is { } less && charging.Scale.IsEmpty && charging.Removed is null)
-                yield return new Movement("taken off", -1, null, Written($"refrigerant removed at {change.At.Text}", less, charging.With), Time: change.At.Text);
+            if (change.Added is { } more && charging.Added is null)
+                yield return AsWritten(1, $"refrigerant added at {change.At.Text}", more, change.At.Text);
+            if (change.Removed is { } less && charging.Removed is null)
+                yield return AsWritten(-1, $"refrigerant removed at {change.At.Text}", less, change.At.Text);
         }
+
+        ChargeMovement AsWritten(int sign, string name, Given<Mass> given, string time) =>
+            new(sign, MassPart.AsWritten(context, name, given, charging.With), null, time);
     }
 
     private IEnumerable<Movement> Recovered()
@@ -204,6 +190,25 @@ internal sealed class RefrigerantLedger : IAnalysis<RefrigerantLedger>
     {
         var reading = context.Readings.Plain(name, ReadingName.Charge, given, DisplayKind.Mass, with);
         return new MassNumber(reading.Value, [reading], [], []);
+    }
+}
+
+/// <summary>Refrigerant that went in or was taken off again while charging.</summary>
+/// <param name="Sign">Plus one into the circuit, minus one out of it.</param>
+/// <param name="Part">The mass.</param>
+/// <param name="Weighing">The cylinder on the scale; null when the mass was only written.</param>
+/// <param name="Time">When, as written; empty when the job does not say.</param>
+internal sealed record ChargeMovement(int Sign, MassPart Part, ScaleReading? Weighing, string Time)
+{
+    /// <summary>The same as a line of the ledger.</summary>
+    /// <param name="context">The job and everything derived from it.</param>
+    public Movement AsMovement(CheckContext context)
+    {
+        if (Weighing is null)
+            return new Movement(Sign > 0 ? "charged" : "taken off", Sign, null, new MassNumber(Part.Value, Part.Readings, [], []), Time: Time);
+        var sum = new MassSum(context);
+        sum.Add(Part, 1);
+        return new Movement("charged", Sign, Weighing.Cylinder?.Value, sum.Sum("m", "charged"), Weighing.Before.Text, Weighing.After.Text, Time);
     }
 }
 
@@ -269,8 +274,8 @@ internal sealed class CircuitCharge : IAnalysis<CircuitCharge>
     }
 
     private static MassNumber AsWritten(CheckContext context, string name, Given<Mass> given) => new(
-        WrittenNumber.Of(context, name, given, DisplayKind.Mass),
+        Written.Value(context, name, given, DisplayKind.Mass),
         [],
-        [new ReadingUse(name, given.Text, given.At, null)],
+        [given.Use(name)],
         [new TraceStep("m", name, "as written", given.Text, given.Text, "")]);
 }

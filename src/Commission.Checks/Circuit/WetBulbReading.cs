@@ -65,7 +65,7 @@ internal static class WetBulbReading
         if (given.Stated is { } stated)
         {
             terms.Add(context.Causes.Enter(
-                RootCause.FromExpanded($"{name}: as stated", string.Create(CultureInfo.InvariantCulture, $"written with the reading, k = {stated.CoverageFactor:0.##}"), stated.HalfWidthSi, stated.CoverageFactor),
+                Written.AsStated(name, stated),
                 DisplayKind.Percentage));
         }
         else
@@ -85,7 +85,7 @@ internal static class WetBulbReading
             Name = name,
             Value = context.Scope.Reading(given.Value.Si, [.. terms]),
             AfterZero = given.Value.Si,
-            Uses = [new ReadingUse(name, given.Text, given.At, instrument?.Id)],
+            Uses = [given.Use(name, instrument?.Id)],
             Instrument = instrument?.Id,
             AccuracyKnown = known,
         };

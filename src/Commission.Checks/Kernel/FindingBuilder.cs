@@ -71,7 +71,7 @@ public sealed class FindingBuilder
     public FindingBuilder Use<T>(string name, Given<T>? given, string? instrument = null)
     {
         if (given is not null)
-            AddReading(new ReadingUse(name, given.Text, given.At, instrument));
+            AddReading(given.Use(name, instrument));
         return this;
     }
 

@@ -67,7 +67,7 @@ public sealed class ReadingCorrector
                 Name = name,
                 Value = context.Scope.Reading(given.Value.Si, [.. terms]),
                 AfterZero = given.Value.Si,
-                Uses = [new ReadingUse(name, given.Text, given.At, instrument?.Id)],
+                Uses = [given.Use(name, instrument?.Id)],
                 Instrument = instrument?.Id,
                 AccuracyKnown = accuracyKnown,
             };
@@ -88,7 +88,7 @@ public sealed class ReadingCorrector
         var present = context.Present;
         var instrument = context.Get<InstrumentKit>().For(reading, with);
         var uses = ImmutableArray.CreateBuilder<ReadingUse>();
-        uses.Add(new ReadingUse(name, given.Text, given.At, instrument?.Id));
+        uses.Add(given.Use(name, instrument?.Id));
         var steps = ImmutableArray.CreateBuilder<TraceStep>();
         var shown = given.Value.Pascals;
 
@@ -134,7 +134,7 @@ public sealed class ReadingCorrector
         var print = new CorrectionPrinter(si => present.Text(si, DisplayKind.Temperature), si => present.Text(si, DisplayKind.TemperatureDifference, 2));
         var instrument = context.Get<InstrumentKit>().For(reading, with);
         var uses = ImmutableArray.CreateBuilder<ReadingUse>();
-        uses.Add(new ReadingUse(name, given.Text, given.At, instrument?.Id));
+        uses.Add(given.Use(name, instrument?.Id));
         var steps = ImmutableArray.CreateBuilder<TraceStep>();
 
         // An ice point says all there is to say of a thermocouple; another sensor keeps its maker's bound for what lies away from it.
@@ -150,7 +150,7 @@ public sealed class ReadingCorrector
             EnterUnits(value, DisplayKind.TemperatureDifference);
             Explain(name, instrument.Id, corrected, steps, DisplayKind.Temperature);
             var shown = instrument.Described.Checks!.IcePoint!.Adjusted ?? instrument.Described.Checks.IcePoint.Read;
-            uses.Add(new ReadingUse($"{instrument.Id}: ice point", shown.Text, shown.At, instrument.Id));
+            uses.Add(shown.Use($"{instrument.Id}: ice point", instrument.Id));
         }
 
         var afterZero = value.Value;
@@ -162,7 +162,7 @@ public sealed class ReadingCorrector
             Explain(name, instrument.Id, corrected, steps, DisplayKind.Temperature);
             uses.AddRange(ambient.Uses);
             if (instrument.Described.Insulated is { } insulated)
-                uses.Add(new ReadingUse($"{instrument.Id}: insulated", insulated.Text, insulated.At, instrument.Id));
+                uses.Add(insulated.Use($"{instrument.Id}: insulated", instrument.Id));
         }
 
         return Made(name, value, afterZero, uses, steps, instrument, accuracyKnown);
@@ -216,14 +216,14 @@ public sealed class ReadingCorrector
         if (instrument.Described.Checks?.Zero is { } zero)
         {
             var shown = zero.Adjusted ?? zero.Read;
-            uses.Add(new ReadingUse($"{instrument.Id}: reading open to air", shown.Text, shown.At, instrument.Id));
+            uses.Add(shown.Use($"{instrument.Id}: reading open to air", instrument.Id));
         }
 
         if (instrument.Described.Checks?.KnownPressure is { } known)
         {
             var shown = known.Adjusted ?? known.Read;
-            uses.Add(new ReadingUse($"{instrument.Id}: known pressure applied", known.Applied.Text, known.Applied.At, instrument.Id));
-            uses.Add(new ReadingUse($"{instrument.Id}: known pressure read", shown.Text, shown.At, instrument.Id));
+            uses.Add(known.Applied.Use($"{instrument.Id}: known pressure applied", instrument.Id));
+            uses.Add(shown.Use($"{instrument.Id}: known pressure read", instrument.Id));
         }
     }
 
@@ -231,8 +231,7 @@ public sealed class ReadingCorrector
     {
         if (stated is not null)
         {
-            var cause = RootCause.FromExpanded(
-                $"{name}: as stated", string.Create(CultureInfo.InvariantCulture, $"written with the reading, k = {stated.CoverageFactor:0.##}"), stated.HalfWidthSi, stated.CoverageFactor);
+            var cause = Written.AsStated(name, stated);
             return ([1.0 * context.Causes.Enter(cause, kind)], true);
         }
 

@@ -69,7 +69,7 @@ public sealed class SiteAtmosphere : IAnalysis<SiteAtmosphere>
 
             return new SiteAtmosphere(
                 context.Scope.Reading(barometer.Value.Si, [.. terms]),
-                [new ReadingUse("station pressure", barometer.Text, barometer.At, instrument?.Id)],
+                [barometer.Use("station pressure", instrument?.Id)],
                 new TraceStep("p_atm", "atmospheric pressure at the site", "station pressure as read", barometer.Text, present.Text(barometer.Value.Si, DisplayKind.AbsolutePressure), "barometer at the site"),
                 stated: true);
         }
@@ -81,7 +81,7 @@ public sealed class SiteAtmosphere : IAnalysis<SiteAtmosphere>
             DisplayKind.PressureDifference);
         return new SiteAtmosphere(
             context.Scope.Reading(pressure.Si, 1.0 * weather),
-            site.Elevation is { } e ? [new ReadingUse("elevation", e.Text, e.At, null)] : [],
+            site.Elevation is { } e ? [e.Use("elevation")] : [],
             new TraceStep(
                 "p_atm",
                 "atmospheric pressure at the site",

@@ -175,7 +175,7 @@ internal sealed class NitrogenRows
         double Offset(DateTimeOffset? other) => other is { } o && log.Start is { } s ? (o - s).TotalSeconds : 0;
         if (hold.TemperatureSeries is { Data: { } warm } file)
         {
-            uses.Add(new ReadingUse("temperature log", file.File.Text, file.File.At, null));
+            uses.Add(file.File.Use("temperature log"));
             var rows = Enumerable.Range(0, warm.Times.Length).Where(i => double.IsFinite(warm.Values[i])).ToArray();
             return rows.Length == 0 ? null : Line([.. rows.Select(i => warm.Times[i] + Offset(warm.Start))], [.. rows.Select(i => warm.Values[i])]);
         }
@@ -184,7 +184,7 @@ internal sealed class NitrogenRows
         if (read.Count < 2)
             return null;
         foreach (var p in read)
-            uses.AddRange(p.Temperature.Select(t => new ReadingUse($"temperature, {p.At.Text}", t.Text, t.At, null)));
+            uses.AddRange(p.Temperature.Select(t => t.Use($"temperature, {p.At.Text}")));
         return Line(
             [.. read.Select(p => Offset(p.At.Value.Clock))],
             [.. read.Select(p => p.Temperature.Average(t => context.Readings.Temperature($"temperature, {p.At.Text}", ReadingName.PressureTestTemperature, t).Value.Value))]);

@@ -34,8 +34,8 @@ internal sealed class LineNetwork : IAnalysis<LineNetwork>
             // What no run leads to is the outdoor unit, whatever it is called.
             var from = written[i].From?.Value is { } start && ends.Contains(start, StringComparer.Ordinal) ? start : Outdoor;
             var name = written.Length == 1 ? "line" : $"line to {written[i].To?.Value ?? "its end"}";
-            var length = WrittenFigure.Of(context, $"{name}: length", tube.Length, DisplayKind.Length);
-            var rise = (written[i].Liquid?.Rise ?? written[i].Vapor?.Rise) is { } up ? WrittenFigure.Of(context, $"{name}: rise", up, DisplayKind.Length) : null;
+            var length = Written.Reading(context, $"{name}: length", tube.Length, DisplayKind.Length);
+            var rise = (written[i].Liquid?.Rise ?? written[i].Vapor?.Rise) is { } up ? Written.Reading(context, $"{name}: rise", up, DisplayKind.Length) : null;
             uses.AddRange(length.Uses);
             if (rise is not null)
                 uses.AddRange(rise.Uses);
@@ -110,7 +110,7 @@ internal sealed record LineBore(double? Metres, string Source, IReadOnlyList<Rea
         var uses = new List<ReadingUse> { new($"{name}: diameter", tube.Od.Text, tube.Od.At, null) };
         if (tube.Wall is { } wall)
         {
-            uses.Add(new ReadingUse($"{name}: wall", wall.Text, wall.At, null));
+            uses.Add(wall.Use($"{name}: wall"));
             var bore = tube.Od.Value.Si - (2 * wall.Value.Si);
             return new LineBore(bore > 0 ? bore : null, "wall as written", uses);
         }
@@ -185,7 +185,7 @@ internal sealed class CircuitFlow : IAnalysis<CircuitFlow>
     /// <summary>Mass flow at a capacity, kg/s.</summary>
     /// <param name="capacity">The capacity.</param>
     public Uncertain At(Given<Power> capacity) =>
-        WrittenFigure.Of(context, "capacity", capacity, DisplayKind.Capacity).Value * (1.0 + (capacity.Stated is null ? capacityDoubt.Value : Uncertain.Exact(0))) / Cycle!.Capacity;
+        Written.Rating(context, "capacity", capacity, DisplayKind.Capacity).Value * (1.0 + (capacity.Stated is null ? capacityDoubt.Value : Uncertain.Exact(0))) / Cycle!.Capacity;
 
     /// <summary>Names in a finding what the states rest on.</summary>
     /// <param name="finding">The finding.</param>

@@ -52,7 +52,7 @@ internal sealed class LiquidLossCheck : ICheck
         port.NameIn(finding);
         var saturation = context.Get<CircuitSaturation>();
 
-        var rise = tube.Rise is { } written ? WrittenFigure.Of(context, "rise of the liquid line", written, DisplayKind.Length).Value : Uncertain.Exact(0);
+        var rise = tube.Rise is { } written ? Written.Reading(context, "rise of the liquid line", written, DisplayKind.Length).Value : Uncertain.Exact(0);
         var head = Uncertain.Apply(LiquidHead.Loss, flow.Liquid, rise);
         finding.Step(
             "Δp_h", "pressure taken by the rise", LiquidHead.Formula,
@@ -102,7 +102,7 @@ internal sealed class LiquidLossCheck : ICheck
         var present = context.Present;
         finding.Use("capacity", capacity).Add(flow.Steps(capacity, "full capacity"));
         var f = context.Scope.Reading(factor.Si, 1.0 * context.Causes.Enter(RootCause.FromHalfWidth("friction factor", assumed.Source, within), DisplayKind.Number));
-        var length = WrittenFigure.Of(context, "length of the liquid line", tube.Length, DisplayKind.Length).Value + ((tube.Elbows?.Value ?? 0) * context.Assume(LimitIds.AssumptionLineElbow) * d);
+        var length = Written.Reading(context, "length of the liquid line", tube.Length, DisplayKind.Length).Value + ((tube.Elbows?.Value ?? 0) * context.Assume(LimitIds.AssumptionLineElbow) * d);
         var velocity = flow.At(capacity) / (flow.Liquid * (Math.PI / 4 * d * d));
         var friction = f * length * (flow.Liquid * velocity * velocity) / (2 * d);
         finding

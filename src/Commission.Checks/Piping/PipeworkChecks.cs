@@ -168,7 +168,7 @@ internal sealed class SupportsCheck : ICheck
     {
         if (context.Job.PipingChecks?.SupportsEvery is not { } every)
             yield break;
-        var distance = WrittenFigure.Of(context, "distance of supports", every, DisplayKind.Length);
+        var distance = Written.Reading(context, "distance of supports", every, DisplayKind.Length);
         var finding = context.Finding(this).Use(distance);
         var limit = context.Limits.Require(LimitIds.PipingSupports);
         var state = context.State(limit);

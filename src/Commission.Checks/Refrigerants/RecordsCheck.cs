@@ -146,7 +146,7 @@ internal sealed class RecordsCheck : ICheck
 
     private static ReadingUse? Recovered(Job job) => Of("mass recovered", job.Recovery?.Mass) ?? Of("recovery cylinder after", job.Recovery?.Scale?.After) ?? Of("charge recovered", job.AsFound?.ChargeRecovered);
 
-    private static ReadingUse? Of<T>(string name, Given<T>? given) => given is null ? null : new ReadingUse(name, given.Text, given.At, null);
+    private static ReadingUse? Of<T>(string name, Given<T>? given) => given is null ? null : given.Use(name);
 }
 
 /// <summary>Something a regulation wants in the record.</summary>
@@ -229,7 +229,7 @@ internal sealed class LabelCheck : ICheck
         if (label.Factory is { } factory && context.Job.Equipment.Nameplate?.FactoryCharge is { } plate)
         {
             finding.Use("factory charge", plate);
-            var difference = Written(context, "label: factory", factory) - Written(context, "factory charge", plate);
+            var difference = Written.Value(context, "label: factory", factory, DisplayKind.Mass) - Written.Value(context, "factory charge", plate, DisplayKind.Mass);
             Compare(context, finding, "factory charge", factory.Text, plate.Text, difference, wrong);
             compared = $"factory charge {factory.Text}";
         }
@@ -237,19 +237,19 @@ internal sealed class LabelCheck : ICheck
         if (label.Added is { } added && Beyond(context, weighed, label.Factory) is { } put)
         {
             put.UseIn(finding);
-            Compare(context, finding, "charge added", added.Text, context.Present.Text(put.Value, DisplayKind.Mass), Written(context, "label: added", added) - put.Value, wrong);
+            Compare(context, finding, "charge added", added.Text, context.Present.Text(put.Value, DisplayKind.Mass), Written.Value(context, "label: added", added, DisplayKind.Mass) - put.Value, wrong);
             compared = $"{added.Text} added";
         }
 
         if (label.Total is { } total && weighed.Total is { } whole)
         {
             whole.UseIn(finding);
-            Compare(context, finding, "total", total.Text, context.Present.Text(whole.Value, DisplayKind.Mass), Written(context, "label: total", total) - whole.Value, wrong);
+            Compare(context, finding, "total", total.Text, context.Present.Text(whole.Value, DisplayKind.Mass), Written.Value(context, "label: total", total, DisplayKind.Mass) - whole.Value, wrong);
             compared = $"total {total.Text}";
         }
         else if (label is { Total: { } sum, Factory: { } part, Added: { } more })
         {
-            var difference = Written(context, "label: total", sum) - Written(context, "label: factory", part) - Written(context, "label: added", more);
+            var difference = Written.Value(context, "label: total", sum, DisplayKind.Mass) - Written.Value(context, "label: factory", part, DisplayKind.Mass) - Written.Value(context, "label: added", more, DisplayKind.Mass);
             Compare(context, finding, "total on the label", sum.Text, $"{part.Text} + {more.Text}", difference, wrong);
             compared ??= $"total {sum.Text}";
         }
@@ -264,16 +264,16 @@ internal sealed class LabelCheck : ICheck
     {
         if (!weighed.SawWholeCharge || factory is null || weighed.Put is not { } all)
             return weighed.Put;
-        var beyond = all.Value - Written(context, "label: factory", factory);
+        var beyond = all.Value - Written.Value(context, "label: factory", factory, DisplayKind.Mass);
         var step = new TraceStep("m_add", "charge beyond the factory charge", "put in − factory charge", $"{context.Present.Text(all.Value.Value, DisplayKind.Mass)} − {factory.Text}", context.Present.Text(beyond, DisplayKind.Mass), "definition");
         return new MassNumber(beyond, all.Readings, all.Uses, [.. all.Steps, step]);
     }
 
     private static void Equivalent(CheckContext context, FindingBuilder finding, Limit? law, Given<Mass> tonnes, Given<Mass> mass, Given<double> potential, List<string> wrong)
     {
-        var expected = CarbonDioxideEquivalent.Tonnes(1, potential.Value) * 1000 * Written(context, "label: total", mass);
+        var expected = CarbonDioxideEquivalent.Tonnes(1, potential.Value) * 1000 * Written.Value(context, "label: total", mass, DisplayKind.Mass);
         finding.Step("CO2e", "carbon-dioxide equivalent on the label", CarbonDioxideEquivalent.Formula, $"{mass.Text} × {potential.Text}", $"{Tonnes(expected.Value)}, label {tonnes.Text}", law?.Source ?? "");
-        var difference = Written(context, "label: t CO2e", tonnes) - expected;
+        var difference = Written.Value(context, "label: t CO2e", tonnes, DisplayKind.Mass) - expected;
         if (Math.Abs(difference.Value) > Math.Max(difference.Expanded, 0.005 * expected.Value))
             wrong.Add($"{tonnes.Text} CO2e, its own total and GWP make {Tonnes(expected.Value)}");
     }
@@ -287,7 +287,6 @@ internal sealed class LabelCheck : ICheck
             wrong.Add($"{what} {labelled} on the label, {weighed} by weight");
     }
 
-    private static Uncertain Written(CheckContext context, string name, Given<Mass> given) => WrittenNumber.Of(context, name, given, DisplayKind.Mass);
 
     private static string Tonnes(double kilograms) => string.Create(CultureInfo.InvariantCulture, $"{kilograms / 1000:0.00} t");
 }

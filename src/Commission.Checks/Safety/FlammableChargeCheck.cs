@@ -80,7 +80,7 @@ internal sealed class FlammableChargeCheck : ICheck
         }
 
         finding.Step("m_rel", "charge that can leak with the shut-off valves closed", "the maker's figure", part.Text, part.Text);
-        return WrittenNumber.Of(context, "releasable charge", part, DisplayKind.Mass);
+        return Written.Value(context, "releasable charge", part, DisplayKind.Mass);
     }
 
     private Finding ByMaker(CheckContext context, FindingBuilder finding, Limit makers, LimitFigure least, ImmutableArray<RoomCase> rooms)

@@ -61,7 +61,7 @@ internal sealed record RoomCase
         void Use<T>(string what, Given<T>? given)
         {
             if (given is not null)
-                uses.Add(new ReadingUse($"{name}: {what}", given.Text, given.At, null));
+                uses.Add(given.Use($"{name}: {what}"));
         }
 
         Use("area", room.Area);
@@ -74,8 +74,8 @@ internal sealed record RoomCase
         foreach (var served in room.DuctedAreas)
             Use("area served by ducts", served);
         var (area, areaText) = room.DuctedAreas.IsEmpty
-            ? (WrittenNumber.Of(context, $"{name}: area", room.Area, DisplayKind.Area), room.Area.Text)
-            : (room.DuctedAreas.Select(a => WrittenNumber.Of(context, $"{name}: area served by ducts", a, DisplayKind.Area)).Aggregate((a, b) => a + b), string.Join(" + ", room.DuctedAreas.Select(a => a.Text)));
+            ? (Written.Value(context, $"{name}: area", room.Area, DisplayKind.Area), room.Area.Text)
+            : (room.DuctedAreas.Select(a => Written.Value(context, $"{name}: area served by ducts", a, DisplayKind.Area)).Aggregate((a, b) => a + b), string.Join(" + ", room.DuctedAreas.Select(a => a.Text)));
         var (height, heightText) = Height(context, name, room);
         var (volume, volumeText) = Space(context, name, room, area, areaText);
         return new RoomCase
@@ -97,7 +97,7 @@ internal sealed record RoomCase
     {
         if (room.ReleaseHeight is { } written)
         {
-            var height = WrittenNumber.Of(context, $"{name}: release height", written, DisplayKind.Length);
+            var height = Written.Value(context, $"{name}: release height", written, DisplayKind.Length);
             return height.Value >= FlammableCharge.LowestReleaseHeight
                 ? (height, written.Text)
                 : (Uncertain.Exact(FlammableCharge.LowestReleaseHeight), $"{context.Present.Text(FlammableCharge.LowestReleaseHeight, DisplayKind.Length)}, the lowest that counts");
@@ -111,9 +111,9 @@ internal sealed record RoomCase
     private static (Uncertain? Volume, string Text) Space(CheckContext context, string name, Room room, Uncertain area, string areaText)
     {
         if (room.Volume is { } volume && room.DuctedAreas.IsEmpty)
-            return (WrittenNumber.Of(context, $"{name}: volume", volume, DisplayKind.Volume), volume.Text);
+            return (Written.Value(context, $"{name}: volume", volume, DisplayKind.Volume), volume.Text);
         return room.CeilingHeight is { } ceiling
-            ? (area * WrittenNumber.Of(context, $"{name}: ceiling height", ceiling, DisplayKind.Length), $"({areaText}) × {ceiling.Text}")
+            ? (area * Written.Value(context, $"{name}: ceiling height", ceiling, DisplayKind.Length), $"({areaText}) × {ceiling.Text}")
             : (null, "");
     }
 

@@ -93,7 +93,7 @@ internal sealed class VacuumRows
         if (Log is null)
         {
             var level = levels[Series.SourceRows[row]];
-            return new ReadingUse(Name(row), level.Pressure.Text, level.Pressure.At, Gauge.Id);
+            return level.Pressure.Use(Name(row), Gauge.Id);
         }
 
         var text = Series.OverRange[row] ? "over range" : context.Present.Text(Series.Pressures[row], DisplayKind.Vacuum);

@@ -3,7 +3,9 @@ using System.Globalization;
 using System.Text;
 using Commission.Cli.Console;
 using Commission.Documents;
-using Commission.Documents.Html;
+using Commission.Documents.Archive;
+using Commission.Documents.Plots;
+using Commission.Documents.Templates;
 using Commission.Jobs;
 using Commission.Records.Json;
 using Commission.Source;
@@ -82,18 +84,22 @@ internal static class RenderCommand
         var problems = new ProblemList();
         byte[]? pdf = null;
         string? html = null;
-        if (formats.Contains("pdf", StringComparer.Ordinal) || formats.Contains("html", StringComparer.Ordinal))
+        var wantsHtml = formats.Contains("html", StringComparer.Ordinal);
+        if (formats.Contains("pdf", StringComparer.Ordinal) || wantsHtml)
         {
-            if (DocumentRenderer.ToMarkup(record, templates, problems) is not { } markup)
+            // Figures and markup need nothing of each other: the figures are drawn while the templates are rendered.
+            var figures = new FigureShelf(record);
+            _ = Task.Run(() => figures.Draw(narrow: wantsHtml));
+            if (DocumentRenderer.ToMarkup(json, figures, templates, problems) is not { } markup)
             {
                 streams.Error.Write(ProblemRenderer.Render(problems, file => templates.TextOf(file) is { } text ? SourceText.Decode(file, Encoding.UTF8.GetBytes(text), new ProblemList()) : null));
                 return ExitCode.WrongInput;
             }
 
             // The two kinds of pages need nothing of each other.
-            var page = formats.Contains("html", StringComparer.Ordinal) ? Task.Run(() => HtmlPage.Write(markup, record)) : null;
+            var page = wantsHtml ? Task.Run(() => DocumentRenderer.ToHtml(record, markup, figures)) : null;
             if (formats.Contains("pdf", StringComparer.Ordinal))
-                pdf = DocumentRenderer.ToPdf(record, markup, Attachments(job, name, json)).Bytes;
+                pdf = DocumentRenderer.ToPdf(record, markup, figures, Attachments(job, name, json)).Bytes;
             html = page?.GetAwaiter().GetResult();
         }
 

@@ -1,4 +1,4 @@
-using Commission.Documents;
+using Commission.Documents.Templates;
 
 namespace Commission.Cli.Console;
 

@@ -13,7 +13,6 @@ internal static class XmpPacket
     {
         var moment = facts.Moment.ToUniversalTime().ToString("yyyy-MM-dd'T'HH:mm:ss'Z'", CultureInfo.InvariantCulture);
         var uuid = new Guid(identifier, bigEndian: true).ToString("D", CultureInfo.InvariantCulture);
-        var creator = facts.Author.Length == 0 ? "" : $"<dc:creator><rdf:Seq><rdf:li>{Xml(facts.Author)}</rdf:li></rdf:Seq></dc:creator>\n";
         return Encoding.UTF8.GetBytes(
             $"""
             <?xpacket begin="{'\uFEFF'}" id="W5M0MpCehiHzreSzNTczkc9d"?>
@@ -25,7 +24,7 @@ internal static class XmpPacket
             <dc:format>application/pdf</dc:format>
             <dc:title><rdf:Alt><rdf:li xml:lang="x-default">{Xml(facts.Title)}</rdf:li></rdf:Alt></dc:title>
             <dc:description><rdf:Alt><rdf:li xml:lang="x-default">{Xml(facts.Subject)}</rdf:li></rdf:Alt></dc:description>
-            {creator}<dc:language><rdf:Bag><rdf:li>{Xml(facts.Language)}</rdf:li></rdf:Bag></dc:language>
+            <dc:language><rdf:Bag><rdf:li>{Xml(facts.Language)}</rdf:li></rdf:Bag></dc:language>
             <xmp:CreatorTool>{Xml(facts.Program)}</xmp:CreatorTool>
             <xmp:CreateDate>{moment}</xmp:CreateDate>
             <xmp:ModifyDate>{moment}</xmp:ModifyDate>

@@ -1,13 +1,12 @@
-using System.Collections.Frozen;
 using System.Globalization;
 using System.Xml.Linq;
 using Commission.Documents.Markup;
-using Commission.Records.Series;
+using Commission.Documents.Plots;
 
 namespace Commission.Documents.Html;
 
 /// <summary>Turns the elements of the markup into HTML. The markup was checked: unknown elements do not come here.</summary>
-internal sealed class HtmlBody(FrozenDictionary<string, FigureData> figures, Contents contents)
+internal sealed class HtmlBody(FigureShelf figures, HtmlContents contents)
 {
     private readonly HtmlText _page = new(64_000);
     private readonly Stack<(int Asked, int Level)> _headings = new();
@@ -23,7 +22,6 @@ internal sealed class HtmlBody(FrozenDictionary<string, FigureData> figures, Con
     }
 
     /// <summary>Writes what an element holds.</summary>
-    /// <param name="element">The element.</param>
     internal void Inside(XElement element)
     {
         foreach (var node in element.Nodes())
@@ -52,8 +50,7 @@ internal sealed class HtmlBody(FrozenDictionary<string, FigureData> figures, Con
                 new HtmlTable(_page, this).Write(element);
                 break;
             case "figure":
-                if (figures.TryGetValue(element.Attribute("data-plot")?.Value ?? "", out var data))
-                    HtmlFigure.Write(_page, data, ++_figures, element, this);
+                HtmlFigure.Write(_page, figures, ++_figures, element, this);
                 break;
             case "qr":
                 HtmlQr.Write(_page, element);

@@ -1,8 +1,8 @@
 using System.Globalization;
 using System.Text;
 using System.Xml.Linq;
+using Commission.Documents.Pictures;
 using Commission.Documents.Plots;
-using Commission.Records.Series;
 
 namespace Commission.Documents.Html;
 
@@ -14,15 +14,16 @@ internal static class HtmlFigure
 {
     /// <summary>Writes a figure.</summary>
     /// <param name="page">The page.</param>
-    /// <param name="data">The figure of the record.</param>
+    /// <param name="figures">The figures of the record.</param>
     /// <param name="number">Its number on the page, from 1.</param>
     /// <param name="element">The markup's <c>figure</c>.</param>
     /// <param name="body">Writes a caption of the template's own.</param>
-    public static void Write(HtmlText page, FigureData data, int number, XElement element, HtmlBody body)
+    public static void Write(HtmlText page, FigureShelf figures, int number, XElement element, HtmlBody body)
     {
+        var data = figures.Data(element.Attribute("data-plot")!.Value);
         page.Raw("<figure").Raw(HtmlBody.Attributes(element)).Raw(">");
-        Drawing(page, data, PlotSize.FullWidth, "wide", number);
-        Drawing(page, data, PlotSize.NarrowWidth, "narrow", number);
+        Drawing(page, figures.Figure(data.Id, PictureSize.FullWidth), data.AltText, "wide", number);
+        Drawing(page, figures.Figure(data.Id, PictureSize.NarrowWidth), data.AltText, "narrow", number);
         page.Raw("<figcaption>");
         if (element.Element("figcaption") is { } caption)
             body.Inside(caption);
@@ -31,25 +32,21 @@ internal static class HtmlFigure
         page.Raw("</figcaption></figure>");
     }
 
-    private static void Drawing(HtmlText page, FigureData data, double width, string variant, int number)
+    private static void Drawing(HtmlText page, Picture picture, string altText, string variant, int number)
     {
-        var figure = PlotCatalogue.Draw(data, PlotCatalogue.SizeFor(data, width));
-        var prefix = string.Create(CultureInfo.InvariantCulture, $"clip-{number}{variant[0]}-");
-        var inside = figure.Svg[(figure.Svg.IndexOf('>', StringComparison.Ordinal) + 1)..]
-            .Replace("id=\"clip-", "id=\"" + prefix, StringComparison.Ordinal)
-            .Replace("url(#clip-", "url(#" + prefix, StringComparison.Ordinal);
-        page.Raw("<div class=\"plot ").Raw(variant).Raw("\"><svg role=\"img\" viewBox=\"0 0 ").Number(figure.Width).Raw(" ").Number(figure.Height)
-            .Raw("\" aria-label=\"").Attribute(data.AltText).Raw("\">").Raw(inside);
-        if (figure.Hover.Length > 0)
-            page.Raw("<script type=\"application/json\">").Raw(Json(figure)).Raw("</script>");
+        var clips = string.Create(CultureInfo.InvariantCulture, $"clip-{number}{variant[0]}-");
+        page.Raw("<div class=\"plot ").Raw(variant).Raw("\"><svg role=\"img\" viewBox=\"0 0 ").Number(picture.Size.Width).Raw(" ").Number(picture.Size.Height)
+            .Raw("\" aria-label=\"").Attribute(altText).Raw("\">").Raw(SvgWriter.Inside(picture, clips)).Raw("</svg>");
+        if (picture.Hover.Count > 0)
+            page.Raw("<script type=\"application/json\">").Raw(Json(picture)).Raw("</script>");
         page.Raw("</div>");
     }
 
     // [x, y, "text"] for each place, from left to right.
-    private static string Json(SvgFigure figure)
+    private static string Json(Picture picture)
     {
         var json = new StringBuilder("[");
-        foreach (var point in figure.Hover.OrderBy(point => point.X).ThenBy(point => point.Y))
+        foreach (var point in picture.Hover.OrderBy(point => point.X).ThenBy(point => point.Y))
         {
             if (json.Length > 1)
                 json.Append(',');

@@ -1,7 +1,7 @@
-using System.Collections.Frozen;
 using System.Security.Cryptography;
 using System.Text;
 using System.Xml.Linq;
+using Commission.Documents.Plots;
 using Commission.Records;
 
 namespace Commission.Documents.Html;
@@ -10,23 +10,20 @@ namespace Commission.Documents.Html;
 /// Makes one self-contained web page of the markup that the PDF is set from too: styles, script and figures are inside, nothing is
 /// fetched. Everything can be read without the script; it adds values at the pointer, folding of all traces at once, and copying.
 /// </summary>
-public static class HtmlPage
+internal static class HtmlPage
 {
     private static readonly Lazy<string> Style = new(() => Resource("Html/page.css") + Resource("Html/figures.css"));
     private static readonly Lazy<string> Script = new(() => Resource("Html/page.js"));
 
     /// <summary>Writes the page.</summary>
     /// <param name="markup">The markup, checked by the reader of markup.</param>
-    /// <param name="record">The record that the markup was made from; it gives the figures and the foot of the page.</param>
+    /// <param name="record">The record that the markup was made from; it gives the foot of the page.</param>
+    /// <param name="figures">Its figures.</param>
     /// <returns>The page, with line feeds; the same markup and record give the same text.</returns>
-    /// <exception cref="ArgumentException">The markup has no root: it was not read by the reader of markup.</exception>
-    public static string Write(XDocument markup, CommissioningRecord record)
+    public static string Write(XDocument markup, CommissioningRecord record, FigureShelf figures)
     {
-        ArgumentNullException.ThrowIfNull(markup);
-        ArgumentNullException.ThrowIfNull(record);
-        var root = markup.Root ?? throw new ArgumentException("The markup is empty.", nameof(markup));
-        var figures = record.Figures.ToFrozenDictionary(figure => figure.Id, StringComparer.Ordinal);
-        var contents = Contents.Of(root);
+        var root = markup.Root!;
+        var contents = HtmlContents.Of(root);
         var body = new HtmlBody(figures, contents);
         var main = body.Write(root);
         var title = root.Attribute("title")?.Value ?? "Commissioning record " + record.Header.Id;

@@ -10,23 +10,21 @@ namespace Commission.Documents.Markup;
 /// Reads what a template wrote: XML without a document type, restricted to the elements that templates/README.md lists.
 /// Every fault is reported at once with the template line it came from; XML that does not parse reports its first fault.
 /// </summary>
-public static class MarkupReader
+internal static class MarkupReader
 {
     private const int DeepestNesting = 60;
 
     /// <summary>Reads and checks markup.</summary>
     /// <param name="xml">The text a template gave, with <c>&lt;?at file:line?&gt;</c> marks before its elements.</param>
-    /// <param name="figures">Identifiers of the figures the record has.</param>
+    /// <param name="hasFigure">Whether the record has a figure of an identifier.</param>
     /// <param name="problems">Receives what is wrong.</param>
     /// <returns>The document, without the marks; null when something is wrong.</returns>
-    public static XDocument? Read(string xml, IReadOnlySet<string> figures, ProblemList problems)
+    public static XDocument? Read(string xml, Func<string, bool> hasFigure, ProblemList problems)
     {
-        ArgumentNullException.ThrowIfNull(xml);
-        ArgumentNullException.ThrowIfNull(figures);
-        ArgumentNullException.ThrowIfNull(problems);
         var before = problems.Count;
         var document = Parse(xml, problems);
-        if (document is not null) new MarkupCheck(figures, problems).Run(document);
+        if (document is not null)
+            new MarkupCheck(hasFigure, problems).Run(document);
         return problems.Count == before ? document : null;
     }
 
@@ -56,8 +54,10 @@ public static class MarkupReader
 
                         var (element, isEmpty) = Element(reader, at);
                         parent.Add(element);
-                        if (isEmpty) depth--;
-                        else parent = element;
+                        if (isEmpty)
+                            depth--;
+                        else
+                            parent = element;
                         break;
                     case XmlNodeType.EndElement:
                         depth--;
@@ -86,7 +86,8 @@ public static class MarkupReader
         var element = new XElement(XName.Get(reader.LocalName, reader.NamespaceURI));
         element.AddAnnotation(new TemplateLine(at));
         var isEmpty = reader.IsEmptyElement;
-        while (reader.MoveToNextAttribute()) element.Add(new XAttribute(XName.Get(reader.LocalName, string.Equals(reader.Prefix, "xmlns", StringComparison.Ordinal) ? "xmlns" : ""), reader.Value));
+        while (reader.MoveToNextAttribute())
+            element.Add(new XAttribute(XName.Get(reader.LocalName, string.Equals(reader.Prefix, "xmlns", StringComparison.Ordinal) ? "xmlns" : ""), reader.Value));
         return (element, isEmpty);
     }
 
@@ -104,7 +105,8 @@ public static class MarkupReader
         for (var line = 1; line < broken.LineNumber; line++)
         {
             var next = xml.IndexOf('\n', start);
-            if (next < 0) break;
+            if (next < 0)
+                break;
             start = next + 1;
         }
 
@@ -113,5 +115,23 @@ public static class MarkupReader
         var end = xml.IndexOf('\n', at);
         var to = Math.Min(end < 0 ? xml.Length : end, at + 30);
         return $"\"{xml[from..Math.Max(from, to)].Trim()}\".";
+    }
+}
+
+/// <summary>Remembers at every element which template line wrote it.</summary>
+internal sealed class TemplateLine(SourceLocation at)
+{
+    public SourceLocation At { get; } = at;
+
+    /// <summary>The template line of an element; of the nearest one outside when it has none.</summary>
+    public static SourceLocation Of(XElement element)
+    {
+        for (var e = element; e is not null; e = e.Parent)
+        {
+            if (e.Annotation<TemplateLine>() is { } line)
+                return line.At;
+        }
+
+        return SourceLocation.WholeFile("template");
     }
 }

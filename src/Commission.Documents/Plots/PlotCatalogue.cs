@@ -1,11 +1,12 @@
 using System.Collections.Immutable;
+using Commission.Documents.Pictures;
 using Commission.Documents.Plots.Kinds;
 using Commission.Records.Series;
 
 namespace Commission.Documents.Plots;
 
 /// <summary>Every kind of figure a record can hold. A new kind is one file under <c>Kinds</c> and one line here.</summary>
-public static class PlotCatalogue
+internal static class PlotCatalogue
 {
     private static readonly ImmutableArray<IPlot> All =
     [
@@ -27,15 +28,15 @@ public static class PlotCatalogue
     /// <param name="width">Width, pt.</param>
     /// <returns>That width with the height the kind and the amount of data ask for.</returns>
     /// <exception cref="ArgumentException">No plot draws this kind: the record was not made by this program.</exception>
-    public static PlotSize SizeFor(FigureData data, double width = PlotSize.FullWidth)
+    public static PictureSize SizeFor(FigureData data, double width = PictureSize.FullWidth)
         => new(width, Of(data).HeightFor(data, width));
 
     /// <summary>Draws a figure.</summary>
     /// <param name="data">The figure.</param>
     /// <param name="size">Outer size.</param>
-    /// <returns>The drawing; the same data and size give the same text.</returns>
+    /// <returns>The drawing; the same data and size give the same drawing.</returns>
     /// <exception cref="ArgumentException">No plot draws this kind: the record was not made by this program.</exception>
-    public static SvgFigure Draw(FigureData data, PlotSize size) => Of(data).Draw(data, size);
+    public static Picture Draw(FigureData data, PictureSize size) => Of(data).Draw(data, size);
 
     private static IPlot Of(FigureData data)
     {

@@ -39,9 +39,37 @@ internal sealed class BoxSlab : Slab
     {
         ink.BeginArtifact();
         ink.Fill(new XRect(x, y, _width, Height), _kind == BoxKind.Caution ? Look.CautionTint : Look.Grey);
-        if (_kind != BoxKind.Note) ink.Fill(new XRect(x, y, 2.5, Height), _kind == BoxKind.Caution ? Look.CautionEdge : Look.Accent);
-        if (_kind == BoxKind.Caution && _isFirst) WarningTriangle.Draw(ink, x + 8, y + _above + 0.5, 12);
+        if (_kind != BoxKind.Note)
+            ink.Fill(new XRect(x, y, 2.5, Height), _kind == BoxKind.Caution ? Look.CautionEdge : Look.Accent);
+        if (_kind == BoxKind.Caution && _isFirst)
+            WarningTriangle.Draw(ink, x + 8, y + _above + 0.5, 12);
         ink.EndArtifact();
         _inner.DrawTagged(ink, x + Indent(_kind), y + _above);
+    }
+}
+
+/// <summary>How a box looks.</summary>
+internal enum BoxKind
+{
+    /// <summary>Tinted, with a warning triangle.</summary>
+    Caution,
+
+    /// <summary>Light grey, with a bar in the accent.</summary>
+    Outcome,
+
+    /// <summary>Light grey.</summary>
+    Note,
+}
+
+/// <summary>The general warning sign in outline; the typeface has none.</summary>
+internal static class WarningTriangle
+{
+    public static void Draw(Ink ink, double x, double y, double size)
+    {
+        var height = size * 0.88;
+        ink.Outline([new XPoint(x + (size / 2), y), new XPoint(x + size, y + height), new XPoint(x, y + height)], Look.CautionEdge, size / 11);
+        var centre = x + (size / 2);
+        ink.Fill(new XRect(centre - (size / 18), y + (height * 0.36), size / 9, height * 0.32), Look.CautionEdge);
+        ink.Fill(new XRect(centre - (size / 18), y + (height * 0.75), size / 9, size / 9), Look.CautionEdge);
     }
 }

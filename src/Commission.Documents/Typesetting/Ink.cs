@@ -1,5 +1,5 @@
 using Commission.Documents.Fonts;
-using Commission.Documents.Plots;
+using Commission.Documents.Pictures;
 using PdfSharp.Drawing;
 using PdfSharp.Pdf;
 using PdfSharp.Pdf.Annotations;
@@ -13,13 +13,10 @@ namespace Commission.Documents.Typesetting;
 /// </summary>
 internal sealed class Ink : IDisposable
 {
-    private static readonly XPdfFontOptions Unicode = new(PdfFontEncoding.Unicode);
-
     private readonly PdfDocument _document;
     private readonly StructureBuilder _tags;
     private readonly IReadOnlyDictionary<string, PagePlace> _places;
-    private readonly Dictionary<(FontFace Face, double Size), XFont> _fonts = [];
-    private readonly Dictionary<uint, XSolidBrush> _brushes = [];
+    private readonly PenCase _pens = new();
     private XGraphics? _graphics;
     private int _artifacts;
 
@@ -68,7 +65,8 @@ internal sealed class Ink : IDisposable
                 break;
         }
 
-        if (tag.Scope is not null || tag.ColumnSpan > 1) AddTableAttributes(tag);
+        if (tag.Scope is not null || tag.ColumnSpan > 1)
+            AddTableAttributes(tag);
     }
 
     /// <summary>Begins a figure with its words for people who do not see it.</summary>
@@ -81,13 +79,15 @@ internal sealed class Ink : IDisposable
     /// <summary>Begins something that is decoration or was already told.</summary>
     public void BeginArtifact()
     {
-        if (_artifacts++ == 0) _tags.BeginArtifact();
+        if (_artifacts++ == 0)
+            _tags.BeginArtifact();
     }
 
     /// <summary>Ends it.</summary>
     public void EndArtifact()
     {
-        if (--_artifacts == 0) _tags.End();
+        if (--_artifacts == 0)
+            _tags.End();
     }
 
     /// <summary>Draws a set line with its links.</summary>
@@ -99,27 +99,33 @@ internal sealed class Ink : IDisposable
             if (_artifacts == 0 && piece.Run.Link is { } link && _places.TryGetValue(link, out var target))
                 LinkedText(piece, x + piece.X, baseline, target);
             else
-                Graphics.DrawString(piece.Text, Font(style), Brush(style.Color), x + piece.X, baseline);
+                Graphics.DrawString(piece.Text, _pens.Font(style), _pens.Brush(style.Color), x + piece.X, baseline);
         }
     }
 
     /// <summary>Draws a text in one style.</summary>
     public void Text(string text, TextStyle style, double x, double baseline) =>
-        Graphics.DrawString(text, Font(style), Brush(style.Color), x, baseline);
+        Graphics.DrawString(text, _pens.Font(style), _pens.Brush(style.Color), x, baseline);
 
     /// <summary>Fills a rectangle.</summary>
-    public void Fill(XRect place, XColor color) => Graphics.DrawRectangle(Brush(color), place);
+    public void Fill(XRect place, Rgb color) => Graphics.DrawRectangle(_pens.Brush(color), place);
 
     /// <summary>Draws a horizontal rule.</summary>
-    public void Rule(double x1, double y, double x2, XColor color, double thickness) =>
-        Graphics.DrawRectangle(Brush(color), new XRect(x1, y - (thickness / 2), x2 - x1, thickness));
+    public void Rule(double x1, double y, double x2, Rgb color, double thickness) =>
+        Graphics.DrawRectangle(_pens.Brush(color), new XRect(x1, y - (thickness / 2), x2 - x1, thickness));
 
     /// <summary>Draws a closed outline.</summary>
-    public void Outline(XPoint[] corners, XColor color, double thickness) =>
-        Graphics.DrawPolygon(new XPen(color, thickness) { LineJoin = XLineJoin.Round }, corners);
+    public void Outline(XPoint[] corners, Rgb color, double thickness) =>
+        Graphics.DrawPolygon(_pens.Pen(new Stroke(color, thickness)), corners);
 
     /// <summary>Draws a figure.</summary>
-    public void Picture(SvgFigure figure, XRect place) => SvgPainter.Draw(Graphics, figure, place);
+    public void Picture(Picture picture, double x, double y)
+    {
+        var state = Graphics.Save();
+        Graphics.TranslateTransform(x, y);
+        new PicturePainter(Graphics, _pens).Draw(picture.Shapes);
+        Graphics.Restore(state);
+    }
 
     public void Dispose() => _graphics?.Dispose();
 
@@ -137,7 +143,7 @@ internal sealed class Ink : IDisposable
         link.Elements.Remove("/NM");
         link.Elements.SetObject("/Border", new PdfArray(_document, new PdfInteger(0), new PdfInteger(0), new PdfInteger(0)));
         _tags.BeginElement(link, piece.Text);
-        Graphics.DrawString(piece.Text, Font(style), Brush(style.Color), x, baseline);
+        Graphics.DrawString(piece.Text, _pens.Font(style), _pens.Brush(style.Color), x, baseline);
         _tags.End();
     }
 
@@ -145,26 +151,59 @@ internal sealed class Ink : IDisposable
     {
         var attributes = new PdfDictionary(_document);
         attributes.Elements.SetName("/O", "/Table");
-        if (tag.Scope is not null) attributes.Elements.SetName("/Scope", "/" + tag.Scope);
-        if (tag.ColumnSpan > 1) attributes.Elements.SetInteger("/ColSpan", tag.ColumnSpan);
+        if (tag.Scope is not null)
+            attributes.Elements.SetName("/Scope", "/" + tag.Scope);
+        if (tag.ColumnSpan > 1)
+            attributes.Elements.SetInteger("/ColSpan", tag.ColumnSpan);
         _tags.CurrentStructureElement.Elements["/A"] = attributes;
     }
+}
 
-    private XFont Font(TextStyle style)
+/// <summary>The fonts, brushes and pens of one document, each made once.</summary>
+internal sealed class PenCase
+{
+    private static readonly XPdfFontOptions Unicode = new(PdfFontEncoding.Unicode);
+
+    private readonly Dictionary<(FontFace Face, double Size), XFont> _fonts = [];
+    private readonly Dictionary<Rgb, XSolidBrush> _brushes = [];
+    private readonly Dictionary<Stroke, XPen> _pens = [];
+
+    public XFont Font(TextStyle style)
     {
-        if (_fonts.TryGetValue((style.Face, style.Size), out var font)) return font;
+        if (_fonts.TryGetValue((style.Face, style.Size), out var font))
+            return font;
         var look = style.Face == FontFace.SemiBold ? XFontStyleEx.Bold : style.Face == FontFace.Italic ? XFontStyleEx.Italic : XFontStyleEx.Regular;
         font = new XFont(EmbeddedFonts.Family, style.Size, look, Unicode);
         _fonts.Add((style.Face, style.Size), font);
         return font;
     }
 
-    private XSolidBrush Brush(XColor color)
+    public XSolidBrush Brush(Rgb color)
     {
-        var key = ((uint)color.R << 16) | ((uint)color.G << 8) | color.B;
-        if (_brushes.TryGetValue(key, out var brush)) return brush;
-        brush = new XSolidBrush(color);
-        _brushes.Add(key, brush);
+        if (_brushes.TryGetValue(color, out var brush))
+            return brush;
+        brush = new XSolidBrush(Color(color));
+        _brushes.Add(color, brush);
         return brush;
     }
+
+    public XPen Pen(Stroke stroke)
+    {
+        if (_pens.TryGetValue(stroke, out var pen))
+            return pen;
+        pen = new XPen(Color(stroke.Color), stroke.Width) { LineJoin = XLineJoin.Round };
+        if (stroke.Dash is { } dash)
+        {
+            // PDFsharp counts dashes in widths of the pen.
+            var pattern = dash.Lengths.ToArray();
+            for (var i = 0; i < pattern.Length; i++)
+                pattern[i] /= stroke.Width;
+            pen.DashPattern = pattern;
+        }
+
+        _pens.Add(stroke, pen);
+        return pen;
+    }
+
+    private static XColor Color(Rgb color) => XColor.FromArgb((color.Value >> 16) & 0xFF, (color.Value >> 8) & 0xFF, color.Value & 0xFF);
 }

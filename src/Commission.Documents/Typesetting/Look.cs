@@ -1,5 +1,5 @@
 using Commission.Documents.Fonts;
-using PdfSharp.Drawing;
+using Commission.Documents.Pictures;
 
 namespace Commission.Documents.Typesetting;
 
@@ -15,15 +15,15 @@ internal static class Look
     /// <summary>Size of headings and of the outcome.</summary>
     public const double Large = 13.0;
 
-    public static readonly XColor Ink = XColor.FromArgb(0x1C, 0x1C, 0x1C);
-    public static readonly XColor Quiet = XColor.FromArgb(0x56, 0x5B, 0x60);
-    public static readonly XColor Accent = XColor.FromArgb(0x1B, 0x4B, 0x72);
-    public static readonly XColor Rule = XColor.FromArgb(0xC9, 0xCE, 0xD3);
-    public static readonly XColor Hair = XColor.FromArgb(0xE1, 0xE4, 0xE7);
-    public static readonly XColor Grey = XColor.FromArgb(0xF1, 0xF2, 0xF3);
-    public static readonly XColor CautionTint = XColor.FromArgb(0xFC, 0xF3, 0xE6);
-    public static readonly XColor CautionEdge = XColor.FromArgb(0xB8, 0x5A, 0x1E);
-    public static readonly XColor FailInk = XColor.FromArgb(0x9A, 0x35, 0x0C);
+    public static readonly Rgb Ink = new(0x1C1C1C);
+    public static readonly Rgb Quiet = new(0x565B60);
+    public static readonly Rgb Accent = new(0x1B4B72);
+    public static readonly Rgb Rule = new(0xC9CED3);
+    public static readonly Rgb Hair = new(0xE1E4E7);
+    public static readonly Rgb Grey = new(0xF1F2F3);
+    public static readonly Rgb CautionTint = new(0xFCF3E6);
+    public static readonly Rgb CautionEdge = new(0xB85A1E);
+    public static readonly Rgb FailInk = new(0x9A350C);
 
     public static readonly TextStyle BodyText = new(FontFace.Regular, Body, Ink);
     public static readonly TextStyle SmallText = new(FontFace.Regular, Small, Ink);
@@ -34,12 +34,12 @@ internal static class Look
     public static readonly TextStyle Heading3 = new(FontFace.SemiBold, Body, Accent);
 
     /// <summary>Tint of a cell that shows a verdict; null for none.</summary>
-    public static XColor? VerdictTint(string verdict) => verdict switch
+    public static Rgb? VerdictTint(string verdict) => verdict switch
     {
-        "conditional-pass" => XColor.FromArgb(0xE9, 0xF1, 0xF7),
-        "conditional-fail" => XColor.FromArgb(0xFB, 0xEE, 0xD8),
-        "fail" => XColor.FromArgb(0xF7, 0xDF, 0xD3),
-        "not-evaluated" => XColor.FromArgb(0xED, 0xEE, 0xEF),
+        "conditional-pass" => new Rgb(0xE9F1F7),
+        "conditional-fail" => new Rgb(0xFBEED8),
+        "fail" => new Rgb(0xF7DFD3),
+        "not-evaluated" => new Rgb(0xEDEEEF),
         _ => null,
     };
 

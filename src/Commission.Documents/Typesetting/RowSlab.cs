@@ -1,3 +1,4 @@
+using Commission.Documents.Pictures;
 using PdfSharp.Drawing;
 
 namespace Commission.Documents.Typesetting;
@@ -10,10 +11,10 @@ internal sealed class RowSlab : Slab
 
     private readonly IReadOnlyList<RowCell> _cells;
     private readonly double _width;
-    private readonly XColor? _rule;
+    private readonly Rgb? _rule;
     private readonly double _thickness;
 
-    public RowSlab(IReadOnlyList<RowCell> cells, double width, XColor? rule, double thickness, double padding = Padding)
+    public RowSlab(IReadOnlyList<RowCell> cells, double width, Rgb? rule, double thickness, double padding = Padding)
     {
         _cells = cells;
         _width = width;
@@ -45,17 +46,20 @@ internal sealed class RowSlab : Slab
     public void DrawUntagged(Ink ink, double x, double y)
     {
         DrawGround(ink, x, y);
-        foreach (var cell in _cells) DrawText(ink, cell, x, y);
+        foreach (var cell in _cells)
+            DrawText(ink, cell, x, y);
     }
 
     private void DrawGround(Ink ink, double x, double y)
     {
         foreach (var cell in _cells)
         {
-            if (cell.Tint is { } tint) ink.Fill(new XRect(x + cell.Left, y + 0.4, cell.Width, Height - 0.8), tint);
+            if (cell.Tint is { } tint)
+                ink.Fill(new XRect(x + cell.Left, y + 0.4, cell.Width, Height - 0.8), tint);
         }
 
-        if (_rule is { } rule) ink.Rule(x, y + Height, x + _width, rule, _thickness);
+        if (_rule is { } rule)
+            ink.Rule(x, y + Height, x + _width, rule, _thickness);
     }
 
     private void DrawText(Ink ink, RowCell cell, double x, double y)
@@ -66,5 +70,39 @@ internal sealed class RowSlab : Slab
             ink.Line(cell.Lines[i], x + cell.X + cell.Shifts[i], LineSlab.Baseline(top, cell.Block.Leading, cell.Block.Size));
             top += cell.Block.Leading;
         }
+    }
+}
+
+/// <summary>A cell as it is drawn.</summary>
+/// <param name="X">Left edge of its text, from the left edge of the table.</param>
+/// <param name="Left">Left edge of the cell.</param>
+/// <param name="Width">Width of the cell.</param>
+/// <param name="Lines">Its lines.</param>
+/// <param name="Shifts">How far each line is moved to the right for its alignment.</param>
+/// <param name="Block">The text, for size and leading.</param>
+/// <param name="Tag">Structure element.</param>
+/// <param name="Tint">Tint of the cell; null for none.</param>
+internal sealed record RowCell(double X, double Left, double Width, IReadOnlyList<TextLine> Lines, double[] Shifts, TextBlock Block, TagStart Tag, Rgb? Tint);
+
+/// <summary>The head of a table, to be drawn again on the pages it runs over to.</summary>
+internal sealed class TableHead
+{
+    /// <summary>Its rows.</summary>
+    public List<RowSlab> Rows { get; } = [];
+
+    /// <summary>Their height together.</summary>
+    public double Height => Rows.Sum(row => row.Height);
+
+    /// <summary>Draws the head as something that was already told.</summary>
+    public void DrawAgain(Ink ink, double x, double y)
+    {
+        ink.BeginArtifact();
+        foreach (var row in Rows)
+        {
+            row.DrawUntagged(ink, x, y);
+            y += row.Height;
+        }
+
+        ink.EndArtifact();
     }
 }

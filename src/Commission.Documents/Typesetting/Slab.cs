@@ -39,9 +39,11 @@ internal abstract class Slab
     /// <summary>Draws the slab with the structure elements that begin and end with it.</summary>
     public void DrawTagged(Ink ink, double x, double y)
     {
-        foreach (var tag in Opens) ink.Open(tag);
+        foreach (var tag in Opens)
+            ink.Open(tag);
         Draw(ink, x, y);
-        for (var i = 0; i < Closes; i++) ink.Close();
+        for (var i = 0; i < Closes; i++)
+            ink.Close();
     }
 
     /// <summary>Draws the slab with its upper left corner at a place of the page.</summary>
@@ -49,4 +51,57 @@ internal abstract class Slab
 
     /// <summary>Slabs inside that carry anchors of their own, with their place within this one.</summary>
     public virtual IEnumerable<(Slab Inner, double Y)> Inside => [];
+}
+
+/// <summary>The beginning of a structure element (ISO 32000-1, 14.8.4).</summary>
+/// <param name="Name">Structure type, for example <c>P</c> or <c>TH</c>.</param>
+/// <param name="Scope">Scope of a header cell: <c>Row</c> or <c>Column</c>; null otherwise.</param>
+/// <param name="ColumnSpan">Columns a cell spans.</param>
+internal sealed record TagStart(string Name, string? Scope = null, int ColumnSpan = 1);
+
+/// <summary>A heading for the outline.</summary>
+/// <param name="Level">1 to 3.</param>
+/// <param name="Title">Its text.</param>
+internal sealed record OutlineEntry(int Level, string Title);
+
+/// <summary>Takes no room: carries a page break or an anchor where nothing is drawn.</summary>
+internal sealed class EmptySlab : Slab
+{
+    public override void Draw(Ink ink, double x, double y)
+    {
+    }
+}
+
+/// <summary>Slabs one below the other, without page ends.</summary>
+internal static class Stack
+{
+    /// <summary>Space between two slabs: the larger of their wishes.</summary>
+    public static double Gap(Slab? above, Slab below) => above is null ? 0 : Math.Max(above.SpaceAfter, below.SpaceBefore);
+
+    /// <summary>Height of all together.</summary>
+    public static double Height(IReadOnlyList<Slab> slabs)
+    {
+        var height = 0.0;
+        Slab? above = null;
+        foreach (var slab in slabs)
+        {
+            height += Gap(above, slab) + slab.Height;
+            above = slab;
+        }
+
+        return height;
+    }
+
+    /// <summary>Each slab with the place of its upper edge.</summary>
+    public static IEnumerable<(Slab Slab, double Y)> Places(IReadOnlyList<Slab> slabs, double top)
+    {
+        Slab? above = null;
+        foreach (var slab in slabs)
+        {
+            top += Gap(above, slab);
+            yield return (slab, top);
+            top += slab.Height;
+            above = slab;
+        }
+    }
 }

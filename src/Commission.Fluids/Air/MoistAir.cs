@@ -1,3 +1,5 @@
+using System.Runtime.InteropServices;
+
 namespace Commission.Fluids.Air;
 
 /// <summary>
@@ -9,16 +11,6 @@ public static class MoistAir
 {
     private const double Freezing = 273.15;
 
-    /// <summary>
-    /// Saturation pressure over liquid water (over ice below 0 °C), Pa: R. W. Hyland and A. Wexler, ASHRAE Trans. 89(2A) (1983) 500,
-    /// as eqs. 5 and 6 of the handbook.
-    /// </summary>
-    /// <param name="kelvin">173.15 K … 473.15 K.</param>
-    public static FluidResult<double> SaturationPressure(double kelvin) =>
-        InRange(kelvin)
-            ? FluidResult<double>.Of(Math.Exp(LnSaturationPressure(kelvin, out _)))
-            : FluidResult<double>.None($"Moist air is computed from −100 °C to 200 °C; {Refrigerant.Celsius(kelvin)} is outside.");
-
     /// <summary>The state from dry bulb and wet bulb (a sling psychrometer).</summary>
     /// <param name="dryBulb">K.</param>
     /// <param name="wetBulb">K, not above the dry bulb.</param>
@@ -28,13 +20,13 @@ public static class MoistAir
         if (Bad(dryBulb, pressure) is string reason)
             return FluidResult<MoistAirState>.None(reason);
         if (!InRange(wetBulb) || wetBulb > dryBulb)
-            return FluidResult<MoistAirState>.None($"A wet bulb of {Refrigerant.Celsius(wetBulb)} cannot stand above a dry bulb of {Refrigerant.Celsius(dryBulb)}.");
+            return FluidResult<MoistAirState>.None($"A wet bulb of {FluidText.Celsius(wetBulb)} cannot stand above a dry bulb of {FluidText.Celsius(dryBulb)}.");
         if (SaturationRatio(wetBulb, pressure) is not double saturated)
-            return FluidResult<MoistAirState>.None($"At {Refrigerant.Celsius(wetBulb)} water boils at {Refrigerant.Kilopascals(pressure)}.");
-        double w = RatioFromWetBulb(dryBulb, wetBulb, saturated);
+            return FluidResult<MoistAirState>.None($"At {FluidText.Celsius(wetBulb)} water boils at {FluidText.Kilopascals(pressure)}.");
+        var w = RatioFromWetBulb(dryBulb, wetBulb, saturated);
         // A last-digit negative is dry air; more is a wet bulb that no air can have.
         if (w < -1e-12)
-            return FluidResult<MoistAirState>.None($"A wet bulb of {Refrigerant.Celsius(wetBulb)} is below what even dry air of {Refrigerant.Celsius(dryBulb)} can have.");
+            return FluidResult<MoistAirState>.None($"A wet bulb of {FluidText.Celsius(wetBulb)} is below what even dry air of {FluidText.Celsius(dryBulb)} can have.");
         return FluidResult<MoistAirState>.Of(State(dryBulb, Math.Max(w, 0), pressure, wetBulb));
     }
 
@@ -49,19 +41,6 @@ public static class MoistAir
         if (!(relativeHumidity is >= 0 and <= 1))
             return FluidResult<MoistAirState>.None("A relative humidity is between 0 and 100 %.");
         return FromVaporPressure(dryBulb, relativeHumidity * Math.Exp(LnSaturationPressure(dryBulb, out _)), pressure);
-    }
-
-    /// <summary>The state from dry bulb and dew point.</summary>
-    /// <param name="dryBulb">K.</param>
-    /// <param name="dewPoint">K, not above the dry bulb.</param>
-    /// <param name="pressure">Pa absolute.</param>
-    public static FluidResult<MoistAirState> FromDewPoint(double dryBulb, double dewPoint, double pressure)
-    {
-        if (Bad(dryBulb, pressure) is string reason)
-            return FluidResult<MoistAirState>.None(reason);
-        if (!InRange(dewPoint) || dewPoint > dryBulb)
-            return FluidResult<MoistAirState>.None($"A dew point of {Refrigerant.Celsius(dewPoint)} cannot stand above a dry bulb of {Refrigerant.Celsius(dryBulb)}.");
-        return FromVaporPressure(dryBulb, Math.Exp(LnSaturationPressure(dewPoint, out _)), pressure);
     }
 
     /// <summary>The state from dry bulb and humidity ratio.</summary>
@@ -79,19 +58,19 @@ public static class MoistAir
 
     private static FluidResult<MoistAirState> FromVaporPressure(double dryBulb, double vapor, double pressure)
     {
-        double saturation = Math.Exp(LnSaturationPressure(dryBulb, out _));
+        var saturation = Math.Exp(LnSaturationPressure(dryBulb, out _));
         if (vapor > saturation * (1 + 1e-9))
-            return FluidResult<MoistAirState>.None($"Air of {Refrigerant.Celsius(dryBulb)} cannot hold that much water: it is more than saturated.");
+            return FluidResult<MoistAirState>.None($"Air of {FluidText.Celsius(dryBulb)} cannot hold that much water: it is more than saturated.");
         if (vapor >= pressure)
-            return FluidResult<MoistAirState>.None($"The vapour pressure of the water would not be below the pressure, {Refrigerant.Kilopascals(pressure)}.");
-        double w = 0.621945 * vapor / (pressure - vapor);
+            return FluidResult<MoistAirState>.None($"The vapour pressure of the water would not be below the pressure, {FluidText.Kilopascals(pressure)}.");
+        var w = 0.621945 * vapor / (pressure - vapor);
         return FluidResult<MoistAirState>.Of(State(dryBulb, w, pressure, WetBulb(dryBulb, w, pressure)));
     }
 
     private static MoistAirState State(double dryBulb, double w, double pressure, double wetBulb)
     {
-        double t = dryBulb - Freezing;
-        double vapor = pressure * w / (0.621945 + w);
+        var t = dryBulb - Freezing;
+        var vapor = pressure * w / (0.621945 + w);
         return new MoistAirState(
             pressure,
             dryBulb,
@@ -116,9 +95,9 @@ public static class MoistAir
     {
         double low = Math.Max(173.15, dryBulb - 100), high = dryBulb;
         // W of the wet bulb rises with it: bisection, safe across the step between water and ice at 0 °C.
-        for (int i = 0; i < 100 && high - low > 1e-11 * high; i++)
+        for (var i = 0; i < 100 && high - low > 1e-11 * high; i++)
         {
-            double middle = 0.5 * (low + high);
+            var middle = 0.5 * (low + high);
             if (SaturationRatio(middle, pressure) is not double saturated || RatioFromWetBulb(dryBulb, middle, saturated) > w)
                 high = middle;
             else
@@ -129,19 +108,19 @@ public static class MoistAir
 
     private static double? SaturationRatio(double kelvin, double pressure)
     {
-        double vapor = Math.Exp(LnSaturationPressure(kelvin, out _));
+        var vapor = Math.Exp(LnSaturationPressure(kelvin, out _));
         return vapor < pressure ? 0.621945 * vapor / (pressure - vapor) : null;
     }
 
     /// <summary>The temperature of saturation at a vapour pressure, by Newton's method on ln p in 1/T; null below −100 °C.</summary>
     private static double? DewPoint(double vapor)
     {
-        double target = Math.Log(vapor);
-        double t = 280;
-        for (int i = 0; i < 60; i++)
+        var target = Math.Log(vapor);
+        var t = 280.0;
+        for (var i = 0; i < 60; i++)
         {
-            double error = LnSaturationPressure(t, out double slope) - target;
-            double next = 1 / (1 / t + error / (slope * t * t));
+            var error = LnSaturationPressure(t, out var slope) - target;
+            var next = 1 / (1 / t + error / (slope * t * t));
             if (!(next > 100 && next < 600))
                 return null;
             if (Math.Abs(next - t) < 1e-12 * t)
@@ -156,7 +135,7 @@ public static class MoistAir
 
     private static double LnSaturationPressure(double kelvin, out double slope)
     {
-        double t = kelvin;
+        var t = kelvin;
         if (t < Freezing)
         {
             slope = 5674.5359 / (t * t) - 9.677843e-3 + 2 * 6.2215701e-7 * t + 3 * 2.0747825e-9 * t * t - 4 * 9.484024e-13 * t * t * t + 4.1635019 / t;
@@ -171,9 +150,31 @@ public static class MoistAir
     private static string? Bad(double dryBulb, double pressure)
     {
         if (!InRange(dryBulb))
-            return $"Moist air is computed from −100 °C to 200 °C; {Refrigerant.Celsius(dryBulb)} is outside.";
+            return $"Moist air is computed from −100 °C to 200 °C; {FluidText.Celsius(dryBulb)} is outside.";
         if (!(pressure > 0) || !double.IsFinite(pressure))
             return "The pressure of the air must be above zero absolute.";
         return null;
     }
+}
+
+/// <summary>Moist air at a pressure; extensive properties are per kilogram of dry air.</summary>
+/// <param name="Pressure">Pa absolute.</param>
+/// <param name="DryBulb">K.</param>
+/// <param name="HumidityRatio">kg of water per kg of dry air.</param>
+/// <param name="WetBulb">Thermodynamic wet-bulb temperature, K.</param>
+/// <param name="DewPoint">K (frost point below 0 °C); null for dry air.</param>
+/// <param name="RelativeHumidity">0…1.</param>
+/// <param name="Enthalpy">J per kg of dry air, 0 for dry air at 0 °C and liquid water at 0 °C.</param>
+/// <param name="SpecificVolume">m³ per kg of dry air.</param>
+[StructLayout(LayoutKind.Auto)]
+public readonly record struct MoistAirState(
+    double Pressure,
+    double DryBulb,
+    double HumidityRatio,
+    double WetBulb,
+    double? DewPoint,
+    double RelativeHumidity,
+    double Enthalpy,
+    double SpecificVolume)
+{
 }

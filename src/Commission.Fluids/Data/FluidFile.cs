@@ -9,7 +9,7 @@ internal static class FluidFile
     /// <summary>The built-in equation of a pure refrigerant, e.g. "R-1234ze(E)".</summary>
     public static EquationOfState Load(string designation)
     {
-        using JsonDocument document = EmbeddedData.Open(ResourceName(designation));
+        using var document = EmbeddedData.Open(ResourceName(designation));
         return Read(document.RootElement);
     }
 
@@ -19,16 +19,16 @@ internal static class FluidFile
 
     public static EquationOfState Read(JsonElement file)
     {
-        JsonElement critical = file.GetProperty("critical point");
-        JsonElement reducing = file.GetProperty("reducing state");
-        JsonElement auxiliary = file.GetProperty("ancillaries, starting guesses only");
-        double reducingTemperature = reducing.Number("temperature K");
-        bool pseudoPure = auxiliary.TryGetProperty("bubble pressure", out JsonElement pressure);
+        var critical = file.GetProperty("critical point");
+        var reducing = file.GetProperty("reducing state");
+        var auxiliary = file.GetProperty("ancillaries, starting guesses only");
+        var reducingTemperature = reducing.Number("temperature K");
+        var pseudoPure = auxiliary.TryGetProperty("bubble pressure", out var pressure);
         if (!pseudoPure)
             pressure = auxiliary.GetProperty("vapor pressure");
 
         List<IdealTerms> ideal = [];
-        foreach (JsonElement term in file.GetProperty("ideal gas").EnumerateArray())
+        foreach (var term in file.GetProperty("ideal gas").EnumerateArray())
             ideal.Add(ReadIdeal(term, reducingTemperature));
 
         return new EquationOfState
@@ -58,17 +58,17 @@ internal static class FluidFile
 
     private static ResidualTerms[] ReadResidual(JsonElement list)
     {
-        ResidualTerms[] kinds = new ResidualTerms[list.GetArrayLength()];
-        int i = 0;
-        foreach (JsonElement term in list.EnumerateArray())
+        var kinds = new ResidualTerms[list.GetArrayLength()];
+        var i = 0;
+        foreach (var term in list.EnumerateArray())
             kinds[i++] = ReadResidualKind(term);
         return kinds;
     }
 
     private static ResidualTerms ReadResidualKind(JsonElement term)
     {
-        double[] n = term.Doubles("n");
-        string kind = term.Text("kind");
+        var n = term.Doubles("n");
+        var kind = term.Text("kind");
         return kind switch
         {
             "Power" => new PowerTerms(n, term.Doubles("t"), term.Integers("d"), term.Integers("l")),
@@ -83,7 +83,7 @@ internal static class FluidFile
 
     private static IdealTerms ReadIdeal(JsonElement term, double reducingTemperature)
     {
-        string kind = term.Text("kind");
+        var kind = term.Text("kind");
         switch (kind)
         {
             case "Lead":
@@ -98,8 +98,8 @@ internal static class FluidFile
             case "PlanckEinsteinGeneralized":
                 return new PlanckEinsteinTerms(term.Doubles("n"), term.Doubles("theta / reducing temperature"), term.Doubles("c"), term.Doubles("d"));
             case "PlanckEinsteinFunctionT":
-                double[] theta = term.Doubles("theta K");
-                for (int k = 0; k < theta.Length; k++)
+                var theta = term.Doubles("theta K");
+                for (var k = 0; k < theta.Length; k++)
                     theta[k] /= reducingTemperature;
                 return PlanckEinsteinTerms.Usual(term.Doubles("n"), theta);
             case "CP0Constant":
@@ -122,4 +122,67 @@ internal static class FluidFile
         a.Number(value),
         a.Doubles("n"),
         a.Doubles("t"));
+}
+
+/// <summary>Opens the data files that are built into the assembly.</summary>
+internal static class EmbeddedData
+{
+    /// <summary>Parses the file of this name, e.g. <c>fluids/r-32.json</c>. A missing file is a fault of the build and throws.</summary>
+    public static JsonDocument Open(string name)
+    {
+        using var stream = typeof(EmbeddedData).Assembly.GetManifestResourceStream(name)
+            ?? throw new InvalidOperationException($"The data file '{name}' is not built into the assembly.");
+        return JsonDocument.Parse(stream);
+    }
+
+    /// <summary>An array of numbers as doubles.</summary>
+    public static double[] Doubles(this JsonElement parent, string property)
+    {
+        var array = parent.GetProperty(property);
+        var values = new double[array.GetArrayLength()];
+        var i = 0;
+        foreach (var item in array.EnumerateArray())
+            values[i++] = item.GetDouble();
+        return values;
+    }
+
+    /// <summary>An array of whole numbers.</summary>
+    public static int[] Integers(this JsonElement parent, string property)
+    {
+        var array = parent.GetProperty(property);
+        var values = new int[array.GetArrayLength()];
+        var i = 0;
+        foreach (var item in array.EnumerateArray())
+            values[i++] = item.GetInt32();
+        return values;
+    }
+
+    public static double Number(this JsonElement parent, string property) => parent.GetProperty(property).GetDouble();
+
+    public static string Text(this JsonElement parent, string property) => parent.GetProperty(property).GetString()!;
+
+    public static string? OptionalText(this JsonElement parent, string property) =>
+        parent.TryGetProperty(property, out var value) ? value.GetString() : null;
+}
+
+/// <summary>Reads the list of papers of a data file.</summary>
+internal static class PaperList
+{
+    public static IReadOnlyList<Paper> Read(JsonElement list)
+    {
+        List<Paper> papers = new(list.GetArrayLength());
+        foreach (var p in list.EnumerateArray())
+        {
+            papers.Add(new Paper(
+                p.Text("key"),
+                p.Text("authors"),
+                p.Text("title"),
+                p.Text("year"),
+                p.Text("published in"),
+                p.OptionalText("volume"),
+                p.OptionalText("pages"),
+                p.OptionalText("doi")));
+        }
+        return papers;
+    }
 }

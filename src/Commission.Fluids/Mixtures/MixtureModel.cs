@@ -14,8 +14,8 @@ internal sealed class MixtureModel
         Components = components;
         Pairs = pairs;
         Composition = composition;
-        int mask = 0;
-        for (int i = 0; i < components.Length; i++)
+        var mask = 0;
+        for (var i = 0; i < components.Length; i++)
         {
             mask |= components[i].Residual.DecayMask;
             GasConstant += composition[i] * components[i].GasConstant;
@@ -23,12 +23,12 @@ internal sealed class MixtureModel
         }
         CrossTemperature = new double[pairs.Length];
         CrossVolume = new double[pairs.Length];
-        for (int k = 0; k < pairs.Length; k++)
+        for (var k = 0; k < pairs.Length; k++)
         {
-            BinaryPair pair = pairs[k];
+            var pair = pairs[k];
             EquationOfState a = components[pair.A], b = components[pair.B];
             CrossTemperature[k] = 2 * pair.BetaT * pair.GammaT * Math.Sqrt(a.ReducingTemperature * b.ReducingTemperature);
-            double sum = Math.Cbrt(1 / a.ReducingDensity) + Math.Cbrt(1 / b.ReducingDensity);
+            var sum = Math.Cbrt(1 / a.ReducingDensity) + Math.Cbrt(1 / b.ReducingDensity);
             CrossVolume[k] = 2 * pair.BetaV * pair.GammaV * 0.125 * sum * sum * sum;
             if (pair.Departure is not null)
                 mask |= pair.Departure.DecayMask;
@@ -62,24 +62,85 @@ internal sealed class MixtureModel
     public double[] CrossVolume { get; }
 
     /// <summary>Loads the equations and pairs of the components and turns mass fractions into mole fractions.</summary>
-    public static MixtureModel Load(string[] components, double[] massFractions) => Load(components, massFractions, byMass: true);
-
-    /// <summary>Loads the equations and pairs of the components with mole fractions.</summary>
-    public static MixtureModel LoadMolar(string[] components, double[] moleFractions) => Load(components, moleFractions, byMass: false);
-
-    private static MixtureModel Load(string[] components, double[] fractions, bool byMass)
+    public static MixtureModel Load(string[] components, double[] massFractions)
     {
-        EquationOfState[] equations = new EquationOfState[components.Length];
-        double[] x = new double[components.Length];
-        double sum = 0;
-        for (int i = 0; i < equations.Length; i++)
+        var equations = new EquationOfState[components.Length];
+        var x = new double[components.Length];
+        var sum = 0.0;
+        for (var i = 0; i < equations.Length; i++)
         {
             equations[i] = FluidFile.Load(components[i]);
-            x[i] = byMass ? fractions[i] / equations[i].MolarMass : fractions[i];
+            x[i] = massFractions[i] / equations[i].MolarMass;
             sum += x[i];
         }
-        for (int i = 0; i < x.Length; i++)
+        for (var i = 0; i < x.Length; i++)
             x[i] /= sum;
         return new MixtureModel(equations, equations.Length == 1 ? [] : MixtureFiles.Load(components), x);
+    }
+}
+
+/// <summary>
+/// One reducing quantity Y(x) (temperature or molar volume) of a mixture and its composition derivatives (Kunz and Wagner 2012,
+/// eqs. 16–17, all mole fractions taken as independent): Y = Σ x_i² Y_i + Σ c_ij x_i x_j (x_i + x_j)/(β² x_i + x_j).
+/// <c>G</c>[i] = n ∂Y/∂n_i, <c>H</c>[i,j] = n ∂G_i/∂n_j, both at constant amounts of the others.
+/// </summary>
+internal sealed class ReducingState(int count)
+{
+    private readonly double[] _first = new double[count];
+    private readonly double[] _second = new double[count * count];
+    private readonly double[] _row = new double[count];
+
+    public double Value { get; private set; }
+
+    public double[] G { get; } = new double[count];
+
+    public double[] H { get; } = new double[count * count];
+
+    public void Set(ReadOnlySpan<double> x, double[] pure, BinaryPair[] pairs, double[] cross, bool temperature)
+    {
+        var value = 0.0;
+        Array.Clear(_second);
+        for (var i = 0; i < count; i++)
+        {
+            value += x[i] * x[i] * pure[i];
+            _first[i] = 2 * x[i] * pure[i];
+            _second[i * count + i] = 2 * pure[i];
+        }
+        for (var k = 0; k < pairs.Length; k++)
+        {
+            var pair = pairs[k];
+            int i = pair.A, j = pair.B;
+            var beta = temperature ? pair.BetaT : pair.BetaV;
+            double b = beta * beta, c = cross[k], xi = x[i], xj = x[j];
+            var d = 1 / (b * xi + xj);
+            double n = xi * xj * (xi + xj), ni = xj * (2 * xi + xj), nj = xi * (xi + 2 * xj);
+            value += c * n * d;
+            _first[i] += c * d * (ni - n * b * d);
+            _first[j] += c * d * (nj - n * d);
+            _second[i * count + i] += c * d * (2 * xj - 2 * d * b * (ni - n * b * d));
+            _second[j * count + j] += c * d * (2 * xi - 2 * d * (nj - n * d));
+            var mixed = c * d * (2 * (xi + xj) - d * (ni + nj * b) + 2 * n * b * d * d);
+            _second[i * count + j] += mixed;
+            _second[j * count + i] += mixed;
+        }
+        Value = value;
+
+        double sum = 0, all = 0;
+        for (var i = 0; i < count; i++)
+        {
+            sum += x[i] * _first[i];
+            var row = 0.0;
+            for (var m = 0; m < count; m++)
+                row += x[m] * _second[i * count + m];
+            _row[i] = row;
+            all += x[i] * row;
+        }
+        for (var i = 0; i < count; i++)
+            G[i] = _first[i] - sum;
+        for (var i = 0; i < count; i++)
+        {
+            for (var j = 0; j < count; j++)
+                H[i * count + j] = _second[i * count + j] - _row[i] - _row[j] + all - G[j];
+        }
     }
 }

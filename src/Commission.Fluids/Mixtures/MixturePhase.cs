@@ -6,7 +6,7 @@ namespace Commission.Fluids.Mixtures;
 /// The state of one phase and the work space of its evaluation. Not thread-safe; a solver owns its own. Order of use:
 /// <see cref="SetComposition"/>, <see cref="SetTemperature"/>, then <see cref="Evaluate"/> or <see cref="EvaluateVolume"/> at a density.
 /// </summary>
-internal sealed partial class MixturePhase
+internal sealed class MixturePhase
 {
     private readonly int _count;
     private readonly double[] _x;
@@ -49,14 +49,14 @@ internal sealed partial class MixturePhase
         LnFugacityByTemperature = new double[_count];
         PressureByAmount = new double[_count];
         Jacobian = new double[_count * _count];
-        for (int i = 0; i < _count; i++)
+        for (var i = 0; i < _count; i++)
         {
-            EquationOfState eos = model.Components[i];
+            var eos = model.Components[i];
             _pureTemperature[i] = eos.ReducingTemperature;
             _pureVolume[i] = 1 / eos.ReducingDensity;
             _componentWork[i] = new double[eos.Residual.WorkLength];
         }
-        for (int k = 0; k < _pairWork.Length; k++)
+        for (var k = 0; k < _pairWork.Length; k++)
             _pairWork[k] = new double[model.Pairs[k].Departure?.WorkLength ?? 0];
     }
 
@@ -112,10 +112,10 @@ internal sealed partial class MixturePhase
         _tau = _temperature.Value / temperature;
         if (_tau == _preparedTau)
             return;
-        double lnTau = Math.Log(_tau);
-        for (int i = 0; i < _componentWork.Length; i++)
+        var lnTau = Math.Log(_tau);
+        for (var i = 0; i < _componentWork.Length; i++)
             Model.Components[i].Residual.Prepare(_tau, lnTau, _componentWork[i]);
-        for (int k = 0; k < _pairWork.Length; k++)
+        for (var k = 0; k < _pairWork.Length; k++)
             Model.Pairs[k].Departure?.Prepare(_tau, lnTau, _pairWork[k]);
         _preparedTau = _tau;
     }
@@ -123,22 +123,22 @@ internal sealed partial class MixturePhase
     /// <summary>Pressure and ∂p/∂ρ at a density.</summary>
     public void EvaluateVolume(double density)
     {
-        double delta = density * _volume.Value;
+        var delta = density * _volume.Value;
         _table.Fill(delta, Model.DecayMask);
         double d = 0, dd = 0;
-        for (int i = 0; i < _count; i++)
+        for (var i = 0; i < _count; i++)
         {
-            Model.Components[i].Residual.EvaluateVolume(_table, _tau, _componentWork[i], out ResidualDerivatives r);
+            Model.Components[i].Residual.EvaluateVolume(_table, _tau, _componentWork[i], out var r);
             d += _x[i] * r.D;
             dd += _x[i] * r.DD;
         }
-        for (int k = 0; k < _pairWork.Length; k++)
+        for (var k = 0; k < _pairWork.Length; k++)
         {
-            BinaryPair pair = Model.Pairs[k];
+            var pair = Model.Pairs[k];
             if (pair.Departure is null)
                 continue;
-            pair.Departure.EvaluateVolume(_table, _tau, _pairWork[k], out ResidualDerivatives r);
-            double w = _x[pair.A] * _x[pair.B] * pair.F;
+            pair.Departure.EvaluateVolume(_table, _tau, _pairWork[k], out var r);
+            var w = _x[pair.A] * _x[pair.B] * pair.F;
             d += w * r.D;
             dd += w * r.DD;
         }
@@ -148,17 +148,17 @@ internal sealed partial class MixturePhase
     /// <summary>All derivatives in δ and τ of the whole and of each component and pair.</summary>
     public void Evaluate(double density)
     {
-        double delta = density * _volume.Value;
+        var delta = density * _volume.Value;
         _table.Fill(delta, Model.DecayMask);
-        ResidualDerivatives total = default;
-        for (int i = 0; i < _count; i++)
+        var total = default(ResidualDerivatives);
+        for (var i = 0; i < _count; i++)
         {
             Model.Components[i].Residual.Evaluate(_table, _tau, _componentWork[i], out _component[i]);
             total.AddScaled(_component[i], _x[i]);
         }
-        for (int k = 0; k < _pairWork.Length; k++)
+        for (var k = 0; k < _pairWork.Length; k++)
         {
-            BinaryPair pair = Model.Pairs[k];
+            var pair = Model.Pairs[k];
             if (pair.Departure is null)
                 continue;
             pair.Departure.Evaluate(_table, _tau, _pairWork[k], out _pair[k]);
@@ -174,58 +174,58 @@ internal sealed partial class MixturePhase
     /// </summary>
     public void EvaluateFugacity()
     {
-        int n = _count;
-        ResidualDerivatives total = Total;
+        var n = _count;
+        var total = Total;
         double dd = total.D + total.DD, dt = total.DT, tt = total.T + total.TT;
 
         Array.Clear(_second);
-        for (int i = 0; i < n; i++)
+        for (var i = 0; i < n; i++)
             _partial[i] = _component[i];
-        for (int k = 0; k < _pairWork.Length; k++)
+        for (var k = 0; k < _pairWork.Length; k++)
         {
-            BinaryPair pair = Model.Pairs[k];
+            var pair = Model.Pairs[k];
             if (pair.Departure is null)
                 continue;
             _partial[pair.A].AddScaled(_pair[k], _x[pair.B] * pair.F);
             _partial[pair.B].AddScaled(_pair[k], _x[pair.A] * pair.F);
-            double cross = pair.F * _pair[k].A;
+            var cross = pair.F * _pair[k].A;
             _second[pair.A * n + pair.B] = cross;
             _second[pair.B * n + pair.A] = cross;
         }
         double sumA = 0, sumD = 0, sumT = 0, all = 0;
-        for (int i = 0; i < n; i++)
+        for (var i = 0; i < n; i++)
         {
             sumA += _x[i] * _partial[i].A;
             sumD += _x[i] * _partial[i].D;
             sumT += _x[i] * _partial[i].T;
-            double row = 0;
-            for (int m = 0; m < n; m++)
+            var row = 0.0;
+            for (var m = 0; m < n; m++)
                 row += _x[m] * _second[i * n + m];
             _row[i] = row;
             all += _x[i] * row;
         }
         double[] gv = _volume.G, hv = _volume.H, gt = _temperature.G, ht = _temperature.H;
         double rv = 1 / _volume.Value, rt = 1 / _temperature.Value;
-        for (int i = 0; i < n; i++)
+        for (var i = 0; i < n; i++)
         {
             _a[i] = 1 + gv[i] * rv;
             _b[i] = gt[i] * rt;
         }
-        double lnRho = Math.Log(Density * Model.GasConstant * Temperature);
-        for (int i = 0; i < n; i++)
+        var lnRho = Math.Log(Density * Model.GasConstant * Temperature);
+        for (var i = 0; i < n; i++)
         {
             double gA = _partial[i].A - sumA, gD = _partial[i].D - sumD, gT = _partial[i].T - sumT;
             double ai = _a[i], bi = _b[i];
             LnFugacity[i] = Math.Log(_x[i]) + lnRho + total.A + total.D * ai + total.T * bi + gA;
             LnFugacityByTemperature[i] = 1 - (total.T + dt * ai + tt * bi + gT);
             PressureByAmount[i] = 1 + total.D + dd * ai + dt * bi + gD;
-            for (int j = 0; j < n; j++)
+            for (var j = 0; j < n; j++)
             {
                 double aj = _a[j], bj = _b[j];
                 double gAj = _partial[j].A - sumA, gDj = _partial[j].D - sumD, gTj = _partial[j].T - sumT;
-                double da = hv[i * n + j] * rv - (ai - 1) * (aj - 1);
-                double db = ht[i * n + j] * rt - bi * bj;
-                double second = _second[i * n + j] - _row[i] - _row[j] + all - gAj;
+                var da = hv[i * n + j] * rv - (ai - 1) * (aj - 1);
+                var db = ht[i * n + j] * rt - bi * bj;
+                var second = _second[i * n + j] - _row[i] - _row[j] + all - gAj;
                 Jacobian[i * n + j] = total.D * aj + total.T * bj + gAj
                     + ai * (dd * aj + dt * bj + gDj) + total.D * da
                     + bi * (dt * aj + tt * bj + gTj) + total.T * db
@@ -238,9 +238,140 @@ internal sealed partial class MixturePhase
 
     private void SetPressure(double density, double d, double dd)
     {
-        double rt = Model.GasConstant * Temperature;
+        var rt = Model.GasConstant * Temperature;
         Density = density;
         Pressure = density * rt * (1 + d);
         PressureByDensity = rt * (1 + 2 * d + dd);
+    }
+
+    /// <summary>
+    /// The density of the liquid at the pressure, starting from a guess; NaN where the liquid branch has no such root. From the dense
+    /// side Newton's method converges without crossing the spinodal, because p(ρ) is convex there.
+    /// </summary>
+    public double SolveLiquid(double pressure, double guess)
+    {
+        var rho = guess;
+        for (var iteration = 0; iteration < 60; iteration++)
+        {
+            EvaluateVolume(rho);
+            if (PressureByDensity <= 0)
+            {
+                rho *= 1.06;
+                if (rho > 6 * ReducingDensity)
+                    return double.NaN;
+                continue;
+            }
+            var step = (pressure - Pressure) / PressureByDensity;
+            var limit = 0.1 * rho;
+            if (step > limit)
+                step = limit;
+            else if (step < -limit)
+                step = -limit;
+            rho += step;
+            if (Math.Abs(step) < 1e-11 * rho)
+                return rho;
+        }
+        return double.NaN;
+    }
+
+    /// <summary>The density of the vapour at the pressure; NaN where the vapour branch ends below this pressure.</summary>
+    public double SolveVapor(double pressure)
+    {
+        var rt = Model.GasConstant * Temperature;
+        var rho = pressure / rt;
+        for (var iteration = 0; iteration < 60; iteration++)
+        {
+            EvaluateVolume(rho);
+            if (PressureByDensity <= 0)
+                return double.NaN;
+            var step = (pressure - Pressure) / PressureByDensity;
+            if (step > 0.5 * rho)
+                step = 0.5 * rho;
+            else if (step < -0.5 * rho)
+                step = -0.5 * rho;
+            rho += step;
+            if (Math.Abs(step) < 1e-11 * rho)
+                return rho;
+        }
+        return double.NaN;
+    }
+
+    /// <summary>The one density at a pressure above the critical temperature, where p rises with ρ: Newton's method kept in a bracket.</summary>
+    public double SolveSupercritical(double pressure)
+    {
+        double low = 0, high = 5 * ReducingDensity;
+        var rho = Math.Min(pressure / (Model.GasConstant * Temperature), ReducingDensity);
+        for (var iteration = 0; iteration < 200; iteration++)
+        {
+            EvaluateVolume(rho);
+            var error = pressure - Pressure;
+            if (error > 0)
+                low = rho;
+            else
+                high = rho;
+            var next = PressureByDensity > 0 ? rho + error / PressureByDensity : double.NaN;
+            if (!(next > low && next < high))
+                next = 0.5 * (low + high);
+            if (Math.Abs(next - rho) < 1e-12 * rho)
+                return next;
+            rho = next;
+        }
+        return double.NaN;
+    }
+}
+
+/// <summary>Caloric properties of an evaluated phase, molar, on the equations' own zero of enthalpy and entropy.</summary>
+internal readonly struct CaloricProperties
+{
+    private CaloricProperties(double enthalpy, double entropy, double cv, double cp, double speedOfSound)
+    {
+        Enthalpy = enthalpy;
+        Entropy = entropy;
+        Cv = cv;
+        Cp = cp;
+        SpeedOfSound = speedOfSound;
+    }
+
+    /// <summary>J/mol.</summary>
+    public double Enthalpy { get; }
+
+    /// <summary>J/(mol K).</summary>
+    public double Entropy { get; }
+
+    /// <summary>J/(mol K).</summary>
+    public double Cv { get; }
+
+    /// <summary>J/(mol K).</summary>
+    public double Cp { get; }
+
+    /// <summary>m/s.</summary>
+    public double SpeedOfSound { get; }
+
+    /// <summary>After <see cref="MixturePhase.Evaluate"/> (Kunz and Wagner 2012, table 5).</summary>
+    public static CaloricProperties Of(MixturePhase phase)
+    {
+        var model = phase.Model;
+        double r = model.GasConstant, t = phase.Temperature;
+        double a0 = 0, t0 = 0, tt0 = 0, mass = 0;
+        for (var i = 0; i < model.Components.Length; i++)
+        {
+            var eos = model.Components[i];
+            var x = phase.X[i];
+            var ideal = eos.IdealAt(t);
+            a0 += x * (ideal.A + Math.Log(x * phase.Density / eos.ReducingDensity));
+            t0 += x * ideal.T;
+            tt0 += x * ideal.TT;
+            mass += x * eos.MolarMass;
+        }
+        var res = phase.Total;
+        var stiffness = 1 + 2 * res.D + res.DD;
+        var thermal = 1 + res.D - res.DT;
+        var cv = -(tt0 + res.TT);
+        return new CaloricProperties(
+            r * t * (1 + t0 + res.T + res.D),
+            r * (t0 + res.T - a0 - res.A),
+            r * cv,
+            r * (cv + thermal * thermal / stiffness),
+            Math.Sqrt(r * t / mass * (stiffness + thermal * thermal / cv)));
     }
 }

@@ -28,17 +28,17 @@ internal sealed class BlendCriticalPoint
     public CriticalPoint? Find()
     {
         _phase.SetComposition(_model.Composition);
-        double rhoR = _phase.ReducingDensity;
-        double temperature = _phase.ReducingTemperature;
+        var rhoR = _phase.ReducingDensity;
+        var temperature = _phase.ReducingTemperature;
         // C changes sign once between a dilute and a dense state: scan, then bisect with secants.
         double previousRho = double.NaN, previousC = double.NaN, previousT = double.NaN;
-        for (double factor = 1.6; factor > 0.55; factor -= 0.05)
+        for (var factor = 1.6; factor > 0.55; factor -= 0.05)
         {
-            double rho = factor * rhoR;
-            double t = SpinodalTemperature(rho, double.IsNaN(previousT) ? temperature : previousT);
+            var rho = factor * rhoR;
+            var t = SpinodalTemperature(rho, double.IsNaN(previousT) ? temperature : previousT);
             if (double.IsNaN(t))
                 continue;
-            double c = Cubic(t, rho);
+            var c = Cubic(t, rho);
             if (!double.IsNaN(previousC) && c * previousC <= 0)
                 return Refine(previousRho, previousC, rho, c, t);
             (previousRho, previousC, previousT) = (rho, c, t);
@@ -48,22 +48,22 @@ internal sealed class BlendCriticalPoint
 
     private CriticalPoint? Refine(double rho0, double c0, double rho1, double c1, double temperature)
     {
-        double t = temperature;
-        for (int i = 0; i < 60 && Math.Abs(rho1 - rho0) > 1e-9 * rho0; i++)
+        var t = temperature;
+        for (var i = 0; i < 60 && Math.Abs(rho1 - rho0) > 1e-9 * rho0; i++)
         {
-            double rho = i % 3 == 2 ? 0.5 * (rho0 + rho1) : rho0 - c0 * (rho1 - rho0) / (c1 - c0);
+            var rho = i % 3 == 2 ? 0.5 * (rho0 + rho1) : rho0 - c0 * (rho1 - rho0) / (c1 - c0);
             if (!(rho > Math.Min(rho0, rho1) && rho < Math.Max(rho0, rho1)))
                 rho = 0.5 * (rho0 + rho1);
             t = SpinodalTemperature(rho, t);
             if (double.IsNaN(t))
                 return null;
-            double c = Cubic(t, rho);
+            var c = Cubic(t, rho);
             if (c * c0 <= 0)
                 (rho1, c1) = (rho, c);
             else
                 (rho0, c0) = (rho, c);
         }
-        double density = 0.5 * (rho0 + rho1);
+        var density = 0.5 * (rho0 + rho1);
         t = SpinodalTemperature(density, t);
         if (double.IsNaN(t))
             return null;
@@ -76,9 +76,9 @@ internal sealed class BlendCriticalPoint
     {
         double t0 = guess, l0 = Smallest(t0, rho);
         double t1 = l0 > 0 ? guess * 0.995 : guess * 1.005, l1 = Smallest(t1, rho);
-        for (int i = 0; i < 50; i++)
+        for (var i = 0; i < 50; i++)
         {
-            double step = -l1 * (t1 - t0) / (l1 - l0);
+            var step = -l1 * (t1 - t0) / (l1 - l0);
             if (!double.IsFinite(step))
                 return double.NaN;
             step = Math.Clamp(step, -0.05 * t1, 0.05 * t1);
@@ -103,9 +103,9 @@ internal sealed class BlendCriticalPoint
     private double Smallest(double temperature, double rho)
     {
         Set(temperature, rho);
-        for (int i = 0; i < _n; i++)
+        for (var i = 0; i < _n; i++)
         {
-            for (int j = 0; j < _n; j++)
+            for (var j = 0; j < _n; j++)
                 _matrix[i * _n + j] = Math.Sqrt(_phase.X[i] * _phase.X[j]) * _phase.Jacobian[i * _n + j];
         }
         return SymmetricEigen.Smallest(_matrix, _n, _vector);
@@ -115,8 +115,8 @@ internal sealed class BlendCriticalPoint
     {
         Smallest(temperature, rho);
         // A fixed sign of the vector, so that C keeps its sign along the scan.
-        double sum = 0;
-        for (int i = 0; i < _n; i++)
+        var sum = 0.0;
+        for (var i = 0; i < _n; i++)
             sum += _vector[i] * Math.Sqrt(_model.Composition[i]);
         double sign = sum < 0 ? -1 : 1;
         const double h = 1e-4;
@@ -126,22 +126,22 @@ internal sealed class BlendCriticalPoint
     /// <summary>Σ Δn_i Δn_j ∂ln f_i/∂n_j at n = z + s Δn, Δn_i = √z_i v_i.</summary>
     private double Quadratic(double temperature, double rho, double s)
     {
-        double total = 0;
-        for (int i = 0; i < _n; i++)
+        var total = 0.0;
+        for (var i = 0; i < _n; i++)
         {
             _shifted[i] = _model.Composition[i] + s * Math.Sqrt(_model.Composition[i]) * _vector[i];
             total += _shifted[i];
         }
-        for (int i = 0; i < _n; i++)
+        for (var i = 0; i < _n; i++)
             _shifted[i] /= total;
         _phase.SetComposition(_shifted);
         _phase.SetTemperature(temperature);
         _phase.Evaluate(rho * total);
         _phase.EvaluateFugacity();
-        double sum = 0;
-        for (int i = 0; i < _n; i++)
+        var sum = 0.0;
+        for (var i = 0; i < _n; i++)
         {
-            for (int j = 0; j < _n; j++)
+            for (var j = 0; j < _n; j++)
                 sum += Math.Sqrt(_model.Composition[i] * _model.Composition[j]) * _vector[i] * _vector[j] * _phase.Jacobian[i * _n + j];
         }
         return sum / total;

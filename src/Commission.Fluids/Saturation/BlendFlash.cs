@@ -24,26 +24,26 @@ internal sealed class BlendFlash(MixtureModel model)
     /// <summary>Sets the equilibrium ratios y/x of a neighbouring solution as the start.</summary>
     public void StartFrom(ReadOnlySpan<double> liquid, ReadOnlySpan<double> vapor)
     {
-        for (int i = 0; i < _k.Length; i++)
+        for (var i = 0; i < _k.Length; i++)
             _k[i] = vapor[i] / liquid[i];
     }
 
     public bool Solve(double temperature, double pressure, double liquidGuess)
     {
-        double rho = liquidGuess;
-        for (int iteration = 0; iteration < 500; iteration++)
+        var rho = liquidGuess;
+        for (var iteration = 0; iteration < 500; iteration++)
         {
             VaporFraction = RachfordRice();
             ReadOnlySpan<double> z = model.Composition;
             double sx = 0, sy = 0;
-            for (int i = 0; i < _k.Length; i++)
+            for (var i = 0; i < _k.Length; i++)
             {
                 _x[i] = z[i] / (1 + VaporFraction * (_k[i] - 1));
                 _y[i] = _k[i] * _x[i];
                 sx += _x[i];
                 sy += _y[i];
             }
-            for (int i = 0; i < _k.Length; i++)
+            for (var i = 0; i < _k.Length; i++)
             {
                 _x[i] /= sx;
                 _y[i] /= sy;
@@ -53,17 +53,17 @@ internal sealed class BlendFlash(MixtureModel model)
             _liquid.SetTemperature(temperature);
             _vapor.SetTemperature(temperature);
             rho = _liquid.SolveLiquid(pressure, rho);
-            double rhoV = _vapor.SolveVapor(pressure);
+            var rhoV = _vapor.SolveVapor(pressure);
             if (double.IsNaN(rho) || double.IsNaN(rhoV))
                 return false;
             _liquid.Evaluate(rho);
             _vapor.Evaluate(rhoV);
             _liquid.EvaluateFugacity();
             _vapor.EvaluateFugacity();
-            double change = 0;
-            for (int i = 0; i < _k.Length; i++)
+            var change = 0.0;
+            for (var i = 0; i < _k.Length; i++)
             {
-                double d = _liquid.LnFugacity[i] - _vapor.LnFugacity[i];
+                var d = _liquid.LnFugacity[i] - _vapor.LnFugacity[i];
                 _k[i] *= Math.Exp(d);
                 change = Math.Max(change, Math.Abs(d));
             }
@@ -77,12 +77,12 @@ internal sealed class BlendFlash(MixtureModel model)
     private double RachfordRice()
     {
         double low = 0, high = 1, beta = 0.5;
-        for (int iteration = 0; iteration < 100; iteration++)
+        for (var iteration = 0; iteration < 100; iteration++)
         {
             double f = 0, slope = 0;
-            for (int i = 0; i < _k.Length; i++)
+            for (var i = 0; i < _k.Length; i++)
             {
-                double q = (_k[i] - 1) / (1 + beta * (_k[i] - 1));
+                var q = (_k[i] - 1) / (1 + beta * (_k[i] - 1));
                 f += model.Composition[i] * q;
                 slope -= model.Composition[i] * q * q;
             }
@@ -90,7 +90,7 @@ internal sealed class BlendFlash(MixtureModel model)
                 low = beta;
             else
                 high = beta;
-            double next = beta - f / slope;
+            var next = beta - f / slope;
             if (!(next > low && next < high))
                 next = 0.5 * (low + high);
             if (Math.Abs(next - beta) < 1e-15)

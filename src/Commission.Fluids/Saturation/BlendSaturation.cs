@@ -1,4 +1,3 @@
-using Commission.Fluids.Helmholtz;
 using Commission.Fluids.Mixtures;
 
 namespace Commission.Fluids.Saturation;
@@ -9,7 +8,7 @@ namespace Commission.Fluids.Saturation;
 /// start it, Newton's method with the analytic Jacobian ends it, and where that fails the curve is followed from a colder state.
 /// Not thread-safe.
 /// </summary>
-internal sealed partial class BlendSaturation
+internal sealed class BlendSaturation
 {
     private const int MaximumIterations = 40;
 
@@ -61,9 +60,9 @@ internal sealed partial class BlendSaturation
     public bool AtTemperature(SaturationCurve curve, double temperature)
     {
         LiquidSplits = false;
-        for (int attempt = 0; attempt < 2; attempt++)
+        for (var attempt = 0; attempt < 2; attempt++)
         {
-            int substitutions = attempt == 0 ? 2 : 40;
+            var substitutions = attempt == 0 ? 2 : 40;
             if (Start(curve, temperature, substitutions) && Newton(curve, temperature, double.NaN) && Accept())
                 return true;
         }
@@ -73,10 +72,10 @@ internal sealed partial class BlendSaturation
     public bool AtPressure(SaturationCurve curve, double pressure)
     {
         LiquidSplits = false;
-        double temperature = RoughTemperature(curve, pressure);
-        for (int attempt = 0; attempt < 2; attempt++)
+        var temperature = RoughTemperature(curve, pressure);
+        for (var attempt = 0; attempt < 2; attempt++)
         {
-            int substitutions = attempt == 0 ? 2 : 40;
+            var substitutions = attempt == 0 ? 2 : 40;
             if (Start(curve, temperature, substitutions) && Newton(curve, temperature, pressure) && Accept())
                 return true;
         }
@@ -86,16 +85,16 @@ internal sealed partial class BlendSaturation
     /// <summary>Temperature at which Raoult's law with rough vapour pressures gives the pressure.</summary>
     private double RoughTemperature(SaturationCurve curve, double pressure)
     {
-        double tr = 0;
-        for (int i = 0; i < _n; i++)
+        var tr = 0.0;
+        for (var i = 0; i < _n; i++)
             tr += _model.Composition[i] * _model.Components[i].CriticalTemperature;
-        double target = Math.Log(pressure);
+        var target = Math.Log(pressure);
         double t0 = 0.75 * tr, f0 = Math.Log(RoughPressure(curve, t0)) - target;
         double t1 = 0.65 * tr, f1 = Math.Log(RoughPressure(curve, t1)) - target;
-        for (int i = 0; i < 12 && Math.Abs(f1) > 1e-3; i++)
+        for (var i = 0; i < 12 && Math.Abs(f1) > 1e-3; i++)
         {
-            double inverse = 1 / t1 - f1 * (1 / t1 - 1 / t0) / (f1 - f0);
-            double next = Math.Clamp(1 / inverse, 0.3 * tr, 1.1 * tr);
+            var inverse = 1 / t1 - f1 * (1 / t1 - 1 / t0) / (f1 - f0);
+            var next = Math.Clamp(1 / inverse, 0.3 * tr, 1.1 * tr);
             t0 = t1;
             f0 = f1;
             t1 = next;
@@ -108,10 +107,10 @@ internal sealed partial class BlendSaturation
 
     private double RoughPressure(SaturationCurve curve, double temperature)
     {
-        double sum = 0;
-        for (int i = 0; i < _n; i++)
+        var sum = 0.0;
+        for (var i = 0; i < _n; i++)
         {
-            double p = _model.Components[i].RoughVaporPressure(temperature);
+            var p = _model.Components[i].RoughVaporPressure(temperature);
             _rough[i] = p;
             sum += curve == SaturationCurve.Bubble ? _model.Composition[i] * p : _model.Composition[i] / p;
         }
@@ -121,36 +120,36 @@ internal sealed partial class BlendSaturation
     /// <summary>Sets the unknowns by successive substitution of the incipient phase at a temperature.</summary>
     private bool Start(SaturationCurve curve, double temperature, int substitutions)
     {
-        bool bubble = curve == SaturationCurve.Bubble;
+        var bubble = curve == SaturationCurve.Bubble;
         ReadOnlySpan<double> z = _model.Composition;
-        double p = RoughPressure(curve, temperature);
-        double sum = 0;
-        for (int i = 0; i < _n; i++)
+        var p = RoughPressure(curve, temperature);
+        var sum = 0.0;
+        for (var i = 0; i < _n; i++)
         {
             _incipient[i] = bubble ? z[i] * _rough[i] : z[i] / _rough[i];
             sum += _incipient[i];
         }
-        for (int i = 0; i < _n; i++)
+        for (var i = 0; i < _n; i++)
             _incipient[i] /= sum;
 
         _liquid.SetComposition(bubble ? z : _incipient);
         _vapor.SetComposition(bubble ? _incipient : z);
         _liquid.SetTemperature(temperature);
         _vapor.SetTemperature(temperature);
-        double volume = 0;
-        for (int i = 0; i < _n; i++)
+        var volume = 0.0;
+        for (var i = 0; i < _n; i++)
         {
-            EquationOfState eos = _model.Components[i];
+            var eos = _model.Components[i];
             volume += _liquid.X[i] / eos.LiquidDensity.At(Math.Min(temperature, 0.95 * eos.CriticalTemperature));
         }
         double liquidDensity = 1 / volume, vaporDensity = double.NaN;
-        for (int step = 0; step < substitutions; step++)
+        for (var step = 0; step < substitutions; step++)
         {
             liquidDensity = _liquid.SolveLiquid(p, liquidDensity);
             if (double.IsNaN(liquidDensity))
                 return false;
             vaporDensity = _vapor.SolveVapor(p);
-            for (int lower = 0; double.IsNaN(vaporDensity) && lower < 12; lower++)
+            for (var lower = 0; double.IsNaN(vaporDensity) && lower < 12; lower++)
             {
                 p *= 0.9;
                 vaporDensity = _vapor.SolveVapor(p);
@@ -163,20 +162,20 @@ internal sealed partial class BlendSaturation
             _vapor.EvaluateFugacity();
             MixturePhase fixedPhase = bubble ? _liquid : _vapor, other = bubble ? _vapor : _liquid;
             sum = 0;
-            for (int i = 0; i < _n; i++)
+            for (var i = 0; i < _n; i++)
             {
                 // x_i φ_i p = f_i of the fixed phase; φ_i p = f_i/x_i of the incipient phase.
-                double x = other.X[i] * Math.Exp(Math.Clamp(fixedPhase.LnFugacity[i] - other.LnFugacity[i], -5, 5));
+                var x = other.X[i] * Math.Exp(Math.Clamp(fixedPhase.LnFugacity[i] - other.LnFugacity[i], -5, 5));
                 _incipient[i] = x;
                 sum += x;
             }
-            double change = 0;
-            for (int i = 0; i < _n; i++)
+            var change = 0.0;
+            for (var i = 0; i < _n; i++)
             {
                 _incipient[i] /= sum;
                 change = Math.Max(change, Math.Abs(_incipient[i] - other.X[i]));
             }
-            double factor = Math.Clamp(bubble ? sum : 1 / sum, 0.5, 2);
+            var factor = Math.Clamp(bubble ? sum : 1 / sum, 0.5, 2);
             p *= factor;
             other.SetComposition(_incipient);
             other.SetTemperature(temperature);
@@ -185,12 +184,12 @@ internal sealed partial class BlendSaturation
         }
         if (bubble)
         {
-            double rho = _vapor.SolveVapor(p);
+            var rho = _vapor.SolveVapor(p);
             vaporDensity = double.IsNaN(rho) ? vaporDensity : rho;
         }
         else
         {
-            double rho = _liquid.SolveLiquid(p, liquidDensity);
+            var rho = _liquid.SolveLiquid(p, liquidDensity);
             liquidDensity = double.IsNaN(rho) ? liquidDensity : rho;
         }
         SetUnknowns(curve, liquidDensity, vaporDensity, temperature);
@@ -199,9 +198,9 @@ internal sealed partial class BlendSaturation
 
     private void SetUnknowns(SaturationCurve curve, double liquidDensity, double vaporDensity, double temperature)
     {
-        bool bubble = curve == SaturationCurve.Bubble;
-        double rho = bubble ? vaporDensity : liquidDensity;
-        for (int i = 0; i < _n; i++)
+        var bubble = curve == SaturationCurve.Bubble;
+        var rho = bubble ? vaporDensity : liquidDensity;
+        for (var i = 0; i < _n; i++)
             _u[i] = Math.Log(_incipient[i] * rho);
         _u[_n] = Math.Log(bubble ? liquidDensity : vaporDensity);
         _u[_n + 1] = Math.Log(temperature);
@@ -210,12 +209,12 @@ internal sealed partial class BlendSaturation
     /// <summary>Newton's method from the unknowns; <paramref name="pressure"/> NaN means that the temperature is given.</summary>
     private bool Newton(SaturationCurve curve, double temperature, double pressure)
     {
-        bool givenPressure = !double.IsNaN(pressure);
-        int size = givenPressure ? _n + 2 : _n + 1;
+        var givenPressure = !double.IsNaN(pressure);
+        var size = givenPressure ? _n + 2 : _n + 1;
         if (!givenPressure)
             _u[_n + 1] = Math.Log(temperature);
-        double previous = double.PositiveInfinity;
-        for (int iteration = 0; iteration < MaximumIterations; iteration++)
+        var previous = double.PositiveInfinity;
+        for (var iteration = 0; iteration < MaximumIterations; iteration++)
         {
             if (!EvaluateBoth(curve))
                 return false;
@@ -223,15 +222,15 @@ internal sealed partial class BlendSaturation
             if (!LinearSystem.Solve(_matrix, _right, size))
                 return false;
             double largest = 0, largestFixed = Math.Abs(_right[_n]);
-            for (int i = 0; i < _n; i++)
+            for (var i = 0; i < _n; i++)
                 largest = Math.Max(largest, Math.Abs(_right[i]));
-            double temperatureStep = givenPressure ? Math.Abs(_right[_n + 1]) : 0;
+            var temperatureStep = givenPressure ? Math.Abs(_right[_n + 1]) : 0;
             if (!double.IsFinite(largest + largestFixed + temperatureStep))
                 return false;
-            double scale = Math.Min(1, Math.Min(1.0 / largest, Math.Min(0.25 / largestFixed, 0.03 / temperatureStep)));
-            for (int i = 0; i < size; i++)
+            var scale = Math.Min(1, Math.Min(1.0 / largest, Math.Min(0.25 / largestFixed, 0.03 / temperatureStep)));
+            for (var i = 0; i < size; i++)
                 _u[i] += scale * _right[i];
-            double total = Math.Max(largest, Math.Max(largestFixed, temperatureStep));
+            var total = Math.Max(largest, Math.Max(largestFixed, temperatureStep));
             if (total < 1e-8)
                 return Finish(curve);
             if (iteration > 12 && total > 0.5 * previous && total < 1e-6)
@@ -243,19 +242,19 @@ internal sealed partial class BlendSaturation
 
     private bool EvaluateBoth(SaturationCurve curve)
     {
-        bool bubble = curve == SaturationCurve.Bubble;
-        double temperature = Math.Exp(_u[_n + 1]);
+        var bubble = curve == SaturationCurve.Bubble;
+        var temperature = Math.Exp(_u[_n + 1]);
         MixturePhase fixedPhase = bubble ? _liquid : _vapor, other = bubble ? _vapor : _liquid;
-        double rho = 0;
-        for (int i = 0; i < _n; i++)
+        var rho = 0.0;
+        for (var i = 0; i < _n; i++)
         {
-            double part = Math.Exp(_u[i]);
+            var part = Math.Exp(_u[i]);
             _incipient[i] = part;
             rho += part;
         }
         if (!double.IsFinite(rho) || !(rho > 0))
             return false;
-        for (int i = 0; i < _n; i++)
+        for (var i = 0; i < _n; i++)
             _incipient[i] = Math.Max(_incipient[i] / rho, 1e-30);
         fixedPhase.SetTemperature(temperature);
         other.SetComposition(_incipient);
@@ -269,15 +268,15 @@ internal sealed partial class BlendSaturation
 
     private void Assemble(SaturationCurve curve, double pressure, int size)
     {
-        bool bubble = curve == SaturationCurve.Bubble;
+        var bubble = curve == SaturationCurve.Bubble;
         MixturePhase f = bubble ? _liquid : _vapor, o = bubble ? _vapor : _liquid;
-        double rt = _model.GasConstant * f.Temperature;
-        double scale = 1 / (_liquid.Density * rt);
-        int n = _n;
-        for (int i = 0; i < n; i++)
+        var rt = _model.GasConstant * f.Temperature;
+        var scale = 1 / (_liquid.Density * rt);
+        var n = _n;
+        for (var i = 0; i < n; i++)
         {
-            double along = 0;
-            for (int j = 0; j < n; j++)
+            var along = 0.0;
+            for (var j = 0; j < n; j++)
             {
                 _matrix[i * size + j] = -o.X[j] * o.Jacobian[i * n + j];
                 along += f.X[j] * f.Jacobian[i * n + j];
@@ -285,18 +284,18 @@ internal sealed partial class BlendSaturation
             _matrix[i * size + n] = along;
             _right[i] = o.LnFugacity[i] - f.LnFugacity[i];
         }
-        for (int j = 0; j < n; j++)
+        for (var j = 0; j < n; j++)
             _matrix[n * size + j] = -o.Density * rt * o.X[j] * o.PressureByAmount[j] * scale;
         _matrix[n * size + n] = f.Density * f.PressureByDensity * scale;
         _right[n] = (o.Pressure - f.Pressure) * scale;
         if (size == n + 1)
             return;
-        for (int i = 0; i < n; i++)
+        for (var i = 0; i < n; i++)
             _matrix[i * size + n + 1] = f.LnFugacityByTemperature[i] - o.LnFugacityByTemperature[i];
         _matrix[n * size + n + 1] = (f.Density * f.PressureByTemperature - o.Density * o.PressureByTemperature) * rt * scale;
-        int last = (n + 1) * size;
-        double unit = 1 / pressure;
-        for (int j = 0; j < n; j++)
+        var last = (n + 1) * size;
+        var unit = 1 / pressure;
+        for (var j = 0; j < n; j++)
             _matrix[last + j] = bubble ? o.Density * rt * o.X[j] * o.PressureByAmount[j] * unit : 0;
         _matrix[last + n] = bubble ? 0 : f.Density * f.PressureByDensity * unit;
         _matrix[last + n + 1] = _vapor.Density * rt * _vapor.PressureByTemperature * unit;
@@ -316,20 +315,20 @@ internal sealed partial class BlendSaturation
     /// <summary>The change of the unknowns with ln T along the curve, and the slope.</summary>
     private bool Direction(SaturationCurve curve)
     {
-        bool bubble = curve == SaturationCurve.Bubble;
+        var bubble = curve == SaturationCurve.Bubble;
         MixturePhase f = bubble ? _liquid : _vapor, o = bubble ? _vapor : _liquid;
         Assemble(curve, double.NaN, _n + 1);
-        double rt = _model.GasConstant * f.Temperature;
-        double scale = 1 / (_liquid.Density * rt);
-        for (int i = 0; i < _n; i++)
+        var rt = _model.GasConstant * f.Temperature;
+        var scale = 1 / (_liquid.Density * rt);
+        for (var i = 0; i < _n; i++)
             _right[i] = o.LnFugacityByTemperature[i] - f.LnFugacityByTemperature[i];
         _right[_n] = (o.Density * o.PressureByTemperature - f.Density * f.PressureByTemperature) * rt * scale;
         if (!LinearSystem.Solve(_matrix, _right, _n + 1))
             return false;
-        double change = _vapor.Density * rt * _vapor.PressureByTemperature;
+        var change = _vapor.Density * rt * _vapor.PressureByTemperature;
         if (bubble)
         {
-            for (int j = 0; j < _n; j++)
+            for (var j = 0; j < _n; j++)
                 change += o.Density * rt * o.X[j] * o.PressureByAmount[j] * _right[j];
         }
         else
@@ -361,15 +360,15 @@ internal sealed partial class BlendSaturation
     /// </summary>
     private bool IsStable(MixturePhase phase)
     {
-        int n = _n;
-        ReadOnlySpan<double> x = phase.X;
-        double[] l = _matrix;
-        for (int i = 0; i < n; i++)
+        var n = _n;
+        var x = phase.X;
+        var l = _matrix;
+        for (var i = 0; i < n; i++)
         {
-            for (int j = 0; j <= i; j++)
+            for (var j = 0; j <= i; j++)
             {
-                double sum = Math.Sqrt(x[i] * x[j]) * phase.Jacobian[i * n + j];
-                for (int k = 0; k < j; k++)
+                var sum = Math.Sqrt(x[i] * x[j]) * phase.Jacobian[i * n + j];
+                for (var k = 0; k < j; k++)
                     sum -= l[i * n + k] * l[j * n + k];
                 if (i == j)
                 {
@@ -384,5 +383,74 @@ internal sealed partial class BlendSaturation
             }
         }
         return true;
+    }
+
+    /// <summary>
+    /// Follows the curve from a moderate temperature to a temperature or (when that is NaN) to a pressure, predicting each step along the
+    /// tangent. Returns false where the curve ends (critical point, retrograde turn) before.
+    /// </summary>
+    private bool FollowTo(SaturationCurve curve, double temperature, double pressure)
+    {
+        var tr = 0.0;
+        for (var i = 0; i < _n; i++)
+            tr += _model.Composition[i] * _model.Components[i].CriticalTemperature;
+        var wanted = double.IsNaN(temperature) ? RoughTemperature(curve, pressure) : temperature;
+        ReadOnlySpan<double> starts = [0.9 * wanted, 0.8 * tr, 0.7 * tr, 0.6 * tr, 0.75 * wanted, 1.08 * wanted];
+        foreach (var start in starts)
+        {
+            if (start > 0.92 * tr)
+                continue;
+            if (Start(curve, start, 60) && Newton(curve, start, double.NaN) && Accept() && March(curve, temperature, pressure))
+                return true;
+        }
+        return false;
+    }
+
+    private bool March(SaturationCurve curve, double temperature, double pressure)
+    {
+        var givenPressure = !double.IsNaN(pressure);
+        var step = 0.02;
+        double lnTarget = Math.Log(temperature), lnPressure = Math.Log(pressure);
+        for (var count = 0; count < 400; count++)
+        {
+            var here = _u[_n + 1];
+            var remaining = givenPressure
+                ? (lnPressure - Math.Log(Pressure)) * Pressure / (Slope * Temperature)
+                : lnTarget - here;
+            var last = Math.Abs(remaining) <= step;
+            var change = last ? remaining : Math.CopySign(step, remaining);
+            Array.Copy(_u, _saved, _u.Length);
+            (double savedTemperature, double savedPressure, double savedSlope) = (Temperature, Pressure, Slope);
+            Array.Copy(_direction, _tangent, _direction.Length);
+            for (var i = 0; i < _u.Length; i++)
+                _u[i] += change * _direction[i];
+            var found = Newton(curve, Math.Exp(here + change), last && givenPressure ? pressure : double.NaN)
+                && Accept()
+                && Math.Abs(Math.Log(_liquid.Density / _vapor.Density)) > 0.3 * Math.Abs(LastGap(curve));
+            if (found && last)
+                return true;
+            if (found)
+            {
+                step = Math.Min(step * 1.4, 0.03);
+                continue;
+            }
+            Array.Copy(_saved, _u, _u.Length);
+            Array.Copy(_tangent, _direction, _direction.Length);
+            (Temperature, Pressure, Slope) = (savedTemperature, savedPressure, savedSlope);
+            step = Math.Min(step, Math.Abs(change)) * 0.4;
+            if (step < 1e-6)
+                return false;
+        }
+        return false;
+    }
+
+    /// <summary>ln(ρ_l/ρ_v) of the state before the step: a sudden collapse is the trivial solution.</summary>
+    private double LastGap(SaturationCurve curve)
+    {
+        var incipient = 0.0;
+        for (var i = 0; i < _n; i++)
+            incipient += Math.Exp(_saved[i]);
+        var gap = Math.Log(incipient) - _saved[_n];
+        return curve == SaturationCurve.Bubble ? -gap : gap;
     }
 }

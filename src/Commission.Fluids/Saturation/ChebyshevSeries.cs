@@ -29,21 +29,21 @@ internal sealed class ChebyshevSeries
     /// </summary>
     public static ChebyshevSeries? Fit(Func<double, double> function, double low, double high, double tolerance)
     {
-        for (int count = 33; count <= 129; count = 2 * count - 1)
+        for (var count = 33; count <= 129; count = 2 * count - 1)
         {
-            double[] values = new double[count];
-            for (int k = 0; k < count; k++)
+            var values = new double[count];
+            for (var k = 0; k < count; k++)
             {
-                double u = Math.Cos(Math.PI * k / (count - 1));
+                var u = Math.Cos(Math.PI * k / (count - 1));
                 values[k] = function(0.5 * (low + high) + 0.5 * (high - low) * u);
                 if (double.IsNaN(values[k]))
                     return null;
             }
-            double[] c = Coefficients(values);
-            double tail = Math.Max(Math.Abs(c[^1]), Math.Max(Math.Abs(c[^2]), Math.Abs(c[^3])));
+            var c = Coefficients(values);
+            var tail = Math.Max(Math.Abs(c[^1]), Math.Max(Math.Abs(c[^2]), Math.Abs(c[^3])));
             if (tail > tolerance)
                 continue;
-            int keep = count;
+            var keep = count;
             while (keep > 2 && Math.Abs(c[keep - 1]) < 0.1 * tolerance)
                 keep--;
             return new ChebyshevSeries(low, high, c[..keep]);
@@ -53,12 +53,12 @@ internal sealed class ChebyshevSeries
 
     public double At(double x)
     {
-        double[] c = _coefficients;
-        double y2 = _scale * x + _shift;
+        var c = _coefficients;
+        var y2 = _scale * x + _shift;
         double b1 = 0, b2 = 0;
-        for (int k = c.Length - 1; k > 0; k--)
+        for (var k = c.Length - 1; k > 0; k--)
         {
-            double b = c[k] + y2 * b1 - b2;
+            var b = c[k] + y2 * b1 - b2;
             b2 = b1;
             b1 = b;
         }
@@ -68,15 +68,15 @@ internal sealed class ChebyshevSeries
     /// <summary>Coefficients of the interpolant in the points cos(πk/n), by the cosine sums.</summary>
     private static double[] Coefficients(double[] values)
     {
-        int n = values.Length - 1;
-        double[] c = new double[n + 1];
-        double[] cosine = new double[2 * n];
-        for (int k = 0; k < cosine.Length; k++)
+        var n = values.Length - 1;
+        var c = new double[n + 1];
+        var cosine = new double[2 * n];
+        for (var k = 0; k < cosine.Length; k++)
             cosine[k] = Math.Cos(Math.PI * k / n);
-        for (int j = 0; j <= n; j++)
+        for (var j = 0; j <= n; j++)
         {
-            double sum = 0.5 * (values[0] + ((j & 1) == 0 ? values[n] : -values[n]));
-            for (int k = 1; k < n; k++)
+            var sum = 0.5 * (values[0] + ((j & 1) == 0 ? values[n] : -values[n]));
+            for (var k = 1; k < n; k++)
                 sum += values[k] * cosine[j * k % (2 * n)];
             c[j] = 2 * sum / n;
         }

@@ -32,16 +32,16 @@ internal sealed class PureSaturation(EquationOfState eos)
     public bool AtTemperature(double temperature)
     {
         double liquid = eos.LiquidDensity.At(temperature), vapor = eos.VaporDensity.At(temperature);
-        double guess = eos.VaporPressure.At(temperature);
-        double ideal = guess / (eos.GasConstant * temperature);
+        var guess = eos.VaporPressure.At(temperature);
+        var ideal = guess / (eos.GasConstant * temperature);
         // The three auxiliary equations of a few fluids contradict each other: a saturated vapour has Z between about 0.25 and 1.
         if (!(vapor > 0.98 * ideal && vapor < 4.5 * ideal))
             vapor = 1.05 * ideal;
         if (Solve(temperature, liquid, vapor) && IsNear(guess))
             return true;
         // Near the critical point the auxiliary equations may be too coarse: widen the gap between the phases step by step.
-        double gap = Math.Pow(1 - temperature / eos.CriticalTemperature, 0.325);
-        for (double width = 1.2; width < 4; width += 0.3)
+        var gap = Math.Pow(1 - temperature / eos.CriticalTemperature, 0.325);
+        for (var width = 1.2; width < 4; width += 0.3)
         {
             if (Solve(temperature, eos.CriticalDensity * (1 + width * gap), eos.CriticalDensity * Math.Max(0.02, 1 - width * gap)) && IsNear(guess))
                 return true;
@@ -52,23 +52,23 @@ internal sealed class PureSaturation(EquationOfState eos)
     /// <summary>Solves at a pressure below the critical: Newton's method on ln p in T with the slope of Clapeyron.</summary>
     public bool AtPressure(double pressure)
     {
-        double temperature = RoughTemperature(pressure);
-        double lnTarget = Math.Log(pressure);
+        var temperature = RoughTemperature(pressure);
+        var lnTarget = Math.Log(pressure);
         double low = _floor, high = eos.CriticalTemperature;
-        for (int iteration = 0; iteration < 50; iteration++)
+        for (var iteration = 0; iteration < 50; iteration++)
         {
-            bool near = iteration > 0 && Math.Abs(temperature - Temperature) < 0.02 * temperature;
-            double dT = temperature - Temperature;
-            bool found = near && Solve(temperature, Liquid, Vapor * Math.Exp(Slope / Pressure * dT));
+            var near = iteration > 0 && Math.Abs(temperature - Temperature) < 0.02 * temperature;
+            var dT = temperature - Temperature;
+            var found = near && Solve(temperature, Liquid, Vapor * Math.Exp(Slope / Pressure * dT));
             if (!found && !AtTemperature(temperature))
                 return false;
-            double error = lnTarget - Math.Log(Pressure);
+            var error = lnTarget - Math.Log(Pressure);
             if (error > 0)
                 low = Math.Max(low, temperature);
             else
                 high = Math.Min(high, temperature);
             // In 1/T the vapour pressure is nearly straight: Newton's step in that variable.
-            double next = 1 / (1 / temperature - error * Pressure / (Slope * temperature * temperature));
+            var next = 1 / (1 / temperature - error * Pressure / (Slope * temperature * temperature));
             if (Math.Abs(next - temperature) < 1e-13 * temperature || Math.Abs(error) < 2e-14)
                 return true;
             if (!(next > low && next < high))
@@ -86,17 +86,17 @@ internal sealed class PureSaturation(EquationOfState eos)
 
     private double RoughTemperature(double pressure)
     {
-        double tc = eos.CriticalTemperature;
-        double t1 = 0.7 * tc;
-        double p1 = Math.Log(eos.VaporPressure.At(t1));
-        double target = Math.Log(pressure);
+        var tc = eos.CriticalTemperature;
+        var t1 = 0.7 * tc;
+        var p1 = Math.Log(eos.VaporPressure.At(t1));
+        var target = Math.Log(pressure);
         // From 0.7 Tc to the critical point ln p is nearly straight in 1/T.
-        double b = (Math.Log(eos.CriticalPressure) - p1) / (1 / t1 - 1 / tc);
-        double t = 1 / (1 / t1 + (p1 - target) / b);
-        for (int i = 0; i < 4; i++)
+        var b = (Math.Log(eos.CriticalPressure) - p1) / (1 / t1 - 1 / tc);
+        var t = 1 / (1 / t1 + (p1 - target) / b);
+        for (var i = 0; i < 4; i++)
         {
             t = Math.Clamp(t, _floor, 0.9999 * tc);
-            double p = Math.Log(eos.VaporPressure.At(t));
+            var p = Math.Log(eos.VaporPressure.At(t));
             if (Math.Abs(t - t1) > 1e-9 * t && p != p1)
                 b = (p - p1) / (1 / t1 - 1 / t);
             t1 = t;
@@ -113,14 +113,14 @@ internal sealed class PureSaturation(EquationOfState eos)
         _tau = eos.ReducingTemperature / temperature;
         eos.Residual.Prepare(_tau, Math.Log(_tau), _work);
         double x = liquid / eos.ReducingDensity, y = vapor / eos.ReducingDensity;
-        int mask = eos.Residual.DecayMask;
-        bool done = false;
-        for (int iteration = 0; iteration < 60; iteration++)
+        var mask = eos.Residual.DecayMask;
+        var done = false;
+        for (var iteration = 0; iteration < 60; iteration++)
         {
             _table.Fill(x, mask);
-            eos.Residual.EvaluateVolume(_table, _tau, _work, out ResidualDerivatives l);
+            eos.Residual.EvaluateVolume(_table, _tau, _work, out var l);
             _table.Fill(y, mask);
-            eos.Residual.EvaluateVolume(_table, _tau, _work, out ResidualDerivatives v);
+            eos.Residual.EvaluateVolume(_table, _tau, _work, out var v);
             double jl = x * (1 + l.D), jv = y * (1 + v.D);
             double kl = l.D + l.A + Math.Log(x), kv = v.D + v.A + Math.Log(y);
             double sl = 1 + 2 * l.D + l.DD, sv = 1 + 2 * v.D + v.DD;
@@ -136,11 +136,11 @@ internal sealed class PureSaturation(EquationOfState eos)
                 continue;
             }
             // dJ/dx = sl, dK/dx = sl/x for each phase.
-            double determinant = sv * (sl / x) - sl * (sv / y);
+            var determinant = sv * (sl / x) - sl * (sv / y);
             double dk = kv - kl, dj = jv - jl;
-            double dx = (dk * sv - dj * sv / y) / determinant;
-            double dy = (dk * sl - dj * sl / x) / determinant;
-            double scale = 1;
+            var dx = (dk * sv - dj * sv / y) / determinant;
+            var dy = (dk * sl - dj * sl / x) / determinant;
+            var scale = 1.0;
             if (Math.Abs(dx) > 0.1 * x)
                 scale = 0.1 * x / Math.Abs(dx);
             if (Math.Abs(dy) * scale > 0.4 * y)
@@ -157,15 +157,15 @@ internal sealed class PureSaturation(EquationOfState eos)
             return false;
 
         _table.Fill(x, mask);
-        eos.Residual.Evaluate(_table, _tau, _work, out ResidualDerivatives liquidEnd);
+        eos.Residual.Evaluate(_table, _tau, _work, out var liquidEnd);
         _table.Fill(y, mask);
-        eos.Residual.Evaluate(_table, _tau, _work, out ResidualDerivatives vaporEnd);
-        double rt = eos.GasConstant * temperature;
+        eos.Residual.Evaluate(_table, _tau, _work, out var vaporEnd);
+        var rt = eos.GasConstant * temperature;
         Temperature = temperature;
         Liquid = x * eos.ReducingDensity;
         Vapor = y * eos.ReducingDensity;
         Pressure = Vapor * rt * (1 + vaporEnd.D);
-        double entropy = eos.GasConstant * (vaporEnd.T - vaporEnd.A - liquidEnd.T + liquidEnd.A + Math.Log(x / y));
+        var entropy = eos.GasConstant * (vaporEnd.T - vaporEnd.A - liquidEnd.T + liquidEnd.A + Math.Log(x / y));
         Slope = entropy / (1 / Vapor - 1 / Liquid);
         return Pressure > 0;
     }

@@ -1,30 +1,29 @@
-using Commission.Jobs.Schema;
+using Commission.Jobs.Times;
+using Commission.Measurement.Quantities;
 using Commission.Source.Problems;
 using Commission.Source.Yaml;
 
 namespace Commission.Jobs.Binding;
 
 /// <summary>What the binder knows while it walks the file.</summary>
-internal sealed class BindingContext
+/// <param name="problems">Receives what is wrong.</param>
+/// <param name="rejected">Nodes about which the schema has spoken: the binder leaves them alone.</param>
+/// <param name="refrigerantNames">Designations of the refrigerants the program can compute.</param>
+/// <param name="logs">Reads the log that a value names; null when a problem was added.</param>
+internal sealed class BindingContext(ProblemList problems, HashSet<SourceNode> rejected, IReadOnlyCollection<string> refrigerantNames, Func<SourceScalar, ReadOnlyMemory<byte>?> logs)
 {
     private readonly Stack<AnyDimensions> _any = new();
     private bool _unitsAdvised;
 
-    public BindingContext(ProblemList problems, HashSet<SourceNode> rejected, IReadOnlyCollection<string> refrigerantNames)
-    {
-        Problems = problems;
-        Rejected = rejected;
-        RefrigerantNames = refrigerantNames;
-    }
+    public ProblemList Problems { get; } = problems;
 
-    public JobSchema Schema { get; } = JobSchema.Instance;
+    public HashSet<SourceNode> Rejected { get; } = rejected;
 
-    public ProblemList Problems { get; }
+    public IReadOnlyCollection<string> RefrigerantNames { get; } = refrigerantNames;
 
-    /// <summary>Nodes about which the schema has spoken: the binder leaves them alone.</summary>
-    public HashSet<SourceNode> Rejected { get; }
+    public Func<SourceScalar, ReadOnlyMemory<byte>?> Logs { get; } = logs;
 
-    public IReadOnlyCollection<string> RefrigerantNames { get; }
+    public JobTimeline Timeline { get; } = new(problems);
 
     /// <summary>What bare numbers mean, by the file they stand in: a kit file says so for itself.</summary>
     public Dictionary<string, UnitDefaults> Units { get; } = new(StringComparer.Ordinal);
@@ -39,10 +38,43 @@ internal sealed class BindingContext
     /// <summary>True the first time: the advice to write <c>units</c> is wanted once a file, not beside each number.</summary>
     public bool AdviseUnitsOnce() => !_unitsAdvised && (_unitsAdvised = true);
 
-    public void Enter(AnyDimensions any) => _any.Push(any);
-
-    public void Leave() => _any.Pop();
+    /// <summary>Until the result is disposed, values whose kind follows from another key are of these kinds.</summary>
+    public IDisposable Measuring(AnyDimensions any)
+    {
+        _any.Push(any);
+        return new Leaving(_any);
+    }
 
     public void Complain(SourceNode node, string found, string expected, string advice, string code) =>
         Problems.Add(node.Location, found, expected, advice, code, node.Length);
+
+    private sealed class Leaving(Stack<AnyDimensions> any) : IDisposable
+    {
+        public void Dispose() => any.Pop();
+    }
+}
+
+/// <summary>Which quantities a field may hold whose kind follows from another key: an instrument's from its kind.</summary>
+/// <param name="Values">Kinds of value, the usual one first.</param>
+/// <param name="Differences">Kinds of step or deviation, the usual one first.</param>
+internal sealed record AnyDimensions(IReadOnlyList<Dimension> Values, IReadOnlyList<Dimension> Differences)
+{
+    private static readonly Dimension[] Everything =
+    [
+        Dimension.Pressure, Dimension.VacuumLevel, Dimension.PressureDifference, Dimension.Temperature, Dimension.Mass, Dimension.Length, Dimension.Duration,
+        Dimension.VolumeFlow, Dimension.MassFlow, Dimension.Velocity, Dimension.Power, Dimension.Torque, Dimension.ElectricCurrent, Dimension.Voltage,
+        Dimension.Capacitance, Dimension.Resistance, Dimension.Frequency, Dimension.Ratio,
+    ];
+
+    /// <summary>Nothing is known about the kind.</summary>
+    public static AnyDimensions Unknown { get; } = new(Everything, Everything);
+
+    public static AnyDimensions Of(params Dimension[] values) => new(values, [.. values.Select(DifferenceOf)]);
+
+    private static Dimension DifferenceOf(Dimension value) => value switch
+    {
+        Dimension.Pressure or Dimension.VacuumLevel or Dimension.AtmosphericPressure => Dimension.PressureDifference,
+        Dimension.Temperature => Dimension.TemperatureDifference,
+        _ => value,
+    };
 }

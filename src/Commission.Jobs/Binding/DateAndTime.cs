@@ -1,6 +1,8 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Commission.Jobs.Model;
+using Commission.Jobs.Problems;
+using Commission.Jobs.Times;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
 using Commission.Source.Yaml;
@@ -10,53 +12,59 @@ namespace Commission.Jobs.Binding;
 /// <summary>Dates, times and calendar periods as people write them.</summary>
 internal static partial class DateAndTime
 {
+    // No phase of a job lasts longer than a year.
+    private static readonly PlausibleRange Elapsed = new(Dimension.Duration, "0 h", "8784 h");
+
     public static Given<DateOnly>? Date(BindingContext context, SourceScalar scalar)
     {
         var text = scalar.Text.Trim();
         if (!DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date))
         {
             var shape = DateShape().IsMatch(text);
-            context.Complain(scalar, $"{Problems.ValueText.Quoted(text)} is not a date{(shape ? " of the calendar" : "")}.", "", "Write year-month-day, such as 2026-06-18.", "date");
+            context.Complain(scalar, $"{ValueText.Quoted(text)} is not a date{(shape ? " of the calendar" : "")}.", "", "Write year-month-day, such as 2026-06-18.", "date");
             return null;
         }
 
-        if (date.Year is < 1950 or > 2200)
-        {
-            context.Complain(scalar, $"The year {date.Year.ToString(CultureInfo.InvariantCulture)} cannot be right.", "", "Check the date.", "date");
-            return null;
-        }
-
-        return new Given<DateOnly>(date, scalar.Location, Keep(context, scalar, text));
+        return IsOfOurTime(context, scalar, date) ? new Given<DateOnly>(date, scalar.Location, Keep(context, scalar, text)) : null;
     }
 
-    public static Given<JobTime>? Time(BindingContext context, SourceScalar scalar)
+    public static Given<JobTime>? Time(BindingContext context, SourceScalar scalar, TimeRole role)
     {
         var text = scalar.Text.Trim();
         if (PointTime().IsMatch(text))
         {
-            context.Complain(scalar, $"{Problems.ValueText.Quoted(text)} is not a time.", "", $"Write \"{text.Replace('.', ':')}\", with a colon.", "time");
+            context.Complain(scalar, $"{ValueText.Quoted(text)} is not a time.", "", $"Write \"{text.Replace('.', ':')}\", with a colon.", "time");
             return null;
         }
 
         var match = ClockShape().Match(text);
-        if (match.Success) return Clock(context, scalar, text, match);
+        if (match.Success)
+            return Clock(context, scalar, text, match, role);
+        if (!Digits.AreRead(context, scalar, "time"))
+            return null;
         if (text.Length > 0 && char.IsAsciiDigit(text[0]) && QuantityParser.Parse(text, Dimension.Duration) is { } elapsed)
         {
             if (elapsed.Ok)
             {
-                return new Given<JobTime>(new JobTime(null, Duration.FromSi(elapsed.Value.Si), isElapsed: true), scalar.Location,
-                    Keep(context, scalar, elapsed.Value.Canonical));
+                var canonical = Keep(context, scalar, elapsed.Value.Canonical);
+                if (!Elapsed.Holds(elapsed.Value.Si, null))
+                {
+                    context.Complain(scalar, $"A time of {canonical} since the start cannot be.", Elapsed.InWords(elapsed.Value.Unit), "Check the number and the unit.", "range");
+                    return null;
+                }
+
+                return new Given<JobTime>(context.Timeline.Resolve(scalar, canonical, new WrittenTime(null, default, Duration.FromSi(elapsed.Value.Si)), role), scalar.Location, canonical);
             }
 
             if (elapsed.Fault.Kind == FaultKind.UnitMissing)
             {
-                context.Complain(scalar, $"{Problems.ValueText.Quoted(text)} is not a time.", "", $"Write a clock time such as \"10:42\", or {text} min for time since the start.", "time");
+                context.Complain(scalar, $"{ValueText.Quoted(text)} is not a time.", "", $"Write a clock time such as \"10:42\", or {text} min for time since the start.", "time");
                 return null;
             }
         }
 
         var advice = AmPm().Match(text) is { Success: true } us ? $"Write \"{TwentyFour(us)}\"." : "Write \"10:42\", \"10:42:30\", 2026-06-18 10:42, or 12 min for time since the start.";
-        context.Complain(scalar, $"{Problems.ValueText.Quoted(text)} is not a time.", "", advice, "time");
+        context.Complain(scalar, $"{ValueText.Quoted(text)} is not a time.", "", advice, "time");
         return null;
     }
 
@@ -80,11 +88,11 @@ internal static partial class DateAndTime
             }
         }
 
-        context.Complain(scalar, $"{Problems.ValueText.Quoted(text)} is not a span of the calendar.", "", "Write it like 12 months, 1 year, 6 weeks or 90 days.", "period");
+        context.Complain(scalar, $"{ValueText.Quoted(text)} is not a span of the calendar.", "", "Write it like 12 months, 1 year, 6 weeks or 90 days.", "period");
         return null;
     }
 
-    private static Given<JobTime>? Clock(BindingContext context, SourceScalar scalar, string text, Match match)
+    private static Given<JobTime>? Clock(BindingContext context, SourceScalar scalar, string text, Match match, TimeRole role)
     {
         int Part(string name) => match.Groups[name].Success ? int.Parse(match.Groups[name].ValueSpan, NumberStyles.None, CultureInfo.InvariantCulture) : 0;
         var (hour, minute, second) = (Part("h"), Part("m"), Part("s"));
@@ -97,12 +105,14 @@ internal static partial class DateAndTime
                 return null;
             }
 
+            if (!IsOfOurTime(context, scalar, day))
+                return null;
             date = day;
         }
 
         if (hour > 23 || minute > 59 || second > 59)
         {
-            context.Complain(scalar, $"{Problems.ValueText.Quoted(text)} is not a time of day.", "Hours run from 0 to 23, minutes and seconds to 59.",
+            context.Complain(scalar, $"{ValueText.Quoted(text)} is not a time of day.", "Hours run from 0 to 23, minutes and seconds to 59.",
                 hour == 24 ? "Write midnight as 00:00 of the next day, with its date." : "Write time since the start with its unit, such as 90 min.", "time");
             return null;
         }
@@ -110,31 +120,40 @@ internal static partial class DateAndTime
         var time = new TimeOnly(hour, minute, second);
         var canonical = (date is { } d ? d.ToString("yyyy-MM-dd ", CultureInfo.InvariantCulture) : "")
             + time.ToString(match.Groups["s"].Success ? "HH:mm:ss" : "HH:mm", CultureInfo.InvariantCulture);
-        return new Given<JobTime>(new JobTime(null, null) { Written = new WrittenTime(date, time) }, scalar.Location, Keep(context, scalar, canonical));
+        return new Given<JobTime>(context.Timeline.Resolve(scalar, canonical, new WrittenTime(date, time, null), role), scalar.Location, Keep(context, scalar, canonical));
+    }
+
+    private static bool IsOfOurTime(BindingContext context, SourceScalar scalar, DateOnly date)
+    {
+        if (date.Year is >= 1950 and <= 2200)
+            return true;
+        context.Complain(scalar, $"The year {date.Year.ToString(CultureInfo.InvariantCulture)} cannot be right.", "", "Check the date.", "date");
+        return false;
     }
 
     private static string TwentyFour(Match match)
     {
         var hour = int.Parse(match.Groups["h"].ValueSpan, NumberStyles.None, CultureInfo.InvariantCulture) % 12;
-        if (match.Groups["half"].Value is "p" or "P") hour += 12;
+        if (match.Groups["half"].Value is "p" or "P")
+            hour += 12;
         var minute = match.Groups["m"].Success ? match.Groups["m"].Value : "00";
         return string.Create(CultureInfo.InvariantCulture, $"{hour:00}:{minute}");
     }
 
     private static string Keep(BindingContext context, SourceScalar scalar, string canonical) => context.Canonical[scalar] = canonical;
 
-    [GeneratedRegex(@"^(?:(?<date>\d{4}-\d{2}-\d{2})[ T]+)?(?<h>\d{1,2}):(?<m>\d{2})(?::(?<s>\d{2}))?$", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"^(?:(?<date>[0-9]{4}-[0-9]{2}-[0-9]{2})[ T]+)?(?<h>[0-9]{1,2}):(?<m>[0-9]{2})(?::(?<s>[0-9]{2}))?$", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex ClockShape();
 
-    [GeneratedRegex(@"^([01]?\d|2[0-3])\.[0-5]\d$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(@"^([01]?[0-9]|2[0-3])\.[0-5][0-9]$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex PointTime();
 
-    [GeneratedRegex(@"^(?<h>1[0-2]|0?[1-9])(?::(?<m>[0-5]\d))? ?(?<half>[aApP])\.?[mM]\.?$", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"^(?<h>1[0-2]|0?[1-9])(?::(?<m>[0-5][0-9]))? ?(?<half>[aApP])\.?[mM]\.?$", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex AmPm();
 
-    [GeneratedRegex(@"^(?<n>\d{1,5}) ?(?<unit>years?|yrs?|y|months?|mo|weeks?|wk|days?|d)$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase, 1000)]
+    [GeneratedRegex(@"^(?<n>[0-9]{1,5}) ?(?<unit>years?|yrs?|y|months?|mo|weeks?|wk|days?|d)$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase, 1000)]
     private static partial Regex PeriodShape();
 
-    [GeneratedRegex(@"^\d{4}-\d{2}-\d{2}$", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"^[0-9]{4}-[0-9]{2}-[0-9]{2}$", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex DateShape();
 }

@@ -1,122 +1,175 @@
 using System.Collections.Immutable;
-using System.Reflection;
-using System.Text.Json;
+using Commission.Jobs.Logs;
 using Commission.Jobs.Model;
 using Commission.Jobs.Problems;
-using Commission.Jobs.Schema;
+using Commission.Jobs.Times;
+using Commission.Measurement.Quantities;
+using Commission.Measurement.Units;
 using Commission.Source.Yaml;
 
 namespace Commission.Jobs.Binding;
 
 /// <summary>
-/// Fills the parts of the model from the source tree. Keys and properties have the same names, so there is no table to keep:
-/// a test holds the model against the schema.
+/// Fills the parts of the model from the source tree. A method for each part is made from the schema while the project is built;
+/// here stands what they have in common.
 /// </summary>
-internal sealed class PartBinder(BindingContext context)
+internal sealed partial class PartBinder(BindingContext context)
 {
-    private static readonly PropertyInfo Origin = typeof(JobPart).GetProperty(nameof(JobPart.Origin))!;
-    private static readonly MethodInfo ListMaker = typeof(PartBinder).GetMethod(nameof(MakeList), BindingFlags.NonPublic | BindingFlags.Static)!;
+    private JobTimeline Timeline => context.Timeline;
 
-    /// <summary>A part from a mapping, or from the one value that stands for it; null when the schema has refused the node.</summary>
-    public JobPart? Bind(Type type, SourceNode node, JsonElement field)
+    // The values by the order of the keys in the schema; null when the node is refused, or is nothing such a part can be made of.
+    private SourceNode?[]? Open(SourceNode? node, Func<string, int> ordinal, int count, int shortKey)
     {
-        if (context.Rejected.Contains(node)) return null;
-        var part = (JobPart)Activator.CreateInstance(type)!;
-        Origin.SetValue(part, node.Location);
-        if (node is SourceScalar scalar)
+        if (node is null || context.Rejected.Contains(node))
+            return null;
+        var values = new SourceNode?[count];
+        if (node is SourceScalar && shortKey >= 0)
         {
-            if (context.Schema.ForMapping(field) is not { } whole || JobSchema.Text(whole, "x-short") is not { } shortKey) return null;
-            SetProperty(part, type, shortKey, whole.GetProperty("properties").GetProperty(shortKey), scalar);
-            return part;
+            values[shortKey] = node;
+            return values;
         }
 
-        if (node is not SourceMapping mapping || context.Schema.ForMapping(field) is not { } schema) return null;
-        if (EnterAny(type, mapping) is not { } any)
-        {
-            BindEntries(part, type, mapping, schema);
-            return part;
-        }
-
-        context.Enter(any);
-        BindEntries(part, type, mapping, schema);
-        context.Leave();
-        return part;
-    }
-
-    /// <summary>Reads the value of one key of a part, as it stands alone.</summary>
-    public void BindKey(Type type, string key, JsonElement field, SourceNode node)
-    {
-        var part = (JobPart)Activator.CreateInstance(type)!;
-        SetProperty(part, type, JobSchema.Text(field, "x-alias-of") ?? key, field, node);
-    }
-
-    private static AnyDimensions? EnterAny(Type type, SourceMapping mapping)
-    {
-        string? Word(string key) => (mapping.Find(key)?.Value as SourceScalar)?.Text;
-
-        if (type == typeof(Instrument)) return AnyDimensions.ForInstrument(Word("kind"));
-        if (type == typeof(SafetyDevice)) return AnyDimensions.ForSafetyDevice(Word("kind"));
-        if (type == typeof(MakerChart)) return AnyDimensions.ForChart(Word("for"));
-        if (type == typeof(ChartAxis)) return AnyDimensions.ForChart(Word("reading"));
-        return null;
-    }
-
-    private void BindEntries(JobPart part, Type type, SourceMapping mapping, JsonElement schema)
-    {
-        Dictionary<string, SourceScalar>? seen = null;
+        if (node is not SourceMapping mapping)
+            return null;
+        var seen = new SourceScalar?[count];
         foreach (var entry in mapping.Entries)
         {
-            if (!JobSchema.TryProperty(schema, entry.Key.Text, out var property)) continue;
-            var key = JobSchema.Text(property, "x-alias-of") ?? entry.Key.Text;
-            seen ??= new Dictionary<string, SourceScalar>(StringComparer.Ordinal);
-            if (!seen.TryAdd(key, entry.Key))
+            var at = ordinal(entry.Key.Text);
+            if (at < 0)
+                continue;
+            if (seen[at] is { } first)
             {
-                context.Problems.Add(KeyText.TwoNames(entry.Key, seen[key].Text, seen[key].Location.Line));
+                context.Problems.Add(ValueText.TwoNames(entry.Key, first.Text, first.Location.Line));
                 continue;
             }
 
-            if (!context.Rejected.Contains(entry.Value)) SetProperty(part, type, key, property, entry.Value);
+            seen[at] = entry.Key;
+            if (!context.Rejected.Contains(entry.Value))
+                values[at] = entry.Value;
         }
+
+        return values;
     }
 
-    private void SetProperty(JobPart part, Type type, string key, JsonElement field, SourceNode node)
+    // One value may stand for a list of one.
+    private ImmutableArray<T> List<T>(SourceNode? node, Func<SourceNode, T?> bind)
+        where T : class
     {
-        var property = type.GetProperty(JobSchema.Text(field, "x-member") ?? KeyName.Of(key))
-            ?? throw new InvalidOperationException($"{type.Name} has no property for \"{key}\".");
-        if (Value(property.PropertyType, node, field, key, type) is { } value) property.SetValue(part, value);
-    }
-
-    private object? Value(Type type, SourceNode node, JsonElement field, string key, Type owner)
-    {
-        if (JobSchema.Text(field, "x-kind") == "chart") return ChartBinder.Rows(context, node);
-        if (type.IsGenericType && type.GetGenericTypeDefinition() == typeof(ImmutableArray<>)) return List(type, node, field, key, owner);
-        if (typeof(JobPart).IsAssignableFrom(type)) return Bind(type, node, field);
-        return node is SourceScalar scalar && context.Schema.ForScalar(field) is { } end ? ScalarBinder.Bind(context, type, scalar, end, key, owner) : null;
-    }
-
-    private object? List(Type type, SourceNode node, JsonElement field, string key, Type owner)
-    {
-        var element = type.GetGenericArguments()[0];
-        var values = new List<object>();
-        if (JobSchema.Text(field, "x-kind") == "chart-axis")
+        if (node is null)
+            return [];
+        if (node is not SourceSequence sequence)
+            return bind(node) is { } single ? [single] : [];
+        var values = ImmutableArray.CreateBuilder<T>(sequence.Items.Count);
+        foreach (var item in sequence.Items)
         {
-            values.AddRange(ChartBinder.Axis(context, node));
+            if (!context.Rejected.Contains(item) && bind(item) is { } value)
+                values.Add(value);
         }
-        else if (node is SourceSequence sequence)
+
+        return values.ToImmutable();
+    }
+
+    private IDisposable Measuring(AnyDimensions any) => context.Measuring(any);
+
+    private void Note(JobIdentity identity) =>
+        Timeline.SetCalendar(identity.Zone is { } zone ? JobZone.Find(zone.Value) : null, identity.Date?.Value);
+
+    // A log is read where it is named: the times after it may count from its start.
+    private LogFile? Log(SourceNode? node, LogFile? log, QuantityField field, string units, bool startsPhase)
+    {
+        var name = node as SourceScalar ?? (node as SourceMapping)?.Find("file")?.Value as SourceScalar;
+        if (log?.File is null || name is null || context.Logs(name) is not { } content)
+            return log;
+        var began = Timeline.LogStart;
+        var request = new LogRequest(log, field.Dimension, context.UnitsAt(name).ForGroup(units, field.Dimension), value => field.Within.Holds(value, field.Dimension == Dimension.Pressure ? PressureReference.Gauge : null));
+        var data = LogReader.Read(request, content.Span, new LogCalendar(Timeline.Zone, began, Timeline.JobDate), context.Problems);
+        if (data is { Start: null })
+            data = data with { Start = began };
+        if (startsPhase)
+            Timeline.StartWithLog(data?.Start);
+        return log with { Data = data };
+    }
+
+    private Given<T>? Word<T>(SourceNode? node, Func<string, (T Value, string Word)?> find)
+        where T : struct, Enum =>
+        node is SourceScalar scalar && find(scalar.Text) is { } found ? WordBinder.Give(context, scalar, found.Value, found.Word) : null;
+
+    private Given<bool>? YesNo(SourceNode? node) => node is SourceScalar scalar ? WordBinder.YesNo(context, scalar) : null;
+
+    private Given<int>? Whole(SourceNode? node, string key, int least, int most) => node is SourceScalar scalar ? WordBinder.Whole(context, scalar, key, least, most) : null;
+
+    private Given<double>? Number(SourceNode? node, string key, double least, double most) => node is SourceScalar scalar ? WordBinder.Number(context, scalar, key, least, most) : null;
+
+    private Given<string>? Text(SourceNode? node, string key) => node is SourceScalar scalar ? WordBinder.Text(context, scalar, key) : null;
+
+    private Given<string>? Refrigerant(SourceNode? node) => node is SourceScalar scalar ? WordBinder.Refrigerant(context, scalar) : null;
+
+    private Given<string>? Zone(SourceNode? node) => node is SourceScalar scalar ? WordBinder.Zone(context, scalar) : null;
+
+    private Given<string>? UnitName(SourceNode? node) => node is SourceScalar scalar ? WordBinder.UnitName(context, scalar) : null;
+
+    private Given<string>? DisplayUnitName(SourceNode? node, string key) => node is SourceScalar scalar ? WordBinder.DisplayUnitName(context, scalar, key) : null;
+
+    private Given<DateOnly>? Date(SourceNode? node) => node is SourceScalar scalar ? DateAndTime.Date(context, scalar) : null;
+
+    private Given<JobTime>? Time(SourceNode? node, TimeRole role) => node is SourceScalar scalar ? DateAndTime.Time(context, scalar, role) : null;
+
+    private Given<CalendarPeriod>? Period(SourceNode? node) => node is SourceScalar scalar ? DateAndTime.Period(context, scalar) : null;
+
+    private Given<AccuracyStatement>? Accuracy(SourceNode? node, string key, Dimension? dimension, PlausibleRange[] ranges) =>
+        node is SourceScalar scalar ? QuantityBinder.Accuracy(context, scalar, key, dimension is { } own ? [own] : context.Any.Values, ranges) : null;
+
+    private Given<QuantityValue>? AnyValue(SourceNode? node, string key, PlausibleRange[] ranges) =>
+        node is SourceScalar scalar ? QuantityBinder.Any(context, scalar, key, context.Any.Values, ranges, _ => null) : null;
+
+    private Given<QuantityValue>? AnyDifference(SourceNode? node, string key, PlausibleRange[] ranges) =>
+        node is SourceScalar scalar ? QuantityBinder.Any(context, scalar, key, context.Any.Differences, ranges, _ => null) : null;
+
+    private Given<T>? Quantity<T>(SourceNode? node, QuantityField field)
+        where T : struct, IQuantity<T> =>
+        node is SourceScalar scalar ? QuantityBinder.Quantity<T>(context, scalar, field) : null;
+
+    private Given<StatedPressure>? Pressure(SourceNode? node, QuantityField field) => node is SourceScalar scalar ? QuantityBinder.Pressure(context, scalar, field) : null;
+
+    private Given<Model.QuantityRange<T>>? Range<T>(SourceNode? node, QuantityField field)
+        where T : struct, IQuantity<T> =>
+        node is SourceScalar scalar ? QuantityBinder.Range<T>(context, scalar, field) : null;
+
+    private ImmutableArray<Given<QuantityValue>> Axis(SourceNode? node, string key, PlausibleRange[] ranges) =>
+        node is SourceSequence ? List(node, item => item is SourceScalar scalar ? ChartValue(scalar, key, ranges) : null) : [];
+
+    private ImmutableArray<ImmutableArray<double?>> Chart(SourceNode? node, string key, PlausibleRange[] ranges)
+    {
+        if (node is not SourceSequence rows)
+            return [];
+
+        // One row may be written without the inner brackets.
+        if (rows.Items.All(item => item is SourceScalar))
+            return [ChartRow(rows, key, ranges)];
+        return [.. rows.Items.OfType<SourceSequence>().Select(row => ChartRow(row, key, ranges))];
+    }
+
+    private ImmutableArray<double?> ChartRow(SourceSequence row, string key, PlausibleRange[] ranges)
+    {
+        var cells = ImmutableArray.CreateBuilder<double?>(row.Items.Count);
+        foreach (var item in row.Items)
         {
-            var items = context.Schema.For(field, node).GetProperty("items");
-            foreach (var item in sequence.Items)
+            if (item is not SourceScalar scalar || context.Rejected.Contains(item))
+                continue;
+            if (scalar.Text is "none" or "-" or "–" or "—" or "dash")
             {
-                if (!context.Rejected.Contains(item) && Value(element, item, items, key, owner) is { } value) values.Add(value);
+                context.Canonical[scalar] = "none";
+                cells.Add(null);
+            }
+            else
+            {
+                cells.Add(ChartValue(scalar, key, ranges)?.Value.Si);
             }
         }
-        else if (Value(element, node, field, key, owner) is { } value)
-        {
-            values.Add(value);
-        }
 
-        return ListMaker.MakeGenericMethod(element).Invoke(null, [values]);
+        return cells.ToImmutable();
     }
 
-    private static ImmutableArray<T> MakeList<T>(List<object> values) => [.. values.Cast<T>()];
+    private Given<QuantityValue>? ChartValue(SourceScalar scalar, string key, PlausibleRange[] ranges) =>
+        QuantityBinder.Any(context, scalar, key, context.Any.Values, ranges, context.UnitsAt(scalar).ForChart);
 }

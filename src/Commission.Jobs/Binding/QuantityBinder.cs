@@ -1,6 +1,5 @@
-using System.Text.Json;
 using Commission.Jobs.Model;
-using Commission.Jobs.Schema;
+using Commission.Jobs.Problems;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
 using Commission.Source.Problems;
@@ -8,45 +7,58 @@ using Commission.Source.Yaml;
 
 namespace Commission.Jobs.Binding;
 
-/// <summary>Turns written quantities into values, with the field's own unit for bare numbers.</summary>
+/// <summary>Turns written quantities into values, with the field's own unit for bare numbers, and refuses what cannot be.</summary>
 internal static class QuantityBinder
 {
-    public static Given<T>? Quantity<T>(BindingContext context, SourceScalar scalar, JsonElement field)
+    // A standard uncertainty is at most twice what stands behind ±, and at least a tenth.
+    private const double LeastCoverage = 0.5;
+    private const double MostCoverage = 10;
+
+    // Nobody states less of a reading or a full scale; a bound of nothing is no bound.
+    private const double LeastAccuracy = 1e-12;
+
+    public static Given<T>? Quantity<T>(BindingContext context, SourceScalar scalar, QuantityField field)
         where T : struct, IQuantity<T> =>
-        Parse(context, scalar, field) is { } parsed ? Give(T.FromSi(parsed.Si), scalar, parsed) : null;
+        Parse(context, scalar, field) is { } parsed ? Give(context, scalar, T.FromSi(parsed.Si), parsed) : null;
 
-    public static Given<StatedPressure>? Pressure(BindingContext context, SourceScalar scalar, JsonElement field) =>
-        Parse(context, scalar, field) is { } parsed ? Give(parsed.ToStatedPressure(), scalar, parsed) : null;
+    public static Given<StatedPressure>? Pressure(BindingContext context, SourceScalar scalar, QuantityField field) =>
+        Parse(context, scalar, field) is { } parsed ? Give(context, scalar, parsed.ToStatedPressure(), parsed) : null;
 
-    public static Given<Model.QuantityRange<T>>? Range<T>(BindingContext context, SourceScalar scalar, JsonElement field)
+    public static Given<Model.QuantityRange<T>>? Range<T>(BindingContext context, SourceScalar scalar, QuantityField field)
         where T : struct, IQuantity<T>
     {
-        var dimension = DimensionOf(field);
-        var bare = context.UnitsAt(scalar).ForField(field, dimension);
+        if (!Digits.AreRead(context, scalar, field.Key))
+            return null;
+        var bare = context.UnitsAt(scalar).ForField(field);
 
         // A plate that says 400 V has a range of no width.
-        if (QuantityParser.Parse(scalar.Text, dimension, bare) is { Ok: true, Value: var single })
+        if (QuantityParser.Parse(scalar.Text, field.Dimension, bare) is { Ok: true, Value: var single })
         {
-            context.Canonical[scalar] = single.Canonical;
-            return new Given<Model.QuantityRange<T>>(new(T.FromSi(single.Si), T.FromSi(single.Si)), scalar.Location, single.Canonical);
+            if (!IsPlausible(context, scalar, field.Key, single, field.Within))
+                return null;
+            var end = Give(context, scalar, T.FromSi(single.Si), single);
+            return Give(context, scalar, new Model.QuantityRange<T>(end, end), single);
         }
 
-        var result = QuantityParser.ParseRange(scalar.Text, dimension, bare);
+        var result = QuantityParser.ParseRange(scalar.Text, field.Dimension, bare);
         if (!result.Ok)
         {
             Report(context, scalar, result.Fault);
             return null;
         }
 
-        context.Canonical[scalar] = result.Value.Canonical;
-        return new Given<Model.QuantityRange<T>>(new(T.FromSi(result.Value.Lower.Si), T.FromSi(result.Value.Upper.Si)), scalar.Location, result.Value.Canonical);
+        var (lower, upper) = (result.Value.Lower, result.Value.Upper);
+        if (!IsPlausible(context, scalar, field.Key, lower, field.Within) || !IsPlausible(context, scalar, field.Key, upper, field.Within))
+            return null;
+        var range = new Model.QuantityRange<T>(Give(context, scalar, T.FromSi(lower.Si), lower), Give(context, scalar, T.FromSi(upper.Si), upper));
+        return WordBinder.Give(context, scalar, range, result.Value.Canonical);
     }
 
-    public static Given<QuantityValue>? Any(BindingContext context, SourceScalar scalar, JsonElement field) =>
-        Any(context, scalar, JobSchema.Text(field, "x-kind") == "any-difference" ? context.Any.Differences : context.Any.Values, _ => null);
-
-    public static Given<QuantityValue>? Any(BindingContext context, SourceScalar scalar, IReadOnlyList<Dimension> dimensions, Func<Dimension, Unit?> bareUnit)
+    public static Given<QuantityValue>? Any(
+        BindingContext context, SourceScalar scalar, string key, IReadOnlyList<Dimension> dimensions, PlausibleRange[] ranges, Func<Dimension, Unit?> bareUnit)
     {
+        if (!Digits.AreRead(context, scalar, key))
+            return null;
         ParseFault? first = null;
         foreach (var dimension in dimensions)
         {
@@ -54,7 +66,9 @@ internal static class QuantityBinder
             if (result.Ok)
             {
                 var parsed = result.Value;
-                return Give(new QuantityValue(parsed.Si, dimension, parsed.Reference ?? PressureReference.Absolute, parsed.Unit.Symbol), scalar, parsed, context);
+                return IsPlausible(context, scalar, key, parsed, Array.Find(ranges, r => r.Dimension == dimension))
+                    ? Give(context, scalar, new QuantityValue(parsed.Si, dimension, parsed.Reference ?? PressureReference.Absolute, parsed.Unit.Symbol), parsed)
+                    : null;
             }
 
             // A fault of the number or its reference is the one to tell; a wrong dimension may suit the next candidate.
@@ -66,16 +80,25 @@ internal static class QuantityBinder
         return null;
     }
 
-    public static Given<AccuracyStatement>? Accuracy(BindingContext context, SourceScalar scalar, string key)
+    public static Given<AccuracyStatement>? Accuracy(BindingContext context, SourceScalar scalar, string key, IReadOnlyList<Dimension> dimensions, PlausibleRange[] ranges)
     {
+        if (!Digits.AreRead(context, scalar, key))
+            return null;
         ParseFault? first = null;
-        foreach (var dimension in key == "humidity accuracy" ? [Dimension.Ratio] : context.Any.Values)
+        foreach (var dimension in dimensions)
         {
             var result = AccuracyStatement.Parse(scalar.Text, dimension);
             if (result.Ok)
             {
-                context.Canonical[scalar] = result.Value.Canonical;
-                return new Given<AccuracyStatement>(result.Value, scalar.Location, result.Value.Canonical);
+                var statement = result.Value;
+                if (!IsPlausible(statement, AnyDimensions.Of(dimension).Differences[0], ranges))
+                {
+                    context.Complain(scalar, $"{ValueText.Quoted(scalar.Text)} cannot be an accuracy.", "It is more than nothing and less than the readings themselves.", "Write what the maker states, such as 0.5 % of full scale.", "range");
+                    return null;
+                }
+
+                context.Canonical[scalar] = statement.Canonical;
+                return new Given<AccuracyStatement>(statement, scalar.Location, statement.Canonical);
             }
 
             first ??= result.Fault;
@@ -96,8 +119,10 @@ internal static class QuantityBinder
         if (fault.Kind == FaultKind.UnitMissing && context.UnitsAt(scalar) is { HasPreset: false } units)
         {
             // The units line itself was refused: that was told, and is the cause of this.
-            if (units.Refused) return;
-            if (takesBare && context.AdviseUnitsOnce()) advice += " Or write units: us at the top, which gives every bare number its unit.";
+            if (units.Refused)
+                return;
+            if (takesBare && context.AdviseUnitsOnce())
+                advice += " Or write units: us at the top, which gives every bare number its unit.";
         }
 
         var at = scalar.Location;
@@ -115,30 +140,59 @@ internal static class QuantityBinder
         context.Problems.Add(new Problem(at, fault.Found, fault.Expected, advice) { Code = "quantity-" + fault.Kind, Length = length });
     }
 
-    private static ParsedQuantity? Parse(BindingContext context, SourceScalar scalar, JsonElement field)
+    private static ParsedQuantity? Parse(BindingContext context, SourceScalar scalar, QuantityField field)
     {
-        var dimension = DimensionOf(field);
-        var result = QuantityParser.Parse(scalar.Text, dimension, context.UnitsAt(scalar).ForField(field, dimension));
-        if (!result.Ok)
-        {
-            Report(context, scalar, result.Fault, takesBare: true);
+        if (!Digits.AreRead(context, scalar, field.Key))
             return null;
-        }
-
-        context.Canonical[scalar] = result.Value.Canonical;
-        return result.Value;
+        var result = QuantityParser.Parse(scalar.Text, field.Dimension, context.UnitsAt(scalar).ForField(field));
+        if (result.Ok)
+            return IsPlausible(context, scalar, field.Key, result.Value, field.Within) ? result.Value : null;
+        Report(context, scalar, result.Fault, takesBare: true);
+        return null;
     }
 
-    private static Given<T> Give<T>(T value, SourceScalar scalar, ParsedQuantity parsed, BindingContext? context = null)
+    private static bool IsPlausible(BindingContext context, SourceScalar scalar, string key, ParsedQuantity parsed, PlausibleRange? range)
     {
-        if (context is not null) context.Canonical[scalar] = parsed.Canonical;
+        if (range is null)
+            return true;
+        if (!range.Holds(parsed.Si, parsed.Reference))
+        {
+            context.Complain(scalar, $"\"{key}\" cannot be {parsed.Canonical}.", range.InWords(parsed.Unit), "Check the number and the unit.", "range");
+            return false;
+        }
+
+        if (parsed.Uncertainty is not { } stated)
+            return true;
+        if (stated.HalfWidthSi > LeastAccuracy * range.Width && stated.HalfWidthSi <= range.Width && stated.CoverageFactor is >= LeastCoverage and <= MostCoverage)
+            return true;
+        context.Complain(scalar, $"\"{key}\" cannot be known like this: {parsed.Canonical}.", "What stands behind ± is more than nothing and less than the whole range, with k from 0.5 to 10.", "Check it, or leave it out.", "range");
+        return false;
+    }
+
+    private static bool IsPlausible(AccuracyStatement statement, Dimension difference, PlausibleRange[] ranges)
+    {
+        if (statement.CoverageFactor is { } k && k is not (>= LeastCoverage and <= MostCoverage))
+            return false;
+        var unit = UnitTable.For(difference).First();
+        double Bound(double reading, double fullScale, double step) => statement.HalfWidthAt(reading / unit.Factor, unit, fullScale, step) ?? double.NaN;
+        var most = Array.Find(ranges, r => r.Dimension == difference)?.Most ?? double.MaxValue;
+        return Bound(1, 1, 1) > LeastAccuracy
+            && Bound(0, 0, 0) <= most
+
+            // A whole reading, a whole full scale, ten thousand digits.
+            && Bound(1, 0, 0) <= most + 1
+            && Bound(0, 1, 0) <= most + 1
+            && Bound(0, 0, 1) <= most + 10_000;
+    }
+
+    private static Given<T> Give<T>(BindingContext context, SourceScalar scalar, T value, ParsedQuantity parsed)
+    {
+        context.Canonical[scalar] = parsed.Canonical;
         return new Given<T>(value, scalar.Location, parsed.Canonical)
         {
             Stated = parsed.Uncertainty is { } stated ? new Stated(stated.HalfWidthSi, stated.CoverageFactor) : null,
             Step = parsed.ResolutionSi,
+            Number = new WrittenNumber(parsed.Si, parsed.Unit, parsed.Decimals),
         };
     }
-
-    private static Dimension DimensionOf(JsonElement field) =>
-        Enum.Parse<Dimension>(JobSchema.Text(field, "x-quantity") ?? throw new InvalidOperationException("The field has no x-quantity."));
 }

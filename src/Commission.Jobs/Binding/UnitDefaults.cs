@@ -1,7 +1,5 @@
-using System.Text.Json;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
-using Commission.Jobs.Schema;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
 
@@ -27,11 +25,13 @@ internal sealed class UnitDefaults
 
     public static UnitDefaults Of(UnitChoice? choice)
     {
-        if (choice?.Preset is not { } preset) return None;
+        if (choice?.Preset is not { } preset)
+            return None;
         var defaults = new UnitDefaults(preset.Value == UnitPreset.Us ? "us" : "si");
         foreach (var (group, unit) in Exceptions(choice))
         {
-            if (unit is not null) defaults._overrides[group] = unit.Value;
+            if (unit is not null)
+                defaults._overrides[group] = unit.Value;
         }
 
         return defaults;
@@ -56,13 +56,12 @@ internal sealed class UnitDefaults
     ];
 
     /// <summary>The unit of a bare number in a field of the schema; null when the file names no preset.</summary>
-    public Unit? ForField(JsonElement field, Dimension dimension)
+    public Unit? ForField(QuantityField field)
     {
-        if (_preset is null || !field.TryGetProperty("x-default-unit", out var units)) return null;
-        var symbol = JobSchema.Text(units, "override") is { } group && _overrides.TryGetValue(group, out var chosen)
-            ? chosen
-            : JobSchema.Text(units, _preset)!;
-        return UnitTable.Find(symbol, dimension);
+        if (_preset is null)
+            return null;
+        var symbol = field.UnitOverride is { } group && _overrides.TryGetValue(group, out var chosen) ? chosen : _preset == "us" ? field.UsUnit : field.SiUnit;
+        return symbol is null ? null : UnitTable.Find(symbol, field.Dimension);
     }
 
     /// <summary>The unit of a bare number in a chart or a log, where the kind of quantity follows from another key.</summary>
@@ -76,8 +75,10 @@ internal sealed class UnitDefaults
     /// <summary>The unit of bare numbers of one group; null when the file names no preset.</summary>
     public Unit? ForGroup(string group, Dimension dimension)
     {
-        if (_preset is null) return null;
-        if (_overrides.TryGetValue(group, out var chosen)) return UnitTable.Find(chosen, dimension);
+        if (_preset is null)
+            return null;
+        if (_overrides.TryGetValue(group, out var chosen))
+            return UnitTable.Find(chosen, dimension);
         var system = _preset == "us" ? UnitSystem.Us : UnitSystem.Si;
         return system[Enum.GetValues<DisplayKind>().First(kind => UnitSystem.KeyOf(kind) == group)].Unit;
     }

@@ -1,8 +1,8 @@
 using System.Globalization;
-using System.Text.Json;
 using Commission.Jobs.Model;
 using Commission.Jobs.Problems;
-using Commission.Jobs.Schema;
+using Commission.Jobs.Times;
+using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
 using Commission.Source;
 using Commission.Source.Yaml;
@@ -14,14 +14,10 @@ internal static class WordBinder
 {
     private const int LongestText = 4_000;
 
-    public static Given<string>? Text(BindingContext context, SourceScalar scalar, JsonElement field, string key, Type owner) =>
-        JobSchema.Text(field, "x-kind") switch
-        {
-            "refrigerant" => Refrigerant(context, scalar),
-            "unit" => UnitName(context, scalar, key, owner),
-            "zone" => Zone(context, scalar),
-            _ => PlainText(context, scalar, key),
-        };
+    private static readonly Unit PureNumber = UnitTable.Find("1", Dimension.Ratio)!;
+
+    // No count and no factor is so small without being nothing.
+    private const double NextToNothing = 1e-9;
 
     public static Given<bool>? YesNo(BindingContext context, SourceScalar scalar)
     {
@@ -29,28 +25,21 @@ internal static class WordBinder
         return Give(context, scalar, yes, yes ? "yes" : "no");
     }
 
-    public static Given<int>? Whole(BindingContext context, SourceScalar scalar, string key)
+    public static Given<int>? Whole(BindingContext context, SourceScalar scalar, string key, int least, int most) =>
+        Within(context, scalar, key, least, most) is { } number ? Give(context, scalar, (int)number, ((int)number).ToString(CultureInfo.InvariantCulture)) : null;
+
+    public static Given<double>? Number(BindingContext context, SourceScalar scalar, string key, double least, double most) =>
+        Within(context, scalar, key, least, most) is { } number
+            ? Give(context, scalar, number, scalar.Text) with { Number = new WrittenNumber(number, PureNumber, QuantityParser.Parse(scalar.Text, Dimension.Ratio, PureNumber).Value?.Decimals ?? 0) }
+            : null;
+
+    public static Given<T> Give<T>(BindingContext context, SourceScalar scalar, T value, string canonical)
     {
-        if (double.TryParse(scalar.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && number is >= 0 and <= 100_000)
-            return Give(context, scalar, (int)number, ((int)number).ToString(CultureInfo.InvariantCulture));
-        context.Complain(scalar, $"\"{key}\" is {scalar.Text}.", "", "Write a whole number from 0 up.", "number");
-        return null;
+        context.Canonical[scalar] = canonical;
+        return new Given<T>(value, scalar.Location, canonical);
     }
 
-    public static Given<double>? Number(BindingContext context, SourceScalar scalar)
-    {
-        var number = double.Parse(scalar.Text, NumberStyles.Float, CultureInfo.InvariantCulture);
-        return Give(context, scalar, number, scalar.Text);
-    }
-
-    /// <summary>The C# name and the canonical word of a word; the schema has already let only known words through.</summary>
-    public static (string Member, string Word) Word(JsonElement field, string text)
-    {
-        var word = field.TryGetProperty("x-aliases", out var aliases) && JobSchema.Text(aliases, text) is { } meant ? meant : text;
-        return (KeyName.Of(word), word);
-    }
-
-    private static Given<string>? PlainText(BindingContext context, SourceScalar scalar, string key)
+    public static Given<string>? Text(BindingContext context, SourceScalar scalar, string key)
     {
         var text = scalar.Text.Trim();
         if (text.Length == 0)
@@ -82,19 +71,22 @@ internal static class WordBinder
     {
         for (var i = 0; i < text.Length; i++)
         {
-            if (char.IsHighSurrogate(text[i]) && i + 1 < text.Length && char.IsLowSurrogate(text[i + 1])) i++;
-            else if (char.IsSurrogate(text[i])) return true;
+            if (char.IsHighSurrogate(text[i]) && i + 1 < text.Length && char.IsLowSurrogate(text[i + 1]))
+                i++;
+            else if (char.IsSurrogate(text[i]))
+                return true;
         }
 
         return false;
     }
 
-    private static Given<string>? Refrigerant(BindingContext context, SourceScalar scalar)
+    public static Given<string>? Refrigerant(BindingContext context, SourceScalar scalar)
     {
         var wanted = FoldRefrigerant(scalar.Text);
         foreach (var name in context.RefrigerantNames)
         {
-            if (string.Equals(FoldRefrigerant(name), wanted, StringComparison.Ordinal)) return Give(context, scalar, name, name);
+            if (string.Equals(FoldRefrigerant(name), wanted, StringComparison.Ordinal))
+                return Give(context, scalar, name, name);
         }
 
         var near = NearRefrigerants(wanted, context.RefrigerantNames);
@@ -112,7 +104,8 @@ internal static class WordBinder
 
     private static List<string> NearRefrigerants(string wanted, IReadOnlyCollection<string> names)
     {
-        if (wanted.Length is 0 or > 20) return [];
+        if (wanted.Length is 0 or > 20)
+            return [];
         var near = new List<string>();
         if (NearestName.Of(wanted, names.Select(FoldRefrigerant)) is { } nearest)
             near.Add(names.First(n => FoldRefrigerant(n) == nearest));
@@ -126,42 +119,49 @@ internal static class WordBinder
         return near;
     }
 
-    private static Given<string>? UnitName(BindingContext context, SourceScalar scalar, string key, Type owner)
+    /// <summary>A unit of <c>units</c>, where the key says what is written in it.</summary>
+    public static Given<string>? DisplayUnitName(BindingContext context, SourceScalar scalar, string key)
     {
-        if (owner == typeof(UnitChoice))
+        var tried = UnitSystem.Us.With(key, scalar.Text);
+        if (!tried.Ok)
         {
-            var tried = UnitSystem.Us.With(key, scalar.Text);
-            if (tried.Ok)
-            {
-                var kind = Enum.GetValues<DisplayKind>().First(k => UnitSystem.KeyOf(k) == key);
-                var symbol = tried.Value[kind].Unit.Symbol;
-                return Give(context, scalar, symbol, symbol);
-            }
-
             QuantityBinder.Report(context, scalar, tried.Fault);
             return null;
         }
 
+        var kind = Enum.GetValues<DisplayKind>().First(k => UnitSystem.KeyOf(k) == key);
+        var symbol = tried.Value[kind].Unit.Symbol;
+        return Give(context, scalar, symbol, symbol);
+    }
+
+    public static Given<string>? UnitName(BindingContext context, SourceScalar scalar)
+    {
         // A log's unit is held against what it logs when the log is read.
-        if (UnitTable.FindAny(scalar.Text).FirstOrDefault() is { } known) return Give(context, scalar, known.Symbol, known.Symbol);
-        var nearest = NearestName.Of(scalar.Text, ["micron", "mTorr", "Torr", "Pa", "mbar", "psig", "kPag", "bar(g)", "°F", "°C"]);
+        if (UnitTable.FindAny(scalar.Text).FirstOrDefault() is { } known)
+            return Give(context, scalar, known.Symbol, known.Symbol);
+        var nearest = NearestName.Of(scalar.Text, [.. UnitTable.Vacuum.Select(u => u.Symbol), "Pa", "mbar", "psig", "kPag", "bar(g)", "°F", "°C"]);
         context.Complain(scalar, $"{ValueText.Quoted(scalar.Text)} is not a unit.", "",
             nearest is null ? "Write it as the gauge does, such as micron, Pa, psig or °F." : $"Did you mean {nearest}?", "unknown-unit");
         return null;
     }
 
-    private static Given<string>? Zone(BindingContext context, SourceScalar scalar)
+    public static Given<string>? Zone(BindingContext context, SourceScalar scalar)
     {
-        if (JobZone.Find(scalar.Text.Trim()) is { } zone) return Give(context, scalar, zone.Name, zone.Name);
+        if (JobZone.Find(scalar.Text.Trim()) is { } zone)
+            return Give(context, scalar, zone.Name, zone.Name);
         var nearest = JobZone.Nearest(scalar.Text);
         context.Complain(scalar, $"{ValueText.Quoted(scalar.Text)} is not a time zone.", "",
             nearest is null ? "Write a name such as America/Denver, or an offset such as -07:00." : $"Did you mean {nearest}?", "unknown-zone");
         return null;
     }
 
-    private static Given<T> Give<T>(BindingContext context, SourceScalar scalar, T value, string canonical)
+    private static double? Within(BindingContext context, SourceScalar scalar, string key, double least, double most)
     {
-        context.Canonical[scalar] = canonical;
-        return new Given<T>(value, scalar.Location, canonical);
+        if (!Digits.AreRead(context, scalar, key))
+            return null;
+        if (double.TryParse(scalar.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && number >= least && number <= most && (number == 0 || Math.Abs(number) > NextToNothing))
+            return number;
+        context.Complain(scalar, $"\"{key}\" cannot be {scalar.Text}.", string.Create(CultureInfo.InvariantCulture, $"It lies between {least} and {most}."), "Check the number.", "range");
+        return null;
     }
 }

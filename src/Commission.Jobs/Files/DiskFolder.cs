@@ -22,11 +22,15 @@ public sealed class DiskFolder : IJobFolder
         ArgumentNullException.ThrowIfNull(path);
         try
         {
-            if (Real(Path.Combine(_root, path)) is not { } real) return FolderFile.Not(FolderFileState.Missing);
-            if (!IsInside(real)) return FolderFile.Not(FolderFileState.Outside);
+            if (Real(Path.Combine(_root, path)) is not { } real)
+                return FolderFile.Not(FolderFileState.Missing);
+            if (!IsInside(real))
+                return FolderFile.Not(FolderFileState.Outside);
             var file = new FileInfo(real);
-            if (!file.Exists) return FolderFile.Not(FolderFileState.Missing);
-            if (file.Length > mostBytes) return FolderFile.Not(FolderFileState.TooLong, file.Length);
+            if (!file.Exists)
+                return FolderFile.Not(FolderFileState.Missing);
+            if (file.Length > mostBytes)
+                return FolderFile.Not(FolderFileState.TooLong, file.Length);
             return FolderFile.Of(File.ReadAllBytes(real));
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
@@ -44,11 +48,13 @@ public sealed class DiskFolder : IJobFolder
         var links = 0;
         var pending = new Stack<string>(path.Split(Path.DirectorySeparatorChar, Path.AltDirectorySeparatorChar).Reverse());
         var root = Path.GetPathRoot(path)!;
-        for (var i = root.Split(Path.DirectorySeparatorChar, StringSplitOptions.None).Length - 1; i > 0 && pending.Count > 0; i--) pending.Pop();
+        for (var i = root.Split(Path.DirectorySeparatorChar, StringSplitOptions.None).Length - 1; i > 0 && pending.Count > 0; i--)
+            pending.Pop();
         var real = root;
         while (pending.TryPop(out var part))
         {
-            if (part is "" or ".") continue;
+            if (part is "" or ".")
+                continue;
             if (part == "..")
             {
                 real = Path.GetDirectoryName(real) ?? root;
@@ -59,14 +65,18 @@ public sealed class DiskFolder : IJobFolder
             FileSystemInfo entry = Directory.Exists(next) ? new DirectoryInfo(next) : new FileInfo(next);
             if (entry.LinkTarget is not { } target)
             {
-                if (!entry.Exists) return null;
+                if (!entry.Exists)
+                    return null;
                 real = next;
                 continue;
             }
 
-            if (++links > MostLinks) return null;
-            if (Path.IsPathRooted(target)) real = Path.GetPathRoot(target)!;
-            foreach (var step in target.Split(Path.DirectorySeparatorChar, Path.AltDirectorySeparatorChar).Reverse()) pending.Push(step);
+            if (++links > MostLinks)
+                return null;
+            if (Path.IsPathRooted(target))
+                real = Path.GetPathRoot(target)!;
+            foreach (var step in target.Split(Path.DirectorySeparatorChar, Path.AltDirectorySeparatorChar).Reverse())
+                pending.Push(step);
         }
 
         return real;

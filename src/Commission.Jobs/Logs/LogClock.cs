@@ -46,7 +46,8 @@ internal sealed class LogClock
             case ClockFormat.Seconds:
                 return LogCell.TryNumber(text, _decimalComma, out seconds);
             case ClockFormat.Minutes:
-                if (!LogCell.TryNumber(text, _decimalComma, out seconds)) return false;
+                if (!LogCell.TryNumber(text, _decimalComma, out seconds))
+                    return false;
                 seconds *= 60;
                 return true;
             case ClockFormat.Clock:
@@ -80,9 +81,11 @@ internal sealed class LogClock
             text = text[..^2].TrimEnd();
         }
 
-        if (text.Length > 0 && text[^1] is 'Z') text = text[..^1];
+        if (text.Length > 0 && text[^1] is 'Z')
+            text = text[..^1];
         var first = text.IndexOf(':');
-        if (first is < 1 or > 4) return false;
+        if (first is < 1 or > 4)
+            return false;
         var rest = text[(first + 1)..];
         var second = rest.IndexOf(':');
         var minutes = second < 0 ? rest : rest[..second];
@@ -96,7 +99,8 @@ internal sealed class LogClock
             return false;
         }
 
-        if (half) h = (h % 12) + (pm ? 12 : 0);
+        if (half)
+            h = (h % 12) + (pm ? 12 : 0);
         seconds = (h * 3600.0) + (m * 60.0) + s;
         return true;
     }

@@ -41,13 +41,18 @@ internal sealed partial class LogLayoutFinder(LogFile log, Dimension dimension, 
             DecimalMark.Point => false,
             _ => GuessDecimalComma(data, delimiter),
         };
-        if (decimalComma is not { } comma) return null;
+        if (decimalComma is not { } comma)
+            return null;
         var (date, time) = TimeColumns(headings, data, comma);
-        if (time is not { } timeColumn) return null;
-        if (ValueColumn(headings, data, comma, timeColumn, date) is not { } valueColumn) return null;
-        if (FindUnit(headings[valueColumn]) is not { } unit) return null;
+        if (time is not { } timeColumn)
+            return null;
+        if (ValueColumn(headings, data, comma, timeColumn, date) is not { } valueColumn)
+            return null;
+        if (FindUnit(headings[valueColumn]) is not { } unit)
+            return null;
         var cells = data.Where(r => r.Cells.Count > timeColumn).Select(r => Joined(r, date, timeColumn)).ToArray();
-        if (FindClock(headings[timeColumn], cells, comma) is not { } clock) return null;
+        if (FindClock(headings[timeColumn], cells, comma) is not { } clock)
+            return null;
         return new LogLayout
         {
             Delimiter = delimiter,
@@ -69,7 +74,8 @@ internal sealed partial class LogLayoutFinder(LogFile log, Dimension dimension, 
         foreach (var candidate in new[] { '\t', ';', ',' })
         {
             // A preamble may have none; most lines decide.
-            if (lines.Count(l => l.Contains(candidate, StringComparison.Ordinal)) * 2 > lines.Length) return candidate;
+            if (lines.Count(l => l.Contains(candidate, StringComparison.Ordinal)) * 2 > lines.Length)
+                return candidate;
         }
 
         return ',';
@@ -80,7 +86,8 @@ internal sealed partial class LogLayoutFinder(LogFile log, Dimension dimension, 
         for (var i = 0; i < rows.Count; i++)
         {
             var cells = rows[i].Cells;
-            if (cells.Count >= 2 && cells.Any(IsTimeLike) && cells.Count(c => IsTimeLike(c) || IsReadingLike(c)) >= 2) return i;
+            if (cells.Count >= 2 && cells.Any(IsTimeLike) && cells.Count(c => IsTimeLike(c) || IsReadingLike(c)) >= 2)
+                return i;
         }
 
         return null;
@@ -101,12 +108,16 @@ internal sealed partial class LogLayoutFinder(LogFile log, Dimension dimension, 
 
     private bool? GuessDecimalComma(LogSample[] data, char delimiter)
     {
-        if (delimiter == ',') return false;
+        if (delimiter == ',')
+            return false;
         var cells = data.SelectMany(r => r.Cells).Where(c => c.Length > 0 && char.IsAsciiDigit(c[^1]) && !c.Contains(':', StringComparison.Ordinal)).ToArray();
         var withComma = cells.Where(c => CommaNumber().IsMatch(c)).ToArray();
-        if (withComma.Length == 0) return false;
-        if (cells.Any(c => PointNumber().IsMatch(c))) return false;
-        if (withComma.Any(c => c.Length - c.IndexOf(',', StringComparison.Ordinal) != 4)) return true;
+        if (withComma.Length == 0)
+            return false;
+        if (cells.Any(c => PointNumber().IsMatch(c)))
+            return false;
+        if (withComma.Any(c => c.Length - c.IndexOf(',', StringComparison.Ordinal) != 4))
+            return true;
         Complain(log.File.At, $"\"{withComma[0]}\" in {ValueText.Quoted(log.File.Value)} may be a decimal comma or a thousands mark.", "State decimal: comma or decimal: point beside the file.");
         return null;
     }
@@ -115,7 +126,8 @@ internal sealed partial class LogLayoutFinder(LogFile log, Dimension dimension, 
     {
         if (log.TimeColumn is { } stated)
         {
-            if (ColumnOf(headings, stated.Value) is { } column) return (null, column);
+            if (ColumnOf(headings, stated.Value) is { } column)
+                return (null, column);
             NoColumn(stated, headings);
             return (null, null);
         }
@@ -129,13 +141,17 @@ internal sealed partial class LogLayoutFinder(LogFile log, Dimension dimension, 
             return (dated[0], named[0]);
         }
 
-        if (named.Length > 0) return (null, named[0]);
-        if (dated.Length > 0 && Times(dated[0])) return (null, dated[0]);
+        if (named.Length > 0)
+            return (null, named[0]);
+        if (dated.Length > 0 && Times(dated[0]))
+            return (null, dated[0]);
         var clocks = Enumerable.Range(0, headings.Length).Where(i => Times(i) && data[0].Cells[i].Contains(':', StringComparison.Ordinal)).ToArray();
-        if (clocks.Length > 0) return (null, clocks[0]);
+        if (clocks.Length > 0)
+            return (null, clocks[0]);
 
         // Without headings: a first column that only rises counts the time.
-        if (Times(0) && Rises(data, comma)) return (null, 0);
+        if (Times(0) && Rises(data, comma))
+            return (null, 0);
         Complain(log.File.At, $"{ValueText.Quoted(log.File.Value)} has the columns {ValueText.OneOf(headings)}; none is plainly the time.", "State time column beside the file.");
         return (null, null);
     }
@@ -145,7 +161,8 @@ internal sealed partial class LogLayoutFinder(LogFile log, Dimension dimension, 
         var last = double.NegativeInfinity;
         foreach (var row in data)
         {
-            if (!LogCell.TryNumber(row.Cells[0], comma, out var now) || now < last) return false;
+            if (!LogCell.TryNumber(row.Cells[0], comma, out var now) || now < last)
+                return false;
             last = now;
         }
 
@@ -156,7 +173,8 @@ internal sealed partial class LogLayoutFinder(LogFile log, Dimension dimension, 
     {
         if (log.ValueColumn is { } stated)
         {
-            if (ColumnOf(headings, stated.Value) is { } column) return column;
+            if (ColumnOf(headings, stated.Value) is { } column)
+                return column;
             NoColumn(stated, headings);
             return null;
         }
@@ -167,12 +185,15 @@ internal sealed partial class LogLayoutFinder(LogFile log, Dimension dimension, 
         {
             // A unit in the heading tells the reading from a battery voltage or a room temperature.
             var ofKind = candidates.Where(i => UnitIn(headings[i]) is not null).ToArray();
-            if (ofKind.Length == 1) return ofKind[0];
+            if (ofKind.Length == 1)
+                return ofKind[0];
             var named = candidates.Where(i => ReadingWords.Any(w => headings[i].Contains(w, StringComparison.OrdinalIgnoreCase))).ToArray();
-            if (named.Length == 1) return named[0];
+            if (named.Length == 1)
+                return named[0];
         }
 
-        if (candidates.Length == 1) return candidates[0];
+        if (candidates.Length == 1)
+            return candidates[0];
         Complain(log.File.At, $"{ValueText.Quoted(log.File.Value)} has the columns {ValueText.OneOf(headings)}; {(candidates.Length == 0 ? "none holds readings" : "more than one may be the reading")}.",
             "State value column beside the file.");
         return null;
@@ -182,13 +203,16 @@ internal sealed partial class LogLayoutFinder(LogFile log, Dimension dimension, 
     {
         if (log.Unit is { } stated)
         {
-            if (UnitTable.Find(stated.Value, dimension) is { } unit) return unit;
+            if (UnitTable.Find(stated.Value, dimension) is { } unit)
+                return unit;
             Complain(stated.At, $"{ValueText.Quoted(stated.Value)} is not a unit of {DimensionName.WithArticle(dimension)}.", $"Write {ValueText.OneOf([.. UnitTable.For(dimension).Select(u => u.Symbol).Take(6)])}.");
             return null;
         }
 
-        if (UnitIn(heading) is { } found) return found;
-        if (usualUnit is not null) return usualUnit;
+        if (UnitIn(heading) is { } found)
+            return found;
+        if (usualUnit is not null)
+            return usualUnit;
         Complain(log.File.At, $"The heading \"{heading}\" of {ValueText.Quoted(log.File.Value)} does not say the unit.",
             $"State unit beside the file: {ValueText.OneOf([.. UnitTable.For(dimension).Select(u => u.Symbol).Take(6)])}.");
         return null;
@@ -198,7 +222,8 @@ internal sealed partial class LogLayoutFinder(LogFile log, Dimension dimension, 
     {
         foreach (Match match in UnitWord().Matches(heading))
         {
-            if (UnitTable.Find(match.Value, dimension) is { } unit) return unit;
+            if (UnitTable.Find(match.Value, dimension) is { } unit)
+                return unit;
         }
 
         return null;
@@ -213,7 +238,8 @@ internal sealed partial class LogLayoutFinder(LogFile log, Dimension dimension, 
             return null;
         }
 
-        if (format != ClockFormat.DateAndClock) return LogClock.Of(format.Value, comma);
+        if (format != ClockFormat.DateAndClock)
+            return LogClock.Of(format.Value, comma);
         cells = [.. cells.Where(LogClock.LooksDated)];
         if (cells.Length == 0)
         {
@@ -223,7 +249,8 @@ internal sealed partial class LogLayoutFinder(LogFile log, Dimension dimension, 
 
         var fitting = LogClock.FittingDates(cells);
         var dates = fitting.Select(f => LogClock.DateOf(cells[0], f)!.Value).Distinct().ToArray();
-        if (dates.Length > 1) fitting = [.. fitting.Where(f => Math.Abs(LogClock.DateOf(cells[0], f)!.Value.DayNumber - jobDate.DayNumber) <= 3)];
+        if (dates.Length > 1)
+            fitting = [.. fitting.Where(f => Math.Abs(LogClock.DateOf(cells[0], f)!.Value.DayNumber - jobDate.DayNumber) <= 3)];
         if (fitting.Count > 0 && fitting.Select(f => LogClock.DateOf(cells[0], f)).Distinct().Count() == 1)
             return LogClock.Of(ClockFormat.DateAndClock, comma, fitting[0]);
         Complain(log.File.At, dates.Length > 1
@@ -237,7 +264,8 @@ internal sealed partial class LogLayoutFinder(LogFile log, Dimension dimension, 
     {
         if (Mostly(cells, c => LogCell.TryNumber(c, comma, out _)))
         {
-            if (Minutes().IsMatch(heading)) return ClockFormat.Minutes;
+            if (Minutes().IsMatch(heading))
+                return ClockFormat.Minutes;
             return Seconds().IsMatch(heading) ? ClockFormat.Seconds : null;
         }
 
@@ -256,9 +284,11 @@ internal sealed partial class LogLayoutFinder(LogFile log, Dimension dimension, 
         var (all, good) = (0, 0);
         foreach (var cell in cells)
         {
-            if (cell.Length == 0) continue;
+            if (cell.Length == 0)
+                continue;
             all++;
-            if (fits(cell)) good++;
+            if (fits(cell))
+                good++;
         }
 
         return good > 0 && good * 2 >= all;
@@ -297,9 +327,35 @@ internal sealed partial class LogLayoutFinder(LogFile log, Dimension dimension, 
     [GeneratedRegex(@"[^\s,;:\[\]{}]+", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex UnitWord();
 
-    [GeneratedRegex(@"^[+\-]?\d+,\d+$", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"^[+\-]?[0-9]+,[0-9]+$", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex CommaNumber();
 
-    [GeneratedRegex(@"^[+\-]?\d+\.\d+$", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"^[+\-]?[0-9]+\.[0-9]+$", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex PointNumber();
+}
+
+/// <summary>How a log is laid out: stated in the job file, or found from the log itself.</summary>
+internal sealed record LogLayout
+{
+    public required char Delimiter { get; init; }
+
+    public required bool DecimalComma { get; init; }
+
+    /// <summary>Line of the first row with readings.</summary>
+    public required int FirstLine { get; init; }
+
+    /// <summary>Column with the date when date and time of day are in two columns.</summary>
+    public int? DateColumn { get; init; }
+
+    public required int TimeColumn { get; init; }
+
+    public required int ValueColumn { get; init; }
+
+    public required string TimeHeading { get; init; }
+
+    public required string ValueHeading { get; init; }
+
+    public required Unit Unit { get; init; }
+
+    public required LogClock Clock { get; init; }
 }

@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using Commission.Jobs.Binding;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Jobs.Problems;
+using Commission.Jobs.Times;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
 using Commission.Source;
@@ -12,23 +12,32 @@ using nietras.SeparatedValues;
 
 namespace Commission.Jobs.Logs;
 
+/// <summary>What the job file says about a log.</summary>
+/// <param name="Log">The log.</param>
+/// <param name="Dimension">What the readings are.</param>
+/// <param name="UsualUnit">The job's unit for such readings; null when every number needs its unit.</param>
+/// <param name="IsPlausible">Whether a reading in SI can be; a gauge pressure as written.</param>
+internal sealed record LogRequest(LogFile Log, Dimension Dimension, Unit? UsualUnit, Func<double, bool> IsPlausible);
+
+/// <summary>The day and the zone of a log's clock.</summary>
+/// <param name="Zone">The job's zone.</param>
+/// <param name="Anchor">When the phase began: a clock without a date belongs to that day or the next.</param>
+/// <param name="JobDate">The job's day.</param>
+internal sealed record LogCalendar(JobZone Zone, DateTimeOffset? Anchor, DateOnly JobDate);
+
 /// <summary>Reads a CSV log into a series: times that do not fall, readings in SI, gaps and readings above range marked.</summary>
 internal static class LogReader
 {
     private const int MostComplaints = 10;
     private const double Day = 86_400;
 
-    /// <param name="log">What the job file says about the log.</param>
+    /// <param name="request">What the job file says about the log.</param>
     /// <param name="content">The file.</param>
-    /// <param name="dimension">What the readings are.</param>
-    /// <param name="usualUnit">The job's unit for such readings; null when every number needs its unit.</param>
-    /// <param name="zone">The job's zone.</param>
-    /// <param name="anchor">When the phase began: a clock without a date belongs to that day or the next.</param>
-    /// <param name="jobDate">The job's date.</param>
+    /// <param name="calendar">The job's zone and day.</param>
     /// <param name="problems">Receives what is wrong.</param>
-    public static ReadSeries? Read(
-        LogFile log, ReadOnlySpan<byte> content, Dimension dimension, Unit? usualUnit, JobZone zone, DateTimeOffset? anchor, DateOnly jobDate, ProblemList problems)
+    public static ReadSeries? Read(LogRequest request, ReadOnlySpan<byte> content, LogCalendar calendar, ProblemList problems)
     {
+        var log = request.Log;
         var before = problems.Count;
         var text = LogText.Decode(content);
         if (text.AsSpan().Trim().IsEmpty)
@@ -39,9 +48,10 @@ internal static class LogReader
 
         try
         {
-            if (new LogLayoutFinder(log, dimension, usualUnit, jobDate, problems).Find(text) is not { } layout) return null;
-            var rows = ReadRows(log, text, layout, problems);
-            return problems.Count > before ? null : rows.ToSeries(log, layout, zone, anchor, jobDate, problems);
+            if (new LogLayoutFinder(log, request.Dimension, request.UsualUnit, calendar.JobDate, problems).Find(text) is not { } layout)
+                return null;
+            var rows = ReadRows(request, text, layout, problems);
+            return problems.Count > before ? null : rows.ToSeries(log, layout, calendar, problems);
         }
         catch (Exception fault) when (fault is NotSupportedException or InvalidDataException or ArgumentException)
         {
@@ -51,8 +61,9 @@ internal static class LogReader
         }
     }
 
-    private static Rows ReadRows(LogFile log, string text, LogLayout layout, ProblemList problems)
+    private static Rows ReadRows(LogRequest request, string text, LogLayout layout, ProblemList problems)
     {
+        var log = request.Log;
         var rows = new Rows();
         var faults = 0;
         var needed = Math.Max(Math.Max(layout.TimeColumn, layout.ValueColumn), layout.DateColumn ?? 0);
@@ -65,7 +76,8 @@ internal static class LogReader
         {
             var line = next;
             next = row.LineNumberToExcl;
-            if (line < layout.FirstLine || row.Span.Trim().IsEmpty) continue;
+            if (line < layout.FirstLine || row.Span.Trim().IsEmpty)
+                continue;
             if (row.ColCount <= needed)
             {
                 Fault(line, null, string.Create(CultureInfo.InvariantCulture, $"has {row.ColCount} cells, and the reading stands in cell {needed + 1}"), "Delete the row, or complete it.");
@@ -100,10 +112,18 @@ internal static class LogReader
                 continue;
             }
 
+            var si = kind == LogCell.Kind.Number ? layout.Unit.ToSi(number) : double.NaN;
+            if (kind == LogCell.Kind.Number && !request.IsPlausible(si))
+            {
+                Fault(line, layout.ValueHeading, $"holds {ValueText.Quoted(cell.Trim().ToString())}, which no such instrument shows", "Correct it, or state the unit of the column.");
+                continue;
+            }
+
             last = time;
             lastText = timeCell.Trim().ToString();
-            rows.Add(time, kind == LogCell.Kind.Number ? layout.Unit.ToSi(number) : double.NaN, kind == LogCell.Kind.Over, line);
-            if (kind == LogCell.Kind.Number) rows.Decimals = Math.Max(rows.Decimals, LogCell.Decimals(cell, layout.DecimalComma));
+            rows.Add(time, si, kind == LogCell.Kind.Over, line);
+            if (kind == LogCell.Kind.Number)
+                rows.Decimals = Math.Max(rows.Decimals, LogCell.Decimals(cell, layout.DecimalComma));
         }
 
         if (faults > MostComplaints)
@@ -116,7 +136,8 @@ internal static class LogReader
 
         void Fault(int line, string? column, string what, string advice)
         {
-            if (++faults > MostComplaints) return;
+            if (++faults > MostComplaints)
+                return;
             var where = column is null ? "" : $", column \"{column}\",";
             problems.Add(new SourceLocation(log.File.Value, line, 0),
                 string.Create(CultureInfo.InvariantCulture, $"Row {line}{where} {what}."), "", advice, "log-row");
@@ -140,7 +161,7 @@ internal static class LogReader
             _lines.Add(line);
         }
 
-        public ReadSeries? ToSeries(LogFile log, LogLayout layout, JobZone zone, DateTimeOffset? anchor, DateOnly jobDate, ProblemList problems)
+        public ReadSeries? ToSeries(LogFile log, LogLayout layout, LogCalendar calendar, ProblemList problems)
         {
             if (_times.Count < 2)
             {
@@ -150,17 +171,18 @@ internal static class LogReader
 
             var clocked = layout.Clock.Format is ClockFormat.Clock or ClockFormat.DateAndClock;
             var zero = clocked ? _times[0] : 0;
-            DateTimeOffset? start = log.Started?.Value.Clock;
+            var start = log.Started?.Value.Clock;
             if (clocked)
             {
-                start = StartOf(layout.Clock.Format, zero, zone, anchor, jobDate);
+                start = StartOf(layout.Clock.Format, zero, calendar);
                 if (start is null)
                 {
                     problems.Add(new SourceLocation(log.File.Value, _lines[0], 0), "The log begins in the hour that the clock skipped that day.", "", "Check the clock of the gauge and the zone.", "log");
                     return null;
                 }
 
-                for (var i = 0; i < _times.Count; i++) _times[i] -= zero;
+                for (var i = 0; i < _times.Count; i++)
+                    _times[i] -= zero;
             }
 
             return new ReadSeries
@@ -177,8 +199,9 @@ internal static class LogReader
             };
         }
 
-        private static DateTimeOffset? StartOf(ClockFormat format, double seconds, JobZone zone, DateTimeOffset? anchor, DateOnly jobDate)
+        private static DateTimeOffset? StartOf(ClockFormat format, double seconds, LogCalendar calendar)
         {
+            var (zone, anchor, jobDate) = calendar;
             if (format == ClockFormat.DateAndClock)
             {
                 var day = Math.Floor(seconds / Day);
@@ -202,7 +225,8 @@ internal static class LogReader
             for (var i = 1; i < _values.Count; i++)
             {
                 var step = Math.Abs(_values[i] - _values[i - 1]);
-                if (step > digit / 2 && step < smallest) smallest = step;
+                if (step > digit / 2 && step < smallest)
+                    smallest = step;
             }
 
             return double.IsFinite(smallest) ? Math.Max(digit, smallest) : digit;

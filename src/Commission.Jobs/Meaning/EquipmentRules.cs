@@ -1,29 +1,233 @@
+using System.Globalization;
+using Commission.Jobs.Model;
+using Commission.Jobs.Problems;
+using Commission.Measurement.Atmosphere;
+using Commission.Measurement.Units;
+using Commission.Source;
+
 namespace Commission.Jobs.Meaning;
+
+/// <summary>The site must give the atmosphere, and a barometer read there fits the height.</summary>
+internal static class SiteRules
+{
+    // Weather moves a barometer by less; correcting it to sea level moves it by more from about 1,100 ft on.
+    private const double MostByWeather = 0.04;
+
+    public static void Check(RuleContext context)
+    {
+        if (context.Job.Identity?.Site is not { } site)
+            return;
+        if (!site.Says("elevation") && !site.Says("station pressure") && !site.Says("barometer"))
+        {
+            context.Problems.Add(site.Origin, "The site has neither an elevation nor a station pressure.", "One of them is needed to turn gauge pressure into absolute pressure.",
+                "Write elevation: and the height of the town, such as elevation: 5280 ft.", "no-atmosphere");
+            return;
+        }
+
+        if (site.StationPressure is not { } barometer)
+            return;
+        if (site.Elevation is not { } elevation)
+            return;
+        var standard = StandardAtmosphere.At(elevation.Value).Si;
+        if (Math.Abs(barometer.Value.Si - standard) <= MostByWeather * standard)
+            return;
+        var expected = $"At {elevation.Text} a barometer shows about {Shown(barometer.Number!.Unit, standard)}.";
+        if (Math.Abs(barometer.Value.Si - 101_325) <= MostByWeather * 101_325)
+        {
+            context.Complain(barometer, $"{barometer.Text} looks corrected to sea level.", expected,
+                "Write what a barometer on site shows, not the weather report; or delete the line.", "sea-level-pressure");
+        }
+        else
+        {
+            context.Complain(barometer, $"{barometer.Text} does not fit the elevation.", expected, "Check both; or delete one of them.", "sea-level-pressure");
+        }
+    }
+
+    // In the unit that was written, so that the two can be compared at a glance.
+    private static string Shown(Unit unit, double pascals)
+    {
+        var value = unit.FromSi(pascals);
+        var decimals = value < 50 ? 2 : value < 200 ? 1 : 0;
+        return value.ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture) + " " + unit.Symbol;
+    }
+}
 
 /// <summary>The nameplate and the lines.</summary>
 internal static class EquipmentRules
 {
     public static void Check(RuleContext context)
     {
-        if (context.Job.Equipment is not { } equipment) return;
+        if (context.Job.Equipment is not { } equipment)
+            return;
         if (equipment.Nameplate is { } plate)
         {
             if (plate.Phases is { } phases && phases.Value is not (1 or 3))
                 context.Complain(phases, $"A unit does not have {phases.Text} phases.", "", "Write 1 or 3.", "impossible");
             if (plate.DesignPressure is { Low: { } low, High: { } high } && low.Value.Reference == high.Value.Reference && low.Value.Pascals > high.Value.Pascals)
                 context.Complain(low, $"The low side's design pressure {low.Text} is above the high side's {high.Text}.", "", "Check whether they are swapped.", "impossible");
-            if (plate.FactoryCharge is { Value.Si: < 0 } charge)
-                context.Complain(charge, $"A charge of {charge.Text} is below zero.", "", "Write it without the minus sign.", "impossible");
         }
 
         foreach (var tube in equipment.Piping.SelectMany(run => new[] { run.Liquid, run.Vapor }))
         {
-            if (tube?.Od is { } od && od.Value.Si is < 0.002 or > 0.25)
-                context.Complain(od, $"No refrigerant line has an outside diameter of {od.Text}.", "", "Check the number and the unit.", "impossible");
-            if (tube?.Length is { Value.Si: <= 0 } length)
-                context.Complain(length, $"A line of {length.Text} is no line.", "", "Write its length, or delete the line.", "impossible");
             if (tube is { Length: { } full, Rise: { } rise } && Math.Abs(rise.Value.Si) > full.Value.Si)
                 context.Complain(rise, $"The line rises {rise.Text} and is only {full.Text} long.", "", "Check both.", "impossible");
+        }
+    }
+}
+
+/// <summary>Instruments: their names, their calibration dates, the cylinder they were checked on.</summary>
+internal static class InstrumentRules
+{
+    public static void Check(RuleContext context)
+    {
+        foreach (var instrument in context.Job.Instruments)
+        {
+            if (instrument.Calibrated is { } calibrated && context.Job.Identity?.Date is { } date && calibrated.Value > date.Value)
+            {
+                context.Complain(calibrated, $"The calibration of {calibrated.Text} lies after the job's date {date.Text}.", "", "Check the year.", "date");
+            }
+
+            if (instrument.Checks?.CheckWeight is { Applied.Value.Si: <= 0 } weight)
+                context.Complain(weight.Applied, $"A check weight of {weight.Applied.Text} weighs nothing.", "", "Write its mass.", "impossible");
+        }
+
+        Twice(context, context.Job.Instruments.Select(i => i.Id), "instrument");
+        Twice(context, context.Job.Equipment?.Indoor.Select(i => i.Id) ?? [], "indoor unit");
+        Twice(context, context.Job.Equipment?.BranchBoxes.Select(b => b.Id) ?? [], "branch box");
+        Twice(context, context.Job.Cylinders.Select(c => c.Id), "cylinder");
+    }
+
+    private static void Twice(RuleContext context, IEnumerable<Given<string>?> ids, string what)
+    {
+        var seen = new Dictionary<string, Given<string>>(StringComparer.OrdinalIgnoreCase);
+        foreach (var id in ids)
+        {
+            if (id is null || seen.TryAdd(id.Value, id))
+                continue;
+            context.Complain(id, $"Two {what}s are called \"{id.Value}\"; the first is in {Where(seen[id.Value], id)}.", "", "Give one of them another name.", "duplicate-id");
+        }
+    }
+
+    private static string Where(Given<string> first, Given<string> second) =>
+        first.At.File == second.At.File ? FormattableString.Invariant($"line {first.At.Line}") : first.At.ToString();
+}
+
+/// <summary>Short names that refer to something must find it.</summary>
+internal static class NameRules
+{
+    public static void Check(RuleContext context)
+    {
+        var job = context.Job;
+        var instruments = job.Instruments.Select(i => i.Id?.Value).OfType<string>().ToArray();
+        foreach (var name in InstrumentNames(job))
+            Known(context, name, instruments, "an instrument", "instruments");
+        if (job.Cylinders.Length > 0)
+        {
+            var cylinders = job.Cylinders.Select(c => c.Id?.Value).OfType<string>().ToArray();
+            foreach (var name in (Given<string>?[])[job.Recovery?.Cylinder, job.Recovery?.Scale?.Cylinder, .. job.Charging?.Scale.Select(s => s.Cylinder) ?? []])
+                Known(context, name, cylinders, "a cylinder", "cylinders");
+        }
+
+        if (job.Equipment is not { } equipment)
+            return;
+        var units = equipment.Indoor.Select(i => i.Id?.Value).Concat(equipment.BranchBoxes.Select(b => b.Id?.Value)).OfType<string>().Append("outdoor").ToArray();
+        if (units.Length == 1)
+            return;
+        foreach (var run in equipment.Piping)
+        {
+            Known(context, run.To, units, "an indoor unit or branch box", "equipment");
+            Known(context, run.From, units, "an indoor unit or branch box", "equipment");
+        }
+    }
+
+    private static IEnumerable<Given<string>?> InstrumentNames(Job job) =>
+    [
+        .. job.PressureTest?.With ?? [],
+        .. job.PressureTest?.Joints.SelectMany(j => j.With) ?? [],
+        .. job.Recovery?.With ?? [],
+        .. job.Evacuation?.With ?? [],
+        .. job.Charging?.With ?? [],
+        .. job.Air?.With ?? [],
+        .. job.Air?.Airflow?.With ?? [],
+        .. job.Electrical?.With ?? [],
+        .. job.PipingChecks?.Flares.SelectMany(f => f.With) ?? [],
+        .. job.Safety?.Flammable?.AreaCheckedWith ?? [],
+        .. job.LeakCheck?.With ?? [],
+        .. job.Instruments.Select(i => i.Checks?.Pair?.With),
+        .. job.Instruments.Select(i => i.Checks?.AgainstSecondGauge?.With),
+    ];
+
+    private static void Known(RuleContext context, Given<string>? name, string[] known, string what, string list)
+    {
+        if (name is null || known.Contains(name.Value, StringComparer.Ordinal))
+            return;
+        var nearest = NearestName.Of(name.Value, known);
+        var advice = (known.Length, nearest) switch
+        {
+            (0, _) => $"List it under {list}.",
+            (_, null) => $"Under {list} there are {ValueText.OneOf(known)}.",
+            _ => $"Did you mean \"{nearest}\"?",
+        };
+        context.Complain(name, $"\"{name.Value}\" is not {what} of this job.", "", advice, "unknown-name");
+    }
+}
+
+/// <summary>The maker's figures: each says something, none is turned round, charts are complete.</summary>
+internal static class LimitRules
+{
+    public static void Check(RuleContext context)
+    {
+        if (context.Job.Limits is not { } limits)
+            return;
+        foreach (var part in limits.Children())
+        {
+            if (part is not ILimitFigure figure)
+                continue;
+            if (!figure.HasFigure)
+                context.Problems.Add(part.Origin, "This limit has no figure.", "", "Write target and tolerance, or minimum, or maximum.", "no-figure");
+            else if (figure.IsBackward)
+                context.Problems.Add(part.Origin, "The minimum is above the maximum.", "", "Check whether they are swapped.", "impossible");
+        }
+
+        foreach (var torque in limits.FlareTorque)
+        {
+            if (torque is { Minimum: { } low, Maximum: { } high } && low.Value.Si > high.Value.Si)
+                context.Complain(low, $"The minimum {low.Text} is above the maximum {high.Text}.", "", "Check whether they are swapped.", "impossible");
+        }
+
+        foreach (var chart in limits.Charts)
+            Check(context, chart);
+    }
+
+    private static void Check(RuleContext context, MakerChart chart)
+    {
+        if (chart.Across is not { } across)
+            return;
+        Rising(context, across);
+        if (chart.Down is { } down)
+            Rising(context, down);
+        var rows = chart.Down?.At.Length ?? 1;
+        if (chart.Values.Length != rows)
+        {
+            context.Problems.Add(chart.Origin, FormattableString.Invariant($"The chart has {chart.Values.Length} rows of values."),
+                FormattableString.Invariant($"{rows} are expected: {(chart.Down is null ? "without down there is one" : "one for each value of down")}."), "Complete it, or delete what is too much.", "chart");
+        }
+
+        for (var row = 0; row < chart.Values.Length; row++)
+        {
+            if (chart.Values[row].Length == across.At.Length)
+                continue;
+            context.Problems.Add(chart.Origin, FormattableString.Invariant($"Row {row + 1} of the chart has {chart.Values[row].Length} values."),
+                FormattableString.Invariant($"{across.At.Length} are expected, one for each value of across."), "Complete it; a dash of the maker's chart is written none.", "chart");
+        }
+    }
+
+    private static void Rising(RuleContext context, ChartAxis axis)
+    {
+        for (var i = 1; i < axis.At.Length; i++)
+        {
+            if (axis.At[i].Value.Si <= axis.At[i - 1].Value.Si)
+                context.Complain(axis.At[i], $"{axis.At[i].Text} does not come after {axis.At[i - 1].Text}.", "The values of an axis rise.", "Sort them, with their rows or columns.", "chart");
         }
     }
 }

@@ -22,7 +22,8 @@ internal static class TimeRules
             }
         }
 
-        if (context.Job.Evacuation is { } evacuation) Evacuation(context, evacuation);
+        if (context.Job.Evacuation is { } evacuation)
+            Evacuation(context, evacuation);
         if (context.Job.Charging is { } charging)
         {
             Rising(context, charging.Readings.Select(r => r.At));
@@ -46,7 +47,8 @@ internal static class TimeRules
         {
             foreach (var happened in evacuation.Events)
             {
-                if (happened.At is not { } at || Compare(at, started) >= 0) continue;
+                if (happened.At is not { } at || Compare(at, started) >= 0)
+                    continue;
                 var what = happened.What?.Value switch
                 {
                     EvacuationEventKind.Isolated => "The circuit was isolated",
@@ -66,7 +68,8 @@ internal static class TimeRules
         var told = EndBeforeIsolated(context, evacuation);
 
         // What precedes the start was told above; here only the order among themselves.
-        if (!told) Rising(context, evacuation.Events.Select(e => e.At).Where(t => evacuation.Started is null || Compare(t, evacuation.Started) >= 0));
+        if (!told)
+            Rising(context, evacuation.Events.Select(e => e.At).Where(t => evacuation.Started is null || Compare(t, evacuation.Started) >= 0));
         Rising(context, evacuation.Levels.Select(l => l.At).Where(t => evacuation.Started is null || Compare(t, evacuation.Started) >= 0));
     }
 
@@ -74,7 +77,8 @@ internal static class TimeRules
     {
         var isolated = evacuation.Events.LastOrDefault(e => e.What?.Value == EvacuationEventKind.Isolated)?.At;
         var end = evacuation.Events.FirstOrDefault(e => e.What?.Value == EvacuationEventKind.End)?.At;
-        if (isolated is null || end is null || Compare(end, isolated) >= 0) return false;
+        if (isolated is null || end is null || Compare(end, isolated) >= 0)
+            return false;
         context.Complain(end, $"The hold ended at {end.Text}, before the circuit was isolated at {isolated.Text}.", "", "Correct the times.", "time-order");
         return true;
     }
@@ -84,7 +88,8 @@ internal static class TimeRules
         Given<JobTime>? last = null;
         foreach (var time in times)
         {
-            if (time is null) continue;
+            if (time is null)
+                continue;
             if (last is not null && Compare(time, last) < 0)
                 context.Complain(time, $"{time.Text} comes after {last.Text} in the list and is earlier.", "", "Put the entries in the order of time, or correct the time.", "time-order");
             else
@@ -95,8 +100,10 @@ internal static class TimeRules
     // Elapsed with elapsed, clock with clock; two times that cannot be compared are taken as in order.
     private static int Compare(Given<JobTime> a, Given<JobTime> b)
     {
-        if (a?.Value is not { } first || b?.Value is not { } second) return 0;
-        if (first.Clock is { } x && second.Clock is { } y) return x.CompareTo(y);
+        if (a?.Value is not { } first || b?.Value is not { } second)
+            return 0;
+        if (first.Clock is { } x && second.Clock is { } y)
+            return x.CompareTo(y);
         return first.Elapsed is { } p && second.Elapsed is { } q ? p.Si.CompareTo(q.Si) : 0;
     }
 }

@@ -30,9 +30,12 @@ internal sealed class JobSchema
     {
         while (true)
         {
-            if (schema.TryGetProperty("$ref", out var reference)) schema = Follow(reference.GetString()!);
-            else if (schema.TryGetProperty("if", out var condition)) schema = schema.GetProperty(Holds(condition, node) ? "then" : "else");
-            else return schema;
+            if (schema.TryGetProperty("$ref", out var reference))
+                schema = Follow(reference.GetString()!);
+            else if (schema.TryGetProperty("if", out var condition))
+                schema = schema.GetProperty(Holds(condition, node) ? "then" : "else");
+            else
+                return schema;
         }
     }
 
@@ -44,10 +47,14 @@ internal sealed class JobSchema
     {
         while (true)
         {
-            if (schema.TryGetProperty("$ref", out var reference)) schema = Follow(reference.GetString()!);
-            else if (schema.TryGetProperty("if", out var condition)) schema = schema.GetProperty(TypeOf(condition) == "object" ? "then" : "else");
-            else if (schema.TryGetProperty("properties", out _)) return schema;
-            else return null;
+            if (schema.TryGetProperty("$ref", out var reference))
+                schema = Follow(reference.GetString()!);
+            else if (schema.TryGetProperty("if", out var condition))
+                schema = schema.GetProperty(TypeOf(condition) == "object" ? "then" : "else");
+            else if (schema.TryGetProperty("properties", out _))
+                return schema;
+            else
+                return null;
         }
     }
 
@@ -56,10 +63,14 @@ internal sealed class JobSchema
     {
         while (true)
         {
-            if (schema.TryGetProperty("$ref", out var reference)) schema = Follow(reference.GetString()!);
-            else if (schema.TryGetProperty("if", out var condition) && TypeOf(condition) == "array") return true;
-            else if (schema.TryGetProperty("if", out _)) schema = schema.GetProperty("else");
-            else return TypeOf(schema) == "array";
+            if (schema.TryGetProperty("$ref", out var reference))
+                schema = Follow(reference.GetString()!);
+            else if (schema.TryGetProperty("if", out var condition) && TypeOf(condition) == "array")
+                return true;
+            else if (schema.TryGetProperty("if", out _))
+                schema = schema.GetProperty("else");
+            else
+                return TypeOf(schema) == "array";
         }
     }
 
@@ -76,9 +87,12 @@ internal sealed class JobSchema
     {
         while (true)
         {
-            if (schema.TryGetProperty("$ref", out var reference)) schema = Follow(reference.GetString()!);
-            else if (schema.TryGetProperty("if", out _)) schema = schema.GetProperty(branch);
-            else return schema;
+            if (schema.TryGetProperty("$ref", out var reference))
+                schema = Follow(reference.GetString()!);
+            else if (schema.TryGetProperty("if", out _))
+                schema = schema.GetProperty(branch);
+            else
+                return schema;
         }
     }
 

@@ -18,7 +18,8 @@ internal sealed class JsonInstance
     {
         var instance = new JsonInstance(default);
         var buffer = new ArrayBufferWriter<byte>(16 * 1024);
-        using (var writer = new Utf8JsonWriter(buffer)) instance.Write(writer, root, null, null, "");
+        using (var writer = new Utf8JsonWriter(buffer))
+            instance.Write(writer, root, null, null, "");
         instance.Root = JsonDocument.Parse(buffer.WrittenMemory).RootElement;
         return instance;
     }
@@ -27,8 +28,10 @@ internal sealed class JsonInstance
 
     public static JsonValueKind KindOf(SourceScalar scalar)
     {
-        if (scalar.IsQuoted) return JsonValueKind.String;
-        if (scalar.IsEmpty) return JsonValueKind.Null;
+        if (scalar.IsQuoted)
+            return JsonValueKind.String;
+        if (scalar.IsEmpty)
+            return JsonValueKind.Null;
         return scalar.Text switch
         {
             "true" or "True" or "TRUE" => JsonValueKind.True,
@@ -45,16 +48,23 @@ internal sealed class JsonInstance
         var point = false;
         for (; at < text.Length; at++)
         {
-            if (char.IsAsciiDigit(text[at])) digits++;
-            else if (text[at] == '.' && !point) point = true;
-            else break;
+            if (char.IsAsciiDigit(text[at]))
+                digits++;
+            else if (text[at] == '.' && !point)
+                point = true;
+            else
+                break;
         }
 
-        if (digits == 0) return false;
-        if (at == text.Length) return true;
-        if (text[at] is not ('e' or 'E')) return false;
+        if (digits == 0)
+            return false;
+        if (at == text.Length)
+            return true;
+        if (text[at] is not ('e' or 'E'))
+            return false;
         at++;
-        if (at < text.Length && text[at] is '+' or '-') at++;
+        if (at < text.Length && text[at] is '+' or '-')
+            at++;
         return at < text.Length && text.AsSpan(at).IndexOfAnyExceptInRange('0', '9') < 0;
     }
 
@@ -123,7 +133,8 @@ internal sealed class JsonInstance
             {
                 for (var place = this; place is not null; place = place.Parent)
                 {
-                    if (place.Key is { } key) return key.Text;
+                    if (place.Key is { } key)
+                        return key.Text;
                 }
 
                 return null;

@@ -1,5 +1,4 @@
 using System.Text.Json;
-using Commission.Jobs.Problems;
 using Commission.Source.Problems;
 using Commission.Source.Yaml;
 using Json.Schema;
@@ -58,19 +57,24 @@ internal sealed class SchemaCheck
     {
         var instance = JsonInstance.Of(root);
         var results = evaluator.Evaluate(instance.Root, Listing);
-        if (results.IsValid) return;
+        if (results.IsValid)
+            return;
         var complaints = new Dictionary<string, Complaint>(StringComparer.Ordinal);
         foreach (var detail in results.Details ?? [])
         {
-            if (detail.Errors is null || detail.Errors.Count == 0 || BelongsToCondition(detail.EvaluationPath.ToString())) continue;
+            if (detail.Errors is null || detail.Errors.Count == 0 || BelongsToCondition(detail.EvaluationPath.ToString()))
+                continue;
             var pointer = detail.InstanceLocation.ToString();
-            if (!complaints.TryGetValue(pointer, out var complaint)) complaints.Add(pointer, complaint = new Complaint(pointer));
-            foreach (var keyword in detail.Errors.Keys) complaint.Keywords.Add(keyword);
+            if (!complaints.TryGetValue(pointer, out var complaint))
+                complaints.Add(pointer, complaint = new Complaint(pointer));
+            foreach (var keyword in detail.Errors.Keys)
+                complaint.Keywords.Add(keyword);
         }
 
         foreach (var complaint in complaints.Values.OrderBy(c => c.Pointer, StringComparer.Ordinal))
         {
-            if (instance.At(complaint.Pointer) is { } place) Tell(place, complaint.Keywords, rootSchema);
+            if (instance.At(complaint.Pointer) is { } place)
+                Tell(place, complaint.Keywords, rootSchema);
         }
     }
 
@@ -88,16 +92,20 @@ internal sealed class SchemaCheck
             return;
         }
 
-        if (FieldSchema(place, rootSchema) is not { } field) return;
+        if (FieldSchema(place, rootSchema) is not { } field)
+            return;
         if (place.Value is SourceMapping mapping && keywords.Contains("required") && _schema.ForMapping(field) is { } schema)
         {
-            foreach (var missing in MissingKeys(schema, mapping)) _problems.Add(KeyText.Missing(_schema, schema, mapping, place, missing));
-            if (!keywords.Overlaps(["type", "enum", "const", "minItems"])) return;
+            foreach (var missing in MissingKeys(schema, mapping))
+                _problems.Add(KeyText.Missing(_schema, schema, mapping, place, missing));
+            if (!keywords.Overlaps(["type", "enum", "const", "minItems"]))
+                return;
         }
 
-        if (!keywords.Overlaps(["type", "enum", "const", "minItems"])) return;
+        if (!keywords.Overlaps(["type", "enum", "const", "minItems"]))
+            return;
         _rejected.Add(place.Value);
-        _problems.Add(ValueText.Unfit(_schema, field, place));
+        _problems.Add(UnfitText.Unfit(_schema, field, place));
     }
 
     private static bool Allows(JsonElement mapping, string key) =>
@@ -111,8 +119,10 @@ internal sealed class SchemaCheck
         foreach (var required in schema.GetProperty("required").EnumerateArray())
         {
             var name = required.GetString()!;
-            if (mapping.Find(name) is not null) continue;
-            if (strangers.Any(k => KeyText.NearestKey(schema, mapping, k) == name)) continue;
+            if (mapping.Find(name) is not null)
+                continue;
+            if (strangers.Any(k => KeyText.NearestKey(schema, mapping, k) == name))
+                continue;
             yield return name;
         }
     }
@@ -120,11 +130,14 @@ internal sealed class SchemaCheck
     // The field a node stands in, before list and mapping alternatives are told apart.
     private JsonElement? FieldSchema(JsonInstance.Place place, JsonElement rootSchema)
     {
-        if (place.Parent is not { } parent) return rootSchema;
+        if (place.Parent is not { } parent)
+            return rootSchema;
         if (place.Key is { } key)
         {
-            if (MappingSchema(parent, rootSchema) is not { } mapping) return null;
-            if (JobSchema.TryProperty(mapping, key.Text, out var property)) return property;
+            if (MappingSchema(parent, rootSchema) is not { } mapping)
+                return null;
+            if (JobSchema.TryProperty(mapping, key.Text, out var property))
+                return property;
             return mapping.TryGetProperty("additionalProperties", out var more) && more.ValueKind == JsonValueKind.Object ? more : null;
         }
 

@@ -1,5 +1,4 @@
 using Commission.Measurement.Quantities;
-using Commission.Measurement.Uncertainty;
 
 namespace Commission.Measurement.Atmosphere;
 
@@ -13,9 +12,6 @@ public static class StandardAtmosphere
     /// <summary>Highest elevation it is defined for here.</summary>
     public static readonly Length Highest = Length.FromMeters(20000);
 
-    /// <summary>Standard uncertainty of the atmosphere known from elevation alone: the weather. Common practice, no source.</summary>
-    public static readonly PressureDifference Weather = PressureDifference.FromKilopascals(1);
-
     private const double SeaLevelPressure = 101325;
     private const double SeaLevelTemperature = 288.15;
     private const double LapseRate = 0.0065;
@@ -27,7 +23,7 @@ public static class StandardAtmosphere
 
     /// <summary>Whether it is defined for an elevation.</summary>
     /// <param name="elevation">Elevation above sea level.</param>
-    public static bool Covers(Length elevation) => elevation >= Lowest && elevation <= Highest;
+    public static bool Covers(Length elevation) => elevation.Si >= Lowest.Si && elevation.Si <= Highest.Si;
 
     /// <summary>Standard pressure at an elevation: p = 101325·(1 − 0.0065·h/288.15)^5.25588 to 11 km, exponential above.</summary>
     /// <param name="elevation">Elevation above sea level; ask <see cref="Covers"/> first.</param>
@@ -42,8 +38,4 @@ public static class StandardAtmosphere
         var pressure = SeaLevelPressure * Math.Pow(temperature / SeaLevelTemperature, Gravity / (GasConstant * LapseRate));
         return Pressure.FromPascals(h > Tropopause ? pressure * Math.Exp(-Gravity * (h - Tropopause) / (GasConstant * temperature)) : pressure);
     }
-
-    /// <summary>The root cause of an atmosphere known from elevation alone; make it once for a site.</summary>
-    public static RootCause WeatherCause() =>
-        new("weather: atmosphere from elevation alone", "common practice: standard uncertainty 1 kPa", Weather.Si);
 }

@@ -28,9 +28,6 @@ public static class Conformity
             : y.Value >= (tolerance.Lower ?? y.Value) && y.Value <= (tolerance.Upper ?? y.Value) ? Verdict.Pass : Verdict.Fail;
         return new Decision(
             verdict,
-            rule,
-            w,
-            acceptance.IsEmpty ? null : acceptance,
             ProbabilityWithin(y.Value, y.StandardUncertainty, y.DegreesOfFreedom, tolerance),
             acceptance.IsEmpty ? null : MaximumFalseAccept(y, tolerance, acceptance),
             Adequacy.Of(y, tolerance));
@@ -79,5 +76,95 @@ public static class Conformity
         }
 
         return most;
+    }
+}
+
+/// <summary>A verdict and what it rests on.</summary>
+/// <param name="Verdict">The verdict.</param>
+/// <param name="ProbabilityOfConformity">Probability that the true value is within tolerance, from the scaled and shifted t of the result.</param>
+/// <param name="MaximumFalseAccept">Largest probability of being out of tolerance that a plain pass can have (the specific risk at the acceptance limit, flat prior); nothing when no pass is possible.</param>
+/// <param name="Adequacy">How fine the measurement is against the limit.</param>
+public sealed record Decision(
+    Verdict Verdict,
+    double ProbabilityOfConformity,
+    double? MaximumFalseAccept,
+    Adequacy Adequacy);
+
+/// <summary>What is allowed, in the unit of the result; a missing side is open.</summary>
+/// <param name="Lower">Lowest allowed, or nothing.</param>
+/// <param name="Upper">Highest allowed, or nothing.</param>
+public sealed record Tolerance(double? Lower, double? Upper)
+{
+    /// <summary>Half the width of a two-sided tolerance; nothing for a one-sided one.</summary>
+    public double? HalfWidth => Upper is { } upper && Lower is { } lower ? (upper - lower) / 2 : null;
+
+    /// <summary>Whether nothing can satisfy it: the lower side is above the upper.</summary>
+    public bool IsEmpty => Lower > Upper;
+}
+
+/// <summary>What a check says: the non-binary statement of ILAC-G8:09/2019, and two words for what cannot be judged.</summary>
+public enum Verdict
+{
+    /// <summary>Inside the tolerance by at least the guard band.</summary>
+    Pass,
+
+    /// <summary>Inside the tolerance, nearer to the limit than the guard band.</summary>
+    ConditionalPass,
+
+    /// <summary>Outside the tolerance, nearer to the limit than the guard band.</summary>
+    ConditionalFail,
+
+    /// <summary>Outside the tolerance.</summary>
+    Fail,
+
+    /// <summary>Could not be judged; the reason is given.</summary>
+    NotEvaluated,
+
+    /// <summary>Nothing sets a limit.</summary>
+    Information,
+}
+
+/// <summary>How uncertainty enters a verdict.</summary>
+public enum DecisionRule
+{
+    /// <summary>Simple acceptance, w = 0: pass or fail at the limit, the probability of conformity printed. For makers' and field tolerances that already allow for instruments.</summary>
+    Simple,
+
+    /// <summary>Guarded acceptance, w = U: pass, conditional pass, conditional fail, fail. For safety and legal maxima.</summary>
+    Guarded,
+}
+
+/// <summary>How fine a measurement is against its limit: tolerance over U for two sides, distance from the limit over U for one.</summary>
+/// <param name="Ratio">The ratio; nothing for a result without uncertainty.</param>
+public sealed record Adequacy(double? Ratio)
+{
+    /// <summary>Of a result against a tolerance.</summary>
+    /// <param name="y">The result.</param>
+    /// <param name="tolerance">The tolerance, in the unit of the result.</param>
+    public static Adequacy Of(Uncertain y, Tolerance tolerance)
+    {
+        if (y.Expanded == 0)
+            return new Adequacy(Ratio: null);
+        var distance = tolerance.HalfWidth ?? Math.Abs(y.Value - (tolerance.Upper ?? tolerance.Lower ?? throw new ArgumentException("A tolerance has at least one side.", nameof(tolerance))));
+        return new Adequacy(distance / y.Expanded);
+    }
+}
+
+/// <summary>Whether two routes to one quantity agree. Causes the routes share cancel in the difference, so that only what is independent counts.</summary>
+/// <param name="Difference">First minus second, with what remains of the uncertainty.</param>
+/// <param name="NormalizedError">E_n = |a − b| / U(a − b); without shared causes √(U_a² + U_b²) stands below (ISO 13528 and ISO/IEC 17043, from memory). Zero for equal exact values, infinite for different ones.</param>
+public sealed record Agreement(Uncertain Difference, double NormalizedError)
+{
+    /// <summary>E_n is one or less.</summary>
+    public bool Agrees => NormalizedError <= 1;
+
+    /// <summary>Compares two routes.</summary>
+    /// <param name="first">First result.</param>
+    /// <param name="second">Second result.</param>
+    public static Agreement Of(Uncertain first, Uncertain second)
+    {
+        var difference = first - second;
+        var size = Math.Abs(difference.Value);
+        return new Agreement(difference, size == 0 ? 0 : size / difference.Expanded);
     }
 }

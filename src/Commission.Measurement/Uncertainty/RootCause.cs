@@ -23,9 +23,8 @@ public sealed class RootCause
     /// <param name="name">What it is, in words for the budget.</param>
     /// <param name="source">Where the figure comes from.</param>
     /// <param name="standardUncertainty">Standard uncertainty in the unit of the cause, zero or above.</param>
-    /// <param name="degreesOfFreedom">Degrees of freedom, above zero; infinite where the figure is taken as known. A group's own figure wins.</param>
+    /// <param name="degreesOfFreedom">Degrees of freedom, above zero; infinite where the figure is taken as known.</param>
     /// <param name="distribution">The distribution assigned.</param>
-    /// <param name="group">The observation set it was estimated with, if any.</param>
     /// <param name="kind">What its standard uncertainty is a number of.</param>
     public RootCause(
         string name,
@@ -33,7 +32,6 @@ public sealed class RootCause
         double standardUncertainty,
         double degreesOfFreedom = double.PositiveInfinity,
         Distribution distribution = Distribution.Normal,
-        RootGroup? group = null,
         CauseKind kind = CauseKind.Reading)
     {
         if (!(standardUncertainty >= 0) || double.IsInfinity(standardUncertainty))
@@ -43,9 +41,8 @@ public sealed class RootCause
         Name = name;
         Source = source;
         StandardUncertainty = standardUncertainty;
-        DegreesOfFreedom = group?.DegreesOfFreedom ?? degreesOfFreedom;
+        DegreesOfFreedom = degreesOfFreedom;
         Distribution = distribution;
-        Group = group;
         Kind = kind;
     }
 
@@ -63,9 +60,6 @@ public sealed class RootCause
 
     /// <summary>The distribution assigned.</summary>
     public Distribution Distribution { get; }
-
-    /// <summary>The observation set it was estimated with, if any.</summary>
-    public RootGroup? Group { get; }
 
     /// <summary>What its standard uncertainty is a number of.</summary>
     public CauseKind Kind { get; }
@@ -108,13 +102,31 @@ public sealed class RootCause
     /// <param name="step">Smallest step of the indication.</param>
     public static RootCause FromResolution(string name, string source, double step) => FromHalfWidth(name, source, step / 2);
 
-    /// <summary>The difference of two indications of the same step: triangular between ±d, u = d/√6.</summary>
-    /// <param name="name">What it is.</param>
-    /// <param name="source">Where the step comes from.</param>
-    /// <param name="step">Smallest step of the indication.</param>
-    public static RootCause FromResolutionOfDifference(string name, string source, double step) =>
-        FromHalfWidth(name, source, step, Distribution.Triangular);
-
     /// <inheritdoc/>
     public override string ToString() => Name;
+}
+
+/// <summary>A root cause and how strongly it moves a reading.</summary>
+/// <param name="Cause">The cause.</param>
+/// <param name="Sensitivity">Change of the reading for each unit of the cause, signed.</param>
+public readonly record struct RootTerm(RootCause Cause, double Sensitivity)
+{
+    /// <summary>A cause that enters one to one.</summary>
+    public static implicit operator RootTerm(RootCause cause) => new(cause, 1);
+}
+
+/// <summary>The probability distribution assigned to a root cause (GUM 4.3, JCGM 101 6.4).</summary>
+public enum Distribution
+{
+    /// <summary>Normal; with finite degrees of freedom the scaled and shifted t.</summary>
+    Normal,
+
+    /// <summary>Rectangular: bounds and nothing else known.</summary>
+    Rectangular,
+
+    /// <summary>Triangular: bounds with the middle more likely, or the difference of two equal rectangles.</summary>
+    Triangular,
+
+    /// <summary>U-shaped (arc sine): something that swings between its bounds.</summary>
+    UShaped,
 }

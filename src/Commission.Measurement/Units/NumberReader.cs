@@ -83,3 +83,74 @@ internal static partial class NumberReader
     [GeneratedRegex(@"\G[+-]?(?:\.?\d|[½¼¾⅛⅜⅝⅞⅓⅔])", RegexOptions.None, 1000)]
     private static partial Regex Start();
 }
+
+/// <summary>A number as written.</summary>
+/// <param name="Value">Its value.</param>
+/// <param name="Decimals">Decimals written; zero for a fraction.</param>
+/// <param name="Step">One step of its last digit; nothing for a fraction.</param>
+/// <param name="Text">Canonical digits.</param>
+/// <param name="Start">Where it starts.</param>
+/// <param name="End">First character after it.</param>
+internal readonly record struct NumberToken(double Value, int Decimals, double? Step, string Text, int Start, int End)
+{
+    public bool IsWhole => Step == 1;
+}
+
+/// <summary>Makes what phones and word processors type into plain characters, one for one, so that places stay right.</summary>
+internal static class PlainText
+{
+    /// <summary>Longest text that is looked at; a quantity is shorter.</summary>
+    public const int Limit = 200;
+
+    public static string Of(string text) => string.Create(text.Length, text, static (plain, source) =>
+    {
+        for (var i = 0; i < source.Length; i++)
+        {
+            plain[i] = source[i] switch
+            {
+                '\t' or '\n' or '\r' or '\u00A0' or '\u2007' or '\u2009' or '\u202F' or '\u200A' => ' ',
+                '\u2212' or '\uFF0D' => '-',
+                '\u2013' when i == 0 => '-',
+                '\u2044' => '/',
+                var c => c,
+            };
+        }
+    });
+}
+
+/// <summary>A part of what was written, without the spaces around it, that knows where it stands.</summary>
+internal readonly record struct Excerpt
+{
+    public Excerpt(string source, string plain, int start, int end)
+    {
+        while (start < end && plain[start] == ' ')
+            start++;
+        while (end > start && plain[end - 1] == ' ')
+            end--;
+        Source = source;
+        Plain = plain[..end];
+        Start = start;
+        End = end;
+    }
+
+    /// <summary>The whole text as written.</summary>
+    public string Source { get; }
+
+    /// <summary>The text in plain characters up to the end of the part, so that no reader looks further.</summary>
+    public string Plain { get; }
+
+    /// <summary>First character of the part.</summary>
+    public int Start { get; }
+
+    /// <summary>First character after the part.</summary>
+    public int End { get; }
+
+    /// <summary>The part as written, for quoting.</summary>
+    public string Written => Source[Start..End];
+
+    /// <summary>The part in plain characters.</summary>
+    public string PlainPart => Plain[Start..End];
+
+    /// <summary>A part of the part.</summary>
+    public Excerpt Part(int start, int end) => new(Source, Plain, start, end);
+}

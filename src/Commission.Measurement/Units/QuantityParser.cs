@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text.RegularExpressions;
 using Commission.Measurement.Quantities;
 
@@ -131,4 +130,82 @@ public static partial class QuantityParser
 
     [GeneratedRegex(@"^(?:zero|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|a? ?hundred|a? ?thousand|half|quarter|a dozen|dozen|minus|none|nil|no)\b", RegexOptions.IgnoreCase, 1000)]
     private static partial Regex NumberWord();
+}
+
+/// <summary>A quantity as it was written.</summary>
+/// <param name="Si">SI value; for a pressure counted from <see cref="Reference"/>.</param>
+/// <param name="Unit">Unit used; of a compound the largest, of a bare number the field's default.</param>
+/// <param name="Decimals">Decimals written, of a compound those of the last part; zero for a fraction.</param>
+/// <param name="ResolutionSi">One step of the last digit written, as an SI difference; nothing for a fraction.</param>
+/// <param name="Canonical">The canonical spelling, with the digits as written.</param>
+/// <param name="Uncertainty">The uncertainty written after it, if any.</param>
+public sealed record ParsedQuantity(double Si, Unit Unit, int Decimals, double? ResolutionSi, string Canonical, StatedUncertainty? Uncertainty)
+{
+    /// <summary>What a pressure is counted from; nothing for anything else.</summary>
+    public PressureReference? Reference => Unit.Reference;
+
+    /// <summary>The pressure with its reference. Only for a pressure, a vacuum level or a barometer reading.</summary>
+    /// <exception cref="InvalidOperationException">The quantity is not a stated pressure.</exception>
+    public StatedPressure ToStatedPressure() => new(Si, Reference ?? throw new InvalidOperationException($"{Canonical} is not a stated pressure."));
+
+    /// <summary>As a quantity of a given kind.</summary>
+    /// <typeparam name="T">The quantity; its dimension is the one that was parsed for.</typeparam>
+    public T As<T>()
+        where T : struct, IQuantity<T> => T.FromSi(Si);
+}
+
+/// <summary>A range as it was written: <c>208 to 230 V</c>.</summary>
+/// <param name="Lower">Lower end.</param>
+/// <param name="Upper">Upper end, not below the lower.</param>
+/// <param name="Canonical">The canonical spelling.</param>
+public sealed record QuantityRange(ParsedQuantity Lower, ParsedQuantity Upper, string Canonical);
+
+/// <summary>A value that was read, before any uncertainty behind it.</summary>
+/// <param name="Last">The number of its last part.</param>
+/// <param name="Unit">Unit of its first part.</param>
+/// <param name="LastUnit">Unit of its last part.</param>
+/// <param name="Si">SI value.</param>
+/// <param name="Canonical">Canonical spelling.</param>
+/// <param name="Excerpt">Where it was written.</param>
+internal sealed record WrittenValue(NumberToken Last, Unit Unit, Unit LastUnit, double Si, string Canonical, Excerpt Excerpt)
+{
+    public ParsedQuantity ToQuantity(StatedUncertainty? uncertainty = null, string? canonical = null) =>
+        new(Si, Unit, Last.Decimals, Last.Step * LastUnit.Factor, canonical ?? Canonical, uncertainty);
+}
+
+/// <summary>Refuses values that cannot be.</summary>
+internal static class Possibility
+{
+    // The highest sea-level pressure ever recorded is about 108 kPa: no depth reaches further.
+    private const double DeepestVacuum = 110e3;
+
+    public static ParseResult<WrittenValue> Check(WrittenValue value, Dimension dimension)
+    {
+        var written = value.Excerpt.Written;
+        var at = value.Excerpt.Start;
+        if (!double.IsFinite(value.Si))
+            return FaultText.TooLarge(written, at);
+        if (dimension == Dimension.Temperature && value.Si < 0)
+            return FaultText.Impossible(written, "is below absolute zero (−273.15 °C, −459.67 °F)", "Check the sign and the unit.", at);
+        switch (value.Unit.Reference)
+        {
+            case PressureReference.Absolute when value.Si < 0:
+                return FaultText.Impossible(written, "is an absolute pressure below zero", "Check the sign; a reading of a service gauge is gauge pressure.", at);
+            case PressureReference.Gauge when value.Si < -DeepestVacuum:
+                return FaultText.Impossible(written, "is lower than a perfect vacuum", "Check the sign and the unit.", at);
+            case PressureReference.BelowAtmosphere when value.Si < 0:
+                return FaultText.Impossible(written, "is a depth with a minus sign", "Write the depth without the sign.", at);
+            case PressureReference.BelowAtmosphere when value.Si > DeepestVacuum:
+                return FaultText.Impossible(written, "is deeper than a perfect vacuum", "Check the number and the unit.", at);
+        }
+
+        return value.Si < 0 && NeverNegative(dimension)
+            ? FaultText.Impossible(written, $"is {DimensionName.WithArticle(dimension)} below zero", "Write it without the minus sign.", at)
+            : value;
+    }
+
+    private static bool NeverNegative(Dimension dimension) => dimension is
+        Dimension.Area or Dimension.Volume or Dimension.Duration or Dimension.VolumeFlow or Dimension.Velocity or Dimension.Torque
+        or Dimension.ElectricCurrent or Dimension.Capacitance or Dimension.Resistance or Dimension.Frequency or Dimension.MassPerLength
+        or Dimension.Density or Dimension.PowerPerFlow or Dimension.FlowPerPower;
 }

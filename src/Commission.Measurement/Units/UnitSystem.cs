@@ -76,12 +76,12 @@ public sealed class UnitSystem
         [DisplayKind.Enthalpy] = Of("kJ/kg", Dimension.SpecificEnthalpy, 2),
     };
 
-    private readonly Dictionary<DisplayKind, DisplayUnit> units;
+    private readonly Dictionary<DisplayKind, DisplayUnit> _units;
 
     private UnitSystem(string preset, Dictionary<DisplayKind, DisplayUnit> units)
     {
         Preset = preset;
-        this.units = units;
+        _units = units;
     }
 
     /// <summary>psig, micron, °F, lb and oz, ft, cfm, Btu/h.</summary>
@@ -98,7 +98,7 @@ public sealed class UnitSystem
 
     /// <summary>How a kind of number is printed.</summary>
     /// <param name="kind">The kind.</param>
-    public DisplayUnit this[DisplayKind kind] => units[kind];
+    public DisplayUnit this[DisplayKind kind] => _units[kind];
 
     /// <summary>The preset of a name; nothing when there is none.</summary>
     /// <param name="name"><c>us</c> or <c>si</c>, in any case.</param>
@@ -133,11 +133,11 @@ public sealed class UnitSystem
         var kinds = Enum.GetValues<DisplayKind>().Where(k => string.Equals(KeyOf(k), key.Trim(), StringComparison.OrdinalIgnoreCase)).ToArray();
         if (kinds is not [var kind])
             return FaultText.UnknownDisplayKey(key, Keys);
-        var now = units[kind];
+        var now = _units[kind];
         var dimension = kind == DisplayKind.Vacuum ? Dimension.VacuumLevel : now.Unit.Dimension;
         if (UnitTable.Find(unit, dimension) is not { } other || other.Reference != now.Unit.Reference)
             return FaultText.NotADisplayUnit(unit, key, [.. UnitTable.For(dimension).Where(u => u.Reference == now.Unit.Reference).Select(u => u.Symbol)]);
-        return new UnitSystem(Preset, new Dictionary<DisplayKind, DisplayUnit>(units) { [kind] = new(other, DecimalsLike(now, other)) });
+        return new UnitSystem(Preset, new Dictionary<DisplayKind, DisplayUnit>(_units) { [kind] = new(other, DecimalsLike(now, other)) });
     }
 
     private static int DecimalsLike(DisplayUnit now, Unit other)
@@ -155,4 +155,122 @@ public sealed class UnitSystem
 
     private static Unit Find(string symbol, Dimension dimension) =>
         UnitTable.Find(symbol, dimension) ?? throw new InvalidOperationException($"{symbol} is missing from the unit table.");
+}
+
+/// <summary>How a kind of number is printed.</summary>
+/// <param name="Unit">The unit; of a compound the larger.</param>
+/// <param name="Decimals">Decimals when no uncertainty decides; of a compound those of the smaller unit.</param>
+/// <param name="Smaller">The smaller unit of a compound such as lb and oz; nothing for a single unit.</param>
+public sealed record DisplayUnit(Unit Unit, int Decimals, Unit? Smaller = null);
+
+/// <summary>What a printed number stands for; decides its unit and decimals.</summary>
+public enum DisplayKind
+{
+    /// <summary>A pressure above the atmosphere.</summary>
+    Pressure,
+
+    /// <summary>An absolute pressure.</summary>
+    AbsolutePressure,
+
+    /// <summary>A vacuum level.</summary>
+    Vacuum,
+
+    /// <summary>The rise of a vacuum.</summary>
+    VacuumRise,
+
+    /// <summary>A barometer reading.</summary>
+    AtmosphericPressure,
+
+    /// <summary>A difference of refrigerant pressures.</summary>
+    PressureDifference,
+
+    /// <summary>Static pressure of air.</summary>
+    StaticPressure,
+
+    /// <summary>A temperature.</summary>
+    Temperature,
+
+    /// <summary>A difference of temperatures.</summary>
+    TemperatureDifference,
+
+    /// <summary>A length of line, a height.</summary>
+    Length,
+
+    /// <summary>Elevation of a site.</summary>
+    Elevation,
+
+    /// <summary>The diameter of a tube.</summary>
+    TubeDiameter,
+
+    /// <summary>A mass of refrigerant.</summary>
+    Mass,
+
+    /// <summary>Charge for each length of line.</summary>
+    MassPerLength,
+
+    /// <summary>An area.</summary>
+    Area,
+
+    /// <summary>A volume of a room or a circuit.</summary>
+    Volume,
+
+    /// <summary>A span of time.</summary>
+    Duration,
+
+    /// <summary>Air flow.</summary>
+    AirFlow,
+
+    /// <summary>Air flow for each capacity.</summary>
+    FlowPerCapacity,
+
+    /// <summary>Mass flow of refrigerant.</summary>
+    MassFlow,
+
+    /// <summary>A leak rate by mass.</summary>
+    LeakRate,
+
+    /// <summary>A leak rate by pressure and volume.</summary>
+    Throughput,
+
+    /// <summary>Gas velocity.</summary>
+    Velocity,
+
+    /// <summary>Electrical power.</summary>
+    Power,
+
+    /// <summary>Heat rate.</summary>
+    Capacity,
+
+    /// <summary>Fan power for each air flow.</summary>
+    FanPower,
+
+    /// <summary>Torque.</summary>
+    Torque,
+
+    /// <summary>Electric current.</summary>
+    Current,
+
+    /// <summary>Voltage.</summary>
+    Voltage,
+
+    /// <summary>Capacitance.</summary>
+    Capacitance,
+
+    /// <summary>Insulation resistance.</summary>
+    Resistance,
+
+    /// <summary>Frequency.</summary>
+    Frequency,
+
+    /// <summary>A percentage.</summary>
+    Percentage,
+
+    /// <summary>A pure number.</summary>
+    Number,
+
+    /// <summary>Density.</summary>
+    Density,
+
+    /// <summary>Enthalpy of a unit of mass.</summary>
+    Enthalpy,
 }

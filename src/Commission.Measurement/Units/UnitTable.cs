@@ -20,6 +20,14 @@ public static class UnitTable
     private const double Year = ConversionFactors.Year;
     private const double Degree = ConversionFactors.FahrenheitDegree;
 
+    // The units of vacuum gauges, one row each: a level, absolute without saying so, and the difference of two levels.
+    private static readonly (Unit Level, Unit Difference)[] VacuumUnits =
+    [
+        OfVacuum("micron", ConversionFactors.Micron, "microns", "um Hg", "um", "umHg(a)", "micron Hg", "microns Hg", "micron abs"),
+        OfVacuum("mTorr", ConversionFactors.Torr / 1000, "millitorr", "mTorr abs"),
+        OfVacuum("Torr", ConversionFactors.Torr, "torr abs"),
+    ];
+
     /// <summary>Every unit, in the order of the table; the first of a dimension is the one offered first in advice.</summary>
     public static IReadOnlyList<Unit> All { get; } =
     [
@@ -37,9 +45,7 @@ public static class UnitTable
         Absolute("hPa(a)", 100, "hPaa", "hPa abs", "hPa absolute"),
         Gauge("Pa(g)", 1, "Pag", "Pa gauge"),
         Absolute("Pa(a)", 1, "Paa", "Pa abs", "Pa absolute"),
-        Absolute("micron", Micron, "microns", "um Hg", "um", "umHg(a)", "micron Hg", "microns Hg", "micron abs"),
-        Absolute("mTorr", ConversionFactors.Torr / 1000, "millitorr", "mTorr abs"),
-        Absolute("Torr", ConversionFactors.Torr, "torr abs"),
+        .. VacuumUnits.Select(u => u.Level),
         Absolute("mmHg abs", ConversionFactors.MillimeterOfMercury, "mmHg(a)", "mm Hg abs", "mmHga", "mmHg absolute"),
         Absolute("inHg abs", InHg, "inHg(a)", "in Hg abs", "inHga", "inHg absolute"),
         Below("inHg vac", InHg, "in Hg vac", "inHg vacuum", "inHg(v)", "inHgv", "inches of mercury vacuum", "\"Hg vac"),
@@ -70,9 +76,7 @@ public static class UnitTable
         Of(Dimension.PressureDifference, "MPa", 1e6, "megapascal"),
         Of(Dimension.PressureDifference, "inwc", InWc, "in wc", "in w.c.", "iwc", "inH2O", "in H2O", "in wg", "inwg", "\"wc", "\"wg", "inches of water", "inches wc"),
         Of(Dimension.PressureDifference, "mmH2O", ConversionFactors.StandardGravity, "mm H2O", "mmwc", "mm wc"),
-        Of(Dimension.PressureDifference, "micron", Micron, "microns", "um Hg", "um", "micron Hg"),
-        Of(Dimension.PressureDifference, "mTorr", ConversionFactors.Torr / 1000, "millitorr"),
-        Of(Dimension.PressureDifference, "Torr", ConversionFactors.Torr),
+        .. VacuumUnits.Select(u => u.Difference),
         Of(Dimension.PressureDifference, "mmHg", ConversionFactors.MillimeterOfMercury, "mm Hg"),
         Of(Dimension.PressureDifference, "inHg", InHg, "in Hg"),
 
@@ -196,6 +200,9 @@ public static class UnitTable
         Of(Dimension.FlowPerPower, "m³/h/kW", 1e-3 / 3600, "m3/h/kW", "(m3/h)/kW", "(m³/h)/kW"),
     ];
 
+    /// <summary>The units of vacuum gauges, in the order of the table.</summary>
+    public static IReadOnlyList<Unit> Vacuum { get; } = [.. All.Where(u => u.IsVacuum)];
+
     private static readonly Dictionary<Dimension, Unit[]> ByDimension =
         All.GroupBy(u => u.Dimension).ToDictionary(g => g.Key, g => g.ToArray());
 
@@ -208,8 +215,8 @@ public static class UnitTable
     /// <param name="dimension">What the number is of.</param>
     public static IEnumerable<Unit> For(Dimension dimension) => dimension switch
     {
-        Dimension.VacuumLevel => [.. AbsoluteVacuum(), .. ByDimension[dimension], .. OtherAbsolute()],
-        Dimension.AtmosphericPressure => [.. ByDimension[dimension], .. ByDimension[Dimension.Pressure].Where(u => u.Reference == PressureReference.Absolute)],
+        Dimension.VacuumLevel => [.. Vacuum, .. ByDimension[dimension], .. Absolutes.Where(u => !u.IsVacuum)],
+        Dimension.AtmosphericPressure => [.. ByDimension[dimension], .. Absolutes],
         _ => ByDimension[dimension],
     };
 
@@ -242,10 +249,7 @@ public static class UnitTable
             && UnitSpelling.PrefixAgrees(spelling, caseless.Spelling) ? caseless.Unit : null;
     }
 
-    private static IEnumerable<Unit> AbsoluteVacuum() => ByDimension[Dimension.Pressure].Where(u => u.Symbol is "micron" or "mTorr" or "Torr");
-
-    private static IEnumerable<Unit> OtherAbsolute() =>
-        ByDimension[Dimension.Pressure].Where(u => u.Reference == PressureReference.Absolute && u.Symbol is not ("micron" or "mTorr" or "Torr"));
+    private static IEnumerable<Unit> Absolutes => ByDimension[Dimension.Pressure].Where(u => u.Reference == PressureReference.Absolute);
 
     private static Dictionary<(Dimension Dimension, string Key), (Unit Unit, string Spelling)> Index(Func<string, string> fold)
     {
@@ -260,6 +264,11 @@ public static class UnitTable
     }
 
     private static Unit Of(Dimension dimension, string symbol, double factor, params string[] aliases) => new(symbol, dimension, factor, 0, null, aliases);
+
+    // A level may be written with "abs" or "(a)"; a difference may not.
+    private static (Unit Level, Unit Difference) OfVacuum(string symbol, double factor, params string[] aliases) => (
+        new Unit(symbol, Dimension.Pressure, factor, 0, PressureReference.Absolute, aliases, isVacuum: true),
+        Of(Dimension.PressureDifference, symbol, factor, [.. aliases.Where(a => !a.EndsWith("abs", StringComparison.Ordinal) && !a.EndsWith("(a)", StringComparison.Ordinal))]));
 
     private static Unit Gauge(string symbol, double factor, params string[] aliases) => new(symbol, Dimension.Pressure, factor, 0, PressureReference.Gauge, aliases);
 

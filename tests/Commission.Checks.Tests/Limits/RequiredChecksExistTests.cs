@@ -1,6 +1,6 @@
+using Commission.Checks.Kernel;
 using Commission.Checks.Recording;
 using System.Collections.Immutable;
-using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Xunit;
 

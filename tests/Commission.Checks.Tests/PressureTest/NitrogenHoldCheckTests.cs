@@ -1,5 +1,5 @@
-using Commission.Checks.Recording;
 using Commission.Checks.Kernel;
+using Commission.Checks.Recording;
 using System.Globalization;
 using System.Text;
 using Commission.Checks.Circuit;

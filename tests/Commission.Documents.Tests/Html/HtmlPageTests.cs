@@ -1,9 +1,9 @@
-using System.Collections.Frozen;
 using System.Globalization;
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using Commission.Documents.Html;
 using Commission.Documents.Markup;
+using Commission.Documents.Pictures;
 using Commission.Documents.Plots;
 using Commission.Documents.Tests.Plots;
 using Commission.Records;
@@ -71,7 +71,8 @@ public partial class HtmlPageTests
     {
         var curve = FigureSamples.HoldTwoReadings();
         var nasty = curve with { Id = "nasty", Curves = [curve.Curves[0] with { Label = "a </script> \"b\" \\ c" }] };
-        var page = HtmlPage.Write(Markup("<body><h1>x</h1><figure data-plot=\"nasty\"/></body>", Record with { Figures = [nasty] }), Record with { Figures = [nasty] });
+        var record = Record with { Figures = [nasty] };
+        var page = HtmlPage.Write(Markup("<body><h1>x</h1><figure data-plot=\"nasty\"/></body>", record), record, new FigureShelf(record));
         Assert.Equal(3, Count(page, "</script>")); // two drawings, one script
         var json = JsonPattern().Match(page).Groups["it"].Value;
         using var parsed = System.Text.Json.JsonDocument.Parse(json);
@@ -84,8 +85,8 @@ public partial class HtmlPageTests
         var page = Page("<body><h1>x</h1></body>");
         foreach (var colour in Palette.All)
         {
-            Assert.Contains(string.Create(CultureInfo.InvariantCulture, $".plot [fill=\"{colour}\"]"), page, StringComparison.Ordinal);
-            Assert.Contains(string.Create(CultureInfo.InvariantCulture, $".plot [stroke=\"{colour}\"]"), page, StringComparison.Ordinal);
+            Assert.Contains(string.Create(CultureInfo.InvariantCulture, $".plot [fill=\"{colour.Hex}\"]"), page, StringComparison.Ordinal);
+            Assert.Contains(string.Create(CultureInfo.InvariantCulture, $".plot [stroke=\"{colour.Hex}\"]"), page, StringComparison.Ordinal);
         }
     }
 
@@ -201,12 +202,12 @@ public partial class HtmlPageTests
         </body>
         """;
 
-    private static string Page(string markup) => HtmlPage.Write(Markup(markup, Record), Record);
+    private static string Page(string markup) => HtmlPage.Write(Markup(markup, Record), Record, new FigureShelf(Record));
 
     private static XDocument Markup(string xml, CommissioningRecord record)
     {
         var problems = new ProblemList();
-        var document = MarkupReader.Read(xml, record.Figures.Select(figure => figure.Id).ToFrozenSet(StringComparer.Ordinal), problems);
+        var document = MarkupReader.Read(xml, record.Figures.Select(figure => figure.Id).Contains, problems);
         Assert.Empty(problems.Sorted());
         return document!;
     }

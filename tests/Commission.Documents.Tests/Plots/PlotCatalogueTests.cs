@@ -1,6 +1,8 @@
 using System.Globalization;
 using System.Xml.Linq;
+using Commission.Documents.Pictures;
 using Commission.Documents.Plots;
+using Commission.Documents.Tests.Pictures;
 using Commission.Records.Series;
 using Xunit;
 
@@ -14,8 +16,8 @@ public class PlotCatalogueTests
         var rows = new TheoryData<string, double>();
         foreach (var figure in FigureSamples.All)
         {
-            rows.Add(figure.Id, PlotSize.FullWidth);
-            rows.Add(figure.Id, PlotSize.NarrowWidth);
+            rows.Add(figure.Id, PictureSize.FullWidth);
+            rows.Add(figure.Id, PictureSize.NarrowWidth);
         }
 
         return rows;
@@ -46,7 +48,7 @@ public class PlotCatalogueTests
         {
             Assert.Contains(element.Name.LocalName, elements);
             foreach (var colour in new[] { "fill", "stroke" }.Select(name => element.Attribute(name)?.Value).OfType<string>())
-                Assert.True(colour == "none" || Palette.All.Contains(colour), colour);
+                Assert.True(colour == "none" || Palette.All.Any(known => known.Hex == colour), colour);
         }
 
         foreach (var path in picture.All("path"))
@@ -57,12 +59,12 @@ public class PlotCatalogueTests
     [MemberData(nameof(Figures))]
     public void The_same_data_gives_the_same_text_whatever_the_language_of_the_machine(string id, double width)
     {
-        var first = Draw(id, width).Svg;
+        var first = SvgPicture.Written(Draw(id, width));
         var before = CultureInfo.CurrentCulture;
         try
         {
             CultureInfo.CurrentCulture = new CultureInfo("de-DE");
-            Assert.Equal(first, Draw(id, width).Svg);
+            Assert.Equal(first, SvgPicture.Written(Draw(id, width)));
         }
         finally
         {
@@ -83,8 +85,8 @@ public class PlotCatalogueTests
         Assert.NotEmpty(figure.Hover);
         Assert.All(figure.Hover, point =>
         {
-            Assert.InRange(point.X, 0, figure.Width);
-            Assert.InRange(point.Y, 0, figure.Height);
+            Assert.InRange(point.X, 0, figure.Size.Width);
+            Assert.InRange(point.Y, 0, figure.Size.Height);
             Assert.Contains(": ", point.Text, StringComparison.Ordinal);
         });
     }
@@ -95,12 +97,12 @@ public class PlotCatalogueTests
 
     [Fact]
     public void A_long_noisy_series_stays_small()
-        => Assert.InRange(Draw("pull-down-crowded", PlotSize.FullWidth).Svg.Length, 5_000, 40_000);
+        => Assert.InRange(SvgPicture.Written(Draw("pull-down-crowded", PictureSize.FullWidth)).Length, 5_000, 40_000);
 
     [Fact]
     public void An_unknown_kind_is_named()
     {
-        var thrown = Assert.Throws<ArgumentException>(() => PlotCatalogue.Draw(FigureSamples.Hold() with { Plot = "pie" }, new PlotSize(300, 200)));
+        var thrown = Assert.Throws<ArgumentException>(() => PlotCatalogue.Draw(FigureSamples.Hold() with { Plot = "pie" }, new PictureSize(300, 200)));
         Assert.Contains("\"pie\"", thrown.Message, StringComparison.Ordinal);
     }
 
@@ -126,9 +128,9 @@ public class PlotCatalogueTests
                         Curves = [new FigureCurve { Label = "odd", Role = role, X = [.. Enumerable.Range(0, values.Length).Select(i => (double)i)], Y = [.. values], YLow = [.. values], YHigh = [.. values] }],
                         Lines = [new FigureLine("nothing", 0, AxisName.Y, LineRole.Target), new FigureLine("far", 1e9, AxisName.Y, LineRole.Tolerance)],
                     };
-                    var drawn = PlotCatalogue.Draw(figure, PlotCatalogue.SizeFor(figure));
-                    Assert.DoesNotContain("NaN", XDocument.Parse(drawn.Svg).ToString(), StringComparison.Ordinal);
-                    Assert.DoesNotContain("∞", drawn.Svg, StringComparison.Ordinal);
+                    var drawn = SvgPicture.Written(PlotCatalogue.Draw(figure, PlotCatalogue.SizeFor(figure)));
+                    Assert.DoesNotContain("NaN", XDocument.Parse(drawn).ToString(), StringComparison.Ordinal);
+                    Assert.DoesNotContain("∞", drawn, StringComparison.Ordinal);
                 }
             }
         }
@@ -137,11 +139,11 @@ public class PlotCatalogueTests
     [Fact]
     public void Threads_may_draw_at_once()
     {
-        var expected = FigureSamples.All.Select(figure => PlotCatalogue.Draw(figure, PlotCatalogue.SizeFor(figure)).Svg).ToArray();
-        Parallel.For(0, 4, _ => Assert.Equal(expected, FigureSamples.All.Select(figure => PlotCatalogue.Draw(figure, PlotCatalogue.SizeFor(figure)).Svg)));
+        var expected = FigureSamples.All.Select(figure => SvgPicture.Written(PlotCatalogue.Draw(figure, PlotCatalogue.SizeFor(figure)))).ToArray();
+        Parallel.For(0, 4, _ => Assert.Equal(expected, FigureSamples.All.Select(figure => SvgPicture.Written(PlotCatalogue.Draw(figure, PlotCatalogue.SizeFor(figure))))));
     }
 
-    private static SvgFigure Draw(string id, double width)
+    private static Picture Draw(string id, double width)
     {
         var figure = FigureSamples.All.Single(figure => figure.Id == id);
         return PlotCatalogue.Draw(figure, PlotCatalogue.SizeFor(figure, width));

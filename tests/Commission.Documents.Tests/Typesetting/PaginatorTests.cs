@@ -1,3 +1,4 @@
+using Commission.Documents.Pictures;
 using Commission.Documents.Typesetting;
 using CsCheck;
 using PdfSharp.Drawing;
@@ -69,7 +70,7 @@ public sealed class PaginatorTests
         var headRow = new RowSlab([], 100, null, 0, padding: 6) { KeepWithNext = true };
         head.Rows.Add(headRow);
         var slabs = new List<Slab> { headRow };
-        for (var i = 0; i < 100; i++) slabs.Add(new RowSlab([], 100, XColors.Black, 0.4, padding: 10) { Head = head });
+        for (var i = 0; i < 100; i++) slabs.Add(new RowSlab([], 100, Palette.Ink, 0.4, padding: 10) { Head = head });
         var placed = Paginator.Place(slabs, Format);
         var firsts = placed.GroupBy(place => place.Page).Skip(1).Select(page => page.First()).ToList();
         Assert.True(firsts.Count >= 2);
@@ -92,7 +93,7 @@ public sealed class PaginatorTests
         const double Figure = 200;
         var filler = Format.Floor - PageFormat.Top(0) - left;
         var heading = new Bar(15) { KeepWithNext = true, Outline = new OutlineEntry(2, "heading") };
-        var figure = new FigureSlab(new Commission.Documents.Plots.SvgFigure("<svg/>", 300, Figure), "figure");
+        var figure = new FigureSlab(new Picture(new PictureSize(300, Figure), [], []), "figure");
         var text = new Bar(textHeight);
         var end = new Bar(5) { Outline = new OutlineEntry(2, "end") };
         var placed = Paginator.Place([new Bar(filler), heading, figure, text, end], Format);
@@ -122,6 +123,6 @@ public sealed class PaginatorTests
             Height = height;
         }
 
-        public override void Draw(Ink ink, double x, double y) => ink.Fill(new XRect(x, y, 10, Height), XColors.Gray);
+        public override void Draw(Ink ink, double x, double y) => ink.Fill(new XRect(x, y, 10, Height), Palette.Quiet);
     }
 }

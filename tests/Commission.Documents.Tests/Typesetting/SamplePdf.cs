@@ -1,3 +1,6 @@
+using Commission.Documents.Archive;
+using Commission.Documents.Plots;
+using Commission.Documents.Templates;
 using Commission.Records;
 using Commission.Records.Json;
 using Commission.Records.Tests.Samples;
@@ -23,22 +26,22 @@ internal static class SamplePdf
         new("logs/evacuation.csv", "text/csv", AttachmentKind.Source, "Vacuum log", new byte[] { 0, 1, 2, 255, (byte)'\n' }),
     ];
 
-    public static RenderedDocument Render(CommissioningRecord record)
-    {
-        var problems = new ProblemList();
-        var document = DocumentRenderer.ToPdf(record, TemplateSet.BuiltIn, Attachments, problems);
-        Assert.Empty(problems.Sorted());
-        return document!;
-    }
+    public static RenderedDocument Render(CommissioningRecord record) => Render(record, TemplateSet.BuiltIn, Attachments);
 
     /// <summary>Sets a template of its own over the sample record.</summary>
     public static RenderedDocument RenderTemplate(string body, CommissioningRecord? record = null)
     {
-        var problems = new ProblemList();
         var templates = TemplateSet.With(new Dictionary<string, string>(StringComparer.Ordinal) { [TemplateSet.Main] = $"<body lang=\"en\" title=\"Test\">{body}</body>" });
-        var document = DocumentRenderer.ToPdf(record ?? SampleRecord.Full, templates, [], problems);
+        return Render(record ?? SampleRecord.Full, templates, []);
+    }
+
+    private static RenderedDocument Render(CommissioningRecord record, TemplateSet templates, IReadOnlyList<Attachment> attachments)
+    {
+        var problems = new ProblemList();
+        var figures = new FigureShelf(record);
+        var markup = DocumentRenderer.ToMarkup(RecordJson.Write(record), figures, templates, problems);
         Assert.Empty(problems.Sorted());
-        return document!;
+        return DocumentRenderer.ToPdf(record, markup!, figures, attachments);
     }
 
     public static PdfDocument Open(RenderedDocument document) => PdfDocument.Open(document.Bytes);

@@ -1,5 +1,7 @@
 using Commission.Documents.Fonts;
+using Commission.Documents.Pictures;
 using Commission.Documents.Typesetting;
+using PdfSharp.Drawing;
 using CsCheck;
 using PdfSharp.Drawing;
 using PdfSharp.Pdf;
@@ -9,7 +11,7 @@ namespace Commission.Documents.Tests.Typesetting;
 
 public sealed class TextBlockTests
 {
-    private static readonly TextStyle Style = new(FontFace.Regular, 10, XColors.Black);
+    private static readonly TextStyle Style = new(FontFace.Regular, 10, Palette.Ink);
 
     // PDFsharp measures with its own reading of the font's tables.
     [Theory]

@@ -12,13 +12,13 @@ public sealed class DerivativeTests
     [MemberData(nameof(Pure))]
     public void Derivatives_are_those_of_the_function(string designation)
     {
-        EquationOfState eos = FluidFile.Load(designation);
+        var eos = FluidFile.Load(designation);
         foreach ((double tau, double delta) in new[] { (1.3, 2.4), (1.05, 0.3), (0.8, 1.1), (1.6, 0.002) })
         {
-            ResidualDerivatives r = At(eos, tau, delta);
+            var r = At(eos, tau, delta);
             const double h = 1e-5;
             ResidualDerivatives d1 = At(eos, tau, delta * (1 - h)), d2 = At(eos, tau, delta * (1 + h)), t1 = At(eos, tau * (1 - h), delta), t2 = At(eos, tau * (1 + h), delta);
-            double scale = Math.Abs(r.A) + Math.Abs(r.D) + Math.Abs(r.DD) + Math.Abs(r.T) + Math.Abs(r.TT);
+            var scale = Math.Abs(r.A) + Math.Abs(r.D) + Math.Abs(r.DD) + Math.Abs(r.T) + Math.Abs(r.TT);
             Near((d2.A - d1.A) / (2 * h), r.D, scale, designation + " D", tau, delta);
             Near((t2.A - t1.A) / (2 * h), r.T, scale, designation + " T", tau, delta);
             // δ ∂(δα_δ)/∂δ = δα_δ + δ²α_δδ, likewise in τ and mixed.
@@ -33,16 +33,16 @@ public sealed class DerivativeTests
     [MemberData(nameof(Pure))]
     public void The_volume_part_is_the_same_as_in_the_full_evaluation(string designation)
     {
-        EquationOfState eos = FluidFile.Load(designation);
-        double[] work = new double[eos.Residual.WorkLength];
+        var eos = FluidFile.Load(designation);
+        var work = new double[eos.Residual.WorkLength];
         DensityTable table = new();
         const double tau = 1.23;
         eos.Residual.Prepare(tau, Math.Log(tau), work);
-        foreach (double delta in new[] { 0.01, 0.7, 1.0, 2.6 })
+        foreach (var delta in new[] { 0.01, 0.7, 1.0, 2.6 })
         {
             table.Fill(delta, eos.Residual.DecayMask);
-            eos.Residual.Evaluate(table, tau, work, out ResidualDerivatives full);
-            eos.Residual.EvaluateVolume(table, tau, work, out ResidualDerivatives part);
+            eos.Residual.Evaluate(table, tau, work, out var full);
+            eos.Residual.EvaluateVolume(table, tau, work, out var part);
             Assert.Equal(full.A, part.A, 1e-13 * (1 + Math.Abs(full.A)));
             Assert.Equal(full.D, part.D, 1e-13 * (1 + Math.Abs(full.D)));
             Assert.Equal(full.DD, part.DD, 1e-12 * (1 + Math.Abs(full.DD)));
@@ -53,13 +53,13 @@ public sealed class DerivativeTests
     [MemberData(nameof(Pure))]
     public void Ideal_gas_derivatives_are_those_of_the_function(string designation)
     {
-        EquationOfState eos = FluidFile.Load(designation);
-        foreach (double share in new[] { 0.7, 1.0, 1.2 })
+        var eos = FluidFile.Load(designation);
+        foreach (var share in new[] { 0.7, 1.0, 1.2 })
         {
-            double t = share * eos.ReducingTemperature;
+            var t = share * eos.ReducingTemperature;
             const double h = 1e-5;
             IdealDerivatives r = eos.IdealAt(t), a = eos.IdealAt(t / (1 - h)), b = eos.IdealAt(t / (1 + h));
-            double scale = Math.Abs(r.A) + Math.Abs(r.T) + Math.Abs(r.TT);
+            var scale = Math.Abs(r.A) + Math.Abs(r.T) + Math.Abs(r.TT);
             Near((b.A - a.A) / (2 * h), r.T, scale, designation + " T0", share, 0);
             Near((b.T - a.T) / (2 * h), r.T + r.TT, scale, designation + " TT0", share, 0);
             Assert.True(-r.TT >= 1.499, designation + ": an ideal-gas cv below 3/2 R");
@@ -70,11 +70,11 @@ public sealed class DerivativeTests
 
     private static ResidualDerivatives At(EquationOfState eos, double tau, double delta)
     {
-        double[] work = new double[eos.Residual.WorkLength];
+        var work = new double[eos.Residual.WorkLength];
         DensityTable table = new();
         eos.Residual.Prepare(tau, Math.Log(tau), work);
         table.Fill(delta, eos.Residual.DecayMask);
-        eos.Residual.Evaluate(table, tau, work, out ResidualDerivatives r);
+        eos.Residual.Evaluate(table, tau, work, out var r);
         return r;
     }
 

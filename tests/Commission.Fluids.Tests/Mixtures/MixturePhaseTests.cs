@@ -15,18 +15,18 @@ public sealed class MixturePhaseTests
     [MemberData(nameof(Blends))]
     public void Fugacities_are_derivatives_of_the_Helmholtz_energy(string designation)
     {
-        MixtureModel model = Fluids.Get(designation).Model;
+        var model = Fluids.Model(designation);
         foreach ((double t, double share) in new[] { (260.0, 2.6), (330.0, 0.05) })
         {
             double[] n = [.. model.Composition];
-            double rho = share * Reducing(model);
-            MixturePhase phase = Evaluate(model, n, rho, t);
-            for (int i = 0; i < n.Length; i++)
+            var rho = share * Reducing(model);
+            var phase = Evaluate(model, n, rho, t);
+            for (var i = 0; i < n.Length; i++)
             {
                 // ln f_i = ln(ρ_i R T) + ∂(n αr)/∂n_i at constant T, V.
-                double h = 1e-5 * n[i];
-                double slope = (TotalResidual(model, n, i, h, rho, t) - TotalResidual(model, n, i, -h, rho, t)) / (2 * h);
-                double expected = Math.Log(n[i] * rho * model.GasConstant * t) + slope;
+                var h = 1e-5 * n[i];
+                var slope = (TotalResidual(model, n, i, h, rho, t) - TotalResidual(model, n, i, -h, rho, t)) / (2 * h);
+                var expected = Math.Log(n[i] * rho * model.GasConstant * t) + slope;
                 Near(expected, phase.LnFugacity[i], 1e-7, designation, i);
             }
         }
@@ -36,26 +36,26 @@ public sealed class MixturePhaseTests
     [MemberData(nameof(Blends))]
     public void The_Jacobian_is_that_of_the_fugacities_and_of_the_pressure(string designation)
     {
-        MixtureModel model = Fluids.Get(designation).Model;
+        var model = Fluids.Model(designation);
         foreach ((double t, double share) in new[] { (260.0, 2.6), (330.0, 0.05) })
         {
             double[] n = [.. model.Composition];
-            double rho = share * Reducing(model);
-            MixturePhase phase = Evaluate(model, n, rho, t);
+            var rho = share * Reducing(model);
+            var phase = Evaluate(model, n, rho, t);
             double[] jacobian = [.. phase.Jacobian], byAmount = [.. phase.PressureByAmount], byT = [.. phase.LnFugacityByTemperature];
             double unit = rho * model.GasConstant * t, pByT = phase.PressureByTemperature;
-            for (int j = 0; j < n.Length; j++)
+            for (var j = 0; j < n.Length; j++)
             {
-                double h = 1e-5 * n[j];
+                var h = 1e-5 * n[j];
                 (double[] up, double pUp) = Shifted(model, n, j, h, rho, t);
                 (double[] down, double pDown) = Shifted(model, n, j, -h, rho, t);
-                for (int i = 0; i < n.Length; i++)
+                for (var i = 0; i < n.Length; i++)
                     Near((up[i] - down[i]) / (2 * h), jacobian[i * n.Length + j], 1e-6 * (1 + Math.Abs(jacobian[j * n.Length + j])), designation, i);
                 Near((pUp - pDown) / (2 * h) / unit, byAmount[j], 1e-6 * (1 + Math.Abs(byAmount[j])), designation, j);
             }
-            double dT = 1e-4 * t;
+            var dT = 1e-4 * t;
             MixturePhase warm = Evaluate(model, n, rho, t + dT), cold = Evaluate(model, n, rho, t - dT);
-            for (int i = 0; i < n.Length; i++)
+            for (var i = 0; i < n.Length; i++)
                 Near((warm.LnFugacity[i] - cold.LnFugacity[i]) * t / (2 * dT), byT[i], 1e-5 * (1 + Math.Abs(byT[i])), designation, i);
             Near((warm.Pressure - cold.Pressure) * t / (2 * dT) / unit, pByT, 1e-5 * (1 + Math.Abs(pByT)), designation, 0);
         }
@@ -65,14 +65,14 @@ public sealed class MixturePhaseTests
     [MemberData(nameof(Blends))]
     public void Gibbs_and_Duhem_hold_and_the_Jacobian_is_symmetric(string designation)
     {
-        MixtureModel model = Fluids.Get(designation).Model;
-        int n = model.Components.Length;
-        MixturePhase phase = Evaluate(model, model.Composition, 2.5 * Reducing(model), 255);
-        for (int j = 0; j < n; j++)
+        var model = Fluids.Model(designation);
+        var n = model.Components.Length;
+        var phase = Evaluate(model, model.Composition, 2.5 * Reducing(model), 255);
+        for (var j = 0; j < n; j++)
         {
             // V dp = Σ n_i R T d ln f_i at constant T.
-            double sum = 0;
-            for (int i = 0; i < n; i++)
+            var sum = 0.0;
+            for (var i = 0; i < n; i++)
             {
                 sum += phase.X[i] * phase.Jacobian[i * n + j];
                 Near(phase.Jacobian[i * n + j], phase.Jacobian[j * n + i], 1e-11 * (1 + Math.Abs(phase.Jacobian[i * n + j])), designation, i);
@@ -87,11 +87,11 @@ public sealed class MixturePhaseTests
     [InlineData("R-1234yf")]
     public void A_mixture_of_one_component_with_traces_is_that_component(string designation)
     {
-        string other = designation == "R-32" ? "R-125" : "R-32";
-        MixtureModel pair = MixtureModel.LoadMolar([designation, other], [1 - 1e-14, 1e-14]);
-        MixturePhase phase = Evaluate(pair, pair.Composition, 12000, 280);
-        MixtureModel pure = MixtureModel.LoadMolar([designation], [1]);
-        MixturePhase alone = Evaluate(pure, [1], 12000, 280);
+        var other = designation == "R-32" ? "R-125" : "R-32";
+        var pair = Fluids.Molar([designation, other], [1 - 1e-14, 1e-14]);
+        var phase = Evaluate(pair, pair.Composition, 12000, 280);
+        var pure = Fluids.Molar([designation], [1]);
+        var alone = Evaluate(pure, [1], 12000, 280);
         Assert.Equal(alone.Pressure, phase.Pressure, 1e-9 * Math.Abs(alone.Pressure) + 1e-3);
         Assert.Equal(alone.LnFugacity[0], phase.LnFugacity[0], 1e-9);
     }
@@ -99,8 +99,8 @@ public sealed class MixturePhaseTests
     [Fact]
     public void The_order_of_the_components_does_not_matter()
     {
-        MixtureModel one = MixtureModel.LoadMolar(["R-32", "R-1234yf", "R-744"], [0.3, 0.6, 0.1]);
-        MixtureModel two = MixtureModel.LoadMolar(["R-744", "R-1234yf", "R-32"], [0.1, 0.6, 0.3]);
+        var one = Fluids.Molar(["R-32", "R-1234yf", "R-744"], [0.3, 0.6, 0.1]);
+        var two = Fluids.Molar(["R-744", "R-1234yf", "R-32"], [0.1, 0.6, 0.3]);
         MixturePhase a = Evaluate(one, one.Composition, 9000, 270), b = Evaluate(two, two.Composition, 9000, 270);
         Assert.Equal(a.Pressure, b.Pressure, 1e-10 * Math.Abs(a.Pressure));
         Assert.Equal(a.LnFugacity[0], b.LnFugacity[2], 1e-12);
@@ -111,7 +111,7 @@ public sealed class MixturePhaseTests
     public void Pairs_published_as_xi_and_zeta_keep_the_reducing_functions_of_their_paper()
     {
         // Lemmon and Jacobsen 2004: T_r = Σ x_i T_i + x_1 x_2 ξ, 1/ρ_r = Σ x_i/ρ_i + x_1 x_2 ζ; R-32/125 ξ 28.95 K, ζ −6.008e-6 m³/mol.
-        MixtureModel model = MixtureModel.LoadMolar(["R-32", "R-125"], [0.37, 0.63]);
+        var model = Fluids.Molar(["R-32", "R-125"], [0.37, 0.63]);
         MixturePhase phase = new(model);
         phase.SetComposition(model.Composition);
         Assert.Equal((0.37 * 351.255) + (0.63 * 339.173) + (0.37 * 0.63 * 28.95), phase.ReducingTemperature, 1e-10);
@@ -121,7 +121,7 @@ public sealed class MixturePhaseTests
     [Fact]
     public void A_pair_without_parameters_is_marked()
     {
-        BinaryPair rule = MixtureFiles.Load(["R-22", "R-124"])[0];
+        var rule = MixtureFiles.Load(["R-22", "R-124"])[0];
         Assert.Equal("Lorentz–Berthelot", rule.Estimate);
         Assert.Equal((1.0, 1.0, 1.0, 1.0, 0.0), (rule.BetaT, rule.GammaT, rule.BetaV, rule.GammaV, rule.F));
         Assert.Null(MixtureFiles.Load(["R-32", "R-125"])[0].Estimate);
@@ -143,8 +143,8 @@ public sealed class MixturePhaseTests
     [Fact]
     public void Every_stand_in_is_needed_and_has_its_relative()
     {
-        using JsonDocument file = EmbeddedData.Open("mixtures/stand-ins.json");
-        foreach (JsonElement s in file.RootElement.GetProperty("stand-ins").EnumerateArray())
+        using var file = EmbeddedData.Open("mixtures/stand-ins.json");
+        foreach (var s in file.RootElement.GetProperty("stand-ins").EnumerateArray())
             Assert.StartsWith("parameters of", MixtureFiles.Load([s.GetProperty("a").GetString()!, s.GetProperty("b").GetString()!])[0].Estimate, StringComparison.Ordinal);
     }
 
@@ -158,7 +158,7 @@ public sealed class MixturePhaseTests
     /// <summary>State of amounts n in the volume that holds one mole at the density.</summary>
     private static MixturePhase Evaluate(MixtureModel model, IReadOnlyList<double> amounts, double rho, double t)
     {
-        double total = amounts.Sum();
+        var total = amounts.Sum();
         MixturePhase phase = new(model);
         phase.SetComposition([.. amounts.Select(a => a / total)]);
         phase.SetTemperature(t);
@@ -178,7 +178,7 @@ public sealed class MixturePhaseTests
     {
         double[] m = [.. n];
         m[j] += h;
-        MixturePhase phase = Evaluate(model, m, rho, t);
+        var phase = Evaluate(model, m, rho, t);
         return ([.. phase.LnFugacity], phase.Pressure);
     }
 

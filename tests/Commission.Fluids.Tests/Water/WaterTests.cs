@@ -40,13 +40,17 @@ public sealed class WaterTests
         Assert.Equal(pascals, Fluids.Value(WaterSaturation.Pressure(kelvin)), share * pascals);
 
     [Fact]
-    public void The_explicit_equation_stays_within_its_stated_distance_of_the_full_formulation()
+    public void The_full_formulation_stays_within_the_stated_distance_of_the_explicit_equation()
     {
-        // Wagner and Pruss 1993 give 0.025 % for the vapour-pressure equation; the two stay within 0.01 % below 620 K.
-        for (double t = 273.16; t < 620; t += 7.3)
+        // IAPWS SR1-86, W. Wagner and A. Pruß, J. Phys. Chem. Ref. Data 22 (1993) 783, give 0.025 % for the explicit equation; the two stay
+        // within 0.01 % below 620 K.
+        for (var t = 273.16; t < 620; t += 7.3)
         {
-            double full = Fluids.Value(WaterSaturation.Pressure(t)), fast = Fluids.Value(WaterSaturation.AuxiliaryPressure(t));
-            Assert.Equal(full, fast, 1e-4 * full);
+            var full = Fluids.Value(WaterSaturation.Pressure(t));
+            var v = 1 - t / 647.096;
+            var sum = -7.85951783 * v + 1.84408259 * Math.Pow(v, 1.5) - 11.7866497 * Math.Pow(v, 3)
+                + 22.6807411 * Math.Pow(v, 3.5) - 15.9618719 * Math.Pow(v, 4) + 1.80122502 * Math.Pow(v, 7.5);
+            Assert.Equal(22.064e6 * Math.Exp(647.096 / t * sum), full, 1e-4 * full);
         }
     }
 
@@ -92,14 +96,14 @@ public sealed class WaterTests
     [InlineData(70108.5, 89.97)]
     [InlineData(54019.9, 83.26)]
     public void Boiling_point_at_site_pressure(double pascals, double celsius) =>
-        Assert.Equal(celsius, Fluids.Value(BoilingPoint.At(pascals)) - 273.15, 0.0051);
+        Assert.Equal(celsius, Fluids.Value(WaterSaturation.Temperature(pascals)) - 273.15, 0.0051);
 
     [Fact]
     public void Inverses_return_the_temperature()
     {
-        for (double t = 180; t < 273; t += 3.7)
+        for (var t = 180.0; t < 273; t += 3.7)
             Assert.Equal(t, Fluids.Value(IceSublimation.Temperature(Fluids.Value(IceSublimation.Pressure(t)))), 1e-10 * t);
-        for (double t = 273.17; t < 640; t += 11.3)
+        for (var t = 273.17; t < 640; t += 11.3)
             Assert.Equal(t, Fluids.Value(WaterSaturation.Temperature(Fluids.Value(WaterSaturation.Pressure(t)))), 1e-9 * t);
     }
 
@@ -107,8 +111,8 @@ public sealed class WaterTests
     public void The_slope_of_ice_at_the_triple_point_follows_Clausius_and_Clapeyron()
     {
         // Enthalpy of sublimation at 0 °C: 2834.4 kJ/kg (from memory of ASHRAE tables), vapour taken as ideal within 0.1 %.
-        double slope = (Fluids.Value(IceSublimation.Pressure(273.15)) - Fluids.Value(IceSublimation.Pressure(273.05))) / 0.1;
-        double latent = slope * 461.52 * 273.1 * 273.1 / Fluids.Value(IceSublimation.Pressure(273.10));
+        var slope = (Fluids.Value(IceSublimation.Pressure(273.15)) - Fluids.Value(IceSublimation.Pressure(273.05))) / 0.1;
+        var latent = slope * 461.52 * 273.1 * 273.1 / Fluids.Value(IceSublimation.Pressure(273.10));
         Assert.Equal(2834.4e3, latent, 0.003 * 2834.4e3);
     }
 

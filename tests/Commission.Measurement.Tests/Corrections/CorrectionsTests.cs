@@ -129,11 +129,11 @@ public sealed class CorrectionsTests
     {
         // 0.005·(91.7 − 57.2) = 0.17 °F for an insulated clamp, 0.52 °F for a bare one.
         var ambient = Uncertain.Exact(Temperature.FromFahrenheit(91.7).Si);
-        var insulated = new ClampCoupling("vapor clamp", insulated: true).Correct(LinearScope.Instance, Uncertain.Exact(Temperature.FromFahrenheit(57.2).Si), ambient, Fahrenheit);
+        var insulated = new ClampCoupling("vapor clamp", 0, 0.01, "insulated").Correct(LinearScope.Instance, Uncertain.Exact(Temperature.FromFahrenheit(57.2).Si), ambient, Fahrenheit);
         Assert.Equal(57.2 - 0.1725, Temperature.FromSi(insulated.Value.Value).Fahrenheit, 1e-9);
         Assert.Equal(0.1725 / Math.Sqrt(3), insulated.Value.StandardUncertainty * 1.8, 1e-9);
         Assert.Equal("vapor clamp in air of 91.7 °F reads 0.17 °F toward it: 57.2 °F becomes 57.0 °F.", insulated.Steps[0].Text);
-        var bare = new ClampCoupling("vapor clamp", insulated: false).Correct(LinearScope.Instance, Uncertain.Exact(Temperature.FromFahrenheit(57.2).Si), ambient, Fahrenheit);
+        var bare = new ClampCoupling("vapor clamp", 0, 0.03, "bare").Correct(LinearScope.Instance, Uncertain.Exact(Temperature.FromFahrenheit(57.2).Si), ambient, Fahrenheit);
         Assert.Equal(0.5175, insulated.Steps[0].Before * 1.8 - (bare.Value.Value * 1.8), 1e-9);
     }
 
@@ -149,7 +149,7 @@ public sealed class CorrectionsTests
         Assert.Equal(linear.StandardUncertainty, trials.StandardUncertainty, 0.01 * linear.StandardUncertainty);
 
         var ice = new IcePointCheck("clamp", 273.2, 0.05, ToleranceClass.Iec2);
-        var coupling = new ClampCoupling("clamp", insulated: false);
+        var coupling = new ClampCoupling("clamp", 0, 0.03, "bare");
         var step = RootCause.FromResolution("digits", "", 0.05);
         Uncertain Clamp(IUncertaintyScope scope) => ice.Correct(scope, scope.Reading(287, step), Fahrenheit, 5)
             .Then(v => coupling.Correct(scope, v, scope.Reading(306, step), Fahrenheit)).Value;

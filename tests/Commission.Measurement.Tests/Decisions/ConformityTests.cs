@@ -77,7 +77,8 @@ public sealed class ConformityTests
         var superheat = line - (pressure * (5 / 11.76));
         Printed.Agrees("0.516", superheat.StandardUncertainty);
         Printed.Agrees("1.03", superheat.Expanded);
-        Printed.Agrees("3.97", Conformity.Judge(superheat, Tolerance.Around(0, 5), DecisionRule.Guarded).Acceptance!.Upper!.Value);
+        Assert.Equal(Verdict.Pass, Conformity.Judge(superheat + 3.965, Tolerance.Around(0, 5), DecisionRule.Guarded).Verdict);
+        Assert.Equal(Verdict.ConditionalPass, Conformity.Judge(superheat + 3.975, Tolerance.Around(0, 5), DecisionRule.Guarded).Verdict);
     }
 
     [Fact]
@@ -87,24 +88,20 @@ public sealed class ConformityTests
         {
             var decision = Conformity.Judge(Result(y, 1), Tolerance.Around(0, 1.5), DecisionRule.Guarded);
             Assert.NotEqual(Verdict.Pass, decision.Verdict);
-            Assert.Null(decision.Acceptance);
             Assert.Null(decision.MaximumFalseAccept);
-            Assert.Equal(AdequacyGrade.NoVerdict, decision.Adequacy.Grade);
+            Assert.Equal(0.75, decision.Adequacy.Ratio!.Value, 1e-9);
         }
     }
 
+    // Two sides: half the tolerance over U. One side: the distance from the limit over U. By hand, U = 2·0.5.
     [Theory]
-    [InlineData(4.0, AdequacyGrade.Good, "good")]
-    [InlineData(3.9, AdequacyGrade.UsableInTheField, "usable in the field")]
-    [InlineData(2.0, AdequacyGrade.UsableInTheField, "usable in the field")]
-    [InlineData(1.9, AdequacyGrade.Weak, "weak")]
-    [InlineData(0.9, AdequacyGrade.NoVerdict, "no verdict")]
-    public void Adequacy_has_words(double ratio, AdequacyGrade grade, string words)
+    [InlineData(4.0)]
+    [InlineData(0.9)]
+    public void Adequacy_is_tolerance_or_distance_over_U(double ratio)
     {
-        var adequacy = Adequacy.Of(Result(0, 0.5), Tolerance.Around(0, ratio + 1e-9));
-        Assert.Equal(grade, adequacy.Grade);
-        Assert.Equal(words, adequacy.Words);
-        Assert.Equal(grade, Adequacy.Of(Result(-ratio - 1e-9, 0.5), Tolerance.AtMost(0)).Grade);
+        Assert.Equal(ratio, Adequacy.Of(Result(0.3, 0.5), Tolerance.Around(0, ratio)).Ratio!.Value, 1e-9);
+        Assert.Equal(ratio, Adequacy.Of(Result(-ratio, 0.5), Tolerance.AtMost(0)).Ratio!.Value, 1e-9);
+        Assert.Equal(ratio, Adequacy.Of(Result(-ratio, 0.5), Tolerance.AtLeast(0)).Ratio!.Value, 1e-9);
     }
 
     [Fact]

@@ -1,4 +1,3 @@
-using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
 using CsCheck;
 
@@ -19,7 +18,7 @@ public sealed class UncertainTests
         Assert.Equal(1, x.CorrelationWith(x), 1e-15);
         Assert.Equal(-1, x.CorrelationWith(10 - x), 1e-15);
         Assert.Equal(0, Uncertain.From(1, A).CorrelationWith(Uncertain.From(1, B)));
-        Assert.Equal(0.09, x.CovarianceWith(Uncertain.From(1, A)), 1e-15);
+        Assert.Equal(0.09 / (0.5 * 0.3), x.CorrelationWith(Uncertain.From(1, A)), 1e-15);
         Assert.Equal(Math.Sqrt(2) * 0.3, (Uncertain.From(5, A) - Uncertain.From(5, new RootCause("a", "", 0.3))).StandardUncertainty, 1e-15);
     }
 
@@ -32,14 +31,10 @@ public sealed class UncertainTests
         Check(x * y, p * q, q, p);
         Check(x / y, p / q, 1 / q, -p / (q * q));
         Check(3 * x, 3 * p, 3, 0);
-        Check(3 / x, 3 / p, -3 / (p * p), 0);
         Check(x / 3, p / 3, 1 / 3.0, 0);
         Check(3 - x, 3 - p, -1, 0);
         Check(x - 3, p - 3, 1, 0);
         Check(-x, -p, -1, 0);
-        Check(Uncertain.Sqrt(x), Math.Sqrt(p), 0.5 / Math.Sqrt(p), 0);
-        Check(Uncertain.Log(x), Math.Log(p), 1 / p, 0);
-        Check(Uncertain.Exp(x / 10), Math.Exp(p / 10), Math.Exp(p / 10) / 10, 0);
 
         void Check(Uncertain z, double value, double byX, double byY)
         {
@@ -79,7 +74,6 @@ public sealed class UncertainTests
         Assert.Equal(["a", "b", "c"], y.Budget.Select(l => l.Cause.Name));
         Assert.Equal([0.6, -0.4, 0.4], y.Budget.Select(l => Math.Round(l.Contribution, 12)));
         Assert.Equal(1, y.Budget.Sum(l => l.Share), 1e-12);
-        Assert.Equal(-1, y.Budget[1].Sensitivity, 1e-12);
     }
 
     [Fact]
@@ -109,7 +103,6 @@ public sealed class UncertainTests
         Assert.Equal(0.5 / Math.Sqrt(6), RootCause.FromHalfWidth("", "", 0.5, Distribution.Triangular).StandardUncertainty, 1e-15);
         Assert.Equal(0.5 / Math.Sqrt(2), RootCause.FromHalfWidth("", "", 0.5, Distribution.UShaped).StandardUncertainty, 1e-15);
         Assert.Equal(0.1 / Math.Sqrt(12), RootCause.FromResolution("", "", 0.1).StandardUncertainty, 1e-15);
-        Assert.Equal(0.1 / Math.Sqrt(6), RootCause.FromResolutionOfDifference("", "", 0.1).StandardUncertainty, 1e-15);
         Assert.Equal(0.3, RootCause.FromExpanded("", "", 0.6).StandardUncertainty, 1e-15);
     }
 
@@ -118,33 +111,20 @@ public sealed class UncertainTests
     {
         // GUM 4.3.9: the difference of two equal rectangles, u = √2·d/√12 = d/√6.
         var one = Uncertain.From(0, RootCause.FromResolution("", "", 0.1)) - Uncertain.From(0, RootCause.FromResolution("", "", 0.1));
-        Assert.Equal(one.StandardUncertainty, RootCause.FromResolutionOfDifference("", "", 0.1).StandardUncertainty, 1e-15);
+        Assert.Equal(0.1 / Math.Sqrt(6), one.StandardUncertainty, 1e-15);
     }
 
+    // GUM 4.2: the experimental standard deviation of 1, 2, 3 is 1; one observation has none.
     [Fact]
-    public void Repeats_without_scatter_have_the_doubt_of_their_digits()
+    public void Moments_of_repeats()
     {
-        var still = TypeA.Mean("repeats", [32.1, 32.1, 32.1], 0.1);
-        Assert.Equal(0.1 / Math.Sqrt(12), still.StandardUncertainty, 1e-15);
-        Assert.True(double.IsPositiveInfinity(still.DegreesOfFreedom));
-        var moving = TypeA.Mean("repeats", [1.0, 2.0, 3.0], 0.1);
-        Assert.Equal(1 / Math.Sqrt(3), moving.StandardUncertainty, 1e-15);
-        Assert.Equal(2, moving.DegreesOfFreedom, 1e-12);
-        Assert.Equal(0.1 / Math.Sqrt(12), TypeA.Mean("one", [32.1], 0.1).StandardUncertainty, 1e-15);
-        Assert.Throws<ArgumentException>(() => TypeA.Mean("one", [32.1]));
-    }
-
-    [Fact]
-    public void A_measured_quantity_has_its_kind()
-    {
-        var superheat = new Measured<TemperatureDifference>(Uncertain.From(7.2, A));
-        Assert.Equal(7.2, superheat.Value.Kelvins);
-        Assert.Equal(0, default(Measured<Pressure>).Value.Pascals);
-        Assert.Equal(12, Measured<Mass>.Exact(Mass.FromKilograms(12)).Uncertain.Value);
+        Assert.Equal((2, 1), TypeA.Moments([1.0, 2.0, 3.0]));
+        Assert.Equal((32.1, 0), TypeA.Moments([32.1]));
+        Assert.Throws<ArgumentException>(() => TypeA.Moments([]));
     }
 
     private static double Sensitivity(Uncertain y, RootCause cause) =>
-        y.Budget.SingleOrDefault(l => ReferenceEquals(l.Cause, cause))?.Sensitivity ?? 0;
+        y.Budget.SingleOrDefault(b => ReferenceEquals(b.Cause, cause)) is { } l ? l.Contribution / l.Cause.StandardUncertainty : 0;
 
     [Theory]
     [InlineData(0.0)]

@@ -62,13 +62,9 @@ public sealed class AccuracyStatementTests
         Assert.Equal(0.5, AccuracyStatement.Parse("0.9 °F (k=2)", Dimension.Temperature).Value!.ToRootCause("probe", "certificate").StandardUncertainty, 1e-12);
     }
 
-    [Fact]
-    public void Resolution_is_added_unless_digits_already_hold_it()
-    {
-        var unit = UnitTable.Find("A", Dimension.ElectricCurrent)!;
-        var digits = AccuracyStatement.Parse("1.5 % of reading + 3 digits", Dimension.ElectricCurrent).Value!;
-        Assert.Single(digits.TermsAt(digits.ToRootCause("meter", "maker"), "compressor", 14.9, unit, null, 0.1)!);
-        var plain = AccuracyStatement.Parse("1.5 % of reading", Dimension.ElectricCurrent).Value!;
-        Assert.Equal(2, plain.TermsAt(plain.ToRootCause("meter", "maker"), "compressor", 14.9, unit, null, 0.1)!.Length);
-    }
+    [Theory]
+    [InlineData("1.5 % of reading + 3 digits", true)]
+    [InlineData("1.5 % of reading", false)]
+    public void It_says_whether_digits_are_in_it(string text, bool digits) =>
+        Assert.Equal(digits, AccuracyStatement.Parse(text, Dimension.ElectricCurrent).Value!.IncludesDigits);
 }

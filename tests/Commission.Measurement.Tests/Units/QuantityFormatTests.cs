@@ -70,7 +70,6 @@ public sealed class QuantityFormatTests
             CultureInfo.CurrentCulture = new CultureInfo("de-DE");
             Assert.Equal("13.1 ± 1.5 °F", QuantityFormat.Format(FahrenheitDifference.ToSi(13.1), FahrenheitDifference.ToSi(1.5), FahrenheitDifference));
             Assert.Equal(280.4833333, QuantityParser.Parse("45.2 °F", Dimension.Temperature).Value!.Si, 1e-6);
-            Assert.Equal("1.5 Pa", PressureDifference.FromPascals(1.5).ToString());
         }
         finally
         {

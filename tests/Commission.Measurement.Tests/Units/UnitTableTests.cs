@@ -130,7 +130,7 @@ public sealed class UnitTableTests
         [(Dimension.PressureRate, "Pa/s")] = () => new U.PressureChangeRate(1, UU.PressureChangeRateUnit.PascalPerSecond).PascalsPerSecond,
     };
 
-    // Where it has not, or rounds (Torr, lb/h, hp): NIST SP 811 (2008) appendix B, from memory, or built by hand from its figures (lb 4.535924e-1 kg, ft 3.048e-1 m, year of 365 days 3.1536e7 s).
+    // Where it has not, or rounds (Torr, lb/h, hp): NIST SP 811 (2008) appendix B, from memory, or built by hand from its figures (lb 4.535924e-1 kg, ft 3.048e-1 m, Julian year of 365.25 days 3.15576e7 s, IAU).
     private static readonly Dictionary<(Dimension, string), (double Si, double Relative)> Tables = new()
     {
         [(Dimension.Pressure, "Torr")] = (1.333224e2, 4e-7),
@@ -142,10 +142,10 @@ public sealed class UnitTableTests
         [(Dimension.Power, "hp")] = (7.456999e2, 1e-7),
         [(Dimension.PressureDifference, "inwc")] = (2.490889e2, 1e-6),
         [(Dimension.PressureDifference, "mmH2O")] = (9.80665, 1e-9),
-        [(Dimension.MassFlow, "g/yr")] = (1e-3 / 3.1536e7, 1e-9),
-        [(Dimension.MassFlow, "oz/yr")] = (2.834952e-2 / 3.1536e7, 1e-6),
-        [(Dimension.MassFlow, "lb/yr")] = (4.535924e-1 / 3.1536e7, 1e-6),
-        [(Dimension.MassFlow, "kg/yr")] = (1 / 3.1536e7, 1e-9),
+        [(Dimension.MassFlow, "g/yr")] = (1e-3 / 3.15576e7, 1e-9),
+        [(Dimension.MassFlow, "oz/yr")] = (2.834952e-2 / 3.15576e7, 1e-6),
+        [(Dimension.MassFlow, "lb/yr")] = (4.535924e-1 / 3.15576e7, 1e-6),
+        [(Dimension.MassFlow, "kg/yr")] = (1 / 3.15576e7, 1e-9),
         [(Dimension.MassFlow, "oz/min")] = (2.834952e-2 / 60, 1e-6),
         [(Dimension.MassPerLength, "oz/ft")] = (2.834952e-2 / 3.048e-1, 1e-6),
         [(Dimension.Throughput, "mbar·L/s")] = (0.1, 1e-12),
@@ -245,9 +245,25 @@ public sealed class UnitTableTests
     {
         var level = Pressure.FromMicrons(microns);
         Assert.Equal(pascals, level.Pascals, 0.0005);
-        Assert.Equal(pascals / 100, level.Millibar, 0.000005);
         Assert.Equal(psia, level.Psia, 0.0000005);
         Assert.Equal(inHg, level.InchesOfMercury, 0.000005);
-        Assert.Equal(microns, Pressure.FromTorr(level.Torr).Microns, 1e-9);
+    }
+
+    // A vacuum gauge reads absolute pressure; its tolerances and rises are differences in the same unit.
+    [Fact]
+    public void A_vacuum_unit_is_a_level_without_a_word_about_the_reference_and_a_difference()
+    {
+        Assert.Equal(["micron", "mTorr", "Torr"], UnitTable.Vacuum.Select(u => u.Symbol));
+        Assert.Equal(UnitTable.Vacuum, UnitTable.For(Dimension.VacuumLevel).Take(UnitTable.Vacuum.Count));
+        foreach (var unit in UnitTable.Vacuum)
+        {
+            Assert.Equal(PressureReference.Absolute, unit.Reference);
+            Assert.Same(unit, UnitTable.Find(unit.Symbol, Dimension.VacuumLevel));
+            Assert.Equal(unit.Factor, UnitTable.Find(unit.Symbol, Dimension.PressureDifference)!.Factor);
+        }
+
+        Assert.NotNull(UnitTable.Find("mTorr abs", Dimension.VacuumLevel));
+        Assert.Null(UnitTable.Find("mTorr abs", Dimension.PressureDifference));
+        Assert.Null(UnitTable.Find("umHg(a)", Dimension.PressureDifference));
     }
 }

@@ -1,4 +1,5 @@
-using Commission.Documents.Plots.Drawing;
+using Commission.Documents.Pictures;
+using Commission.Documents.Plots.Sheets;
 using Commission.Records.Series;
 
 namespace Commission.Documents.Plots.Kinds;
@@ -16,9 +17,9 @@ internal sealed class ChargeTimePlot : IPlot
     public double HeightFor(FigureData data, double width) => Split(data) is null ? 185 : 220;
 
     /// <inheritdoc/>
-    public SvgFigure Draw(FigureData data, PlotSize size) => Split(data) is { } second ? DrawTwo(data, size, second) : DrawOne(data, size);
+    public Picture Draw(FigureData data, PictureSize size) => Split(data) is { } second ? DrawTwo(data, size, second) : DrawOne(data, size);
 
-    private static SvgFigure DrawOne(FigureData data, PlotSize size)
+    private static Picture DrawOne(FigureData data, PictureSize size)
     {
         var sheet = new XySheet(data, size, new SheetPlan { IsBackdrop = static curve => curve.Role == CurveRole.Model });
         var curves = Styled(data, sheet);
@@ -32,7 +33,7 @@ internal sealed class ChargeTimePlot : IPlot
         return sheet.Finish();
     }
 
-    private static SvgFigure DrawTwo(FigureData data, PlotSize size, string second)
+    private static Picture DrawTwo(FigureData data, PictureSize size, string second)
     {
         var sheet = new XySheet(data, size, new SheetPlan
         {
@@ -124,7 +125,7 @@ internal sealed class ChargeTimePlot : IPlot
                 continue;
             }
 
-            XySheet.Line(panel, curve, style with { Stroke = style.Stroke with { Dash = "1.2 2" } });
+            XySheet.Line(panel, curve, style with { Stroke = style.Stroke with { Dash = SeriesStyle.Sparse } });
             if (XySheet.HasSpread(curve))
             {
                 XySheet.Line(panel, curve with { Y = curve.YLow }, style);

@@ -1,6 +1,7 @@
 using System.Globalization;
+using Commission.Documents.Pictures;
 using Commission.Documents.Plots.Axes;
-using Commission.Documents.Plots.Drawing;
+using Commission.Documents.Plots.Sheets;
 using Commission.Records.Series;
 
 namespace Commission.Documents.Plots.Kinds;
@@ -20,7 +21,7 @@ internal sealed class HoldPlot : IPlot
     public double HeightFor(FigureData data, double width) => (width < 360 ? 190 : 180) + (HasResiduals(data) ? Strip + 12 : 0);
 
     /// <inheritdoc/>
-    public SvgFigure Draw(FigureData data, PlotSize size)
+    public Picture Draw(FigureData data, PictureSize size)
     {
         var residuals = HasResiduals(data);
         var sheet = new XySheet(data, size, new SheetPlan

@@ -1,4 +1,5 @@
-using Commission.Documents.Plots.Drawing;
+using Commission.Documents.Pictures;
+using Commission.Documents.Plots.Sheets;
 using Commission.Records.Series;
 
 namespace Commission.Documents.Plots.Kinds;
@@ -15,7 +16,7 @@ internal sealed class InstrumentResidualsPlot : IPlot
     public double HeightFor(FigureData data, double width) => width < 360 ? 180 : 150;
 
     /// <inheritdoc/>
-    public SvgFigure Draw(FigureData data, PlotSize size)
+    public Picture Draw(FigureData data, PictureSize size)
     {
         var sheet = new XySheet(data, size, new SheetPlan { IsBackdrop = static _ => false, MustShow = [0] });
         var curves = data.Curves.Select(curve => (Curve: curve, Style: sheet.NextStyle(curve))).ToArray();

@@ -1,4 +1,5 @@
-using Commission.Documents.Plots.Drawing;
+using Commission.Documents.Pictures;
+using Commission.Documents.Plots.Sheets;
 using Commission.Records.Series;
 
 namespace Commission.Documents.Plots.Kinds;
@@ -13,7 +14,7 @@ internal sealed class NitrogenHoldPlot : IPlot
     public double HeightFor(FigureData data, double width) => width < 360 ? 185 : 165;
 
     /// <inheritdoc/>
-    public SvgFigure Draw(FigureData data, PlotSize size)
+    public Picture Draw(FigureData data, PictureSize size)
     {
         var sheet = new XySheet(data, size, new SheetPlan { IsBackdrop = static _ => false, Headroom = 0.08 });
         var curves = data.Curves.Select(curve => (Curve: curve, Style: sheet.NextStyle(curve))).ToArray();

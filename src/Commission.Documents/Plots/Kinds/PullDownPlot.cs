@@ -1,4 +1,5 @@
-using Commission.Documents.Plots.Drawing;
+using Commission.Documents.Pictures;
+using Commission.Documents.Plots.Sheets;
 using Commission.Records.Series;
 
 namespace Commission.Documents.Plots.Kinds;
@@ -16,7 +17,7 @@ internal sealed class PullDownPlot : IPlot
     public double HeightFor(FigureData data, double width) => width < 360 ? 210 : 215;
 
     /// <inheritdoc/>
-    public SvgFigure Draw(FigureData data, PlotSize size)
+    public Picture Draw(FigureData data, PictureSize size)
     {
         var sheet = new XySheet(data, size, new SheetPlan());
         var curves = data.Curves.Select(curve => (Curve: curve, Style: sheet.NextStyle(curve))).ToArray();

@@ -1,5 +1,7 @@
 using System.Globalization;
-using Commission.Documents.Plots.Drawing;
+using Commission.Documents.Fonts;
+using Commission.Documents.Pictures;
+using Commission.Documents.Plots.Sheets;
 using Commission.Measurement.Decisions;
 using Commission.Records.Series;
 
@@ -18,9 +20,9 @@ internal sealed class StripPlot : IPlot
     private const double Low = -0.6;
     private const double High = 1.6;
 
-    private static readonly TextStyle LabelStyle = new(7.8, Palette.Ink);
-    private static readonly TextStyle ValueStyle = new(7.4, Palette.Quiet);
-    private static readonly TextStyle HeadStyle = new(7.2, Palette.Quiet, Bold: true);
+    private static readonly TextStyle LabelStyle = new(FontFace.Regular, 7.8, Palette.Ink);
+    private static readonly TextStyle ValueStyle = new(FontFace.Regular, 7.4, Palette.Quiet);
+    private static readonly TextStyle HeadStyle = new(FontFace.SemiBold, 7.2, Palette.Quiet);
 
     /// <inheritdoc/>
     public string Kind => "strip";
@@ -29,9 +31,9 @@ internal sealed class StripPlot : IPlot
     public double HeightFor(FigureData data, double width) => Head + Math.Max(1, data.Rows.Length) * RowHeight(width) + 4;
 
     /// <inheritdoc/>
-    public SvgFigure Draw(FigureData data, PlotSize size)
+    public Picture Draw(FigureData data, PictureSize size)
     {
-        var canvas = new SvgCanvas(size);
+        var canvas = new Canvas(size);
         var hover = new List<HoverPoint>();
         var columns = Columns.For(data, size);
         var row = RowHeight(size.Width);
@@ -64,12 +66,12 @@ internal sealed class StripPlot : IPlot
         }
 
         canvas.Line(0, bottom, size.Width, bottom, new Stroke(Palette.Grid, 0.5));
-        return new SvgFigure(canvas.Finish(), size.Width, size.Height) { Hover = [.. hover] };
+        return canvas.Finish(hover);
     }
 
-    private static double RowHeight(double width) => new PlotSize(width, 1).IsNarrow ? NarrowRow : Row;
+    private static double RowHeight(double width) => new PictureSize(width, 1).IsNarrow ? NarrowRow : Row;
 
-    private static void DrawZone(SvgCanvas canvas, Columns columns, FigureBar bar, double top, double bottom)
+    private static void DrawZone(Canvas canvas, Columns columns, FigureBar bar, double top, double bottom)
     {
         var left = bar.LowerIsLimit ? columns.Zero : columns.Left;
         var right = bar.UpperIsLimit ? columns.One : columns.Right;
@@ -80,7 +82,7 @@ internal sealed class StripPlot : IPlot
             canvas.Line(right, top, right, bottom, new Stroke(Palette.ZoneEdge, 0.8));
     }
 
-    private static void DrawValue(SvgCanvas canvas, Columns columns, FigureBar bar, double y)
+    private static void DrawValue(Canvas canvas, Columns columns, FigureBar bar, double y)
     {
         var color = VerdictSign.Color(bar.Verdict);
         if (bar.Low is { } low && bar.High is { } high && high >= Low && low <= High)
@@ -113,7 +115,7 @@ internal sealed class StripPlot : IPlot
         // The record says "value; limit". Where both do not fit, the limit is left to the table of checks and to whoever points at the row.
         public string Says(FigureBar bar) => Briefly ? ValueOnly(bar) : bar.Text;
 
-        public static Columns For(FigureData data, PlotSize size)
+        public static Columns For(FigureData data, PictureSize size)
         {
             var words = data.Rows.Select(bar => VerdictSign.Style(bar.Verdict).Width(VerdictSign.Word(bar.Verdict))).DefaultIfEmpty(0).Append(HeadStyle.Width("Verdict")).Max();
             var verdict = size.Width - words;

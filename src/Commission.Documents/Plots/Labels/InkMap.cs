@@ -1,25 +1,33 @@
-using Commission.Documents.Plots.Drawing;
+using System.Buffers;
+using Commission.Documents.Pictures;
 
 namespace Commission.Documents.Plots.Labels;
 
 /// <summary>
-/// Remembers, on a raster of one point, where a figure already has ink, so that a label can ask how much it would cover. Sums over
-/// rectangles come from a summed-area table: asking costs the same for any size.
+/// Remembers, on a raster of one point, where a figure already has ink, so that a label can ask how much it would cover. The first
+/// question turns the raster into a summed-area table, in place: from then on asking costs the same for any size, and nothing more can
+/// be drawn. The raster is borrowed from the pool of arrays.
 /// </summary>
 internal sealed class InkMap
 {
     private readonly int _width;
     private readonly int _height;
-    private readonly int[] _ink;
-    private long[]? _sums;
+    private readonly int _stride;
+
+    // One row above and one column to the left stay empty, as the sums want it.
+    private readonly int[] _cells;
+    private bool _isSummed;
 
     /// <summary>An empty map.</summary>
     /// <param name="size">Size of the figure, pt.</param>
-    public InkMap(PlotSize size)
+    public InkMap(PictureSize size)
     {
         _width = (int)Math.Ceiling(size.Width) + 1;
         _height = (int)Math.Ceiling(size.Height) + 1;
-        _ink = new int[_width * _height];
+        _stride = _width + 1;
+        var cells = _stride * (_height + 1);
+        _cells = ArrayPool<int>.Shared.Rent(cells);
+        Array.Clear(_cells, 0, cells);
     }
 
     /// <summary>Adds a line.</summary>
@@ -62,42 +70,44 @@ internal sealed class InkMap
     /// <summary>How much ink a rectangle would cover.</summary>
     /// <param name="box">The rectangle.</param>
     /// <returns>The sum of the weights inside; ink outside the figure does not exist.</returns>
-    public long Under(Box box)
+    public int Under(Box box)
     {
-        _sums ??= Sum();
+        if (!_isSummed)
+            Sum();
         var left = Math.Clamp((int)Math.Floor(box.Left), 0, _width);
         var right = Math.Clamp((int)Math.Ceiling(box.Right), 0, _width);
         var top = Math.Clamp((int)Math.Floor(box.Top), 0, _height);
         var bottom = Math.Clamp((int)Math.Ceiling(box.Bottom), 0, _height);
-        var stride = _width + 1;
-        return _sums[bottom * stride + right] - _sums[top * stride + right] - _sums[bottom * stride + left] + _sums[top * stride + left];
+        return _cells[bottom * _stride + right] - _cells[top * _stride + right] - _cells[bottom * _stride + left] + _cells[top * _stride + left];
     }
+
+    /// <summary>Gives the raster back; the map must not be used any more.</summary>
+    public void Return() => ArrayPool<int>.Shared.Return(_cells);
 
     private void Mark(double x, double y, int weight)
     {
+        if (_isSummed)
+            throw new InvalidOperationException("A figure drew after its labels had been placed.");
         int column = (int)Math.Floor(x), row = (int)Math.Floor(y);
         if (column < 0 || column >= _width || row < 0 || row >= _height)
             return;
         // The heaviest thing counts once: a line crossing itself is no worse to cover than a line.
-        ref var cell = ref _ink[row * _width + column];
+        ref var cell = ref _cells[(row + 1) * _stride + column + 1];
         cell = Math.Max(cell, weight);
-        _sums = null;
     }
 
-    private long[] Sum()
+    private void Sum()
     {
-        var stride = _width + 1;
-        var sums = new long[stride * (_height + 1)];
-        for (var y = 0; y < _height; y++)
+        for (var y = 1; y <= _height; y++)
         {
-            long row = 0;
-            for (var x = 0; x < _width; x++)
+            var row = 0;
+            for (var x = 1; x <= _width; x++)
             {
-                row += _ink[y * _width + x];
-                sums[(y + 1) * stride + x + 1] = sums[y * stride + x + 1] + row;
+                row += _cells[y * _stride + x];
+                _cells[y * _stride + x] = _cells[(y - 1) * _stride + x] + row;
             }
         }
 
-        return sums;
+        _isSummed = true;
     }
 }

@@ -1,4 +1,4 @@
-using Commission.Documents.Plots.Drawing;
+using Commission.Documents.Pictures;
 
 namespace Commission.Documents.Plots.Labels;
 
@@ -16,7 +16,6 @@ internal sealed class LabelPlacer(InkMap ink)
     private readonly List<Box> _taken = [];
 
     /// <summary>Reserves an area that no label may touch (tick labels, titles).</summary>
-    /// <param name="box">The area.</param>
     public void Reserve(Box box) => _taken.Add(box);
 
     /// <summary>Places labels.</summary>
@@ -40,43 +39,40 @@ internal sealed class LabelPlacer(InkMap ink)
 
     private PlacedLabel? Best(LabelRequest request, PlacedLabel?[] others)
     {
-        var text = request.Style.Fit(request.Text, request.Within.Width);
-        PlacedLabel? best = null;
-        var least = double.MaxValue;
+        var search = new Search(request, request.Style.Fit(request.Text, request.Within.Width), others);
         foreach (var spot in request.Spots)
-            Consider(request, text, spot, false, spot.Penalty, others, ref best, ref least);
+            Consider(search, spot, leads: false, spot.Penalty);
 
-        if (best is not null && (least < Crowded || request.Target is null) && !(request.Optional && least >= Crowded))
-            return best;
+        if (search.Best is not null && (search.Least < Crowded || request.Target is null) && !(request.Optional && search.Least >= Crowded))
+            return search.Best;
         if (request.Optional || request.Target is not { } target)
-            return request.Optional ? null : best;
+            return request.Optional ? null : search.Best;
 
         for (var y = request.Within.Top + request.Style.Ascent; y <= request.Within.Bottom - request.Style.Descent; y += 3)
         {
             for (var x = request.Within.Left; x <= request.Within.Right; x += 6)
             {
-                var spot = new LabelSpot(x, y, TextAnchor.Start);
-                var box = SvgCanvas.TextBox(x, y, text, request.Style);
-                var away = Away(box, target);
-                Consider(request, text, spot, away > 6, 16 + 0.6 * away, others, ref best, ref least);
+                var away = Away(request.Style.BoxOf(x, y, search.Text), target);
+                Consider(search, new LabelSpot(x, y, TextAnchor.Start), away > 6, 16 + 0.6 * away);
             }
         }
 
-        return best;
+        return search.Best;
     }
 
-    private void Consider(LabelRequest request, string text, LabelSpot spot, bool leads, double penalty, PlacedLabel?[] others, ref PlacedLabel? best, ref double least)
+    private void Consider(Search search, LabelSpot spot, bool leads, double penalty)
     {
-        if (penalty >= least)
+        if (penalty >= search.Least)
             return;
-        var box = SvgCanvas.TextBox(spot.X, spot.Y, text, request.Style, spot.Anchor);
+        var request = search.Request;
+        var box = request.Style.BoxOf(spot.X, spot.Y, search.Text, spot.Anchor);
         if (!request.Within.Grow(0.01).Holds(box))
             return;
         var cost = penalty + ink.Under(box);
-        if (cost >= least || !IsFree(box.Grow(Clearance), others))
+        if (cost >= search.Least || !IsFree(box.Grow(Clearance), search.Others))
             return;
-        least = cost;
-        best = new PlacedLabel(request, text, spot, box, leads);
+        search.Least = cost;
+        search.Best = new PlacedLabel(request, search.Text, spot, box, leads);
     }
 
     private bool IsFree(Box box, PlacedLabel?[] others)
@@ -102,4 +98,50 @@ internal sealed class LabelPlacer(InkMap ink)
         var dy = Math.Max(0, Math.Max(box.Top - target.Y, target.Y - box.Bottom));
         return Math.Sqrt(dx * dx + dy * dy);
     }
+
+    // One label on its way to the best place, and the others as they stand.
+    private sealed class Search(LabelRequest request, string text, PlacedLabel?[] others)
+    {
+        public LabelRequest Request => request;
+
+        public string Text => text;
+
+        public PlacedLabel?[] Others => others;
+
+        public PlacedLabel? Best { get; set; }
+
+        public double Least { get; set; } = double.MaxValue;
+    }
 }
+
+/// <summary>A label that wants a place.</summary>
+/// <param name="Text">The text.</param>
+/// <param name="Style">How it is set.</param>
+/// <param name="Spots">Where it may stand, in order of liking.</param>
+/// <param name="Within">The area it must not leave.</param>
+internal sealed record LabelRequest(string Text, TextStyle Style, IReadOnlyList<LabelSpot> Spots, Box Within)
+{
+    /// <summary>A point of the thing named; when no listed spot is free the label goes to the nearest free place and a thin line leads here.</summary>
+    public Point? Target { get; init; }
+
+    /// <summary>True when the figure reads well without it: it is left out before it crowds another label or hides a curve.</summary>
+    public bool Optional { get; init; }
+
+    /// <summary>Lower goes first.</summary>
+    public int Order { get; init; } = 10;
+}
+
+/// <summary>A place where a label may stand.</summary>
+/// <param name="X">Position of the anchor, pt.</param>
+/// <param name="Y">Baseline, pt.</param>
+/// <param name="Anchor">Which point of the text stands at <paramref name="X"/>.</param>
+/// <param name="Penalty">How much less this place is liked than the best, in the units of <see cref="InkMap"/>.</param>
+internal readonly record struct LabelSpot(double X, double Y, TextAnchor Anchor, double Penalty = 0);
+
+/// <summary>A label with its place.</summary>
+/// <param name="Request">What was asked for.</param>
+/// <param name="Text">The text that is written: shortened where the room is smaller than the text.</param>
+/// <param name="Spot">Where it stands.</param>
+/// <param name="Box">What it covers.</param>
+/// <param name="Leads">True when a thin line to the target is needed.</param>
+internal sealed record PlacedLabel(LabelRequest Request, string Text, LabelSpot Spot, Box Box, bool Leads);

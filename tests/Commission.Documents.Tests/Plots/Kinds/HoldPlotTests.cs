@@ -1,4 +1,6 @@
+using Commission.Documents.Pictures;
 using Commission.Documents.Plots;
+using Commission.Documents.Tests.Pictures;
 using Commission.Records.Series;
 using Xunit;
 

@@ -1,4 +1,6 @@
+using Commission.Documents.Pictures;
 using Commission.Documents.Plots;
+using Commission.Documents.Tests.Pictures;
 using Xunit;
 
 namespace Commission.Documents.Tests.Plots.Kinds;
@@ -36,7 +38,7 @@ public class PullDownPlotTests
     public void A_gap_breaks_the_line_and_is_named()
     {
         var picture = Draw();
-        var curves = picture.All("polyline").Where(line => line.Attribute("stroke")!.Value == Palette.Blue).ToArray();
+        var curves = picture.All("polyline").Where(line => line.Attribute("stroke")!.Value == Palette.Blue.Hex).ToArray();
         Assert.Equal(2, curves.Length);
         double zero = picture.Text("0").Anchor, ninety = picture.Text("90").Anchor;
         double X(double minute) => zero + (ninety - zero) * minute / 90;

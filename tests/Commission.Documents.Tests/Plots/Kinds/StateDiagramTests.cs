@@ -1,4 +1,6 @@
+using Commission.Documents.Pictures;
 using Commission.Documents.Plots;
+using Commission.Documents.Tests.Pictures;
 using Xunit;
 
 namespace Commission.Documents.Tests.Plots.Kinds;
@@ -15,7 +17,7 @@ public class StateDiagramTests
         double x200 = picture.Text("200").Anchor, x450 = picture.Text("450").Anchor;
         var x = x200 + (x450 - x200) * (428 - 200) / 250;
         var y = y500 + (y5000 - y500) * Math.Log10(902 / 500.0);
-        var corner = picture.All("polyline").Where(line => line.Attribute("stroke")!.Value == Palette.Vermilion).SelectMany(SvgPicture.Points).Min(p => Math.Abs(p.X - x) + Math.Abs(p.Y - y));
+        var corner = picture.All("polyline").Where(line => line.Attribute("stroke")!.Value == Palette.Vermilion.Hex).SelectMany(SvgPicture.Points).Min(p => Math.Abs(p.X - x) + Math.Abs(p.Y - y));
         Assert.InRange(corner, 0, 0.1);
     }
 
@@ -36,7 +38,7 @@ public class StateDiagramTests
         Assert.Equal(2, two.Texts.Count(text => text.Words == "10"));
         var one = new SvgPicture(PlotCatalogue.Draw(FigureSamples.ChargeTimeWithLines(), PlotCatalogue.SizeFor(FigureSamples.ChargeTimeWithLines())));
         Assert.Single(one.Texts, text => text.Words == "10");
-        Assert.Single(one.All("rect"), rect => rect.Attribute("fill")?.Value == Palette.Zone);
+        Assert.Single(one.All("rect"), rect => rect.Attribute("fill")?.Value == Palette.Zone.Hex);
     }
 
     [Fact]
@@ -45,7 +47,7 @@ public class StateDiagramTests
         var figure = FigureSamples.InstrumentResiduals();
         var picture = new SvgPicture(PlotCatalogue.Draw(figure, PlotCatalogue.SizeFor(figure)));
         var circle = picture.All("ellipse").Select(mark => SvgPicture.Number(mark, "cx")).Min();
-        var square = picture.All("rect").Where(rect => rect.Attribute("fill")?.Value == Palette.Vermilion).Select(rect => SvgPicture.Number(rect, "x") + SvgPicture.Number(rect, "width") / 2).Min();
+        var square = picture.All("rect").Where(rect => rect.Attribute("fill")?.Value == Palette.Vermilion.Hex).Select(rect => SvgPicture.Number(rect, "x") + SvgPicture.Number(rect, "width") / 2).Min();
         Assert.Equal(5, square - circle, 0.05);
     }
 }

@@ -1,4 +1,6 @@
+using Commission.Documents.Pictures;
 using Commission.Documents.Plots;
+using Commission.Documents.Tests.Pictures;
 using Commission.Measurement.Decisions;
 using Commission.Records.Series;
 using Xunit;
@@ -26,11 +28,11 @@ public class StripPlotTests
     {
         var figure = FigureSamples.Strip() with { Rows = [new FigureBar("split", 0.25, 0.05, 0.45, Verdict.Pass, "1 ± 1")] };
         var picture = Draw(figure);
-        var zone = picture.All("rect").Single(rect => rect.Attribute("fill")!.Value == Palette.Zone);
+        var zone = picture.All("rect").Single(rect => rect.Attribute("fill")!.Value == Palette.Zone.Hex);
         var left = SvgPicture.Number(zone, "x");
         var width = SvgPicture.Number(zone, "width");
         Assert.Equal(left + 0.25 * width, SvgPicture.Number(picture.All("ellipse").Single(), "cx"), 0.05);
-        var bar = picture.All("line").Single(line => line.Attribute("stroke")!.Value == Palette.BlueText && SvgPicture.Number(line, "y1") == SvgPicture.Number(line, "y2"));
+        var bar = picture.All("line").Single(line => line.Attribute("stroke")!.Value == Palette.BlueText.Hex && SvgPicture.Number(line, "y1") == SvgPicture.Number(line, "y2"));
         Assert.Equal(left + 0.05 * width, SvgPicture.Number(bar, "x1"), 0.05);
         Assert.Equal(left + 0.45 * width, SvgPicture.Number(bar, "x2"), 0.05);
     }
@@ -50,7 +52,7 @@ public class StripPlotTests
         Assert.Equal(1, Edges(one));
         Assert.Equal(2, Edges(two));
 
-        static int Edges(FigureData figure) => Draw(figure).All("line").Count(line => line.Attribute("stroke")!.Value == Palette.ZoneEdge);
+        static int Edges(FigureData figure) => Draw(figure).All("line").Count(line => line.Attribute("stroke")!.Value == Palette.ZoneEdge.Hex);
     }
 
     [Fact]

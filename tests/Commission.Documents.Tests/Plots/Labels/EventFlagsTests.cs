@@ -1,4 +1,5 @@
-using Commission.Documents.Plots.Drawing;
+using Commission.Documents.Fonts;
+using Commission.Documents.Pictures;
 using Commission.Documents.Plots.Labels;
 using CsCheck;
 using Xunit;
@@ -8,7 +9,7 @@ namespace Commission.Documents.Tests.Plots.Labels;
 /// <summary>However crowded a time axis is, flags of one row do not overlap and no line runs through a flag.</summary>
 public class EventFlagsTests
 {
-    private static readonly TextStyle Style = new(7.4, "#000000");
+    private static readonly TextStyle Style = new(FontFace.Regular, 7.4, Palette.Ink);
 
     [Fact]
     public void One_row_serves_events_far_apart()

@@ -1,5 +1,5 @@
-using Commission.Documents.Plots;
-using Commission.Documents.Plots.Drawing;
+using Commission.Documents.Fonts;
+using Commission.Documents.Pictures;
 using Commission.Documents.Plots.Labels;
 using CsCheck;
 using Xunit;
@@ -9,20 +9,20 @@ namespace Commission.Documents.Tests.Plots.Labels;
 /// <summary>Labels find free places, or none.</summary>
 public class LabelPlacerTests
 {
-    private static readonly TextStyle Style = new(8, "#000000");
+    private static readonly TextStyle Style = new(FontFace.Regular, 8, Palette.Ink);
     private static readonly Box Area = new(0, 0, 300, 200);
 
     [Fact]
     public void The_first_spot_is_taken_when_nothing_is_in_the_way()
     {
-        var label = Assert.Single(Place(new InkMap(new PlotSize(300, 200)), [Request("free", new Point(100, 100))]));
+        var label = Assert.Single(Place(new InkMap(new PictureSize(300, 200)), [Request("free", new Point(100, 100))]));
         Assert.Equal(new LabelSpot(100, 96, TextAnchor.Start), label.Spot);
     }
 
     [Fact]
     public void A_curve_is_kept_clear_of()
     {
-        var ink = new InkMap(new PlotSize(300, 200));
+        var ink = new InkMap(new PictureSize(300, 200));
         ink.Line(new Point(0, 93), new Point(300, 93), 120);
         var label = Assert.Single(Place(ink, [Request("moved", new Point(100, 100))]));
         Assert.False(label.Box.Top < 93 && label.Box.Bottom > 93, $"{label.Box} lies on the line at 93");
@@ -31,7 +31,7 @@ public class LabelPlacerTests
     [Fact]
     public void A_reserved_place_is_kept_free()
     {
-        var placer = new LabelPlacer(new InkMap(new PlotSize(300, 200)));
+        var placer = new LabelPlacer(new InkMap(new PictureSize(300, 200)));
         var title = new Box(90, 80, 200, 100);
         placer.Reserve(title);
         Assert.False(Assert.Single(placer.Place([Request("moved", new Point(100, 100))])).Box.Meets(title));
@@ -40,17 +40,31 @@ public class LabelPlacerTests
     [Fact]
     public void An_optional_label_without_room_is_left_out()
     {
-        var ink = new InkMap(new PlotSize(300, 200));
+        var ink = new InkMap(new PictureSize(300, 200));
         ink.Fill(Area, 120);
         Assert.Empty(Place(ink, [Request("gone", new Point(100, 100)) with { Optional = true }]));
         Assert.Single(Place(ink, [Request("stays", new Point(100, 100))]));
+    }
+
+    // Counted by hand: a line of eleven cells and a square of two by two, of which the rectangle covers six and one.
+    [Fact]
+    public void Ink_under_a_rectangle_is_the_sum_of_its_cells()
+    {
+        var ink = new InkMap(new PictureSize(300, 200));
+        ink.Line(new Point(10, 20), new Point(20, 20), 5);
+        ink.Line(new Point(10, 20), new Point(20, 20), 3);
+        ink.Fill(new Box(14, 21, 16, 23), 100);
+        Assert.Equal(6 * 5 + 100, ink.Under(new Box(15, 20, 21, 22)));
+        Assert.Equal(11 * 5 + 400, ink.Under(new Box(-50, -50, 1000, 1000)));
+        Assert.Equal(0, ink.Under(new Box(0, 0, 10, 200)));
+        Assert.Throws<InvalidOperationException>(() => ink.Line(new Point(0, 0), new Point(1, 1), 1));
     }
 
     [Fact]
     public void Labels_never_meet()
         => Gen.Select(Gen.Double[0, 300], Gen.Double[0, 200], Gen.Int[1, 20]).Array[1, 14].Sample(items =>
         {
-            var placed = Place(new InkMap(new PlotSize(300, 200)), [.. items.Select(item => Request(new string('x', item.Item3), new Point(item.Item1, item.Item2)))]);
+            var placed = Place(new InkMap(new PictureSize(300, 200)), [.. items.Select(item => Request(new string('x', item.Item3), new Point(item.Item1, item.Item2)))]);
             Assert.Equal(items.Length, placed.Count);
             for (var i = 0; i < placed.Count; i++)
             {

@@ -1,0 +1,203 @@
+using System.Runtime.InteropServices;
+using Commission.Fluids.Mixtures;
+using Commission.Fluids.Saturation;
+
+namespace Commission.Fluids;
+
+/// <content>Single-phase states, and states at pressure and enthalpy or entropy.</content>
+public sealed partial class Refrigerant
+{
+    /// <summary>
+    /// The state at a temperature and pressure on a branch. Metastable states (vapour above its dew pressure, liquid below its bubble
+    /// pressure) are answered while the branch exists; above the critical temperature the branch does not matter.
+    /// </summary>
+    /// <param name="kelvin">K.</param>
+    /// <param name="pascals">Pa absolute.</param>
+    /// <param name="branch"><see cref="Phase.Liquid"/> or <see cref="Phase.Vapor"/>.</param>
+    public FluidResult<FluidState> At(double kelvin, double pascals, Phase branch)
+    {
+        if (OutsideRange(kelvin, pascals) is string reason)
+            return FluidResult<FluidState>.None(reason);
+        if (CriticalPoint is { Ok: true } c && kelvin > c.Value.Temperature)
+            branch = Phase.Supercritical;
+        else if (branch is not (Phase.Liquid or Phase.Vapor))
+            return FluidResult<FluidState>.None($"{Info.Designation}: at {FluidText.Celsius(kelvin)} the state is liquid or vapour; say which.");
+        var solver = _solvers.Rent();
+        try
+        {
+            return solver.SetSingle(kelvin, pascals, BranchOf(branch))
+                ? FluidResult<FluidState>.Of(State(solver.Single, branch))
+                : FluidResult<FluidState>.None($"{Info.Designation}: at {FluidText.Celsius(kelvin)} and {FluidText.Kilopascals(pascals)} there is no {(branch == Phase.Liquid ? "liquid" : "vapour")}, not even a metastable one.");
+        }
+        finally
+        {
+            _solvers.Return(solver);
+        }
+    }
+
+    /// <summary>The state at a pressure and an enthalpy (after a throttle, or of a heat balance).</summary>
+    /// <param name="pascals">Pa absolute.</param>
+    /// <param name="joulesPerKilogram">J/kg on the reference state of <see cref="ReferenceState"/>.</param>
+    public FluidResult<FluidState> AtPressureEnthalpy(double pascals, double joulesPerKilogram) => AtPressureAnd(pascals, joulesPerKilogram, entropy: false);
+
+    /// <summary>The state at a pressure and an entropy (the end of an ideal compression).</summary>
+    /// <param name="pascals">Pa absolute.</param>
+    /// <param name="joulesPerKilogramKelvin">J/(kg K) on the reference state of <see cref="ReferenceState"/>.</param>
+    public FluidResult<FluidState> AtPressureEntropy(double pascals, double joulesPerKilogramKelvin) => AtPressureAnd(pascals, joulesPerKilogramKelvin, entropy: true);
+
+    private FluidResult<FluidState> AtPressureAnd(double pascals, double value, bool entropy)
+    {
+        var what = entropy ? "entropy" : "enthalpy";
+        if (!double.IsFinite(value))
+            return FluidResult<FluidState>.None($"{Info.Designation}: the {what} is not a number.");
+        if (OutsideRange(LowestTemperature, pascals) is string reason)
+            return FluidResult<FluidState>.None(reason);
+        var goal = new Goal(pascals, (value - (entropy ? Offset.Entropy : Offset.Enthalpy)) * MolarMass, entropy);
+        FluidResult<SaturationState> bubble = BubbleAtPressure(pascals), dew = IsBlend ? DewAtPressure(pascals) : bubble;
+        var critical = CriticalPoint;
+        var solver = _solvers.Rent();
+        try
+        {
+            double low = LowestTemperature, high = HighestTemperature;
+            if (!bubble.Ok || !dew.Ok)
+            {
+                if (!critical.Ok || pascals < critical.Value.Pressure)
+                    return FluidResult<FluidState>.None(bubble.Reason ?? dew.Reason!);
+                if (!solver.SolveTemperature(goal, Branch.Supercritical, critical.Value.Temperature * 1.05, low, high))
+                    return FluidResult<FluidState>.None($"{Info.Designation}: no state with this {what} at {FluidText.Kilopascals(pascals)} between {FluidText.Celsius(low)} and {FluidText.Celsius(high)}.");
+                return FluidResult<FluidState>.Of(State(solver.Single, solver.Single.Temperature > critical.Value.Temperature ? Phase.Supercritical : Phase.Liquid));
+            }
+            SaturationState b = bubble.Value, d = dew.Value;
+            double atBubble = entropy ? b.LiquidEntropy : b.LiquidEnthalpy, atDew = entropy ? d.VaporEntropy : d.VaporEnthalpy;
+            if (value <= atBubble)
+                return On(Phase.Liquid, solver, goal, b.Temperature, low, b.Temperature);
+            if (value >= atDew)
+                return On(Phase.Vapor, solver, goal, d.Temperature, d.Temperature, high);
+            if (!IsBlend)
+            {
+                var quality = (value - atBubble) / (atDew - atBubble);
+                return FluidResult<FluidState>.Of(Mixed(b.Temperature, pascals, quality, new End(1 / b.LiquidDensity, b.LiquidEnthalpy, b.LiquidEntropy), new End(1 / b.VaporDensity, b.VaporEnthalpy, b.VaporEntropy)));
+            }
+            return TwoPhase(solver, pascals, value, entropy, b.Temperature, d.Temperature);
+        }
+        finally
+        {
+            _solvers.Return(solver);
+        }
+    }
+
+    private FluidResult<FluidState> On(Phase phase, FluidSolver solver, Goal goal, double guess, double low, double high) =>
+        solver.SolveTemperature(goal, BranchOf(phase), guess, low, high)
+            ? FluidResult<FluidState>.Of(State(solver.Single, phase))
+            : FluidResult<FluidState>.None($"{Info.Designation}: no {(phase == Phase.Liquid ? "liquid" : "vapour")} with this {(goal.IsEntropy ? "entropy" : "enthalpy")} at {FluidText.Kilopascals(goal.Pressure)} between {FluidText.Celsius(low)} and {FluidText.Celsius(high)}.");
+
+    private FluidResult<FluidState> TwoPhase(FluidSolver solver, double pascals, double value, bool entropy, double bubbleTemperature, double dewTemperature)
+    {
+        if (!solver.SaturationAtPressure(SaturationCurve.Bubble, pascals))
+            return FluidResult<FluidState>.None($"{Info.Designation}: no bubble point at {FluidText.Kilopascals(pascals)}.");
+        BlendFlash flash = new(_model);
+        (double[] x, double[] y, double rho) = solver.Phases();
+        flash.StartFrom(x, y);
+        double low = Math.Min(bubbleTemperature, dewTemperature), high = Math.Max(bubbleTemperature, dewTemperature);
+        double errorLow = double.NaN, errorHigh = double.NaN;
+        var t = 0.5 * (low + high);
+        var lastWasLow = false;
+        var state = default(FluidState);
+        // Regula falsi with halved end values (Illinois): the glide of a near-azeotrope is a few hundredths of a kelvin.
+        for (var iteration = 0; iteration < 100; iteration++)
+        {
+            if (!flash.Solve(t, pascals, rho))
+                return FluidResult<FluidState>.None($"{Info.Designation}: the split into liquid and vapour at {FluidText.Celsius(t)} and {FluidText.Kilopascals(pascals)} did not converge.");
+            rho = flash.Liquid.Density;
+            state = Mixed(flash, pascals);
+            var error = value - (entropy ? state.Entropy : state.Enthalpy);
+            if (Math.Abs(error) < 1e-11 * (1e5 + Math.Abs(value)) || high - low < 1e-14 * t)
+                break;
+            if (error > 0)
+            {
+                if (lastWasLow)
+                    errorHigh *= 0.5;
+                (low, errorLow, lastWasLow) = (t, error, true);
+            }
+            else
+            {
+                if (!lastWasLow)
+                    errorLow *= 0.5;
+                (high, errorHigh, lastWasLow) = (t, error, false);
+            }
+            var next = (low * errorHigh - high * errorLow) / (errorHigh - errorLow);
+            t = next > low && next < high ? next : 0.5 * (low + high);
+        }
+        return FluidResult<FluidState>.Of(state);
+    }
+
+    private FluidState Mixed(BlendFlash flash, double pascals)
+    {
+        double liquidMass = Mass(flash.Liquid), vaporMass = Mass(flash.Vapor);
+        var quality = flash.VaporFraction * vaporMass / (flash.VaporFraction * vaporMass + (1 - flash.VaporFraction) * liquidMass);
+        CaloricProperties l = CaloricProperties.Of(flash.Liquid), v = CaloricProperties.Of(flash.Vapor);
+        return Mixed(
+            flash.Liquid.Temperature,
+            pascals,
+            quality,
+            new End(1 / (flash.Liquid.Density * liquidMass), l.Enthalpy / liquidMass + Offset.Enthalpy, l.Entropy / liquidMass + Offset.Entropy),
+            new End(1 / (flash.Vapor.Density * vaporMass), v.Enthalpy / vaporMass + Offset.Enthalpy, v.Entropy / vaporMass + Offset.Entropy));
+    }
+
+    private static FluidState Mixed(double temperature, double pressure, double quality, End liquid, End vapor) => new(
+        Phase.TwoPhase,
+        temperature,
+        pressure,
+        1 / (liquid.Volume + quality * (vapor.Volume - liquid.Volume)),
+        liquid.Enthalpy + quality * (vapor.Enthalpy - liquid.Enthalpy),
+        liquid.Entropy + quality * (vapor.Entropy - liquid.Entropy),
+        quality,
+        null,
+        null,
+        null);
+
+    private static Branch BranchOf(Phase phase) => phase switch
+    {
+        Phase.Liquid => Branch.Liquid,
+        Phase.Vapor => Branch.Vapor,
+        _ => Branch.Supercritical,
+    };
+
+    private FluidState State(MixturePhase phase, Phase kind)
+    {
+        var c = CaloricProperties.Of(phase);
+        var mass = MolarMass;
+        return new FluidState(
+            kind,
+            phase.Temperature,
+            phase.Pressure,
+            phase.Density * mass,
+            c.Enthalpy / mass + Offset.Enthalpy,
+            c.Entropy / mass + Offset.Entropy,
+            kind == Phase.Liquid ? 0 : 1,
+            c.Cp / mass,
+            c.Cv / mass,
+            c.SpeedOfSound);
+    }
+
+    private double Mass(MixturePhase phase)
+    {
+        var sum = 0.0;
+        for (var i = 0; i < _model.Components.Length; i++)
+            sum += phase.X[i] * _model.Components[i].MolarMass;
+        return sum;
+    }
+
+    private string? OutsideRange(double kelvin, double pascals)
+    {
+        if (!double.IsFinite(kelvin) || kelvin < LowestTemperature || kelvin > HighestTemperature)
+            return $"{Info.Designation}: {FluidText.Celsius(kelvin)} is outside the range of the equations, {FluidText.Celsius(LowestTemperature)} to {FluidText.Celsius(HighestTemperature)}.";
+        if (!(pascals > 0) || pascals > HighestPressure)
+            return $"{Info.Designation}: {FluidText.Kilopascals(pascals)} is outside the range of the equations, above 0 to {FluidText.Kilopascals(HighestPressure)}.";
+        return null;
+    }
+
+    /// <summary>One end of a mixture of liquid and vapour: m³/kg, J/kg, J/(kg K).</summary>
+    [StructLayout(LayoutKind.Auto)]
+    private readonly record struct End(double Volume, double Enthalpy, double Entropy);
+}

@@ -1,0 +1,133 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Security.Cryptography;
+using Commission.Jobs.Files;
+using Commission.Jobs.Problems;
+using Commission.Source;
+using Commission.Source.Problems;
+using Commission.Source.Yaml;
+
+namespace Commission.Jobs;
+
+/// <summary>Reads the files a job names, each once, and keeps what was read.</summary>
+internal sealed class JobFiles(JobSource source, ProblemList problems)
+{
+    private const long MostYaml = SourceText.MaximumBytes;
+    private const long MostOther = 64L * 1024 * 1024;
+
+    private readonly Dictionary<string, JobFile?> _byName = new(StringComparer.Ordinal);
+    private readonly List<JobFile> _files = [];
+    private readonly Dictionary<string, SourceText> _texts = new(StringComparer.Ordinal);
+
+    public ImmutableArray<JobFile> All => [.. _files];
+
+    public IReadOnlyDictionary<string, SourceText> Texts => _texts;
+
+    /// <summary>The job file's text; null when a problem was added.</summary>
+    public SourceText? JobText()
+    {
+        var file = source.Folder.Read(source.FileName, MostYaml);
+        var at = SourceLocation.WholeFile(source.Display);
+        switch (file.State)
+        {
+            case FolderFileState.Read:
+                Keep(source.FileName, JobFileRole.Job, file.Bytes);
+                return Decode(source.Display, file.Bytes);
+            case FolderFileState.TooLong:
+                problems.Add(at, TooLong(file.Length, 4), "", "Long series of readings belong in a CSV file beside the job.", "too-large");
+                return null;
+            case FolderFileState.Missing:
+                problems.Add(at, "There is no such file.", "", "Check the name and the folder.", "no-file");
+                return null;
+            default:
+                problems.Add(at, "The file cannot be read.", "", "Check who may read it.", "no-file");
+                return null;
+        }
+    }
+
+    /// <summary>The text of a kit file or pack that a value names; null when a problem was added.</summary>
+    public SourceText? Text(SourceScalar name, JobFileRole role)
+    {
+        if (Read(name, role, MostYaml, shopToo: true) is not { } file)
+            return null;
+        return _texts.TryGetValue(file.Name, out var known) ? known : Decode(file.Name, file.Content.ToArray());
+    }
+
+    /// <summary>A log or photo that a value names; null when a problem was added.</summary>
+    public JobFile? Binary(SourceScalar name, JobFileRole role) => Read(name, role, MostOther, shopToo: false);
+
+    private JobFile? Read(SourceScalar name, JobFileRole role, long most, bool shopToo)
+    {
+        var path = name.Text.Trim();
+        if (UnsafePath(path) is { } why)
+        {
+            Complain(name, $"{ValueText.Quoted(path)} {why}.", shopToo && source.Shop is not null ? "Put the file into the job's folder or the shop folder." : "Put the file beside the job file, or in a folder below it.");
+            return null;
+        }
+
+        if (_byName.TryGetValue(path, out var known))
+            return known;
+        var file = source.Folder.Read(path, most);
+        if (shopToo && file.State == FolderFileState.Missing && source.Shop is { } shop)
+            file = shop.Read(path, most);
+        var result = file.State == FolderFileState.Read ? Keep(path, role, file.Bytes) : null;
+        _byName[path] = result;
+        if (result is null)
+            ComplainAbout(name, path, file, most, shopToo);
+        return result;
+    }
+
+    private void ComplainAbout(SourceScalar name, string path, FolderFile file, long most, bool shopToo)
+    {
+        switch (file.State)
+        {
+            case FolderFileState.Missing:
+                Complain(name, $"There is no file {ValueText.Quoted(path)} in the job's folder{(shopToo && source.Shop is not null ? " or the shop folder" : "")}.",
+                    shopToo && source.Shop is null ? "Check the name, or name the shop folder with --shop." : "Check the name; capitals count.");
+                break;
+            case FolderFileState.Outside:
+                Complain(name, $"{ValueText.Quoted(path)} is a link that leads out of the job's folder.", "Copy the file into the job's folder.");
+                break;
+            case FolderFileState.TooLong:
+                Complain(name, $"{ValueText.Quoted(path)}: {TooLong(file.Length, most / (1024 * 1024))}", "Thin the log or shrink the photo.");
+                break;
+            default:
+                Complain(name, $"{ValueText.Quoted(path)} cannot be read.", "Check who may read it.");
+                break;
+        }
+    }
+
+    private static string? UnsafePath(string path)
+    {
+        if (path.Length == 0)
+            return "names no file";
+        if (path[0] is '/' or '\\' or '~' || (path.Length > 1 && path[1] == ':'))
+            return "is a path from outside the job's folder";
+        if (path.Contains('\\', StringComparison.Ordinal))
+            return "has a backslash; folders are separated by /";
+        if (path.Split('/').Any(part => part is ".." or "." or ""))
+            return "leaves the job's folder";
+        return path.Length > 255 || path.Any(char.IsControl) ? "is not a file name" : null;
+    }
+
+    private SourceText? Decode(string display, byte[] bytes)
+    {
+        var text = SourceText.Decode(display, bytes, problems);
+        if (text is not null)
+            _texts[display] = text;
+        return text;
+    }
+
+    private JobFile Keep(string name, JobFileRole role, byte[] bytes)
+    {
+        var file = new JobFile(name, role, bytes, Convert.ToHexStringLower(SHA256.HashData(bytes)));
+        _files.Add(file);
+        return file;
+    }
+
+    private void Complain(SourceScalar name, string found, string advice) =>
+        problems.Add(name.Location, found, "", advice, "file", name.Length);
+
+    private static string TooLong(long length, long most) =>
+        string.Create(CultureInfo.InvariantCulture, $"The file has {length / 1048576.0:0.0} MB; at most {most} MB are read.");
+}

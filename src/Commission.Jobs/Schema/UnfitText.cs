@@ -1,0 +1,140 @@
+using System.Globalization;
+using System.Text.Json;
+using Commission.Jobs.Problems;
+using Commission.Source;
+using Commission.Source.Problems;
+using Commission.Source.Yaml;
+
+namespace Commission.Jobs.Schema;
+
+/// <summary>Sentences about values that have the wrong shape or are not among the allowed words.</summary>
+internal static class UnfitText
+{
+    public static Problem Unfit(JobSchema schema, JsonElement field, JsonInstance.Place place)
+    {
+        var name = place.NameOfKey is { } key ? $"\"{key}\"" : "The file";
+        var node = place.Value;
+        return node switch
+        {
+            SourceScalar { IsEmpty: true } => Make(place, $"{name} has no value.", Expected(schema, field), $"Write it{Like(schema, field, place, ", such as ", "")}, or delete the line.", "no-value"),
+            SourceMapping => Make(place, $"{name} holds keys.", Expected(schema, field), Like(schema, field, place), "wrong-type"),
+            SourceSequence { Items.Count: 0 } when schema.TakesList(field) => Make(place, $"{name} is an empty list.", "", "Write its items, or delete the line.", "empty-list"),
+            SourceSequence => Make(place, $"{name} is a list.", Expected(schema, field), Like(schema, field, place), "wrong-type"),
+            SourceScalar scalar => UnfitScalar(schema, field, place, scalar, name),
+            _ => throw new InvalidOperationException(),
+        };
+    }
+
+    /// <summary>A value as it is written in a job file.</summary>
+    public static string Yaml(JsonElement value) => value.ValueKind switch
+    {
+        JsonValueKind.Object => "{" + string.Join(", ", value.EnumerateObject().Select(p => $"{p.Name}: {Yaml(p.Value)}")) + "}",
+        JsonValueKind.Array => "[" + string.Join(", ", value.EnumerateArray().Select(Yaml)) + "]",
+        JsonValueKind.String when value.GetString() is { } text && (text.Contains(',', StringComparison.Ordinal) || IsTimeOfDay(text)) => $"\"{text}\"",
+        _ => value.ToString(),
+    };
+
+    private static Problem UnfitScalar(JobSchema schema, JsonElement field, JsonInstance.Place place, SourceScalar scalar, string name)
+    {
+        var written = ValueText.Quoted(scalar.Text);
+        if (schema.ForScalar(field) is not { } end)
+        {
+            var list = schema.TakesList(field) && schema.ForMapping(field) is null;
+            var shape = list ? "A list is expected" : "Keys are expected";
+            var keys = schema.ForMapping(field) is { } mapping && mapping.TryGetProperty("properties", out var properties)
+                ? ": " + ValueText.OneOf([.. properties.EnumerateObject().Where(p => !p.Value.TryGetProperty("x-alias-of", out _)).Select(p => p.Name)])
+                : "";
+            return Make(place, $"{name} is {written}.", $"{shape}{keys}.", list ? "Begin each item with a dash on a line of its own." : Like(schema, field, place), "wrong-type");
+        }
+
+        if (end.TryGetProperty("const", out var constant))
+            return Make(place, $"{name} is {written}.", $"This program reads version {constant}.", $"Write {place.NameOfKey}: {constant}.", "version");
+        if (end.TryGetProperty("enum", out var allowed))
+            return NotAWord(end, allowed, place, scalar, name);
+        if (JsonInstance.KindOf(scalar) is JsonValueKind.True or JsonValueKind.False)
+            return Make(place, $"{written} is read as yes or no.", Expected(schema, field), "Put it in quotes if it is text.", "wrong-type");
+        if (JobSchema.Text(end, "type") is "number" or "integer" && scalar.IsQuoted && double.TryParse(scalar.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out _))
+            return Make(place, $"{name} is {written}, a text.", Expected(schema, field), $"Write {scalar.Text} without quotes.", "wrong-type");
+        return Make(place, $"{name} is {written}.", Expected(schema, field), Like(schema, field, place), "wrong-type");
+    }
+
+    private static Problem NotAWord(JsonElement end, JsonElement allowed, JsonInstance.Place place, SourceScalar scalar, string name)
+    {
+        var written = ValueText.Quoted(scalar.Text);
+        if (!end.TryGetProperty("x-words", out var words))
+            return Make(place, $"{name} is {written}.", "", "Write yes or no.", "unknown-word");
+        var all = allowed.EnumerateArray().Select(w => w.GetString()!).ToArray();
+        var nearest = NearestName.Of(scalar.Text, all);
+        var known = words.EnumerateObject().Select(p => p.Name).ToArray();
+
+        // With a good guess a long list only hides it.
+        return Make(place, $"{written} is not known for {name}.", nearest is null || known.Length <= 8 ? $"The words are {ValueText.OneOf(known)}." : "",
+            nearest is null ? "" : $"Did you mean \"{nearest}\"?", "unknown-word");
+    }
+
+    private static string Expected(JobSchema schema, JsonElement field)
+    {
+        if (schema.ForScalar(field) is not { } end)
+            return schema.ForMapping(field) is not null && !schema.TakesList(field) ? "Keys are expected." : "A list is expected.";
+        if (JobSchema.Text(end, "x-kind") is { } kind)
+        {
+            return kind switch
+            {
+                "date" => "A date is expected.",
+                "time" => "A time is expected.",
+                "zone" => "A time zone is expected.",
+                "period" => "A span such as 12 months is expected.",
+                "accuracy" => "An accuracy is expected.",
+                "unit" => "A unit is expected.",
+                "refrigerant" => "A refrigerant is expected.",
+                "id" => "A short name is expected.",
+                "photo" or "kit" => "A file is expected.",
+                _ => "A number with its unit is expected.",
+            };
+        }
+
+        if (end.TryGetProperty("x-quantity", out _))
+            return "A number with its unit is expected.";
+        if (end.TryGetProperty("x-words", out var words))
+            return $"One word is expected: {ValueText.OneOf([.. words.EnumerateObject().Select(p => p.Name)])}.";
+        if (end.TryGetProperty("enum", out _))
+            return "yes or no is expected.";
+        return JobSchema.Text(end, "type") switch
+        {
+            "integer" => "A whole number is expected.",
+            "number" => "A number is expected.",
+            _ => end.TryGetProperty("const", out _) ? "A number is expected." : "Text is expected.",
+        };
+    }
+
+    private static string Like(JobSchema schema, JsonElement field, JsonInstance.Place place, string lead = "Write it like ", string end = ".")
+    {
+        var key = place.Key is { } own ? own.Text + ": " : "";
+        return Example(schema, field) is { } example ? $"{lead}{key}{example}{end}" : "";
+    }
+
+    /// <summary>How a field may be written: its own example, or one made of the keys it needs; null when there is none.</summary>
+    public static string? Example(JobSchema schema, JsonElement field)
+    {
+        if (field.TryGetProperty("examples", out var examples) && examples.GetArrayLength() > 0)
+            return Yaml(examples[0]);
+        if (schema.ForMapping(field) is not { } mapping || !mapping.TryGetProperty("properties", out var properties))
+            return null;
+        var needed = mapping.TryGetProperty("required", out var required) ? required.EnumerateArray().Select(r => r.GetString()!).ToArray() : [];
+        var shown = properties.EnumerateObject()
+            .Where(p => needed.Length > 0 ? needed.Contains(p.Name) : p.Value.TryGetProperty("examples", out _))
+            .Take(needed.Length > 0 ? 4 : 2)
+            .Select(p => (p.Name, Example: p.Value.TryGetProperty("examples", out var own) ? Yaml(own[0]) : "…"));
+        var text = string.Join(", ", shown.Select(p => $"{p.Name}: {p.Example}"));
+        return text.Length == 0 ? null : "{" + text + "}";
+    }
+
+    private static bool IsTimeOfDay(string text) => text.Length is 5 or 8 && text[2] == ':' && char.IsAsciiDigit(text[0]);
+
+    private static Problem Make(JsonInstance.Place place, string found, string expected, string advice, string code)
+    {
+        // An empty value has no place of its own that a person could see: the key has.
+        var at = place.Value is SourceScalar { IsEmpty: true } && place.Key is { } key ? (SourceNode)key : place.Value;
+        return new Problem(at.Location, found, expected, advice) { Code = code, Length = at.Length };
+    }
+}

@@ -1,0 +1,105 @@
+using Commission.Checks.Kernel;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Quantities;
+using Xunit;
+
+namespace Commission.Checks.Tests.Kernel;
+
+/// <summary>Which instrument read what, and how far it may be off.</summary>
+public sealed class InstrumentKitTests
+{
+    private const string Kit = """
+        instruments:
+          - {id: low, kind: pressure gauge, accuracy: 0.5 % of full scale, full scale: 500 psig, resolution: 0.1 psi, reads: [vapor pressure]}
+          - {id: high, kind: pressure gauge, accuracy: 1 psi, reads: [liquid pressure, pressure test]}
+          - {id: meter, kind: clamp meter, accuracy: 1.5 % of reading, resolution: 0.1 A, reads: [electrical]}
+          - {id: second, kind: clamp meter, accuracy: 3 % of reading, reads: [electrical, voltage]}
+          - {id: spare, kind: pressure gauge, accuracy: 2 psi}
+        """;
+
+    [Theory]
+    [InlineData(ReadingName.VaporPressure, "low")]
+    [InlineData(ReadingName.TrueSuctionPressure, "low")]
+    [InlineData(ReadingName.LiquidPressure, "high")]
+    [InlineData(ReadingName.DischargePressure, "high")]
+    [InlineData(ReadingName.PressureTest, "high")]
+    [InlineData(ReadingName.Current, "meter")]
+    [InlineData(ReadingName.Capacitance, "meter")]
+    [InlineData(ReadingName.Voltage, "second")]
+    [InlineData(ReadingName.Evacuation, null)]
+    [InlineData(ReadingName.Recovery, null)]
+    public void The_instrument_that_reads_it_else_the_one_that_reads_its_kind(ReadingName reading, string? id) => Assert.Equal(id, Of(Kit).For(reading, [])?.Id);
+
+    [Fact]
+    public void What_a_phase_names_comes_first_where_it_can_read_it_at_all()
+    {
+        var context = JobText.Context(JobLines.Of(Kit + "\ncharging: {unit arrived: charged, with: [meter, spare], added: 1 lb}"));
+        var kit = context.Get<InstrumentKit>();
+        Assert.Equal("spare", kit.For(ReadingName.VaporPressure, context.Job.Charging!.With)!.Id);
+        Assert.Equal("meter", kit.For(ReadingName.Current, context.Job.Charging.With)!.Id);
+        Assert.Null(kit.For(ReadingName.Evacuation, context.Job.Charging.With));
+    }
+
+    [Fact]
+    public void Instruments_stand_in_the_order_of_the_job() => Assert.Equal(["low", "high", "meter", "second", "spare"], Of(Kit).All.Select(i => i.Id));
+
+    // 0.5 % of 500 psi at every reading; 1.5 % of the reading; a share of the reading holds for volts as well, an amount does not.
+    [Theory]
+    [InlineData("low", 100 * 6894.757293168, Dimension.PressureDifference, 2.5 * 6894.757293168)]
+    [InlineData("low", 400 * 6894.757293168, Dimension.Pressure, 2.5 * 6894.757293168)]
+    [InlineData("low", 300.0, Dimension.Temperature, null)]
+    [InlineData("meter", 24.0, Dimension.ElectricCurrent, 0.36)]
+    [InlineData("meter", 230.0, Dimension.Voltage, 3.45)]
+    public void Half_the_width_of_its_bound(string id, double si, Dimension dimension, double? half)
+    {
+        var found = Of(Kit).All.Single(i => i.Id == id).HalfWidth(si, dimension);
+        Assert.Equal(half is null, found is null);
+        Assert.Equal(half ?? 0, found ?? 0, 1e-6 * (half ?? 1));
+    }
+
+    // IEC 60584-1: class 1 type K the larger of 1.5 K and 0.4 %, class 2 of 2.5 K and 0.75 %, type T 0.5 K and 1 K; ASTM E230 special 1.1 K and 0.4 %,
+    // standard 2.2 K and 0.75 %; IEC 60751: A 0.15 K + 0.2 %, B 0.3 K + 0.5 %; t in °C (from memory).
+    [Theory]
+    [InlineData("thermocouple K class 1", 50, 1.5)]
+    [InlineData("thermocouple K class 1", 400, 1.6)]
+    [InlineData("thermocouple K class 2", 50, 2.5)]
+    [InlineData("thermocouple K class 2", 400, 3.0)]
+    [InlineData("thermocouple K special", 50, 1.1)]
+    [InlineData("thermocouple K special", 300, 1.2)]
+    [InlineData("thermocouple K standard", 50, 2.2)]
+    [InlineData("thermocouple K standard", 400, 3.0)]
+    [InlineData("thermocouple T class 1", 50, 0.5)]
+    [InlineData("thermocouple T class 1", 200, 0.8)]
+    [InlineData("thermocouple T class 2", 50, 1.0)]
+    [InlineData("thermocouple T class 2", -50, 1.0)]
+    [InlineData("RTD class A", 50, 0.25)]
+    [InlineData("RTD class B", 50, 0.55)]
+    [InlineData("RTD class B", -40, 0.5)]
+    public void A_sensor_without_a_statement_has_the_tolerance_of_its_class(string sensor, double celsius, double kelvin)
+    {
+        var probe = Assert.Single(Of($"instruments:\n  - {{id: probe, kind: thermometer, sensor: {sensor}, reads: [vapor line]}}").All);
+        Assert.True(probe.AccuracyKnown);
+        Assert.Equal(kelvin, probe.HalfWidth(celsius + 273.15)!.Value, 1e-9);
+    }
+
+    [Fact]
+    public void A_step_of_amperes_is_none_of_volts()
+    {
+        var meter = Of(Kit).All.Single(i => i.Id == "meter");
+        Assert.Equal(0.1, meter.ResolutionFor(Dimension.ElectricCurrent)!.Value, 1e-12);
+        Assert.Null(meter.ResolutionFor(Dimension.Voltage));
+        Assert.False(Of("instruments:\n  - {id: probe, kind: thermometer, reads: [vapor line]}").All[0].AccuracyKnown);
+    }
+
+    // A gauge may be trusted a quarter beyond the known pressure, not below zero, and only where the reference states its uncertainty.
+    [Theory]
+    [InlineData("200 psig +/- 0.4", 250, true)]
+    [InlineData("200 psig +/- 0.4", 250.1, false)]
+    [InlineData("200 psig +/- 0.4", 0, true)]
+    [InlineData("200 psig +/- 0.4", -0.1, false)]
+    [InlineData("200 psig", 150, false)]
+    public void A_known_pressure_ties_down_as_far_as_it_reaches(string applied, double psi, bool tied) =>
+        Assert.Equal(tied, Of($"instruments:\n  - {{id: low, kind: pressure gauge, resolution: 0.1 psi, reads: [vapor pressure], checks: {{known pressure: {{applied: {applied}, read: 201 psig}}}}}}").All[0].IsTiedDownAt(psi * 6894.757293168));
+
+    private static InstrumentKit Of(string lines) => JobText.Context(JobLines.Of(lines)).Get<InstrumentKit>();
+}

@@ -1,0 +1,76 @@
+using Commission.Checks.Kernel;
+using Commission.Checks.Recording;
+using Commission.Measurement.Decisions;
+using Commission.Records;
+using Commission.Records.Findings;
+using Xunit;
+
+namespace Commission.Checks.Tests.Recording;
+
+/// <summary>
+/// The outcome of a job from its verdicts. ILAC-G8:09/2019, 4.2.3: a conditional fail is a rejection, the result lies beyond the limit and
+/// only its uncertainty reaches back inside; a conditional pass is an acceptance.
+/// </summary>
+public sealed class OutcomeTests
+{
+    // A ground that may have 1 ohm, guarded: 1.005 ± 0.01 ohm lies outside by less than its uncertainty, 1.02 ± 0.01 by more.
+    [Theory]
+    [InlineData("0.98 ohm +/- 0.01 ohm", Verdict.Pass, false)]
+    [InlineData("0.995 ohm +/- 0.01 ohm", Verdict.ConditionalPass, false)]
+    [InlineData("1.005 ohm +/- 0.01 ohm", Verdict.ConditionalFail, true)]
+    [InlineData("1.02 ohm +/- 0.01 ohm", Verdict.Fail, true)]
+    public void A_limit_missed_within_the_uncertainty_is_missed(string ground, Verdict verdict, bool refused)
+    {
+        var record = JobLines.Record(JobLines.Of($"electrical: {{supply: {{protective earth: {ground}}}}}", work: "seasonal check"));
+        var found = Assert.Single(record.Findings, f => f.Check == "electrical.ground" && f.Subject == "protective earth");
+        Assert.Equal(verdict, found.Verdict);
+        Assert.Equal(refused, record.Outcome == Outcome.NotAccepted);
+        Assert.Equal(refused, record.Reasons.Any(r => r.Contains(found.Statement, StringComparison.Ordinal)));
+    }
+
+    [Theory]
+    [InlineData(Verdict.Pass, null, Outcome.Accepted)]
+    [InlineData(Verdict.Information, null, Outcome.Accepted)]
+    [InlineData(Verdict.NotEvaluated, null, Outcome.Accepted)]
+    [InlineData(Verdict.ConditionalPass, null, Outcome.Accepted)]
+    [InlineData(Verdict.ConditionalPass, "the filter was not looked at", Outcome.AcceptedWithConditions)]
+    [InlineData(Verdict.ConditionalFail, null, Outcome.NotAccepted)]
+    [InlineData(Verdict.Fail, null, Outcome.NotAccepted)]
+    public void One_finding_decides(Verdict verdict, string? reservation, Outcome outcome)
+    {
+        var (said, reasons, conditions) = OutcomeMaker.Make([Found(verdict, Phases.Electrical, reservation)], [], []);
+        Assert.Equal(outcome, said);
+        Assert.Equal(outcome == Outcome.Accepted ? 0 : 1, reasons.Length);
+        Assert.Equal(outcome == Outcome.AcceptedWithConditions ? 1 : 0, conditions.Length);
+    }
+
+    [Fact]
+    public void Evidence_accuses_nobody() =>
+        Assert.Equal(Outcome.Accepted, OutcomeMaker.Make([Found(Verdict.Fail, Phases.Evidence), Found(Verdict.ConditionalPass, Phases.Evidence, "why")], [], []).Outcome);
+
+    [Fact]
+    public void A_failure_comes_before_a_gap_and_a_gap_before_a_condition()
+    {
+        var missing = new MissingRequirement("electrical.ground", "The ground was not tested.");
+        var open = new PunchItem("Fit the cover.", null);
+        Assert.Equal(Outcome.AcceptedWithConditions, OutcomeMaker.Make([Found(Verdict.Pass)], [], [open]).Outcome);
+        Assert.Equal(Outcome.Incomplete, OutcomeMaker.Make([Found(Verdict.Pass)], [missing], [open]).Outcome);
+        var (outcome, reasons, conditions) = OutcomeMaker.Make([Found(Verdict.ConditionalFail)], [missing], [open]);
+        Assert.Equal(Outcome.NotAccepted, outcome);
+        Assert.Equal(["Ground (north): 1.01 ohm.", "The ground was not tested.", "Still to be done: Fit the cover."], reasons);
+        Assert.Equal([open], conditions);
+    }
+
+    [Fact]
+    public void A_condition_says_what_to_do_or_what_was_not_shown()
+    {
+        var told = OutcomeMaker.Make([Found(Verdict.ConditionalPass, reservation: "the filter was not looked at") with { NextStep = "Look at the filter.", Number = 4 }], [], []);
+        Assert.Equal([new PunchItem("Ground (north): Look at the filter.", 4)], told.Conditions);
+        Assert.Equal(["Ground (north): passes with a reservation: the filter was not looked at."], told.Reasons);
+        var silent = OutcomeMaker.Make([Found(Verdict.ConditionalPass, reservation: "the filter was not looked at") with { Subject = null }], [], []);
+        Assert.Equal("Ground: the filter was not looked at", Assert.Single(silent.Conditions).Text);
+    }
+
+    private static Finding Found(Verdict verdict, string phase = Phases.Electrical, string? reservation = null) =>
+        new() { Check = "electrical.ground", Phase = phase, Title = "Ground", Subject = "north", Verdict = verdict, Reservation = reservation, Statement = "1.01 ohm." };
+}

@@ -1,0 +1,80 @@
+using Commission.Checks.Recording;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
+using Commission.Measurement.Decisions;
+using Xunit;
+
+namespace Commission.Checks.Tests.Verdicts;
+
+/// <summary>What each check says of a job that is right and of one that is not, and each limit at, just inside and just outside its figure.</summary>
+public sealed class VerdictTableTests
+{
+    /// <summary>Checks that only ever inform: a table names one job of which they speak and one of which they cannot.</summary>
+    private static readonly HashSet<string> Informing = new(StringComparer.Ordinal)
+    {
+        "instrument.adequacy", "evacuation.series", "evacuation.humidity", "evacuation.leak-rate", "evacuation.tightness-not-proved",
+        "charge.saturation", "charge.pattern", "charge.cycle", "charge.as-found", "charge.return-visit", "air.psychrometrics", "air.capacity", "air.energy-balance",
+        "refrigerant.co2e", "refrigerant.thresholds", "refrigerant.records", "safety.concentration-limit", "functional.box-pull-down",
+    };
+
+    /// <summary>Checks without a middle: what misses their limit is told, not failed.</summary>
+    private static readonly HashSet<string> Telling = new(StringComparer.Ordinal)
+    {
+        "evidence.coverage", "evidence.instruments-identified", "evidence.repeated", "evidence.resolution", "evidence.terminal-digits", "charge.stabilised", "charge.running-condition", "charge.method-validity",
+    };
+
+    /// <summary>Checks that only speak of a log, which no table holds: RiseCauseCheckTests and PumpDownCheckTests show them.</summary>
+    private static readonly HashSet<string> OfLogs = new(StringComparer.Ordinal) { "evacuation.cause", "evacuation.pump-down" };
+
+    public static TheoryData<string, string, string> Rows() => new(VerdictTable.Rows.Select(r => (r.Place, r.Limit ?? r.Check, r.Value)));
+
+    [Theory]
+    [MemberData(nameof(Rows))]
+    public void The_check_says_what_the_table_says(string place, string what, string value)
+    {
+        var row = VerdictTable.Rows.Single(r => r.Place == place);
+        Assert.Equal((row.Limit ?? row.Check, row.Value), (what, value));
+        var findings = JobLines.Findings(row.Job, row.Check);
+        var finding = findings is [var only] && row.Subject is null ? only : findings.SingleOrDefault(f => f.Subject == row.Subject);
+        Assert.True(finding is not null, $"{place}: {row.Check} says {(findings.IsEmpty ? "nothing" : string.Join(", ", findings.Select(f => $"\"{f.Subject}\"")))}.\n{row.Job}");
+        Assert.True(
+            finding.Verdict == row.Expected && (finding.Reservation is not null) == (row.IsReserved || (row.Expected != Verdict.ConditionalPass && finding.Reservation is not null)),
+            $"{place}: {row.Check} with {value}: {finding.Verdict}{(finding.Reservation is { } why ? $" (reserved: {why})" : "")}, and not {row.Expected}. {finding.Statement} {finding.Reason}");
+        if (row.Limit is { } limit && finding.Verdict is Verdict.Pass or Verdict.Fail && finding.Limits is [var first, ..])
+            Assert.False(string.IsNullOrEmpty(first.Source), $"{place}: {limit} has no source.");
+    }
+
+    [Fact]
+    public void Every_check_is_shown_right_and_wrong()
+    {
+        var rows = VerdictTable.Rows.ToLookup(r => r.Check, StringComparer.Ordinal);
+        var missing = new List<string>();
+        foreach (var check in CheckCatalogue.All.Where(c => !OfLogs.Contains(c.Id)))
+        {
+            var verdicts = rows[check.Id].Select(r => r.Expected).ToHashSet();
+            if (Informing.Contains(check.Id) ? !verdicts.Contains(Verdict.Information) : !verdicts.Contains(Verdict.Pass) && !verdicts.Contains(Verdict.ConditionalPass))
+                missing.Add($"{check.Id}: no row where it {(Informing.Contains(check.Id) ? "informs" : "passes")}");
+            var wrong = Informing.Contains(check.Id) || Telling.Contains(check.Id)
+                ? verdicts.Contains(Verdict.NotEvaluated) || verdicts.Contains(Verdict.Information) || verdicts.Contains(Verdict.ConditionalPass)
+                : verdicts.Contains(Verdict.Fail) || verdicts.Contains(Verdict.ConditionalFail);
+            if (!wrong)
+                missing.Add($"{check.Id}: no row where it does not pass");
+        }
+
+        Assert.Empty(missing);
+        Assert.Empty(rows.Select(r => r.Key).Where(id => CheckCatalogue.Find(id) is null));
+    }
+
+    // The rows of a limit: the last two stand on its two sides, and the one at the figure itself is on the inner side (JCGM 106, 3.3.5: the limit
+    // is a permissible value).
+    [Fact]
+    public void Every_limit_of_the_tables_is_tried_on_both_sides()
+    {
+        var byLimit = VerdictTable.Rows.Where(r => r.Limit is not null).GroupBy(r => r.Limit!, StringComparer.Ordinal).ToList();
+        Assert.All(byLimit, rows => Assert.True(rows.Count() >= 3 && rows.Select(r => (r.Expected, r.IsReserved, r.Subject)).Distinct().Count() >= 2, $"{rows.Key} is not tried on both sides."));
+        Assert.True(byLimit.Count >= 60, $"{byLimit.Count} limits are tried.");
+    }
+
+    [Fact]
+    public void Every_row_says_why() => Assert.All(VerdictTable.Rows, r => Assert.True(r.Because?.Length > 15, $"{r.Place} says no reason."));
+}
