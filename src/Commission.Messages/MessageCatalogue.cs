@@ -1,5 +1,4 @@
 using System.Collections.Concurrent;
-using System.Collections.Frozen;
 using System.Text;
 using Commission.Messages.Fluent;
 
@@ -8,14 +7,14 @@ namespace Commission.Messages;
 /// <summary>The texts of one phase in one language.</summary>
 internal sealed class CatalogueFile
 {
-    private readonly FrozenDictionary<string, FluentEntry> _messages;
-    private readonly FrozenDictionary<string, FluentEntry> _terms;
+    private readonly Dictionary<string, FluentEntry> _messages;
+    private readonly Dictionary<string, FluentEntry> _terms;
 
     public CatalogueFile(FluentResource resource)
     {
         Resource = resource;
-        _messages = resource.Entries.Where(e => !e.IsTerm).ToFrozenDictionary(e => e.Id, StringComparer.Ordinal);
-        _terms = resource.Entries.Where(e => e.IsTerm).ToFrozenDictionary(e => e.Id, StringComparer.Ordinal);
+        _messages = resource.Entries.Where(e => !e.IsTerm).ToDictionary(e => e.Id, StringComparer.Ordinal);
+        _terms = resource.Entries.Where(e => e.IsTerm).ToDictionary(e => e.Id, StringComparer.Ordinal);
     }
 
     public FluentResource Resource { get; }

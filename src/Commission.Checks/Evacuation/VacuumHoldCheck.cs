@@ -62,7 +62,7 @@ internal sealed class VacuumHoldCheck : ICheck
             : finding.Show(statement).NotEvaluated(judged.WhyNot!, judged.Todo!);
     }
 
-    private Finding Verdict(
+    private static Finding Verdict(
         CheckContext context, EvacuationRun run, FindingBuilder finding, LimitStatement statement, DecayReading decay, Uncertain highest, JudgedHold judged, double most, double after)
     {
         var present = context.Present;
