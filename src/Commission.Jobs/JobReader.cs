@@ -24,8 +24,6 @@ public static class JobReader
         ArgumentNullException.ThrowIfNull(source);
         ArgumentNullException.ThrowIfNull(refrigerantNames);
         ArgumentNullException.ThrowIfNull(problems);
-        // The schema's evaluator takes longest to get ready: it does so while the text is read.
-        _ = Task.Run(SchemaCheck.Prepare);
         var before = problems.Count;
         var files = new JobFiles(source, problems);
         if (ReadRoot(files, source.Display, problems) is not { } root)
@@ -46,6 +44,9 @@ public static class JobReader
             ? new JobReading(null, null, files.All, files.Texts)
             : new JobReading(job, JobInput.Of(root, context.Canonical), files.All, files.Texts);
     }
+
+    /// <summary>Makes the schema's evaluator ready, which takes longer than reading a file; a program may do so beside other work. Reading does it when it was not done.</summary>
+    public static void Prepare() => SchemaCheck.Prepare();
 
     private static SourceMapping? ReadRoot(JobFiles files, string display, ProblemList problems)
     {

@@ -1,4 +1,6 @@
+using Commission.Records;
 using System.Text;
+using Commission.Records;
 using Commission.Records.Json;
 using Xunit;
 

@@ -9,10 +9,10 @@ namespace Commission.Browser.Tests;
 public class AccessibilityTests(Chromium chromium) : IClassFixture<Chromium>
 {
     [Theory]
-    [InlineData(1280, ColorScheme.Light, false)]
+    [InlineData(1280, ColorScheme.Light, false, Traits = ["run", "long"])]
     [InlineData(1280, ColorScheme.Light, true)]
-    [InlineData(1280, ColorScheme.Dark, true)]
-    [InlineData(360, ColorScheme.Light, true)]
+    [InlineData(1280, ColorScheme.Dark, true, Traits = ["run", "long"])]
+    [InlineData(360, ColorScheme.Light, true, Traits = ["run", "long"])]
     [InlineData(360, ColorScheme.Dark, false)]
     public async Task Axe_finds_no_violation(int width, ColorScheme scheme, bool unfolded)
     {

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Commission.Cli;
 using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
@@ -8,25 +9,48 @@ namespace Commission.Browser.Tests;
 /// <summary>The pages of the example jobs, made by the whole program.</summary>
 public class ExamplePagesTests(Chromium chromium) : IClassFixture<Chromium>
 {
-    public static TheoryData<string> Examples() => [.. Directory.GetDirectories(Path.Combine(Root(), "examples")).Select(folder => Path.GetFileName(folder)).Order(StringComparer.Ordinal)];
+    private static readonly ConcurrentDictionary<string, Lazy<string>> Pages = new(StringComparer.Ordinal);
 
+    private static readonly int[] Widths = [360, 768, 1280, 1920];
+
+    public static TheoryData<string, int, ColorScheme> Matrix() => new(
+        from example in Directory.GetDirectories(Path.Combine(Root(), "examples")).Select(folder => Path.GetFileName(folder)).Order(StringComparer.Ordinal)
+        from width in Widths
+        from scheme in new[] { ColorScheme.Light, ColorScheme.Dark }
+        select (example, width, scheme));
+
+    /// <summary>Every example at every width, light and dark: minutes, so it runs on request (<c>tests/run-long browser</c>).</summary>
     [Theory]
-    [MemberData(nameof(Examples))]
-    public async Task The_page_of_an_example_has_no_violation_and_fits_a_telephone(string example)
+    [Trait("run", "long")]
+    [MemberData(nameof(Matrix))]
+    public Task Each_page_has_no_violation_and_fits_its_screen(string example, int width, ColorScheme scheme) => Look(example, width, scheme);
+
+    /// <summary>The example with the most figures on a telephone, for every commit.</summary>
+    [Fact]
+    public Task A_page_has_no_violation_and_fits_a_telephone() => Look("tarn-lane", 360, ColorScheme.Light);
+
+    private async Task Look(string example, int width, ColorScheme scheme)
+    {
+        var page = await chromium.Open(width, 900, scheme, file: Page(example));
+        Assert.InRange(await page.EvaluateAsync<int>("document.documentElement.scrollWidth"), 1, width);
+        await page.EvaluateAsync("document.querySelectorAll('details').forEach(d => { d.open = true; })");
+        Assert.InRange(await page.EvaluateAsync<int>("document.documentElement.scrollWidth"), 1, width);
+        var result = await page.RunAxe();
+        Assert.True(result.Passes.Length > 20, "axe ran its rules");
+        Assert.Empty(result.Violations.Select(item => $"{item.Id}: {item.Nodes[0].Html}"));
+        await page.Context.CloseAsync();
+    }
+
+    private static string Page(string example) => Pages.GetOrAdd(example, name => new Lazy<string>(() => Render(name))).Value;
+
+    private static string Render(string example)
     {
         var folder = Directory.CreateTempSubdirectory("commission-example-").FullName;
         using var output = new StringWriter();
         using var error = new StringWriter();
         var exit = CommissionProgram.Run(["render", Path.Combine(Root(), "examples", example, "job.yaml"), "--out", folder], output, error);
         Assert.True(exit is 0 or 1, error.ToString()); // 1: not accepted or incomplete, which an example may be
-
-        var file = Assert.Single(Directory.GetFiles(folder, "*.html"));
-        var page = await chromium.Open(360, 740, ColorScheme.Light, file: file);
-        Assert.InRange(await page.EvaluateAsync<int>("document.documentElement.scrollWidth"), 1, 360);
-        await page.EvaluateAsync("document.querySelectorAll('details').forEach(d => { d.open = true; })");
-        Assert.InRange(await page.EvaluateAsync<int>("document.documentElement.scrollWidth"), 1, 360);
-        await page.SetViewportSizeAsync(1280, 900);
-        Assert.Empty((await page.RunAxe()).Violations.Select(item => $"{item.Id}: {item.Nodes[0].Html}"));
+        return Assert.Single(Directory.GetFiles(folder, "*.html"));
     }
 
     private static string Root()

@@ -7,12 +7,12 @@ namespace Commission.Browser.Tests;
 public class LayoutTests(Chromium chromium) : IClassFixture<Chromium>
 {
     [Theory]
-    [InlineData(320)]
+    [InlineData(320, Traits = ["run", "long"])]
     [InlineData(360)]
-    [InlineData(414)]
-    [InlineData(768)]
+    [InlineData(414, Traits = ["run", "long"])]
+    [InlineData(768, Traits = ["run", "long"])]
     [InlineData(1280)]
-    [InlineData(1920)]
+    [InlineData(1920, Traits = ["run", "long"])]
     public async Task The_page_never_scrolls_sideways(int width)
     {
         var page = await chromium.Open(width);

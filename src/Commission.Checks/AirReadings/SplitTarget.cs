@@ -73,10 +73,7 @@ internal sealed record SplitTarget
         var present = context.Present;
         var table = CaliforniaSplitTable.At(Temperature.FromSi(dry.Value.Value), Temperature.FromSi(wet.Value.Value));
         if (!table.HasValue)
-        {
-            var at = table.Reason.IndexOf(". ", StringComparison.Ordinal);
-            return None(at < 0 ? table.Reason.TrimEnd('.') : table.Reason[..at], at < 0 ? "Measure the airflow instead." : table.Reason[(at + 2)..]) with { Readings = readings };
-        }
+            return None(table.Why, table.Todo) with { Readings = readings };
 
         if (tolerance is null)
             return None("no pack sets a tolerance for the split", "Name a limits pack.") with { Readings = readings };

@@ -68,14 +68,6 @@ internal sealed record ChargeTarget
 
     private static ChargeTarget None(string why, string todo) => new() { WhyNot = why, Todo = todo };
 
-    // The table answers in sentences: the first says why, the others what to do.
-    private static ChargeTarget FromDash(string reason)
-    {
-        var end = reason.IndexOf(". ", StringComparison.Ordinal);
-        var why = end < 0 ? reason.TrimEnd('.') : reason[..end];
-        return None(char.ToLowerInvariant(why[0]) + why[1..], end < 0 ? "Weigh the charge in, or come back in other weather." : reason[(end + 2)..]);
-    }
-
     private static ChargeTarget? FromChart(CheckContext context, ChargeRow row, ChartQuantity quantity, string toleranceId)
     {
         var chart = context.Job.Limits?.Charts.FirstOrDefault(c => c.For.Value == quantity && (c.Mode?.Value ?? OperatingMode.Cooling) == row.Mode);
@@ -99,9 +91,9 @@ internal sealed record ChargeTarget
     // The chart's own tolerance, else the one in force.
     private static Limit? ChartTolerance(MakerChart chart, Limit? usual)
     {
-        if (usual is null || chart.Tolerance is not { } given || QuantityParser.Parse(given.Text, Dimension.TemperatureDifference) is not { Ok: true, Value: var parsed })
+        if (usual is null || chart.Tolerance is not { Value.Dimension: Dimension.TemperatureDifference, Number: { } number } given)
             return usual;
-        var half = new LimitFigure(parsed.Si, parsed.Canonical, parsed.Unit, parsed.Decimals);
+        var half = new LimitFigure(number.Si, given.Text, number.Unit, number.Decimals);
         return usual with
         {
             Tier = LimitTier.Maker,
@@ -141,7 +133,7 @@ internal sealed record ChargeTarget
         var present = context.Present;
         var table = CaliforniaSuperheatTable.At(Temperature.FromSi(outdoor.Value.Value), Temperature.FromSi(wet.Value.Value));
         if (!table.HasValue)
-            return FromDash(table.Reason) with { Readings = readings };
+            return None(char.ToLowerInvariant(table.Why[0]) + table.Why[1..], table.Todo) with { Readings = readings };
         var rounding = context.Causes.Enter(
             RootCause.FromHalfWidth("table of target superheat: rounding", "half of its last printed digit", table.Rounding.Si), DisplayKind.TemperatureDifference);
         var target = Uncertain.WithPartials(table.Value.Si, (outdoor.Value, table.PerDryBulb), (wet.Value, table.PerWetBulb)) + context.Scope.Reading(0, 1.0 * rounding);

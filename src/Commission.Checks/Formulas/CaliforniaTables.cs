@@ -33,16 +33,16 @@ internal static class CaliforniaSplitTable
         {
             WholeDegreeGrid.Place.OnTable => TableTarget.Of(reading),
             WholeDegreeGrid.Place.Dash => TableTarget.None(
-                "The table has a dash here: the return air is drier than it covers. Measure the airflow instead."),
-            WholeDegreeGrid.Place.BelowRows => TableTarget.None(Outside("Return air", returnDryBulb, "below", grid.FirstRow, "Warm the room, or measure the airflow instead.")),
-            WholeDegreeGrid.Place.AboveRows => TableTarget.None(Outside("Return air", returnDryBulb, "above", grid.LastRow, "Let the system bring the room down, or measure the airflow instead.")),
-            WholeDegreeGrid.Place.BelowColumns => TableTarget.None(Outside("Return wet bulb", returnWetBulb, "below", grid.FirstColumn, "Measure the airflow instead.")),
-            _ => TableTarget.None(Outside("Return wet bulb", returnWetBulb, "above", grid.LastColumn, "Let the system bring the room down, or measure the airflow instead.")),
+                "The table has a dash here: the return air is drier than it covers", "Measure the airflow instead."),
+            WholeDegreeGrid.Place.BelowRows => TableTarget.None(Outside("Return air", returnDryBulb, "below", grid.FirstRow), "Warm the room, or measure the airflow instead."),
+            WholeDegreeGrid.Place.AboveRows => TableTarget.None(Outside("Return air", returnDryBulb, "above", grid.LastRow), "Let the system bring the room down, or measure the airflow instead."),
+            WholeDegreeGrid.Place.BelowColumns => TableTarget.None(Outside("Return wet bulb", returnWetBulb, "below", grid.FirstColumn), "Measure the airflow instead."),
+            _ => TableTarget.None(Outside("Return wet bulb", returnWetBulb, "above", grid.LastColumn), "Let the system bring the room down, or measure the airflow instead."),
         };
     }
 
-    private static string Outside(string what, Temperature found, string side, int edge, string advice) => string.Create(
-        CultureInfo.InvariantCulture, $"{what} at {found.Fahrenheit:0.0} °F is {side} the table, which ends at {edge} °F. {advice}");
+    private static string Outside(string what, Temperature found, string side, int edge) => string.Create(
+        CultureInfo.InvariantCulture, $"{what} at {found.Fahrenheit:0.0} °F is {side} the table, which ends at {edge} °F");
 }
 
 /// <summary>
@@ -74,16 +74,16 @@ internal static class CaliforniaSuperheatTable
         {
             WholeDegreeGrid.Place.OnTable => TableTarget.Of(reading),
             WholeDegreeGrid.Place.Dash => TableTarget.None(
-                "The table has a dash here: the target superheat would be below 5 °F, too little load for a valid test. Warm the room, come back on another day, or weigh the charge in."),
-            WholeDegreeGrid.Place.BelowRows => TableTarget.None(Outside("Outdoor air", outdoorDryBulb, "below", grid.FirstRow, "Weigh the charge in, or come back in warmer weather.")),
-            WholeDegreeGrid.Place.AboveRows => TableTarget.None(Outside("Outdoor air", outdoorDryBulb, "above", grid.LastRow, "Come back when it is cooler, or weigh the charge in.")),
-            WholeDegreeGrid.Place.BelowColumns => TableTarget.None(Outside("Return wet bulb", returnWetBulb, "below", grid.FirstColumn, "Warm the room, or weigh the charge in.")),
-            _ => TableTarget.None(Outside("Return wet bulb", returnWetBulb, "above", grid.LastColumn, "Let the system bring the room down, then read again.")),
+                "The table has a dash here: the target superheat would be below 5 °F, too little load for a valid test", "Warm the room, come back on another day, or weigh the charge in."),
+            WholeDegreeGrid.Place.BelowRows => TableTarget.None(Outside("Outdoor air", outdoorDryBulb, "below", grid.FirstRow), "Weigh the charge in, or come back in warmer weather."),
+            WholeDegreeGrid.Place.AboveRows => TableTarget.None(Outside("Outdoor air", outdoorDryBulb, "above", grid.LastRow), "Come back when it is cooler, or weigh the charge in."),
+            WholeDegreeGrid.Place.BelowColumns => TableTarget.None(Outside("Return wet bulb", returnWetBulb, "below", grid.FirstColumn), "Warm the room, or weigh the charge in."),
+            _ => TableTarget.None(Outside("Return wet bulb", returnWetBulb, "above", grid.LastColumn), "Let the system bring the room down, then read again."),
         };
     }
 
-    private static string Outside(string what, Temperature found, string side, int edge, string advice) => string.Create(
-        CultureInfo.InvariantCulture, $"{what} at {found.Fahrenheit:0.0} °F is {side} the table, which ends at {edge} °F. {advice}");
+    private static string Outside(string what, Temperature found, string side, int edge) => string.Create(
+        CultureInfo.InvariantCulture, $"{what} at {found.Fahrenheit:0.0} °F is {side} the table, which ends at {edge} °F");
 }
 
 /// <summary>
@@ -114,8 +114,8 @@ internal sealed record TableTarget
     }
 
     /// <summary>Whether the table gives a target here.</summary>
-    [MemberNotNullWhen(false, nameof(Reason))]
-    public bool HasValue => Reason is null;
+    [MemberNotNullWhen(false, nameof(Why), nameof(Todo))]
+    public bool HasValue => Why is null;
 
     /// <summary>The target; meaningless without one.</summary>
     public TemperatureDifference Value { get; private init; }
@@ -129,8 +129,11 @@ internal sealed record TableTarget
     /// <summary>Half of the last printed digit: a rectangular bound on the target that the table's own rounding leaves.</summary>
     public TemperatureDifference Rounding { get; private init; }
 
-    /// <summary>Why there is no target and what to do, as sentences; null when there is one.</summary>
-    public string? Reason { get; private init; }
+    /// <summary>Why there is no target, without a full stop; null when there is one.</summary>
+    public string? Why { get; private init; }
+
+    /// <summary>What to do instead; null when there is a target.</summary>
+    public string? Todo { get; private init; }
 
     /// <summary>A target.</summary>
     /// <param name="reading">What the grid said, °F.</param>
@@ -144,7 +147,8 @@ internal sealed record TableTarget
     };
 
     /// <summary>No target.</summary>
-    /// <param name="reason">Why, and what to do.</param>
+    /// <param name="why">Why, without a full stop.</param>
+    /// <param name="todo">What to do instead.</param>
     /// <returns>An answer without a value.</returns>
-    public static TableTarget None(string reason) => new() { Reason = reason };
+    public static TableTarget None(string why, string todo) => new() { Why = why, Todo = todo };
 }

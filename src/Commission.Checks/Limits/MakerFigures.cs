@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Commission.Jobs.Model;
 using Commission.Measurement.Decisions;
 using Commission.Measurement.Quantities;
-using Commission.Measurement.Units;
 using Commission.Source;
 
 namespace Commission.Checks.Limits;
@@ -111,14 +110,14 @@ internal sealed class MakerFigures
 
     private void AddPlate(Nameplate? plate)
     {
-        if (plate?.MaxStatic is { } most) Put(LimitIds.AirStaticExternalMaximum, LimitShape.AtMost, Plate, most.At, hasSource: true, upper: Figure(LimitIds.AirStaticExternalMaximum, most));
+        if (plate?.MaxStatic is { } most) Put(LimitIds.AirStaticExternalMaximum, LimitShape.AtMost, Plate, most.At, hasSource: true, upper: Figure(most));
     }
 
     // The evacuation part holds what the crew aimed for; only with a source is it the maker's.
     private void AddEvacuationTargets(Jobs.Model.Evacuation? evacuation)
     {
         if (evacuation?.Target is { } target)
-            Put(LimitIds.EvacuationLevel, LimitShape.AtMost, "the job's own target", target.At, hasSource: false, upper: Figure(LimitIds.EvacuationLevel, target));
+            Put(LimitIds.EvacuationLevel, LimitShape.AtMost, "the job's own target", target.At, hasSource: false, upper: Figure(target));
         AddDecay(evacuation?.DecayLimit);
     }
 
@@ -126,73 +125,71 @@ internal sealed class MakerFigures
     {
         if (decay is null) return;
         const string Id = LimitIds.EvacuationDecay;
-        Put(Id, LimitShape.AtMost, decay.From?.Value ?? "the job's own target", decay.Level.At, decay.From is not null, upper: Figure(Id, decay.Level));
+        Put(Id, LimitShape.AtMost, decay.From?.Value ?? "the job's own target", decay.Level.At, decay.From is not null, upper: Figure(decay.Level));
         var entry = _figures[Id];
         var after = LimitDefinitions.Get(Id).Companions[0];
-        _figures[Id] = entry with { Limit = entry.Limit with { With = entry.Limit.With.Add(after.Name, Figure(decay.After.Text, after.Quantity)) } };
+        _figures[Id] = entry with { Limit = entry.Limit with { With = entry.Limit.With.Add(after.Name, Figure(decay.After)) } };
     }
 
     private void Add<T, TTolerance>(string id, QuantityLimit<T, TTolerance>? limit)
     {
         if (limit is null) return;
-        var target = limit.Target is { } t ? Figure(id, t) : null;
+        var target = limit.Target is { } t ? Figure(t) : null;
         if (target is not null && limit.Tolerance is { } tolerance)
         {
-            var half = Half(id, tolerance);
+            var half = Figure(tolerance);
             Put(id, LimitShape.Target, limit.From.Value, limit.Origin, hasSource: true, Moved(target, -half.Si), Moved(target, half.Si), target);
             return;
         }
 
-        Put(id, target, limit.Minimum is { } low ? Figure(id, low) : null, limit.Maximum is { } high ? Figure(id, high) : null, limit.From.Value, limit.Origin);
+        Put(id, target, limit.Minimum is { } low ? Figure(low) : null, limit.Maximum is { } high ? Figure(high) : null, limit.From.Value, limit.Origin);
     }
 
     private void Add(string id, NumberLimit? limit)
     {
         if (limit is null) return;
-        var target = limit.Target is { } t ? Figure(id, t) : null;
+        var target = limit.Target is { } t ? Figure(t) : null;
         if (target is not null && limit.Tolerance is { } tolerance)
         {
             Put(id, LimitShape.Target, limit.From.Value, limit.Origin, hasSource: true, Moved(target, -tolerance.Value), Moved(target, tolerance.Value), target);
             return;
         }
 
-        Put(id, target, limit.Minimum is { } low ? Figure(id, low) : null, limit.Maximum is { } high ? Figure(id, high) : null, limit.From.Value, limit.Origin);
+        Put(id, target, limit.Minimum is { } low ? Figure(low) : null, limit.Maximum is { } high ? Figure(high) : null, limit.From.Value, limit.Origin);
     }
 
     private void AddTolerance<T>(string id, QuantityLimit<T, TemperatureDifference>? limit)
     {
-        if (limit?.Tolerance is { } tolerance) PutHalfWidth(id, Half(id, tolerance), limit.From.Value, tolerance.At);
+        if (limit?.Tolerance is { } tolerance) PutHalfWidth(id, Figure(tolerance), limit.From.Value, tolerance.At);
     }
 
     // For a mass "maximum" is how far off the charge may be, either way.
     private void AddHalfWidth(string id, QuantityLimit<Mass, Mass>? limit)
     {
-        if ((limit?.Tolerance ?? limit?.Maximum) is { } half) PutHalfWidth(id, Figure(id, half), limit!.From.Value, half.At);
+        if ((limit?.Tolerance ?? limit?.Maximum) is { } half) PutHalfWidth(id, Figure(half), limit!.From.Value, half.At);
     }
 
     private void AddRange(string id, QuantityLimit<TemperatureDifference, TemperatureDifference>? limit)
     {
         if (limit is { Minimum: not null } or { Maximum: not null })
-            Put(id, null, limit.Minimum is { } low ? Figure(id, low) : null, limit.Maximum is { } high ? Figure(id, high) : null, limit.From.Value, limit.Origin);
+            Put(id, null, limit.Minimum is { } low ? Figure(low) : null, limit.Maximum is { } high ? Figure(high) : null, limit.From.Value, limit.Origin);
     }
 
     private void AddMaximum(string id, NumberLimit? limit)
     {
-        if (limit?.Maximum is { } most) Put(id, LimitShape.AtMost, limit.From.Value, most.At, hasSource: true, upper: Figure(id, most));
+        if (limit?.Maximum is { } most) Put(id, LimitShape.AtMost, limit.From.Value, most.At, hasSource: true, upper: Figure(most));
     }
 
     // "Rules hold from this length" may be written as a least, a most or a target: it is one number.
     private void AddThreshold(string id, QuantityLimit<Length, Length>? limit)
     {
-        if ((limit?.Minimum ?? limit?.Maximum ?? limit?.Target) is { } from) Put(id, LimitShape.AtMost, limit!.From.Value, from.At, hasSource: true, upper: Figure(id, from));
+        if ((limit?.Minimum ?? limit?.Maximum ?? limit?.Target) is { } from) Put(id, LimitShape.AtMost, limit!.From.Value, from.At, hasSource: true, upper: Figure(from));
     }
 
     private void AddValidity(string id, Given<Jobs.Model.QuantityRange<Temperature>>? range)
     {
         if (range is null) return;
-        var parsed = QuantityParser.ParseRange(range.Text, Dimension.Temperature);
-        if (!parsed.Ok) throw NotCanonical(range.Text, parsed.Fault);
-        Put(id, LimitShape.Within, "the job's limits", range.At, hasSource: true, Of(parsed.Value.Lower), Of(parsed.Value.Upper));
+        Put(id, LimitShape.Within, "the job's limits", range.At, hasSource: true, Figure(range.Value.Lower), Figure(range.Value.Upper));
     }
 
     private void Put(string id, LimitFigure? target, LimitFigure? lower, LimitFigure? upper, string source, SourceLocation at)
@@ -243,20 +240,6 @@ internal sealed class MakerFigures
 
     private static LimitFigure Moved(LimitFigure figure, double by) => figure with { Si = figure.Si + by, Text = "" };
 
-    private static LimitFigure Half<T>(string id, Given<T> given) =>
-        Figure(given.Text, LimitFigures.DifferenceOf(LimitDefinitions.Get(id).Quantity ?? Dimension.Ratio));
-
-    private static LimitFigure Figure<T>(string id, Given<T> given) => Figure(given.Text, LimitDefinitions.Get(id).Quantity ?? Dimension.Ratio);
-
-    // The job keeps the canonical text of a value; its unit and decimals are read back from there.
-    private static LimitFigure Figure(string text, Dimension quantity)
-    {
-        var parsed = QuantityParser.Parse(text, quantity, quantity == Dimension.Ratio ? UnitTable.Find("1", Dimension.Ratio) : null);
-        return parsed.Ok ? Of(parsed.Value) : throw NotCanonical(text, parsed.Fault);
-    }
-
-    private static LimitFigure Of(ParsedQuantity parsed) => new(parsed.Si, parsed.Canonical, parsed.Unit, parsed.Decimals);
-
-    private static InvalidOperationException NotCanonical(string text, ParseFault fault) =>
-        new($"The job holds \"{text}\" as a canonical quantity, and it cannot be read back: {fault.Message}");
+    private static LimitFigure Figure<T>(Given<T> given) =>
+        given.Number is { } number ? new LimitFigure(number.Si, given.Text, number.Unit, number.Decimals) : throw new InvalidOperationException($"\"{given.Text}\" is no number.");
 }

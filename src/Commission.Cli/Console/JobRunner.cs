@@ -25,6 +25,8 @@ internal static class JobRunner
             return null;
         }
 
+        // The reader gets ready while the file is fetched and parsed.
+        _ = Task.Run(JobReader.Prepare);
         var problems = new ProblemList();
         var reading = JobReader.Read(JobSource.OnDisk(path, shop), RefrigerantNames.Value, problems);
         var record = reading.Job is null ? null : JobEvaluation.Evaluate(reading, asOf, ProgramVersion.Text, problems);

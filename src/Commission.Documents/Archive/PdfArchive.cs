@@ -142,7 +142,7 @@ internal static class PdfArchive
     private static byte[] Identifier(PdfDocument document, PdfDictionary metadata, DocumentFacts facts)
     {
         using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
-        hash.AppendData(Encoding.UTF8.GetBytes(facts.ToString()));
+        hash.AppendData(Encoding.UTF8.GetBytes(string.Join('\n', facts.Digest, facts.Title, facts.Subject, facts.Language, facts.Program, Date(facts.Moment))));
         foreach (var part in document.Internals.GetAllObjects().OfType<PdfDictionary>())
         {
             if (part != metadata && part.Stream is { } stream)

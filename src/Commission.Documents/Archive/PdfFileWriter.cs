@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Globalization;
 using System.IO.Compression;
 using System.Text;
@@ -15,7 +16,7 @@ internal sealed class PdfFileWriter
 {
     private const int ObjectsAStream = 200;
 
-    private readonly MemoryStream _file = new();
+    private readonly ArrayBufferWriter<byte> _file = new(1 << 16);
     private readonly StringBuilder _text = new();
 
     // Where each object is: kind 1 at an offset, kind 2 at an index of an object stream; kind 0 for numbers that are not used.
@@ -36,10 +37,10 @@ internal sealed class PdfFileWriter
         var writer = new PdfFileWriter();
 
         // Four bytes above 127 tell every program that the file is binary.
-        writer._file.Write([.. "%PDF-1.7\n%"u8, 0xE2, 0xE3, 0xCF, 0xD3, (byte)'\n']);
+        writer.Raw("%PDF-1.7\n%\u00E2\u00E3\u00CF\u00D3\n");
         writer.Objects(document.Internals.GetAllObjects());
         writer.CrossReference(document.Internals.Catalog, info, Convert.ToHexString(identifier));
-        return writer._file.ToArray();
+        return writer._file.WrittenSpan.ToArray();
     }
 
     private void Objects(PdfObject[] objects)
@@ -90,7 +91,7 @@ internal sealed class PdfFileWriter
 
     private void CrossReference(PdfCatalog catalog, PdfDocumentInformation info, string identifier)
     {
-        var start = (int)_file.Position;
+        var start = _file.WrittenCount;
         var number = _places.Count;
         _places.Add((1, start, 0));
         using var rows = new MemoryStream();
@@ -106,7 +107,7 @@ internal sealed class PdfFileWriter
 
     private void Stream(int number, string entries, byte[] content, bool compress)
     {
-        _places[number] = (1, (int)_file.Position, 0);
+        _places[number] = (1, _file.WrittenCount, 0);
         if (compress)
         {
             using var buffer = new MemoryStream();
@@ -140,6 +141,9 @@ internal sealed class PdfFileWriter
                 break;
             case PdfBoolean truth:
                 Regular(truth.Value ? "true" : "false");
+                break;
+            case PdfNull:
+                Regular("null");
                 break;
             case PdfString text:
                 Text(text);

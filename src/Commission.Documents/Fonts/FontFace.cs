@@ -52,7 +52,8 @@ internal sealed class FontFace
     public double Width(ReadOnlySpan<char> text, double size)
     {
         var sum = 0.0;
-        foreach (var c in text) sum += Advance(c);
+        foreach (var c in text)
+            sum += Advance(c);
         return sum * size;
     }
 
@@ -63,9 +64,12 @@ internal sealed class FontFace
         var hmtx = Table(font, "hmtx"u8);
         var cmap = Table(font, "cmap"u8);
         var map = Subtable(cmap, 12, out var isWide);
-        if (!isWide) map = Subtable(cmap, 4, out _);
-        if (isWide) ReadWide(map, hmtx, metricCount, unitsPerEm);
-        else ReadBasic(map, hmtx, metricCount, unitsPerEm);
+        if (!isWide)
+            map = Subtable(cmap, 4, out _);
+        if (isWide)
+            ReadWide(map, hmtx, metricCount, unitsPerEm);
+        else
+            ReadBasic(map, hmtx, metricCount, unitsPerEm);
     }
 
     private void ReadWide(ReadOnlySpan<byte> map, ReadOnlySpan<byte> hmtx, int metricCount, float unitsPerEm)
@@ -77,7 +81,8 @@ internal sealed class FontFace
             var first = (int)BinaryPrimitives.ReadUInt32BigEndian(group);
             var last = (int)BinaryPrimitives.ReadUInt32BigEndian(group[4..]);
             var glyph = (int)BinaryPrimitives.ReadUInt32BigEndian(group[8..]);
-            for (var c = first; c <= last && c <= char.MaxValue; c++) Set(c, glyph + c - first, hmtx, metricCount, unitsPerEm);
+            for (var c = first; c <= last && c <= char.MaxValue; c++)
+                Set(c, glyph + c - first, hmtx, metricCount, unitsPerEm);
         }
     }
 
@@ -94,7 +99,8 @@ internal sealed class FontFace
             for (var c = start; c <= end && c != char.MaxValue; c++)
             {
                 var glyph = offset == 0 ? c + delta : U16(map, offsetAt + offset + (2 * (c - start)));
-                if (offset != 0 && glyph != 0) glyph += delta;
+                if (offset != 0 && glyph != 0)
+                    glyph += delta;
                 Set(c, glyph & 0xFFFF, hmtx, metricCount, unitsPerEm);
             }
         }
@@ -102,11 +108,15 @@ internal sealed class FontFace
 
     private void Set(int c, int glyph, ReadOnlySpan<byte> hmtx, int metricCount, float unitsPerEm)
     {
-        if (glyph == 0) return;
-        if (!_firstOfGlyph.TryAdd(glyph, (char)c)) _twins[(char)c] = _firstOfGlyph[glyph];
+        if (glyph == 0)
+            return;
+        if (!_firstOfGlyph.TryAdd(glyph, (char)c))
+            _twins[(char)c] = _firstOfGlyph[glyph];
         var width = U16(hmtx, 4 * Math.Min(glyph, metricCount - 1)) / unitsPerEm;
-        if (c < DenseLimit) _dense[c] = width;
-        else _rare[c] = width;
+        if (c < DenseLimit)
+            _dense[c] = width;
+        else
+            _rare[c] = width;
     }
 
     private static ReadOnlySpan<byte> Table(ReadOnlySpan<byte> font, ReadOnlySpan<byte> tag)
@@ -128,7 +138,8 @@ internal sealed class FontFace
         for (var i = 0; i < count; i++)
         {
             var subtable = cmap[(int)BinaryPrimitives.ReadUInt32BigEndian(cmap[(8 + (8 * i))..])..];
-            if (U16(subtable, 0) != format) continue;
+            if (U16(subtable, 0) != format)
+                continue;
             found = true;
             return subtable;
         }

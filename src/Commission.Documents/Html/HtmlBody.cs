@@ -22,7 +22,6 @@ internal sealed class HtmlBody(FigureShelf figures, HtmlContents contents)
     }
 
     /// <summary>Writes what an element holds.</summary>
-    /// <param name="element">The element.</param>
     internal void Inside(XElement element)
     {
         foreach (var node in element.Nodes())

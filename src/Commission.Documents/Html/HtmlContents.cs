@@ -14,8 +14,6 @@ internal sealed class HtmlContents
     }
 
     /// <summary>Reads the headings of a document.</summary>
-    /// <param name="root">The document.</param>
-    /// <returns>The list.</returns>
     public static HtmlContents Of(XElement root)
     {
         var contents = new HtmlContents();
@@ -37,7 +35,6 @@ internal sealed class HtmlContents
     public string? IdOf(XElement heading) => _ids.GetValueOrDefault(heading);
 
     /// <summary>Writes the navigation; nothing when there is at most one section.</summary>
-    /// <param name="page">The page.</param>
     public void WriteNavigation(HtmlText page)
     {
         if (_entries.Count < 2)

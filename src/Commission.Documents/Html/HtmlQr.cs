@@ -8,8 +8,6 @@ namespace Commission.Documents.Html;
 internal static class HtmlQr
 {
     /// <summary>Writes the code.</summary>
-    /// <param name="page">The page.</param>
-    /// <param name="element">The markup's <c>qr</c>.</param>
     public static void Write(HtmlText page, XElement element)
     {
         var modules = QrModules.Of(element.Attribute("data")?.Value ?? "");

@@ -15,7 +15,6 @@ internal sealed class HtmlTable(HtmlText page, HtmlBody body)
     private const char PunctuationSpace = '\u2008';
 
     /// <summary>Writes a table.</summary>
-    /// <param name="table">The markup's table.</param>
     public void Write(XElement table)
     {
         var head = table.Element("thead");

@@ -75,14 +75,16 @@ internal sealed class MarkupCheck(Func<string, bool> hasFigure, ProblemList prob
     {
         foreach (var attribute in element.Attributes())
         {
-            if (Array.IndexOf(rule.Attributes, attribute.Name.LocalName) >= 0) continue;
+            if (Array.IndexOf(rule.Attributes, attribute.Name.LocalName) >= 0)
+                continue;
             var nearest = NearestName.Of(attribute.Name.LocalName, rule.Attributes);
             problems.Add(TemplateLine.Of(element), $"<{name}> has no attribute \"{attribute.Name.LocalName}\".", nearest is null ? "" : $"Did you mean \"{nearest}\"?", "", "attribute");
         }
 
         if (element.Attribute("id")?.Value is { } id && !_ids.Add(id))
             problems.Add(TemplateLine.Of(element), $"The id \"{id}\" is used twice.", "", "Give every element its own id.", "id");
-        if (Is(element, "a")) _links.Add(element);
+        if (Is(element, "a"))
+            _links.Add(element);
         if (Is(element, "figure") && (element.Attribute("data-plot")?.Value is not { } plot || !hasFigure(plot)))
             problems.Add(TemplateLine.Of(element), $"The record has no figure \"{element.Attribute("data-plot")?.Value}\".", "", "Draw figures in a loop over the record's figures, or test whether there is one.", "figure");
         if (Is(element, "qr") && (element.Attribute("data") is null || element.Attribute("alt") is null))

@@ -23,7 +23,8 @@ internal static class MarkupReader
     {
         var before = problems.Count;
         var document = Parse(xml, problems);
-        if (document is not null) new MarkupCheck(hasFigure, problems).Run(document);
+        if (document is not null)
+            new MarkupCheck(hasFigure, problems).Run(document);
         return problems.Count == before ? document : null;
     }
 
@@ -53,8 +54,10 @@ internal static class MarkupReader
 
                         var (element, isEmpty) = Element(reader, at);
                         parent.Add(element);
-                        if (isEmpty) depth--;
-                        else parent = element;
+                        if (isEmpty)
+                            depth--;
+                        else
+                            parent = element;
                         break;
                     case XmlNodeType.EndElement:
                         depth--;
@@ -83,7 +86,8 @@ internal static class MarkupReader
         var element = new XElement(XName.Get(reader.LocalName, reader.NamespaceURI));
         element.AddAnnotation(new TemplateLine(at));
         var isEmpty = reader.IsEmptyElement;
-        while (reader.MoveToNextAttribute()) element.Add(new XAttribute(XName.Get(reader.LocalName, string.Equals(reader.Prefix, "xmlns", StringComparison.Ordinal) ? "xmlns" : ""), reader.Value));
+        while (reader.MoveToNextAttribute())
+            element.Add(new XAttribute(XName.Get(reader.LocalName, string.Equals(reader.Prefix, "xmlns", StringComparison.Ordinal) ? "xmlns" : ""), reader.Value));
         return (element, isEmpty);
     }
 
@@ -101,7 +105,8 @@ internal static class MarkupReader
         for (var line = 1; line < broken.LineNumber; line++)
         {
             var next = xml.IndexOf('\n', start);
-            if (next < 0) break;
+            if (next < 0)
+                break;
             start = next + 1;
         }
 
@@ -123,7 +128,8 @@ internal sealed class TemplateLine(SourceLocation at)
     {
         for (var e = element; e is not null; e = e.Parent)
         {
-            if (e.Annotation<TemplateLine>() is { } line) return line.At;
+            if (e.Annotation<TemplateLine>() is { } line)
+                return line.At;
         }
 
         return SourceLocation.WholeFile("template");

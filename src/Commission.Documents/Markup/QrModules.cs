@@ -17,7 +17,8 @@ internal static class QrModules
         var modules = new bool[size, size];
         for (var row = 0; row < size; row++)
         {
-            for (var column = 0; column < size; column++) modules[row, column] = data.ModuleMatrix[row + QuietZone][column + QuietZone];
+            for (var column = 0; column < size; column++)
+                modules[row, column] = data.ModuleMatrix[row + QuietZone][column + QuietZone];
         }
 
         return modules;

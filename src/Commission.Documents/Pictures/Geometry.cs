@@ -29,7 +29,5 @@ internal readonly record struct Box(double Left, double Top, double Right, doubl
     public bool Holds(Box other) => other.Left >= Left && other.Right <= Right && other.Top >= Top && other.Bottom <= Bottom;
 
     /// <summary>Grows (or with a negative number shrinks) every side.</summary>
-    /// <param name="by">Distance, pt.</param>
-    /// <returns>The new rectangle.</returns>
     public Box Grow(double by) => new(Left - by, Top - by, Right + by, Bottom + by);
 }

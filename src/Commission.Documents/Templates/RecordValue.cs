@@ -18,7 +18,8 @@ internal sealed class RecordValue(JsonElement members) : IFluidIndexable
 
     public bool TryGetValue(string name, out FluidValue value)
     {
-        if (_seen.TryGetValue(name, out value!)) return true;
+        if (_seen.TryGetValue(name, out value!))
+            return true;
         if (!members.TryGetProperty(name, out var member))
         {
             throw new UnknownMemberException(name, [.. Keys.Order(StringComparer.Ordinal)]);
@@ -44,7 +45,8 @@ internal sealed class RecordValue(JsonElement members) : IFluidIndexable
     {
         var items = new FluidValue[json.GetArrayLength()];
         var i = 0;
-        foreach (var item in json.EnumerateArray()) items[i++] = Of(item);
+        foreach (var item in json.EnumerateArray())
+            items[i++] = Of(item);
         return new ArrayValue(items);
     }
 
@@ -53,8 +55,10 @@ internal sealed class RecordValue(JsonElement members) : IFluidIndexable
     {
         for (var i = 0; i < text.Length; i++)
         {
-            if (!IsXml(text, i)) return Replaced(text);
-            if (char.IsHighSurrogate(text[i])) i++;
+            if (!IsXml(text, i))
+                return Replaced(text);
+            if (char.IsHighSurrogate(text[i]))
+                i++;
         }
 
         return text;
@@ -65,8 +69,10 @@ internal sealed class RecordValue(JsonElement members) : IFluidIndexable
         var output = text.ToCharArray();
         for (var i = 0; i < output.Length; i++)
         {
-            if (!IsXml(text, i)) output[i] = '\uFFFD';
-            else if (char.IsHighSurrogate(text[i])) i++;
+            if (!IsXml(text, i))
+                output[i] = '\uFFFD';
+            else if (char.IsHighSurrogate(text[i]))
+                i++;
         }
 
         return new string(output);

@@ -54,7 +54,8 @@ internal static class LineMarks
                 var end = close < 0 ? template.Length : close + 2;
                 for (; i < end; i++)
                 {
-                    if (template[i] == '\n') line++;
+                    if (template[i] == '\n')
+                        line++;
                     output.Append(template[i]);
                 }
 
@@ -62,8 +63,10 @@ internal static class LineMarks
                 continue;
             }
 
-            if (c == '<' && char.IsAsciiLetter(next)) output.Append("<?at ").Append(file).Append(':').Append(line.ToString(CultureInfo.InvariantCulture)).Append("?>");
-            if (c == '\n') line++;
+            if (c == '<' && char.IsAsciiLetter(next))
+                output.Append("<?at ").Append(file).Append(':').Append(line.ToString(CultureInfo.InvariantCulture)).Append("?>");
+            if (c == '\n')
+                line++;
             output.Append(c);
         }
 

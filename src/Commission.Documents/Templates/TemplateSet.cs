@@ -57,7 +57,8 @@ public sealed partial class TemplateSet
     {
         ArgumentNullException.ThrowIfNull(files);
         var all = new Dictionary<string, string>(BuiltInFiles.Value, StringComparer.Ordinal);
-        foreach (var (name, text) in files) all[name] = text;
+        foreach (var (name, text) in files)
+            all[name] = text;
         return new TemplateSet(all);
     }
 
@@ -88,7 +89,8 @@ public sealed partial class TemplateSet
 
         using var json = JsonDocument.Parse(record);
         var context = new TemplateContext(_options);
-        foreach (var member in json.RootElement.EnumerateObject()) context.SetValue(member.Name, RecordValue.Of(member.Value));
+        foreach (var member in json.RootElement.EnumerateObject())
+            context.SetValue(member.Name, RecordValue.Of(member.Value));
         using var output = new StringWriter(CultureInfo.InvariantCulture);
         try
         {
@@ -139,7 +141,8 @@ public sealed partial class TemplateSet
     {
         var text = output.GetStringBuilder().ToString();
         var start = text.LastIndexOf("<?at ", StringComparison.Ordinal);
-        if (start < 0) return SourceLocation.WholeFile(Main);
+        if (start < 0)
+            return SourceLocation.WholeFile(Main);
         var end = text.IndexOf("?>", start, StringComparison.Ordinal);
         var mark = text[(start + 5)..end];
         var colon = mark.LastIndexOf(':');
@@ -152,7 +155,8 @@ public sealed partial class TemplateSet
         var assembly = typeof(TemplateSet).Assembly;
         foreach (var name in assembly.GetManifestResourceNames())
         {
-            if (!name.StartsWith(ResourcePrefix, StringComparison.Ordinal)) continue;
+            if (!name.StartsWith(ResourcePrefix, StringComparison.Ordinal))
+                continue;
             using var reader = new StreamReader(assembly.GetManifestResourceStream(name)!, Encoding.UTF8);
             files[name[ResourcePrefix.Length..].Replace('\\', '/')] = reader.ReadToEnd();
         }

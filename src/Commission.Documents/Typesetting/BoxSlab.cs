@@ -39,8 +39,10 @@ internal sealed class BoxSlab : Slab
     {
         ink.BeginArtifact();
         ink.Fill(new XRect(x, y, _width, Height), _kind == BoxKind.Caution ? Look.CautionTint : Look.Grey);
-        if (_kind != BoxKind.Note) ink.Fill(new XRect(x, y, 2.5, Height), _kind == BoxKind.Caution ? Look.CautionEdge : Look.Accent);
-        if (_kind == BoxKind.Caution && _isFirst) WarningTriangle.Draw(ink, x + 8, y + _above + 0.5, 12);
+        if (_kind != BoxKind.Note)
+            ink.Fill(new XRect(x, y, 2.5, Height), _kind == BoxKind.Caution ? Look.CautionEdge : Look.Accent);
+        if (_kind == BoxKind.Caution && _isFirst)
+            WarningTriangle.Draw(ink, x + 8, y + _above + 0.5, 12);
         ink.EndArtifact();
         _inner.DrawTagged(ink, x + Indent(_kind), y + _above);
     }

@@ -36,7 +36,8 @@ internal sealed class FlowBuilder(FlowContext context, double width, TextStyle t
     {
         slab.Opens.InsertRange(0, _opens);
         slab.Anchors.AddRange(_anchors);
-        if (_break) slab.BreakBefore = true;
+        if (_break)
+            slab.BreakBefore = true;
         _opens.Clear();
         _anchors.Clear();
         _break = false;
@@ -49,37 +50,44 @@ internal sealed class FlowBuilder(FlowContext context, double width, TextStyle t
         var before = _slabs.Count;
         _opens.Add(tag);
         add();
-        if (_slabs.Count > before) _slabs[^1].Closes++;
-        else _opens.Remove(tag);
+        if (_slabs.Count > before)
+            _slabs[^1].Closes++;
+        else
+            _opens.Remove(tag);
     }
 
     /// <summary>Adds a paragraph.</summary>
-    public void Paragraph(TextBlock block, string tag, double before, double after, double indent = 0, TextBlock? mark = null, bool keepWithNext = false, OutlineEntry? outline = null)
+    public void Paragraph(TextBlock block, string tag, ParagraphSetting set)
     {
-        if (block.IsEmpty && mark is null) return;
-        var lines = block.Lines(width - indent);
+        if (block.IsEmpty && set.Mark is null)
+            return;
+        var lines = block.Lines(width - set.Indent);
 
         // The mark of a list item opens the item's own body, which stands for the paragraph.
-        if (mark is null) Tagged(new TagStart(tag), AddLines);
-        else AddLines();
+        if (set.Mark is null)
+            Tagged(new TagStart(tag), AddLines);
+        else
+            AddLines();
 
         void AddLines()
         {
             for (var i = 0; i < lines.Count; i++)
             {
-                var shift = toTheRight ? width - indent - lines[i].Width : 0;
-                var slab = new LineSlab(lines[i], block.Leading, block.Size, indent + shift) { Mark = i == 0 ? mark : null };
-                if (i == 0)
+                var isFirst = i == 0;
+                var isLast = i == lines.Count - 1;
+                var shift = toTheRight ? width - set.Indent - lines[i].Width : 0;
+                var slab = new LineSlab(lines[i], block.Leading, block.Size, set.Indent + shift)
                 {
-                    slab.SpaceBefore = before;
-                    slab.Outline = outline;
-                }
+                    Mark = isFirst ? set.Mark : null,
+                    SpaceBefore = isFirst ? set.Before : 0,
+                    SpaceAfter = isLast ? set.After : 0,
+                    Outline = isFirst ? set.Outline : null,
 
-                if (i == lines.Count - 1) slab.SpaceAfter = after;
-
-                // Neither the first nor the last line of a paragraph stands alone on a page.
-                slab.KeepWithNext = (keepWithNext && i == lines.Count - 1) || (i < lines.Count - 1 && (i == 0 || i == lines.Count - 2));
-                if (mark is not null && i == lines.Count - 1) slab.Closes++;
+                    // Neither the first nor the last line of a paragraph stands alone on a page.
+                    KeepWithNext = isLast ? set.KeepWithNext : isFirst || i == lines.Count - 2,
+                };
+                if (set.Mark is not null && isLast)
+                    slab.Closes++;
                 Add(slab);
             }
         }
@@ -87,17 +95,20 @@ internal sealed class FlowBuilder(FlowContext context, double width, TextStyle t
 
     private void Finish()
     {
-        if (_anchors.Count > 0 || _break) Add(new EmptySlab());
+        if (_anchors.Count > 0 || _break)
+            Add(new EmptySlab());
     }
 
     private void Content(XElement parent)
     {
-        foreach (var child in parent.Elements()) Element(child);
+        foreach (var child in parent.Elements())
+            Element(child);
     }
 
     private void Element(XElement element)
     {
-        if (element.Attribute("id")?.Value is { } id) _anchors.Add(id);
+        if (element.Attribute("id")?.Value is { } id)
+            _anchors.Add(id);
         switch (element.Name.LocalName)
         {
             case "section":
@@ -139,19 +150,24 @@ internal sealed class FlowBuilder(FlowContext context, double width, TextStyle t
 
     private void Section(XElement section)
     {
-        if (MarkupClass.Has(section, "page")) _break = true;
+        if (MarkupClass.Has(section, "page"))
+            _break = true;
         Tagged(new TagStart("Sect"), () =>
         {
             var before = _slabs.Count;
-            if (MarkupClass.Has(section, "trace") && text.Size > Look.Small) Inner(section, Look.SmallText);
-            else Content(section);
-            if (MarkupClass.Has(section, "keep")) Keep(before);
+            if (MarkupClass.Has(section, "trace") && text.Size > Look.Small)
+                Inner(section, Look.SmallText);
+            else
+                Content(section);
+            if (MarkupClass.Has(section, "keep"))
+                Keep(before);
         });
     }
 
     private void Inner(XElement parent, TextStyle style)
     {
-        foreach (var slab in Build(context, parent, width, style, toTheRight)) Add(slab);
+        foreach (var slab in Build(context, parent, width, style, toTheRight))
+            Add(slab);
     }
 
     private void Div(XElement div)
@@ -168,13 +184,15 @@ internal sealed class FlowBuilder(FlowContext context, double width, TextStyle t
         {
             var before = _slabs.Count;
             Content(div);
-            if (MarkupClass.Has(div, "keep")) Keep(before);
+            if (MarkupClass.Has(div, "keep"))
+                Keep(before);
         }
     }
 
     private void Keep(int from)
     {
-        for (var i = from; i < _slabs.Count - 1; i++) _slabs[i].KeepWithNext = true;
+        for (var i = from; i < _slabs.Count - 1; i++)
+            _slabs[i].KeepWithNext = true;
     }
 
     private void Heading(XElement heading)
@@ -182,9 +200,11 @@ internal sealed class FlowBuilder(FlowContext context, double width, TextStyle t
         var level = heading.Name.LocalName[1] - '0';
         var style = level switch { 1 => Look.Heading1, 2 => Look.Heading2, _ => text.Size < Look.Body ? Look.Heading3 with { Size = Look.Small } : Look.Heading3 };
         var block = InlineReader.Read(heading, style);
-        if (block.IsEmpty) return;
-        if (level == 2) Add(new RuleSlab(width, 0, Look.Accent, 0.6) { SpaceBefore = 14, SpaceAfter = 3, KeepWithNext = true });
-        Paragraph(block, "H" + heading.Name.LocalName[1], level == 3 ? text.Size * 0.7 : 0, level == 3 ? 1.5 : 4, keepWithNext: true, outline: new OutlineEntry(level, block.Text));
+        if (block.IsEmpty)
+            return;
+        if (level == 2)
+            Add(new RuleSlab(width, 0, Look.Accent, 0.6) { SpaceBefore = 14, SpaceAfter = 3, KeepWithNext = true });
+        Paragraph(block, "H" + heading.Name.LocalName[1], new ParagraphSetting(level == 3 ? text.Size * 0.7 : 0, level == 3 ? 1.5 : 4) { KeepWithNext = true, Outline = new OutlineEntry(level, block.Text) });
     }
 
     private void Paragraph(XElement paragraph)
@@ -192,7 +212,7 @@ internal sealed class FlowBuilder(FlowContext context, double width, TextStyle t
         var style = MarkupClass.Has(paragraph, "lead") ? Look.LeadText
             : MarkupClass.Has(paragraph, "note") ? Look.NoteText
             : text;
-        Paragraph(InlineReader.Read(paragraph, style), "P", style.Size * Spacing, style.Size * Spacing);
+        Paragraph(InlineReader.Read(paragraph, style), "P", new ParagraphSetting(style.Size * Spacing, style.Size * Spacing));
     }
 
     private void List(XElement list, double indent)
@@ -204,14 +224,16 @@ internal sealed class FlowBuilder(FlowContext context, double width, TextStyle t
             foreach (var item in list.Elements("li"))
             {
                 number++;
-                if (item.Attribute("id")?.Value is { } id) _anchors.Add(id);
+                if (item.Attribute("id")?.Value is { } id)
+                    _anchors.Add(id);
                 var mark = InlineReader.Plain(isNumbered ? number.ToString(CultureInfo.InvariantCulture) + "." : "–", text with { Color = Look.Quiet });
                 Tagged(new TagStart("LI"), () =>
                 {
-                    Paragraph(InlineReader.Read(item, text), "P", text.Size * 0.12, text.Size * 0.12, indent + 14, mark);
+                    Paragraph(InlineReader.Read(item, text), "P", new ParagraphSetting(text.Size * 0.12, text.Size * 0.12) { Indent = indent + 14, Mark = mark });
                     foreach (var child in item.Elements())
                     {
-                        if (child.Name.LocalName is "ul" or "ol") List(child, indent + 14);
+                        if (child.Name.LocalName is "ul" or "ol")
+                            List(child, indent + 14);
                     }
                 });
             }
@@ -239,7 +261,8 @@ internal sealed class FlowBuilder(FlowContext context, double width, TextStyle t
             used += share;
         }
 
-        if (row.Count > 0) Row(row, Gap);
+        if (row.Count > 0)
+            Row(row, Gap);
     }
 
     private void Row(List<(XElement Div, double Share)> row, double gap)
@@ -251,12 +274,14 @@ internal sealed class FlowBuilder(FlowContext context, double width, TextStyle t
         foreach (var (div, share) in row)
         {
             var columnWidth = room * share / total;
-            if (div.Attribute("id")?.Value is { } id) _anchors.Add(id);
+            if (div.Attribute("id")?.Value is { } id)
+                _anchors.Add(id);
             columns.Add((x, ColumnContent(div, columnWidth)));
             x += columnWidth + gap;
         }
 
-        if (columns.TrueForAll(column => column.Slabs.Count == 0)) return;
+        if (columns.TrueForAll(column => column.Slabs.Count == 0))
+            return;
         var slab = new ColumnsSlab(columns);
         if (slab.Height <= context.PageHeight)
         {
@@ -265,14 +290,17 @@ internal sealed class FlowBuilder(FlowContext context, double width, TextStyle t
         }
 
         // Too tall to stand side by side on any page: one after the other.
-        foreach (var (div, _) in row) Content(div);
+        foreach (var (div, _) in row)
+            Content(div);
     }
 
     private IReadOnlyList<Slab> ColumnContent(XElement div, double columnWidth)
     {
         var builder = new FlowBuilder(context, columnWidth, text, MarkupClass.Has(div, "right"));
-        if (MarkupClass.Has(div, "outcome")) builder.Box(div, BoxKind.Outcome);
-        else builder.Content(div);
+        if (MarkupClass.Has(div, "outcome"))
+            builder.Box(div, BoxKind.Outcome);
+        else
+            builder.Content(div);
         builder.Finish();
         return builder.Slabs;
     }
@@ -282,7 +310,8 @@ internal sealed class FlowBuilder(FlowContext context, double width, TextStyle t
         var room = width - BoxSlab.Indent(kind) - BoxSlab.Padding;
         var style = kind == BoxKind.Outcome ? text : Look.SmallText;
         var inner = new FlowBuilder(context, room, style);
-        if (HasText(element)) inner.Paragraph(InlineReader.Read(element, style), "P", 0, 2);
+        if (HasText(element))
+            inner.Paragraph(InlineReader.Read(element, style), "P", new ParagraphSetting(0, 2));
         inner.Content(element);
         inner.Finish();
         Tagged(new TagStart(kind == BoxKind.Outcome ? "Sect" : "Note"), () =>
@@ -315,9 +344,27 @@ internal sealed class FlowBuilder(FlowContext context, double width, TextStyle t
         var figure = context.Figures.Figure(id, width);
         var caption = element.Element("figcaption") is { } own ? InlineReader.Read(own, Look.NoteText) : InlineReader.Titled(data.Title.TrimEnd('.'), data.Caption, Look.NoteText);
         Add(new FigureSlab(figure, data.AltText) { SpaceBefore = 6, SpaceAfter = 2, KeepWithNext = !caption.IsEmpty });
-        Paragraph(caption, "P", 0, 6);
+        Paragraph(caption, "P", new ParagraphSetting(0, 6));
     }
 
     private static bool HasText(XElement element) =>
         element.Nodes().Any(node => node is XText text ? !string.IsNullOrWhiteSpace(text.Value) : node is XElement child && MarkupElement.IsInline(child.Name.LocalName));
+}
+
+/// <summary>How a paragraph stands, in points.</summary>
+/// <param name="Before">Space above.</param>
+/// <param name="After">Space below.</param>
+internal readonly record struct ParagraphSetting(double Before, double After)
+{
+    /// <summary>Room left of it.</summary>
+    public double Indent { get; init; }
+
+    /// <summary>The mark of a list item before it; null for none.</summary>
+    public TextBlock? Mark { get; init; }
+
+    /// <summary>True when no page may end after it.</summary>
+    public bool KeepWithNext { get; init; }
+
+    /// <summary>Its entry in the outline; null for none.</summary>
+    public OutlineEntry? Outline { get; init; }
 }

@@ -65,7 +65,8 @@ internal sealed class Ink : IDisposable
                 break;
         }
 
-        if (tag.Scope is not null || tag.ColumnSpan > 1) AddTableAttributes(tag);
+        if (tag.Scope is not null || tag.ColumnSpan > 1)
+            AddTableAttributes(tag);
     }
 
     /// <summary>Begins a figure with its words for people who do not see it.</summary>
@@ -78,13 +79,15 @@ internal sealed class Ink : IDisposable
     /// <summary>Begins something that is decoration or was already told.</summary>
     public void BeginArtifact()
     {
-        if (_artifacts++ == 0) _tags.BeginArtifact();
+        if (_artifacts++ == 0)
+            _tags.BeginArtifact();
     }
 
     /// <summary>Ends it.</summary>
     public void EndArtifact()
     {
-        if (--_artifacts == 0) _tags.End();
+        if (--_artifacts == 0)
+            _tags.End();
     }
 
     /// <summary>Draws a set line with its links.</summary>
@@ -148,8 +151,10 @@ internal sealed class Ink : IDisposable
     {
         var attributes = new PdfDictionary(_document);
         attributes.Elements.SetName("/O", "/Table");
-        if (tag.Scope is not null) attributes.Elements.SetName("/Scope", "/" + tag.Scope);
-        if (tag.ColumnSpan > 1) attributes.Elements.SetInteger("/ColSpan", tag.ColumnSpan);
+        if (tag.Scope is not null)
+            attributes.Elements.SetName("/Scope", "/" + tag.Scope);
+        if (tag.ColumnSpan > 1)
+            attributes.Elements.SetInteger("/ColSpan", tag.ColumnSpan);
         _tags.CurrentStructureElement.Elements["/A"] = attributes;
     }
 }

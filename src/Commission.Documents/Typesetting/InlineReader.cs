@@ -47,7 +47,8 @@ internal static class InlineReader
                 continue;
             }
 
-            if (node is not XElement child || !MarkupElement.IsInline(child.Name.LocalName)) continue;
+            if (node is not XElement child || !MarkupElement.IsInline(child.Name.LocalName))
+                continue;
             switch (child.Name.LocalName)
             {
                 case "br":
@@ -98,13 +99,15 @@ internal static class InlineReader
     private static void AddMark(List<TextRun> runs, string verdict, TextStyle style)
     {
         var mark = VerdictMark.Of(verdict);
-        if (mark.Length > 0) runs.Add(new TextRun(mark + " ", style.Strong, null));
+        if (mark.Length > 0)
+            runs.Add(new TextRun(mark + " ", style.Strong, null));
     }
 
     private static void Add(List<TextRun> runs, string text, TextStyle style, string? link)
     {
         var collapsed = Collapse(text, runs.Count == 0 || runs[^1].Text[^1] is ' ' or '\n');
-        if (collapsed.Length == 0) return;
+        if (collapsed.Length == 0)
+            return;
         if (runs.Count > 0 && ReferenceEquals(runs[^1].Style, style) && string.Equals(runs[^1].Link, link, StringComparison.Ordinal))
             runs[^1] = runs[^1] with { Text = runs[^1].Text + collapsed };
         else
@@ -118,7 +121,8 @@ internal static class InlineReader
             var text = runs[^1].Text.TrimEnd(' ', '\n');
             if (text.Length > 0)
             {
-                if (text.Length < runs[^1].Text.Length) runs[^1] = runs[^1] with { Text = text };
+                if (text.Length < runs[^1].Text.Length)
+                    runs[^1] = runs[^1] with { Text = text };
                 break;
             }
 
@@ -135,7 +139,8 @@ internal static class InlineReader
         {
             if (c is ' ' or '\t' or '\n' or '\r')
             {
-                if (!afterBlank) output.Append(' ');
+                if (!afterBlank)
+                    output.Append(' ');
                 afterBlank = true;
             }
             else if (AppendDrawable(output, c))
@@ -150,7 +155,8 @@ internal static class InlineReader
     private static string Drawable(string text)
     {
         var output = new StringBuilder(text.Length);
-        foreach (var c in text) AppendDrawable(output, c is '\t' or '\r' or '\n' ? ' ' : c);
+        foreach (var c in text)
+            AppendDrawable(output, c is '\t' or '\r' or '\n' ? ' ' : c);
         return output.ToString();
     }
 
@@ -163,7 +169,8 @@ internal static class InlineReader
         }
 
         // The second half of a pair and signs that only steer layout leave nothing.
-        if (char.IsLowSurrogate(c) || char.GetUnicodeCategory(c) is UnicodeCategory.Format or UnicodeCategory.Control) return false;
+        if (char.IsLowSurrogate(c) || char.GetUnicodeCategory(c) is UnicodeCategory.Format or UnicodeCategory.Control)
+            return false;
         output.Append(Missing);
         return true;
     }

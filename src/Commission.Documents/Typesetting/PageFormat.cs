@@ -73,7 +73,8 @@ internal sealed record PageFurniture(string JobId, string Head, string Date, str
     private static TextLine Fitted(string text, double room)
     {
         var block = InlineReader.Plain(text, Look.NoteText);
-        if (block.NaturalWidth() <= room) return block.Lines(double.MaxValue)[0];
+        if (block.NaturalWidth() <= room)
+            return block.Lines(double.MaxValue)[0];
         var length = block.FittingLength(room - Look.NoteText.Face.Width("…", Look.NoteText.Size));
         return InlineReader.Plain(block.Text[..length] + "…", Look.NoteText).Lines(double.MaxValue)[0];
     }

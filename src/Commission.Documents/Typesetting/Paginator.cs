@@ -29,7 +29,8 @@ internal sealed class Paginator
         for (var i = 0; i < slabs.Count;)
         {
             var end = i;
-            while (end < slabs.Count - 1 && slabs[end].KeepWithNext && !slabs[end + 1].BreakBefore) end++;
+            while (end < slabs.Count - 1 && slabs[end].KeepWithNext && !slabs[end + 1].BreakBefore)
+                end++;
             var next = end + 1 < slabs.Count ? slabs[end + 1] : null;
             paginator.Take([.. slabs.Skip(i).Take(end - i + 1)], next);
             i = end + 1;
@@ -41,10 +42,12 @@ internal sealed class Paginator
 
     private void Take(List<Slab> group, Slab? next)
     {
-        if (_waiting.Count > 0 && StartsSomethingNew(group)) PlaceWaiting();
+        if (_waiting.Count > 0 && StartsSomethingNew(group))
+            PlaceWaiting();
 
         // A heading whose text does not fit either goes to the next page together with its figure.
-        if (_carried.Count > 0 && !Fits([.. _carried, .. group])) PlaceWaiting();
+        if (_carried.Count > 0 && !Fits([.. _carried, .. group]))
+            PlaceWaiting();
         group = [.. _carried, .. group];
         _carried = [];
         var figure = group.FindIndex(slab => slab is FigureSlab);
@@ -60,8 +63,10 @@ internal sealed class Paginator
 
         if (_waiting.Count > 0 && !IsInsideTable(group[0]))
         {
-            while (_waiting.TryPeek(out var first) && Fits(first.Group)) PlaceFigure(_waiting.Dequeue());
-            if (!Fits(group) && _waiting.Count > 0) PlaceWaiting();
+            while (_waiting.TryPeek(out var first) && Fits(first.Group))
+                PlaceFigure(_waiting.Dequeue());
+            if (!Fits(group) && _waiting.Count > 0)
+                PlaceWaiting();
         }
 
         PlaceGroup(group);
@@ -78,7 +83,8 @@ internal sealed class Paginator
             PlaceFigure((group, depth));
         }
 
-        while (_waiting.TryDequeue(out var figure)) PlaceFigure(figure);
+        while (_waiting.TryDequeue(out var figure))
+            PlaceFigure(figure);
     }
 
     // A figure that waited belongs to the section it was written in: what ended before it ends after it.
@@ -90,7 +96,8 @@ internal sealed class Paginator
         if (ended > 0 && above is not null && above.Closes >= ended)
         {
             above.Closes -= ended;
-            if (before.Count == 0) _depth += ended;
+            if (before.Count == 0)
+                _depth += ended;
             figure.Group[^1].Closes += ended;
         }
 
@@ -100,15 +107,19 @@ internal sealed class Paginator
     private static int Nesting(List<Slab> slabs)
     {
         var depth = 0;
-        foreach (var slab in slabs) depth += slab.Opens.Count - slab.Closes;
+        foreach (var slab in slabs)
+            depth += slab.Opens.Count - slab.Closes;
         return depth;
     }
 
     private void PlaceGroup(List<Slab> group)
     {
-        if (group[0].BreakBefore && !IsAtTop) NewPage();
-        if (!IsAtTop && !Fits(group) && HeightOf(group, null) <= _format.TextHeight) NewPage();
-        foreach (var slab in group) PlaceOne(slab);
+        if (group[0].BreakBefore && !IsAtTop)
+            NewPage();
+        if (!IsAtTop && !Fits(group) && HeightOf(group, null) <= _format.TextHeight)
+            NewPage();
+        foreach (var slab in group)
+            PlaceOne(slab);
     }
 
     private void PlaceOne(Slab slab)
@@ -121,7 +132,8 @@ internal sealed class Paginator
         }
 
         var repeatsHead = IsAtTop && slab.Head is not null && _placed.Count > 0;
-        if (repeatsHead) _y += slab.Head!.Height;
+        if (repeatsHead)
+            _y += slab.Head!.Height;
         _y += gap;
         _placed.Add(new PlacedSlab(slab, _page, _y, repeatsHead));
         _y += slab.Height;
@@ -163,8 +175,10 @@ internal sealed class Paginator
     private void Release(List<Slab> group, int figure)
     {
         var extra = 0;
-        for (var i = figure; i < group.Count; i++) extra += group[i].Closes - group[i].Opens.Count;
-        if (extra <= 0) return;
+        for (var i = figure; i < group.Count; i++)
+            extra += group[i].Closes - group[i].Opens.Count;
+        if (extra <= 0)
+            return;
         group[^1].Closes -= extra;
         (figure > 0 ? group[figure - 1] : _placed[^1].Slab).Closes += extra;
     }

@@ -46,17 +46,20 @@ internal sealed class RowSlab : Slab
     public void DrawUntagged(Ink ink, double x, double y)
     {
         DrawGround(ink, x, y);
-        foreach (var cell in _cells) DrawText(ink, cell, x, y);
+        foreach (var cell in _cells)
+            DrawText(ink, cell, x, y);
     }
 
     private void DrawGround(Ink ink, double x, double y)
     {
         foreach (var cell in _cells)
         {
-            if (cell.Tint is { } tint) ink.Fill(new XRect(x + cell.Left, y + 0.4, cell.Width, Height - 0.8), tint);
+            if (cell.Tint is { } tint)
+                ink.Fill(new XRect(x + cell.Left, y + 0.4, cell.Width, Height - 0.8), tint);
         }
 
-        if (_rule is { } rule) ink.Rule(x, y + Height, x + _width, rule, _thickness);
+        if (_rule is { } rule)
+            ink.Rule(x, y + Height, x + _width, rule, _thickness);
     }
 
     private void DrawText(Ink ink, RowCell cell, double x, double y)

@@ -39,9 +39,11 @@ internal abstract class Slab
     /// <summary>Draws the slab with the structure elements that begin and end with it.</summary>
     public void DrawTagged(Ink ink, double x, double y)
     {
-        foreach (var tag in Opens) ink.Open(tag);
+        foreach (var tag in Opens)
+            ink.Open(tag);
         Draw(ink, x, y);
-        for (var i = 0; i < Closes; i++) ink.Close();
+        for (var i = 0; i < Closes; i++)
+            ink.Close();
     }
 
     /// <summary>Draws the slab with its upper left corner at a place of the page.</summary>

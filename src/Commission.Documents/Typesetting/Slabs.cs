@@ -83,7 +83,8 @@ internal sealed class ColumnsSlab : Slab
     {
         foreach (var (left, slabs) in _columns)
         {
-            foreach (var (slab, top) in Stack.Places(slabs, y)) slab.DrawTagged(ink, x + left, top);
+            foreach (var (slab, top) in Stack.Places(slabs, y))
+                slab.DrawTagged(ink, x + left, top);
         }
     }
 }
@@ -136,9 +137,11 @@ internal sealed class QrSlab : Slab
         {
             for (var column = 0; column < count; column++)
             {
-                if (!_modules[row, column]) continue;
+                if (!_modules[row, column])
+                    continue;
                 var end = column + 1;
-                while (end < count && _modules[row, end]) end++;
+                while (end < count && _modules[row, end])
+                    end++;
                 ink.Fill(new XRect(x + (column * square), y + (row * square), (end - column) * square, square), Look.Ink);
                 column = end;
             }

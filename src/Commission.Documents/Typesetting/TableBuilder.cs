@@ -19,16 +19,18 @@ internal sealed class TableBuilder(FlowBuilder flow, double width, TextStyle tex
     {
         var isFacts = MarkupClass.Has(table, "facts");
         Read(table);
-        if (_rows.Count == 0) return;
+        if (_rows.Count == 0)
+            return;
         var count = _rows.Max(row => row.Cells.Sum(cell => cell.Span));
         MeasurePoints(count);
         _widths = TableColumns.Widths(_rows.ConvertAll(row => row.Cells), count, width, Gutter, _points);
         _left = new double[count + 1];
-        for (var c = 0; c < count; c++) _left[c + 1] = _left[c] + _widths[c];
+        for (var c = 0; c < count; c++)
+            _left[c + 1] = _left[c] + _widths[c];
         flow.Tagged(new TagStart("Table"), () =>
         {
             if (table.Element("caption") is { } caption)
-                flow.Paragraph(InlineReader.Read(caption, (text with { Size = Look.Small, Color = Look.Accent }).Strong), "Caption", 6, 1, keepWithNext: true);
+                flow.Paragraph(InlineReader.Read(caption, (text with { Size = Look.Small, Color = Look.Accent }).Strong), "Caption", new ParagraphSetting(6, 1) { KeepWithNext = true });
             AddRows(isFacts);
         });
     }
@@ -43,7 +45,8 @@ internal sealed class TableBuilder(FlowBuilder flow, double width, TextStyle tex
                     ReadRow(child, isHead: false);
                     break;
                 case "thead" or "tbody":
-                    foreach (var row in child.Elements("tr")) ReadRow(row, child.Name.LocalName == "thead");
+                    foreach (var row in child.Elements("tr"))
+                        ReadRow(row, child.Name.LocalName == "thead");
                     break;
             }
         }
@@ -59,7 +62,8 @@ internal sealed class TableBuilder(FlowBuilder flow, double width, TextStyle tex
             cells.Add(new TableCell(cell, style, isHead));
         }
 
-        if (cells.Count > 0) _rows.Add((cells, isHead, row.Attribute("id")?.Value));
+        if (cells.Count > 0)
+            _rows.Add((cells, isHead, row.Attribute("id")?.Value));
     }
 
     private void MeasurePoints(int count)
@@ -67,7 +71,8 @@ internal sealed class TableBuilder(FlowBuilder flow, double width, TextStyle tex
         _points = new (double, double)[count];
         foreach (var (cells, isHead, _) in _rows)
         {
-            if (isHead) continue;
+            if (isHead)
+                continue;
             var column = 0;
             foreach (var cell in cells)
             {
@@ -101,13 +106,16 @@ internal sealed class TableBuilder(FlowBuilder flow, double width, TextStyle tex
                     SpaceBefore = r == 0 ? 3 : 0,
                     SpaceAfter = r == _rows.Count - 1 ? 6 : 0,
                 };
-                if (id is not null) slab.Anchors.Add(id);
+                if (id is not null)
+                    slab.Anchors.Add(id);
                 foreach (var cell in cells)
                 {
-                    if (cell.Id is not null) slab.Anchors.Add(cell.Id);
+                    if (cell.Id is not null)
+                        slab.Anchors.Add(cell.Id);
                 }
 
-                if (isHead) head.Rows.Add(slab);
+                if (isHead)
+                    head.Rows.Add(slab);
                 flow.Add(slab);
                 id = null;
             }
@@ -119,7 +127,8 @@ internal sealed class TableBuilder(FlowBuilder flow, double width, TextStyle tex
         void KeepEnds()
         {
             var rows = flow.Slabs.Skip(flow.Slabs.Count - _rows.Count).OfType<RowSlab>().Where(row => !head.Rows.Contains(row)).ToList();
-            if (rows.Count < 2) return;
+            if (rows.Count < 2)
+                return;
             rows[0].KeepWithNext = true;
             rows[^2].KeepWithNext = true;
         }
@@ -132,13 +141,15 @@ internal sealed class TableBuilder(FlowBuilder flow, double width, TextStyle tex
         foreach (var cell in cells)
         {
             var last = Math.Min(column + cell.Span, _widths.Length);
-            if (column >= last) break;
+            if (column >= last)
+                break;
             var left = _left[column];
             var full = _left[last] - left;
             var room = full - (2 * Gutter);
             var lines = cell.Block.IsEmpty ? [] : cell.Block.Lines(Math.Max(room, 4));
             var shifts = new double[lines.Count];
-            for (var i = 0; i < lines.Count; i++) shifts[i] = Shift(cell, lines[i], lines.Count, room, column);
+            for (var i = 0; i < lines.Count; i++)
+                shifts[i] = Shift(cell, lines[i], lines.Count, room, column);
             set.Add(new RowCell(left + Gutter, left, full, lines, shifts, cell.Block, new TagStart(cell.IsHeader ? "TH" : "TD", cell.Scope, cell.Span), cell.Verdict is null ? null : Look.VerdictTint(cell.Verdict)));
             column = last;
         }
@@ -224,10 +235,14 @@ internal sealed class TableCell
         var whole = -1;
         for (var i = 0; i < value; i++)
         {
-            if (!char.IsAsciiDigit(text[i])) continue;
-            while (i < value && (char.IsAsciiDigit(text[i]) || text[i] == ',')) i++;
-            if (i < value && text[i] == '.') return Block.WidthBefore(i);
-            if (whole < 0) whole = i;
+            if (!char.IsAsciiDigit(text[i]))
+                continue;
+            while (i < value && (char.IsAsciiDigit(text[i]) || text[i] == ','))
+                i++;
+            if (i < value && text[i] == '.')
+                return Block.WidthBefore(i);
+            if (whole < 0)
+                whole = i;
         }
 
         return whole < 0 ? Block.NaturalWidth() : Block.WidthBefore(whole);

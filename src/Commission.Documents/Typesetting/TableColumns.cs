@@ -16,7 +16,8 @@ internal static class TableColumns
             {
                 if (cell.Span == 1 && column < count)
                 {
-                    if (cell.Width is { } asked) wanted[column] = Math.Max(wanted[column], asked.Points(width));
+                    if (cell.Width is { } asked)
+                        wanted[column] = Math.Max(wanted[column], asked.Points(width));
                     least[column] = Math.Max(least[column], Math.Min(cell.Block.LeastWidth(), width * 0.4) + (2 * gutter));
                     natural[column] = Math.Max(natural[column], cell.Block.NaturalWidth() + (2 * gutter));
                     isNumeric[column] |= cell.Align is TextAlign.Decimal or TextAlign.Right || cell.Verdict is not null;
@@ -45,7 +46,8 @@ internal static class TableColumns
 
         Spread(rows, count, gutter, least, natural);
         var widths = Fit(least, natural, wanted, isNumeric, width);
-        if (least.Sum() < width && natural.Sum() > width) Settle(rows, widths, least, gutter);
+        if (least.Sum() < width && natural.Sum() > width)
+            Settle(rows, widths, least, gutter);
         return widths;
     }
 
@@ -55,27 +57,32 @@ internal static class TableColumns
     {
         const double Step = 6;
         var natural = rows.ConvertAll(row => row.ConvertAll(cell => cell.Span == 1 ? cell.Block.NaturalWidth() : 0));
-        if (natural.Exists(row => row.Count > widths.Length)) return;
+        if (natural.Exists(row => row.Count > widths.Length))
+            return;
         var cost = Cost(rows, natural, widths, gutter);
         for (var round = 0; round < 80; round++)
         {
             var (best, from, to) = (cost, -1, -1);
             for (var f = 0; f < widths.Length; f++)
             {
-                if (widths[f] - Step < least[f]) continue;
+                if (widths[f] - Step < least[f])
+                    continue;
                 for (var t = 0; t < widths.Length; t++)
                 {
-                    if (t == f) continue;
+                    if (t == f)
+                        continue;
                     widths[f] -= Step;
                     widths[t] += Step;
                     var moved = Cost(rows, natural, widths, gutter);
                     widths[f] += Step;
                     widths[t] -= Step;
-                    if (moved < best - 1e-9) (best, from, to) = (moved, f, t);
+                    if (moved < best - 1e-9)
+                        (best, from, to) = (moved, f, t);
                 }
             }
 
-            if (from < 0) return;
+            if (from < 0)
+                return;
             widths[from] -= Step;
             widths[to] += Step;
             cost = best;
@@ -122,7 +129,8 @@ internal static class TableColumns
                 if (cell.Span > 1 && last > column)
                 {
                     var have = 0.0;
-                    for (var c = column; c <= last; c++) have += least[c];
+                    for (var c = column; c <= last; c++)
+                        have += least[c];
                     var missing = Math.Min(cell.Block.LeastWidth() + (2 * gutter), 120) - have;
                     if (missing > 0)
                     {
@@ -143,21 +151,25 @@ internal static class TableColumns
         var sumNatural = natural.Sum();
         if (sumLeast >= width)
         {
-            for (var c = 0; c < widths.Length; c++) widths[c] = least[c] * width / sumLeast;
+            for (var c = 0; c < widths.Length; c++)
+                widths[c] = least[c] * width / sumLeast;
         }
         else if (sumNatural >= width)
         {
             // Between the two: a column that asks for much gets more, but not so much that its neighbours stand on stilts.
             var asks = new double[least.Length];
-            for (var c = 0; c < asks.Length; c++) asks[c] = Math.Sqrt(Math.Max(0, natural[c] - least[c]));
+            for (var c = 0; c < asks.Length; c++)
+                asks[c] = Math.Sqrt(Math.Max(0, natural[c] - least[c]));
             Distribute(widths, least, natural, asks, width - sumLeast);
         }
         else
         {
             // Room to spare goes to the columns of words; numbers stay close to what they belong to.
             var share = 0.0;
-            for (var c = 0; c < widths.Length; c++) share += Weight(c);
-            for (var c = 0; c < widths.Length; c++) widths[c] = natural[c] + (share == 0 ? (width - sumNatural) / widths.Length : (width - sumNatural) * Weight(c) / share);
+            for (var c = 0; c < widths.Length; c++)
+                share += Weight(c);
+            for (var c = 0; c < widths.Length; c++)
+                widths[c] = natural[c] + (share == 0 ? (width - sumNatural) / widths.Length : (width - sumNatural) * Weight(c) / share);
         }
 
         return widths;
@@ -171,12 +183,15 @@ internal static class TableColumns
         for (var round = 0; round < widths.Length && rest > 0.01; round++)
         {
             var open = 0.0;
-            for (var c = 0; c < widths.Length; c++) open += widths[c] < natural[c] - 0.01 ? asks[c] : 0;
-            if (open == 0) break;
+            for (var c = 0; c < widths.Length; c++)
+                open += widths[c] < natural[c] - 0.01 ? asks[c] : 0;
+            if (open == 0)
+                break;
             var given = 0.0;
             for (var c = 0; c < widths.Length; c++)
             {
-                if (widths[c] >= natural[c] - 0.01) continue;
+                if (widths[c] >= natural[c] - 0.01)
+                    continue;
                 var more = Math.Min(rest * asks[c] / open, natural[c] - widths[c]);
                 widths[c] += more;
                 given += more;

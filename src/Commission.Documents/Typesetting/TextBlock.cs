@@ -28,7 +28,8 @@ internal sealed class TextBlock
     {
         _runs = runs;
         _starts = new int[runs.Count + 1];
-        for (var r = 0; r < runs.Count; r++) _starts[r + 1] = _starts[r] + runs[r].Text.Length;
+        for (var r = 0; r < runs.Count; r++)
+            _starts[r + 1] = _starts[r] + runs[r].Text.Length;
         _text = runs.Count == 1 ? runs[0].Text : string.Concat(runs.Select(run => run.Text));
         _position = new double[_text.Length + 1];
         var i = 0;
@@ -63,7 +64,8 @@ internal sealed class TextBlock
         var start = 0;
         for (var i = 0; i <= _text.Length; i++)
         {
-            if (i < _text.Length && _text[i] != '\n') continue;
+            if (i < _text.Length && _text[i] != '\n')
+                continue;
             widest = Math.Max(widest, _position[i] - _position[start]);
             start = i + 1;
         }
@@ -78,7 +80,8 @@ internal sealed class TextBlock
         var start = 0;
         for (var i = 0; i < _text.Length; i++)
         {
-            if (!BreaksAfter(i)) continue;
+            if (!BreaksAfter(i))
+                continue;
             var end = char.IsWhiteSpace(_text[i]) ? i : i + 1;
             widest = Math.Max(widest, _position[end] - _position[start]);
             start = i + 1;
@@ -94,7 +97,8 @@ internal sealed class TextBlock
     public int FittingLength(double width)
     {
         var length = 0;
-        while (length < _text.Length && _position[length + 1] <= width) length++;
+        while (length < _text.Length && _position[length + 1] <= width)
+            length++;
         return length;
     }
 
@@ -120,28 +124,33 @@ internal sealed class TextBlock
                 var end = lastBreak > start ? lastBreak : i;
                 lines.Add(Line(start, end));
                 start = end;
-                while (start < _text.Length && _text[start] == ' ') start++;
+                while (start < _text.Length && _text[start] == ' ')
+                    start++;
                 lastBreak = -1;
                 i = start - 1;
                 continue;
             }
 
-            if (BreaksAfter(i)) lastBreak = i + 1;
+            if (BreaksAfter(i))
+                lastBreak = i + 1;
         }
 
-        if (start < _text.Length || lines.Count == 0) lines.Add(Line(start, _text.Length));
+        if (start < _text.Length || lines.Count == 0)
+            lines.Add(Line(start, _text.Length));
         return lines;
     }
 
     private TextLine Line(int start, int end)
     {
-        while (end > start && _text[end - 1] == ' ') end--;
+        while (end > start && _text[end - 1] == ' ')
+            end--;
         var pieces = new List<TextPiece>(2);
         for (var r = 0; r < _runs.Count; r++)
         {
             var from = Math.Max(start, _starts[r]);
             var to = Math.Min(end, _starts[r + 1]);
-            if (from >= to) continue;
+            if (from >= to)
+                continue;
             pieces.Add(new TextPiece(_position[from] - _position[start], _position[to] - _position[from], _text[from..to].Replace(Unbroken, ' '), _runs[r]));
         }
 
@@ -151,23 +160,31 @@ internal sealed class TextBlock
     private bool BreaksAfter(int i)
     {
         var c = _text[i];
-        if (c == '\n') return true;
-        if (c == ' ') return !IsGlue(i);
-        if (c is '-' or '/' or '–' && i > 0 && i + 1 < _text.Length) return char.IsLetter(_text[i - 1]) && char.IsLetter(_text[i + 1]);
+        if (c == '\n')
+            return true;
+        if (c == ' ')
+            return !IsGlue(i);
+        if (c is '-' or '/' or '–' && i > 0 && i + 1 < _text.Length)
+            return char.IsLetter(_text[i - 1]) && char.IsLetter(_text[i + 1]);
         return false;
     }
 
     // "12.9 ± 1.5 °F" and "10 min" stay together.
     private bool IsGlue(int i)
     {
-        if (i == 0 || i + 1 >= _text.Length) return false;
+        if (i == 0 || i + 1 >= _text.Length)
+            return false;
         var next = _text[i + 1];
-        if (next is '°' or '%' or '±' or 'µ' or 'Ω') return true;
+        if (next is '°' or '%' or '±' or 'µ' or 'Ω')
+            return true;
         var before = _text[i - 1];
-        if (before is '±' or '≤' or '≥' or '△' or '▲' or '✓' or '✗' or '□') return true;
-        if (!char.IsAsciiDigit(before)) return false;
+        if (before is '±' or '≤' or '≥' or '△' or '▲' or '✓' or '✗' or '□')
+            return true;
+        if (!char.IsAsciiDigit(before))
+            return false;
         var end = i + 1;
-        while (end < _text.Length && end - i < 8 && _text[end] is not (' ' or ',' or '.' or ';' or ':' or ')' or '\n')) end++;
+        while (end < _text.Length && end - i < 8 && _text[end] is not (' ' or ',' or '.' or ';' or ':' or ')' or '\n'))
+            end++;
         return UnitLookup.Contains(_text.AsSpan(i + 1, end - i - 1));
     }
 }

@@ -24,17 +24,20 @@ internal static class Typesetter
         {
             if (onPage != page)
             {
-                if (page >= 0) furniture.Draw(ink, format, page, pages);
+                if (page >= 0)
+                    furniture.Draw(ink, format, page, pages);
                 page = onPage;
                 ink.BeginPage(format.Width, format.Height);
             }
 
-            if (repeatsHead) slab.Head!.DrawAgain(ink, format.Left, y - slab.Head.Height);
+            if (repeatsHead)
+                slab.Head!.DrawAgain(ink, format.Left, y - slab.Head.Height);
             outline.Add(slab, ink.Page!, y);
             slab.DrawTagged(ink, format.Left, y);
         }
 
-        if (page < 0) ink.BeginPage(format.Width, format.Height);
+        if (page < 0)
+            ink.BeginPage(format.Width, format.Height);
         furniture.Draw(ink, format, Math.Max(page, 0), pages);
         return pages;
     }
@@ -42,13 +45,16 @@ internal static class Typesetter
     private static Dictionary<string, PagePlace> Places(List<PlacedSlab> placed, PageFormat format)
     {
         var places = new Dictionary<string, PagePlace>(StringComparer.Ordinal);
-        foreach (var (slab, page, y, _) in placed) Add(slab, page, y);
+        foreach (var (slab, page, y, _) in placed)
+            Add(slab, page, y);
         return places;
 
         void Add(Slab slab, int page, double y)
         {
-            foreach (var anchor in slab.Anchors) places[anchor] = new PagePlace(page, Math.Min(format.Height, format.Height - y + 10));
-            foreach (var (inner, top) in slab.Inside) Add(inner, page, y + top);
+            foreach (var anchor in slab.Anchors)
+                places[anchor] = new PagePlace(page, Math.Min(format.Height, format.Height - y + 10));
+            foreach (var (inner, top) in slab.Inside)
+                Add(inner, page, y + top);
         }
     }
 }
@@ -67,10 +73,12 @@ internal sealed class OutlineWriter(PdfDocument document, PageFormat format)
             outline.PageDestinationType = PdfPageDestinationType.Xyz;
             outline.Top = format.Height - y + 6;
             outline.Left = 0;
-            if (entry.Level <= 2) _section = outline;
+            if (entry.Level <= 2)
+                _section = outline;
         }
 
-        foreach (var (inner, top) in slab.Inside) Add(inner, page, y + top);
+        foreach (var (inner, top) in slab.Inside)
+            Add(inner, page, y + top);
     }
 }
 

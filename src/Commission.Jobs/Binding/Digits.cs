@@ -10,6 +10,9 @@ internal static class Digits
     // No display has more, and a double keeps no more.
     private const int Most = 15;
 
+    // Fifteen zeros before or behind a number are no reading either.
+    private const int MostExponent = 15;
+
     /// <summary>Whether a number can be read from a text; a problem is added when not.</summary>
     public static bool AreRead(BindingContext context, SourceScalar scalar, string key)
     {
@@ -22,6 +25,12 @@ internal static class Digits
             {
                 longest = Math.Max(longest, ++run);
                 continue;
+            }
+
+            if (c is 'e' or 'E' && i > 0 && char.IsAsciiDigit(scalar.Text[i - 1]) && Exponent(scalar.Text.AsSpan(i + 1)) > MostExponent)
+            {
+                context.Complain(scalar, $"\"{key}\" is {ValueText.Quoted(scalar.Text)}.", "No reading has such an exponent.", "Check the number.", "digits");
+                return false;
             }
 
             if (c != '.')
@@ -37,5 +46,14 @@ internal static class Digits
             return true;
         context.Complain(scalar, $"\"{key}\" has a number of {longest.ToString(CultureInfo.InvariantCulture)} digits.", $"No instrument shows more than {Most.ToString(CultureInfo.InvariantCulture)}.", "Check the number.", "digits");
         return false;
+    }
+
+    private static int Exponent(ReadOnlySpan<char> text)
+    {
+        if (text.Length > 0 && text[0] is '+' or '-')
+            text = text[1..];
+        var end = text.IndexOfAnyExceptInRange('0', '9');
+        var digits = end < 0 ? text : text[..end];
+        return digits.Length == 0 ? 0 : int.TryParse(digits, NumberStyles.None, CultureInfo.InvariantCulture, out var exponent) ? exponent : int.MaxValue;
     }
 }

@@ -34,9 +34,10 @@ internal static class QuantityBinder
         // A plate that says 400 V has a range of no width.
         if (QuantityParser.Parse(scalar.Text, field.Dimension, bare) is { Ok: true, Value: var single })
         {
-            return IsPlausible(context, scalar, field.Key, single, field.Within)
-                ? Give(context, scalar, new Model.QuantityRange<T>(T.FromSi(single.Si), T.FromSi(single.Si)), single)
-                : null;
+            if (!IsPlausible(context, scalar, field.Key, single, field.Within))
+                return null;
+            var end = Give(context, scalar, T.FromSi(single.Si), single);
+            return Give(context, scalar, new Model.QuantityRange<T>(end, end), single);
         }
 
         var result = QuantityParser.ParseRange(scalar.Text, field.Dimension, bare);
@@ -49,8 +50,8 @@ internal static class QuantityBinder
         var (lower, upper) = (result.Value.Lower, result.Value.Upper);
         if (!IsPlausible(context, scalar, field.Key, lower, field.Within) || !IsPlausible(context, scalar, field.Key, upper, field.Within))
             return null;
-        context.Canonical[scalar] = result.Value.Canonical;
-        return new Given<Model.QuantityRange<T>>(new(T.FromSi(lower.Si), T.FromSi(upper.Si)), scalar.Location, result.Value.Canonical) { Unit = upper.Unit, Decimals = upper.Decimals };
+        var range = new Model.QuantityRange<T>(Give(context, scalar, T.FromSi(lower.Si), lower), Give(context, scalar, T.FromSi(upper.Si), upper));
+        return WordBinder.Give(context, scalar, range, result.Value.Canonical);
     }
 
     public static Given<QuantityValue>? Any(
@@ -191,8 +192,7 @@ internal static class QuantityBinder
         {
             Stated = parsed.Uncertainty is { } stated ? new Stated(stated.HalfWidthSi, stated.CoverageFactor) : null,
             Step = parsed.ResolutionSi,
-            Unit = parsed.Unit,
-            Decimals = parsed.Decimals,
+            Number = new WrittenNumber(parsed.Si, parsed.Unit, parsed.Decimals),
         };
     }
 }

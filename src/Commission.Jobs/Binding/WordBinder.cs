@@ -2,6 +2,7 @@ using System.Globalization;
 using Commission.Jobs.Model;
 using Commission.Jobs.Problems;
 using Commission.Jobs.Times;
+using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
 using Commission.Source;
 using Commission.Source.Yaml;
@@ -12,6 +13,8 @@ namespace Commission.Jobs.Binding;
 internal static class WordBinder
 {
     private const int LongestText = 4_000;
+
+    private static readonly Unit PureNumber = UnitTable.Find("1", Dimension.Ratio)!;
 
     // No count and no factor is so small without being nothing.
     private const double NextToNothing = 1e-9;
@@ -26,7 +29,9 @@ internal static class WordBinder
         Within(context, scalar, key, least, most) is { } number ? Give(context, scalar, (int)number, ((int)number).ToString(CultureInfo.InvariantCulture)) : null;
 
     public static Given<double>? Number(BindingContext context, SourceScalar scalar, string key, double least, double most) =>
-        Within(context, scalar, key, least, most) is { } number ? Give(context, scalar, number, scalar.Text) : null;
+        Within(context, scalar, key, least, most) is { } number
+            ? Give(context, scalar, number, scalar.Text) with { Number = new WrittenNumber(number, PureNumber, QuantityParser.Parse(scalar.Text, Dimension.Ratio, PureNumber).Value?.Decimals ?? 0) }
+            : null;
 
     public static Given<T> Give<T>(BindingContext context, SourceScalar scalar, T value, string canonical)
     {

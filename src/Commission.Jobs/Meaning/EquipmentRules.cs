@@ -31,7 +31,7 @@ internal static class SiteRules
         var standard = StandardAtmosphere.At(elevation.Value).Si;
         if (Math.Abs(barometer.Value.Si - standard) <= MostByWeather * standard)
             return;
-        var expected = $"At {elevation.Text} a barometer shows about {Shown(barometer.Unit!, standard)}.";
+        var expected = $"At {elevation.Text} a barometer shows about {Shown(barometer.Number!.Unit, standard)}.";
         if (Math.Abs(barometer.Value.Si - 101_325) <= MostByWeather * 101_325)
         {
             context.Complain(barometer, $"{barometer.Text} looks corrected to sea level.", expected,

@@ -20,11 +20,8 @@ public sealed record Given<T>(T Value, SourceLocation At, string Text)
     /// </summary>
     public double? Step { get; init; }
 
-    /// <summary>The unit it was written in, of a compound the largest, of a bare number the one that <c>units</c> gives it; null when the value is not a quantity.</summary>
-    public Unit? Unit { get; init; }
-
-    /// <summary>Decimals written, of a compound those of its last part; zero for a fraction and for what is not a quantity.</summary>
-    public int Decimals { get; init; }
+    /// <summary>The number as it was written; null when the value is not one number.</summary>
+    public WrittenNumber? Number { get; init; }
 }
 
 /// <summary>An uncertainty that was written behind a reading.</summary>
@@ -32,11 +29,24 @@ public sealed record Given<T>(T Value, SourceLocation At, string Text)
 /// <param name="CoverageFactor">The coverage factor: 2 unless <c>(k=…)</c> says otherwise.</param>
 public sealed record Stated(double HalfWidthSi, double CoverageFactor);
 
+/// <summary>A number as it was written.</summary>
+/// <param name="Si">In SI, a pressure counted from what its unit says.</param>
+/// <param name="Unit">The unit, of a compound the largest, of a bare number the one that <c>units</c> gives it; the unit of a pure number is <c>1</c>.</param>
+/// <param name="Decimals">Decimals written, of a compound those of its last part; zero for a fraction.</param>
+public sealed record WrittenNumber(double Si, Unit Unit, int Decimals);
+
 /// <summary>A range such as <c>208 to 230 V</c>; a single value is a range of no width.</summary>
 /// <typeparam name="T">The quantity.</typeparam>
-/// <param name="Low">The lower end.</param>
-/// <param name="High">The upper end.</param>
-public readonly record struct QuantityRange<T>(T Low, T High);
+/// <param name="Lower">The lower end as written.</param>
+/// <param name="Upper">The upper end as written.</param>
+public sealed record QuantityRange<T>(Given<T> Lower, Given<T> Upper)
+{
+    /// <summary>The lower end.</summary>
+    public T Low => Lower.Value;
+
+    /// <summary>The upper end.</summary>
+    public T High => Upper.Value;
+}
 
 /// <summary>A quantity whose kind follows from the unit that was written, such as the full scale of an instrument.</summary>
 /// <param name="Si">The number in SI; of a gauge pressure as written, in Pa.</param>

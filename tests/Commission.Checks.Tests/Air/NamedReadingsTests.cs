@@ -81,7 +81,7 @@ public sealed partial class NamedReadingsTests
           supports every: 5.5 ft
         """;
 
-    private static readonly string[] Phases = [Kernel.Phases.Air, Kernel.Phases.Compressor, Kernel.Phases.Electrical, Kernel.Phases.Piping];
+    private static readonly string[] Phases = [Checks.Kernel.Phases.Air, Checks.Kernel.Phases.Compressor, Checks.Kernel.Phases.Electrical, Checks.Kernel.Phases.Piping];
 
     [Fact]
     public void Every_number_that_moves_a_finding_is_named_in_it()

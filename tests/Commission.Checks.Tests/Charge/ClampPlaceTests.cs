@@ -49,5 +49,5 @@ public sealed class ClampPlaceTests
         return new ChargeRow(context, context.Job.Charging, Assert.Single(context.Job.Charging!.Readings));
     }
 
-    private static double Fahrenheit(Checks.Readings.CorrectedReading reading) => ((reading.Value.Value - 273.15) * 1.8) + 32;
+    private static double Fahrenheit(Checks.Kernel.CorrectedReading reading) => ((reading.Value.Value - 273.15) * 1.8) + 32;
 }

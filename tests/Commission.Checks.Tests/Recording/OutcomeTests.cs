@@ -24,39 +24,39 @@ public sealed class OutcomeTests
         var record = JobLines.Record(JobLines.Of($"electrical: {{supply: {{protective earth: {ground}}}}}", work: "seasonal check"));
         var found = Assert.Single(record.Findings, f => f.Check == "electrical.ground" && f.Subject == "protective earth");
         Assert.Equal(verdict, found.Verdict);
-        Assert.Equal(refused, record.Outcome == OutcomeMaker.NotAccepted);
+        Assert.Equal(refused, record.Outcome == Outcome.NotAccepted);
         Assert.Equal(refused, record.Reasons.Any(r => r.Contains(found.Statement, StringComparison.Ordinal)));
     }
 
     [Theory]
-    [InlineData(Verdict.Pass, null, OutcomeMaker.Accepted)]
-    [InlineData(Verdict.Information, null, OutcomeMaker.Accepted)]
-    [InlineData(Verdict.NotEvaluated, null, OutcomeMaker.Accepted)]
-    [InlineData(Verdict.ConditionalPass, null, OutcomeMaker.Accepted)]
-    [InlineData(Verdict.ConditionalPass, "the filter was not looked at", OutcomeMaker.WithConditions)]
-    [InlineData(Verdict.ConditionalFail, null, OutcomeMaker.NotAccepted)]
-    [InlineData(Verdict.Fail, null, OutcomeMaker.NotAccepted)]
-    public void One_finding_decides(Verdict verdict, string? reservation, string outcome)
+    [InlineData(Verdict.Pass, null, Outcome.Accepted)]
+    [InlineData(Verdict.Information, null, Outcome.Accepted)]
+    [InlineData(Verdict.NotEvaluated, null, Outcome.Accepted)]
+    [InlineData(Verdict.ConditionalPass, null, Outcome.Accepted)]
+    [InlineData(Verdict.ConditionalPass, "the filter was not looked at", Outcome.AcceptedWithConditions)]
+    [InlineData(Verdict.ConditionalFail, null, Outcome.NotAccepted)]
+    [InlineData(Verdict.Fail, null, Outcome.NotAccepted)]
+    public void One_finding_decides(Verdict verdict, string? reservation, Outcome outcome)
     {
         var (said, reasons, conditions) = OutcomeMaker.Make([Found(verdict, Phases.Electrical, reservation)], [], []);
         Assert.Equal(outcome, said);
-        Assert.Equal(outcome == OutcomeMaker.Accepted ? 0 : 1, reasons.Length);
-        Assert.Equal(outcome == OutcomeMaker.WithConditions ? 1 : 0, conditions.Length);
+        Assert.Equal(outcome == Outcome.Accepted ? 0 : 1, reasons.Length);
+        Assert.Equal(outcome == Outcome.AcceptedWithConditions ? 1 : 0, conditions.Length);
     }
 
     [Fact]
     public void Evidence_accuses_nobody() =>
-        Assert.Equal(OutcomeMaker.Accepted, OutcomeMaker.Make([Found(Verdict.Fail, Phases.Evidence), Found(Verdict.ConditionalPass, Phases.Evidence, "why")], [], []).Outcome);
+        Assert.Equal(Outcome.Accepted, OutcomeMaker.Make([Found(Verdict.Fail, Phases.Evidence), Found(Verdict.ConditionalPass, Phases.Evidence, "why")], [], []).Outcome);
 
     [Fact]
     public void A_failure_comes_before_a_gap_and_a_gap_before_a_condition()
     {
         var missing = new MissingRequirement("electrical.ground", "The ground was not tested.");
         var open = new PunchItem("Fit the cover.", null);
-        Assert.Equal(OutcomeMaker.WithConditions, OutcomeMaker.Make([Found(Verdict.Pass)], [], [open]).Outcome);
-        Assert.Equal(OutcomeMaker.Incomplete, OutcomeMaker.Make([Found(Verdict.Pass)], [missing], [open]).Outcome);
+        Assert.Equal(Outcome.AcceptedWithConditions, OutcomeMaker.Make([Found(Verdict.Pass)], [], [open]).Outcome);
+        Assert.Equal(Outcome.Incomplete, OutcomeMaker.Make([Found(Verdict.Pass)], [missing], [open]).Outcome);
         var (outcome, reasons, conditions) = OutcomeMaker.Make([Found(Verdict.ConditionalFail)], [missing], [open]);
-        Assert.Equal(OutcomeMaker.NotAccepted, outcome);
+        Assert.Equal(Outcome.NotAccepted, outcome);
         Assert.Equal(["Ground (north): 1.01 ohm.", "The ground was not tested.", "Still to be done: Fit the cover."], reasons);
         Assert.Equal([open], conditions);
     }

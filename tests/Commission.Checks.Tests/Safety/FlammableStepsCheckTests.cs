@@ -1,6 +1,7 @@
 using Commission.Checks.Kernel;
 using Commission.Checks.Recording;
 using Commission.Measurement.Decisions;
+using Commission.Records;
 using Xunit;
 
 namespace Commission.Checks.Tests.Safety;

@@ -115,7 +115,7 @@ public sealed class CaliforniaSuperheatTableTests
         Assert.False(target.HasValue);
         Assert.Equal(
             "The table has a dash here: the target superheat would be below 5 °F, too little load for a valid test. Warm the room, come back on another day, or weigh the charge in.",
-            target.Reason);
+            $"{target.Why}. {target.Todo}");
         Assert.True(SuperheatFormula.At(Temperature.FromFahrenheit(outdoor), Temperature.FromFahrenheit(wetBulb)).FahrenheitDegrees >= 5);
     }
 
@@ -125,7 +125,7 @@ public sealed class CaliforniaSuperheatTableTests
     [InlineData(60, 49.5, "Return wet bulb at 49.5 °F is below the table, which ends at 50 °F. Warm the room, or weigh the charge in.")]
     [InlineData(60, 76.1, "Return wet bulb at 76.1 °F is above the table, which ends at 76 °F. Let the system bring the room down, then read again.")]
     public void Off_the_table_there_is_a_reason_and_no_extrapolation(double outdoor, double wetBulb, string reason) =>
-        Assert.Equal(reason, At(outdoor, wetBulb).Reason);
+        Assert.Equal(reason, At(outdoor, wetBulb) is var none ? $"{none.Why}. {none.Todo}" : "");
 
     [Fact]
     public void A_reading_that_is_not_a_number_has_no_target() => Assert.False(At(double.NaN, 65).HasValue);

@@ -18,7 +18,7 @@ public sealed record VerdictRow(string Place, string Check, string? Limit, strin
 
 /// <summary>
 /// The tables of verdicts, <c>*.yaml</c> beside this file: for each phase a frame of a job with holes, <c>{equipment}</c>, and entries that
-/// fill them. <c>given</c> lists what stands at <c>{x}</c> with the verdict that follows. <c>verdicts.md</c> beside them says the rest.
+/// fill them. <c>given</c> lists what stands at <c>{x}</c> with the verdict that follows. README.md beside them says the rest.
 /// </summary>
 public static class VerdictTable
 {

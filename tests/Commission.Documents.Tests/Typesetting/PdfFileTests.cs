@@ -64,6 +64,23 @@ public sealed class PdfFileTests
         Assert.Equal(["Source", "Source", "Data"], relations);
     }
 
+    // ISO 32000-1, tables 45 and 46: media type, size, MD5 of the content; the moment is the record's, not the machine's.
+    [Fact]
+    public void Attachments_say_what_they_are()
+    {
+        using var document = SamplePdf.Open(SamplePdf.Full);
+        var related = (ArrayToken)document.Structure.Catalog.CatalogDictionary.Data["AF"];
+        var job = (DictionaryToken)Resolve(document, related.Data[0]);
+        Assert.Equal("The job file, ± as written", Words(job.Data["Desc"]));
+        var stream = ((StreamToken)Resolve(document, ((DictionaryToken)job.Data["EF"]).Data["F"])).StreamDictionary;
+        Assert.Equal("application/yaml", ((NameToken)stream.Data["Subtype"]).Data);
+        var parameters = (DictionaryToken)stream.Data["Params"];
+        var content = SamplePdf.Attachments[1].Content.ToArray();
+        Assert.Equal(content.Length, ((NumericToken)parameters.Data["Size"]).Int);
+        Assert.Equal(System.Security.Cryptography.MD5.HashData(content), ((HexToken)parameters.Data["CheckSum"]).Bytes.ToArray());
+        Assert.Equal("D:20260618180500Z", Words(parameters.Data["ModDate"]));
+    }
+
     // ISO 19005-3: part and conformance stand in the metadata, an output intent names the colour space.
     [Fact]
     public void It_declares_the_archive_format()
@@ -214,6 +231,8 @@ public sealed class PdfFileTests
 
         return found;
     }
+
+    private static string Words(IToken token) => token is HexToken hex ? hex.Data : ((StringToken)token).Data;
 
     private static IToken Resolve(PdfDocument document, IToken token) =>
         token is IndirectReferenceToken reference ? document.Structure.GetObject(reference.Data).Data : token;

@@ -120,7 +120,7 @@ public sealed class PicturePainterTests
 
         using var saved = new MemoryStream();
         document.Save(saved, closeStream: false);
-        return PdfDocument.Open(saved.ToArray());
+        return PdfDocument.Open(saved.ToArray(), new ParsingOptions { ClipPaths = true });
     }
 
     private sealed record Star : Shape;

@@ -1,7 +1,9 @@
 using Commission.Documents.Fonts;
 using Commission.Documents.Pictures;
 using Commission.Documents.Typesetting;
+using PdfSharp.Drawing;
 using CsCheck;
+using PdfSharp.Drawing;
 using PdfSharp.Pdf;
 using Xunit;
 

@@ -159,6 +159,25 @@ public sealed class CorrectionsTests
         Assert.Equal(line.StandardUncertainty, drawn.StandardUncertainty, 0.02 * line.StandardUncertainty);
     }
 
+    // JCGM 100, 4.3: the standard uncertainty of an input has the input's own unit. A part of a distance and kelvin for each kelvin are no temperatures.
+    [Fact]
+    public void Causes_say_what_their_doubt_is_a_number_of()
+    {
+        var ambient = Uncertain.Exact(303.15);
+        var clamp = new ClampCoupling("clamp", insulated: false).Correct(LinearScope.Instance, Uncertain.Exact(287.15), ambient, Fahrenheit);
+        Assert.Equal(CauseKind.ShareOfDistance, Assert.Single(clamp.Value.Budget).Cause.Kind);
+        Assert.Equal(CorrectionKind.Clamp, Assert.Single(clamp.Steps).Kind);
+
+        var iced = new IcePointCheck("clamp", 273.2, 0.05, ToleranceClass.Iec2).Correct(LinearScope.Instance, Uncertain.Exact(287.15), Fahrenheit, 5);
+        Assert.Equal(CorrectionKind.IcePoint, Assert.Single(iced.Steps).Kind);
+        Assert.Equal(
+            [CauseKind.Reading, CauseKind.Reading, CauseKind.ShareOfDistance, CauseKind.ColdJunction],
+            iced.Value.Budget.Select(line => line.Cause.Kind).Order());
+
+        var statement = AccuracyStatement.Parse("1 % of reading", Dimension.PressureDifference).Value!;
+        Assert.Equal(CauseKind.Accuracy, statement.ToRootCause("low", "data sheet").Kind);
+    }
+
     private static Uncertain Digits(double psig) => Uncertain.From(psig * Psi, RootCause.FromResolution("digits", "", 0.1 * Psi));
 
     private static Uncertain Reading(double fahrenheit) =>

@@ -42,8 +42,6 @@ internal static class AxisTicks
         => Every(ClockStep((high - low) / Math.Max(wanted, 1)), low, high, ClockLabel);
 
     /// <summary>A time of day as people write it.</summary>
-    /// <param name="minutes">Minutes after midnight.</param>
-    /// <returns>hh:mm.</returns>
     public static string ClockLabel(double minutes)
     {
         var whole = (long)Math.Round(minutes);

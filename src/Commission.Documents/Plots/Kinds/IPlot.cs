@@ -10,14 +10,8 @@ internal interface IPlot
     string Kind { get; }
 
     /// <summary>The height that suits the data at a width.</summary>
-    /// <param name="data">The figure.</param>
-    /// <param name="width">Width, pt.</param>
-    /// <returns>Height, pt.</returns>
     double HeightFor(FigureData data, double width);
 
     /// <summary>Draws the figure.</summary>
-    /// <param name="data">The figure.</param>
-    /// <param name="size">Outer size.</param>
-    /// <returns>The drawing.</returns>
     Picture Draw(FigureData data, PictureSize size);
 }

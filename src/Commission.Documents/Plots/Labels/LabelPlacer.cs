@@ -16,7 +16,6 @@ internal sealed class LabelPlacer(InkMap ink)
     private readonly List<Box> _taken = [];
 
     /// <summary>Reserves an area that no label may touch (tick labels, titles).</summary>
-    /// <param name="box">The area.</param>
     public void Reserve(Box box) => _taken.Add(box);
 
     /// <summary>Places labels.</summary>
@@ -40,43 +39,40 @@ internal sealed class LabelPlacer(InkMap ink)
 
     private PlacedLabel? Best(LabelRequest request, PlacedLabel?[] others)
     {
-        var text = request.Style.Fit(request.Text, request.Within.Width);
-        PlacedLabel? best = null;
-        var least = double.MaxValue;
+        var search = new Search(request, request.Style.Fit(request.Text, request.Within.Width), others);
         foreach (var spot in request.Spots)
-            Consider(request, text, spot, false, spot.Penalty, others, ref best, ref least);
+            Consider(search, spot, leads: false, spot.Penalty);
 
-        if (best is not null && (least < Crowded || request.Target is null) && !(request.Optional && least >= Crowded))
-            return best;
+        if (search.Best is not null && (search.Least < Crowded || request.Target is null) && !(request.Optional && search.Least >= Crowded))
+            return search.Best;
         if (request.Optional || request.Target is not { } target)
-            return request.Optional ? null : best;
+            return request.Optional ? null : search.Best;
 
         for (var y = request.Within.Top + request.Style.Ascent; y <= request.Within.Bottom - request.Style.Descent; y += 3)
         {
             for (var x = request.Within.Left; x <= request.Within.Right; x += 6)
             {
-                var spot = new LabelSpot(x, y, TextAnchor.Start);
-                var box = request.Style.BoxOf(x, y, text);
-                var away = Away(box, target);
-                Consider(request, text, spot, away > 6, 16 + 0.6 * away, others, ref best, ref least);
+                var away = Away(request.Style.BoxOf(x, y, search.Text), target);
+                Consider(search, new LabelSpot(x, y, TextAnchor.Start), away > 6, 16 + 0.6 * away);
             }
         }
 
-        return best;
+        return search.Best;
     }
 
-    private void Consider(LabelRequest request, string text, LabelSpot spot, bool leads, double penalty, PlacedLabel?[] others, ref PlacedLabel? best, ref double least)
+    private void Consider(Search search, LabelSpot spot, bool leads, double penalty)
     {
-        if (penalty >= least)
+        if (penalty >= search.Least)
             return;
-        var box = request.Style.BoxOf(spot.X, spot.Y, text, spot.Anchor);
+        var request = search.Request;
+        var box = request.Style.BoxOf(spot.X, spot.Y, search.Text, spot.Anchor);
         if (!request.Within.Grow(0.01).Holds(box))
             return;
         var cost = penalty + ink.Under(box);
-        if (cost >= least || !IsFree(box.Grow(Clearance), others))
+        if (cost >= search.Least || !IsFree(box.Grow(Clearance), search.Others))
             return;
-        least = cost;
-        best = new PlacedLabel(request, text, spot, box, leads);
+        search.Least = cost;
+        search.Best = new PlacedLabel(request, search.Text, spot, box, leads);
     }
 
     private bool IsFree(Box box, PlacedLabel?[] others)
@@ -101,6 +97,20 @@ internal sealed class LabelPlacer(InkMap ink)
         var dx = Math.Max(0, Math.Max(box.Left - target.X, target.X - box.Right));
         var dy = Math.Max(0, Math.Max(box.Top - target.Y, target.Y - box.Bottom));
         return Math.Sqrt(dx * dx + dy * dy);
+    }
+
+    // One label on its way to the best place, and the others as they stand.
+    private sealed class Search(LabelRequest request, string text, PlacedLabel?[] others)
+    {
+        public LabelRequest Request => request;
+
+        public string Text => text;
+
+        public PlacedLabel?[] Others => others;
+
+        public PlacedLabel? Best { get; set; }
+
+        public double Least { get; set; } = double.MaxValue;
     }
 }
 

@@ -47,7 +47,6 @@ internal sealed class Extent
     }
 
     /// <summary>Takes values in.</summary>
-    /// <param name="values">The values.</param>
     public void AddAll(IEnumerable<double?> values)
     {
         foreach (var value in values)

@@ -10,8 +10,6 @@ namespace Commission.Documents.Plots.Sheets;
 internal static class VerdictSign
 {
     /// <summary>The word.</summary>
-    /// <param name="verdict">The verdict.</param>
-    /// <returns>Its word.</returns>
     public static string Word(Verdict verdict) => RecordWords.Text(RecordWords.Of(verdict), Language.English);
 
     /// <summary>The colour of its lines.</summary>
@@ -30,10 +28,6 @@ internal static class VerdictSign
     public static TextStyle Style(Verdict verdict) => new(verdict is Verdict.Fail ? FontFace.SemiBold : FontFace.Regular, 7.6, Color(verdict));
 
     /// <summary>Draws the sign that the pages set before the word too: tick, open triangle, filled triangle, cross, open square, nothing.</summary>
-    /// <param name="canvas">The figure.</param>
-    /// <param name="x">Its middle.</param>
-    /// <param name="y">Its middle.</param>
-    /// <param name="verdict">The verdict.</param>
     public static void Draw(Canvas canvas, double x, double y, Verdict verdict)
     {
         var stroke = new Stroke(Color(verdict), 1.2);

@@ -17,9 +17,6 @@ internal sealed partial class XySheet
     private static readonly Dash OverRangeDash = new(1.2, 1.2);
 
     /// <summary>Draws the band of a curve, when it has one.</summary>
-    /// <param name="panel">Where.</param>
-    /// <param name="curve">The curve.</param>
-    /// <param name="style">Its style.</param>
     public static void Band(Panel panel, FigureCurve curve, SeriesStyle style)
     {
         if (HasSpread(curve))
@@ -46,9 +43,6 @@ internal sealed partial class XySheet
     }
 
     /// <summary>Draws a line through the values of a curve.</summary>
-    /// <param name="panel">Where.</param>
-    /// <param name="curve">The curve.</param>
-    /// <param name="style">Its style.</param>
     public static void Line(Panel panel, FigureCurve curve, SeriesStyle style) => panel.Curve(Nullable(curve.X), curve.Y, style.Stroke, curve.Role == CurveRole.Isotherm);
 
     /// <summary>Shades what lies between two tolerances; they come in pairs, lower and upper.</summary>
@@ -72,8 +66,6 @@ internal sealed partial class XySheet
     }
 
     /// <summary>Draws one horizontal reference line; one beyond the axis is named at the edge it lies behind.</summary>
-    /// <param name="panel">Where.</param>
-    /// <param name="line">The line.</param>
     public void Reference(Panel panel, FigureLine line)
     {
         var (stroke, color) = SeriesStyle.Of(line.Role);
@@ -115,20 +107,6 @@ internal sealed partial class XySheet
 
         var target = points[(int)Math.Round(favourite * (points.Length - 1))];
         _labels.Add(new LabelRequest(curve.Label, text, spots, panel.Area.Grow(-1)) { Target = target, Optional = optional, Order = order });
-    }
-
-    /// <summary>Asks for a label at a single place.</summary>
-    /// <param name="panel">The panel it must stay in.</param>
-    /// <param name="label">The text.</param>
-    /// <param name="at">The place named.</param>
-    /// <param name="style">How it is set.</param>
-    /// <param name="order">Lower goes first.</param>
-    public void LabelAt(Panel panel, string label, Point at, TextStyle style, int order = 5)
-    {
-        var spots = new List<LabelSpot>();
-        Around(spots, at, style, 0, 4.5);
-        Around(spots, at, style, 8, 9);
-        _labels.Add(new LabelRequest(label, style, spots, panel.Area.Grow(-1)) { Target = at, Order = order });
     }
 
     /// <summary>Notes the values of a curve for people who point at it.</summary>
@@ -233,8 +211,6 @@ internal sealed partial class XySheet
     }
 
     /// <summary>Marks every stretch of missing values by an arrow and a thin line at the top edge, and names one of them, the longest where there is room.</summary>
-    /// <param name="curve">The readings.</param>
-    /// <param name="style">Their style.</param>
     public void OverRange(FigureCurve curve, SeriesStyle style)
     {
         var text = new TextStyle(FontFace.Regular, LabelSize - 0.4, style.Text);

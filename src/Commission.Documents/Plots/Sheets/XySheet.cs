@@ -107,8 +107,6 @@ internal sealed partial class XySheet
     public Canvas Canvas => _canvas;
 
     /// <summary>The style of the next curve of its role; curves of a role are told apart by their order.</summary>
-    /// <param name="curve">The curve.</param>
-    /// <returns>Its style.</returns>
     public SeriesStyle NextStyle(FigureCurve curve)
     {
         var index = _seen.GetValueOrDefault(curve.Role);
@@ -173,7 +171,6 @@ internal sealed partial class XySheet
     }
 
     /// <summary>Places the labels and finishes the figure.</summary>
-    /// <returns>The figure.</returns>
     public Picture Finish()
     {
         var placer = new LabelPlacer(_ink);
@@ -230,8 +227,6 @@ internal sealed partial class XySheet
     };
 
     /// <summary>A value of the vertical axis in words.</summary>
-    /// <param name="value">The value.</param>
-    /// <returns>Number and unit.</returns>
     public string YText(double value)
     {
         if (_yDecimals >= 0)

@@ -46,6 +46,20 @@ public class LabelPlacerTests
         Assert.Single(Place(ink, [Request("stays", new Point(100, 100))]));
     }
 
+    // Counted by hand: a line of eleven cells and a square of two by two, of which the rectangle covers six and one.
+    [Fact]
+    public void Ink_under_a_rectangle_is_the_sum_of_its_cells()
+    {
+        var ink = new InkMap(new PictureSize(300, 200));
+        ink.Line(new Point(10, 20), new Point(20, 20), 5);
+        ink.Line(new Point(10, 20), new Point(20, 20), 3);
+        ink.Fill(new Box(14, 21, 16, 23), 100);
+        Assert.Equal(6 * 5 + 100, ink.Under(new Box(15, 20, 21, 22)));
+        Assert.Equal(11 * 5 + 400, ink.Under(new Box(-50, -50, 1000, 1000)));
+        Assert.Equal(0, ink.Under(new Box(0, 0, 10, 200)));
+        Assert.Throws<InvalidOperationException>(() => ink.Line(new Point(0, 0), new Point(1, 1), 1));
+    }
+
     [Fact]
     public void Labels_never_meet()
         => Gen.Select(Gen.Double[0, 300], Gen.Double[0, 200], Gen.Int[1, 20]).Array[1, 14].Sample(items =>

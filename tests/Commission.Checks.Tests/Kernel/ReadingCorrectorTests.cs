@@ -3,7 +3,7 @@ using Commission.Jobs.Model.Words;
 using Commission.Measurement.Units;
 using Xunit;
 
-namespace Commission.Checks.Tests.Readings;
+namespace Commission.Checks.Tests.Kernel;
 
 /// <summary>
 /// From what was written to what is judged. Worked by hand: a bound ± a has u = a/√3, one step d of an indication u = d/√12, independent

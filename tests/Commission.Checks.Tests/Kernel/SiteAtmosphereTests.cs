@@ -1,7 +1,7 @@
 using Commission.Checks.Kernel;
 using Xunit;
 
-namespace Commission.Checks.Tests.Readings;
+namespace Commission.Checks.Tests.Kernel;
 
 /// <summary>
 /// The atmosphere at the site. US Standard Atmosphere 1976 (from memory): 101 325 Pa at sea level, 84 307 Pa at 5000 ft,

@@ -3,7 +3,7 @@ using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
 using Xunit;
 
-namespace Commission.Checks.Tests.Readings;
+namespace Commission.Checks.Tests.Kernel;
 
 /// <summary>Which instrument read what, and how far it may be off.</summary>
 public sealed class InstrumentKitTests

@@ -1,0 +1,144 @@
+using Commission.Checks.Kernel;
+using Commission.Checks.Recording;
+using Commission.Measurement.Decisions;
+using Commission.Measurement.Uncertainty;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+using Xunit;
+
+namespace Commission.Checks.Tests.Kernel;
+
+/// <summary>Verdict, place on the strip and budget of a finding. Worked by hand; U = 2u without degrees of freedom (95.45 %).</summary>
+public sealed class FindingBuilderTests
+{
+    private static readonly CheckContext Context = JobText.Context(JobLines.Of());
+
+    [Fact]
+    public void A_number_between_two_bounds_has_its_place_on_the_strip()
+    {
+        // 12.5 ± 1.0 between 10 and 20: at a quarter, from 0.15 to 0.35.
+        var found = Judged(12.5, 0.5, 10, 20);
+        Assert.Equal(Verdict.Pass, found.Verdict);
+        Assert.Equal(0.25, found.Strip!.Value, 1e-12);
+        Assert.Equal(0.15, found.Strip.Low!.Value, 1e-9);
+        Assert.Equal(0.35, found.Strip.High!.Value, 1e-9);
+        Assert.True(found.Strip is { LowerIsLimit: true, UpperIsLimit: true });
+        Assert.Equal(10 / 2 / 1.0, found.Adequacy!.Value, 1e-9);
+    }
+
+    // One bound has no width: the distance from zero, or one unit inside where that is no scale.
+    [Theory]
+    [InlineData(2, null, 8.0, 0.25)]
+    [InlineData(10, null, 8.0, 1.25)]
+    [InlineData(-4.5, null, -4.0, 0.5)]
+    [InlineData(-0.5, null, 0.0, 0.5)]
+    [InlineData(7.5, 5.0, null, 0.5)]
+    [InlineData(4, 5.0, null, -0.2)]
+    [InlineData(-1.5, -2.0, null, 0.5)]
+    [InlineData(0.5, 0.0, null, 0.5)]
+    public void A_single_bound_makes_its_own_scale(double y, double? lower, double? upper, double place)
+    {
+        var strip = Judged(y, 0, lower, upper).Strip!;
+        Assert.Equal(place, strip.Value, 1e-12);
+        Assert.Equal((lower is not null, upper is not null), (strip.LowerIsLimit, strip.UpperIsLimit));
+        Assert.Null(strip.Low);
+        Assert.Null(strip.High);
+    }
+
+    [Fact]
+    public void A_limit_of_one_value_has_no_strip() => Assert.Null(Judged(5, 0, 5, 5).Strip);
+
+    [Fact]
+    public void A_limit_without_bounds_judges_nothing() => Assert.Throws<ArgumentException>(() => Judged(5, 0, null, null));
+
+    [Theory]
+    [InlineData(8.9, Verdict.Pass)]
+    [InlineData(9.5, Verdict.ConditionalPass)]
+    [InlineData(10.5, Verdict.ConditionalFail)]
+    [InlineData(11.5, Verdict.Fail)]
+    public void The_rule_stands_with_the_limit(double y, Verdict verdict)
+    {
+        Assert.Equal(verdict, Judged(y, 0.5, null, 10, DecisionRule.Guarded).Verdict);
+        Assert.Equal(y <= 10 ? Verdict.Pass : Verdict.Fail, Judged(y, 0.5, null, 10).Verdict);
+    }
+
+    [Fact]
+    public void A_reservation_makes_a_pass_conditional_and_leaves_a_failure()
+    {
+        var passed = Begun().Decide(true).Reserve("a was not shown").Reserve("b was not shown").Say("It holds.");
+        Assert.True(passed.Passes);
+        Assert.Equal((Verdict.ConditionalPass, "a was not shown; b was not shown"), (passed.Build().Verdict, passed.Build().Reservation));
+        var failed = Begun().Decide(false).Reserve("a was not shown").Say("It does not.");
+        Assert.False(failed.Passes);
+        Assert.Equal(Verdict.Fail, failed.Build().Verdict);
+        Assert.Equal(Verdict.Fail, Begun().Decide(true).Fail("danger").Say("Stop.").Build().Verdict);
+    }
+
+    [Fact]
+    public void What_is_not_evaluated_keeps_its_number_and_loses_its_judgement()
+    {
+        var found = Begun().Judge(Number(12, 0.5), DisplayKind.Number, Bounds(10, 20)).NotEvaluated("the door was open", "Close it.");
+        Assert.Equal((Verdict.NotEvaluated, "Not evaluated: the door was open.", "the door was open", "Close it."), (found.Verdict, found.Statement, found.Reason, found.NextStep));
+        Assert.Null(found.Strip);
+        Assert.Null(found.ProbabilityOfConformity);
+        Assert.Null(found.Adequacy);
+        Assert.Equal(12, found.Measured!.Value.Si);
+        Assert.Equal("The door was open all day.", Begun().Say("The door was open all day.").NotEvaluated("the door was open", "Close it.").Statement);
+    }
+
+    [Fact]
+    public void What_is_told_is_not_judged()
+    {
+        var found = Begun().Judge(Number(12, 0.5), DisplayKind.Number, Bounds(10, 20)).Remark("Nobody asks for it.").Remark(null).Information("It is 12.", "no limit");
+        Assert.Equal((Verdict.Information, "It is 12. Nobody asks for it.", "no limit"), (found.Verdict, found.Statement, found.Reason));
+        Assert.Null(found.Strip);
+        Assert.Null(found.MaximumFalseAccept);
+    }
+
+    [Fact]
+    public void A_check_that_says_nothing_is_a_fault() => Assert.Throws<InvalidOperationException>(() => Begun().Decide(true).Build());
+
+    [Fact]
+    public void A_reading_and_a_step_are_named_once()
+    {
+        var use = new ReadingUse("vapor pressure", "118 psig", Context.Job.Identity.Id.At, "low");
+        var step = new TraceStep("SH", "superheat", "a − b", "1 − 2", "3", "");
+        var found = Begun().Use(use).Use(use).Use("id", Context.Job.Identity.Id).Use<string>("nothing", null).Step(step).Step(step).Decide(true).Say("It holds.").Build();
+        Assert.Equal(["vapor pressure", "id"], found.Readings.Select(r => r.Name));
+        Assert.Equal(["low"], found.Instruments);
+        Assert.Single(found.Trace);
+    }
+
+    [Fact]
+    public void A_budget_is_in_the_units_of_its_causes_and_its_shares_make_a_whole()
+    {
+        // u 0.3 K = 0.54 °F entered as a difference of temperatures, and 0.4 of a bound with the sensitivity 1 K: 36 and 64 % of 0.5² K².
+        var entered = Context.Causes.Enter(new RootCause("probe", "sheet", 0.3), DisplayKind.TemperatureDifference);
+        var found = Begun().Measure(Uncertain.From(10, entered, RootCause.FromHalfWidth("bound", "class", 0.4 * Math.Sqrt(3))), DisplayKind.TemperatureDifference).Information("10 K.");
+        Assert.Equal(["bound", "probe"], found.Budget.Select(b => b.Cause));
+        Assert.Equal(64, found.Budget[0].SharePercent, 1e-9);
+        Assert.Equal(36, found.Budget[1].SharePercent, 1e-9);
+        Assert.Equal(("0.4 of its bound", "1.8 °F for the bound", "rectangular", "class"), (found.Budget[0].StandardUncertainty, found.Budget[0].Sensitivity, found.Budget[0].Distribution, found.Budget[0].Source));
+        Assert.Equal(("0.54 °F", "1", "normal", "sheet"), (found.Budget[1].StandardUncertainty, found.Budget[1].Sensitivity, found.Budget[1].Distribution, found.Budget[1].Source));
+        Assert.Equal(0.3, found.Budget[1].ContributionSi, 1e-12);
+    }
+
+    [Theory]
+    [InlineData(1.234e-7, "1.23·10^-7 of its bound")]
+    [InlineData(1.234e-5, "0.0000123 of its bound")]
+    [InlineData(0.01234, "0.0123 of its bound")]
+    [InlineData(123.4, "123 of its bound")]
+    [InlineData(123_456, "123456 of its bound")]
+    [InlineData(1.234e8, "1.23·10^8 of its bound")]
+    public void Small_and_large_numbers_are_written_as_people_do(double u, string text) =>
+        Assert.Equal(text, Assert.Single(Begun().Measure(Uncertain.From(10, new RootCause("a", "b", u)), DisplayKind.Number).Information("10.").Budget).StandardUncertainty);
+
+    private static FindingBuilder Begun() => Context.Finding(CheckCatalogue.Find("electrical.ground")!, "north");
+
+    private static Uncertain Number(double y, double u) => u > 0 ? Uncertain.From(y, new RootCause("doubt", "by hand", u)) : Uncertain.Exact(y);
+
+    private static LimitStatement Bounds(double? lower, double? upper, DecisionRule rule = DecisionRule.Simple) => new(LimitKind.Within, "bounds", lower, upper, null, "", "", "by hand", "", rule);
+
+    private static Finding Judged(double y, double u, double? lower, double? upper, DecisionRule rule = DecisionRule.Simple) =>
+        Begun().Judge(Number(y, u), DisplayKind.Number, Bounds(lower, upper, rule)).Say("It was judged.").Build();
+}
