@@ -68,7 +68,7 @@ public sealed class MakerFiguresTests
             {
                 CompressionRatio = new NumberLimit { Maximum = Given(8.0, "8"), From = Given("compressor sheet", "compressor sheet") },
                 NitrogenBreaks = new NumberLimit { Minimum = Given(2.0, "2"), From = Given("manual p. 12", "manual p. 12") },
-                ValidOutdoor = Given(new Jobs.Model.QuantityRange<Temperature>(Temperature.FromFahrenheit(65), Temperature.FromFahrenheit(105)), "65 to 105 °F"),
+                ValidOutdoor = Given(new Jobs.Model.QuantityRange<Temperature>(Given(Temperature.FromFahrenheit(65), "65 °F"), Given(Temperature.FromFahrenheit(105), "105 °F")), "65 to 105 °F"),
                 LongLineOver = Limit<Length, Length>(minimum: Given(Length.FromFeet(80), "80 ft")),
                 ChargeTolerance = Limit<Mass, Mass>(maximum: Given(Mass.FromOunces(2), "2 oz")),
                 TestPressure = Limit<StatedPressure, PressureDifference>(minimum: Given(new StatedPressure(400 * 6894.757293168, PressureReference.Gauge), "400 psig"), maximum: Given(new StatedPressure(450 * 6894.757293168, PressureReference.Gauge), "450 psig")),
