@@ -25,9 +25,7 @@ internal sealed class HtmlTable(HtmlText page, HtmlBody body)
         var pads = DecimalPads(rows);
 
         if (!isFacts && !stacks)
-        {
             page.Raw("<div class=\"scroll\" role=\"group\" tabindex=\"0\" aria-label=\"").Attribute(Name(table)).Raw("\">");
-        }
 
         page.Raw("<table").Raw(HtmlBody.Attributes(table, stacks ? "stack" : "")).Raw(stacks ? " role=\"table\">" : ">");
         if (table.Element("caption") is { } caption)

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Commission.Documents.Fonts;
 
 namespace Commission.Documents.Pictures;
@@ -7,7 +8,7 @@ namespace Commission.Documents.Pictures;
 internal readonly record struct Rgb(int Value)
 {
     /// <summary>As style sheets and SVG write it: <c>#rrggbb</c>.</summary>
-    public string Hex => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"#{Value:x6}");
+    public string Hex => string.Create(CultureInfo.InvariantCulture, $"#{Value:x6}");
 }
 
 /// <summary>How a line is drawn.</summary>

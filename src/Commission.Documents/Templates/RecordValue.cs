@@ -21,9 +21,7 @@ internal sealed class RecordValue(JsonElement members) : IFluidIndexable
         if (_seen.TryGetValue(name, out value!))
             return true;
         if (!members.TryGetProperty(name, out var member))
-        {
             throw new UnknownMemberException(name, [.. Keys.Order(StringComparer.Ordinal)]);
-        }
 
         value = Of(member);
         _seen.Add(name, value);

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Commission.Documents.Pictures;
 
 namespace Commission.Documents.Typesetting;
@@ -61,7 +62,7 @@ internal sealed record PageFurniture(string JobId, string Head, string Date, str
 
         var foot = format.Height - 30;
         ink.Rule(left, foot - 11, right, Look.Rule, 0.5);
-        var number = InlineReader.Plain(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"page {page + 1} of {pages}"), Look.NoteText).Lines(200)[0];
+        var number = InlineReader.Plain(string.Create(CultureInfo.InvariantCulture, $"page {page + 1} of {pages}"), Look.NoteText).Lines(200)[0];
         ink.Line(number, right - number.Width, foot);
         var seal = InlineReader.Plain(Digest.Length == 0 ? Program : $"digest {Digest} · {Program}", Look.NoteText).Lines(PageFormat.TextWidth)[0];
         ink.Line(seal, left + ((PageFormat.TextWidth - seal.Width) / 2), foot);

@@ -1,3 +1,4 @@
+using System.Text;
 using Commission.Documents.Archive;
 using PdfSharp.Pdf;
 using PdfSharp.Pdf.Advanced;
@@ -41,7 +42,7 @@ public sealed class PdfFileWriterTests
         Assert.Equal(@"a ) \ ( endobj", ((StringToken)data["Plain"]).Data);
         Assert.Equal([0, 255], ((HexToken)data["Bytes"]).Bytes.ToArray());
         Assert.Equal("Ω ± 日", ((HexToken)data["Words"]).Data);
-        Assert.Equal([1.235, 2, 3, 4], ((ArrayToken)data["Box"]).Data.Select(edge => ((NumericToken)edge).Double));
+        Assert.Equal([1.235m, 2, 3, 4], ((ArrayToken)data["Box"]).Data.Select(edge => Math.Round((decimal)((NumericToken)edge).Double, 3)));
         Assert.Equal([typeof(NumericToken), typeof(NumericToken), typeof(NameToken), typeof(NumericToken), typeof(ArrayToken), typeof(DictionaryToken)], ((ArrayToken)data["List"]).Data.Select(token => token.GetType()));
     }
 
@@ -60,7 +61,9 @@ public sealed class PdfFileWriterTests
         document.Save(Stream.Null);
         document.Info.Elements.Clear();
 
-        using var read = UglyToad.PdfPig.PdfDocument.Open(PdfFileWriter.Write(document, document.Info, new byte[16]));
+        var bytes = PdfFileWriter.Write(document, document.Info, new byte[16]);
+        Assert.All(Encoding.Latin1.GetString(bytes).Split("endobj"), part => Assert.InRange(part.Split("stream\n")[0].Split("/Filter").Length, 1, 2));
+        using var read = UglyToad.PdfPig.PdfDocument.Open(bytes);
         var reference = (IndirectReferenceToken)read.Structure.Catalog.CatalogDictionary.Data["Packed"];
         var stream = (StreamToken)read.Structure.GetObject(reference.Data).Data;
         Assert.Equal("FlateDecode", ((NameToken)stream.StreamDictionary.Data["Filter"]).Data);

@@ -16,7 +16,8 @@ public sealed class MarkupReadmeTests
         foreach (var line in table)
         {
             var attributes = Ticked(line.Split('|')[2]).Select(attribute => attribute.Split('=')[0]).ToList();
-            foreach (var name in Ticked(line.Split('|')[1])) Assert.All(attributes, attribute => Assert.True(MarkupElement.Of(name)!.Attributes.Contains(attribute) || IsShared(line, attribute), $"{name} has no {attribute}"));
+            foreach (var name in Ticked(line.Split('|')[1]))
+                Assert.All(attributes, attribute => Assert.True(MarkupElement.Of(name)!.Attributes.Contains(attribute) || IsShared(line, attribute), $"{name} has no {attribute}"));
         }
     }
 

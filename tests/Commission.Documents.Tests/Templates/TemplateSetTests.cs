@@ -68,7 +68,8 @@ public sealed class TemplateSetTests
     private static (string? Markup, List<string> Problems) Render(string main, params (string Name, string Text)[] parts)
     {
         var files = new Dictionary<string, string>(StringComparer.Ordinal) { [TemplateSet.Main] = main };
-        foreach (var (name, text) in parts) files[name] = text;
+        foreach (var (name, text) in parts)
+            files[name] = text;
         var problems = new ProblemList();
         var markup = TemplateSet.With(files).Render(RecordJson.Write(SampleRecord.Full), problems);
         return (markup, [.. problems.Sorted().Select(problem => problem.ToString())]);

@@ -18,7 +18,8 @@ internal static class Overlaps
                 var b = words[j];
                 var across = Math.Min(a.Right, b.Right) - Math.Max(a.Left, b.Left);
                 var down = Math.Min(a.Top, b.Top) - Math.Max(a.Bottom, b.Bottom);
-                if (across > 0.6 && down > 0.6) found.Add(string.Create(CultureInfo.InvariantCulture, $"page {page.Number}: \"{a.Text}\" and \"{b.Text}\" at {a.Left:0}, {a.Top:0}"));
+                if (across > 0.6 && down > 0.6)
+                    found.Add(string.Create(CultureInfo.InvariantCulture, $"page {page.Number}: \"{a.Text}\" and \"{b.Text}\" at {a.Left:0}, {a.Top:0}"));
             }
         }
 

@@ -62,7 +62,8 @@ public sealed class PageContentTests
     public void No_text_covers_another()
     {
         using var document = SamplePdf.Open(SamplePdf.Full);
-        foreach (var page in document.GetPages()) Assert.Empty(Overlaps.In(page));
+        foreach (var page in document.GetPages())
+            Assert.Empty(Overlaps.In(page));
     }
 
     [Fact]

@@ -24,7 +24,8 @@ public sealed class PaginatorTests
             {
                 Assert.True(placed[i].Y + placed[i].Slab.Height <= Format.Floor + 0.001);
                 Assert.True(placed[i].Y >= PageFormat.Top(placed[i].Page) - 0.001);
-                if (i == 0) continue;
+                if (i == 0)
+                    continue;
                 Assert.True(placed[i].Page > placed[i - 1].Page || placed[i].Y >= placed[i - 1].Y + placed[i - 1].Slab.Height + Math.Max(placed[i - 1].Slab.SpaceAfter, placed[i].Slab.SpaceBefore) - 0.001);
                 Assert.True(placed[i].Page - placed[i - 1].Page is 0 or 1);
             }
@@ -40,11 +41,14 @@ public sealed class PaginatorTests
             for (var first = 0; first < placed.Count;)
             {
                 var last = first;
-                while (last < placed.Count - 1 && placed[last].Slab.KeepWithNext && !placed[last + 1].Slab.BreakBefore) last++;
+                while (last < placed.Count - 1 && placed[last].Slab.KeepWithNext && !placed[last + 1].Slab.BreakBefore)
+                    last++;
                 var group = placed.GetRange(first, last - first + 1);
                 var height = 0.0;
-                for (var i = 0; i < group.Count; i++) height += group[i].Slab.Height + (i == 0 ? 0 : Math.Max(group[i - 1].Slab.SpaceAfter, group[i].Slab.SpaceBefore));
-                if (height <= Format.TextHeight) Assert.Single(group.Select(place => place.Page).Distinct());
+                for (var i = 0; i < group.Count; i++)
+                    height += group[i].Slab.Height + (i == 0 ? 0 : Math.Max(group[i - 1].Slab.SpaceAfter, group[i].Slab.SpaceBefore));
+                if (height <= Format.TextHeight)
+                    Assert.Single(group.Select(place => place.Page).Distinct());
                 first = last + 1;
             }
         });
@@ -58,7 +62,8 @@ public sealed class PaginatorTests
             var placed = Paginator.Place(Slabs(blocks), Format);
             for (var i = 1; i < placed.Count; i++)
             {
-                if (placed[i].Slab.BreakBefore) Assert.True(placed[i].Page > placed[i - 1].Page);
+                if (placed[i].Slab.BreakBefore)
+                    Assert.True(placed[i].Page > placed[i - 1].Page);
             }
         });
     }
@@ -70,7 +75,8 @@ public sealed class PaginatorTests
         var headRow = new RowSlab([], 100, null, 0, padding: 6) { KeepWithNext = true };
         head.Rows.Add(headRow);
         var slabs = new List<Slab> { headRow };
-        for (var i = 0; i < 100; i++) slabs.Add(new RowSlab([], 100, Palette.Ink, 0.4, padding: 10) { Head = head });
+        for (var i = 0; i < 100; i++)
+            slabs.Add(new RowSlab([], 100, Palette.Ink, 0.4, padding: 10) { Head = head });
         var placed = Paginator.Place(slabs, Format);
         var firsts = placed.GroupBy(place => place.Page).Skip(1).Select(page => page.First()).ToList();
         Assert.True(firsts.Count >= 2);

@@ -156,11 +156,13 @@ public sealed class PdfFileTests
         for (var n = 1; n < rows.Length / 7; n++)
         {
             var row = rows.AsSpan(7 * n, 7);
-            if (row[0] != 1) continue;
+            if (row[0] != 1)
+                continue;
             var offset = (row[1] << 24) | (row[2] << 16) | (row[3] << 8) | row[4];
             var opening = text[offset..Math.Min(text.Length, offset + 60)];
             Assert.StartsWith(string.Create(CultureInfo.InvariantCulture, $"{n} 0 obj\n"), opening, StringComparison.Ordinal);
-            if (!opening.Contains("/Type/Metadata", StringComparison.Ordinal)) Assert.NotEmpty(Inflate(bytes, text, offset));
+            if (!opening.Contains("/Type/Metadata", StringComparison.Ordinal))
+                Assert.NotEmpty(Inflate(bytes, text, offset));
         }
     }
 
@@ -219,12 +221,14 @@ public sealed class PdfFileTests
             switch (Resolve(document, next.Token))
             {
                 case ArrayToken kids:
-                    foreach (var kid in kids.Data) open.Push((kid, next.Parent));
+                    foreach (var kid in kids.Data)
+                        open.Push((kid, next.Parent));
                     break;
                 case DictionaryToken element when element.Data.TryGetValue("S", out var type):
                     var name = ((NameToken)type).Data;
                     found.Add((name, next.Parent, element));
-                    if (element.Data.TryGetValue("K", out var inner)) open.Push((inner, name));
+                    if (element.Data.TryGetValue("K", out var inner))
+                        open.Push((inner, name));
                     break;
             }
         }

@@ -66,6 +66,14 @@ public sealed class PicturePainterTests
         Assert.Equal(800 - 80, letters[0].StartBaseLine.Y, 0.05);
     }
 
+    // Micro sign and Greek mu share a glyph, and a PDF maps a glyph back to one character: what is copied is always the micro sign.
+    [Fact]
+    public void Characters_that_share_a_glyph_are_copied_as_one()
+    {
+        using var pdf = Draw(canvas => canvas.Text(10, 30, "5 \u03BCm", new TextStyle(FontFace.Regular, 10, Palette.Ink)));
+        Assert.Equal("5 \u00B5m", string.Concat(pdf.GetPage(1).Letters.Select(letter => letter.Value)));
+    }
+
     [Fact]
     public void A_clip_ends_with_its_group()
     {

@@ -1,8 +1,8 @@
 using Commission.Documents.Fonts;
 using Commission.Documents.Pictures;
 using Commission.Documents.Typesetting;
-using PdfSharp.Drawing;
 using CsCheck;
+using PdfSharp.Drawing;
 using PdfSharp.Pdf;
 using Xunit;
 

@@ -38,9 +38,7 @@ internal sealed class InstrumentResidualsPlot : IPlot
         sheet.Flags();
         var readings = curves.Where(pair => pair.Curve.Role != CurveRole.Limit).ToArray();
         for (var i = 0; i < readings.Length; i++)
-        {
             XySheet.Readings(sheet.Main, readings[i].Curve, readings[i].Style, joined: readings[i].Curve.Role == CurveRole.Model, Shift(i, readings.Length));
-        }
 
         for (var i = 0; i < readings.Length; i++)
         {

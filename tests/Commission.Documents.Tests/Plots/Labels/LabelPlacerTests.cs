@@ -28,6 +28,19 @@ public class LabelPlacerTests
         Assert.False(label.Box.Top < 93 && label.Box.Bottom > 93, $"{label.Box} lies on the line at 93");
     }
 
+    // On the line costs at least 120; of the free places the liked one wins, wherever it stands in the list.
+    [Fact]
+    public void The_place_that_costs_least_wins_in_any_order()
+    {
+        LabelSpot onLine = new(100, 96, TextAnchor.Start), free = new(100, 160, TextAnchor.Start, 3), freer = new(100, 180, TextAnchor.Start, 2), onLineToo = new(200, 96, TextAnchor.Start, 1);
+        foreach (var spots in new LabelSpot[][] { [onLine, free, freer, onLineToo], [onLineToo, freer, free, onLine], [free, onLineToo, onLine, freer] })
+        {
+            var ink = new InkMap(new PictureSize(300, 200));
+            ink.Line(new Point(0, 93), new Point(300, 93), 120);
+            Assert.Equal(freer, Assert.Single(Place(ink, [Request("x", new Point(100, 100)) with { Spots = spots }])).Spot);
+        }
+    }
+
     [Fact]
     public void A_reserved_place_is_kept_free()
     {
@@ -58,6 +71,21 @@ public class LabelPlacerTests
         Assert.Equal(11 * 5 + 400, ink.Under(new Box(-50, -50, 1000, 1000)));
         Assert.Equal(0, ink.Under(new Box(0, 0, 10, 200)));
         Assert.Throws<InvalidOperationException>(() => ink.Line(new Point(0, 0), new Point(1, 1), 1));
+    }
+
+    [Fact]
+    public void A_map_begins_empty_whatever_was_drawn_on_the_raster_before()
+    {
+        for (var i = 0; i < 3; i++)
+        {
+            var ink = new InkMap(new PictureSize(300, 200));
+            Assert.Equal(0, ink.Under(Area));
+            ink.Return();
+            var used = new InkMap(new PictureSize(300, 200));
+            used.Fill(Area, 120);
+            Assert.Equal(300 * 200 * 120, used.Under(Area));
+            used.Return();
+        }
     }
 
     [Fact]
