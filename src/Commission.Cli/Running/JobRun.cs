@@ -60,6 +60,8 @@ internal static class JobRun
             return null;
         }
 
+        // The reader needs its schema only after the text: both get ready at the same time.
+        _ = Task.Run(JobReader.Prepare);
         var problems = new ProblemList();
         var reading = JobReader.Read(JobSource.OnDisk(path, shop), RefrigerantNames.Value, problems);
         var record = reading.Job is null ? null : JobEvaluation.Evaluate(reading, asOf, Program, problems);
