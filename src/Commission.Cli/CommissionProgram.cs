@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Commission.Cli.Commands;
+using Commission.Cli.Running;
 
 namespace Commission.Cli;
 

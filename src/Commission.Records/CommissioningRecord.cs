@@ -103,3 +103,64 @@ public sealed record CommissioningRecord
     /// <summary>SHA-256 over the canonical JSON of the record without this member, lower-case hexadecimal; empty until sealed.</summary>
     public string Digest { get; init; } = "";
 }
+
+/// <summary>Something that is still to be done before the job stands without conditions.</summary>
+/// <param name="Text">What is to be done.</param>
+/// <param name="Finding">Number of the finding it comes from; null when it comes from the job file.</param>
+/// <param name="Owner">Who does it; null when nobody is named.</param>
+public sealed record PunchItem(string Text, int? Finding = null, string? Owner = null);
+
+/// <summary>A warning that belongs to the work or the refrigerant.</summary>
+/// <param name="Hazard">The hazard in a word or two, for example <c>pressure</c>.</param>
+/// <param name="Text">The warning in plain sentences.</param>
+public sealed record Caution(string Hazard, string Text);
+
+/// <summary>An instrument: what it is, how it was checked, what was corrected and what it is fit to judge.</summary>
+public sealed record InstrumentRow
+{
+    /// <summary>The crew's name for it.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>Kind, for example <c>pressure gauge</c>.</summary>
+    public required string Kind { get; init; }
+
+    /// <summary>Serial number; empty when none was written.</summary>
+    public string Serial { get; init; } = "";
+
+    /// <summary>Accuracy as stated.</summary>
+    public string Accuracy { get; init; } = "";
+
+    /// <summary>Resolution as stated.</summary>
+    public string Resolution { get; init; } = "";
+
+    /// <summary>Calibration date and interval as printed.</summary>
+    public string Calibrated { get; init; } = "";
+
+    /// <summary>What it read.</summary>
+    public ImmutableArray<string> Reads { get => field.IsDefault ? [] : field; init; }
+
+    /// <summary>Field checks of the day, one sentence each.</summary>
+    public ImmutableArray<string> FieldChecks { get => field.IsDefault ? [] : field; init; }
+
+    /// <summary>Corrections applied, one sentence each.</summary>
+    public ImmutableArray<string> Corrections { get => field.IsDefault ? [] : field; init; }
+
+    /// <summary>What it allows to be judged, one phrase each.</summary>
+    public ImmutableArray<string> Judges { get => field.IsDefault ? [] : field; init; }
+}
+
+/// <summary>A constant, formula or equation of state that was used, with its paper.</summary>
+/// <param name="Kind"><c>constant</c>, <c>equation of state</c>, <c>formula</c> or <c>standard</c>.</param>
+/// <param name="Subject">What it is for, for example <c>R-32</c>.</param>
+/// <param name="Text">Value, name or range as printed; empty for none.</param>
+/// <param name="Citation">Authors, year, title, place.</param>
+/// <param name="Mark"><c>published</c>, <c>from memory</c> or <c>common practice</c>.</param>
+public sealed record SourceNote(string Kind, string Subject, string Text, string Citation, string Mark);
+
+/// <summary>A place to sign: who, in which role, stating what.</summary>
+/// <param name="Name">Name; empty leaves a line to fill in.</param>
+/// <param name="Role">Role, for example <c>technician</c>.</param>
+/// <param name="Statement">What is stated, for example <c>I performed this work</c>.</param>
+/// <param name="Licence">Licence or certificate number; empty for none.</param>
+/// <param name="Date">Date as printed; empty leaves a line to fill in.</param>
+public sealed record SignatureLine(string Name, string Role, string Statement, string Licence, string Date);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Commission.Source;
 
 namespace Commission.Records;
 
@@ -26,3 +27,18 @@ public sealed record JobHeader
     /// <summary>Site, people, equipment and nameplate as label and value.</summary>
     public ImmutableArray<HeaderGroup> Groups { get => field.IsDefault ? [] : field; init; }
 }
+
+/// <summary>A titled group of header lines, for example the outdoor unit.</summary>
+/// <param name="Title">Title of the group.</param>
+/// <param name="Rows">Its lines in order.</param>
+public sealed record HeaderGroup(string Title, ImmutableArray<LabelValue> Rows)
+{
+    /// <summary>Its lines in order.</summary>
+    public ImmutableArray<LabelValue> Rows { get => field.IsDefault ? [] : field; init; } = Rows;
+}
+
+/// <summary>A line of the header: a label and what was written for it.</summary>
+/// <param name="Label">Label in the trade's words.</param>
+/// <param name="Value">Value as printed.</param>
+/// <param name="At">Where it was written; null when it was worked out.</param>
+public sealed record LabelValue(string Label, string Value, SourceLocation? At = null);

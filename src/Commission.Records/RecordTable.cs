@@ -23,3 +23,25 @@ public sealed record RecordTable
     /// <summary>Rows, each with one text a column; an empty text is an empty cell.</summary>
     public ImmutableArray<ImmutableArray<string>> Rows { get => field.IsDefault ? [] : field; init; }
 }
+
+/// <summary>A column of a table.</summary>
+/// <param name="Label">Heading.</param>
+/// <param name="Unit">Unit of the numbers below; empty for none.</param>
+/// <param name="Align">How the cells stand.</param>
+public sealed record TableColumn(string Label, string Unit = "", ColumnAlign Align = ColumnAlign.Left);
+
+/// <summary>How the cells of a column stand.</summary>
+public enum ColumnAlign
+{
+    /// <summary>Text from the left.</summary>
+    Left,
+
+    /// <summary>Against the right edge.</summary>
+    Right,
+
+    /// <summary>In the middle.</summary>
+    Center,
+
+    /// <summary>Numbers one below the other on the decimal point.</summary>
+    Decimal,
+}

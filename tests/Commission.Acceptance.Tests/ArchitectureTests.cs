@@ -64,6 +64,7 @@ public sealed partial class ArchitectureTests
     }
 
     [Theory]
+    [InlineData("Cli")]
     [InlineData("Records")]
     public void Folders_of_a_project_form_no_circle_and_give_their_files_the_namespace(string project)
     {
@@ -95,6 +96,16 @@ public sealed partial class ArchitectureTests
         Assert.Contains("High, Low", arrows.Circles(), StringComparison.Ordinal);
         Assert.Contains("Low/Brick.cs: Wall", arrows.Circles(), StringComparison.Ordinal);
         Assert.Equal(["High/Gate.cs: Trial.Higher"], arrows.Misplaced);
+    }
+
+    // What a library does is done when it returns; who has a processor to spare is known to the program alone.
+    [Fact]
+    public void Only_the_program_starts_threads()
+    {
+        string[] starters = ["Task.Run", "Task.Factory", "Parallel.", "new Thread(", "ThreadPool.", ".AsParallel("];
+        var sources = Directory.EnumerateFiles(Repository.PathTo("src"), "*.cs", SearchOption.AllDirectories).Where(f => !f.Contains("/obj/", StringComparison.Ordinal)).ToArray();
+        var starting = sources.Where(f => starters.Any(s => File.ReadAllText(f).Contains(s, StringComparison.Ordinal))).Select(f => Path.GetRelativePath(Repository.PathTo("src"), f).Split('/')[0]).Distinct();
+        Assert.Equal(["Commission.Cli"], starting);
     }
 
     [Fact]

@@ -170,14 +170,14 @@ internal sealed class FolderArrows
             stack.Push(folder);
             foreach (var other in next[folder])
             {
-                if (!order.ContainsKey(other))
+                if (!order.TryGetValue(other, out var met))
                 {
                     Visit(other);
                     low[folder] = Math.Min(low[folder], low[other]);
                 }
                 else if (stack.Contains(other))
                 {
-                    low[folder] = Math.Min(low[folder], order[other]);
+                    low[folder] = Math.Min(low[folder], met);
                 }
             }
 

@@ -7,7 +7,6 @@ using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Records;
 using Commission.Records.Findings;
-using Commission.Records.Integrity;
 using Commission.Records.Series;
 using Commission.Source;
 using Commission.Source.Problems;
@@ -21,7 +20,7 @@ public static class RecordBuilder
     /// <param name="job">The job.</param>
     /// <param name="settings">What an evaluation needs beyond the job.</param>
     /// <param name="inputs">What the record says of its own making.</param>
-    /// <returns>The record, sealed with its digest.</returns>
+    /// <returns>The record; whoever writes it seals it.</returns>
     public static CommissioningRecord Build(Job job, CheckSettings settings, RecordInputs inputs)
     {
         ArgumentNullException.ThrowIfNull(job);
@@ -32,7 +31,7 @@ public static class RecordBuilder
         var missing = profile.MissingFrom(findings);
         var (outcome, reasons, conditions) = OutcomeMaker.Make(findings, missing, PunchList(job));
         var refrigerant = context.Get<CircuitRefrigerant>();
-        var record = new CommissioningRecord
+        return new CommissioningRecord
         {
             Header = HeaderMaker.Make(job),
             Outcome = outcome,
@@ -55,7 +54,6 @@ public static class RecordBuilder
             Paper = (job.Identity.Paper?.Value ?? (context.Present.Preset == "si" ? Paper.A4 : Paper.Letter)) == Paper.A4 ? "a4" : "letter",
             Units = context.Present.Preset,
         };
-        return record with { Digest = RecordDigest.Compute(record) };
     }
 
     /// <summary>Runs every check over a job, for programs that want findings and no record.</summary>
@@ -164,7 +162,7 @@ public sealed record RecordInputs(string Program, string AsOf, ImmutableArray<In
         Files.Length > 0 && string.Equals(at.File, job, StringComparison.Ordinal) ? at with { File = Files[0].Name } : at;
 }
 
-/// <summary>From a job file that was read to its record: brings in the job's own limit packs, runs every check, seals the result.</summary>
+/// <summary>From a job file that was read to its record: brings in the job's own limit packs, runs every check.</summary>
 public static class JobEvaluation
 {
     /// <summary>Evaluates a job.</summary>

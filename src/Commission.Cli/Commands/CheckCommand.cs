@@ -1,5 +1,5 @@
 using System.CommandLine;
-using Commission.Cli.Console;
+using Commission.Cli.Running;
 
 namespace Commission.Cli.Commands;
 
@@ -14,11 +14,11 @@ internal static class CheckCommand
         var command = new Command("check", "Checks job files and prints the outcome; writes nothing.") { jobs, shop, asOf };
         command.SetAction(parsed =>
         {
-            var moment = RunClock.AsOf(parsed.GetValue(asOf), Environment.GetEnvironmentVariable("SOURCE_DATE_EPOCH"));
+            var moment = JobRun.AsOf(parsed.GetValue(asOf), Environment.GetEnvironmentVariable("SOURCE_DATE_EPOCH"));
             var worst = ExitCode.Accepted;
             foreach (var path in parsed.GetRequiredValue(jobs))
             {
-                var evaluated = JobRunner.Run(path, parsed.GetValue(shop), moment, streams.Error);
+                var evaluated = JobRun.Of(path, parsed.GetValue(shop), moment, streams.Error);
                 if (evaluated is not null)
                     OutcomeReport.Write(evaluated.Record, streams.Output);
                 worst = Math.Max(worst, evaluated?.ExitCode ?? ExitCode.WrongInput);

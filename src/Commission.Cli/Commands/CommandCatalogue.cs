@@ -15,3 +15,8 @@ internal static class CommandCatalogue
         PropertiesCommand.Build(streams),
     };
 }
+
+/// <summary>Where a command writes.</summary>
+/// <param name="Output">Results.</param>
+/// <param name="Error">Problems.</param>
+internal sealed record CommandStreams(TextWriter Output, TextWriter Error);

@@ -1,5 +1,8 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
+using System.Globalization;
+using Commission.Measurement.Quantities;
+using Commission.Measurement.Units;
 
 namespace Commission.Cli.Commands;
 
@@ -23,7 +26,7 @@ internal static class CommonOptions
         CustomParser = result =>
         {
             var text = result.Tokens[0].Value;
-            if (DateTimeOffset.TryParse(text, System.Globalization.CultureInfo.InvariantCulture, System.Globalization.DateTimeStyles.AssumeUniversal, out var time))
+            if (DateTimeOffset.TryParse(text, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal, out var time))
                 return time;
             result.AddError($"--as-of: \"{text}\" is not a time. Write 2026-06-18 or 2026-06-18T16:30:00-06:00.");
             return null;
@@ -38,4 +41,35 @@ internal static class CommonOptions
                 result.AddError($"There is no option {token.Value}. commission --help lists them; ./{token.Value} names a file.");
         }
     }
+}
+
+/// <summary>Options of commands that print numbers without a job: units and elevation.</summary>
+internal static class UnitOptions
+{
+    public static Option<UnitSystem> Units() => new("--units")
+    {
+        Description = "us or si.",
+        HelpName = "us|si",
+        DefaultValueFactory = _ => UnitSystem.Us,
+        CustomParser = result =>
+        {
+            if (UnitSystem.Find(result.Tokens[0].Value) is { } system)
+                return system;
+            result.AddError($"--units: there is no \"{result.Tokens[0].Value}\". Write us or si.");
+            return null;
+        },
+    };
+
+    public static Option<Length> Elevation() => new("--elevation")
+    {
+        Description = "Elevation of the site, for gauge pressures; without it sea level.",
+        HelpName = "LENGTH",
+        CustomParser = result =>
+        {
+            var parsed = QuantityParser.Parse(result.Tokens[0].Value, Dimension.Length);
+            if (!parsed.Ok)
+                result.AddError("--elevation: " + parsed.Fault.Message);
+            return parsed.Ok ? parsed.Value.As<Length>() : default;
+        },
+    };
 }

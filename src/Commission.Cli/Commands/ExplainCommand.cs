@@ -2,7 +2,7 @@ using System.CommandLine;
 using Commission.Checks.Kernel;
 using Commission.Checks.Recording;
 using Commission.Checks.Sheets;
-using Commission.Cli.Console;
+using Commission.Cli.Running;
 using Commission.Source;
 
 namespace Commission.Cli.Commands;
@@ -45,7 +45,7 @@ internal static class ExplainCommand
                 return ExitCode.Accepted;
             }
 
-            if (JobRunner.Run(path, parsed.GetValue(shop), null, streams.Error) is not { Reading.Job: { } read })
+            if (JobRun.Of(path, parsed.GetValue(shop), null, streams.Error) is not { Reading.Job: { } read })
                 return ExitCode.WrongInput;
             SheetWriter.Write(ExplanationSheets.With(check, read, new CheckSettings(read.Identity.Date.Value), parsed.GetValue(trials)), streams.Output);
             return ExitCode.Accepted;

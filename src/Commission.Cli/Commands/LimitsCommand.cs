@@ -1,6 +1,6 @@
 using System.CommandLine;
 using Commission.Checks.Sheets;
-using Commission.Cli.Console;
+using Commission.Cli.Running;
 using Commission.Source;
 
 namespace Commission.Cli.Commands;

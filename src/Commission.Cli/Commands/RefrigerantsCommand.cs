@@ -1,6 +1,6 @@
 using System.CommandLine;
 using Commission.Checks.Sheets;
-using Commission.Cli.Console;
+using Commission.Cli.Running;
 using Commission.Fluids;
 using Commission.Source;
 

@@ -1,6 +1,9 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using System.Text.Json.Serialization;
+using Commission.Measurement.Corrections;
 using Commission.Measurement.Decisions;
+using Commission.Source;
 
 namespace Commission.Records.Findings;
 
@@ -85,4 +88,68 @@ public sealed record Finding
 
     /// <summary>The adequacy as printed, for example <c>2.1</c>; null when there is none.</summary>
     public string? AdequacyText => ProbabilityText.Ratio(Adequacy);
+}
+
+/// <summary>A reading that a finding used, with the place where the crew wrote it.</summary>
+/// <param name="Name">What was read, for example <c>vapor line, 11:35</c>.</param>
+/// <param name="Text">The reading in its canonical spelling, for example <c>57.2 °F</c>.</param>
+/// <param name="At">File, line and column of the value.</param>
+/// <param name="Instrument">Identifier of the instrument; null when none is named.</param>
+public sealed record ReadingUse(string Name, string Text, SourceLocation At, string? Instrument)
+{
+    /// <summary>Number of the earlier finding that names this very reading with its place; null where it stands for the first time.</summary>
+    public int? ShownIn { get; init; }
+}
+
+/// <summary>One step on the way from readings to a number.</summary>
+/// <param name="Symbol">Symbol of the result, for example <c>T_dew</c>.</param>
+/// <param name="Name">What the symbol stands for.</param>
+/// <param name="Formula">The formula in symbols or words.</param>
+/// <param name="Substitution">The formula with the values put in.</param>
+/// <param name="Result">The result with its unit.</param>
+/// <param name="Source">Paper, standard or maker's page the formula comes from; empty for plain arithmetic.</param>
+public sealed record TraceStep(string Symbol, string Name, string Formula, string Substitution, string Result, string Source)
+{
+    /// <summary>What the step takes off a reading; null where it is no correction.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public CorrectionKind? Correction { get; init; }
+
+    /// <summary>Identifier of the instrument that is corrected; null where the step is no correction.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string? Instrument { get; init; }
+
+    /// <summary>Number of the earlier finding that shows this very step; null where it stands for the first time. Pages print it once.</summary>
+    public int? ShownIn { get; init; }
+
+    /// <summary>Whether an earlier finding shows it.</summary>
+    public bool WasShown => ShownIn is not null;
+}
+
+/// <summary>Where a value and its uncertainty lie on the scale of their own limit: 0 is the lower limit, 1 the upper.</summary>
+/// <param name="Value">Position of the value.</param>
+/// <param name="Low">Position of value − U; null without an uncertainty.</param>
+/// <param name="High">Position of value + U; null without an uncertainty.</param>
+/// <param name="LowerIsLimit">False when nothing is limited at 0 (the limit is "at most").</param>
+/// <param name="UpperIsLimit">False when nothing is limited at 1 (the limit is "at least").</param>
+public sealed record StripPosition(double Value, double? Low, double? High, bool LowerIsLimit, bool UpperIsLimit);
+
+/// <summary>Prints probabilities without ever rounding an uncertain one to 0 or 100 per cent.</summary>
+internal static class ProbabilityText
+{
+    public static string? Of(double? probability) => probability switch
+    {
+        null => null,
+        < 0.001 => "< 0.1 %",
+        > 0.999 => "> 99.9 %",
+        < 0.095 or > 0.905 => string.Create(CultureInfo.InvariantCulture, $"{100 * probability:0.0} %"),
+        _ => string.Create(CultureInfo.InvariantCulture, $"{100 * probability:0} %"),
+    };
+
+    public static string? Ratio(double? ratio) => ratio switch
+    {
+        null => null,
+        >= 99.5 => "> 99",
+        >= 9.95 => string.Create(CultureInfo.InvariantCulture, $"{ratio:0}"),
+        _ => string.Create(CultureInfo.InvariantCulture, $"{ratio:0.0}"),
+    };
 }

@@ -1,13 +1,11 @@
 using System.Collections.Immutable;
 using System.Text.Json.Serialization;
 using Commission.Messages;
-using Commission.Records.Json;
 
 namespace Commission.Records.Findings;
 
 /// <summary>The sentences of a finding as what they say and about what. A part that is in no catalogue yet is a plain text.</summary>
 /// <param name="Statement">The statement and its remarks; their texts are joined by spaces.</param>
-[JsonConverter(typeof(FindingMessagesConverter))]
 public sealed record FindingMessages(ImmutableArray<Message> Statement)
 {
     /// <summary>The statement and its remarks; their texts are joined by spaces.</summary>

@@ -31,3 +31,22 @@ public sealed record LimitStatement(
     /// <summary>What is limited, in the trade's words, for the list of limits in force; empty inside a finding.</summary>
     public string Quantity { get; init; } = "";
 }
+
+/// <summary>What a limit asks of the measured quantity.</summary>
+public enum LimitKind
+{
+    /// <summary>The quantity must reach the lower limit.</summary>
+    AtLeast,
+
+    /// <summary>The quantity must not exceed the upper limit.</summary>
+    AtMost,
+
+    /// <summary>The quantity must lie between two limits.</summary>
+    Within,
+
+    /// <summary>The quantity must lie within a tolerance of a target.</summary>
+    Target,
+
+    /// <summary>A requirement in words, without a number.</summary>
+    Statement,
+}

@@ -26,3 +26,35 @@ public sealed record MeasuredQuantity(
             ? string.Create(CultureInfo.InvariantCulture, $"k = {k:0.00}, ν = {Math.Floor(nu):0}")
             : string.Create(CultureInfo.InvariantCulture, $"k = {k:0.00}, ν > 1000");
 }
+
+/// <summary>A single quantity as it is kept and as it is printed. Pages print <see cref="Text"/> and compute nothing.</summary>
+/// <param name="Si">Value in the coherent SI unit of its dimension (temperatures in kelvin, pressures absolute in pascal).</param>
+/// <param name="Dimension">Name of the dimension, for example <c>temperature difference</c>.</param>
+/// <param name="Unit">Symbol of the unit used for display, for example <c>°F</c>.</param>
+/// <param name="Value">Value in <paramref name="Unit"/>, rounded as printed.</param>
+/// <param name="Decimals">Digits after the decimal point as printed; 0 or more.</param>
+/// <param name="Text">The printed form with its unit, for example <c>13.1 °F</c>.</param>
+public sealed record DisplayQuantity(double Si, string Dimension, string Unit, double Value, int Decimals, string Text);
+
+/// <summary>One line of an uncertainty budget (JCGM 100, clause 8 and example H.1).</summary>
+/// <param name="Cause">The physical cause, for example <c>low gauge, gain</c>.</param>
+/// <param name="Distribution">Assumed distribution, for example <c>rectangular</c>.</param>
+/// <param name="StandardUncertainty">u of the cause with its unit, as printed.</param>
+/// <param name="Sensitivity">Sensitivity coefficient with its unit, as printed.</param>
+/// <param name="ContributionSi">Contribution to u of the result in SI; signed like the sensitivity.</param>
+/// <param name="SharePercent">Share of the combined variance in per cent; 0 to 100 (more or less when causes are correlated).</param>
+/// <param name="Source">Where the uncertainty of the cause comes from.</param>
+public sealed record BudgetLine(
+    string Cause,
+    string Distribution,
+    string StandardUncertainty,
+    string Sensitivity,
+    double ContributionSi,
+    double SharePercent,
+    string Source)
+{
+    /// <summary>The share as printed, for example <c>62 %</c> or <c>0.4 %</c>.</summary>
+    public string ShareText => SharePercent >= 9.95
+        ? string.Create(CultureInfo.InvariantCulture, $"{SharePercent:0} %")
+        : string.Create(CultureInfo.InvariantCulture, $"{SharePercent:0.0} %");
+}

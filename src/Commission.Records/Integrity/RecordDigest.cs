@@ -1,36 +1,69 @@
 using System.Security.Cryptography;
-using System.Text.Json.Nodes;
+using System.Text;
+using System.Text.Json;
 using Commission.Records.Json;
 
 namespace Commission.Records.Integrity;
 
-/// <summary>The digest of a record: SHA-256 over its canonical JSON (RFC 8785) without the digest itself.</summary>
+/// <summary>A finished record with the bytes that stand for it.</summary>
+/// <param name="Record">The record, its digest filled in.</param>
+/// <param name="Json">Its canonical JSON: the file, and what a template sees.</param>
+public sealed record SealedRecord(CommissioningRecord Record, ReadOnlyMemory<byte> Json);
+
+/// <summary>
+/// The digest of a record: SHA-256 over its canonical JSON (RFC 8785) without the digest itself. Of a file as written it
+/// is enough to cut the member <c>"digest":"…",</c> out and to hash what is left.
+/// </summary>
 public static class RecordDigest
 {
-    /// <summary>Computes the digest.</summary>
-    /// <param name="record">The record; its own digest is left out.</param>
-    /// <returns>64 lower-case hexadecimal digits.</returns>
-    public static string Compute(CommissioningRecord record)
+    private static readonly string Unsealed = new('0', 2 * SHA256.HashSizeInBytes);
+
+    /// <summary>Writes a finished record and fills its digest in.</summary>
+    /// <param name="record">The record; a digest it may have is left out.</param>
+    public static SealedRecord Seal(CommissioningRecord record)
     {
         ArgumentNullException.ThrowIfNull(record);
-        return Compute((JsonObject)JsonNode.Parse(RecordJson.Write(record))!);
+        var json = RecordJson.Write(record with { Digest = Unsealed });
+        var (member, text) = Find(json);
+        var digest = Compute(json, member);
+        Encoding.ASCII.GetBytes(digest, json.AsSpan(text));
+        return new SealedRecord(record with { Digest = digest }, json);
     }
 
-    /// <summary>Computes the digest of a record read as JSON, so that members of a later version count too.</summary>
-    /// <param name="record">The record; its member <c>digest</c> is left out and the object is not changed.</param>
+    /// <summary>Computes the digest of a record.</summary>
+    /// <param name="canonical">Its canonical JSON.</param>
     /// <returns>64 lower-case hexadecimal digits.</returns>
-    public static string Compute(JsonObject record)
+    public static string Compute(ReadOnlySpan<byte> canonical) => Compute(canonical, Find(canonical).Member);
+
+    private static string Compute(ReadOnlySpan<byte> canonical, Range without)
     {
-        ArgumentNullException.ThrowIfNull(record);
-        return Convert.ToHexStringLower(SHA256.HashData(CanonicalJson.WriteWithout(record, "digest")));
+        using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        hash.AppendData(canonical[..without.Start]);
+        hash.AppendData(canonical[without.End..]);
+        return Convert.ToHexStringLower(hash.GetHashAndReset());
     }
 
-    /// <summary>Returns the record with its digest filled in.</summary>
-    /// <param name="record">The finished record.</param>
-    /// <returns>The same record, sealed.</returns>
-    public static CommissioningRecord Seal(CommissioningRecord record)
+    // The record's own member and its comma; members of that name further down do not count.
+    private static (Range Member, Range Text) Find(ReadOnlySpan<byte> canonical)
     {
-        ArgumentNullException.ThrowIfNull(record);
-        return record with { Digest = Compute(record) };
+        var reader = new Utf8JsonReader(canonical);
+        reader.Read();
+        while (reader.Read() && reader.TokenType == JsonTokenType.PropertyName)
+        {
+            var start = (int)reader.TokenStartIndex;
+            var found = reader.ValueTextEquals("digest"u8);
+            reader.Read();
+            if (!found)
+            {
+                reader.Skip();
+                continue;
+            }
+
+            var end = (int)reader.BytesConsumed;
+            var text = ((int)reader.TokenStartIndex + 1)..(end - 1);
+            return canonical[end] == ',' ? (start..(end + 1), text) : ((start - 1)..end, text);
+        }
+
+        throw new FormatException("The record has no digest.");
     }
 }

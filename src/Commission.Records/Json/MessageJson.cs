@@ -1,13 +1,15 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.Json;
+using System.Text.Json.Serialization;
 using Commission.Messages;
+using Commission.Records.Findings;
 
 namespace Commission.Records.Json;
 
 /// <summary>
 /// Messages as JSON: <c>{"id": "evacuation.hold-passed", "values": {"after": {"duration": 600}}}</c>, each value under the name of its kind;
-/// a sentence that is in no catalogue is a text.
+/// a sentence that is in no catalogue is a text. Members are written in the order of their names, as all of the record's are.
 /// </summary>
 internal static class MessageJson
 {
@@ -18,16 +20,16 @@ internal static class MessageJson
     {
         if (message.PlainText is { } plain)
         {
-            writer.WriteStringValue(plain);
+            CanonicalText.Write(writer, plain);
             return;
         }
 
         writer.WriteStartObject();
-        writer.WriteString("id", message.Id);
+        Text(writer, "id", message.Id);
         if (message.Values.Length > 0)
         {
             writer.WriteStartObject("values");
-            foreach (var (name, value) in message.Values)
+            foreach (var (name, value) in message.Values.OrderBy(v => v.Name, StringComparer.Ordinal))
             {
                 writer.WritePropertyName(name);
                 Write(writer, value);
@@ -75,24 +77,24 @@ internal static class MessageJson
                 writer.WriteNumber("count", count.Count);
                 break;
             case NumberValue number:
-                Number(writer, "number", number.Number);
                 writer.WriteNumber("decimals", number.Decimals);
+                Number(writer, "number", number.Number);
                 break;
             case ListValue list:
+                writer.WriteString("join", list.Join switch { ListJoin.And => "and", ListJoin.Or => "or", _ => "comma" });
                 writer.WriteStartArray("list");
                 foreach (var item in list.Items)
                     Write(writer, item);
                 writer.WriteEndArray();
-                writer.WriteString("join", list.Join switch { ListJoin.And => "and", ListJoin.Or => "or", _ => "comma" });
                 break;
             case NameValue name:
-                writer.WriteString("name", name.Name);
+                Text(writer, "name", name.Name);
                 break;
             case TextValue text:
-                writer.WriteString("text", text.Text);
+                Text(writer, "text", text.Text);
                 break;
             case ChoiceValue choice:
-                writer.WriteString("choice", choice.Option);
+                Text(writer, "choice", choice.Option);
                 break;
             case Message message:
                 writer.WritePropertyName("message");
@@ -108,23 +110,28 @@ internal static class MessageJson
     private static void Write(Utf8JsonWriter writer, QuantityValue quantity)
     {
         writer.WriteStartObject("quantity");
-        Number(writer, "si", quantity.Si);
-        writer.WriteString("dimension", quantity.Dimension);
-        if (quantity.Larger is { } larger)
-            writer.WriteString("larger", larger);
-        writer.WriteString("unit", quantity.Unit);
-        Number(writer, "value", quantity.Value);
         writer.WriteNumber("decimals", quantity.Decimals);
+        Text(writer, "dimension", quantity.Dimension);
         if (quantity.Expanded is { } expanded)
             Number(writer, "expanded", expanded);
+        if (quantity.Larger is { } larger)
+            Text(writer, "larger", larger);
+        Number(writer, "si", quantity.Si);
+        Text(writer, "unit", quantity.Unit);
+        Number(writer, "value", quantity.Value);
         writer.WriteEndObject();
     }
 
     private static void Number(Utf8JsonWriter writer, string name, double number)
     {
-        if (!double.IsFinite(number))
-            throw new InvalidOperationException($"The value {name} of a message is not finite.");
-        writer.WriteNumber(name, TenDigits.Round(number));
+        writer.WritePropertyName(name);
+        NumberConverter.Write(writer, number);
+    }
+
+    private static void Text(Utf8JsonWriter writer, string name, string text)
+    {
+        writer.WritePropertyName(name);
+        CanonicalText.Write(writer, text);
     }
 
     private static MessageValue Value(JsonElement json)
@@ -176,4 +183,52 @@ internal static class MessageJson
         Larger = json.TryGetProperty("larger", out var larger) ? larger.GetString() : null,
         Expanded = json.TryGetProperty("expanded", out var expanded) ? expanded.GetDouble() : null,
     };
+}
+
+/// <summary>Writes and reads the messages of a finding; a part that there is none of is left out.</summary>
+internal sealed class FindingMessagesConverter : JsonConverter<FindingMessages>
+{
+    public override FindingMessages Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
+    {
+        using var json = JsonDocument.ParseValue(ref reader);
+        var root = json.RootElement;
+        return new FindingMessages(List(root, "statement"))
+        {
+            Reason = root.TryGetProperty("reason", out var reason) ? MessageJson.Read(reason) : null,
+            Reservation = List(root, "reservation"),
+            NextStep = root.TryGetProperty("nextStep", out var next) ? MessageJson.Read(next) : null,
+        };
+    }
+
+    public override void Write(Utf8JsonWriter writer, FindingMessages value, JsonSerializerOptions options)
+    {
+        writer.WriteStartObject();
+        if (value.NextStep is { } next)
+        {
+            writer.WritePropertyName("nextStep");
+            MessageJson.Write(writer, next);
+        }
+
+        if (value.Reason is { } reason)
+        {
+            writer.WritePropertyName("reason");
+            MessageJson.Write(writer, reason);
+        }
+
+        if (value.Reservation.Length > 0)
+            List(writer, "reservation", value.Reservation);
+        List(writer, "statement", value.Statement);
+        writer.WriteEndObject();
+    }
+
+    private static void List(Utf8JsonWriter writer, string name, ImmutableArray<Message> messages)
+    {
+        writer.WriteStartArray(name);
+        foreach (var message in messages)
+            MessageJson.Write(writer, message);
+        writer.WriteEndArray();
+    }
+
+    private static ImmutableArray<Message> List(JsonElement parent, string name) =>
+        parent.TryGetProperty(name, out var list) ? [.. list.EnumerateArray().Select(MessageJson.Read)] : [];
 }

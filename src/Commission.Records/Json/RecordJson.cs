@@ -1,34 +1,39 @@
+using System.Buffers;
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
-using System.Text.Encodings.Web;
 using System.Text.Json;
+using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
+using Commission.Measurement.Corrections;
+using Commission.Measurement.Decisions;
+using Commission.Records.Findings;
+using Commission.Records.Series;
 
 namespace Commission.Records.Json;
 
 /// <summary>
-/// The record as JSON for people and programs: members in a fixed order, camelCase, indented, units and signs readable,
-/// verdicts in the trade's words, every computed number with 10 significant digits.
+/// The record as JSON in the one form that RFC 8785 (JSON Canonicalization Scheme) allows: members sorted by name, no
+/// blanks, numbers as ECMAScript prints them, UTF-8. These bytes are the file, what the digest covers and what a template sees.
+/// Verdicts stand in the trade's words, every computed number has 10 significant digits.
 /// </summary>
 public static class RecordJson
 {
-    // The escaping meant for HTML would turn every ± and ° into \u00b1 and \u00b0.
     private static readonly Lazy<JsonTypeInfo<CommissioningRecord>> Shape = new(static () =>
-        (JsonTypeInfo<CommissioningRecord>)new RecordJsonContext(new JsonSerializerOptions(RecordJsonContext.Default.Options)
+        (JsonTypeInfo<CommissioningRecord>)new JsonSerializerOptions(RecordJsonContext.Default.Options)
         {
-            Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-        }).GetTypeInfo(typeof(CommissioningRecord))!);
+            TypeInfoResolver = RecordJsonContext.Default.WithAddedModifier(SortMembers),
+        }.GetTypeInfo(typeof(CommissioningRecord)));
 
     /// <summary>Writes a record; the same record gives the same bytes.</summary>
     /// <param name="record">The record.</param>
-    /// <returns>UTF-8 text ending in a line feed.</returns>
+    /// <returns>Canonical JSON, without a line feed at its end.</returns>
     public static byte[] Write(CommissioningRecord record)
     {
         ArgumentNullException.ThrowIfNull(record);
-        using var buffer = new MemoryStream();
-        JsonSerializer.Serialize(buffer, record, Shape.Value);
-        buffer.WriteByte((byte)'\n');
-        return buffer.ToArray();
+        var buffer = new ArrayBufferWriter<byte>(1 << 16);
+        using (var writer = new Utf8JsonWriter(buffer, new JsonWriterOptions { SkipValidation = true }))
+            JsonSerializer.Serialize(writer, record, Shape.Value);
+        return buffer.WrittenSpan.ToArray();
     }
 
     /// <summary>Reads a record that this program wrote.</summary>
@@ -48,7 +53,8 @@ public static class RecordJson
         [NotNullWhen(true)] out CommissioningRecord? record,
         [NotNullWhen(false)] out string? fault)
     {
-        if (utf8.StartsWith("\uFEFF"u8)) utf8 = utf8[3..];
+        if (utf8.StartsWith("\uFEFF"u8))
+            utf8 = utf8[3..];
         try
         {
             record = JsonSerializer.Deserialize(utf8, Shape.Value);
@@ -79,9 +85,34 @@ public static class RecordJson
         return true;
     }
 
+    // All names are ASCII: their UTF-16 units, which the standard sorts by, sort as their characters do.
+    private static void SortMembers(JsonTypeInfo type)
+    {
+        if (type.Kind != JsonTypeInfoKind.Object)
+            return;
+        foreach (var (order, member) in type.Properties.OrderBy(p => p.Name, StringComparer.Ordinal).Index().ToArray())
+            member.Order = order;
+    }
+
     private static string Fault(JsonException unreadable) => string.Create(
         CultureInfo.InvariantCulture,
         $"The file is not a record: line {(unreadable.LineNumber ?? 0) + 1}, at {Place(unreadable.Path)}, does not fit schemas/record.schema.json (a wrong kind of value, or a missing member).");
 
     private static string Place(string? path) => path is null or "" or "$" ? "the outermost object" : path;
 }
+
+/// <summary>What the JSON source generator writes for the record.</summary>
+[JsonSourceGenerationOptions(
+    GenerationMode = JsonSourceGenerationMode.Metadata,
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
+    RespectNullableAnnotations = true,
+    Converters =
+    [
+        typeof(TextConverter), typeof(NumberConverter), typeof(NumberOrNullConverter), typeof(LocationConverter),
+        typeof(FindingMessagesConverter),
+        typeof(TradeWordConverter<Outcome>), typeof(TradeWordConverter<CorrectionKind>), typeof(TradeWordConverter<Verdict>), typeof(TradeWordConverter<DecisionRule>),
+        typeof(TradeWordConverter<LimitKind>), typeof(TradeWordConverter<AxisScale>), typeof(TradeWordConverter<AxisName>), typeof(TradeWordConverter<CurveRole>),
+        typeof(TradeWordConverter<LineRole>), typeof(TradeWordConverter<ColumnAlign>),
+    ])]
+[JsonSerializable(typeof(CommissioningRecord))]
+internal sealed partial class RecordJsonContext : JsonSerializerContext;

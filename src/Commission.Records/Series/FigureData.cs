@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Commission.Measurement.Decisions;
 
 namespace Commission.Records.Series;
 
@@ -44,3 +45,51 @@ public sealed record FigureData
     /// <summary>Rows of a strip chart; empty for other plots.</summary>
     public ImmutableArray<FigureBar> Rows { get => field.IsDefault ? [] : field; init; }
 }
+
+/// <summary>One axis of a figure.</summary>
+/// <param name="Label">What is drawn along it.</param>
+/// <param name="Unit">Unit of its numbers; empty for none.</param>
+/// <param name="Scale">Division.</param>
+/// <param name="Min">Lower end; null lets the plot choose from the data.</param>
+/// <param name="Max">Upper end; null lets the plot choose from the data.</param>
+public sealed record FigureAxis(string Label, string Unit, AxisScale Scale, double? Min = null, double? Max = null);
+
+/// <summary>How an axis is divided and labelled.</summary>
+public enum AxisScale
+{
+    /// <summary>Equal steps.</summary>
+    Linear,
+
+    /// <summary>Decades; every value is positive.</summary>
+    Log10,
+
+    /// <summary>Elapsed time in minutes.</summary>
+    Minutes,
+
+    /// <summary>Minutes since midnight of the job's date, labelled as a clock; beyond 1440 the next day.</summary>
+    Clock,
+}
+
+/// <summary>Something that happened, marked on the horizontal axis.</summary>
+/// <param name="X">Position in the unit of the horizontal axis.</param>
+/// <param name="Label">What happened.</param>
+public sealed record FigureEvent(double X, string Label);
+
+/// <summary>One row of the strip chart: a value and its uncertainty on the scale of its own limit (0 lower, 1 upper).</summary>
+/// <param name="Label">Title of the check.</param>
+/// <param name="Value">Position of the value.</param>
+/// <param name="Low">Position of value − U; null without an uncertainty.</param>
+/// <param name="High">Position of value + U; null without an uncertainty.</param>
+/// <param name="Verdict">The verdict.</param>
+/// <param name="Text">Value, U and limit as printed beside the row.</param>
+/// <param name="LowerIsLimit">False when nothing is limited at 0.</param>
+/// <param name="UpperIsLimit">False when nothing is limited at 1.</param>
+public sealed record FigureBar(
+    string Label,
+    double Value,
+    double? Low,
+    double? High,
+    Verdict Verdict,
+    string Text,
+    bool LowerIsLimit = true,
+    bool UpperIsLimit = true);

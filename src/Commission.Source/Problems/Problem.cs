@@ -20,3 +20,35 @@ public sealed record Problem(SourceLocation Location, string Found, string Expec
     /// <returns>The problem as one line.</returns>
     public override string ToString() => $"{Location}: {Message}";
 }
+
+/// <summary>Collects the problems of one run. All of them are kept: the renderer decides how many are shown.</summary>
+public sealed class ProblemList
+{
+    private readonly List<Problem> _problems = [];
+    private readonly HashSet<Problem> _seen = [];
+
+    /// <summary>How many different problems were added.</summary>
+    public int Count => _problems.Count;
+
+    /// <summary>Adds a problem; the very same problem a second time (through an alias) is dropped.</summary>
+    /// <param name="problem">The problem to add.</param>
+    public void Add(Problem problem)
+    {
+        ArgumentNullException.ThrowIfNull(problem);
+        if (_seen.Add(problem)) _problems.Add(problem);
+    }
+
+    /// <summary>Adds a problem from its parts.</summary>
+    /// <param name="location">Where the fault is.</param>
+    /// <param name="found">What was found.</param>
+    /// <param name="expected">What was expected.</param>
+    /// <param name="advice">What to do.</param>
+    /// <param name="code">A short stable name of the kind of fault.</param>
+    /// <param name="length">How many characters the fault covers.</param>
+    public void Add(SourceLocation location, string found, string expected, string advice, string code = "", int length = 1) =>
+        Add(new Problem(location, found, expected, advice) { Code = code, Length = Math.Max(1, length) });
+
+    /// <summary>The problems by file, line and column; at the same place in the order they were found.</summary>
+    /// <returns>A new list.</returns>
+    public IReadOnlyList<Problem> Sorted() => [.. _problems.OrderBy(problem => problem.Location)];
+}

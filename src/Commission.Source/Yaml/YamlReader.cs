@@ -1,4 +1,7 @@
+using System.Globalization;
 using Commission.Source.Problems;
+using YamlDotNet.Core;
+using YamlDotNet.Core.Events;
 
 namespace Commission.Source.Yaml;
 
@@ -24,4 +27,251 @@ public static class YamlReader
         ArgumentNullException.ThrowIfNull(problems);
         return new YamlComposer(text, problems).Compose();
     }
+}
+
+// Works on parser events and not on the library's document model: the model has no bound on nesting and expands aliases.
+internal sealed class YamlComposer
+{
+    private readonly SourceText _text;
+    private readonly ProblemList _problems;
+    private readonly Scanner _scanner;
+    private readonly Parser _parser;
+    private readonly Dictionary<string, Anchored> _anchors = new(StringComparer.Ordinal);
+    private readonly Stack<(char Bracket, SourceLocation At)> _openBrackets = new();
+    private int _nodes;
+
+    public YamlComposer(SourceText text, ProblemList problems)
+    {
+        _text = text;
+        _problems = problems;
+        _scanner = new Scanner(new StringReader(text.Text), skipComments: true);
+        _parser = new Parser(_scanner);
+    }
+
+    public SourceNode? Compose()
+    {
+        try
+        {
+            return ComposeDocument();
+        }
+        catch (Refused)
+        {
+            return null;
+        }
+        catch (YamlException fault)
+        {
+            ReportSyntax(fault.Message, fault.Start.Line > 0 ? Place(fault.Start) : Place(_scanner.CurrentPosition));
+            return null;
+        }
+        catch (Exception fault) when (fault is InvalidOperationException or ArgumentException)
+        {
+            // The library's scanner throws these on an unclosed bracket and on a broken tag.
+            ReportSyntax(fault.Message, Place(_scanner.CurrentPosition));
+            return null;
+        }
+    }
+
+    private SourceNode? ComposeDocument()
+    {
+        Next();
+        Next();
+        if (_parser.Current is StreamEnd)
+        {
+            _problems.Add(SourceLocation.WholeFile(_text.File), "The file is empty.", "", "", "empty-file");
+            return null;
+        }
+
+        Next();
+        var root = ComposeNode(0, out _, out _);
+        if (root is SourceScalar { IsEmpty: true })
+        {
+            _problems.Add(SourceLocation.WholeFile(_text.File), "The file is empty.", "", "", "empty-file");
+            return null;
+        }
+
+        Next();
+        Next();
+        if (_parser.Current is DocumentStart second)
+        {
+            _problems.Add(Place(second.Start), "A second document begins here.", "One document a file.",
+                "Delete this --- line, or put the rest into a file of its own.", "second-document", 3);
+            return null;
+        }
+
+        return root;
+    }
+
+    private void Next()
+    {
+        if (!_parser.MoveNext()) throw new YamlException("ended");
+    }
+
+    // Leaves the parser on the last event of the node.
+    private SourceNode ComposeNode(int depth, out int size, out int height)
+    {
+        size = 1;
+        height = 0;
+        if (_parser.Current is AnchorAlias alias) return Expand(alias, depth, out size, out height);
+        // On some broken texts the parser ends a mapping after a key: its own events do not pair up.
+        if (_parser.Current is not NodeEvent node)
+            throw new YamlException(_parser.Current!.Start, _parser.Current.End, "unpaired event");
+
+        Count(1, node.Start);
+        if (!node.Tag.IsEmpty)
+        {
+            _problems.Add(Place(node.Start), $"The tag {node.Tag.Value} stands before a value.", "Plain values are expected.",
+                "Delete the tag.", "tag", Span(node));
+        }
+
+        var anchor = node.Anchor.IsEmpty ? null : node.Anchor.Value;
+        if (anchor is not null) _anchors[anchor] = Anchored.Open;
+        SourceNode result = node switch
+        {
+            Scalar scalar => ComposeScalar(scalar),
+            SequenceStart sequence => ComposeSequence(sequence, depth, ref size, ref height),
+            _ => ComposeMapping((MappingStart)node, depth, ref size, ref height),
+        };
+        if (anchor is not null) _anchors[anchor] = new Anchored(result, size, height);
+        return result;
+    }
+
+    private SourceScalar ComposeScalar(Scalar scalar) =>
+        new(Place(scalar.Start), Span(scalar), scalar.Value, scalar.Style != ScalarStyle.Plain);
+
+    private SourceSequence ComposeSequence(SequenceStart start, int depth, ref int size, ref int height)
+    {
+        var flow = start.Style == SequenceStyle.Flow;
+        Enter(depth, start.Start, flow ? '[' : null);
+        var items = new List<SourceNode>();
+        for (Next(); _parser.Current is not SequenceEnd; Next())
+        {
+            items.Add(ComposeNode(depth + 1, out var itemSize, out var itemHeight));
+            size += itemSize;
+            height = Math.Max(height, itemHeight + 1);
+        }
+
+        if (flow) _openBrackets.Pop();
+        return new SourceSequence(Place(start.Start), 1, items);
+    }
+
+    private SourceMapping ComposeMapping(MappingStart start, int depth, ref int size, ref int height)
+    {
+        var flow = start.Style == MappingStyle.Flow;
+        Enter(depth, start.Start, flow ? '{' : null);
+        var entries = new List<SourceEntry>();
+        var strays = new StrayKeys(_text, _problems);
+        var firstPlace = new Dictionary<string, SourceLocation>(StringComparer.Ordinal);
+        for (Next(); _parser.Current is not MappingEnd; Next())
+        {
+            var key = ComposeKey();
+            Next();
+            var value = ComposeNode(depth + 1, out var valueSize, out var valueHeight);
+            size += valueSize + 1;
+            height = Math.Max(height, valueHeight + 1);
+            if (key is null) continue;
+            if (flow && strays.Take(key, value)) continue;
+            strays.Flush();
+            strays.Previous = new SourceEntry(key, value);
+            if (firstPlace.TryGetValue(key.Text, out var first))
+            {
+                _problems.Add(key.Location,
+                    string.Create(CultureInfo.InvariantCulture, $"\"{key.Text}\" is written twice; the first is in line {first.Line}."),
+                    "", "Keep one of them.", "duplicate-key", key.Length);
+                continue;
+            }
+
+            firstPlace.Add(key.Text, key.Location);
+            entries.Add(new SourceEntry(key, value));
+        }
+
+        strays.Flush();
+        if (flow) _openBrackets.Pop();
+        return new SourceMapping(Place(start.Start), 1, entries, flow);
+    }
+
+    private SourceScalar? ComposeKey()
+    {
+        if (_parser.Current is Scalar)
+            return (SourceScalar)ComposeNode(0, out _, out _);
+
+        var at = _parser.Current!.Start;
+        _problems.Add(Place(at), "A key that is a list, a mapping or an alias.", "A key is a word.", "Write the key as plain text.", "bad-key");
+        if (_parser.Current is AnchorAlias) return null;
+        var open = 0;
+        do
+        {
+            open += _parser.Current!.NestingIncrease;
+            if (open > YamlReader.MaximumDepth) TooDeep(_parser.Current.Start);
+            if (open > 0) Next();
+        }
+        while (open > 0);
+        return null;
+    }
+
+    private SourceNode Expand(AnchorAlias alias, int depth, out int size, out int height)
+    {
+        var name = alias.Value.Value;
+        if (!_anchors.TryGetValue(name, out var target))
+        {
+            _problems.Add(Place(alias.Start), $"*{name} refers to nothing: no &{name} comes before it.", "",
+                "Put the value in quotes if it is meant to begin with *.", "unknown-alias", Span(alias));
+            throw new Refused();
+        }
+
+        if (target.Node is null)
+        {
+            _problems.Add(Place(alias.Start), $"*{name} stands inside &{name} itself.", "", "Write the value out.", "alias-loop", Span(alias));
+            throw new Refused();
+        }
+
+        Count(target.Size, alias.Start);
+        if (depth + target.Height > YamlReader.MaximumDepth) TooDeep(alias.Start);
+        size = target.Size;
+        height = target.Height;
+        return target.Node;
+    }
+
+    private void Count(int more, Mark at)
+    {
+        _nodes += more;
+        if (_nodes <= YamlReader.MaximumNodes) return;
+        _problems.Add(Place(at),
+            string.Create(CultureInfo.InvariantCulture, $"With aliases written out, the file holds more than {YamlReader.MaximumNodes:N0} values."),
+            "", "Use fewer aliases, and a CSV file for long series.", "too-many-values");
+        throw new Refused();
+    }
+
+    private void Enter(int depth, Mark at, char? bracket)
+    {
+        if (bracket is { } open) _openBrackets.Push((open, Place(at)));
+        if (depth >= YamlReader.MaximumDepth) TooDeep(at);
+    }
+
+    private void TooDeep(Mark at)
+    {
+        _problems.Add(Place(at),
+            string.Create(CultureInfo.InvariantCulture, $"Brackets or indentation are nested more than {YamlReader.MaximumDepth} deep."),
+            "", "A job file needs fewer than ten levels: look for a bracket that is not closed.", "too-deep");
+        throw new Refused();
+    }
+
+    private void ReportSyntax(string message, SourceLocation at)
+    {
+        (char, SourceLocation)? bracket = _openBrackets.Count > 0 ? _openBrackets.Peek() : null;
+        _problems.Add(YamlSyntaxFault.Translate(_text, message, at, bracket));
+    }
+
+    private SourceLocation Place(Mark mark) =>
+        new(_text.File, (int)Math.Clamp(mark.Line, 1, _text.Lines.Count), (int)Math.Max(1, mark.Column));
+
+    private static int Span(ParsingEvent node) =>
+        node.End.Line == node.Start.Line ? (int)Math.Max(1, node.End.Column - node.Start.Column) : 1;
+
+    private readonly record struct Anchored(SourceNode? Node, int Size, int Height)
+    {
+        public static Anchored Open => default;
+    }
+
+    // Leaves the recursion after a fault that was already reported.
+    private sealed class Refused : Exception;
 }

@@ -1,3 +1,5 @@
+using System.Globalization;
+using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Commission.Messages;
@@ -32,11 +34,11 @@ public sealed class MessageJsonTests
     {
         var message = Json()["findings"]![Index]!["messages"]!["statement"]![0]!;
         Assert.Equal("sample.every-kind", message["id"]!.GetValue<string>());
-        Assert.Equal("""{"quantity":{"si":133.3223684,"dimension":"pressure","unit":"micron","value":1000,"decimals":0}}""", message["values"]!["level"]!.ToJsonString());
-        Assert.Equal("""{"quantity":{"si":5.103,"dimension":"mass","larger":"lb","unit":"oz","value":180,"decimals":1,"expanded":0.5}}""", message["values"]!["mass"]!.ToJsonString());
+        Assert.Equal("""{"quantity":{"decimals":0,"dimension":"pressure","si":133.3223684,"unit":"micron","value":1000}}""", message["values"]!["level"]!.ToJsonString());
+        Assert.Equal("""{"quantity":{"decimals":1,"dimension":"mass","expanded":0.5,"larger":"lb","si":5.103,"unit":"oz","value":180}}""", message["values"]!["mass"]!.ToJsonString());
         Assert.Equal("""{"time":"14:50:05"}""", message["values"]!["at"]!.ToJsonString());
-        Assert.Equal("""{"number":0.3333333333,"decimals":2}""", message["values"]!["ratio"]!.ToJsonString());
-        Assert.Equal("""{"list":[{"name":"low"},{"name":"high"}],"join":"or"}""", message["values"]!["gauges"]!.ToJsonString());
+        Assert.Equal("""{"decimals":2,"number":0.3333333333}""", message["values"]!["ratio"]!.ToJsonString());
+        Assert.Equal("""{"join":"or","list":[{"name":"low"},{"name":"high"}]}""", message["values"]!["gauges"]!.ToJsonString());
         Assert.Equal("""{"message":{"id":"sample.inner"}}""", message["values"]!["inner"]!.ToJsonString());
     }
 
@@ -52,7 +54,7 @@ public sealed class MessageJsonTests
     {
         var json = Json();
         json["findings"]![Index]!["messages"]!["statement"]![0]!["values"]!["n"]!["count"] = 4;
-        Assert.NotEqual(Full.Digest, RecordDigest.Compute((JsonObject)json));
+        Assert.NotEqual(Full.Digest, RecordDigest.Compute(Encoding.UTF8.GetBytes(CanonicalForm.Of(json.ToJsonString()))));
     }
 
     [Theory]
@@ -69,11 +71,14 @@ public sealed class MessageJsonTests
 
     private static JsonNode Json() => JsonNode.Parse(RecordJson.Write(Full))!;
 
+    private static double TenDigits(double value) => double.Parse(value.ToString("E9", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+
+    // As a file has it: numbers of ten digits, values in the order of their names.
     private static Message Rounded(Message message) => Message.Of(message.Phase, message.Name,
-        [.. message.Values.Select(v => v.Value switch
+        [.. message.Values.OrderBy(v => v.Name, StringComparer.Ordinal).Select(v => v.Value switch
         {
-            QuantityValue q => v with { Value = q with { Si = TenDigits.Round(q.Si) } },
-            NumberValue n => v with { Value = n with { Number = TenDigits.Round(n.Number) } },
+            QuantityValue q => v with { Value = q with { Si = TenDigits(q.Si) } },
+            NumberValue n => v with { Value = n with { Number = TenDigits(n.Number) } },
             _ => v,
         })]);
 }

@@ -12,7 +12,7 @@ namespace Commission.Records.Tests.Samples;
 /// </summary>
 internal static class SampleRecord
 {
-    public static CommissioningRecord Full { get; } = RecordDigest.Seal(Build());
+    public static CommissioningRecord Full { get; } = RecordDigest.Seal(Build()).Record;
 
     /// <summary>A record with nothing but what every record has.</summary>
     public static CommissioningRecord Bare { get; } = new()

@@ -1,0 +1,48 @@
+using System.Globalization;
+using Commission.Measurement.Decisions;
+using Commission.Messages;
+using Commission.Records;
+using Commission.Records.Findings;
+
+namespace Commission.Cli.Running;
+
+/// <summary>What a person at the tailgate needs to see: the outcome, why, and every check that is not a plain pass.</summary>
+internal static class OutcomeReport
+{
+    private const int LabelWidth = 17;
+
+    public static void Write(CommissioningRecord record, TextWriter output)
+    {
+        output.WriteLine($"{record.Header.Id}: {RecordWords.Text(RecordWords.Of(record.Outcome), Language.English)}");
+        foreach (var reason in record.Reasons)
+            output.WriteLine($"  - {reason}");
+        var passes = record.Findings.Count(f => f.Verdict == Verdict.Pass);
+        var notes = record.Findings.Count(f => f.Verdict == Verdict.Information);
+        foreach (var finding in record.Findings.Where(f => f.Verdict is not (Verdict.Pass or Verdict.Information)))
+            Write(finding, output);
+        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {passes} passed, {notes} for information, {record.Findings.Length - passes - notes} listed above."));
+    }
+
+    private static void Write(Finding finding, TextWriter output)
+    {
+        var name = finding.Subject is null ? finding.Title : $"{finding.Title} ({finding.Subject})";
+        var number = finding.Measured is { } measured ? $"{measured.Text}" : "";
+        var limit = finding.Limits.Length > 0 && finding.Verdict != Verdict.NotEvaluated ? $"limit {finding.Limits[0].Text}" : "";
+        var chance = finding.ConformityText is { } p ? $"conforms with {p}" : "";
+        var facts = string.Join(", ", new[] { number, limit, chance }.Where(t => t.Length > 0));
+        output.WriteLine($"  {Word(finding.Verdict).PadRight(LabelWidth)} {name}{(facts.Length > 0 ? ": " + facts : "")}");
+        var why = finding.Verdict == Verdict.NotEvaluated ? finding.Reason : finding.Reservation ?? finding.Statement;
+        if (!string.IsNullOrEmpty(why))
+            output.WriteLine($"  {"",LabelWidth} {why}");
+        // What nobody required and nobody wrote down needs no advice at the tailgate; the record has it.
+        if (finding.NextStep is { } next && (finding.Verdict != Verdict.NotEvaluated || finding.Required))
+            output.WriteLine($"  {"",LabelWidth} Next: {next}");
+    }
+
+    // A failure stands out without colour, too.
+    private static string Word(Verdict verdict)
+    {
+        var word = RecordWords.Text(RecordWords.Of(verdict), Language.English);
+        return verdict == Verdict.Fail ? word.ToUpperInvariant() : word;
+    }
+}
