@@ -77,7 +77,7 @@ internal sealed class BinderWriter
         _code.Append("        _ => -1,\n    };\n\n");
     }
 
-    private string Value(Part part, Field field)
+    private static string Value(Part part, Field field)
     {
         var node = $"v[{Number(Ordinal(part, field.Key))}]";
         string value;
@@ -107,7 +107,7 @@ internal sealed class BinderWriter
         return field is { IsRequired: true, IsList: false } ? value + "!" : value;
     }
 
-    private string One(Part part, Field field, string node)
+    private static string One(Part part, Field field, string node)
     {
         var key = Quote(field.Key);
         var row = $"{part.Name}Fields.{field.Member}";

@@ -252,7 +252,7 @@ internal sealed class SchemaReader
         }
     }
 
-    private JsonElement Definition(string reference) => _definitions.GetProperty(reference.Substring(Reference.Length));
+    private JsonElement Definition(string reference) => _definitions.GetProperty(reference.AsSpan(Reference.Length));
 
     private static bool IsExpanded(JsonElement schema) => IsTrue(schema, "x-expanded");
 
