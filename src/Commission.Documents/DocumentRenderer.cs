@@ -8,7 +8,7 @@ using Commission.Documents.Templates;
 using Commission.Documents.Typesetting;
 using Commission.Messages;
 using Commission.Records;
-using Commission.Source.Problems;
+using Commission.Source;
 using PdfSharp.Pdf;
 
 namespace Commission.Documents;

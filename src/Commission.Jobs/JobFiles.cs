@@ -4,7 +4,6 @@ using System.Security.Cryptography;
 using Commission.Jobs.Files;
 using Commission.Jobs.Problems;
 using Commission.Source;
-using Commission.Source.Problems;
 using Commission.Source.Yaml;
 
 namespace Commission.Jobs;

@@ -3,7 +3,6 @@ using Commission.Jobs.Meaning;
 using Commission.Jobs.Model;
 using Commission.Jobs.Schema;
 using Commission.Source;
-using Commission.Source.Problems;
 using Commission.Source.Yaml;
 
 namespace Commission.Jobs;

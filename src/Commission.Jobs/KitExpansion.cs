@@ -1,7 +1,6 @@
 using Commission.Jobs.Problems;
 using Commission.Jobs.Schema;
 using Commission.Source;
-using Commission.Source.Problems;
 using Commission.Source.Yaml;
 
 namespace Commission.Jobs;

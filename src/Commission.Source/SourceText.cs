@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text;
-using Commission.Source.Problems;
 
 namespace Commission.Source;
 

@@ -66,6 +66,7 @@ public sealed partial class ArchitectureTests
     [Theory]
     [InlineData("Cli")]
     [InlineData("Records")]
+    [InlineData("Source")]
     public void Folders_of_a_project_form_no_circle_and_give_their_files_the_namespace(string project)
     {
         // What this test process runs on holds every package and every other project.

@@ -7,7 +7,7 @@ using Commission.Fluids;
 using Commission.Jobs;
 using Commission.Jobs.Files;
 using Commission.Records.Findings;
-using Commission.Source.Problems;
+using Commission.Source;
 using Xunit;
 
 namespace Commission.Acceptance.Tests;

@@ -2,7 +2,7 @@ using Commission.Checks.Kernel;
 using Commission.Checks.Recording;
 using Commission.Measurement.Decisions;
 using Commission.Records;
-using Commission.Source.Problems;
+using Commission.Source;
 using Xunit;
 
 namespace Commission.Acceptance.Tests;

@@ -5,7 +5,7 @@ using Commission.Checks.Kernel;
 using Commission.Checks.Recording;
 using Commission.Records;
 using Commission.Records.Json;
-using Commission.Source.Problems;
+using Commission.Source;
 using Xunit;
 
 namespace Commission.Acceptance.Tests;

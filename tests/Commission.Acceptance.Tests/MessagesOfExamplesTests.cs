@@ -2,7 +2,7 @@ using Commission.Checks.Recording;
 using Commission.Messages;
 using Commission.Records;
 using Commission.Records.Json;
-using Commission.Source.Problems;
+using Commission.Source;
 using Xunit;
 
 namespace Commission.Acceptance.Tests;

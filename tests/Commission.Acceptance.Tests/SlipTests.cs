@@ -3,7 +3,6 @@ using System.Text;
 using System.Text.RegularExpressions;
 using Commission.Cli;
 using Commission.Source;
-using Commission.Source.Problems;
 using Commission.Source.Yaml;
 using Xunit;
 

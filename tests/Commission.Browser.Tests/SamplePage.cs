@@ -4,7 +4,7 @@ using Commission.Documents.Templates;
 using Commission.Documents.Tests.Plots;
 using Commission.Records.Json;
 using Commission.Records.Tests.Samples;
-using Commission.Source.Problems;
+using Commission.Source;
 using Xunit;
 
 namespace Commission.Browser.Tests;

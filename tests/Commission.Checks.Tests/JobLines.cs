@@ -7,7 +7,7 @@ using Commission.Jobs;
 using Commission.Jobs.Files;
 using Commission.Records;
 using Commission.Records.Findings;
-using Commission.Source.Problems;
+using Commission.Source;
 
 namespace Commission.Checks.Tests;
 

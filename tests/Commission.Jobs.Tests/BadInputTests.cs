@@ -168,7 +168,7 @@ public sealed class BadInputTests
     [Fact]
     public void A_missing_job_file_is_told()
     {
-        var problems = new Source.Problems.ProblemList();
+        var problems = new Source.ProblemList();
         JobReader.Read(new JobSource("shop/job.yaml", "job.yaml", new MemoryFolder(), null), Reading.Refrigerants, problems);
         Assert.Equal("shop/job.yaml: There is no such file. Check the name and the folder.", Assert.Single(problems.Sorted()).ToString());
     }

@@ -68,7 +68,7 @@ public sealed class DiskFolderTests : IDisposable
     {
         File.WriteAllText(Path.Combine(_root, "job", "job.yaml"),
             "commission: 1\njob: {id: T, work: seasonal check, date: 2026-06-18, site: {elevation: 100 m}}\nequipment: {system: split, refrigerant: R-410A}\nphotos: [{file: photos/a.jpg, shows: label}]\n");
-        var problems = new Source.Problems.ProblemList();
+        var problems = new Source.ProblemList();
         var path = Path.Combine(_root, "job", "job.yaml");
         var reading = JobReader.Read(JobSource.OnDisk(path, null), Reading.Refrigerants, problems);
         Assert.Empty(problems.Sorted());

@@ -1,5 +1,5 @@
 using System.Text;
-using Commission.Source.Problems;
+using Commission.Source;
 
 namespace Commission.Jobs.Tests;
 

@@ -8,7 +8,6 @@ using Commission.Jobs.Schema;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
 using Commission.Source;
-using Commission.Source.Problems;
 using Commission.Source.Yaml;
 using Json.Schema;
 using Xunit;

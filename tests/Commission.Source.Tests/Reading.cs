@@ -1,5 +1,4 @@
 using System.Text;
-using Commission.Source.Problems;
 using Commission.Source.Yaml;
 
 namespace Commission.Source.Tests;

@@ -1,5 +1,4 @@
 using System.Text;
-using Commission.Source.Problems;
 using Xunit;
 
 namespace Commission.Source.Tests;

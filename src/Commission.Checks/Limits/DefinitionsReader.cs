@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Commission.Measurement.Decisions;
 using Commission.Measurement.Quantities;
-using Commission.Source.Problems;
+using Commission.Source;
 using Commission.Source.Yaml;
 
 namespace Commission.Checks.Limits;

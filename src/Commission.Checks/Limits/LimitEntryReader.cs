@@ -4,7 +4,6 @@ using Commission.Measurement.Decisions;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
 using Commission.Source;
-using Commission.Source.Problems;
 using Commission.Source.Yaml;
 
 namespace Commission.Checks.Limits;

@@ -1,7 +1,6 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using Commission.Source;
-using Commission.Source.Problems;
 using Commission.Source.Yaml;
 
 namespace Commission.Checks.Limits;

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Decisions;
 using Commission.Source;
-using Commission.Source.Problems;
 using Commission.Source.Yaml;
 using DecisionRule = Commission.Measurement.Decisions.DecisionRule;
 

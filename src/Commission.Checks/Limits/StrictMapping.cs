@@ -1,5 +1,4 @@
 using Commission.Source;
-using Commission.Source.Problems;
 using Commission.Source.Yaml;
 
 namespace Commission.Checks.Limits;

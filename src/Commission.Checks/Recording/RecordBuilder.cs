@@ -9,7 +9,6 @@ using Commission.Records;
 using Commission.Records.Findings;
 using Commission.Records.Series;
 using Commission.Source;
-using Commission.Source.Problems;
 
 namespace Commission.Checks.Recording;
 

@@ -8,7 +8,6 @@ using Commission.Documents.Plots;
 using Commission.Documents.Templates;
 using Commission.Records.Integrity;
 using Commission.Source;
-using Commission.Source.Problems;
 
 namespace Commission.Cli.Commands;
 

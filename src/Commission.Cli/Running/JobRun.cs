@@ -4,7 +4,7 @@ using Commission.Checks.Recording;
 using Commission.Fluids;
 using Commission.Jobs;
 using Commission.Records;
-using Commission.Source.Problems;
+using Commission.Source;
 
 namespace Commission.Cli.Running;
 

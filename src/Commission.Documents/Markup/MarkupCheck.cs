@@ -2,7 +2,6 @@ using System.Globalization;
 using System.Text;
 using System.Xml.Linq;
 using Commission.Source;
-using Commission.Source.Problems;
 
 namespace Commission.Documents.Markup;
 

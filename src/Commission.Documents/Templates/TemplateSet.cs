@@ -6,7 +6,6 @@ using System.Text.RegularExpressions;
 using System.Text.Unicode;
 using Commission.Documents.Templates;
 using Commission.Source;
-using Commission.Source.Problems;
 using Fluid;
 using Fluid.Values;
 

@@ -1,6 +1,6 @@
 using Commission.Jobs.Times;
 using Commission.Measurement.Quantities;
-using Commission.Source.Problems;
+using Commission.Source;
 using Commission.Source.Yaml;
 
 namespace Commission.Jobs.Binding;

@@ -2,7 +2,7 @@ using Commission.Jobs.Model;
 using Commission.Jobs.Problems;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
-using Commission.Source.Problems;
+using Commission.Source;
 using Commission.Source.Yaml;
 
 namespace Commission.Jobs.Binding;

@@ -6,7 +6,6 @@ using Commission.Jobs.Problems;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
 using Commission.Source;
-using Commission.Source.Problems;
 
 namespace Commission.Jobs.Logs;
 

@@ -7,7 +7,6 @@ using Commission.Jobs.Times;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
 using Commission.Source;
-using Commission.Source.Problems;
 using nietras.SeparatedValues;
 
 namespace Commission.Jobs.Logs;

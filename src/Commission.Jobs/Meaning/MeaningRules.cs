@@ -1,7 +1,7 @@
 using Commission.Jobs.Model;
 using Commission.Measurement.Atmosphere;
 using Commission.Measurement.Quantities;
-using Commission.Source.Problems;
+using Commission.Source;
 
 namespace Commission.Jobs.Meaning;
 

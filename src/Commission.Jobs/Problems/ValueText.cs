@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text;
-using Commission.Source.Problems;
+using Commission.Source;
 using Commission.Source.Yaml;
 
 namespace Commission.Jobs.Problems;

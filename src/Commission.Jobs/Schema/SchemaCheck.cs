@@ -1,5 +1,5 @@
 using System.Text.Json;
-using Commission.Source.Problems;
+using Commission.Source;
 using Commission.Source.Yaml;
 using Json.Schema;
 

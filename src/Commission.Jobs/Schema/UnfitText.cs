@@ -2,7 +2,6 @@ using System.Globalization;
 using System.Text.Json;
 using Commission.Jobs.Problems;
 using Commission.Source;
-using Commission.Source.Problems;
 using Commission.Source.Yaml;
 
 namespace Commission.Jobs.Schema;

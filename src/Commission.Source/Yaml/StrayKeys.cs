@@ -1,5 +1,3 @@
-using Commission.Source.Problems;
-
 namespace Commission.Source.Yaml;
 
 // In braces a comma ends a value: {name: Tarn flats, unit 14} has a second key "unit 14" without a colon.

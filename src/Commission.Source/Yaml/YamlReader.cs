@@ -1,5 +1,4 @@
 using System.Globalization;
-using Commission.Source.Problems;
 using YamlDotNet.Core;
 using YamlDotNet.Core.Events;
 

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Commission.Source.Problems;
 
 namespace Commission.Source.Yaml;
 

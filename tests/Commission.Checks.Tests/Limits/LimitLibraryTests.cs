@@ -1,6 +1,6 @@
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
-using Commission.Source.Problems;
+using Commission.Source;
 using Xunit;
 
 namespace Commission.Checks.Tests.Limits;

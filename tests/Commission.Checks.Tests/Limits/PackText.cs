@@ -4,7 +4,6 @@ using System.Text.Json.Nodes;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Source;
-using Commission.Source.Problems;
 using Commission.Source.Yaml;
 using Json.Schema;
 using Xunit;

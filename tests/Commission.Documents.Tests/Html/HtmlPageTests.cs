@@ -7,7 +7,7 @@ using Commission.Documents.Pictures;
 using Commission.Documents.Plots;
 using Commission.Documents.Tests.Plots;
 using Commission.Records;
-using Commission.Source.Problems;
+using Commission.Source;
 using Xunit;
 
 namespace Commission.Documents.Tests.Html;

@@ -1,5 +1,5 @@
 using Commission.Documents.Markup;
-using Commission.Source.Problems;
+using Commission.Source;
 using Xunit;
 
 namespace Commission.Documents.Tests.Markup;

@@ -4,7 +4,7 @@ using Commission.Documents.Templates;
 using Commission.Records;
 using Commission.Records.Json;
 using Commission.Records.Tests.Samples;
-using Commission.Source.Problems;
+using Commission.Source;
 using Xunit;
 
 namespace Commission.Documents.Tests.Templates;

@@ -2,7 +2,7 @@ using Commission.Documents.Markup;
 using Commission.Documents.Templates;
 using Commission.Records.Json;
 using Commission.Records.Tests.Samples;
-using Commission.Source.Problems;
+using Commission.Source;
 using Xunit;
 
 namespace Commission.Documents.Tests.Templates;

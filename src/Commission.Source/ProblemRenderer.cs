@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
 
-namespace Commission.Source.Problems;
+namespace Commission.Source;
 
 /// <summary>Writes problems for people: the place and the sentences, the line itself, a caret below the fault, and a count.</summary>
 public static class ProblemRenderer

@@ -1,4 +1,4 @@
-namespace Commission.Source.Problems;
+namespace Commission.Source;
 
 /// <summary>One fault in what somebody wrote. The parts stay apart so that no caller has to edit a finished sentence.</summary>
 /// <param name="Location">Where the fault is.</param>

@@ -1,8 +1,7 @@
 using System.Text;
-using Commission.Source.Problems;
 using Xunit;
 
-namespace Commission.Source.Tests.Problems;
+namespace Commission.Source.Tests;
 
 public sealed class ProblemRendererTests
 {
