@@ -61,11 +61,11 @@ internal sealed record AirflowRoute
 /// </summary>
 internal sealed class AirflowRoutes : IAnalysis<AirflowRoutes>
 {
-    private readonly CheckContext context;
+    private readonly CheckContext _context;
 
     private AirflowRoutes(CheckContext context)
     {
-        this.context = context;
+        _context = context;
         if (context.Job.Air is not { } air)
             return;
         var written = air.Airflow;
@@ -96,7 +96,7 @@ internal sealed class AirflowRoutes : IAnalysis<AirflowRoutes>
     public ImmutableArray<AirflowRoute> Others { get; } = [];
 
     /// <summary>Return and supply air of the heat-rise test; null when there was none.</summary>
-    public (CorrectedReading Entering, CorrectedReading Leaving)? HeatRiseAir => context.Job.Air?.Airflow is { HeatRise: { } heat } written ? AirOf(heat, written.With) : null;
+    public (CorrectedReading Entering, CorrectedReading Leaving)? HeatRiseAir => _context.Job.Air?.Airflow is { HeatRise: { } heat } written ? AirOf(heat, written.With) : null;
 
     /// <inheritdoc/>
     public static AirflowRoutes Create(CheckContext context) => new(context);
@@ -122,7 +122,7 @@ internal sealed class AirflowRoutes : IAnalysis<AirflowRoutes>
     private AirflowRoute FanTable(AirSide air)
     {
         const string Words = "by the maker's fan table";
-        var reading = context.Get<StaticReading>();
+        var reading = _context.Get<StaticReading>();
         if (air.FanTable is not { Points.IsEmpty: false } table)
             return None(AirflowMethod.FanTable, Words, "the maker's fan table is not written", "Write fan table: {points: …, from: …} for the blower's setting.");
         var uses = ImmutableArray.CreateBuilder<ReadingUse>();
@@ -152,13 +152,13 @@ internal sealed class AirflowRoutes : IAnalysis<AirflowRoutes>
             return Not(high, "Write the drop of that part, or read again on its other side.");
         if (table.Points.Length < 2)
             return Not("one point of a fan table cannot be interpolated", "Write the points of the table on both sides of the external static pressure.");
-        var present = context.Present;
+        var present = _context.Present;
         var points = new InterpolationTable(table.Points.Select(p => p.Static.Value.Si), table.Points.Select(p => (double?)p.Airflow.Value.Si));
         if (points.Read(external).Value is not { } read)
             return Not($"the external static pressure of {present.Text(external.Value, DisplayKind.StaticPressure)} lies outside the fan table, {table.Points[0].Static.Text} to {table.Points[^1].Static.Text}", "Write the table's further points, or measure the airflow another way.");
-        var own = context.Causes.Enter(
-            RootCause.FromHalfWidth("fan table", "one blower against the maker's table, common practice", context.Assume(LimitIds.AssumptionAirflowFanTable)), DisplayKind.Percentage);
-        var value = read + context.Scope.Reading(0, read.Value * own);
+        var own = _context.Causes.Enter(
+            RootCause.FromHalfWidth("fan table", "one blower against the maker's table, common practice", _context.Assume(LimitIds.AssumptionAirflowFanTable)), DisplayKind.Percentage);
+        var value = read + _context.Scope.Reading(0, read.Value * own);
         return new AirflowRoute
         {
             Method = AirflowMethod.FanTable,
@@ -181,7 +181,7 @@ internal sealed class AirflowRoutes : IAnalysis<AirflowRoutes>
     private AirflowRoute HeatRise(HeatRise heat, ImmutableArray<Given<string>> with)
     {
         const string Words = "by the rise of a known heat";
-        var present = context.Present;
+        var present = _context.Present;
         var (entering, leaving) = AirOf(heat, with);
         var readings = ImmutableArray.CreateBuilder<CorrectedReading>();
         readings.AddRange(entering, leaving);
@@ -190,20 +190,20 @@ internal sealed class AirflowRoutes : IAnalysis<AirflowRoutes>
         string heatText;
         if (heat.Output is { } output)
         {
-            readings.Add(Written.Rating(context, "heat output", output, DisplayKind.Capacity));
+            readings.Add(Written.Rating(_context, "heat output", output, DisplayKind.Capacity));
             (watts, heatText) = (readings[^1].Value, output.Text);
         }
         else if (heat.Input is { } input)
         {
-            readings.Add(context.Readings.Plain("heater input", ReadingName.Electrical, input, DisplayKind.Power, with));
+            readings.Add(_context.Readings.Plain("heater input", ReadingName.Electrical, input, DisplayKind.Power, with));
             (watts, heatText) = (readings[^1].Value, input.Text);
         }
         else if (heat is { Volts: { } volts, Amps: { } amps })
         {
-            if (context.Job.Equipment.Nameplate?.Phases?.Value == 3)
+            if (_context.Job.Equipment.Nameplate?.Phases?.Value == 3)
                 return Not("volts times amperes is the power of one phase only, and the supply has three", "Write input: the power of the heater.");
-            readings.Add(context.Readings.Plain("heater voltage", ReadingName.Voltage, volts, DisplayKind.Voltage, with));
-            readings.Add(context.Readings.Plain("heater current", ReadingName.Current, amps, DisplayKind.Current, with));
+            readings.Add(_context.Readings.Plain("heater voltage", ReadingName.Voltage, volts, DisplayKind.Voltage, with));
+            readings.Add(_context.Readings.Plain("heater current", ReadingName.Current, amps, DisplayKind.Current, with));
             (watts, heatText) = (readings[^2].Value * readings[^1].Value, $"{volts.Text} · {amps.Text}");
         }
         else
@@ -214,12 +214,12 @@ internal sealed class AirflowRoutes : IAnalysis<AirflowRoutes>
         var rise = leaving.Value - entering.Value;
         if (!(rise.Value > 0))
             return Not("the supply air is no warmer than the return air", "Let the heat run until the supply temperature is steady, with the compressor off.");
-        var atmosphere = context.Get<SiteAtmosphere>();
+        var atmosphere = _context.Get<SiteAtmosphere>();
         var density = Uncertain.Apply((p, t) => AirFactors.DensityRatio(p, t), atmosphere.Value, entering.Value);
-        var factor = context.Causes.Enter(
-            RootCause.FromHalfWidth("sensible-heat factor", "1.08 for dry, 1.10 for moist air", context.Assume(LimitIds.AssumptionAirflowHeatRise)), DisplayKind.Percentage);
+        var factor = _context.Causes.Enter(
+            RootCause.FromHalfWidth("sensible-heat factor", "1.08 for dry, 1.10 for moist air", _context.Assume(LimitIds.AssumptionAirflowHeatRise)), DisplayKind.Percentage);
         var flow = Uncertain.Apply(HeatRiseAirflow.FromHeat, watts, rise, density);
-        var value = flow + context.Scope.Reading(0, flow.Value * factor);
+        var value = flow + _context.Scope.Reading(0, flow.Value * factor);
         var isElectric = heat.Output is null;
         return new AirflowRoute
         {
@@ -250,11 +250,11 @@ internal sealed class AirflowRoutes : IAnalysis<AirflowRoutes>
     private AirflowRoute Traverse(Traverse traverse, ImmutableArray<Given<string>> with)
     {
         const string Words = "by a traverse of the duct";
-        var present = context.Present;
-        var area = Written.Reading(context, "duct area", traverse.Area, DisplayKind.Area);
+        var present = _context.Present;
+        var area = Written.Reading(_context, "duct area", traverse.Area, DisplayKind.Area);
         if (traverse.Velocities.IsEmpty)
             return None(AirflowMethod.Traverse, Words, "the velocities are not written", "Write the velocities of the traverse, one for each point.");
-        var velocities = traverse.Velocities.Select((v, i) => context.Readings.Plain(
+        var velocities = traverse.Velocities.Select((v, i) => _context.Readings.Plain(
             string.Create(CultureInfo.InvariantCulture, $"velocity {i + 1}"), ReadingName.AirVelocity, v, DisplayKind.Velocity, with)).ToImmutableArray();
         var n = velocities.Length;
         var mean = velocities.Select(v => v.Value).Aggregate((a, b) => a + b) / n;
@@ -262,7 +262,7 @@ internal sealed class AirflowRoutes : IAnalysis<AirflowRoutes>
         // The points of a traverse stand for their share of the area: their scatter says how well so few of them do.
         var scatter = n > 1 ? TypeA.Moments([.. velocities.Select(v => v.Value.Value)]).StandardDeviation / Math.Sqrt(n) : 0;
         if (scatter > 0)
-            mean += context.Scope.Reading(0, 1.0 * context.Causes.Enter(new RootCause("traverse: scatter of the points", string.Create(CultureInfo.InvariantCulture, $"scatter of {n} points, s/√n"), scatter, n - 1), DisplayKind.Velocity));
+            mean += _context.Scope.Reading(0, 1.0 * _context.Causes.Enter(new RootCause("traverse: scatter of the points", string.Create(CultureInfo.InvariantCulture, $"scatter of {n} points, s/√n"), scatter, n - 1), DisplayKind.Velocity));
         var value = mean * area.Value;
         return new AirflowRoute
         {
@@ -289,15 +289,15 @@ internal sealed class AirflowRoutes : IAnalysis<AirflowRoutes>
             Words = "by hood at the grilles",
             Value = value,
             Readings = readings,
-            Steps = [new TraceStep("V̇", "airflow at the grilles", "sum of the grilles", string.Join(" + ", written.Hood.Select(v => v.Text)), context.Present.Text(value, DisplayKind.AirFlow), "definition")],
+            Steps = [new TraceStep("V̇", "airflow at the grilles", "sum of the grilles", string.Join(" + ", written.Hood.Select(v => v.Text)), _context.Present.Text(value, DisplayKind.AirFlow), "definition")],
         };
     }
 
     private (CorrectedReading Entering, CorrectedReading Leaving) AirOf(HeatRise heat, ImmutableArray<Given<string>> with) => (
-        context.Readings.Temperature("return air of the heat-rise test", ReadingName.ReturnAir, heat.Return, null, with),
-        context.Readings.Temperature("supply air of the heat-rise test", ReadingName.SupplyAir, heat.Supply, null, with));
+        _context.Readings.Temperature("return air of the heat-rise test", ReadingName.ReturnAir, heat.Return, null, with),
+        _context.Readings.Temperature("supply air of the heat-rise test", ReadingName.SupplyAir, heat.Supply, null, with));
 
-    private CorrectedReading Flow(string name, Given<VolumeFlow> given, ImmutableArray<Given<string>> with) => context.Readings.Plain(name, ReadingName.Airflow, given, DisplayKind.AirFlow, with);
+    private CorrectedReading Flow(string name, Given<VolumeFlow> given, ImmutableArray<Given<string>> with) => _context.Readings.Plain(name, ReadingName.Airflow, given, DisplayKind.AirFlow, with);
 
     private static AirflowRoute None(AirflowMethod method, string words, string why, string todo) => new() { Method = method, Words = words, WhyNot = why, Todo = todo };
 }

@@ -15,14 +15,14 @@ namespace Commission.Checks.AirReadings;
 /// </summary>
 internal sealed class StaticReading : IAnalysis<StaticReading>
 {
-    private readonly CheckContext context;
-    private readonly List<CorrectedReading> readings = [];
-    private readonly List<ReadingUse> uses = [];
-    private readonly List<TraceStep> steps = [];
+    private readonly CheckContext _context;
+    private readonly List<CorrectedReading> _readings = [];
+    private readonly List<ReadingUse> _uses = [];
+    private readonly List<TraceStep> _steps = [];
 
     private StaticReading(CheckContext context)
     {
-        this.context = context;
+        _context = context;
         Written = context.Job.Air?.Static;
         var written = Written ?? new StaticPressures();
         External = Make(written);
@@ -59,28 +59,28 @@ internal sealed class StaticReading : IAnalysis<StaticReading>
     public bool TapsUnwritten => Written is { ReturnTap: null, SupplyTap: null, External: null };
 
     /// <summary>The readings it rests on.</summary>
-    public IReadOnlyList<CorrectedReading> Readings => readings;
+    public IReadOnlyList<CorrectedReading> Readings => _readings;
 
     /// <summary>What else of the job it rests on.</summary>
-    public IReadOnlyList<ReadingUse> Uses => uses;
+    public IReadOnlyList<ReadingUse> Uses => _uses;
 
     /// <summary>How it came about.</summary>
-    public IReadOnlyList<TraceStep> Steps => steps;
+    public IReadOnlyList<TraceStep> Steps => _steps;
 
     /// <summary>The drop of the filter; null when it was not read.</summary>
-    public CorrectedReading? FilterDrop => Drop("filter drop", context.Job.Air?.FilterDrop);
+    public CorrectedReading? FilterDrop => Drop("filter drop", _context.Job.Air?.FilterDrop);
 
     /// <summary>The drop of the coil; null when it was not read.</summary>
-    public CorrectedReading? CoilDrop => Drop("coil drop", context.Job.Air?.CoilDrop);
+    public CorrectedReading? CoilDrop => Drop("coil drop", _context.Job.Air?.CoilDrop);
 
     /// <inheritdoc/>
     public static StaticReading Create(CheckContext context) => new(context);
 
-    private ImmutableArray<Given<string>> With => context.Job.Air?.With ?? [];
+    private ImmutableArray<Given<string>> With => _context.Job.Air?.With ?? [];
 
     private Uncertain? Make(StaticPressures written)
     {
-        var present = context.Present;
+        var present = _context.Present;
         if (written.External is { } sum && (written.Return is null || written.Supply is null))
             return Named("external static pressure", sum).Value;
         if (written.Return is null && written.Supply is null)
@@ -102,7 +102,7 @@ internal sealed class StaticReading : IAnalysis<StaticReading>
         }
 
         var external = high.Value - low.Value;
-        steps.Add(new TraceStep("ESP", "static pressure between the taps", "p_supply − p_return", $"{leaving.Text} − ({entering.Text})", present.Text(external, DisplayKind.StaticPressure), "definition"));
+        _steps.Add(new TraceStep("ESP", "static pressure between the taps", "p_supply − p_return", $"{leaving.Text} − ({entering.Text})", present.Text(external, DisplayKind.StaticPressure), "definition"));
         return external;
     }
 
@@ -141,10 +141,10 @@ internal sealed class StaticReading : IAnalysis<StaticReading>
             return external;
         }
 
-        readings.Add(drop);
+        _readings.Add(drop);
         var moved = included.Value ? external + drop.Value : external - drop.Value;
-        var present = context.Present;
-        steps.Add(new TraceStep(
+        var present = _context.Present;
+        _steps.Add(new TraceStep(
             "ESP", $"external static pressure as the maker counts it, {(included.Value ? "with" : "without")} the {part.Name}", included.Value ? $"ESP + {part.Name} drop" : $"ESP − {part.Name} drop",
             $"{present.Text(external.Value, DisplayKind.StaticPressure)} {(included.Value ? "+" : "−")} {drop.Uses[0].Text}", present.Text(moved, DisplayKind.StaticPressure), "definition"));
         return moved;
@@ -162,19 +162,19 @@ internal sealed class StaticReading : IAnalysis<StaticReading>
 
     private CorrectedReading? Drop(string name, Given<PressureDifference>? given) => given is null ? null : Read(name, given);
 
-    private CorrectedReading Read(string name, Given<PressureDifference> given) => context.Readings.Plain(name, ReadingName.StaticPressure, given, DisplayKind.StaticPressure, With);
+    private CorrectedReading Read(string name, Given<PressureDifference> given) => _context.Readings.Plain(name, ReadingName.StaticPressure, given, DisplayKind.StaticPressure, With);
 
     private CorrectedReading Named(string name, Given<PressureDifference> given)
     {
         var reading = Read(name, given);
-        readings.Add(reading);
+        _readings.Add(reading);
         return reading;
     }
 
     private void Use<T>(string name, Given<T>? given)
     {
         if (given is not null)
-            uses.Add(given.Use(name));
+            _uses.Add(given.Use(name));
     }
 
     private Uncertain? None(string why, string todo)

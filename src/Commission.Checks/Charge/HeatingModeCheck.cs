@@ -75,9 +75,9 @@ internal sealed class HeatingModeCheck : ICheck
 /// <summary>Whether a heating reading may be judged: long enough after a defrost, coil clear of frost, auxiliary heat off.</summary>
 internal sealed class HeatingGate : IChargeGate
 {
-    private readonly Reading reading;
+    private readonly Reading _reading;
 
-    private HeatingGate(Reading reading) => this.reading = reading;
+    private HeatingGate(Reading reading) => _reading = reading;
 
     /// <inheritdoc/>
     public string? Block { get; private init; }
@@ -113,7 +113,7 @@ internal sealed class HeatingGate : IChargeGate
 
     /// <inheritdoc/>
     public void NameIn(FindingBuilder finding) => finding
-        .Use<Duration>("since defrost", reading.SinceDefrost)
-        .Use("coil clear of frost", reading.CoilClearOfFrost)
-        .Use("auxiliary heat", reading.AuxiliaryHeat);
+        .Use<Duration>("since defrost", _reading.SinceDefrost)
+        .Use("coil clear of frost", _reading.CoilClearOfFrost)
+        .Use("auxiliary heat", _reading.AuxiliaryHeat);
 }

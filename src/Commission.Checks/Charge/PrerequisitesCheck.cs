@@ -86,15 +86,15 @@ internal sealed record Prerequisite(string What, bool? Shown, string Otherwise =
 /// </summary>
 internal sealed class ChargePrerequisites : IChargeGate
 {
-    private readonly AirSide? air;
-    private readonly ImmutableArray<CorrectedReading> readings;
-    private readonly ImmutableArray<Records.Findings.ReadingUse> uses;
+    private readonly AirSide? _air;
+    private readonly ImmutableArray<CorrectedReading> _readings;
+    private readonly ImmutableArray<Records.Findings.ReadingUse> _uses;
 
     private ChargePrerequisites(AirSide? air, AirflowShown? airflow, ImmutableArray<Prerequisite> all, ImmutableArray<CorrectedReading> readings, ImmutableArray<Records.Findings.ReadingUse> uses)
     {
-        this.air = air;
-        this.readings = readings;
-        this.uses = uses;
+        _air = air;
+        _readings = readings;
+        _uses = uses;
         Airflow = airflow;
         All = all;
     }
@@ -172,12 +172,12 @@ internal sealed class ChargePrerequisites : IChargeGate
     public void NameIn(FindingBuilder finding)
     {
         finding
-            .Use("filter", air?.Filter)
-            .Use("indoor coil", air?.Coil)
-            .Use("panels on", air?.PanelsOn)
-            .Use("blower at cooling speed", air?.BlowerAtCoolingSpeed);
+            .Use("filter", _air?.Filter)
+            .Use("indoor coil", _air?.Coil)
+            .Use("panels on", _air?.PanelsOn)
+            .Use("blower at cooling speed", _air?.BlowerAtCoolingSpeed);
         SplitCounts?.NameIn(finding);
-        foreach (var use in readings.SelectMany(r => r.Uses).Concat(uses))
+        foreach (var use in _readings.SelectMany(r => r.Uses).Concat(_uses))
             finding.Use(use);
     }
 

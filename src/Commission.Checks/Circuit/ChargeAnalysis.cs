@@ -15,11 +15,11 @@ namespace Commission.Checks.Circuit;
 /// </summary>
 internal sealed class ChargeAnalysis : IAnalysis<ChargeAnalysis>
 {
-    private readonly CheckContext context;
+    private readonly CheckContext _context;
 
     private ChargeAnalysis(CheckContext context)
     {
-        this.context = context;
+        _context = context;
         Charging = context.Job.Charging;
         Rows = Charging is { } charging ? [.. charging.Readings.Select(r => new ChargeRow(context, charging, r))] : [];
         AsFound = context.Job.AsFound is { } found ? [.. found.Readings.Select(r => new ChargeRow(context, null, r))] : [];
@@ -39,7 +39,7 @@ internal sealed class ChargeAnalysis : IAnalysis<ChargeAnalysis>
     public string? ByWeightOnly { get; }
 
     /// <summary>The metering device; null when the job does not say.</summary>
-    public MeteringKind? Metering => context.Job.Equipment.Metering?.Kind.Value;
+    public MeteringKind? Metering => _context.Job.Equipment.Metering?.Kind.Value;
 
     /// <summary>Whether the metering device has no valve: superheat is the criterion.</summary>
     public bool HasFixedMetering => Metering is MeteringKind.FixedOrifice or MeteringKind.Capillary;
@@ -48,14 +48,14 @@ internal sealed class ChargeAnalysis : IAnalysis<ChargeAnalysis>
     public bool HasValve => Metering is MeteringKind.TXV or MeteringKind.EEV;
 
     /// <summary>Whether the circuit has a receiver, which hides its charge from the subcooling.</summary>
-    public bool HasReceiver => context.Job.Equipment.Receiver?.Value ?? false;
+    public bool HasReceiver => _context.Job.Equipment.Receiver?.Value ?? false;
 
     /// <summary>Whether the circuit is for refrigeration and not for comfort.</summary>
-    public bool IsRefrigeration => context.Job.Equipment.System.Value == SystemKind.Refrigeration
-        || context.Job.Equipment.Application?.Value is Application.HighTemperature or Application.MediumTemperature or Application.LowTemperature or Application.Ice;
+    public bool IsRefrigeration => _context.Job.Equipment.System.Value == SystemKind.Refrigeration
+        || _context.Job.Equipment.Application?.Value is Application.HighTemperature or Application.MediumTemperature or Application.LowTemperature or Application.Ice;
 
     /// <summary>Whether a factory-sealed unit in one housing was left sealed: nobody put a gauge on it, and nobody weighed anything in or out.</summary>
-    public bool IsLeftSealed => context.Job.Equipment.System.Value == SystemKind.Packaged
+    public bool IsLeftSealed => _context.Job.Equipment.System.Value == SystemKind.Packaged
         && Charging is { Scale.IsEmpty: true, Added: null, Removed: null, Events.IsEmpty: true }
         && Rows.All(r => r.Written is { VaporPressure: null, LiquidPressure: null, TrueSuctionPressure: null, DischargePressure: null });
 

@@ -26,18 +26,18 @@ internal interface IChargeGate
 /// <summary>The gates of one judgement, in the order in which a technician would look.</summary>
 internal sealed class ChargeGates
 {
-    private readonly IChargeGate[] gates;
+    private readonly IChargeGate[] _gates;
 
     /// <summary>Gathers gates.</summary>
     /// <param name="gates">The gates; the first that blocks is told.</param>
-    public ChargeGates(params IChargeGate?[] gates) => this.gates = [.. gates.OfType<IChargeGate>()];
+    public ChargeGates(params IChargeGate?[] gates) => _gates = [.. gates.OfType<IChargeGate>()];
 
     /// <summary>The first gate that blocks; null when none does.</summary>
     public (string Why, string Todo)? Blocked
     {
         get
         {
-            foreach (var gate in gates)
+            foreach (var gate in _gates)
             {
                 if (gate.Block is { } why)
                     return (why, gate.Todo ?? "Put it right and read again.");
@@ -48,13 +48,13 @@ internal sealed class ChargeGates
     }
 
     /// <summary>Everything that was not shown, without a full stop; null when everything was.</summary>
-    public string? Open => gates.Select(g => g.Reservation).OfType<string>().ToArray() is { Length: > 0 } open ? string.Join("; ", open) : null;
+    public string? Open => _gates.Select(g => g.Reservation).OfType<string>().ToArray() is { Length: > 0 } open ? string.Join("; ", open) : null;
 
     /// <summary>Names what the gates looked at.</summary>
     /// <param name="finding">The finding.</param>
     public void NameIn(FindingBuilder finding)
     {
-        foreach (var gate in gates)
+        foreach (var gate in _gates)
             gate.NameIn(finding);
     }
 
@@ -62,7 +62,7 @@ internal sealed class ChargeGates
     /// <param name="finding">The finding.</param>
     public void ReserveIn(FindingBuilder finding)
     {
-        foreach (var gate in gates)
+        foreach (var gate in _gates)
         {
             if (gate.Reservation is { } what)
                 finding.Reserve(what);
@@ -86,31 +86,31 @@ internal sealed class EquipmentMatch : IChargeGate
     // Sizes of orifices are printed in whole thousandths of an inch.
     private const double Same = 0.5e-3 * 0.0254;
 
-    private readonly CheckContext context;
-    private readonly Metering? metering;
+    private readonly CheckContext _context;
+    private readonly Metering? _metering;
 
     private EquipmentMatch(CheckContext context)
     {
-        this.context = context;
-        metering = context.Job.Equipment.Metering;
+        _context = context;
+        _metering = context.Job.Equipment.Metering;
     }
 
     /// <summary>Whether the job says anything about it.</summary>
-    public bool IsShown => Fits is not null || context.Job.Equipment.Matched is not null;
+    public bool IsShown => Fits is not null || _context.Job.Equipment.Matched is not null;
 
     /// <summary>Whether the installed orifice is the one the maker asks for; null when both sizes are not written.</summary>
-    public bool? Fits => metering is { Size: { } fitted, PlateSize: { } asked } ? Math.Abs(fitted.Value.Si - asked.Value.Si) <= Same : null;
+    public bool? Fits => _metering is { Size: { } fitted, PlateSize: { } asked } ? Math.Abs(fitted.Value.Si - asked.Value.Si) <= Same : null;
 
     /// <inheritdoc/>
     public string? Block => Fits == false
-        ? $"the installed orifice of {Text(metering!.Size!)} is not the {Text(metering.PlateSize!)} the maker asks for, so the target does not hold"
+        ? $"the installed orifice of {Text(_metering!.Size!)} is not the {Text(_metering.PlateSize!)} the maker asks for, so the target does not hold"
         : null;
 
     /// <inheritdoc/>
     public string? Todo => Block is null ? null : "Fit the orifice the maker asks for, evacuate, weigh in and read again.";
 
     /// <inheritdoc/>
-    public string? Reservation => context.Job.Equipment.Matched is { Value: false } ? "the maker does not list this pair of units" : null;
+    public string? Reservation => _context.Job.Equipment.Matched is { Value: false } ? "the maker does not list this pair of units" : null;
 
     /// <summary>Looks at the equipment.</summary>
     /// <param name="context">The job and everything derived from it.</param>
@@ -118,21 +118,21 @@ internal sealed class EquipmentMatch : IChargeGate
 
     /// <inheritdoc/>
     public void NameIn(FindingBuilder finding) => finding
-        .Use("orifice installed", metering?.Size)
-        .Use("orifice the maker asks for", metering?.PlateSize)
-        .Use("matched", context.Job.Equipment.Matched);
+        .Use("orifice installed", _metering?.Size)
+        .Use("orifice the maker asks for", _metering?.PlateSize)
+        .Use("matched", _context.Job.Equipment.Matched);
 
-    private string Text(Given<Measurement.Quantities.Length> size) => context.Present.Text(size.Value.Si, DisplayKind.TubeDiameter);
+    private string Text(Given<Measurement.Quantities.Length> size) => _context.Present.Text(size.Value.Si, DisplayKind.TubeDiameter);
 }
 
 /// <summary>Whether it was neither too cold nor too hot, outdoors and indoors, for the charging method.</summary>
 internal sealed class MethodValidity : IChargeGate
 {
-    private readonly CheckContext context;
+    private readonly CheckContext _context;
 
     private MethodValidity(CheckContext context, ImmutableArray<ValidityWindow> windows)
     {
-        this.context = context;
+        _context = context;
         Windows = windows;
     }
 
@@ -177,7 +177,7 @@ internal sealed class MethodValidity : IChargeGate
     /// <summary>One condition in words, when it does not hold.</summary>
     /// <param name="window">The condition.</param>
     public string Words(ValidityWindow window) =>
-        $"{window.What} at {context.Present.Text(window.Reading!.Value.Value, DisplayKind.Temperature)} lies outside the range of the method, {LimitText.Of(window.Limit, context.Present.Units)}";
+        $"{window.What} at {_context.Present.Text(window.Reading!.Value.Value, DisplayKind.Temperature)} lies outside the range of the method, {LimitText.Of(window.Limit, _context.Present.Units)}";
 
     /// <summary>What to do when a condition does not hold.</summary>
     /// <param name="window">The condition.</param>
@@ -198,7 +198,7 @@ internal sealed class MethodValidity : IChargeGate
                 finding.Use(use);
         }
 
-        finding.Use("head pressure raised", context.Job.Charging?.HeadPressureRaised);
+        finding.Use("head pressure raised", _context.Job.Charging?.HeadPressureRaised);
     }
 
     // The published windows are those of comfort cooling; a cold room has a window only where its maker gives one.

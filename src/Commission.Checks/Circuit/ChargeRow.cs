@@ -12,16 +12,16 @@ namespace Commission.Checks.Circuit;
 /// <summary>One row of readings on the running system, corrected, with what follows from it. Everything is worked out when it is asked for.</summary>
 internal sealed class ChargeRow
 {
-    private readonly CheckContext context;
-    private readonly ReadingPlaces? places;
-    private readonly CircuitSaturation saturation;
-    private readonly Lazy<SaturationTemperature?> vaporDew;
-    private readonly Lazy<SaturationTemperature?> vaporBubble;
-    private readonly Lazy<SaturationTemperature?> liquidDew;
-    private readonly Lazy<SaturationTemperature?> liquidBubble;
-    private readonly Lazy<CorrectedReading?> returnWetBulb;
-    private readonly Lazy<RowNumber> superheat;
-    private readonly Lazy<RowNumber> subcooling;
+    private readonly CheckContext _context;
+    private readonly ReadingPlaces? _places;
+    private readonly CircuitSaturation _saturation;
+    private readonly Lazy<SaturationTemperature?> _vaporDew;
+    private readonly Lazy<SaturationTemperature?> _vaporBubble;
+    private readonly Lazy<SaturationTemperature?> _liquidDew;
+    private readonly Lazy<SaturationTemperature?> _liquidBubble;
+    private readonly Lazy<CorrectedReading?> _returnWetBulb;
+    private readonly Lazy<RowNumber> _superheat;
+    private readonly Lazy<RowNumber> _subcooling;
 
     /// <summary>Makes a row.</summary>
     /// <param name="context">The job and everything derived from it.</param>
@@ -29,21 +29,21 @@ internal sealed class ChargeRow
     /// <param name="written">The readings as written.</param>
     public ChargeRow(CheckContext context, Charging? charging, Reading written)
     {
-        this.context = context;
+        _context = context;
         Written = written;
-        places = charging?.ReadAt;
-        saturation = context.Get<CircuitSaturation>();
+        _places = charging?.ReadAt;
+        _saturation = context.Get<CircuitSaturation>();
         Mode = written.Mode?.Value ?? charging?.Mode?.Value ?? OperatingMode.Cooling;
         Running = written.Running ?? charging?.Running;
         Speed = written.Speed ?? charging?.Speed;
         Settling = Settling.Of(context, charging, written, Mode);
-        vaporDew = new(() => VaporPressure is { } p ? saturation.Dew(p) : null);
-        vaporBubble = new(() => VaporPressure is { } p ? saturation.Bubble(p) : null);
-        liquidDew = new(() => LiquidPressure is { } p ? saturation.Dew(p) : null);
-        liquidBubble = new(() => LiquidPressure is { } p ? saturation.Bubble(p) : null);
-        returnWetBulb = new(() => WetBulbReading.Of(context, $"return wet bulb, {Time}", ReadingName.ReturnAir, written.ReturnWetBulb, written.ReturnHumidity, ReturnDryBulb));
-        superheat = new(MakeSuperheat);
-        subcooling = new(MakeSubcooling);
+        _vaporDew = new(() => VaporPressure is { } p ? _saturation.Dew(p) : null);
+        _vaporBubble = new(() => VaporPressure is { } p ? _saturation.Bubble(p) : null);
+        _liquidDew = new(() => LiquidPressure is { } p ? _saturation.Dew(p) : null);
+        _liquidBubble = new(() => LiquidPressure is { } p ? _saturation.Bubble(p) : null);
+        _returnWetBulb = new(() => WetBulbReading.Of(context, $"return wet bulb, {Time}", ReadingName.ReturnAir, written.ReturnWetBulb, written.ReturnHumidity, ReturnDryBulb));
+        _superheat = new(MakeSuperheat);
+        _subcooling = new(MakeSubcooling);
     }
 
     /// <summary>The readings as written.</summary>
@@ -81,10 +81,10 @@ internal sealed class ChargeRow
     public CorrectedReading? DischargePressure => Pressure("discharge pressure", ReadingName.DischargePressure, Written.DischargePressure);
 
     /// <summary>Vapor line at the service valve.</summary>
-    public CorrectedReading? VaporLine => Clamped("vapor line", ReadingName.VaporLine, Written.VaporLine, indoors: places?.VaporLine?.Value == VaporLinePlace.EvaporatorOutlet);
+    public CorrectedReading? VaporLine => Clamped("vapor line", ReadingName.VaporLine, Written.VaporLine, indoors: _places?.VaporLine?.Value == VaporLinePlace.EvaporatorOutlet);
 
     /// <summary>Liquid line at the service valve.</summary>
-    public CorrectedReading? LiquidLine => Clamped("liquid line", ReadingName.LiquidLine, Written.LiquidLine, indoors: places?.LiquidLine?.Value == LiquidLinePlace.MeteringDevice);
+    public CorrectedReading? LiquidLine => Clamped("liquid line", ReadingName.LiquidLine, Written.LiquidLine, indoors: _places?.LiquidLine?.Value == LiquidLinePlace.MeteringDevice);
 
     /// <summary>Liquid line after the drier.</summary>
     public CorrectedReading? LiquidAfterDrier => Clamped("liquid line after the drier", ReadingName.LiquidAfterDrier, Written.LiquidAfterDrier);
@@ -111,7 +111,7 @@ internal sealed class ChargeRow
     public CorrectedReading? ReturnDryBulb => Air("return dry bulb", ReadingName.ReturnAir, Written.ReturnDryBulb);
 
     /// <summary>Return air, wet bulb; from the humidity where that was read instead.</summary>
-    public CorrectedReading? ReturnWetBulb => returnWetBulb.Value;
+    public CorrectedReading? ReturnWetBulb => _returnWetBulb.Value;
 
     /// <summary>Supply air, dry bulb.</summary>
     public CorrectedReading? SupplyDryBulb => Air("supply dry bulb", ReadingName.SupplyAir, Written.SupplyDryBulb);
@@ -123,29 +123,29 @@ internal sealed class ChargeRow
     public CorrectedReading? EvaporatorAir => BoxTemperature ?? ReturnDryBulb;
 
     /// <summary>Dew point at the vapor pressure; null without a vapor pressure.</summary>
-    public SaturationTemperature? VaporDew => vaporDew.Value;
+    public SaturationTemperature? VaporDew => _vaporDew.Value;
 
     /// <summary>Bubble point at the vapor pressure.</summary>
-    public SaturationTemperature? VaporBubble => vaporBubble.Value;
+    public SaturationTemperature? VaporBubble => _vaporBubble.Value;
 
     /// <summary>Dew point at the liquid pressure.</summary>
-    public SaturationTemperature? LiquidDew => liquidDew.Value;
+    public SaturationTemperature? LiquidDew => _liquidDew.Value;
 
     /// <summary>Bubble point at the liquid pressure; null without a liquid pressure.</summary>
-    public SaturationTemperature? LiquidBubble => liquidBubble.Value;
+    public SaturationTemperature? LiquidBubble => _liquidBubble.Value;
 
     /// <summary>Superheat at the vapor service valve, in cooling.</summary>
-    public RowNumber Superheat => superheat.Value;
+    public RowNumber Superheat => _superheat.Value;
 
     /// <summary>Subcooling at the liquid service valve, in cooling.</summary>
-    public RowNumber Subcooling => subcooling.Value;
+    public RowNumber Subcooling => _subcooling.Value;
 
     /// <summary>Superheat at the evaporator's outlet.</summary>
     public RowNumber EvaporatorSuperheat => Superheated("SH_evap", "superheat at the evaporator", EvaporatorOutlet, VaporPressure, VaporDew);
 
     /// <summary>Superheat at the compressor's inlet.</summary>
     public RowNumber CompressorSuperheat => TrueSuctionPressure is { } p
-        ? Superheated("SH_comp", "superheat at the compressor", CompressorSuctionLine, p, saturation.Dew(p))
+        ? Superheated("SH_comp", "superheat at the compressor", CompressorSuctionLine, p, _saturation.Dew(p))
         : Superheated("SH_comp", "superheat at the compressor", CompressorSuctionLine, VaporPressure, VaporDew);
 
     /// <summary>Liquid line over outdoor air.</summary>
@@ -164,14 +164,14 @@ internal sealed class ChargeRow
     public override string ToString() => Time;
 
     private CorrectedReading? Pressure(string name, ReadingName reading, Given<StatedPressure>? given) =>
-        given is null ? null : context.Readings.Pressure($"{name}, {Time}", reading, given);
+        given is null ? null : _context.Readings.Pressure($"{name}, {Time}", reading, given);
 
     private CorrectedReading? Air(string name, ReadingName reading, Given<Temperature>? given) =>
-        given is null ? null : context.Readings.Temperature($"{name}, {Time}", reading, given);
+        given is null ? null : _context.Readings.Temperature($"{name}, {Time}", reading, given);
 
     // A clamp reads toward the air around it: the room's indoors, the outdoor air elsewhere.
     private CorrectedReading? Clamped(string name, ReadingName reading, Given<Temperature>? given, bool indoors = false) =>
-        given is null ? null : context.Readings.Temperature($"{name}, {Time}", reading, given, indoors ? EvaporatorAir : OutdoorDryBulb);
+        given is null ? null : _context.Readings.Temperature($"{name}, {Time}", reading, given, indoors ? EvaporatorAir : OutdoorDryBulb);
 
     private RowNumber MakeSuperheat() => Mode == OperatingMode.Heating
         ? RowNumber.None("in heating the vapor line carries discharge gas")
@@ -232,7 +232,7 @@ internal sealed class ChargeRow
         var (hotAfter, coldAfter) = sign > 0 ? (middle.Value.Value, air.Value.Value) : (air.Value.Value, middle.Value.Value);
         return RowNumber.Of(value, before, [pressure, air],
         [
-            SaturationStep("T_mid", saturation.IsBlend ? $"middle of bubble and dew point at {pressure.Name}" : $"saturation at {pressure.Name}", pressure, middle),
+            SaturationStep("T_mid", _saturation.IsBlend ? $"middle of bubble and dew point at {pressure.Name}" : $"saturation at {pressure.Name}", pressure, middle),
             .. BothStages(symbol, name, formula, hot, cold, hotAfter, coldAfter, before, value),
         ]);
     }
@@ -242,7 +242,7 @@ internal sealed class ChargeRow
 
     private TraceStep SaturationStep(string symbol, string name, CorrectedReading pressure, SaturationTemperature temperature)
     {
-        var present = context.Present;
+        var present = _context.Present;
         var perPressure = temperature.Slope * present.Units[DisplayKind.PressureDifference].Unit.Factor / present.Units[DisplayKind.TemperatureDifference].Unit.Factor;
         return new TraceStep(
             symbol,
@@ -252,13 +252,13 @@ internal sealed class ChargeRow
                 System.Globalization.CultureInfo.InvariantCulture,
                 $"p_abs = {present.Text(pressure.Value.Value, DisplayKind.AbsolutePressure, 2)}; dT/dp = {perPressure:0.000} {present.Unit(DisplayKind.TemperatureDifference)} per {present.Unit(DisplayKind.PressureDifference)}"),
             present.Text(temperature.Value!, DisplayKind.Temperature),
-            saturation.Source);
+            _saturation.Source);
     }
 
     private IEnumerable<TraceStep> BothStages(
         string symbol, string name, string formula, double firstBefore, double secondBefore, double first, double second, double before, Uncertain value)
     {
-        var present = context.Present;
+        var present = _context.Present;
         string Two(double kelvin) => present.Text(kelvin, DisplayKind.Temperature, 2);
         if (double.IsFinite(before))
         {

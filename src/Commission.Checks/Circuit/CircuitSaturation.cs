@@ -16,24 +16,24 @@ namespace Commission.Checks.Circuit;
 /// </summary>
 internal sealed class CircuitSaturation : IAnalysis<CircuitSaturation>
 {
-    private readonly CheckContext context;
-    private readonly CircuitRefrigerant circuit;
-    private readonly Lazy<RootCause> model;
-    private readonly Lazy<(RootCause? Bubble, RootCause? Dew)> listed;
+    private readonly CheckContext _context;
+    private readonly CircuitRefrigerant _circuit;
+    private readonly Lazy<RootCause> _model;
+    private readonly Lazy<(RootCause? Bubble, RootCause? Dew)> _listed;
 
     private CircuitSaturation(CheckContext context)
     {
-        this.context = context;
-        circuit = context.Get<CircuitRefrigerant>();
-        model = new Lazy<RootCause>(MakeModel);
-        listed = new Lazy<(RootCause? Bubble, RootCause? Dew)>(MakeListed);
+        _context = context;
+        _circuit = context.Get<CircuitRefrigerant>();
+        _model = new Lazy<RootCause>(MakeModel);
+        _listed = new Lazy<(RootCause? Bubble, RootCause? Dew)>(MakeListed);
     }
 
     /// <summary>Whether dew and bubble differ: the refrigerant is a blend.</summary>
-    public bool IsBlend => circuit.Info?.IsBlend ?? false;
+    public bool IsBlend => _circuit.Info?.IsBlend ?? false;
 
     /// <summary>Designation of the refrigerant.</summary>
-    public string Designation => circuit.Designation;
+    public string Designation => _circuit.Designation;
 
     /// <summary>Where the temperatures come from, as a trace cites it.</summary>
     public string Source => IsBlend
@@ -45,35 +45,35 @@ internal sealed class CircuitSaturation : IAnalysis<CircuitSaturation>
 
     /// <summary>The dew point at a pressure.</summary>
     /// <param name="pressure">A corrected pressure, absolute.</param>
-    public SaturationTemperature Dew(CorrectedReading pressure) => At(pressure, static (fluid, p) => fluid.DewAtPressure(p), () => listed.Value.Dew);
+    public SaturationTemperature Dew(CorrectedReading pressure) => At(pressure, static (fluid, p) => fluid.DewAtPressure(p), () => _listed.Value.Dew);
 
     /// <summary>The bubble point at a pressure.</summary>
     /// <param name="pressure">A corrected pressure, absolute.</param>
-    public SaturationTemperature Bubble(CorrectedReading pressure) => At(pressure, static (fluid, p) => fluid.BubbleAtPressure(p), () => listed.Value.Bubble);
+    public SaturationTemperature Bubble(CorrectedReading pressure) => At(pressure, static (fluid, p) => fluid.BubbleAtPressure(p), () => _listed.Value.Bubble);
 
     private SaturationTemperature At(CorrectedReading pressure, Func<Refrigerant, double, FluidResult<SaturationState>> curve, Func<RootCause?> beyond)
     {
-        if (circuit.Fluid is not { } fluid)
-            return SaturationTemperature.None($"{Designation} cannot be computed: {circuit.WhyNot}.");
+        if (_circuit.Fluid is not { } fluid)
+            return SaturationTemperature.None($"{Designation} cannot be computed: {_circuit.WhyNot}.");
         var p = pressure.Value.Value;
         var state = curve(fluid, p);
         if (!state.Ok)
             return SaturationTemperature.None(state.Reason);
         var (temperature, slope) = (state.Value.Temperature, state.Value.TemperatureSlope);
-        var value = Uncertain.WithPartials(temperature, (pressure.Value, slope)) + context.Scope.Reading(0, p * slope * model.Value);
+        var value = Uncertain.WithPartials(temperature, (pressure.Value, slope)) + _context.Scope.Reading(0, p * slope * _model.Value);
         if (beyond() is { } difference)
-            value += context.Scope.Reading(0, p * slope * difference);
+            value += _context.Scope.Reading(0, p * slope * difference);
         var before = pressure.AfterZero == p ? state : curve(fluid, pressure.AfterZero);
         return SaturationTemperature.Of(value, before.Ok ? before.Value.Temperature : double.NaN, slope);
     }
 
     private RootCause MakeModel()
     {
-        var (id, words) = circuit.Fluid is { EstimatedPairs.Length: > 0 } ? (LimitIds.AssumptionRefrigerantEstimated, "a blend with estimated pairs")
+        var (id, words) = _circuit.Fluid is { EstimatedPairs.Length: > 0 } ? (LimitIds.AssumptionRefrigerantEstimated, "a blend with estimated pairs")
             : IsBlend ? (LimitIds.AssumptionRefrigerantBlend, "a blend")
             : (LimitIds.AssumptionRefrigerantPure, "a pure refrigerant");
-        return context.Causes.Enter(
-            new RootCause($"{Designation}: equations of state", $"saturation pressure of {words}, as a share of it; common practice", context.Assume(id)),
+        return _context.Causes.Enter(
+            new RootCause($"{Designation}: equations of state", $"saturation pressure of {words}, as a share of it; common practice", _context.Assume(id)),
             DisplayKind.Percentage);
     }
 
@@ -82,7 +82,7 @@ internal sealed class CircuitSaturation : IAnalysis<CircuitSaturation>
     private (RootCause? Bubble, RootCause? Dew) MakeListed()
     {
         const double StandardAtmosphere = 101_325;
-        if (circuit.Fluid is not { IsBlend: true } fluid || fluid.CompareWithListedBoilingRange() is not { Ok: true, Value: var difference })
+        if (_circuit.Fluid is not { IsBlend: true } fluid || fluid.CompareWithListedBoilingRange() is not { Ok: true, Value: var difference })
             return (null, null);
         return (
             Beyond("bubble", difference.Bubble, fluid.BubbleAtPressure(StandardAtmosphere)),
@@ -94,9 +94,9 @@ internal sealed class CircuitSaturation : IAnalysis<CircuitSaturation>
         if (!boiling.Ok)
             return null;
         var share = Math.Abs(kelvins) * boiling.Value.PressureSlope / boiling.Value.Pressure / Math.Sqrt(3);
-        var rest = (share * share) - (model.Value.StandardUncertainty * model.Value.StandardUncertainty);
+        var rest = (share * share) - (_model.Value.StandardUncertainty * _model.Value.StandardUncertainty);
         return rest > 0
-            ? context.Causes.Enter(
+            ? _context.Causes.Enter(
                 new RootCause(
                     $"{Designation}: listed normal {curve} point",
                     string.Create(CultureInfo.InvariantCulture, $"ASHRAE 34 lists it {-kelvins:+0.00;−0.00} K from the equations, from memory; what goes beyond their own share"),

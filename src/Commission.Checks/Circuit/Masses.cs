@@ -90,27 +90,27 @@ internal sealed record MassPart(Uncertain Value, string Text, ImmutableArray<Cor
 /// <summary>Adds up what went through scales and hoses.</summary>
 internal sealed class MassSum
 {
-    private readonly CheckContext context;
-    private readonly List<Uncertain> terms = [];
-    private readonly List<string> words = [];
-    private readonly ImmutableArray<CorrectedReading>.Builder readings = ImmutableArray.CreateBuilder<CorrectedReading>();
-    private readonly ImmutableArray<ReadingUse>.Builder uses = ImmutableArray.CreateBuilder<ReadingUse>();
-    private readonly ImmutableArray<TraceStep>.Builder steps = ImmutableArray.CreateBuilder<TraceStep>();
+    private readonly CheckContext _context;
+    private readonly List<Uncertain> _terms = [];
+    private readonly List<string> _words = [];
+    private readonly ImmutableArray<CorrectedReading>.Builder _readings = ImmutableArray.CreateBuilder<CorrectedReading>();
+    private readonly ImmutableArray<ReadingUse>.Builder _uses = ImmutableArray.CreateBuilder<ReadingUse>();
+    private readonly ImmutableArray<TraceStep>.Builder _steps = ImmutableArray.CreateBuilder<TraceStep>();
 
     /// <summary>An empty sum.</summary>
     /// <param name="context">The job and everything derived from it.</param>
-    public MassSum(CheckContext context) => this.context = context;
+    public MassSum(CheckContext context) => _context = context;
 
     /// <summary>Whether nothing was added yet.</summary>
-    public bool IsEmpty => terms.Count == 0;
+    public bool IsEmpty => _terms.Count == 0;
 
     /// <summary>Adds a part.</summary>
     /// <param name="part">The part.</param>
     /// <param name="sign">Plus one for what went in, minus one for what came out.</param>
     public void Add(MassPart part, int sign)
     {
-        readings.AddRange(part.Readings);
-        steps.AddRange(part.Steps);
+        _readings.AddRange(part.Readings);
+        _steps.AddRange(part.Steps);
         Take(sign > 0 ? part.Value : -1 * part.Value, sign > 0 ? part.Text : $"−{part.Text}");
     }
 
@@ -120,26 +120,26 @@ internal sealed class MassSum
     public void Hoses(Given<Mass>? left, Given<int>? hoses)
     {
         if (hoses is not null)
-            uses.Add(hoses.Use("hoses"));
+            _uses.Add(hoses.Use("hoses"));
         var count = Math.Max(hoses?.Value ?? 1, left is null ? 0 : 1);
         var causes = new List<RootTerm>();
         if (left?.Stated is { } stated)
         {
-            causes.Add(context.Causes.Enter(
+            causes.Add(_context.Causes.Enter(
                 Written.AsStated("left in hoses", stated, "mass"), DisplayKind.Mass));
         }
         else
         {
             for (var i = 0; i < count; i++)
             {
-                causes.Add(context.Causes.Enter(
-                    RootCause.FromHalfWidth(count == 1 ? "left in the hose" : string.Create(CultureInfo.InvariantCulture, $"left in hose {i + 1}"), "for each hose, common practice", context.Assume(LimitIds.AssumptionHoseCharge)), DisplayKind.Mass));
+                causes.Add(_context.Causes.Enter(
+                    RootCause.FromHalfWidth(count == 1 ? "left in the hose" : string.Create(CultureInfo.InvariantCulture, $"left in hose {i + 1}"), "for each hose, common practice", _context.Assume(LimitIds.AssumptionHoseCharge)), DisplayKind.Mass));
             }
         }
 
         if (left is not null)
-            uses.Add(left.Use("left in hoses"));
-        Take(-1 * context.Scope.Reading(left?.Value.Si ?? 0, [.. causes]), left is null ? "0 (left in hoses: not written)" : $"−{left.Text} (left in hoses)");
+            _uses.Add(left.Use("left in hoses"));
+        Take(-1 * _context.Scope.Reading(left?.Value.Si ?? 0, [.. causes]), left is null ? "0 (left in hoses: not written)" : $"−{left.Text} (left in hoses)");
     }
 
     /// <summary>The sum.</summary>
@@ -147,14 +147,14 @@ internal sealed class MassSum
     /// <param name="name">What it is.</param>
     public MassNumber Sum(string symbol, string name)
     {
-        var total = terms.Aggregate((a, b) => a + b);
-        steps.Add(new TraceStep(symbol, name, "added − removed − left in hoses", string.Join(" + ", words), context.Present.Text(total, DisplayKind.Mass), "definition"));
-        return new MassNumber(total, readings.ToImmutable(), uses.ToImmutable(), steps.ToImmutable());
+        var total = _terms.Aggregate((a, b) => a + b);
+        _steps.Add(new TraceStep(symbol, name, "added − removed − left in hoses", string.Join(" + ", _words), _context.Present.Text(total, DisplayKind.Mass), "definition"));
+        return new MassNumber(total, _readings.ToImmutable(), _uses.ToImmutable(), _steps.ToImmutable());
     }
 
     private void Take(Uncertain term, string text)
     {
-        terms.Add(term);
-        words.Add(text);
+        _terms.Add(term);
+        _words.Add(text);
     }
 }

@@ -100,13 +100,13 @@ internal sealed record Settling(RowStanding Standing, Duration? Since, string Af
 /// <summary>Whether the compressor ran in a way in which superheat and subcooling say something of the charge.</summary>
 internal sealed class RunningCondition : IChargeGate
 {
-    private readonly Compressor? compressor;
-    private readonly ChargeRow row;
+    private readonly Compressor? _compressor;
+    private readonly ChargeRow _row;
 
     private RunningCondition(Compressor? compressor, ChargeRow row)
     {
-        this.compressor = compressor;
-        this.row = row;
+        _compressor = compressor;
+        _row = row;
     }
 
     /// <inheritdoc/>
@@ -158,5 +158,5 @@ internal sealed class RunningCondition : IChargeGate
 
     /// <inheritdoc/>
     public void NameIn(FindingBuilder finding) =>
-        finding.Use("compressor", compressor?.Kind).Use("running", row.Running).Use("compressor speed", row.Speed);
+        finding.Use("compressor", _compressor?.Kind).Use("running", _row.Running).Use("compressor speed", _row.Speed);
 }

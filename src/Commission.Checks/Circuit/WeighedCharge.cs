@@ -16,14 +16,14 @@ namespace Commission.Checks.Circuit;
 /// </summary>
 internal sealed class WeighedCharge : IAnalysis<WeighedCharge>
 {
-    private readonly CheckContext context;
-    private readonly Charging? charging;
+    private readonly CheckContext _context;
+    private readonly Charging? _charging;
 
     private WeighedCharge(CheckContext context)
     {
-        this.context = context;
-        charging = context.Job.Charging;
-        Put = charging is null ? null : MakePut(charging);
+        _context = context;
+        _charging = context.Job.Charging;
+        Put = _charging is null ? null : MakePut(_charging);
         Required = RequiredCharge.Of(context);
         (Total, WhyNoTotal) = MakeTotal();
     }
@@ -41,18 +41,18 @@ internal sealed class WeighedCharge : IAnalysis<WeighedCharge>
     public string? WhyNoTotal { get; }
 
     /// <summary>Whether the scale saw the whole charge: the unit came empty or with nitrogen.</summary>
-    public bool SawWholeCharge => charging?.UnitArrived?.Value is ArrivalCharge.NitrogenHoldingCharge or ArrivalCharge.RecoveredAndEvacuated;
+    public bool SawWholeCharge => _charging?.UnitArrived?.Value is ArrivalCharge.NitrogenHoldingCharge or ArrivalCharge.RecoveredAndEvacuated;
 
     /// <summary>Whether the unit came with its factory charge.</summary>
-    public bool CameCharged => charging?.UnitArrived?.Value == ArrivalCharge.Charged;
+    public bool CameCharged => _charging?.UnitArrived?.Value == ArrivalCharge.Charged;
 
     /// <inheritdoc/>
     public static WeighedCharge Create(CheckContext context) => new(context);
 
     private MassNumber? MakePut(Charging job)
     {
-        var parts = new MassSum(context);
-        foreach (var movement in context.Get<RefrigerantLedger>().Charging.OrderByDescending(m => m.Sign))
+        var parts = new MassSum(_context);
+        foreach (var movement in _context.Get<RefrigerantLedger>().Charging.OrderByDescending(m => m.Sign))
             parts.Add(movement.Part, movement.Sign);
         if (parts.IsEmpty)
             return null;
@@ -62,19 +62,19 @@ internal sealed class WeighedCharge : IAnalysis<WeighedCharge>
 
     private (MassNumber? Total, string? WhyNot) MakeTotal()
     {
-        if (charging is null)
+        if (_charging is null)
             return (null, "nothing about the charging is written");
-        if (charging.UnitArrived is not { } arrived)
+        if (_charging.UnitArrived is not { } arrived)
             return (null, "it is not written how the unit arrived: charged, with nitrogen, or evacuated");
         if (arrived.Value == ArrivalCharge.Unknown)
             return (null, "nobody knows what the unit held when it arrived");
         if (SawWholeCharge)
             return Put is { } all ? (all with { Uses = [.. all.Uses, arrived.Use("unit arrived")] }, null) : (null, "no scale reading and no mass added is written");
-        if (context.Job.Equipment.Nameplate?.FactoryCharge is not { } factory)
+        if (_context.Job.Equipment.Nameplate?.FactoryCharge is not { } factory)
             return (null, "the factory charge is not written");
         var part = Uncertain.Exact(factory.Value.Si);
         var value = Put is { } put ? part + put.Value : part;
-        var present = context.Present;
+        var present = _context.Present;
         var step = new TraceStep(
             "m_total", "total charge", "factory charge + put in",
             $"{factory.Text} + {(Put is null ? "nothing" : present.Text(Put.Value.Value, DisplayKind.Mass))}", present.Text(value, DisplayKind.Mass), "definition");
@@ -85,11 +85,11 @@ internal sealed class WeighedCharge : IAnalysis<WeighedCharge>
 /// <summary>Every movement of refrigerant a job tells of, and what its cylinders say of the same.</summary>
 internal sealed class RefrigerantLedger : IAnalysis<RefrigerantLedger>
 {
-    private readonly CheckContext context;
+    private readonly CheckContext _context;
 
     private RefrigerantLedger(CheckContext context)
     {
-        this.context = context;
+        _context = context;
         Charging = [.. Charged()];
         Movements = [.. Charging.Select(m => m.AsMovement(context)), .. Recovered()];
     }
@@ -114,8 +114,8 @@ internal sealed class RefrigerantLedger : IAnalysis<RefrigerantLedger>
     /// <summary>The described cylinder a movement used: by its name, or the only one there is.</summary>
     /// <param name="movement">The movement.</param>
     public Cylinder? CylinderOf(Movement movement) => movement.Cylinder is { } id
-        ? context.Job.Cylinders.FirstOrDefault(c => string.Equals(c.Id.Value, id, StringComparison.Ordinal))
-        : context.Job.Cylinders.Length == 1 && Movements.Length == 1 ? context.Job.Cylinders[0] : null;
+        ? _context.Job.Cylinders.FirstOrDefault(c => string.Equals(c.Id.Value, id, StringComparison.Ordinal))
+        : _context.Job.Cylinders.Length == 1 && Movements.Length == 1 ? _context.Job.Cylinders[0] : null;
 
     /// <summary>What left a cylinder by its own gross masses, kg; null when they are not written.</summary>
     /// <param name="cylinder">The cylinder.</param>
@@ -124,21 +124,21 @@ internal sealed class RefrigerantLedger : IAnalysis<RefrigerantLedger>
         if (cylinder is not { Before: { } before, After: { } after })
             return null;
         var name = cylinder.Id.Value;
-        var first = context.Readings.Plain($"{name}: before", ReadingName.Charge, before, DisplayKind.Mass);
-        var second = context.Readings.Plain($"{name}: after", ReadingName.Charge, after, DisplayKind.Mass);
+        var first = _context.Readings.Plain($"{name}: before", ReadingName.Charge, before, DisplayKind.Mass);
+        var second = _context.Readings.Plain($"{name}: after", ReadingName.Charge, after, DisplayKind.Mass);
         var value = first.Value - second.Value;
-        return new MassNumber(value, [first, second], [], [new TraceStep("Δm", $"out of {name}", "before − after", $"{before.Text} − {after.Text}", context.Present.Text(value, DisplayKind.Mass), "definition")]);
+        return new MassNumber(value, [first, second], [], [new TraceStep("Δm", $"out of {name}", "before − after", $"{before.Text} − {after.Text}", _context.Present.Text(value, DisplayKind.Mass), "definition")]);
     }
 
     private IEnumerable<ChargeMovement> Charged()
     {
-        if (context.Job.Charging is not { } charging)
+        if (_context.Job.Charging is not { } charging)
             yield break;
         for (var i = 0; i < charging.Scale.Length; i++)
         {
             var weighing = charging.Scale[i];
             var cylinder = charging.Scale.Length == 1 ? "" : weighing.Cylinder?.Value ?? string.Create(CultureInfo.InvariantCulture, $"cylinder {i + 1}");
-            yield return new ChargeMovement(1, MassPart.Weighed(context, weighing, cylinder, charging.With), weighing, weighing.At?.Text ?? "");
+            yield return new ChargeMovement(1, MassPart.Weighed(_context, weighing, cylinder, charging.With), weighing, weighing.At?.Text ?? "");
         }
 
         if (charging.Scale.IsEmpty && charging.Added is { } added)
@@ -154,14 +154,14 @@ internal sealed class RefrigerantLedger : IAnalysis<RefrigerantLedger>
         }
 
         ChargeMovement AsWritten(int sign, string name, Given<Mass> given, string time) =>
-            new(sign, MassPart.AsWritten(context, name, given, charging.With), null, time);
+            new(sign, MassPart.AsWritten(_context, name, given, charging.With), null, time);
     }
 
     private IEnumerable<Movement> Recovered()
     {
-        if (context.Job.Recovery is not { } recovery)
+        if (_context.Job.Recovery is not { } recovery)
         {
-            if (context.Job.AsFound?.ChargeRecovered is { } found)
+            if (_context.Job.AsFound?.ChargeRecovered is { } found)
                 yield return new Movement("recovered", -1, null, Written("charge recovered", found, []));
             yield break;
         }
@@ -170,13 +170,13 @@ internal sealed class RefrigerantLedger : IAnalysis<RefrigerantLedger>
         var time = recovery.At?.Text ?? "";
         if (recovery.Scale is { } scale)
         {
-            var before = context.Readings.Plain("recovery cylinder before", ReadingName.Charge, scale.Before, DisplayKind.Mass, recovery.With);
-            var after = context.Readings.Plain("recovery cylinder after", ReadingName.Charge, scale.After, DisplayKind.Mass, recovery.With);
+            var before = _context.Readings.Plain("recovery cylinder before", ReadingName.Charge, scale.Before, DisplayKind.Mass, recovery.With);
+            var after = _context.Readings.Plain("recovery cylinder after", ReadingName.Charge, scale.After, DisplayKind.Mass, recovery.With);
             var value = after.Value - before.Value;
-            var step = new TraceStep("m_rec", "recovered", "after − before", $"{scale.After.Text} − {scale.Before.Text}", context.Present.Text(value, DisplayKind.Mass), "definition");
+            var step = new TraceStep("m_rec", "recovered", "after − before", $"{scale.After.Text} − {scale.Before.Text}", _context.Present.Text(value, DisplayKind.Mass), "definition");
             yield return new Movement("recovered", -1, cylinder, new MassNumber(value, [before, after], [], [step]), scale.Before.Text, scale.After.Text, time);
         }
-        else if ((recovery.Mass ?? context.Job.AsFound?.ChargeRecovered) is { } mass)
+        else if ((recovery.Mass ?? _context.Job.AsFound?.ChargeRecovered) is { } mass)
         {
             yield return new Movement("recovered", -1, cylinder, Written("mass recovered", mass, recovery.With), Time: time);
         }
@@ -188,7 +188,7 @@ internal sealed class RefrigerantLedger : IAnalysis<RefrigerantLedger>
 
     private MassNumber Written(string name, Given<Measurement.Quantities.Mass> given, ImmutableArray<Given<string>> with)
     {
-        var reading = context.Readings.Plain(name, ReadingName.Charge, given, DisplayKind.Mass, with);
+        var reading = _context.Readings.Plain(name, ReadingName.Charge, given, DisplayKind.Mass, with);
         return new MassNumber(reading.Value, [reading], [], []);
     }
 }

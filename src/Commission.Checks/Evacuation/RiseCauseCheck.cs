@@ -157,17 +157,17 @@ internal sealed class NitrogenWitness
 {
     private const double AirOverNitrogen = 18.2 / 17.6;
 
-    private readonly CheckContext context;
-    private readonly NitrogenRun nitrogen;
-    private readonly double least;
-    private readonly double most;
+    private readonly CheckContext _context;
+    private readonly NitrogenRun _nitrogen;
+    private readonly double _least;
+    private readonly double _most;
 
     private NitrogenWitness(CheckContext context, NitrogenRun nitrogen, double least, double most)
     {
-        this.context = context;
-        this.nitrogen = nitrogen;
-        this.least = least;
-        this.most = most;
+        _context = context;
+        _nitrogen = nitrogen;
+        _least = least;
+        _most = most;
     }
 
     /// <summary>The witness of a steady rise; null when there is no steady rise, no nitrogen hold of the same section, or nothing to be seen in it.</summary>
@@ -191,24 +191,24 @@ internal sealed class NitrogenWitness
     /// <param name="finding">The finding.</param>
     public string Use(FindingBuilder finding)
     {
-        var loss = nitrogen.Loss!;
-        foreach (var reading in nitrogen.Rows!.Corrected)
+        var loss = _nitrogen.Loss!;
+        foreach (var reading in _nitrogen.Rows!.Corrected)
         {
             foreach (var use in reading.Uses)
                 finding.Use(use);
         }
 
-        foreach (var use in nitrogen.Rows.Uses)
+        foreach (var use in _nitrogen.Rows.Uses)
             finding.Use(use);
-        foreach (var at in nitrogen.Rows.At)
+        foreach (var at in _nitrogen.Rows.At)
             finding.Use("time of a nitrogen reading", at);
-        var present = context.Present;
-        var band = $"{present.Text(least, DisplayKind.Percentage)} to {present.Text(most, DisplayKind.Percentage, 0)}";
+        var present = _context.Present;
+        var band = $"{present.Text(_least, DisplayKind.Percentage)} to {present.Text(_most, DisplayKind.Percentage, 0)}";
         finding.Step(
             "L_w", "nitrogen that a hole to the outside letting in this much air would have lost in its hold", "1 − e^(−a·t/p_atm) for a hole that chokes; with (p² − p_atm²)/(p·p_atm) for a fine one",
-            $"{EvacuationClock.Span(nitrogen.Rows.Length)} at {present.Text(loss.Start.Absolute, DisplayKind.AbsolutePressure)}", band, "choked and viscous flow, EN 1779 (from memory)");
+            $"{EvacuationClock.Span(_nitrogen.Rows.Length)} at {present.Text(loss.Start.Absolute, DisplayKind.AbsolutePressure)}", band, "choked and viscous flow, EN 1779 (from memory)");
         var seen = present.Text(loss.Loss, DisplayKind.Percentage);
-        return (loss.Loss.Value + loss.Loss.Expanded) < least
+        return (loss.Loss.Value + loss.Loss.Expanded) < _least
             ? $"A hole to the outside would have lost {band} of the nitrogen in its hold, and {seen} were seen: that speaks for the rig, or for refrigerant passing a valve or leaving the oil."
             : $"A hole to the outside would have lost {band} of the nitrogen in its hold, and {seen} were seen.";
     }

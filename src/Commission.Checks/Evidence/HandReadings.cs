@@ -13,7 +13,7 @@ namespace Commission.Checks.Evidence;
 /// <summary>Every number of a job that was read off an instrument and typed, in the order of the work. What a log holds is not among them, nor what a plate or a manual says.</summary>
 internal sealed class HandReadings : IAnalysis<HandReadings>
 {
-    private readonly ImmutableArray<HandReading>.Builder all = ImmutableArray.CreateBuilder<HandReading>();
+    private readonly ImmutableArray<HandReading>.Builder _all = ImmutableArray.CreateBuilder<HandReading>();
 
     private HandReadings(Job job)
     {
@@ -46,7 +46,7 @@ internal sealed class HandReadings : IAnalysis<HandReadings>
 
         Add("filter drop", "", ReadingName.StaticPressure, job.Air?.FilterDrop, job.Air?.With ?? []);
         Add("coil drop", "", ReadingName.StaticPressure, job.Air?.CoilDrop, job.Air?.With ?? []);
-        All = all.ToImmutable();
+        All = _all.ToImmutable();
     }
 
     /// <summary>The readings.</summary>
@@ -102,7 +102,7 @@ internal sealed class HandReadings : IAnalysis<HandReadings>
 
     private HandRow Row(string where, Reading r)
     {
-        var first = all.Count;
+        var first = _all.Count;
         var time = where.Length == 0 ? r.At.Text : $"{where} {r.At.Text}";
         Add("vapor pressure", time, ReadingName.VaporPressure, r.VaporPressure, []);
         Add("liquid pressure", time, ReadingName.LiquidPressure, r.LiquidPressure, []);
@@ -127,7 +127,7 @@ internal sealed class HandReadings : IAnalysis<HandReadings>
         Add("supply humidity", time, ReadingName.SupplyAir, r.SupplyHumidity, []);
         Add("box temperature", time, ReadingName.BoxTemperature, r.BoxTemperature, []);
         Add("compressor current", time, ReadingName.Current, r.CompressorCurrent, []);
-        return new HandRow(time, r.At.At.Line, r.At, [.. all.Skip(first)]);
+        return new HandRow(time, r.At.At.Line, r.At, [.. _all.Skip(first)]);
     }
 
     private void Add<T>(string series, string time, ReadingName reading, Given<T>? given, ImmutableArray<Given<string>> with)
@@ -139,7 +139,7 @@ internal sealed class HandReadings : IAnalysis<HandReadings>
     private void Add<T>(string series, string time, ReadingName reading, Given<T>? given, double si, ImmutableArray<Given<string>> with)
     {
         if (given is not null)
-            all.Add(new HandReading(series, time.Length == 0 ? series : $"{series}, {time}", reading, with, given.At, given.Text, si, given.Step) { IsRatio = given is Given<Ratio> });
+            _all.Add(new HandReading(series, time.Length == 0 ? series : $"{series}, {time}", reading, with, given.At, given.Text, si, given.Step) { IsRatio = given is Given<Ratio> });
     }
 }
 

@@ -11,7 +11,7 @@ namespace Commission.Checks.Kernel;
 /// </summary>
 public sealed class CheckContext
 {
-    private readonly Dictionary<Type, object> analyses = [];
+    private readonly Dictionary<Type, object> _analyses = [];
 
     /// <summary>Opens a context.</summary>
     /// <param name="job">The job.</param>
@@ -50,10 +50,10 @@ public sealed class CheckContext
     public T Get<T>()
         where T : class, IAnalysis<T>
     {
-        if (analyses.TryGetValue(typeof(T), out var known))
+        if (_analyses.TryGetValue(typeof(T), out var known))
             return (T)known;
         var made = T.Create(this);
-        analyses.Add(typeof(T), made);
+        _analyses.Add(typeof(T), made);
         return made;
     }
 

@@ -5,13 +5,13 @@ namespace Commission.Checks.Kernel;
 /// <summary>The refrigerant of the circuit: what is published about it, and its equations, loaded when something asks for them.</summary>
 public sealed class CircuitRefrigerant : IAnalysis<CircuitRefrigerant>
 {
-    private readonly Lazy<Refrigerant?> fluid;
+    private readonly Lazy<Refrigerant?> _fluid;
 
     private CircuitRefrigerant(string written)
     {
         Written = written;
         Info = RefrigerantCatalogue.Find(written);
-        fluid = new Lazy<Refrigerant?>(() => Info is { IsComputable: true } info ? Refrigerant.Load(info.Designation) : null);
+        _fluid = new Lazy<Refrigerant?>(() => Info is { IsComputable: true } info ? Refrigerant.Load(info.Designation) : null);
     }
 
     /// <summary>The name as the job writes it.</summary>
@@ -24,13 +24,13 @@ public sealed class CircuitRefrigerant : IAnalysis<CircuitRefrigerant>
     public string Designation => Info?.Designation ?? Written;
 
     /// <summary>Its equations; null when it cannot be computed, and then <see cref="WhyNot"/> says why.</summary>
-    public Refrigerant? Fluid => fluid.Value;
+    public Refrigerant? Fluid => _fluid.Value;
 
     /// <summary>Why it cannot be computed; null when it can.</summary>
     public string? WhyNot => Info is null ? $"{Written} is not known" : Info.NotComputable;
 
     /// <summary>Whether the equations were loaded for this job.</summary>
-    public bool IsLoaded => fluid.IsValueCreated;
+    public bool IsLoaded => _fluid.IsValueCreated;
 
     /// <inheritdoc/>
     public static CircuitRefrigerant Create(CheckContext context)

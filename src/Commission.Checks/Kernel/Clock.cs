@@ -10,13 +10,13 @@ namespace Commission.Checks.Kernel;
 /// </summary>
 internal sealed class EvacuationClock
 {
-    private readonly DateTimeOffset? zero;
-    private readonly DateOnly day;
+    private readonly DateTimeOffset? _zero;
+    private readonly DateOnly _day;
 
     private EvacuationClock(DateTimeOffset? zero, DateOnly day, bool ofDay)
     {
-        this.zero = zero;
-        this.day = day;
+        _zero = zero;
+        _day = day;
         IsOfDay = ofDay && zero is not null;
     }
 
@@ -37,23 +37,23 @@ internal sealed class EvacuationClock
 
     /// <summary>Seconds from zero; null when the time cannot be placed.</summary>
     /// <param name="time">A time of the job.</param>
-    public double? Seconds(JobTime time) => zero is { } z && time.Clock is { } clock ? (clock - z).TotalSeconds : time.Elapsed?.Si;
+    public double? Seconds(JobTime time) => _zero is { } z && time.Clock is { } clock ? (clock - z).TotalSeconds : time.Elapsed?.Si;
 
     /// <summary>Seconds from zero to where a log counts from.</summary>
     /// <param name="start">The clock at the log's own zero; null when nobody knows, and then it is the evacuation's.</param>
-    public double Offset(DateTimeOffset? start) => start is { } s && zero is { } z ? (s - z).TotalSeconds : 0;
+    public double Offset(DateTimeOffset? start) => start is { } s && _zero is { } z ? (s - z).TotalSeconds : 0;
 
     /// <summary>Position on a figure's axis: minutes since midnight of the job's day, or since the start.</summary>
     /// <param name="seconds">Seconds from zero.</param>
-    public double Minutes(double seconds) => IsOfDay && zero is { } z
-        ? (z.DateTime - day.ToDateTime(TimeOnly.MinValue)).TotalMinutes + (seconds / 60)
+    public double Minutes(double seconds) => IsOfDay && _zero is { } z
+        ? (z.DateTime - _day.ToDateTime(TimeOnly.MinValue)).TotalMinutes + (seconds / 60)
         : seconds / 60;
 
     /// <summary>A moment as the record prints it: <c>14:50</c>, or <c>71 min</c>.</summary>
     /// <param name="seconds">Seconds from zero.</param>
     public string Moment(double seconds)
     {
-        if (!IsOfDay || zero is not { } z)
+        if (!IsOfDay || _zero is not { } z)
             return string.Create(CultureInfo.InvariantCulture, $"{Trimmed(seconds / 60)} min");
         var moment = z.AddSeconds(Math.Round(seconds));
         return moment.ToString(moment.Second == 0 ? "HH:mm" : "HH:mm:ss", CultureInfo.InvariantCulture);

@@ -16,36 +16,36 @@ namespace Commission.Checks.Kernel;
 /// </summary>
 public sealed class FindingBuilder
 {
-    private readonly CheckContext context;
-    private readonly ICheck check;
-    private readonly string? subject;
-    private readonly List<ReadingUse> readings = [];
-    private readonly List<string> instruments = [];
-    private readonly List<TraceStep> trace = [];
-    private readonly List<LimitStatement> limits = [];
-    private readonly List<Message> remarks = [];
-    private MeasuredQuantity? measured;
-    private ImmutableArray<BudgetLine> budget = [];
-    private StripPosition? strip;
-    private Verdict verdict = Verdict.Information;
-    private Decision? decision;
-    private readonly List<Message> reservations = [];
-    private Message? reason;
-    private Message? statement;
-    private Message? next;
+    private readonly CheckContext _context;
+    private readonly ICheck _check;
+    private readonly string? _subject;
+    private readonly List<ReadingUse> _readings = [];
+    private readonly List<string> _instruments = [];
+    private readonly List<TraceStep> _trace = [];
+    private readonly List<LimitStatement> _limits = [];
+    private readonly List<Message> _remarks = [];
+    private MeasuredQuantity? _measured;
+    private ImmutableArray<BudgetLine> _budget = [];
+    private StripPosition? _strip;
+    private Verdict _verdict = Verdict.Information;
+    private Decision? _decision;
+    private readonly List<Message> _reservations = [];
+    private Message? _reason;
+    private Message? _statement;
+    private Message? _next;
 
     internal FindingBuilder(CheckContext context, ICheck check, string? subject)
     {
-        this.context = context;
-        this.check = check;
-        this.subject = subject;
+        _context = context;
+        _check = check;
+        _subject = subject;
     }
 
     /// <summary>The verdict as it stands now.</summary>
-    public Verdict Verdict => verdict;
+    public Verdict Verdict => _verdict;
 
     /// <summary>Whether the verdict is a pass, with or without condition.</summary>
-    public bool Passes => verdict is Verdict.Pass or Verdict.ConditionalPass;
+    public bool Passes => _verdict is Verdict.Pass or Verdict.ConditionalPass;
 
     /// <summary>Names a corrected reading: its place, its instrument, and the corrections as steps of the trace.</summary>
     /// <param name="reading">The reading.</param>
@@ -56,8 +56,8 @@ public sealed class FindingBuilder
             AddReading(use);
         foreach (var step in reading.Steps)
         {
-            if (!trace.Contains(step))
-                trace.Add(step);
+            if (!_trace.Contains(step))
+                _trace.Add(step);
         }
 
         return this;
@@ -88,8 +88,8 @@ public sealed class FindingBuilder
     /// <param name="step">The step.</param>
     public FindingBuilder Step(TraceStep step)
     {
-        if (!trace.Contains(step))
-            trace.Add(step);
+        if (!_trace.Contains(step))
+            _trace.Add(step);
         return this;
     }
 
@@ -102,7 +102,7 @@ public sealed class FindingBuilder
     /// <param name="source">Where the formula comes from; empty for plain arithmetic.</param>
     public FindingBuilder Step(string symbol, string name, string formula, string substitution, string result, string source = "")
     {
-        trace.Add(new TraceStep(symbol, name, formula, substitution, result, source));
+        _trace.Add(new TraceStep(symbol, name, formula, substitution, result, source));
         return this;
     }
 
@@ -112,8 +112,8 @@ public sealed class FindingBuilder
     public FindingBuilder Measure(Uncertain y, DisplayKind kind)
     {
         ArgumentNullException.ThrowIfNull(y);
-        measured = context.Present.Measured(y, kind);
-        budget = Budget(y, kind);
+        _measured = _context.Present.Measured(y, kind);
+        _budget = Budget(y, kind);
         return this;
     }
 
@@ -127,7 +127,7 @@ public sealed class FindingBuilder
     /// <param name="limit">The limit.</param>
     public FindingBuilder Show(LimitStatement limit)
     {
-        limits.Add(limit);
+        _limits.Add(limit);
         return this;
     }
 
@@ -140,12 +140,12 @@ public sealed class FindingBuilder
         ArgumentNullException.ThrowIfNull(y);
         ArgumentNullException.ThrowIfNull(limit);
         if (limit.LowerSi is null && limit.UpperSi is null)
-            throw new ArgumentException($"{check.Id}: a limit without bounds judges nothing.", nameof(limit));
+            throw new ArgumentException($"{_check.Id}: a limit without bounds judges nothing.", nameof(limit));
         Measure(y, kind);
-        limits.Add(limit);
-        decision = Conformity.Judge(y, new Tolerance(limit.LowerSi, limit.UpperSi), limit.Rule);
-        verdict = decision.Verdict;
-        strip = Strip(y, limit);
+        _limits.Add(limit);
+        _decision = Conformity.Judge(y, new Tolerance(limit.LowerSi, limit.UpperSi), limit.Rule);
+        _verdict = _decision.Verdict;
+        _strip = Strip(y, limit);
         return this;
     }
 
@@ -154,9 +154,9 @@ public sealed class FindingBuilder
     /// <param name="limit">The requirement; null when it is a fact of the work itself.</param>
     public FindingBuilder Decide(bool holds, LimitStatement? limit = null)
     {
-        verdict = holds ? Verdict.Pass : Verdict.Fail;
+        _verdict = holds ? Verdict.Pass : Verdict.Fail;
         if (limit is not null)
-            limits.Add(limit);
+            _limits.Add(limit);
         return this;
     }
 
@@ -164,9 +164,9 @@ public sealed class FindingBuilder
     /// <param name="why">What was not shown.</param>
     public FindingBuilder Reserve(Message why)
     {
-        if (verdict is Verdict.Pass)
-            verdict = Verdict.ConditionalPass;
-        reservations.Add(why);
+        if (_verdict is Verdict.Pass)
+            _verdict = Verdict.ConditionalPass;
+        _reservations.Add(why);
         return this;
     }
 
@@ -174,8 +174,8 @@ public sealed class FindingBuilder
     /// <param name="why">The reason.</param>
     public FindingBuilder Fail(Message why)
     {
-        verdict = Verdict.Fail;
-        reason = why;
+        _verdict = Verdict.Fail;
+        _reason = why;
         return this;
     }
 
@@ -183,7 +183,7 @@ public sealed class FindingBuilder
     /// <param name="sentence">One plain sentence.</param>
     public FindingBuilder Say(Message sentence)
     {
-        statement = sentence;
+        _statement = sentence;
         return this;
     }
 
@@ -192,7 +192,7 @@ public sealed class FindingBuilder
     public FindingBuilder Remark(Message? remark)
     {
         if (remark is not (null or { PlainText: "" }))
-            remarks.Add(remark);
+            _remarks.Add(remark);
         return this;
     }
 
@@ -200,7 +200,7 @@ public sealed class FindingBuilder
     /// <param name="step">One plain sentence.</param>
     public FindingBuilder Next(Message step)
     {
-        next = step;
+        _next = step;
         return this;
     }
 
@@ -209,12 +209,12 @@ public sealed class FindingBuilder
     /// <param name="todo">What would make it possible.</param>
     public Finding NotEvaluated(Message why, Message todo)
     {
-        verdict = Verdict.NotEvaluated;
-        decision = null;
-        strip = null;
-        reason = why;
-        next = todo;
-        statement ??= CommonMessages.NotEvaluated(why);
+        _verdict = Verdict.NotEvaluated;
+        _decision = null;
+        _strip = null;
+        _reason = why;
+        _next = todo;
+        _statement ??= CommonMessages.NotEvaluated(why);
         return Build();
     }
 
@@ -223,11 +223,11 @@ public sealed class FindingBuilder
     /// <param name="why">What kind of information it is, or why no limit applies.</param>
     public Finding Information(Message sentence, Message? why = null)
     {
-        verdict = Verdict.Information;
-        decision = null;
-        strip = null;
-        reason = why;
-        statement = sentence;
+        _verdict = Verdict.Information;
+        _decision = null;
+        _strip = null;
+        _reason = why;
+        _statement = sentence;
         return Build();
     }
 
@@ -235,30 +235,30 @@ public sealed class FindingBuilder
     /// <exception cref="InvalidOperationException">The check gave no sentence: a fault of this program.</exception>
     public Finding Build()
     {
-        Message[] sentences = [statement ?? throw new InvalidOperationException($"{check.Id} has no statement."), .. remarks];
-        var messages = new FindingMessages([.. sentences]) { Reason = reason, Reservation = [.. reservations], NextStep = next };
+        Message[] sentences = [_statement ?? throw new InvalidOperationException($"{_check.Id} has no statement."), .. _remarks];
+        var messages = new FindingMessages([.. sentences]) { Reason = _reason, Reservation = [.. _reservations], NextStep = _next };
         return new Finding
         {
-            Check = check.Id,
-            Phase = check.Phase,
-            Title = check.Title,
-            Subject = subject,
-            Verdict = verdict,
-            Reservation = reservations.Count == 0 ? null : string.Join("; ", reservations.Select(context.Present.Text)),
-            Reason = reason is null ? null : context.Present.Text(reason),
-            Statement = string.Join(" ", sentences.Select(context.Present.Text)),
-            NextStep = next is null ? null : context.Present.Text(next),
+            Check = _check.Id,
+            Phase = _check.Phase,
+            Title = _check.Title,
+            Subject = _subject,
+            Verdict = _verdict,
+            Reservation = _reservations.Count == 0 ? null : string.Join("; ", _reservations.Select(_context.Present.Text)),
+            Reason = _reason is null ? null : _context.Present.Text(_reason),
+            Statement = string.Join(" ", sentences.Select(_context.Present.Text)),
+            NextStep = _next is null ? null : _context.Present.Text(_next),
             Messages = messages.HasMessage ? messages : null,
-            Measured = measured,
-            Limits = [.. limits],
-            ProbabilityOfConformity = decision?.ProbabilityOfConformity,
-            MaximumFalseAccept = decision?.MaximumFalseAccept,
-            Adequacy = decision?.Adequacy.Ratio,
-            Trace = [.. trace],
-            Readings = [.. readings],
-            Instruments = [.. instruments],
-            Budget = budget,
-            Strip = strip,
+            Measured = _measured,
+            Limits = [.. _limits],
+            ProbabilityOfConformity = _decision?.ProbabilityOfConformity,
+            MaximumFalseAccept = _decision?.MaximumFalseAccept,
+            Adequacy = _decision?.Adequacy.Ratio,
+            Trace = [.. _trace],
+            Readings = [.. _readings],
+            Instruments = [.. _instruments],
+            Budget = _budget,
+            Strip = _strip,
         };
     }
 
@@ -286,10 +286,10 @@ public sealed class FindingBuilder
 
     private void AddReading(ReadingUse use)
     {
-        if (!readings.Contains(use))
-            readings.Add(use);
-        if (use.Instrument is { } id && !instruments.Contains(id, StringComparer.Ordinal))
-            instruments.Add(id);
+        if (!_readings.Contains(use))
+            _readings.Add(use);
+        if (use.Instrument is { } id && !_instruments.Contains(id, StringComparer.Ordinal))
+            _instruments.Add(id);
     }
 
     private ImmutableArray<BudgetLine> Budget(Uncertain y, DisplayKind kind)
@@ -300,7 +300,7 @@ public sealed class FindingBuilder
             var cause = line.Cause;
             var u = cause.StandardUncertainty;
             var sensitivity = u > 0 ? line.Contribution / u : 0;
-            var causeKind = context.Causes.KindOf(cause);
+            var causeKind = _context.Causes.KindOf(cause);
             lines.Add(new BudgetLine(
                 cause.Name,
                 Words(cause.Distribution),
@@ -346,7 +346,7 @@ public sealed class FindingBuilder
             : string.Create(CultureInfo.InvariantCulture, $"{text[..e]}·10^{exponent}");
     }
 
-    private Unit Fine(DisplayKind kind) => context.Present.Units[kind].Smaller ?? context.Present.Units[kind].Unit;
+    private Unit Fine(DisplayKind kind) => _context.Present.Units[kind].Smaller ?? _context.Present.Units[kind].Unit;
 
     private static string Words(Distribution distribution) => distribution switch
     {

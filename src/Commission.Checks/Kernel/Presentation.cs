@@ -192,7 +192,7 @@ public sealed class Presentation
 /// </summary>
 public sealed class CauseBook
 {
-    private readonly ConditionalWeakTable<RootCause, object> kinds = [];
+    private readonly ConditionalWeakTable<RootCause, object> _kinds = [];
 
     /// <summary>Enters a cause.</summary>
     /// <param name="cause">The cause.</param>
@@ -200,13 +200,13 @@ public sealed class CauseBook
     /// <returns>The same cause.</returns>
     public RootCause Enter(RootCause cause, DisplayKind kind)
     {
-        kinds.AddOrUpdate(cause, kind);
+        _kinds.AddOrUpdate(cause, kind);
         return cause;
     }
 
     /// <summary>How the cause is displayed; null when nobody said.</summary>
     /// <param name="cause">The cause.</param>
-    public DisplayKind? KindOf(RootCause cause) => kinds.TryGetValue(cause, out var kind) ? (DisplayKind)kind : null;
+    public DisplayKind? KindOf(RootCause cause) => _kinds.TryGetValue(cause, out var kind) ? (DisplayKind)kind : null;
 }
 
 /// <summary>

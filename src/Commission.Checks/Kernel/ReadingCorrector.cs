@@ -19,10 +19,10 @@ namespace Commission.Checks.Kernel;
 /// </summary>
 public sealed class ReadingCorrector
 {
-    private readonly CheckContext context;
-    private readonly Dictionary<(SourceLocation Place, ReadingName Name, bool HasAmbient), CorrectedReading> done = [];
+    private readonly CheckContext _context;
+    private readonly Dictionary<(SourceLocation Place, ReadingName Name, bool HasAmbient), CorrectedReading> _done = [];
 
-    internal ReadingCorrector(CheckContext context) => this.context = context;
+    internal ReadingCorrector(CheckContext context) => _context = context;
 
     /// <summary>A refrigerant or nitrogen pressure, corrected and made absolute.</summary>
     /// <param name="name">What was read, with its time.</param>
@@ -60,12 +60,12 @@ public sealed class ReadingCorrector
         ArgumentNullException.ThrowIfNull(given);
         return Once(given.At, reading, false, () =>
         {
-            var instrument = context.Get<InstrumentKit>().For(reading, with);
+            var instrument = _context.Get<InstrumentKit>().For(reading, with);
             var (terms, accuracyKnown) = Terms(name, given.Value.Si, T.Dimension, given.Stated, given.Step, instrument, kind);
             return new CorrectedReading
             {
                 Name = name,
-                Value = context.Scope.Reading(given.Value.Si, [.. terms]),
+                Value = _context.Scope.Reading(given.Value.Si, [.. terms]),
                 AfterZero = given.Value.Si,
                 Uses = [given.Use(name, instrument?.Id)],
                 Instrument = instrument?.Id,
@@ -76,17 +76,17 @@ public sealed class ReadingCorrector
 
     private CorrectedReading Once(SourceLocation at, ReadingName reading, bool hasAmbient, Func<CorrectedReading> correct)
     {
-        if (done.TryGetValue((at, reading, hasAmbient), out var known))
+        if (_done.TryGetValue((at, reading, hasAmbient), out var known))
             return known;
         known = correct();
-        done.Add((at, reading, hasAmbient), known);
+        _done.Add((at, reading, hasAmbient), known);
         return known;
     }
 
     private CorrectedReading CorrectPressure(string name, ReadingName reading, Given<StatedPressure> given, ImmutableArray<Given<string>> with)
     {
-        var present = context.Present;
-        var instrument = context.Get<InstrumentKit>().For(reading, with);
+        var present = _context.Present;
+        var instrument = _context.Get<InstrumentKit>().For(reading, with);
         var uses = ImmutableArray.CreateBuilder<ReadingUse>();
         uses.Add(given.Use(name, instrument?.Id));
         var steps = ImmutableArray.CreateBuilder<TraceStep>();
@@ -98,11 +98,11 @@ public sealed class ReadingCorrector
         var (terms, accuracyKnown) = tied
             ? ([1.0 * instrument!.RepeatabilityCause, .. ResolutionOf(name, instrument.ResolutionSi ?? given.Step, DisplayKind.PressureDifference)], true)
             : Terms(name, shown, Dimension.Pressure, given.Stated, given.Step, instrument, DisplayKind.PressureDifference);
-        var value = context.Scope.Reading(shown, [.. terms]);
+        var value = _context.Scope.Reading(shown, [.. terms]);
         var afterZero = shown;
         if (checks is not null)
         {
-            var corrected = checks.Correct(context.Scope, value, new CorrectionPrinter(si => present.Text(si, DisplayKind.Pressure), si => present.Text(si, DisplayKind.PressureDifference)));
+            var corrected = checks.Correct(_context.Scope, value, new CorrectionPrinter(si => present.Text(si, DisplayKind.Pressure), si => present.Text(si, DisplayKind.PressureDifference)));
             value = corrected.Value;
             afterZero = corrected.Steps.FirstOrDefault(s => s.Kind == CorrectionKind.Zero)?.After ?? shown;
             EnterUnits(value, DisplayKind.PressureDifference);
@@ -112,7 +112,7 @@ public sealed class ReadingCorrector
 
         if (given.Value.Reference != PressureReference.Absolute)
         {
-            var atmosphere = context.Get<SiteAtmosphere>();
+            var atmosphere = _context.Get<SiteAtmosphere>();
             var gauge = value;
             var below = given.Value.Reference == PressureReference.BelowAtmosphere;
             value = below ? atmosphere.Value - gauge : gauge + atmosphere.Value;
@@ -130,9 +130,9 @@ public sealed class ReadingCorrector
 
     private CorrectedReading CorrectTemperature(string name, ReadingName reading, Given<Temperature> given, CorrectedReading? ambient, ImmutableArray<Given<string>> with)
     {
-        var present = context.Present;
+        var present = _context.Present;
         var print = new CorrectionPrinter(si => present.Text(si, DisplayKind.Temperature), si => present.Text(si, DisplayKind.TemperatureDifference, 2));
-        var instrument = context.Get<InstrumentKit>().For(reading, with);
+        var instrument = _context.Get<InstrumentKit>().For(reading, with);
         var uses = ImmutableArray.CreateBuilder<ReadingUse>();
         uses.Add(given.Use(name, instrument?.Id));
         var steps = ImmutableArray.CreateBuilder<TraceStep>();
@@ -142,10 +142,10 @@ public sealed class ReadingCorrector
         var (terms, accuracyKnown) = iced
             ? (ResolutionOf(name, instrument!.ResolutionSi ?? given.Step, DisplayKind.TemperatureDifference).ToList(), true)
             : Terms(name, given.Value.Si, Dimension.Temperature, given.Stated, given.Step, instrument, DisplayKind.TemperatureDifference);
-        var value = context.Scope.Reading(given.Value.Si, [.. terms]);
+        var value = _context.Scope.Reading(given.Value.Si, [.. terms]);
         if (instrument?.IcePoint is { } ice)
         {
-            var corrected = ice.Correct(context.Scope, value, print, context.Assume(LimitIds.AssumptionThermocoupleWarming));
+            var corrected = ice.Correct(_context.Scope, value, print, _context.Assume(LimitIds.AssumptionThermocoupleWarming));
             value = corrected.Value;
             EnterUnits(value, DisplayKind.TemperatureDifference);
             Explain(name, instrument.Id, corrected, steps, DisplayKind.Temperature);
@@ -156,7 +156,7 @@ public sealed class ReadingCorrector
         var afterZero = value.Value;
         if (ambient is not null && instrument?.Described.Kind.Value == InstrumentKind.PipeClamp && given.Stated is null)
         {
-            var corrected = instrument.Coupling.Correct(context.Scope, value, ambient.Value, print);
+            var corrected = instrument.Coupling.Correct(_context.Scope, value, ambient.Value, print);
             value = corrected.Value;
             EnterUnits(value, DisplayKind.TemperatureDifference);
             Explain(name, instrument.Id, corrected, steps, DisplayKind.Temperature);
@@ -171,11 +171,11 @@ public sealed class ReadingCorrector
     // Corrections make causes of their own; budgets print them in the unit of the reading, shares of a distance in per cent.
     private void EnterUnits(Uncertain value, DisplayKind kind)
     {
-        foreach (var cause in value.Budget.Select(line => line.Cause).Where(c => context.Causes.KindOf(c) is null))
+        foreach (var cause in value.Budget.Select(line => line.Cause).Where(c => _context.Causes.KindOf(c) is null))
         {
             if (cause.Kind == CauseKind.Accuracy)
                 continue;
-            context.Causes.Enter(cause, cause.Kind switch
+            _context.Causes.Enter(cause, cause.Kind switch
             {
                 CauseKind.ShareOfDistance => DisplayKind.Percentage,
                 CauseKind.ColdJunction => DisplayKind.Number,
@@ -207,7 +207,7 @@ public sealed class ReadingCorrector
                 CorrectionKind.IcePoint => ("ice point", "reading − (reading in ice − 0 °C)", "ice point of water, 0 °C"),
                 _ => ("clamp", "reading − f · (ambient − reading)", "mean of the range of f: common practice, no source"),
             };
-            steps.Add(new TraceStep(words, $"{name}: {words} of {instrument}", formula, step.Text, context.Present.Text(step.After, kind), source) { Correction = step.Kind, Instrument = instrument });
+            steps.Add(new TraceStep(words, $"{name}: {words} of {instrument}", formula, step.Text, _context.Present.Text(step.After, kind), source) { Correction = step.Kind, Instrument = instrument });
         }
     }
 
@@ -232,7 +232,7 @@ public sealed class ReadingCorrector
         if (stated is not null)
         {
             var cause = Written.AsStated(name, stated);
-            return ([1.0 * context.Causes.Enter(cause, kind)], true);
+            return ([1.0 * _context.Causes.Enter(cause, kind)], true);
         }
 
         var terms = new List<RootTerm>();
@@ -249,7 +249,7 @@ public sealed class ReadingCorrector
     }
 
     private IEnumerable<RootTerm> ResolutionOf(string name, double? step, DisplayKind kind) => step is { } d and > 0
-        ? [1.0 * context.Causes.Enter(RootCause.FromResolution($"{name}: resolution", "smallest step of the indication", d), kind)]
+        ? [1.0 * _context.Causes.Enter(RootCause.FromResolution($"{name}: resolution", "smallest step of the indication", d), kind)]
         : [];
 }
 

@@ -18,33 +18,33 @@ namespace Commission.Checks.Kernel;
 /// </summary>
 public sealed class UsedInstrument
 {
-    private readonly CheckContext context;
-    private readonly Lazy<RootCause> accuracyCause;
-    private readonly Lazy<RootCause> repeatabilityCause;
-    private readonly Lazy<RootCause> zeroCause;
-    private readonly Lazy<RootCause> bathCause;
-    private readonly Lazy<PointToPointCheck?> points;
-    private readonly Lazy<Corrections.IcePointCheck?> icePoint;
-    private readonly Lazy<ClampCoupling> coupling;
+    private readonly CheckContext _context;
+    private readonly Lazy<RootCause> _accuracyCause;
+    private readonly Lazy<RootCause> _repeatabilityCause;
+    private readonly Lazy<RootCause> _zeroCause;
+    private readonly Lazy<RootCause> _bathCause;
+    private readonly Lazy<PointToPointCheck?> _points;
+    private readonly Lazy<Corrections.IcePointCheck?> _icePoint;
+    private readonly Lazy<ClampCoupling> _coupling;
 
     internal UsedInstrument(Instrument described, CheckContext context)
     {
-        this.context = context;
+        _context = context;
         Described = described;
-        accuracyCause = new(() => Statement is { } s
+        _accuracyCause = new(() => Statement is { } s
             ? s.ToRootCause($"{Id}: accuracy", $"maker's statement, {s.Canonical}")
             : RootCause.FromHalfWidth($"{Id}: accuracy", SensorWords() is { } words ? $"{words}, tolerance as new" : "no accuracy stated", 1, kind: CauseKind.Accuracy));
-        repeatabilityCause = new(() => context.Causes.Enter(
+        _repeatabilityCause = new(() => context.Causes.Enter(
             RootCause.FromHalfWidth($"{Id}: repeatability", "share of full scale, common practice", context.Assume(LimitIds.AssumptionGaugeRepeatability) * (FullScaleSi ?? 0)),
             DisplayKind.PressureDifference));
-        zeroCause = new(() => context.Causes.Enter(RootCause.FromResolution($"{Id}: reading of the check", "one step of the indication", ResolutionSi ?? 0), StepKind));
-        bathCause = new(() => context.Causes.Enter(
+        _zeroCause = new(() => context.Causes.Enter(RootCause.FromResolution($"{Id}: reading of the check", "one step of the indication", ResolutionSi ?? 0), StepKind));
+        _bathCause = new(() => context.Causes.Enter(
             RootCause.FromHalfWidth($"{Id}: ice bath", "a good ice bath, common practice", context.Assume(LimitIds.AssumptionIceBath)), DisplayKind.TemperatureDifference));
-        points = new(() => described.Checks is { } checks && (checks.Zero ?? (object?)checks.KnownPressure) is not null ? Points(checks) : null);
-        icePoint = new(() => described.Checks?.IcePoint is { } ice
+        _points = new(() => described.Checks is { } checks && (checks.Zero ?? (object?)checks.KnownPressure) is not null ? Points(checks) : null);
+        _icePoint = new(() => described.Checks?.IcePoint is { } ice
             ? new Corrections.IcePointCheck(Id, (ice.Adjusted ?? ice.Read).Value.Si, ResolutionSi, ThermocoupleClass)
             : null);
-        coupling = new(() => new ClampCoupling(
+        _coupling = new(() => new ClampCoupling(
             Id, 0, context.Assume(Insulated ? LimitIds.AssumptionClampInsulated : LimitIds.AssumptionClampBare), Insulated ? "insulated clamp, common practice, no source" : "bare clamp, common practice, no source"));
     }
 
@@ -67,16 +67,16 @@ public sealed class UsedInstrument
     public bool AccuracyKnown => Statement is not null || SensorTolerance(273.15) is not null;
 
     /// <summary>The cause behind the maker's statement; its sensitivity at a reading is <see cref="HalfWidth(double)"/>.</summary>
-    public RootCause AccuracyCause => accuracyCause.Value;
+    public RootCause AccuracyCause => _accuracyCause.Value;
 
     /// <summary>The cause behind the reading of a field check: one step of the indication.</summary>
-    public RootCause ZeroCause => zeroCause.Value;
+    public RootCause ZeroCause => _zeroCause.Value;
 
     /// <summary>The cause that stays after a point-to-point correction.</summary>
-    public RootCause RepeatabilityCause => repeatabilityCause.Value;
+    public RootCause RepeatabilityCause => _repeatabilityCause.Value;
 
     /// <summary>The cause behind the ice bath.</summary>
-    public RootCause BathCause => bathCause.Value;
+    public RootCause BathCause => _bathCause.Value;
 
     /// <summary>What it reads.</summary>
     public Dimension Dimension => Described.Kind.Value switch
@@ -126,12 +126,12 @@ public sealed class UsedInstrument
     public double? HalfWidth(double readingSi, Dimension dimension)
     {
         if (!SameScale(dimension, Dimension))
-            return Statement is { } share && share.HalfWidthAt(0, context.Present.Units[StepKindOf(Dimension)].Unit, FullScaleSi, ResolutionSi) == 0 && share.HalfWidthAt(1, context.Present.Units[StepKindOf(Dimension)].Unit) is { } one
-                ? one / context.Present.Units[StepKindOf(Dimension)].Unit.Factor * Math.Abs(readingSi)
+            return Statement is { } share && share.HalfWidthAt(0, _context.Present.Units[StepKindOf(Dimension)].Unit, FullScaleSi, ResolutionSi) == 0 && share.HalfWidthAt(1, _context.Present.Units[StepKindOf(Dimension)].Unit) is { } one
+                ? one / _context.Present.Units[StepKindOf(Dimension)].Unit.Factor * Math.Abs(readingSi)
                 : null;
         if (Statement is { } s)
         {
-            var unit = context.Present.Units[StepKindOf(Dimension)].Unit;
+            var unit = _context.Present.Units[StepKindOf(Dimension)].Unit;
             // A share of the reading is a share of the number shown; every unit here but temperature starts at zero.
             return s.HalfWidthAt(readingSi / unit.Factor, unit, FullScaleSi, ResolutionSi);
         }
@@ -158,13 +158,13 @@ public sealed class UsedInstrument
     };
 
     /// <summary>Zero and known-pressure checks as a correction; null when neither was made.</summary>
-    internal PointToPointCheck? PointCheck => points.Value;
+    internal PointToPointCheck? PointCheck => _points.Value;
 
     /// <summary>The ice point as a correction; null when none was made.</summary>
-    internal Corrections.IcePointCheck? IcePoint => icePoint.Value;
+    internal Corrections.IcePointCheck? IcePoint => _icePoint.Value;
 
     /// <summary>The contact of a pipe clamp.</summary>
-    internal ClampCoupling Coupling => coupling.Value;
+    internal ClampCoupling Coupling => _coupling.Value;
 
     /// <summary>Whether a known pressure whose reference states its uncertainty ties the gauge down near this reading.</summary>
     /// <param name="gaugePascals">The reading less its zero.</param>
@@ -243,17 +243,17 @@ public sealed class UsedInstrument
 /// <summary>Which instrument read what, by the <c>reads</c> of each instrument and the <c>with</c> of a phase.</summary>
 public sealed class InstrumentKit : IAnalysis<InstrumentKit>
 {
-    private readonly FrozenDictionary<string, UsedInstrument> byId;
-    private readonly Dictionary<ReadingName, UsedInstrument> byReading = [];
+    private readonly FrozenDictionary<string, UsedInstrument> _byId;
+    private readonly Dictionary<ReadingName, UsedInstrument> _byReading = [];
 
     private InstrumentKit(IEnumerable<UsedInstrument> instruments)
     {
         All = [.. instruments];
-        byId = All.ToFrozenDictionary(i => i.Id, StringComparer.Ordinal);
+        _byId = All.ToFrozenDictionary(i => i.Id, StringComparer.Ordinal);
         foreach (var instrument in All)
         {
             foreach (var reading in instrument.Described.Reads)
-                byReading.TryAdd(reading.Value, instrument);
+                _byReading.TryAdd(reading.Value, instrument);
         }
     }
 
@@ -269,7 +269,7 @@ public sealed class InstrumentKit : IAnalysis<InstrumentKit>
 
     /// <summary>The instrument of a name.</summary>
     /// <param name="id">Its id in the job.</param>
-    public UsedInstrument? Find(string id) => byId.GetValueOrDefault(id);
+    public UsedInstrument? Find(string id) => _byId.GetValueOrDefault(id);
 
     /// <summary>The instrument a reading was taken on: the phase's <c>with</c>, else the one whose <c>reads</c> names it.</summary>
     /// <param name="reading">What was read.</param>
@@ -280,14 +280,14 @@ public sealed class InstrumentKit : IAnalysis<InstrumentKit>
         {
             foreach (var named in with)
             {
-                if (byId.TryGetValue(named.Value, out var chosen) && chosen.CanRead(reading))
+                if (_byId.TryGetValue(named.Value, out var chosen) && chosen.CanRead(reading))
                     return chosen;
             }
         }
 
-        if (byReading.TryGetValue(reading, out var known))
+        if (_byReading.TryGetValue(reading, out var known))
             return known;
-        return Wider(reading) is { } wider ? byReading.GetValueOrDefault(wider) : null;
+        return Wider(reading) is { } wider ? _byReading.GetValueOrDefault(wider) : null;
     }
 
     private static ReadingName? Wider(ReadingName reading) => reading switch

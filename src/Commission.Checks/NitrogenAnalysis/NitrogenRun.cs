@@ -17,11 +17,11 @@ internal sealed class NitrogenRun : IAnalysis<NitrogenRun>
 {
     private const double Hour = 3600;
 
-    private readonly CheckContext context;
+    private readonly CheckContext _context;
 
     private NitrogenRun(CheckContext context)
     {
-        this.context = context;
+        _context = context;
         Test = context.Job.PressureTest;
         if (Test?.Tightness is not { } hold)
         {
@@ -93,12 +93,12 @@ internal sealed class NitrogenRun : IAnalysis<NitrogenRun>
     // What no reading carries by itself: how well a gauge repeats, the gas beside the clamp, the weather over the hold.
     private NitrogenEnd Doubted(string which, NitrogenEnd end, double gas, NitrogenRows rows, bool last)
     {
-        var repeat = context.Causes.Enter(RootCause.FromHalfWidth($"repeatability of the gauge, {which}", "share of full scale, common practice", Repeatability(end.Reading.Gauge)), DisplayKind.PressureDifference);
-        var clamp = context.Causes.Enter(RootCause.FromHalfWidth($"mean gas less clamp, {which}", "position and warming of the pipe, common practice", gas), DisplayKind.TemperatureDifference);
+        var repeat = _context.Causes.Enter(RootCause.FromHalfWidth($"repeatability of the gauge, {which}", "share of full scale, common practice", Repeatability(end.Reading.Gauge)), DisplayKind.PressureDifference);
+        var clamp = _context.Causes.Enter(RootCause.FromHalfWidth($"mean gas less clamp, {which}", "position and warming of the pipe, common practice", gas), DisplayKind.TemperatureDifference);
         var terms = new List<RootTerm> { 1.0 * repeat };
         if (last && AtmosphereChange(rows) is > 0 and var change)
-            terms.Add(1.0 * context.Causes.Enter(RootCause.FromHalfWidth("change of air pressure over the hold", "weather, common practice", change), DisplayKind.PressureDifference));
-        return new NitrogenEnd(end.Absolute + context.Scope.Reading(0, [.. terms]), end.Temperature + context.Scope.Reading(0, 1.0 * clamp), end.Atmosphere);
+            terms.Add(1.0 * _context.Causes.Enter(RootCause.FromHalfWidth("change of air pressure over the hold", "weather, common practice", change), DisplayKind.PressureDifference));
+        return new NitrogenEnd(end.Absolute + _context.Scope.Reading(0, [.. terms]), end.Temperature + _context.Scope.Reading(0, 1.0 * clamp), end.Atmosphere);
     }
 
     // The mean of many rows still has the accuracy and the step of one: neighbours share both.
@@ -108,13 +108,13 @@ internal sealed class NitrogenRun : IAnalysis<NitrogenRun>
         if (Gauge?.HalfWidth(mean.Gauge, Dimension.PressureDifference) is { } half)
             terms.Add(half * Gauge.AccuracyCause);
         if (Step(rows) is > 0 and var step)
-            terms.Add(1.0 * context.Causes.Enter(RootCause.FromResolution($"step of the gauge, {which}", "smallest step of the log", step), DisplayKind.PressureDifference));
-        var gauge = context.Scope.Reading(mean.Gauge, [.. terms]);
-        var thermometer = context.Get<InstrumentKit>().For(ReadingName.PressureTestTemperature, Test!.With);
+            terms.Add(1.0 * _context.Causes.Enter(RootCause.FromResolution($"step of the gauge, {which}", "smallest step of the log", step), DisplayKind.PressureDifference));
+        var gauge = _context.Scope.Reading(mean.Gauge, [.. terms]);
+        var thermometer = _context.Get<InstrumentKit>().For(ReadingName.PressureTestTemperature, Test!.With);
         var warm = thermometer?.HalfWidth(mean.Temperature, Dimension.Temperature) is { } width
-            ? context.Scope.Reading(mean.Temperature, width * thermometer.AccuracyCause)
+            ? _context.Scope.Reading(mean.Temperature, width * thermometer.AccuracyCause)
             : Uncertain.Exact(mean.Temperature);
-        return new NitrogenEnd(rows.IsAbsolute ? gauge + mean.Atmosphere : gauge + context.Get<SiteAtmosphere>().Value, warm, mean.Atmosphere);
+        return new NitrogenEnd(rows.IsAbsolute ? gauge + mean.Atmosphere : gauge + _context.Get<SiteAtmosphere>().Value, warm, mean.Atmosphere);
     }
 
     private NitrogenErrors Errors(NitrogenRows rows) => new()
@@ -127,15 +127,15 @@ internal sealed class NitrogenRun : IAnalysis<NitrogenRun>
 
     private double Step(NitrogenRows rows) => Gauge?.ResolutionFor(Dimension.PressureDifference) ?? rows.Step;
 
-    private double Repeatability(double gauge) => context.Assume(LimitIds.AssumptionGaugeRepeatability) * (Gauge?.FullScaleSi ?? gauge);
+    private double Repeatability(double gauge) => _context.Assume(LimitIds.AssumptionGaugeRepeatability) * (Gauge?.FullScaleSi ?? gauge);
 
     private double AtmosphereChange(NitrogenRows rows) => rows.IsAbsolute || rows.BarometerAtBothEnds
         ? 0
-        : Math.Min(context.Assume(LimitIds.AssumptionAtmosphereChange) * rows.Length / Hour, context.Assume(LimitIds.AssumptionAtmosphereWeather) * Math.Sqrt(3));
+        : Math.Min(_context.Assume(LimitIds.AssumptionAtmosphereChange) * rows.Length / Hour, _context.Assume(LimitIds.AssumptionAtmosphereWeather) * Math.Sqrt(3));
 
     private double GasMinusClamp(double first, double last)
     {
-        var limit = context.Limits.Find(LimitIds.AssumptionNitrogenTemperature);
+        var limit = _context.Limits.Find(LimitIds.AssumptionNitrogenTemperature);
         return Math.Max(limit?.Target?.Si ?? 0, (limit?.Companion("of change") ?? 0) * Math.Abs(last - first));
     }
 }

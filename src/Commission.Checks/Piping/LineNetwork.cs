@@ -18,7 +18,7 @@ internal sealed class LineNetwork : IAnalysis<LineNetwork>
 {
     private const string Outdoor = "";
 
-    private readonly List<Run> runs = [];
+    private readonly List<Run> _runs = [];
 
     private LineNetwork(CheckContext context)
     {
@@ -39,15 +39,15 @@ internal sealed class LineNetwork : IAnalysis<LineNetwork>
             uses.AddRange(length.Uses);
             if (rise is not null)
                 uses.AddRange(rise.Uses);
-            runs.Add(new Run(from, ends[i], length.Value, rise?.Value));
+            _runs.Add(new Run(from, ends[i], length.Value, rise?.Value));
         }
 
         Uses = uses.ToImmutable();
-        if (runs.Count == 0)
+        if (_runs.Count == 0)
             return;
-        Total = runs.Select(r => r.Length).Aggregate((a, b) => a + b);
+        Total = _runs.Select(r => r.Length).Aggregate((a, b) => a + b);
         var leaves = new List<Leaf>();
-        foreach (var run in runs.Where(r => r.From == Outdoor))
+        foreach (var run in _runs.Where(r => r.From == Outdoor))
             Follow(run, new Leaf(run.Length, run.Rise, Uncertain.Exact(0), false), [run.To], leaves);
         if (leaves.Count == 0)
             return;
@@ -77,7 +77,7 @@ internal sealed class LineNetwork : IAnalysis<LineNetwork>
     // A run that leads back to where the way has been is left out: lines of a circuit do not turn in a ring here.
     private void Follow(Run run, Leaf way, ImmutableHashSet<string> seen, List<Leaf> leaves)
     {
-        var next = runs.Where(r => r.From == run.To && r.From != Outdoor && !seen.Contains(r.To)).ToArray();
+        var next = _runs.Where(r => r.From == run.To && r.From != Outdoor && !seen.Contains(r.To)).ToArray();
         if (next.Length == 0)
         {
             leaves.Add(way);
@@ -126,13 +126,13 @@ internal sealed record LineBore(double? Metres, string Source, IReadOnlyList<Rea
 /// </summary>
 internal sealed class CircuitFlow : IAnalysis<CircuitFlow>
 {
-    private readonly CheckContext context;
-    private readonly Lazy<Uncertain> capacityDoubt;
+    private readonly CheckContext _context;
+    private readonly Lazy<Uncertain> _capacityDoubt;
 
     private CircuitFlow(CheckContext context)
     {
-        this.context = context;
-        capacityDoubt = new(() => context.Scope.Reading(
+        _context = context;
+        _capacityDoubt = new(() => context.Scope.Reading(
             0, 1.0 * context.Causes.Enter(RootCause.FromHalfWidth("capacity in these conditions", "rated capacity, common practice", context.Assume(LimitIds.AssumptionCapacityRated)), DisplayKind.Percentage)));
         var analysis = context.Get<ChargeAnalysis>();
         HasReadings = analysis.Rows.Any(r => r.Mode == OperatingMode.Cooling && r.Written is { VaporPressure: not null, LiquidPressure: not null });
@@ -185,7 +185,7 @@ internal sealed class CircuitFlow : IAnalysis<CircuitFlow>
     /// <summary>Mass flow at a capacity, kg/s.</summary>
     /// <param name="capacity">The capacity.</param>
     public Uncertain At(Given<Power> capacity) =>
-        Written.Rating(context, "capacity", capacity, DisplayKind.Capacity).Value * (1.0 + (capacity.Stated is null ? capacityDoubt.Value : Uncertain.Exact(0))) / Cycle!.Capacity;
+        Written.Rating(_context, "capacity", capacity, DisplayKind.Capacity).Value * (1.0 + (capacity.Stated is null ? _capacityDoubt.Value : Uncertain.Exact(0))) / Cycle!.Capacity;
 
     /// <summary>Names in a finding what the states rest on.</summary>
     /// <param name="finding">The finding.</param>
@@ -202,10 +202,10 @@ internal sealed class CircuitFlow : IAnalysis<CircuitFlow>
     /// <param name="what">Which capacity it is.</param>
     public ImmutableArray<TraceStep> Steps(Given<Power> capacity, string what)
     {
-        var present = context.Present;
+        var present = _context.Present;
         return
         [
-            new TraceStep("q", "heat taken up per mass", "h(vapor line) − h(liquid line)", $"{present.Text(Cycle!.Suction.Enthalpy, DisplayKind.Enthalpy)} − {present.Text(Cycle.Liquid.Enthalpy, DisplayKind.Enthalpy)}", present.Text(Cycle.Capacity, DisplayKind.Enthalpy), context.Get<CircuitSaturation>().Source),
+            new TraceStep("q", "heat taken up per mass", "h(vapor line) − h(liquid line)", $"{present.Text(Cycle!.Suction.Enthalpy, DisplayKind.Enthalpy)} − {present.Text(Cycle.Liquid.Enthalpy, DisplayKind.Enthalpy)}", present.Text(Cycle.Capacity, DisplayKind.Enthalpy), _context.Get<CircuitSaturation>().Source),
             new TraceStep("ṁ", $"mass flow at {what}", "Q / q", $"{capacity.Text} / {present.Text(Cycle.Capacity.Value, DisplayKind.Enthalpy)}", present.Text(At(capacity), DisplayKind.MassFlow), "definition"),
         ];
     }

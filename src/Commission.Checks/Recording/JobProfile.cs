@@ -11,13 +11,13 @@ namespace Commission.Checks.Recording;
 /// <summary>What the packs require of a record of this kind of work and system, and what of it is missing.</summary>
 internal sealed class JobProfile : IAnalysis<JobProfile>
 {
-    private readonly RequiredEvidence required;
-    private readonly CheckContext context;
+    private readonly RequiredEvidence _required;
+    private readonly CheckContext _context;
 
     private JobProfile(RequiredEvidence required, CheckContext context)
     {
-        this.required = required;
-        this.context = context;
+        _required = required;
+        _context = context;
     }
 
     /// <inheritdoc/>
@@ -25,19 +25,19 @@ internal sealed class JobProfile : IAnalysis<JobProfile>
 
     /// <summary>Whether a check is required, alone or as one of a choice.</summary>
     /// <param name="check">Id of the check.</param>
-    public bool Requires(string check) => required.Names(check);
+    public bool Requires(string check) => _required.Names(check);
 
     /// <summary>How many required checks have been judged, and how many there are.</summary>
     /// <param name="findings">The findings of the job.</param>
     public (int Judged, int Required) Coverage(IReadOnlyList<Finding> findings) =>
-        (required.Checks.Count(r => Judged(r, findings)), required.Checks.Length);
+        (_required.Checks.Count(r => Judged(r, findings)), _required.Checks.Length);
 
     /// <summary>What is required and was not judged, one sentence each, in the order of the packs.</summary>
     /// <param name="findings">The findings of the job.</param>
     public ImmutableArray<MissingRequirement> MissingFrom(IReadOnlyList<Finding> findings)
     {
         var missing = ImmutableArray.CreateBuilder<MissingRequirement>();
-        foreach (var requirement in required.Checks.Where(r => !Judged(r, findings)))
+        foreach (var requirement in _required.Checks.Where(r => !Judged(r, findings)))
         {
             var open = findings.FirstOrDefault(f => requirement.OneOf.Contains(f.Check, StringComparer.Ordinal));
             var title = string.Join(" or ", requirement.OneOf.Select(id => CheckCatalogue.Find(id)?.Title ?? id));
@@ -48,8 +48,8 @@ internal sealed class JobProfile : IAnalysis<JobProfile>
                     : $"{title}: not evaluated, {open.Reason}; required because {requirement.Because} ({requirement.Pack})."));
         }
 
-        var shown = context.Job.Photos.Select(p => p.Shows.Value).ToHashSet();
-        var absent = required.Photos.Where(p => !shown.Contains(p.Shows)).ToList();
+        var shown = _context.Job.Photos.Select(p => p.Shows.Value).ToHashSet();
+        var absent = _required.Photos.Where(p => !shown.Contains(p.Shows)).ToList();
         if (absent.Count > 0)
         {
             missing.Add(new MissingRequirement(

@@ -18,19 +18,19 @@ internal sealed class EuropeanDuties : IAnalysis<EuropeanDuties>
     // From this day 2024/573 stands in the place of 517/2014.
     private static readonly DateOnly InForce = new(2024, 3, 11);
 
-    private readonly CheckContext context;
-    private readonly MassNumber? charge;
+    private readonly CheckContext _context;
+    private readonly MassNumber? _charge;
 
     private EuropeanDuties(CheckContext context)
     {
-        this.context = context;
-        charge = context.Get<CircuitCharge>().Total;
+        _context = context;
+        _charge = context.Get<CircuitCharge>().Total;
         Edition = context.Job.Identity.Date.Value >= InForce ? FluorinatedGasEdition.Regulation573Of2024 : FluorinatedGasEdition.Regulation517Of2014;
         Warming = context.Get<CircuitRefrigerant>().Info is { } info ? EuropeanWarming.Of(info) : null;
-        if (charge is null || Warming is null)
+        if (_charge is null || Warming is null)
             return;
-        AnnexOneTonnes = charge.Value.Value * Warming.AnnexOnePart / 1000;
-        AnnexTwoKilograms = charge.Value.Value * Warming.AnnexTwoShare;
+        AnnexOneTonnes = _charge.Value.Value * Warming.AnnexOnePart / 1000;
+        AnnexTwoKilograms = _charge.Value.Value * Warming.AnnexTwoShare;
         IsHermeticAndLabelled = context.Job.Equipment.HermeticallySealed?.Value == true;
         Plan = FluorinatedGasLeakChecks.For(AnnexOneTonnes, AnnexTwoKilograms, IsHermeticAndLabelled, context.Job.Equipment.LeakDetectionSystem?.Value == true, Edition);
     }
@@ -63,12 +63,12 @@ internal sealed class EuropeanDuties : IAnalysis<EuropeanDuties>
     /// <param name="finding">The finding.</param>
     public void UseIn(FindingBuilder finding)
     {
-        var equipment = context.Job.Equipment;
-        finding.Use("refrigerant", equipment.Refrigerant).Use("date of the job", context.Job.Identity.Date).Use("hermetically sealed", equipment.HermeticallySealed).Use("leak detection system", equipment.LeakDetectionSystem);
-        charge?.UseIn(finding);
-        if (charge is null || Warming is null)
+        var equipment = _context.Job.Equipment;
+        finding.Use("refrigerant", equipment.Refrigerant).Use("date of the job", _context.Job.Identity.Date).Use("hermetically sealed", equipment.HermeticallySealed).Use("leak detection system", equipment.LeakDetectionSystem);
+        _charge?.UseIn(finding);
+        if (_charge is null || Warming is null)
             return;
-        var mass = context.Present.Text(charge.Value.Value, DisplayKind.Mass);
+        var mass = _context.Present.Text(_charge.Value.Value, DisplayKind.Mass);
         finding.Step(Step("t_I", "charge of Annex I gases (HFC)", "charge × Σ share × GWP (AR4) / 1000", $"{mass}, {GasFamilies.Source}", string.Create(CultureInfo.InvariantCulture, $"{AnnexOneTonnes:0.00} t CO2e")));
         if (Edition == FluorinatedGasEdition.Regulation573Of2024)
             finding.Step(Step("m_II", "charge of Annex II section 1 gases (HFO)", "charge × share", string.Create(CultureInfo.InvariantCulture, $"{mass} × {Warming.AnnexTwoShare:0.####}"), string.Create(CultureInfo.InvariantCulture, $"{AnnexTwoKilograms:0.00} kg")));

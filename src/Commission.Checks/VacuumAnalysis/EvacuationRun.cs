@@ -17,12 +17,12 @@ internal sealed class EvacuationRun : IAnalysis<EvacuationRun>
     private const double TemperatureDrift = 1;
     private const double LongestSlack = 60;
 
-    private readonly CheckContext context;
-    private readonly Lazy<HoldResult?> hold;
+    private readonly CheckContext _context;
+    private readonly Lazy<HoldResult?> _hold;
 
     private EvacuationRun(CheckContext context, Jobs.Model.Evacuation evacuation)
     {
-        this.context = context;
+        _context = context;
         Evacuation = evacuation;
         Clock = EvacuationClock.Of(context.Job);
         var instrument = context.Get<InstrumentKit>().For(ReadingName.Evacuation, evacuation.With);
@@ -33,7 +33,7 @@ internal sealed class EvacuationRun : IAnalysis<EvacuationRun>
         Level = context.Limits.Find(LimitIds.EvacuationLevel);
         DecayLimit = context.Limits.Find(LimitIds.EvacuationDecay);
         Decay = Read(DecayLimit?.Companion("after"));
-        hold = new(Analyse);
+        _hold = new(Analyse);
     }
 
     /// <summary>The evacuation as written; one without anything when the job has none.</summary>
@@ -64,10 +64,10 @@ internal sealed class EvacuationRun : IAnalysis<EvacuationRun>
     public DecayReading? Decay { get; }
 
     /// <summary>What the hold shows of its cause; null without a hold.</summary>
-    public HoldResult? Hold => hold.Value;
+    public HoldResult? Hold => _hold.Value;
 
     /// <summary>Steady part of the rise with its causes, Pa/s; null where the hold gives none.</summary>
-    public Uncertain? Slope => Hold?.SlopeWithCauses is { } slope ? context.Scope.Input(Entered(slope)) : null;
+    public Uncertain? Slope => Hold?.SlopeWithCauses is { } slope ? _context.Scope.Input(Entered(slope)) : null;
 
     /// <summary>Mean rise from isolation to the last reading of the hold, Pa/s, for readings too few for a curve; null without two readings.</summary>
     public Uncertain? MeanRise
@@ -142,7 +142,7 @@ internal sealed class EvacuationRun : IAnalysis<EvacuationRun>
     private Uncertain Entered(Uncertain slope)
     {
         foreach (var line in slope.Budget)
-            context.Causes.Enter(line.Cause, DisplayKind.VacuumRise);
+            _context.Causes.Enter(line.Cause, DisplayKind.VacuumRise);
         return slope;
     }
 
@@ -177,7 +177,7 @@ internal sealed class EvacuationRun : IAnalysis<EvacuationRun>
         var begun = Rows.Series.PressureAt(isolation, Rows.LongestBridge);
         var allowed = DecayLimit?.Upper?.Si - begun;
         var change = Evacuation is { ColdestPart: { } cold, ColdestPartAtEnd: { } later } ? Math.Abs(later.Value.Si - cold.Value.Si) : 0;
-        var skip = Math.Min(context.Assume(LimitIds.AssumptionHoldEqualisation), Math.Max((end - isolation) / 10, context.Assume(LimitIds.AssumptionHoldEqualisation) / 2));
+        var skip = Math.Min(_context.Assume(LimitIds.AssumptionHoldEqualisation), Math.Max((end - isolation) / 10, _context.Assume(LimitIds.AssumptionHoldEqualisation) / 2));
         return HoldAnalysis.Analyze(
             Rows.Series, isolation, end, Gauge.CharacterAt(begun ?? DecayLimit?.Upper?.Si ?? 0), new HoldOptions(allowed, skip, Math.Max(TemperatureDrift, change)));
     }

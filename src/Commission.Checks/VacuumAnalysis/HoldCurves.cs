@@ -99,14 +99,14 @@ internal static class HoldCurves
 /// <summary>Variance of a fitted curve's mean per unit of scatter: gᵀ(JᵀJ)⁻¹g with the derivatives of the curve to its free parameters.</summary>
 internal sealed class HoldBand
 {
-    private readonly HoldFit.Fit fit;
-    private readonly double span;
-    private readonly Matrix<double> inverse;
+    private readonly HoldFit.Fit _fit;
+    private readonly double _span;
+    private readonly Matrix<double> _inverse;
 
     internal HoldBand(HoldBlocks blocks, HoldFit.Fit fit)
     {
-        this.fit = fit;
-        span = blocks.Span;
+        _fit = fit;
+        _span = blocks.Span;
         var size = Derivatives(0).Length;
         var normal = Matrix<double>.Build.Dense(size, size);
         for (var i = 0; i < blocks.Count; i++)
@@ -119,24 +119,24 @@ internal sealed class HoldBand
             }
         }
 
-        inverse = normal.PseudoInverse();
+        _inverse = normal.PseudoInverse();
     }
 
     internal double Leverage(double t)
     {
         var g = Vector<double>.Build.Dense(Derivatives(t));
-        return Math.Max(g * inverse * g, 0);
+        return Math.Max(g * _inverse * g, 0);
     }
 
     // Only terms that the constraints left in the curve have a derivative.
     private double[] Derivatives(double t)
     {
-        var slope = fit.Model == HoldModel.Line || (fit.Model == HoldModel.LineAndSource && fit.Slope > 0);
-        if (fit.Step == 0)
-            return slope ? [1, t / span] : [1];
-        var e = Math.Exp(-t / fit.Tau);
-        var toTau = -fit.Step * e * t / fit.Tau;
-        return slope ? [1, t / span, e, toTau] : [1, e, toTau];
+        var slope = _fit.Model == HoldModel.Line || (_fit.Model == HoldModel.LineAndSource && _fit.Slope > 0);
+        if (_fit.Step == 0)
+            return slope ? [1, t / _span] : [1];
+        var e = Math.Exp(-t / _fit.Tau);
+        var toTau = -_fit.Step * e * t / _fit.Tau;
+        return slope ? [1, t / _span, e, toTau] : [1, e, toTau];
     }
 }
 

@@ -8,9 +8,9 @@ internal sealed class HoldEvidence
     /// <summary>A richer curve is taken only when its AICc is lower by this.</summary>
     internal const double Richer = 6;
 
-    private readonly double floor;
-    private readonly double inflation;
-    private readonly double loss;
+    private readonly double _floor;
+    private readonly double _inflation;
+    private readonly double _loss;
 
     internal HoldEvidence(HoldBlocks blocks, double resolution, double correlation, double length, double skip, double interval)
     {
@@ -21,9 +21,9 @@ internal sealed class HoldEvidence
 
         // A log without noise and without resolution must not divide by zero: a millionth of the pressure is below any gauge.
         var level = blocks.Value.Sum() / blocks.Count;
-        floor = Math.Max(resolution * resolution / 12, 1e-12 * level * level);
-        inflation = HoldCorrelation.Inflation(correlation, blocks.Length);
-        loss = HoldCorrelation.FreedomLoss(correlation, blocks.Length);
+        _floor = Math.Max(resolution * resolution / 12, 1e-12 * level * level);
+        _inflation = HoldCorrelation.Inflation(correlation, blocks.Length);
+        _loss = HoldCorrelation.FreedomLoss(correlation, blocks.Length);
         Fitter = new HoldFit(blocks);
         Flat = Fitter.Flat;
         FreeLine = Fitter.FreeLine;
@@ -125,10 +125,10 @@ internal sealed class HoldEvidence
         return n * Math.Log(MeanSquare(fit)) + 2 * k + 2.0 * k * (k + 1) / (n - k - 1);
     }
 
-    internal double MeanSquare(in HoldFit.Fit fit) => Math.Max(fit.Rss / Blocks.Count, floor);
+    internal double MeanSquare(in HoldFit.Fit fit) => Math.Max(fit.Rss / Blocks.Count, _floor);
 
     internal HoldNoise Noise(in HoldFit.Fit fit) =>
-        HoldNoise.Of(fit.Rss, Blocks.Count, Terms(fit.Model), floor, inflation, loss);
+        HoldNoise.Of(fit.Rss, Blocks.Count, Terms(fit.Model), _floor, _inflation, _loss);
 
     /// <summary>Rise of a source over the used rows, Pa.</summary>
     internal double SourceRise(in HoldFit.Fit fit) => fit.Step * (1 - Math.Exp(-Blocks.Span / fit.Tau));

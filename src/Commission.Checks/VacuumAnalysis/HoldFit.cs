@@ -107,33 +107,33 @@ internal readonly record struct HoldParameters(
 /// </summary>
 internal sealed class HoldFit
 {
-    private readonly HoldBlocks blocks;
-    private readonly double total;
-    private readonly double meanT;
-    private readonly double meanY;
-    private readonly double stt;
-    private readonly double sty;
-    private readonly double[] shape;
+    private readonly HoldBlocks _blocks;
+    private readonly double _total;
+    private readonly double _meanT;
+    private readonly double _meanY;
+    private readonly double _stt;
+    private readonly double _sty;
+    private readonly double[] _shape;
 
     internal HoldFit(HoldBlocks blocks)
     {
-        this.blocks = blocks;
-        shape = new double[blocks.Count];
+        _blocks = blocks;
+        _shape = new double[blocks.Count];
         for (var i = 0; i < blocks.Count; i++)
         {
-            total += blocks.Weight[i];
-            meanT += blocks.Weight[i] * blocks.Time[i];
-            meanY += blocks.Weight[i] * blocks.Value[i];
+            _total += blocks.Weight[i];
+            _meanT += blocks.Weight[i] * blocks.Time[i];
+            _meanY += blocks.Weight[i] * blocks.Value[i];
         }
 
-        meanT /= total;
-        meanY /= total;
+        _meanT /= _total;
+        _meanY /= _total;
         for (var i = 0; i < blocks.Count; i++)
         {
-            var t = blocks.Time[i] - meanT;
-            var y = blocks.Value[i] - meanY;
-            stt += blocks.Weight[i] * t * t;
-            sty += blocks.Weight[i] * t * y;
+            var t = blocks.Time[i] - _meanT;
+            var y = blocks.Value[i] - _meanY;
+            _stt += blocks.Weight[i] * t * t;
+            _sty += blocks.Weight[i] * t * y;
             Syy += blocks.Weight[i] * y * y;
         }
     }
@@ -152,66 +152,66 @@ internal sealed class HoldFit
     /// <summary>Sum of squares about the mean: residual sum of squares of the flat curve.</summary>
     internal double Syy { get; }
 
-    internal Fit Flat => new(HoldModel.Flat, 0, meanY, 0, 0, Syy, 1 / total, 0, 0);
+    internal Fit Flat => new(HoldModel.Flat, 0, _meanY, 0, 0, Syy, 1 / _total, 0, 0);
 
     /// <summary>The line without a constraint on its slope.</summary>
     internal Fit FreeLine
     {
         get
         {
-            var slope = sty / stt;
+            var slope = _sty / _stt;
             return new Fit(
-                HoldModel.Line, 0, meanY - slope * meanT, slope, 0, Math.Max(Syy - slope * sty, 0),
-                1 / total + meanT * meanT / stt, 1 / stt, 0);
+                HoldModel.Line, 0, _meanY - slope * _meanT, slope, 0, Math.Max(Syy - slope * _sty, 0),
+                1 / _total + _meanT * _meanT / _stt, 1 / _stt, 0);
         }
     }
 
     /// <summary>The line with slope ≥ 0.</summary>
-    internal Fit Line => sty >= 0 ? FreeLine : Flat with { Model = HoldModel.Line };
+    internal Fit Line => _sty >= 0 ? FreeLine : Flat with { Model = HoldModel.Line };
 
     internal AtTau Solve(double tau)
     {
         double meanE = 0;
-        for (var i = 0; i < shape.Length; i++)
+        for (var i = 0; i < _shape.Length; i++)
         {
             // Mean of e^(−t/τ) over the block: e^(−t/τ)·sinh(h)/h.
-            var h = blocks.HalfWidth[i] / tau;
+            var h = _blocks.HalfWidth[i] / tau;
             var h2 = h * h;
             var spread = h < 1 ? 1 + h2 / 6 * (1 + h2 / 20 * (1 + h2 / 42)) : Math.Sinh(h) / h;
-            shape[i] = Math.Exp(-blocks.Time[i] / tau) * spread;
-            meanE += blocks.Weight[i] * shape[i];
+            _shape[i] = Math.Exp(-_blocks.Time[i] / tau) * spread;
+            meanE += _blocks.Weight[i] * _shape[i];
         }
 
-        meanE /= total;
+        meanE /= _total;
         double see = 0;
         double ste = 0;
         double sey = 0;
-        for (var i = 0; i < shape.Length; i++)
+        for (var i = 0; i < _shape.Length; i++)
         {
-            var e = shape[i] - meanE;
-            var we = blocks.Weight[i] * e;
+            var e = _shape[i] - meanE;
+            var we = _blocks.Weight[i] * e;
             see += we * e;
-            ste += we * (blocks.Time[i] - meanT);
-            sey += we * (blocks.Value[i] - meanY);
+            ste += we * (_blocks.Time[i] - _meanT);
+            sey += we * (_blocks.Value[i] - _meanY);
         }
 
         var step = -sey / see;
         var source = new Fit(
-            HoldModel.Source, tau, meanY + step * meanE, 0, step, Math.Max(Syy - sey * sey / see, 0),
-            1 / total + meanE * meanE / see, 0, 1 / see);
+            HoldModel.Source, tau, _meanY + step * meanE, 0, step, Math.Max(Syy - sey * sey / see, 0),
+            1 / _total + meanE * meanE / see, 0, 1 / see);
 
         // Of the exponential, only what a line does not explain (Gram–Schmidt: stable where τ is long).
-        var along = ste / stt;
+        var along = ste / _stt;
         var rest = Math.Max(see - along * ste, 1e-14 * see);
-        var restY = sey - along * sty;
+        var restY = sey - along * _sty;
         var bothStep = -restY / rest;
-        var slope = (sty + bothStep * ste) / stt;
-        var slopeVariance = 1 / stt + along * along / rest;
-        var lever = meanE - along * meanT;
+        var slope = (_sty + bothStep * ste) / _stt;
+        var slopeVariance = 1 / _stt + along * along / rest;
+        var lever = meanE - along * _meanT;
         var both = new Fit(
-            HoldModel.LineAndSource, tau, meanY - slope * meanT + bothStep * meanE, slope, bothStep,
-            Math.Max(Syy - sty * sty / stt - restY * restY / rest, 0),
-            1 / total + meanT * meanT / stt + lever * lever / rest, slopeVariance, 1 / rest);
+            HoldModel.LineAndSource, tau, _meanY - slope * _meanT + bothStep * meanE, slope, bothStep,
+            Math.Max(Syy - _sty * _sty / _stt - restY * restY / rest, 0),
+            1 / _total + _meanT * _meanT / _stt + lever * lever / rest, slopeVariance, 1 / rest);
         return new AtTau(tau, source, both);
     }
 

@@ -197,11 +197,11 @@ public sealed class PullDownModel
     private const int TablePoints = 160;
     private const int Steps = 400;
 
-    private readonly ImmutableArray<FlowElement> elements;
-    private readonly PumpCurve pump;
-    private readonly ConductanceGas gas;
-    private readonly double[] logPressure = new double[TablePoints];
-    private readonly double[] logSpeed = new double[TablePoints];
+    private readonly ImmutableArray<FlowElement> _elements;
+    private readonly PumpCurve _pump;
+    private readonly ConductanceGas _gas;
+    private readonly double[] _logPressure = new double[TablePoints];
+    private readonly double[] _logSpeed = new double[TablePoints];
 
     /// <summary>Describes the way and tabulates the speed at the system.</summary>
     /// <param name="elements">From the system to the pump; may be empty.</param>
@@ -210,17 +210,17 @@ public sealed class PullDownModel
     public PullDownModel(IEnumerable<FlowElement> elements, PumpCurve pump, ConductanceGas? gas = null)
     {
         ArgumentNullException.ThrowIfNull(pump);
-        this.elements = [.. elements];
-        this.pump = pump;
-        this.gas = gas ?? ConductanceGas.Air20;
+        _elements = [.. elements];
+        _pump = pump;
+        _gas = gas ?? ConductanceGas.Air20;
         var lowest = Math.Max(1.001 * pump.Ultimate, 0.01);
         for (var i = 0; i < TablePoints; i++)
         {
             var inlet = lowest * Math.Pow(Highest / lowest, (double)i / (TablePoints - 1));
             var throughput = pump.SpeedAt(inlet) * inlet;
             var system = Upstream(inlet, throughput, drops: null);
-            logPressure[i] = Math.Log(system);
-            logSpeed[i] = Math.Log(throughput / system);
+            _logPressure[i] = Math.Log(system);
+            _logSpeed[i] = Math.Log(throughput / system);
         }
     }
 
@@ -229,25 +229,25 @@ public sealed class PullDownModel
     /// <returns>The speed; zero at or below the pump's lowest pressure.</returns>
     public EffectiveSpeed At(double systemPressure)
     {
-        if (systemPressure <= pump.Ultimate)
+        if (systemPressure <= _pump.Ultimate)
             return new EffectiveSpeed(systemPressure, systemPressure, 0, 0, [new FlowShare("pump", Kind: null, 1)]);
-        var low = pump.Ultimate;
+        var low = _pump.Ultimate;
         var high = systemPressure;
         for (var i = 0; i < 200 && high - low > 1e-13 * high; i++)
         {
             var inlet = (low + high) / 2;
-            if (Upstream(inlet, pump.SpeedAt(inlet) * inlet, drops: null) < systemPressure)
+            if (Upstream(inlet, _pump.SpeedAt(inlet) * inlet, drops: null) < systemPressure)
                 low = inlet;
             else
                 high = inlet;
         }
 
-        var drops = new double[elements.Length];
-        var speed = pump.SpeedAt(high);
+        var drops = new double[_elements.Length];
+        var speed = _pump.SpeedAt(high);
         Upstream(high, speed * high, drops);
         var shares = ImmutableArray.CreateBuilder<FlowShare>();
-        for (var i = 0; i < elements.Length; i++)
-            shares.Add(new FlowShare(elements[i].Name, elements[i].Kind, drops[i] / systemPressure));
+        for (var i = 0; i < _elements.Length; i++)
+            shares.Add(new FlowShare(_elements[i].Name, _elements[i].Kind, drops[i] / systemPressure));
         shares.Add(new FlowShare("pump", Kind: null, high / systemPressure));
         return new EffectiveSpeed(systemPressure, high, speed * high / systemPressure, speed, shares.ToImmutable());
     }
@@ -286,7 +286,7 @@ public sealed class PullDownModel
     /// <param name="points">Number of points, at least 2.</param>
     public ImmutableArray<(double Time, double Pressure)> Curve(double volume, double from, double to, double ultimate, int points)
     {
-        var end = Math.Max(to, 1.02 * Math.Max(ultimate, pump.Ultimate));
+        var end = Math.Max(to, 1.02 * Math.Max(ultimate, _pump.Ultimate));
         var curve = ImmutableArray.CreateBuilder<(double Time, double Pressure)>(points);
         var time = 0.0;
         var last = from;
@@ -304,20 +304,20 @@ public sealed class PullDownModel
     private double TabulatedSpeed(double pressure)
     {
         var x = Math.Log(pressure);
-        var i = Array.BinarySearch(logPressure, x);
+        var i = Array.BinarySearch(_logPressure, x);
         if (i >= 0)
-            return Math.Exp(logSpeed[i]);
+            return Math.Exp(_logSpeed[i]);
         i = Math.Clamp(~i, 1, TablePoints - 1);
-        var share = (x - logPressure[i - 1]) / (logPressure[i] - logPressure[i - 1]);
-        return Math.Exp(logSpeed[i - 1] + share * (logSpeed[i] - logSpeed[i - 1]));
+        var share = (x - _logPressure[i - 1]) / (_logPressure[i] - _logPressure[i - 1]);
+        return Math.Exp(_logSpeed[i - 1] + share * (_logSpeed[i] - _logSpeed[i - 1]));
     }
 
     private double Upstream(double inlet, double throughput, double[]? drops)
     {
         var p = inlet;
-        for (var i = elements.Length - 1; i >= 0; i--)
+        for (var i = _elements.Length - 1; i >= 0; i--)
         {
-            var up = elements[i].InletPressure(gas, throughput, p);
+            var up = _elements[i].InletPressure(_gas, throughput, p);
             if (drops is not null)
                 drops[i] = up - p;
             p = up;

@@ -5,17 +5,17 @@ namespace Commission.Checks.VacuumAnalysis;
 /// <summary>Pumping speed of a vacuum pump over its inlet pressure.</summary>
 public sealed class PumpCurve
 {
-    private readonly ImmutableArray<(double Pressure, double Speed)> points;
-    private readonly double ultimate;
+    private readonly ImmutableArray<(double Pressure, double Speed)> _points;
+    private readonly double _ultimate;
 
     private PumpCurve(ImmutableArray<(double Pressure, double Speed)> points, double ultimate)
     {
-        this.points = points;
-        this.ultimate = ultimate;
+        _points = points;
+        _ultimate = ultimate;
     }
 
     /// <summary>Lowest pressure of the pump alone, Pa; 0 when it is not stated.</summary>
-    public double Ultimate => ultimate;
+    public double Ultimate => _ultimate;
 
     /// <summary>The rated speed, falling to nothing at the pump's own lowest pressure: S·(1 − p_u/p).</summary>
     /// <param name="speed">Rated speed, m³/s, above 0.</param>
@@ -38,23 +38,23 @@ public sealed class PumpCurve
     public double SpeedAt(double pressure)
     {
         var speed = Tabulated(pressure);
-        return Math.Max(speed * (1 - ultimate / pressure), 0);
+        return Math.Max(speed * (1 - _ultimate / pressure), 0);
     }
 
     private double Tabulated(double pressure)
     {
-        if (pressure <= points[0].Pressure)
-            return points[0].Speed;
-        for (var i = 1; i < points.Length; i++)
+        if (pressure <= _points[0].Pressure)
+            return _points[0].Speed;
+        for (var i = 1; i < _points.Length; i++)
         {
-            var (p, s) = points[i];
+            var (p, s) = _points[i];
             if (pressure > p)
                 continue;
-            var (q, r) = points[i - 1];
+            var (q, r) = _points[i - 1];
             return r + (s - r) * Math.Log(pressure / q) / Math.Log(p / q);
         }
 
-        return points[^1].Speed;
+        return _points[^1].Speed;
     }
 }
 

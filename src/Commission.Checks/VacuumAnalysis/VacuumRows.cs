@@ -14,11 +14,11 @@ namespace Commission.Checks.VacuumAnalysis;
 /// <summary>The readings of an evacuation, from the log or, without one, from the levels written by hand, on the evacuation's clock.</summary>
 internal sealed class VacuumRows
 {
-    private readonly CheckContext context;
-    private readonly Jobs.Model.Evacuation evacuation;
-    private readonly EvacuationClock clock;
-    private readonly VacuumLevel[] levels = [];
-    private readonly Dictionary<int, Uncertain> read = [];
+    private readonly CheckContext _context;
+    private readonly Jobs.Model.Evacuation _evacuation;
+    private readonly EvacuationClock _clock;
+    private readonly VacuumLevel[] _levels = [];
+    private readonly Dictionary<int, Uncertain> _read = [];
 
     /// <param name="context">The job and everything derived from it.</param>
     /// <param name="evacuation">The evacuation.</param>
@@ -26,9 +26,9 @@ internal sealed class VacuumRows
     /// <param name="gauge">Its gauge.</param>
     public VacuumRows(CheckContext context, Jobs.Model.Evacuation evacuation, EvacuationClock clock, VacuumGauge gauge)
     {
-        this.context = context;
-        this.evacuation = evacuation;
-        this.clock = clock;
+        _context = context;
+        _evacuation = evacuation;
+        _clock = clock;
         Gauge = gauge;
         Log = evacuation.Series?.Data;
         if (Log is { } log)
@@ -41,8 +41,8 @@ internal sealed class VacuumRows
         }
         else
         {
-            levels = [.. evacuation.Levels.Where(l => clock.Seconds(l.At.Value) is not null)];
-            Series = VacuumSeries.From([.. levels.Select(l => clock.Seconds(l.At.Value)!.Value)], [.. levels.Select(l => l.Pressure.Value.Si)]);
+            _levels = [.. evacuation.Levels.Where(l => clock.Seconds(l.At.Value) is not null)];
+            Series = VacuumSeries.From([.. _levels.Select(l => clock.Seconds(l.At.Value)!.Value)], [.. _levels.Select(l => l.Pressure.Value.Si)]);
         }
     }
 
@@ -62,13 +62,13 @@ internal sealed class VacuumRows
     /// <param name="row">Its index in the series; not an over-range row.</param>
     public Uncertain Row(int row)
     {
-        if (read.TryGetValue(row, out var known))
+        if (_read.TryGetValue(row, out var known))
             return known;
         var name = Name(row);
         known = Log is null
-            ? context.Readings.Plain(name, ReadingName.Evacuation, levels[Series.SourceRows[row]].Pressure, DisplayKind.Vacuum, evacuation.With).Value
+            ? _context.Readings.Plain(name, ReadingName.Evacuation, _levels[Series.SourceRows[row]].Pressure, DisplayKind.Vacuum, _evacuation.With).Value
             : Gauge.Reading(name, Series.Pressures[row]);
-        read.Add(row, known);
+        _read.Add(row, known);
         return known;
     }
 
@@ -92,11 +92,11 @@ internal sealed class VacuumRows
     {
         if (Log is null)
         {
-            var level = levels[Series.SourceRows[row]];
+            var level = _levels[Series.SourceRows[row]];
             return level.Pressure.Use(Name(row), Gauge.Id);
         }
 
-        var text = Series.OverRange[row] ? "over range" : context.Present.Text(Series.Pressures[row], DisplayKind.Vacuum);
+        var text = Series.OverRange[row] ? "over range" : _context.Present.Text(Series.Pressures[row], DisplayKind.Vacuum);
         return new ReadingUse(Name(row), text, new SourceLocation(Log.File, Log.Rows[Series.SourceRows[row]], 1), Gauge.Id);
     }
 
@@ -105,22 +105,22 @@ internal sealed class VacuumRows
         ? string.Create(CultureInfo.InvariantCulture, $"{Series.Count} levels written by hand")
         : string.Create(CultureInfo.InvariantCulture, $"A log of {Series.Count:#,0} rows");
 
-    private string Name(int row) => $"vacuum at {clock.Moment(Series.Times[row])}";
+    private string Name(int row) => $"vacuum at {_clock.Moment(Series.Times[row])}";
 }
 
 /// <summary>The gauge that read the evacuation: its step, its accuracy, whether it feels the gas.</summary>
 internal sealed class VacuumGauge
 {
-    private readonly CheckContext context;
-    private readonly double step;
+    private readonly CheckContext _context;
+    private readonly double _step;
 
     /// <param name="context">The job and everything derived from it.</param>
     /// <param name="instrument">The instrument; null when the job names none.</param>
     /// <param name="step">Smallest step that the readings show, Pa, for a gauge whose resolution is not written.</param>
     public VacuumGauge(CheckContext context, UsedInstrument? instrument, double step)
     {
-        this.context = context;
-        this.step = step;
+        _context = context;
+        _step = step;
         Instrument = instrument;
     }
 
@@ -131,7 +131,7 @@ internal sealed class VacuumGauge
     public string? Id => Instrument?.Id;
 
     /// <summary>Smallest step, Pa: stated, else as the readings show it.</summary>
-    public double Resolution => Instrument?.ResolutionFor(Dimension.VacuumLevel) ?? step;
+    public double Resolution => Instrument?.ResolutionFor(Dimension.VacuumLevel) ?? _step;
 
     /// <summary>Whether its accuracy is written.</summary>
     public bool AccuracyKnown => Instrument?.HalfWidth(0, Dimension.VacuumLevel) is not null;
@@ -164,8 +164,8 @@ internal sealed class VacuumGauge
         if (Instrument?.HalfWidth(pascals, Dimension.VacuumLevel) is { } half)
             terms.Add(half * Instrument.AccuracyCause);
         if (Instrument?.DigitsIncluded != true && Resolution > 0)
-            terms.Add(1.0 * context.Causes.Enter(RootCause.FromResolution($"{name}: resolution", "smallest step of the indication", Resolution), DisplayKind.Vacuum));
-        return context.Scope.Reading(pascals, [.. terms]);
+            terms.Add(1.0 * _context.Causes.Enter(RootCause.FromResolution($"{name}: resolution", "smallest step of the indication", Resolution), DisplayKind.Vacuum));
+        return _context.Scope.Reading(pascals, [.. terms]);
     }
 }
 

@@ -11,15 +11,15 @@ public sealed class VacuumSeries
     // A logger that misses two or three rows is slow; one that misses more than this was off.
     private const double GapInIntervals = 5.5;
 
-    private readonly double[] times;
-    private readonly double[] pressures;
-    private readonly bool[] overRange;
+    private readonly double[] _times;
+    private readonly double[] _pressures;
+    private readonly bool[] _overRange;
 
     private VacuumSeries(double[] times, double[] pressures, bool[] overRange, int[] sourceRows, int unreadable, int outOfOrder)
     {
-        this.times = times;
-        this.pressures = pressures;
-        this.overRange = overRange;
+        _times = times;
+        _pressures = pressures;
+        _overRange = overRange;
         SourceRows = ImmutableArray.Create(sourceRows);
         UnreadableRows = unreadable;
         OutOfOrderRows = outOfOrder;
@@ -28,16 +28,16 @@ public sealed class VacuumSeries
     }
 
     /// <summary>Number of usable rows, over-range rows included.</summary>
-    public int Count => times.Length;
+    public int Count => _times.Length;
 
     /// <summary>Times, s, strictly rising.</summary>
-    public ReadOnlySpan<double> Times => times;
+    public ReadOnlySpan<double> Times => _times;
 
     /// <summary>Absolute pressures, Pa. At an over-range row: the upper end of the gauge where the log states it, else NaN.</summary>
-    public ReadOnlySpan<double> Pressures => pressures;
+    public ReadOnlySpan<double> Pressures => _pressures;
 
     /// <summary>True at rows where the gauge showed no number because the pressure was above its range.</summary>
-    public ReadOnlySpan<bool> OverRange => overRange;
+    public ReadOnlySpan<bool> OverRange => _overRange;
 
     /// <summary>For each row, its index in the arrays the series was made from.</summary>
     public ImmutableArray<int> SourceRows { get; }
@@ -103,7 +103,7 @@ public sealed class VacuumSeries
     /// <param name="time">Time, s.</param>
     public int IndexAtOrAfter(double time)
     {
-        var i = Array.BinarySearch(times, time);
+        var i = Array.BinarySearch(_times, time);
         return i >= 0 ? i : ~i;
     }
 
@@ -116,14 +116,14 @@ public sealed class VacuumSeries
     public double? PressureAt(double time, double longestBridge = double.PositiveInfinity)
     {
         var after = IndexAtOrAfter(time);
-        if (after < Count && times[after] == time)
-            return overRange[after] ? null : pressures[after];
-        if (after == 0 || after == Count || overRange[after] || overRange[after - 1])
+        if (after < Count && _times[after] == time)
+            return _overRange[after] ? null : _pressures[after];
+        if (after == 0 || after == Count || _overRange[after] || _overRange[after - 1])
             return null;
-        var step = times[after] - times[after - 1];
+        var step = _times[after] - _times[after - 1];
         if (step > longestBridge)
             return null;
-        return pressures[after - 1] + (pressures[after] - pressures[after - 1]) * ((time - times[after - 1]) / step);
+        return _pressures[after - 1] + (_pressures[after] - _pressures[after - 1]) * ((time - _times[after - 1]) / step);
     }
 
     private static ImmutableArray<SeriesGap> FindGaps(double[] times, double interval)

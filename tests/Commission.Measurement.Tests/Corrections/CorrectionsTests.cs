@@ -164,7 +164,7 @@ public sealed class CorrectionsTests
     public void Causes_say_what_their_doubt_is_a_number_of()
     {
         var ambient = Uncertain.Exact(303.15);
-        var clamp = new ClampCoupling("clamp", insulated: false).Correct(LinearScope.Instance, Uncertain.Exact(287.15), ambient, Fahrenheit);
+        var clamp = new ClampCoupling("clamp", 0, 0.03, "bare").Correct(LinearScope.Instance, Uncertain.Exact(287.15), ambient, Fahrenheit);
         Assert.Equal(CauseKind.ShareOfDistance, Assert.Single(clamp.Value.Budget).Cause.Kind);
         Assert.Equal(CorrectionKind.Clamp, Assert.Single(clamp.Steps).Kind);
 
