@@ -64,7 +64,13 @@ public sealed partial class ArchitectureTests
     }
 
     [Theory]
+    [InlineData("Checks")]
     [InlineData("Cli")]
+    [InlineData("Documents")]
+    [InlineData("Fluids")]
+    [InlineData("Jobs")]
+    [InlineData("Measurement")]
+    [InlineData("Messages")]
     [InlineData("Records")]
     [InlineData("Source")]
     public void Folders_of_a_project_form_no_circle_and_give_their_files_the_namespace(string project)

@@ -1,5 +1,5 @@
-using Commission.Records;
 using System.Text;
+using Commission.Records;
 using Commission.Records.Json;
 using Xunit;
 
