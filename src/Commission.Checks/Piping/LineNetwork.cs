@@ -39,21 +39,21 @@ internal sealed class LineNetwork : IAnalysis<LineNetwork>
             uses.AddRange(length.Uses);
             if (rise is not null)
                 uses.AddRange(rise.Uses);
-            _runs.Add(new Run(from, ends[i], length.Value, rise?.Value));
+            _runs.Add(new Run(from, ends[i], new Distance(length.AfterZero, length.Value), rise is null ? null : new Distance(rise.AfterZero, rise.Value)));
         }
 
         Uses = uses.ToImmutable();
         if (_runs.Count == 0)
             return;
-        Total = _runs.Select(r => r.Length).Aggregate((a, b) => a + b);
+        Total = _runs.Select(r => r.Length.Value).Aggregate((a, b) => a + b);
         var leaves = new List<Leaf>();
         foreach (var run in _runs.Where(r => r.From == Outdoor))
-            Follow(run, new Leaf(run.Length, run.Rise, Uncertain.Exact(0), false), [run.To], leaves);
+            Follow(run, new Leaf(run.Length, run.Rise, new Distance(0, Uncertain.Exact(0)), false), [run.To], leaves);
         if (leaves.Count == 0)
             return;
-        Longest = leaves.Select(l => l.Length).MaxBy(l => l.Value);
-        Height = leaves.Select(l => l.Rise).OfType<Uncertain>().MaxBy(h => Math.Abs(h.Value)) is { } height ? Uncertain.Abs(height) : null;
-        FirstBranch = leaves.Where(l => l.IsBranched).Select(l => l.AfterBranch).MaxBy(l => l.Value);
+        Longest = leaves.Select(l => l.Length).MaxBy(l => l.Written)!.Value;
+        Height = leaves.Select(l => l.Rise).OfType<Distance>().MaxBy(h => Math.Abs(h.Written)) is { } height ? Uncertain.Abs(height.Value) : null;
+        FirstBranch = leaves.Where(l => l.IsBranched).Select(l => l.AfterBranch).MaxBy(l => l.Written)?.Value;
     }
 
     /// <summary>Length of all runs together, m; null when none is written.</summary>
@@ -91,9 +91,15 @@ internal sealed class LineNetwork : IAnalysis<LineNetwork>
         }
     }
 
-    private sealed record Run(string From, string To, Uncertain Length, Uncertain? Rise);
+    // Which way is the longest, the written numbers decide: were it the doubtful ones, the longest of several would grow with their doubt.
+    private sealed record Distance(double Written, Uncertain Value)
+    {
+        public static Distance operator +(Distance a, Distance b) => new(a.Written + b.Written, a.Value + b.Value);
+    }
 
-    private sealed record Leaf(Uncertain Length, Uncertain? Rise, Uncertain AfterBranch, bool IsBranched);
+    private sealed record Run(string From, string To, Distance Length, Distance? Rise);
+
+    private sealed record Leaf(Distance Length, Distance? Rise, Distance AfterBranch, bool IsBranched);
 }
 
 /// <summary>Inside diameter of a line: outside diameter less its wall, which without being written is that of refrigeration tube of this size.</summary>

@@ -55,10 +55,11 @@ public sealed class AirflowCheckTests
     public void The_scatter_of_three_points_counts_with_two_degrees_of_freedom()
     {
         // s = 17.56 fpm, s/√3 = 10.14 fpm; anemometer 2 % rectangular common to all: 638.3·0.02/√3 = 7.37 fpm; written to 1 fpm: 1/√12/√3 = 0.17 fpm.
-        // u = 12.54 fpm, ν_eff = 2·(12.54/10.14)⁴ = 4.68, t95.45(4.68) = 2.73 (between 2.87 for 4 and 2.65 for 5); U = 34.2 fpm · 1.8 ft² = 61.6 cfm.
+        // Area written to 0.1 ft²: 0.1/√12 = 0.0289 ft² of 1.8, which is 638.3·0.0289/1.8 = 10.24 fpm.
+        // u = 16.19 fpm, ν_eff = 2·(16.19/10.14)⁴ = 13.0, t95.45(13) = 2.21; U = 35.8 fpm · 1.8 ft² = 64.4 cfm.
         var f = AirJobs.All("air.airflow", "{airflow: {method: traverse, traverse: {area: 1.8 ft2, velocities: [620 fpm, 655 fpm, 640 fpm]}}}", equipment: "receiver: no");
-        Assert.Equal(61.6, f[0].Measured!.ExpandedSi!.Value / CubicFootPerMinute, 0.8);
-        Assert.Equal(4.68, f[0].Measured!.DegreesOfFreedom!.Value, 0.02);
+        Assert.Equal(64.4, f[0].Measured!.ExpandedSi!.Value / CubicFootPerMinute, 0.8);
+        Assert.Equal(13.0, f[0].Measured!.DegreesOfFreedom!.Value, 0.05);
     }
 
     [Fact]

@@ -1,6 +1,7 @@
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
+using Commission.Measurement.Units;
 using Commission.Source;
 
 namespace Commission.Checks.Tests.Limits;
@@ -30,7 +31,26 @@ internal static class JobBuilder
         },
     };
 
-    public static Given<T> Given<T>(T value, string text) => new(value, Nowhere, text);
+    public static Given<T> Given<T>(T value, string text) => new(value, Nowhere, text) { Number = Number(value, text) };
+
+    private static WrittenNumber? Number<T>(T value, string text)
+    {
+        Dimension? dimension = value switch
+        {
+            Pressure => Dimension.VacuumLevel,
+            StatedPressure => Dimension.Pressure,
+            PressureDifference => Dimension.PressureDifference,
+            Temperature => Dimension.Temperature,
+            TemperatureDifference => Dimension.TemperatureDifference,
+            Duration => Dimension.Duration,
+            Length => Dimension.Length,
+            Mass => Dimension.Mass,
+            Power => Dimension.Power,
+            Ratio or double => Dimension.Ratio,
+            _ => null,
+        };
+        return dimension is { } of && QuantityParser.Parse(text, of, UnitTable.Find("1", Dimension.Ratio)).Value is { } parsed ? new WrittenNumber(parsed.Si, parsed.Unit, parsed.Decimals) : null;
+    }
 
     public static Given<TemperatureDifference> Degrees(double value, string text) => Given(TemperatureDifference.FromFahrenheitDegrees(value), text);
 
