@@ -18,21 +18,28 @@ public static class NearestName
         ArgumentNullException.ThrowIfNull(word);
         ArgumentNullException.ThrowIfNull(known);
         var wanted = Fold(word);
-        if (wanted.Length is 0 or > LongestWord) return null;
+        if (wanted.Length is 0 or > LongestWord)
+            return null;
         var wantedWords = SortedWords(wanted);
         string? best = null;
         var bestDistance = int.MaxValue;
         foreach (var name in known)
         {
             var candidate = Fold(name);
-            if (candidate.Length is 0 or > LongestWord) continue;
+            if (candidate.Length is 0 or > LongestWord)
+                continue;
             var allowed = AllowedSlips(Math.Max(wanted.Length, candidate.Length));
             int distance;
-            if (string.Equals(wanted, candidate, StringComparison.Ordinal)) distance = 0;
-            else if (string.Equals(wantedWords, SortedWords(candidate), StringComparison.Ordinal)) distance = 1;
-            else if (Math.Abs(wanted.Length - candidate.Length) > allowed) continue;
-            else distance = Distance(wanted, candidate);
-            if (distance > allowed || distance >= bestDistance) continue;
+            if (string.Equals(wanted, candidate, StringComparison.Ordinal))
+                distance = 0;
+            else if (string.Equals(wantedWords, SortedWords(candidate), StringComparison.Ordinal))
+                distance = 1;
+            else if (Math.Abs(wanted.Length - candidate.Length) > allowed)
+                continue;
+            else
+                distance = Distance(wanted, candidate);
+            if (distance > allowed || distance >= bestDistance)
+                continue;
             best = name;
             bestDistance = distance;
         }
@@ -46,7 +53,8 @@ public static class NearestName
     private static string Fold(string text)
     {
         var folded = text.Trim().ToLowerInvariant().Replace('_', ' ').Replace('-', ' ');
-        while (folded.Contains("  ", StringComparison.Ordinal)) folded = folded.Replace("  ", " ", StringComparison.Ordinal);
+        while (folded.Contains("  ", StringComparison.Ordinal))
+            folded = folded.Replace("  ", " ", StringComparison.Ordinal);
         return folded;
     }
 
@@ -58,7 +66,8 @@ public static class NearestName
         var beforeLast = new int[b.Length + 1];
         var last = new int[b.Length + 1];
         var current = new int[b.Length + 1];
-        for (var j = 0; j <= b.Length; j++) last[j] = j;
+        for (var j = 0; j <= b.Length; j++)
+            last[j] = j;
         for (var i = 1; i <= a.Length; i++)
         {
             current[0] = i;

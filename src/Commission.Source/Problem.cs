@@ -35,7 +35,8 @@ public sealed class ProblemList
     public void Add(Problem problem)
     {
         ArgumentNullException.ThrowIfNull(problem);
-        if (_seen.Add(problem)) _problems.Add(problem);
+        if (_seen.Add(problem))
+            _problems.Add(problem);
     }
 
     /// <summary>Adds a problem from its parts.</summary>

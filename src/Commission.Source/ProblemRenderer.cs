@@ -19,7 +19,8 @@ public static class ProblemRenderer
     {
         ArgumentNullException.ThrowIfNull(problems);
         ArgumentNullException.ThrowIfNull(textOf);
-        if (problems.Count == 0) return "";
+        if (problems.Count == 0)
+            return "";
         var page = new StringBuilder();
         foreach (var problem in problems.Sorted().Take(MostShown))
         {
@@ -36,23 +37,28 @@ public static class ProblemRenderer
     private static void AppendLine(StringBuilder page, Problem problem, SourceText? text)
     {
         var (_, line, column) = problem.Location;
-        if (text is null || line < 1 || line > text.Lines.Count) return;
+        if (text is null || line < 1 || line > text.Lines.Count)
+            return;
         var content = text.Lines[line - 1];
         var fault = Math.Clamp(column - 1, 0, content.Length);
         var start = 0;
         if (content.Length > WidestLine)
         {
             start = Math.Clamp(fault - (WidestLine / 2), 0, content.Length - WidestLine);
-            if (start > 0 && char.IsLowSurrogate(content[start])) start--;
+            if (start > 0 && char.IsLowSurrogate(content[start]))
+                start--;
         }
 
         var end = Math.Min(content.Length, start + WidestLine);
-        if (end < content.Length && char.IsLowSurrogate(content[end])) end++;
+        if (end < content.Length && char.IsLowSurrogate(content[end]))
+            end++;
         page.Append("    ").Append(start > 0 ? "…" : "").Append(Shown(content[start..end])).Append(end < content.Length ? "…" : "").Append('\n');
-        if (column < 1) return;
+        if (column < 1)
+            return;
         page.Append("    ").Append(' ', (start > 0 ? 1 : 0) + Width(content.AsSpan(start, Math.Max(0, fault - start)))).Append('^');
         var covered = Math.Min(problem.Length, end - fault);
-        if (covered > 1) page.Append('~', Width(content.AsSpan(fault, covered)) - 1);
+        if (covered > 1)
+            page.Append('~', Width(content.AsSpan(fault, covered)) - 1);
         page.Append('\n');
     }
 
@@ -60,7 +66,8 @@ public static class ProblemRenderer
     private static string Shown(string content) =>
         string.Create(content.Length, content, (span, source) =>
         {
-            for (var i = 0; i < span.Length; i++) span[i] = source[i] == '\t' ? ' ' : char.IsControl(source[i]) ? '?' : source[i];
+            for (var i = 0; i < span.Length; i++)
+                span[i] = source[i] == '\t' ? ' ' : char.IsControl(source[i]) ? '?' : source[i];
         });
 
     private static int Width(ReadOnlySpan<char> content)
@@ -69,7 +76,8 @@ public static class ProblemRenderer
         foreach (var rune in content.EnumerateRunes())
         {
             var category = Rune.GetUnicodeCategory(rune);
-            if (category is not (UnicodeCategory.NonSpacingMark or UnicodeCategory.EnclosingMark or UnicodeCategory.Format)) width++;
+            if (category is not (UnicodeCategory.NonSpacingMark or UnicodeCategory.EnclosingMark or UnicodeCategory.Format))
+                width++;
         }
 
         return width;

@@ -19,7 +19,8 @@ public readonly record struct SourceLocation(string File, int Line, int Column) 
     public int CompareTo(SourceLocation other)
     {
         var byFile = string.CompareOrdinal(File, other.File);
-        if (byFile != 0) return byFile;
+        if (byFile != 0)
+            return byFile;
         var byLine = Line.CompareTo(other.Line);
         return byLine != 0 ? byLine : Column.CompareTo(other.Column);
     }

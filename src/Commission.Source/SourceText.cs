@@ -44,7 +44,8 @@ public sealed class SourceText
         }
 
         var content = bytes.AsSpan();
-        if (content.StartsWith((ReadOnlySpan<byte>)[0xEF, 0xBB, 0xBF])) content = content[3..];
+        if (content.StartsWith((ReadOnlySpan<byte>)[0xEF, 0xBB, 0xBF]))
+            content = content[3..];
         if (content.StartsWith((ReadOnlySpan<byte>)[0xFF, 0xFE]) || content.StartsWith((ReadOnlySpan<byte>)[0xFE, 0xFF]))
         {
             problems.Add(SourceLocation.WholeFile(file), "The file is UTF-16 text.", "UTF-8 is expected.",
@@ -76,9 +77,11 @@ public sealed class SourceText
         var start = 0;
         for (var i = 0; i < text.Length; i++)
         {
-            if (text[i] is not ('\r' or '\n')) continue;
+            if (text[i] is not ('\r' or '\n'))
+                continue;
             lines.Add(text[start..i]);
-            if (text[i] == '\r' && i + 1 < text.Length && text[i + 1] == '\n') i++;
+            if (text[i] == '\r' && i + 1 < text.Length && text[i + 1] == '\n')
+                i++;
             start = i + 1;
         }
 
@@ -97,10 +100,12 @@ public sealed class SourceText
             for (var column = 0; column < text.Length; column++)
             {
                 var name = NameOfForbidden(text[column]);
-                if (name is null) continue;
+                if (name is null)
+                    continue;
                 problems.Add(new SourceLocation(file, line + 1, column + 1), $"{name} in the text.", "",
                     "Delete it; a job file is plain text.", "control-character");
-                if (++reported >= enough) return;
+                if (++reported >= enough)
+                    return;
             }
         }
     }

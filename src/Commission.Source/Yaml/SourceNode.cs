@@ -76,7 +76,8 @@ public sealed class SourceMapping : SourceNode
         Entries = entries;
         IsFlow = isFlow;
         _byKey = new Dictionary<string, SourceEntry>(entries.Count, StringComparer.Ordinal);
-        foreach (var entry in entries) _byKey.TryAdd(entry.Key.Text, entry);
+        foreach (var entry in entries)
+            _byKey.TryAdd(entry.Key.Text, entry);
     }
 
     /// <summary>The entries in the order written.</summary>

@@ -9,14 +9,16 @@ internal sealed class StrayKeys(SourceText text, ProblemList problems)
 
     public bool Take(SourceScalar key, SourceNode value)
     {
-        if (key.IsQuoted || value is not SourceScalar { Text: "", IsQuoted: false } || HasColon(key)) return false;
+        if (key.IsQuoted || value is not SourceScalar { Text: "", IsQuoted: false } || HasColon(key))
+            return false;
         _strays.Add(key);
         return true;
     }
 
     public void Flush()
     {
-        if (_strays.Count == 0) return;
+        if (_strays.Count == 0)
+            return;
         var first = _strays[0];
         var words = string.Join(", ", _strays.Select(stray => stray.Text));
         if (Previous is { Value: SourceScalar { IsQuoted: false, Text.Length: > 0 } value } entry)
@@ -48,7 +50,8 @@ internal sealed class StrayKeys(SourceText text, ProblemList problems)
     {
         var line = text.Lines[key.Location.Line - 1];
         var after = key.Location.Column - 1 + key.Length;
-        while (after < line.Length && line[after] == ' ') after++;
+        while (after < line.Length && line[after] == ' ')
+            after++;
         return after < line.Length && line[after] == ':';
     }
 

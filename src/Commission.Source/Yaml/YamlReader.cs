@@ -102,7 +102,8 @@ internal sealed class YamlComposer
 
     private void Next()
     {
-        if (!_parser.MoveNext()) throw new YamlException("ended");
+        if (!_parser.MoveNext())
+            throw new YamlException("ended");
     }
 
     // Leaves the parser on the last event of the node.
@@ -110,7 +111,8 @@ internal sealed class YamlComposer
     {
         size = 1;
         height = 0;
-        if (_parser.Current is AnchorAlias alias) return Expand(alias, depth, out size, out height);
+        if (_parser.Current is AnchorAlias alias)
+            return Expand(alias, depth, out size, out height);
         // On some broken texts the parser ends a mapping after a key: its own events do not pair up.
         if (_parser.Current is not NodeEvent node)
             throw new YamlException(_parser.Current!.Start, _parser.Current.End, "unpaired event");
@@ -123,14 +125,16 @@ internal sealed class YamlComposer
         }
 
         var anchor = node.Anchor.IsEmpty ? null : node.Anchor.Value;
-        if (anchor is not null) _anchors[anchor] = Anchored.Open;
+        if (anchor is not null)
+            _anchors[anchor] = Anchored.Open;
         SourceNode result = node switch
         {
             Scalar scalar => ComposeScalar(scalar),
             SequenceStart sequence => ComposeSequence(sequence, depth, ref size, ref height),
             _ => ComposeMapping((MappingStart)node, depth, ref size, ref height),
         };
-        if (anchor is not null) _anchors[anchor] = new Anchored(result, size, height);
+        if (anchor is not null)
+            _anchors[anchor] = new Anchored(result, size, height);
         return result;
     }
 
@@ -149,7 +153,8 @@ internal sealed class YamlComposer
             height = Math.Max(height, itemHeight + 1);
         }
 
-        if (flow) _openBrackets.Pop();
+        if (flow)
+            _openBrackets.Pop();
         return new SourceSequence(Place(start.Start), 1, items);
     }
 
@@ -167,8 +172,10 @@ internal sealed class YamlComposer
             var value = ComposeNode(depth + 1, out var valueSize, out var valueHeight);
             size += valueSize + 1;
             height = Math.Max(height, valueHeight + 1);
-            if (key is null) continue;
-            if (flow && strays.Take(key, value)) continue;
+            if (key is null)
+                continue;
+            if (flow && strays.Take(key, value))
+                continue;
             strays.Flush();
             strays.Previous = new SourceEntry(key, value);
             if (firstPlace.TryGetValue(key.Text, out var first))
@@ -184,7 +191,8 @@ internal sealed class YamlComposer
         }
 
         strays.Flush();
-        if (flow) _openBrackets.Pop();
+        if (flow)
+            _openBrackets.Pop();
         return new SourceMapping(Place(start.Start), 1, entries, flow);
     }
 
@@ -195,13 +203,16 @@ internal sealed class YamlComposer
 
         var at = _parser.Current!.Start;
         _problems.Add(Place(at), "A key that is a list, a mapping or an alias.", "A key is a word.", "Write the key as plain text.", "bad-key");
-        if (_parser.Current is AnchorAlias) return null;
+        if (_parser.Current is AnchorAlias)
+            return null;
         var open = 0;
         do
         {
             open += _parser.Current!.NestingIncrease;
-            if (open > YamlReader.MaximumDepth) TooDeep(_parser.Current.Start);
-            if (open > 0) Next();
+            if (open > YamlReader.MaximumDepth)
+                TooDeep(_parser.Current.Start);
+            if (open > 0)
+                Next();
         }
         while (open > 0);
         return null;
@@ -224,7 +235,8 @@ internal sealed class YamlComposer
         }
 
         Count(target.Size, alias.Start);
-        if (depth + target.Height > YamlReader.MaximumDepth) TooDeep(alias.Start);
+        if (depth + target.Height > YamlReader.MaximumDepth)
+            TooDeep(alias.Start);
         size = target.Size;
         height = target.Height;
         return target.Node;
@@ -233,7 +245,8 @@ internal sealed class YamlComposer
     private void Count(int more, Mark at)
     {
         _nodes += more;
-        if (_nodes <= YamlReader.MaximumNodes) return;
+        if (_nodes <= YamlReader.MaximumNodes)
+            return;
         _problems.Add(Place(at),
             string.Create(CultureInfo.InvariantCulture, $"With aliases written out, the file holds more than {YamlReader.MaximumNodes:N0} values."),
             "", "Use fewer aliases, and a CSV file for long series.", "too-many-values");
@@ -242,8 +255,10 @@ internal sealed class YamlComposer
 
     private void Enter(int depth, Mark at, char? bracket)
     {
-        if (bracket is { } open) _openBrackets.Push((open, Place(at)));
-        if (depth >= YamlReader.MaximumDepth) TooDeep(at);
+        if (bracket is { } open)
+            _openBrackets.Push((open, Place(at)));
+        if (depth >= YamlReader.MaximumDepth)
+            TooDeep(at);
     }
 
     private void TooDeep(Mark at)

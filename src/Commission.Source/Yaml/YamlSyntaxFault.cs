@@ -83,7 +83,8 @@ internal static class YamlSyntaxFault
             var content = text.Lines[line - 1];
             foreach (var quote in new[] { '"', '\'' })
             {
-                if (content.Count(c => c == quote) % 2 == 0) continue;
+                if (content.Count(c => c == quote) % 2 == 0)
+                    continue;
                 var place = new SourceLocation(at.File, line, content.IndexOf(quote, StringComparison.Ordinal) + 1);
                 return Make(place, $"A quote {quote} is opened and never closed.", "", $"Write {quote} at the end of the value.", "yaml-quote");
             }
@@ -104,7 +105,8 @@ internal static class YamlSyntaxFault
     {
         for (var line = 1; line <= text.Lines.Count; line++)
         {
-            if (upTo > 1 && line > upTo) return null;
+            if (upTo > 1 && line > upTo)
+                return null;
             var content = text.Lines[line - 1];
             var indent = content.TakeWhile(c => c is ' ' or '\t').Count();
             var tab = content.IndexOf('\t', StringComparison.Ordinal);
