@@ -53,10 +53,10 @@ internal sealed class JobTimeline(ProblemList problems)
     /// <param name="name">The phase's key.</param>
     /// <param name="startKey">The key that says when it started.</param>
     /// <param name="hasLog">Whether a log may say when it started.</param>
-    public IDisposable Enter(string name, string startKey, bool hasLog)
+    public PhaseScope Enter(string name, string startKey, bool hasLog)
     {
-        _phase = new Phase(this, name, startKey, hasLog) { Mark = _last };
-        return _phase;
+        _phase = new Phase(name, startKey, hasLog) { Mark = _last };
+        return new PhaseScope(this);
     }
 
     /// <summary>The phase starts with its log, unless it said when it started.</summary>
@@ -152,7 +152,13 @@ internal sealed class JobTimeline(ProblemList problems)
 
     private static DateTimeOffset? Later(DateTimeOffset? one, DateTimeOffset? other) => one is null || other > one ? other : one;
 
-    private sealed class Phase(JobTimeline timeline, string name, string startKey, bool hasLog) : IDisposable
+    /// <summary>Ends the phase that was begun.</summary>
+    internal readonly struct PhaseScope(JobTimeline timeline) : IDisposable
+    {
+        public void Dispose() => timeline._phase = null;
+    }
+
+    private sealed class Phase(string name, string startKey, bool hasLog)
     {
         public string Name => name;
 
@@ -166,7 +172,5 @@ internal sealed class JobTimeline(ProblemList problems)
         public DateTimeOffset? Start { get; set; }
 
         public DateTimeOffset? LogStart { get; set; }
-
-        public void Dispose() => timeline._phase = null;
     }
 }
