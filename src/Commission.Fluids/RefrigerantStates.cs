@@ -96,7 +96,7 @@ public sealed partial class Refrigerant
         if (!solver.SaturationAtPressure(SaturationCurve.Bubble, pascals))
             return FluidResult<FluidState>.None($"{Info.Designation}: no bubble point at {FluidText.Kilopascals(pascals)}.");
         BlendFlash flash = new(_model);
-        (double[] x, double[] y, double rho) = solver.Phases();
+        (var x, var y, var rho) = solver.Phases();
         flash.StartFrom(x, y);
         double low = Math.Min(bubbleTemperature, dewTemperature), high = Math.Max(bubbleTemperature, dewTemperature);
         double errorLow = double.NaN, errorHigh = double.NaN;

@@ -26,7 +26,7 @@ public class FluidsBenchmarks
         _five = Refrigerant.Load("R-448A");
         _fast = _ternary.Fast;
         Random random = new(1);
-        for (int i = 0; i < _pressures.Length; i++)
+        for (var i = 0; i < _pressures.Length; i++)
             _pressures[i] = 2e5 * Math.Exp(2.2 * random.NextDouble());
     }
 

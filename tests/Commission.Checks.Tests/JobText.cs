@@ -50,9 +50,9 @@ internal static class JobText
 
     private sealed class Folder(IEnumerable<(string Name, string Text)> files) : IJobFolder
     {
-        private readonly Dictionary<string, byte[]> contents = files.ToDictionary(f => f.Name, f => Encoding.UTF8.GetBytes(f.Text), StringComparer.Ordinal);
+        private readonly Dictionary<string, byte[]> _contents = files.ToDictionary(f => f.Name, f => Encoding.UTF8.GetBytes(f.Text), StringComparer.Ordinal);
 
-        public FolderFile Read(string path, long mostBytes) => contents.TryGetValue(path, out var bytes)
+        public FolderFile Read(string path, long mostBytes) => _contents.TryGetValue(path, out var bytes)
             ? bytes.LongLength > mostBytes ? FolderFile.Not(FolderFileState.TooLong, bytes.LongLength) : FolderFile.Of(bytes)
             : FolderFile.Not(FolderFileState.Missing);
     }

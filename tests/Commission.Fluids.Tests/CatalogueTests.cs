@@ -165,7 +165,7 @@ public sealed class CatalogueTests
     [InlineData("R-1234yf", "A2L")]
     public void Safety_group(string designation, string group)
     {
-        SourcedText? safety = RefrigerantCatalogue.Find(designation)!.SafetyGroup;
+        var safety = RefrigerantCatalogue.Find(designation)!.SafetyGroup;
         Assert.Equal(group, safety?.Value);
         Assert.Equal("from memory", safety?.Mark);
     }

@@ -13,7 +13,7 @@ public sealed class FastSaturationTests
     {
         var fluid = Fluids.Get(designation);
         var fast = fluid.Fast;
-        (double low, double high) = fast.Range;
+        (var low, var high) = fast.Range;
         Assert.True(high > low, "no expansion was made");
         Random random = new(20);
         for (var i = 0; i < 25; i++)

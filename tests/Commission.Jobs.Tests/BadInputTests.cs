@@ -178,7 +178,8 @@ public sealed class BadInputTests
     {
         Assert.Contains("nested more than 40 deep", Assert.Single(Reading.Of("job: " + new string('[', 10_000)).Problems), StringComparison.Ordinal);
         var bomb = new StringBuilder("a: &a0 [x,x,x,x,x,x,x,x,x]\n");
-        for (var i = 1; i < 10; i++) bomb.Append("b" + i + ": &a" + i + " [").AppendJoin(',', Enumerable.Repeat("*a" + (i - 1), 9)).Append("]\n");
+        for (var i = 1; i < 10; i++)
+            bomb.Append("b" + i + ": &a" + i + " [").AppendJoin(',', Enumerable.Repeat("*a" + (i - 1), 9)).Append("]\n");
         Assert.Contains("more than 200,000 values", Assert.Single(Reading.Of(bomb.ToString()).Problems), StringComparison.Ordinal);
     }
 
@@ -186,7 +187,8 @@ public sealed class BadInputTests
     public void Fifty_thousand_unknown_keys_are_told_without_a_guess_for_each()
     {
         var yaml = new StringBuilder(Plain);
-        for (var i = 0; i < 50_000; i++) yaml.Append("vapor presure ").Append(i).Append(": 1\n");
+        for (var i = 0; i < 50_000; i++)
+            yaml.Append("vapor presure ").Append(i).Append(": 1\n");
         var problems = Reading.Of(yaml.ToString()).Problems;
         Assert.Equal(50_000, problems.Length);
         Assert.EndsWith("is not a key of a job file.", problems[^1], StringComparison.Ordinal);

@@ -141,7 +141,8 @@ public sealed class ExampleTests
                 Assert.Equal(char.ToLowerInvariant(input.Text[0]), char.ToLowerInvariant(line.TrimStart('"')[0]));
             }
 
-            foreach (var child in input.Children) Look(child);
+            foreach (var child in input.Children)
+                Look(child);
         }
 
         Look(TarnLane.Value.Input!);

@@ -37,7 +37,8 @@ public sealed class FuzzTests
         {
             var lines = (string[])Lines.Clone();
             var colons = Enumerable.Range(0, lines[line].Length).Where(i => lines[line][i] == ':' && i + 1 < lines[line].Length && lines[line][i + 1] == ' ').ToArray();
-            if (colons.Length == 0) return true;
+            if (colons.Length == 0)
+                return true;
             var from = colons[which % colons.Length] + 2;
             var end = lines[line].IndexOfAny([',', '}'], from);
             lines[line] = lines[line][..from] + odd + (end < 0 ? "" : lines[line][end..]);
@@ -50,8 +51,10 @@ public sealed class FuzzTests
         {
             var lines = Lines.ToList();
             var line = lines[from];
-            if (what != 1) lines.RemoveAt(from);
-            if (what != 0) lines.Insert(Math.Min(to, lines.Count), line);
+            if (what != 1)
+                lines.RemoveAt(from);
+            if (what != 0)
+                lines.Insert(Math.Min(to, lines.Count), line);
             return JobOrProblems(string.Join('\n', lines));
         }, iter: 400, threads: 1);
 
@@ -67,7 +70,8 @@ public sealed class FuzzTests
     private static bool JobOrProblems(string yaml, string? log = null)
     {
         var folder = Reading.TarnLaneFolder();
-        if (log is not null) folder.With("log.csv", log);
+        if (log is not null)
+            folder.With("log.csv", log);
 
         // A lone surrogate cannot be encoded; it becomes a question mark as in any editor.
         var (reading, problems) = Reading.Of(Encoding.UTF8.GetBytes(yaml), folder);

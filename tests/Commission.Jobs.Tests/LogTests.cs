@@ -170,7 +170,8 @@ public sealed class LogTests
     public void A_hundred_thousand_rows_are_read_quickly()
     {
         var csv = new StringBuilder("Elapsed (s),Vacuum (micron)\n");
-        for (var i = 0; i < 100_000; i++) csv.Append(CultureInfo.InvariantCulture, $"{i},{500 + (i % 7)}\n");
+        for (var i = 0; i < 100_000; i++)
+            csv.Append(CultureInfo.InvariantCulture, $"{i},{500 + (i % 7)}\n");
         Log("s,micron\n0,900\n10,450\n");
         var clock = Stopwatch.StartNew();
         Assert.Equal(100_000, Log(csv.ToString()).Times.Length);
@@ -193,6 +194,7 @@ public sealed class LogTests
     {
         Assert.Equal(seconds, series.Times);
         Assert.Equal(values.Length, series.Values.Length);
-        for (var i = 0; i < values.Length; i++) Assert.Equal(values[i] * unit, series.Values[i], 6);
+        for (var i = 0; i < values.Length; i++)
+            Assert.Equal(values[i] * unit, series.Values[i], 6);
     }
 }

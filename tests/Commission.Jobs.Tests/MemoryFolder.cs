@@ -21,7 +21,8 @@ internal sealed class MemoryFolder : IJobFolder
 
     public FolderFile Read(string path, long mostBytes)
     {
-        if (!_files.TryGetValue(path, out var bytes)) return FolderFile.Not(FolderFileState.Missing);
+        if (!_files.TryGetValue(path, out var bytes))
+            return FolderFile.Not(FolderFileState.Missing);
         return bytes.LongLength > mostBytes ? FolderFile.Not(FolderFileState.TooLong, bytes.LongLength) : FolderFile.Of(bytes);
     }
 }

@@ -29,7 +29,8 @@ public sealed class ProblemRendererTests
     public void Fifty_are_shown_and_the_rest_counted()
     {
         var problems = new ProblemList();
-        for (var i = 0; i < 73; i++) problems.Add(SourceLocation.WholeFile($"f{i:00}"), "Bad.", "", "");
+        for (var i = 0; i < 73; i++)
+            problems.Add(SourceLocation.WholeFile($"f{i:00}"), "Bad.", "", "");
         var lines = Render(problems, "").Split('\n');
         Assert.Equal("f49: Bad.", lines[49]);
         Assert.Equal("… and 23 more.", lines[50]);

@@ -181,7 +181,7 @@ internal sealed class HeatRiseCheck : ICheck
     private Finding Judge(CheckContext context, string subject, CorrectedReading entering, CorrectedReading leaving, ChargeGates gates)
     {
         var present = context.Present;
-        Uncertain rise = leaving.Value - entering.Value;
+        var rise = leaving.Value - entering.Value;
         var text = present.Text(rise, DisplayKind.TemperatureDifference);
         var finding = context.Finding(this, subject).Use(entering).Use(leaving)
             .Step("ΔT", "temperature rise", "T_supply − T_return", $"{present.Text(leaving.Value.Value, DisplayKind.Temperature)} − {present.Text(entering.Value.Value, DisplayKind.Temperature)}", text)

@@ -226,7 +226,10 @@ internal sealed class EnergyBalanceCheck : ICheck
     {
         if (row.Written.Power is not { } power || cycle.Discharge is not { } hot || row.DischargeLine is not { } line || context.Get<CircuitRefrigerant>().Fluid is not { } fluid
             || context.Limits.Find(LimitIds.AssumptionCompressorHeatShare) is not { Target: { } share } assumed || assumed.Companion("within") is not { } within)
+        {
             return null;
+        }
+
         var present = context.Present;
         var input = context.Readings.Plain($"power, {row.Time}", ReadingName.Electrical, power, DisplayKind.Power);
         var cause = context.Causes.Enter(RootCause.FromHalfWidth("share of the input that reaches the refrigerant", "fan, board and heat lost by the shell; common practice", within), DisplayKind.Percentage);

@@ -156,7 +156,7 @@ internal sealed class PsychrometricFigure : IFigureSource
 
     private static FigureCurve Point(Presentation present, string label, AirState state)
     {
-        Uncertain ratio = state.HumidityRatio;
+        var ratio = state.HumidityRatio;
         return new FigureCurve
         {
             Label = label,

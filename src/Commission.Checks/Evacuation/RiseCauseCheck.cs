@@ -178,7 +178,10 @@ internal sealed class NitrogenWitness
     {
         if (hold.Conclusion is not (HoldConclusion.SteadyRise or HoldConclusion.SteadyRiseAndSource) || hold.Slope is not { Value: > 0 } slope || context.Job.PressureTest is not { } test
             || test.Section?.Value != run.Evacuation.Section?.Value || context.Get<NitrogenRun>() is not { Loss: { } loss, Rows: { } rows } nitrogen)
+        {
             return null;
+        }
+
         var air = context.Get<SiteAtmosphere>().Value.Value;
         var pressed = loss.Start.Absolute;
         var share = slope.Value * rows.Length / air;

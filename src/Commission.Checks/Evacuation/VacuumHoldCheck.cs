@@ -41,7 +41,7 @@ internal sealed class VacuumHoldCheck : ICheck
             : finding.NotEvaluated(EvacuationMessages.HoldNoLimit, EvacuationMessages.HoldNoLimitNext);
     }
 
-    private Finding Judge(CheckContext context, EvacuationRun run, FindingBuilder finding, Limit limit, double most, double after)
+    private static Finding Judge(CheckContext context, EvacuationRun run, FindingBuilder finding, Limit limit, double most, double after)
     {
         if (run.Rows.Series.Count == 0)
             return finding.NotEvaluated(EvacuationMessages.HoldNothingWritten, EvacuationMessages.HoldNothingWrittenNext);

@@ -39,7 +39,9 @@ internal sealed class AgreementCheck : ICheck
         // The errors of instruments stay from row to row: the last row says what all of them would.
         if (job.Charging?.Readings.LastOrDefault(r => r is { ReturnDryBulb: not null, ReturnWetBulb: not null, ReturnHumidity: not null }) is { ReturnDryBulb: { } dry, ReturnWetBulb: { } wet, ReturnHumidity: { } humidity } row
             && WetBulb(context, row, dry, wet, humidity) is { } finding)
+        {
             yield return finding;
+        }
     }
 
     // Some crews write what left the cylinder, some what reached the circuit: what stayed in the hoses lies between the two.

@@ -78,7 +78,10 @@ internal sealed class ChronologyCheck : ICheck
         var job = context.Job;
         if (job.Evacuation is not { } evacuation || evacuation.Section?.Value is CircuitSection.LineSet or CircuitSection.LineSetAndIndoor or CircuitSection.Indoor
             || WorkPhases.Evacuation(job) is not { First.Time.Value.Clock: { } begin, Last.Time.Value.Clock: { } end } phase)
+        {
             return null;
+        }
+
         var finding = context.Finding(this, "under vacuum").Use("section evacuated", evacuation.Section);
         foreach (var (name, time) in phase.Times)
             finding.Use(name, time);

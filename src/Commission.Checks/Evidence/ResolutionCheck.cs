@@ -42,7 +42,9 @@ internal sealed class ResolutionCheck : ICheck
         {
             if (reading.Step is not null && kit.For(reading.Reading, reading.With) is { Described.Resolution: { } resolution } instrument && SameUnit(reading.Text, resolution.Value.Unit)
                 && Number(reading.Text) is { } number && Number(resolution.Text) is { } shown and > 0)
+            {
                 compared.Add((reading, instrument, !IsMultiple(number / shown)));
+            }
         }
 
         if (compared.Count == 0)

@@ -15,10 +15,12 @@ internal static class PhaseUnbalance
     public static double Of(ReadOnlySpan<double> phases)
     {
         var sum = 0.0;
-        foreach (var phase in phases) sum += phase;
+        foreach (var phase in phases)
+            sum += phase;
         var mean = sum / phases.Length;
         var largest = 0.0;
-        foreach (var phase in phases) largest = Math.Max(largest, Math.Abs(phase - mean));
+        foreach (var phase in phases)
+            largest = Math.Max(largest, Math.Abs(phase - mean));
         return largest / mean;
     }
 

@@ -30,7 +30,8 @@ internal static class FlareTorque
     {
         foreach (var nut in Nuts)
         {
-            if (Math.Abs(nut.Outside - outsideDiameter.Si) <= Match) return nut;
+            if (Math.Abs(nut.Outside - outsideDiameter.Si) <= Match)
+                return nut;
         }
 
         return null;
@@ -60,8 +61,10 @@ internal static class FlareTorque
             [FlareTorqueSet.ManualA] = a,
             [FlareTorqueSet.JisB8607] = jis,
         };
-        if (inches is { } printed) torque[FlareTorqueSet.ManualAInches] = (printed.Least * PoundForceInch, printed.Most * PoundForceInch);
-        if (b is { } setB) torque[FlareTorqueSet.ManualB] = setB;
+        if (inches is { } printed)
+            torque[FlareTorqueSet.ManualAInches] = (printed.Least * PoundForceInch, printed.Most * PoundForceInch);
+        if (b is { } setB)
+            torque[FlareTorqueSet.ManualB] = setB;
         return new FlareNut(
             outside * Millimetre,
             wrench * Millimetre,

@@ -24,7 +24,8 @@ internal static class LeakRepair
     public static LeakRepairRule RuleFor(
         double fullChargeKilograms, bool isOzoneDepleting, double warmingPotential, DateOnly date, bool isResidentialOrLightCommercialComfort)
     {
-        if (isOzoneDepleting) return fullChargeKilograms >= 50 * Pound ? LeakRepairRule.Section82157 : LeakRepairRule.None;
+        if (isOzoneDepleting)
+            return fullChargeKilograms >= 50 * Pound ? LeakRepairRule.Section82157 : LeakRepairRule.None;
         return date >= new DateOnly(2026, 1, 1) && !isResidentialOrLightCommercialComfort && warmingPotential > 53 && fullChargeKilograms >= 15 * Pound
             ? LeakRepairRule.Section84106
             : LeakRepairRule.None;

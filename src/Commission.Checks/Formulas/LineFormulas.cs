@@ -29,7 +29,8 @@ internal static class AcrTube
     {
         foreach (var (outside, wall) in Inches)
         {
-            if (Math.Abs(outsideDiameter.Si - (outside * Inch)) <= Match) return Length.FromSi((outside - (2 * wall)) * Inch);
+            if (Math.Abs(outsideDiameter.Si - (outside * Inch)) <= Match)
+                return Length.FromSi((outside - (2 * wall)) * Inch);
         }
 
         return null;

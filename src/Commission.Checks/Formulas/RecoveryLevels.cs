@@ -41,7 +41,8 @@ internal static class RecoveryLevels
     /// <returns>Absolute pressure.</returns>
     public static Pressure Required(AppliancePressureClass pressureClass, Mass fullCharge, bool machineBuiltBefore15November1993)
     {
-        if (pressureClass == AppliancePressureClass.Low) return Pressure.FromPascals(25 * MillimetreOfMercury);
+        if (pressureClass == AppliancePressureClass.Low)
+            return Pressure.FromPascals(25 * MillimetreOfMercury);
         return Pressure.FromPascals(StandardAtmosphere - (Depth(pressureClass, fullCharge, machineBuiltBefore15November1993) * InchOfMercury));
     }
 

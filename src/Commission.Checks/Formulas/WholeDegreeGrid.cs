@@ -58,7 +58,8 @@ internal sealed class WholeDegreeGrid
                 throw new InvalidDataException($"{resource}: row {row + 1} is not one degree after the row before it, or has the wrong number of cells.");
             for (var column = 0; column < columns; column++)
             {
-                if (Whole(head[column + 1]) != firstColumn + column) throw new InvalidDataException($"{resource}: the columns are not one degree apart.");
+                if (Whole(head[column + 1]) != firstColumn + column)
+                    throw new InvalidDataException($"{resource}: the columns are not one degree apart.");
                 cells[row, column] = parts[column + 1] is "-" ? double.NaN : double.Parse(parts[column + 1], NumberStyles.Float, CultureInfo.InvariantCulture);
             }
         }
@@ -72,7 +73,8 @@ internal sealed class WholeDegreeGrid
     /// <returns>The printed value; null for a dash or outside the table.</returns>
     public double? Cell(int row, int column)
     {
-        if (row < FirstRow || row > LastRow || column < FirstColumn || column > LastColumn) return null;
+        if (row < FirstRow || row > LastRow || column < FirstColumn || column > LastColumn)
+            return null;
         var value = _cells[row - FirstRow, column - FirstColumn];
         return double.IsNaN(value) ? null : value;
     }
@@ -85,10 +87,14 @@ internal sealed class WholeDegreeGrid
     {
         row = Snapped(row);
         column = Snapped(column);
-        if (!(row >= FirstRow)) return new Reading(Place.BelowRows, 0, 0, 0);
-        if (row > LastRow) return new Reading(Place.AboveRows, 0, 0, 0);
-        if (!(column >= FirstColumn)) return new Reading(Place.BelowColumns, 0, 0, 0);
-        if (column > LastColumn) return new Reading(Place.AboveColumns, 0, 0, 0);
+        if (!(row >= FirstRow))
+            return new Reading(Place.BelowRows, 0, 0, 0);
+        if (row > LastRow)
+            return new Reading(Place.AboveRows, 0, 0, 0);
+        if (!(column >= FirstColumn))
+            return new Reading(Place.BelowColumns, 0, 0, 0);
+        if (column > LastColumn)
+            return new Reading(Place.AboveColumns, 0, 0, 0);
         return Interpolate(row, column) is { } value
             ? new Reading(Place.OnTable, value, SlopeAlongRows(row, column), SlopeAlongColumns(row, column))
             : new Reading(Place.Dash, 0, 0, 0);
@@ -105,8 +111,10 @@ internal sealed class WholeDegreeGrid
             for (var dc = 0; dc <= 1; dc++)
             {
                 var weight = (dr == 0 ? 1 - fr : fr) * (dc == 0 ? 1 - fc : fc);
-                if (weight is 0) continue;
-                if (Cell(r + dr, c + dc) is not { } cell) return null;
+                if (weight is 0)
+                    continue;
+                if (Cell(r + dr, c + dc) is not { } cell)
+                    return null;
                 sum += weight * cell;
             }
         }

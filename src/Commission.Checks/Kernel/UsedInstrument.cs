@@ -126,9 +126,12 @@ public sealed class UsedInstrument
     public double? HalfWidth(double readingSi, Dimension dimension)
     {
         if (!SameScale(dimension, Dimension))
+        {
             return Statement is { } share && share.HalfWidthAt(0, _context.Present.Units[StepKindOf(Dimension)].Unit, FullScaleSi, ResolutionSi) == 0 && share.HalfWidthAt(1, _context.Present.Units[StepKindOf(Dimension)].Unit) is { } one
                 ? one / _context.Present.Units[StepKindOf(Dimension)].Unit.Factor * Math.Abs(readingSi)
                 : null;
+        }
+
         if (Statement is { } s)
         {
             var unit = _context.Present.Units[StepKindOf(Dimension)].Unit;

@@ -23,7 +23,8 @@ internal static class DefinitionsReader
         {
             foreach (var entry in mapping.Entries)
             {
-                if (ReadOne(entry, problems) is { } definition) found.Add(definition.Id, definition);
+                if (ReadOne(entry, problems) is { } definition)
+                    found.Add(definition.Id, definition);
             }
         }
 
@@ -32,7 +33,8 @@ internal static class DefinitionsReader
 
     private static LimitDefinition? ReadOne(SourceEntry entry, ProblemList problems)
     {
-        if (StrictMapping.Open(entry.Value, "a definition", problems) is not { } mapping) return null;
+        if (StrictMapping.Open(entry.Value, "a definition", problems) is not { } mapping)
+            return null;
         var before = problems.Count;
         var means = mapping.RequireText("means");
         var quantity = mapping.Word("quantity", Quantities);
@@ -40,12 +42,15 @@ internal static class DefinitionsReader
         var rule = mapping.Word("rule", PackDefaults.Rules) is "guarded" ? DecisionRule.Guarded : DecisionRule.Simple;
         var companions = ReadCompanions(mapping.Take("with"), problems);
         mapping.Close();
-        if (problems.Count > before || means is null || kinds is null) return null;
+        if (problems.Count > before || means is null || kinds is null)
+            return null;
         var shapes = ImmutableArray.CreateBuilder<LimitShape>();
         foreach (var word in kinds.Text.Split(" or "))
         {
-            if (Array.IndexOf(Shapes, word) is >= 0 and var at) shapes.Add((LimitShape)at);
-            else problems.Add(kinds.Location, $"\"{word}\" is not a form of a limit.", "", "", "unknown-word", kinds.Length);
+            if (Array.IndexOf(Shapes, word) is >= 0 and var at)
+                shapes.Add((LimitShape)at);
+            else
+                problems.Add(kinds.Location, $"\"{word}\" is not a form of a limit.", "", "", "unknown-word", kinds.Length);
         }
 
         return new LimitDefinition(
@@ -60,15 +65,18 @@ internal static class DefinitionsReader
 
     private static ImmutableArray<LimitCompanion> ReadCompanions(SourceNode? node, ProblemList problems)
     {
-        if (node is not SourceMapping list) return [];
+        if (node is not SourceMapping list)
+            return [];
         var companions = ImmutableArray.CreateBuilder<LimitCompanion>();
         foreach (var entry in list.Entries)
         {
-            if (StrictMapping.Open(entry.Value, "a companion", problems) is not { } mapping) continue;
+            if (StrictMapping.Open(entry.Value, "a companion", problems) is not { } mapping)
+                continue;
             var quantity = QuantityOf(mapping.Word("quantity", Quantities));
             var stricter = mapping.Word("stricter", ["more", "less"]);
             mapping.Close();
-            if (quantity is { } known) companions.Add(new LimitCompanion(entry.Key.Text, known, stricter is "more"));
+            if (quantity is { } known)
+                companions.Add(new LimitCompanion(entry.Key.Text, known, stricter is "more"));
         }
 
         return companions.ToImmutable();

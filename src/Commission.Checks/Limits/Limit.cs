@@ -106,11 +106,16 @@ internal static class LimitComparison
     /// <returns>False also when they cannot be compared: a statement, a target of one without the other's.</returns>
     public static bool IsLooser(Limit limit, Limit other)
     {
-        if (limit.Shape == LimitShape.Statement || other.Shape == LimitShape.Statement) return false;
-        if (limit.Lower?.Reference != other.Lower?.Reference && limit.Lower is not null && other.Lower is not null) return false;
-        if (limit.Upper?.Reference != other.Upper?.Reference && limit.Upper is not null && other.Upper is not null) return false;
-        if (other.Lower is { } low && (limit.Lower is not { } ownLow || Below(ownLow.Si, low.Si))) return true;
-        if (other.Upper is { } high && (limit.Upper is not { } ownHigh || Below(high.Si, ownHigh.Si))) return true;
+        if (limit.Shape == LimitShape.Statement || other.Shape == LimitShape.Statement)
+            return false;
+        if (limit.Lower?.Reference != other.Lower?.Reference && limit.Lower is not null && other.Lower is not null)
+            return false;
+        if (limit.Upper?.Reference != other.Upper?.Reference && limit.Upper is not null && other.Upper is not null)
+            return false;
+        if (other.Lower is { } low && (limit.Lower is not { } ownLow || Below(ownLow.Si, low.Si)))
+            return true;
+        if (other.Upper is { } high && (limit.Upper is not { } ownHigh || Below(high.Si, ownHigh.Si)))
+            return true;
         return limit.Definition.Companions.Any(companion =>
             limit.Companion(companion.Name) is { } own
             && other.Companion(companion.Name) is { } asked

@@ -54,7 +54,8 @@ internal sealed record LimitConditions(ImmutableArray<LimitCondition> All)
     {
         foreach (var condition in All)
         {
-            if (!condition.Holds(situation)) return false;
+            if (!condition.Holds(situation))
+                return false;
         }
 
         return true;

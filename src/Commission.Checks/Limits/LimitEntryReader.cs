@@ -28,13 +28,15 @@ internal sealed class EntryReader(LimitDefinition definition, PackDefaults defau
     {
         if (node is not SourceMapping mapping || mapping.Find("cases") is null)
             return ReadCase(node) is { } single ? [single] : [];
-        if (StrictMapping.Open(node, "a limit with cases", problems) is not { } limit) return [];
+        if (StrictMapping.Open(node, "a limit with cases", problems) is not { } limit)
+            return [];
         var cases = new List<LimitEntry>();
         foreach (var item in limit.Items("cases"))
         {
             if (cases.Count > 0 && cases[^1].When.All.Length == 0)
                 problems.Add(item.Location, "This case is never reached.", "The case before it applies always.", "Put the case without \"when\" last.", "unreachable-case", item.Length);
-            if (ReadCase(item) is { } entry) cases.Add(entry);
+            if (ReadCase(item) is { } entry)
+                cases.Add(entry);
         }
 
         limit.Close();
@@ -43,7 +45,8 @@ internal sealed class EntryReader(LimitDefinition definition, PackDefaults defau
 
     private LimitEntry? ReadCase(SourceNode node)
     {
-        if (StrictMapping.Open(node, "a limit", problems) is not { } mapping) return null;
+        if (StrictMapping.Open(node, "a limit", problems) is not { } mapping)
+            return null;
         var before = problems.Count;
         var when = ConditionsReader.Read(mapping.Take("when"), problems);
         var own = PackDefaults.Read(mapping);
@@ -53,16 +56,21 @@ internal sealed class EntryReader(LimitDefinition definition, PackDefaults defau
         var given = new List<LimitForm>();
         foreach (var form in Forms)
         {
-            if (mapping.Text(form.Key) is { } text) given.Add(form with { Text = text });
+            if (mapping.Text(form.Key) is { } text)
+                given.Add(form with { Text = text });
         }
 
         mapping.Close();
 
         // A misspelt form was already reported; that the figure is missing would say it twice.
-        if (given.Count == 0 && problems.Count > before) return null;
-        if ((own.Basis ?? defaults.Basis) is null) Missing(mapping, "basis", "what kind of document it rests on");
-        if ((own.Mark ?? defaults.Mark) is null) Missing(mapping, "mark", "how sure the figure is");
-        if (ShapeOf(mapping, given) is not { } shape) return null;
+        if (given.Count == 0 && problems.Count > before)
+            return null;
+        if ((own.Basis ?? defaults.Basis) is null)
+            Missing(mapping, "basis", "what kind of document it rests on");
+        if ((own.Mark ?? defaults.Mark) is null)
+            Missing(mapping, "mark", "how sure the figure is");
+        if (ShapeOf(mapping, given) is not { } shape)
+            return null;
         var entry = new LimitEntry(
             shape, when, own.Rule ?? defaults.Rule ?? definition.Rule, own.Basis ?? defaults.Basis ?? "", source?.Text ?? "", own.Mark ?? defaults.Mark ?? "", mapping.Location)
         {
@@ -91,7 +99,8 @@ internal sealed class EntryReader(LimitDefinition definition, PackDefaults defau
         }
 
         var shape = isTargetWithTolerance ? LimitShape.Target : given[0].Shape;
-        if (Allows(shape)) return shape;
+        if (Allows(shape))
+            return shape;
         problems.Add(given[0].Text!.Location, $"\"{definition.Id}\" is not written as \"{given[0].Key}\".", $"It means: {definition.Means}.", advice, "wrong-form", given[0].Text!.Length);
         return null;
     }
@@ -124,9 +133,12 @@ internal sealed class EntryReader(LimitDefinition definition, PackDefaults defau
 
     private LimitEntry? Target(LimitEntry entry, SourceScalar text, SourceScalar? tolerance)
     {
-        if (FigureReader.Read(text, definition, problems) is not { } target) return null;
-        if (tolerance is null) return entry with { Target = target };
-        if (HalfWidth(tolerance) is not { } half) return null;
+        if (FigureReader.Read(text, definition, problems) is not { } target)
+            return null;
+        if (tolerance is null)
+            return entry with { Target = target };
+        if (HalfWidth(tolerance) is not { } half)
+            return null;
         var decimals = Math.Max(target.Decimals, half.Decimals);
         return entry with
         {
@@ -144,8 +156,10 @@ internal sealed class EntryReader(LimitDefinition definition, PackDefaults defau
             return null;
         }
 
-        if (FigureReader.Read(text, LimitFigures.DifferenceOf(quantity), problems) is not { } figure) return null;
-        if (figure.Si > 0) return figure;
+        if (FigureReader.Read(text, LimitFigures.DifferenceOf(quantity), problems) is not { } figure)
+            return null;
+        if (figure.Si > 0)
+            return figure;
         problems.Add(text.Location, $"A tolerance of \"{text.Text}\" leaves nothing.", "It is half a width, above zero.", "", "empty-range", text.Length);
         return null;
     }
@@ -158,7 +172,8 @@ internal sealed class EntryReader(LimitDefinition definition, PackDefaults defau
         var node = mapping.Take("with");
         if (definition.Companions.Length == 0)
         {
-            if (node is not null) problems.Add(node.Location, $"\"{definition.Id}\" has nothing beside its figure.", "", "Leave \"with\" out.", "unknown-key", node.Length);
+            if (node is not null)
+                problems.Add(node.Location, $"\"{definition.Id}\" has nothing beside its figure.", "", "Leave \"with\" out.", "unknown-key", node.Length);
             return figures.ToImmutable();
         }
 
@@ -168,7 +183,8 @@ internal sealed class EntryReader(LimitDefinition definition, PackDefaults defau
             return figures.ToImmutable();
         }
 
-        if (StrictMapping.Open(node, "the list of what belongs to the limit", problems) is not { } with) return figures.ToImmutable();
+        if (StrictMapping.Open(node, "the list of what belongs to the limit", problems) is not { } with)
+            return figures.ToImmutable();
         foreach (var companion in definition.Companions)
         {
             if (with.RequireText(companion.Name) is { } text && FigureReader.Read(text, companion.Quantity, problems) is { } figure)
@@ -195,8 +211,10 @@ internal static class FigureReader
     /// <returns>The figure; null, and a problem, when it cannot be read.</returns>
     public static LimitFigure? Read(SourceScalar scalar, LimitDefinition definition, ProblemList problems)
     {
-        if (definition.IsMonths) return ReadMonths(scalar, problems);
-        if (definition.Quantity is { } quantity) return Read(scalar, quantity, problems);
+        if (definition.IsMonths)
+            return ReadMonths(scalar, problems);
+        if (definition.Quantity is { } quantity)
+            return Read(scalar, quantity, problems);
         problems.Add(scalar.Location, $"\"{definition.Id}\" is a requirement in words and takes no number.", "", "Write it after \"statement:\".", "wrong-form", scalar.Length);
         return null;
     }
@@ -215,7 +233,8 @@ internal static class FigureReader
             return null;
         }
 
-        if (result.Value.Uncertainty is null) return Of(result.Value);
+        if (result.Value.Uncertainty is null)
+            return Of(result.Value);
         problems.Add(scalar.Location, $"\"{scalar.Text}\" carries an uncertainty.", "A limit is an exact number.", "Write the number alone, or \"tolerance:\" for a band.", "limit-with-uncertainty", scalar.Length);
         return null;
     }
@@ -235,7 +254,8 @@ internal static class FigureReader
         }
 
         var (lower, upper) = (Of(result.Value.Lower), Of(result.Value.Upper));
-        if (lower.Si < upper.Si && lower.Reference == upper.Reference) return (lower, upper);
+        if (lower.Si < upper.Si && lower.Reference == upper.Reference)
+            return (lower, upper);
         problems.Add(scalar.Location, $"Nothing lies within \"{scalar.Text}\".", "The first number has to be below the second, and both of the same kind.", "", "empty-range", scalar.Length);
         return null;
     }

@@ -39,7 +39,8 @@ internal sealed class LimitLibrary
     /// <returns>The pack; null when there is none.</returns>
     public LimitPack? Find(string name)
     {
-        if (_own.TryGetValue(name, out var own) || _byFile.TryGetValue(name, out own)) return own;
+        if (_own.TryGetValue(name, out var own) || _byFile.TryGetValue(name, out own))
+            return own;
         return Names.Value.Contains(name) ? Read.GetOrAdd(name, static key => new Lazy<LimitPack>(() => Load(key))).Value : null;
     }
 
@@ -57,7 +58,8 @@ internal sealed class LimitLibrary
     {
         var before = problems.Count;
         pack = LimitPackReader.Read(text, problems);
-        if (pack is null) return this;
+        if (pack is null)
+            return this;
         if (Contains(pack.Name))
             problems.Add(SourceLocation.WholeFile(text.File), $"The name \"{pack.Name}\" is taken by another pack.", "", "Give this pack a name of its own.", "name-taken");
         foreach (var below in pack.BuildsOn.Where(below => !Contains(below.Name)))
@@ -72,7 +74,8 @@ internal sealed class LimitLibrary
                 below.Name.Length);
         }
 
-        if (problems.Count == before) return new LimitLibrary(_own.Add(pack.Name, pack), _byFile.SetItem(text.File, pack));
+        if (problems.Count == before)
+            return new LimitLibrary(_own.Add(pack.Name, pack), _byFile.SetItem(text.File, pack));
         pack = null;
         return this;
     }

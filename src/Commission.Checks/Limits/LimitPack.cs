@@ -119,7 +119,8 @@ internal sealed class PackChain(Func<string, LimitPack?> find, IEnumerable<strin
     /// <inheritdoc/>
     public IEnumerator<LimitPack> GetEnumerator()
     {
-        for (var at = 0; At(at) is { } pack; at++) yield return pack;
+        for (var at = 0; At(at) is { } pack; at++)
+            yield return pack;
     }
 
     /// <inheritdoc/>
@@ -131,11 +132,14 @@ internal sealed class PackChain(Func<string, LimitPack?> find, IEnumerable<strin
         {
             while (_read.Count <= index)
             {
-                if (!_next.TryPop(out var name)) return null;
-                if (_read.Exists(pack => string.Equals(pack.Name, name, StringComparison.Ordinal))) continue;
+                if (!_next.TryPop(out var name))
+                    return null;
+                if (_read.Exists(pack => string.Equals(pack.Name, name, StringComparison.Ordinal)))
+                    continue;
                 var pack = find(name) ?? throw new ArgumentException($"There is no pack \"{name}\".", nameof(index));
                 _read.Add(pack);
-                foreach (var below in pack.BuildsOn.Reverse()) _next.Push(below.Name);
+                foreach (var below in pack.BuildsOn.Reverse())
+                    _next.Push(below.Name);
             }
 
             return _read[index];

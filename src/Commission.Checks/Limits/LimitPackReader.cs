@@ -17,8 +17,10 @@ internal static class LimitPackReader
     public static LimitPack? Read(SourceText text, ProblemList problems)
     {
         var before = problems.Count;
-        if (YamlReader.Read(text, problems) is not { } root || problems.Count > before) return null;
-        if (StrictMapping.Open(root, "a pack", problems) is not { } mapping) return null;
+        if (YamlReader.Read(text, problems) is not { } root || problems.Count > before)
+            return null;
+        if (StrictMapping.Open(root, "a pack", problems) is not { } mapping)
+            return null;
         var name = mapping.RequireText("pack");
         var title = mapping.RequireText("title");
         var publishedBy = mapping.RequireText("published by");
@@ -31,20 +33,23 @@ internal static class LimitPackReader
         mapping.Close();
         if (name is not null && !IsName(name.Text))
             problems.Add(name.Location, $"\"{name.Text}\" is not a name for a pack.", "Lower-case letters, digits and hyphens were expected.", "Write for example aldermoor-oc-36.", "bad-name", name.Length);
-        if (problems.Count > before || name is null || title is null || publishedBy is null || edition is null) return null;
+        if (problems.Count > before || name is null || title is null || publishedBy is null || edition is null)
+            return null;
         return new LimitPack(name.Text, title.Text, publishedBy.Text, edition.Text, buildsOn, limits, required) { About = about?.Text };
     }
 
     private static PackReference? ReadReference(SourceNode node, ProblemList problems)
     {
-        if (node is SourceScalar { IsEmpty: false } scalar) return new PackReference(scalar.Text, scalar.Location);
+        if (node is SourceScalar { IsEmpty: false } scalar)
+            return new PackReference(scalar.Text, scalar.Location);
         problems.Add(node.Location, $"\"builds on\" holds {StrictMapping.Kind(node)}.", "The name of a pack was expected.", "", "wrong-type", node.Length);
         return null;
     }
 
     private static PackDefaults ReadDefaults(SourceNode? node, ProblemList problems)
     {
-        if (node is null || StrictMapping.Open(node, "the list of defaults", problems) is not { } mapping) return new PackDefaults(null, null, null);
+        if (node is null || StrictMapping.Open(node, "the list of defaults", problems) is not { } mapping)
+            return new PackDefaults(null, null, null);
         var defaults = PackDefaults.Read(mapping);
         mapping.Close();
         return defaults;
@@ -122,38 +127,46 @@ internal static class ProfileReader
     /// <returns>The profile; null, and a problem, when it cannot be read.</returns>
     public static RequiredProfile? Read(SourceNode node, ProblemList problems)
     {
-        if (StrictMapping.Open(node, "a profile", problems) is not { } mapping) return null;
+        if (StrictMapping.Open(node, "a profile", problems) is not { } mapping)
+            return null;
         var before = problems.Count;
         var when = ConditionsReader.Read(mapping.Take("when"), problems);
         var checks = mapping.Items("checks").Select(item => ReadChecks(item, problems)).OfType<string[]>().ToArray();
         var photos = new List<PhotoSubject>();
         foreach (var item in mapping.Items("photos"))
         {
-            if (ReadPhoto(item, problems) is { } photo) photos.Add(photo);
+            if (ReadPhoto(item, problems) is { } photo)
+                photos.Add(photo);
         }
 
         var because = mapping.RequireText("because");
         mapping.Close();
-        if (problems.Count > before || because is null) return null;
-        if (checks.Length + photos.Count > 0) return new RequiredProfile(when, checks, photos, because.Text, mapping.Location);
+        if (problems.Count > before || because is null)
+            return null;
+        if (checks.Length + photos.Count > 0)
+            return new RequiredProfile(when, checks, photos, because.Text, mapping.Location);
         problems.Add(mapping.Location, "A profile asks for nothing.", "", "Name checks or photos.", "missing-key");
         return null;
     }
 
     private static string[]? ReadChecks(SourceNode node, ProblemList problems)
     {
-        if (node is SourceScalar) return ReadCheck(node, problems) is { } id ? [id] : null;
-        if (StrictMapping.Open(node, "a choice of checks", problems) is not { } mapping) return null;
+        if (node is SourceScalar)
+            return ReadCheck(node, problems) is { } id ? [id] : null;
+        if (StrictMapping.Open(node, "a choice of checks", problems) is not { } mapping)
+            return null;
         var ids = mapping.Items("one of").Select(item => ReadCheck(item, problems)).OfType<string>().ToArray();
         mapping.Close();
-        if (ids.Length > 1) return ids;
+        if (ids.Length > 1)
+            return ids;
         problems.Add(node.Location, "A choice needs at least two checks.", "", "Write {one of: [first, second]}.", "missing-key", node.Length);
         return null;
     }
 
     private static string? ReadCheck(SourceNode node, ProblemList problems)
     {
-        if (node is SourceScalar scalar && IsCheckId(scalar.Text)) return scalar.Text;
+        if (node is SourceScalar scalar && IsCheckId(scalar.Text))
+            return scalar.Text;
         problems.Add(node.Location, $"{StrictMapping.Kind(node)} is not the id of a check.", "", "Write it as phase.name, for example pressure-test.hold.", "bad-check-id", node.Length);
         return null;
     }
@@ -168,7 +181,8 @@ internal static class ProfileReader
     {
         if (node is SourceScalar { IsEmpty: false } scalar)
         {
-            if (Array.IndexOf(Photos, scalar.Text) is >= 0 and var at) return (PhotoSubject)at;
+            if (Array.IndexOf(Photos, scalar.Text) is >= 0 and var at)
+                return (PhotoSubject)at;
             var near = NearestName.Of(scalar.Text, Photos);
             problems.Add(scalar.Location, $"No photo shows \"{scalar.Text}\".", "", near is null ? "Use a word of the job file's photos." : $"Did you mean \"{near}\"?", "unknown-word", scalar.Length);
             return null;
@@ -188,12 +202,15 @@ internal static class ConditionsReader
     /// <returns>The conditions that could be read.</returns>
     public static LimitConditions Read(SourceNode? node, ProblemList problems)
     {
-        if (node is null) return LimitConditions.Always;
-        if (StrictMapping.Open(node, "a condition", problems) is not { } mapping) return LimitConditions.Always;
+        if (node is null)
+            return LimitConditions.Always;
+        if (StrictMapping.Open(node, "a condition", problems) is not { } mapping)
+            return LimitConditions.Always;
         var conditions = ImmutableArray.CreateBuilder<LimitCondition>();
         foreach (var subject in LimitSubject.All)
         {
-            if (mapping.Take(subject.Key) is not { } value) continue;
+            if (mapping.Take(subject.Key) is not { } value)
+                continue;
             if ((subject.Quantity is null ? ReadWords(subject, value, problems) : ReadBounds(subject, value, problems)) is { } condition)
                 conditions.Add(condition);
         }
@@ -204,7 +221,7 @@ internal static class ConditionsReader
 
     private static LimitCondition? ReadWords(LimitSubject subject, SourceNode value, ProblemList problems)
     {
-        IReadOnlyList<SourceNode> items = value is SourceScalar ? [value] : StrictMapping.AsItems(subject.Key, value, problems);
+        var items = value is SourceScalar ? [value] : StrictMapping.AsItems(subject.Key, value, problems);
         var words = ImmutableArray.CreateBuilder<string>();
         foreach (var item in items)
         {
@@ -225,7 +242,8 @@ internal static class ConditionsReader
 
     private static LimitCondition? ReadBounds(LimitSubject subject, SourceNode value, ProblemList problems)
     {
-        if (StrictMapping.Open(value, $"the condition on {subject.Key}", problems) is not { } mapping) return null;
+        if (StrictMapping.Open(value, $"the condition on {subject.Key}", problems) is not { } mapping)
+            return null;
         var atLeast = Bound("at least");
         var moreThan = Bound("more than");
         var atMost = Bound("at most");

@@ -54,14 +54,18 @@ internal sealed class LimitResolver
     public Limit? Find(string id)
     {
         var definition = LimitDefinitions.Get(id);
-        if (!_maker.TryGetValue(id, out var figure)) return FindPublished(definition);
+        if (!_maker.TryGetValue(id, out var figure))
+            return FindPublished(definition);
         var published = Published(definition).ToList();
         var limit = figure.Limit with { Rule = _rules.For(definition.Group, published.Count > 0 ? published[0].Rule : definition.Rule) };
-        if (published.Count == 0) return limit;
-        if (figure.HasSource) return limit with { LooserThan = published.Find(other => LimitComparison.IsLooser(limit, other)) };
+        if (published.Count == 0)
+            return limit;
+        if (figure.HasSource)
+            return limit with { LooserThan = published.Find(other => LimitComparison.IsLooser(limit, other)) };
 
         // The crew's own target counts where it asks more than the published limit, and only there.
-        if (LimitComparison.IsLooser(limit, published[0])) return published[0] with { SetAside = limit };
+        if (LimitComparison.IsLooser(limit, published[0]))
+            return published[0] with { SetAside = limit };
         return LimitComparison.IsLooser(published[0], limit) ? limit : published[0];
     }
 
@@ -89,9 +93,11 @@ internal sealed class LimitResolver
         foreach (var pack in _chain)
         {
             var isCommon = string.Equals(pack.Name, LimitPack.CommonPractice, StringComparison.Ordinal);
-            if ((found && !isCommon) || pack.Find(definition.Id, Situation) is not { } entry) continue;
+            if ((found && !isCommon) || pack.Find(definition.Id, Situation) is not { } entry)
+                continue;
             yield return Of(definition, entry, pack, isCommon);
-            if (isCommon) yield break;
+            if (isCommon)
+                yield break;
             found = true;
         }
     }

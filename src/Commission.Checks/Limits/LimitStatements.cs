@@ -109,7 +109,8 @@ internal static class LimitText
     /// <returns>For example <c>12.0 ± 5 °F</c>.</returns>
     public static string Around(Limit limit, double targetSi, UnitSystem units)
     {
-        if (limit is not { Lower: { } lower, Upper: { Unit: { } written } upper }) return Of(limit, units);
+        if (limit is not { Lower: { } lower, Upper: { Unit: { } written } upper })
+            return Of(limit, units);
         var display = Preferred(upper, limit, units);
         var unit = display?.Unit ?? written;
         var decimals = display?.Decimals ?? upper.Decimals;
@@ -148,7 +149,8 @@ internal static class LimitText
     {
         var display = DisplayOf(target, limit, units);
         var unit = display?.Unit ?? target.Unit;
-        if (unit is null) return target.Text;
+        if (unit is null)
+            return target.Text;
         var decimals = display is null ? Math.Max(target.Decimals, limit.Upper?.Decimals ?? 0) : Decimals(half / unit.Factor, display.Decimals);
         var text = $"{QuantityFormat.Number(unit.FromSi(target.Si), decimals)} ± {QuantityFormat.Number(half / unit.Factor, decimals)}";
         return unit.Symbol == "1" ? text : $"{text} {unit.Symbol}";
@@ -160,13 +162,16 @@ internal static class LimitText
     // The other end of a range is printed with the same decimals.
     private static string? Converted(LimitFigure figure, Limit limit, UnitSystem units, LimitFigure? other = null)
     {
-        if (DisplayOf(figure, limit, units) is not { } display) return null;
-        if (display.Smaller is not null) return QuantityFormat.Format(figure.Si, display);
+        if (DisplayOf(figure, limit, units) is not { } display)
+            return null;
+        if (display.Smaller is not null)
+            return QuantityFormat.Format(figure.Si, display);
         var decimals = display.Decimals;
         if (display.Unit.Offset is 0)
         {
             decimals = Decimals(display.Unit.FromSi(figure.Si), decimals);
-            if (other is not null) decimals = Math.Max(decimals, Decimals(display.Unit.FromSi(other.Si), display.Decimals));
+            if (other is not null)
+                decimals = Math.Max(decimals, Decimals(display.Unit.FromSi(other.Si), display.Decimals));
         }
 
         return QuantityFormat.Format(figure.Si, display.Unit, decimals);
@@ -175,14 +180,16 @@ internal static class LimitText
     private static int Decimals(double value, int least)
     {
         var decimals = least;
-        while (decimals < MostDecimals && Math.Abs(QuantityFormat.Round(value, decimals) - value) > Fineness * Math.Abs(value)) decimals++;
+        while (decimals < MostDecimals && Math.Abs(QuantityFormat.Round(value, decimals) - value) > Fineness * Math.Abs(value))
+            decimals++;
         return decimals;
     }
 
     // Null: the figure is printed as it was written, because its unit is the job's or belongs to no system.
     private static DisplayUnit? DisplayOf(LimitFigure figure, Limit limit, UnitSystem units)
     {
-        if (Preferred(figure, limit, units) is not { } display || figure.Unit is not { } written) return null;
+        if (Preferred(figure, limit, units) is not { } display || figure.Unit is not { } written)
+            return null;
         var isSame = string.Equals(display.Unit.Symbol, written.Symbol, StringComparison.Ordinal)
             || string.Equals(display.Smaller?.Symbol, written.Symbol, StringComparison.Ordinal);
         return isSame ? null : display;
@@ -191,7 +198,8 @@ internal static class LimitText
     // The job's unit for this kind of number; null for kinds that every crew reads in the same units.
     private static DisplayUnit? Preferred(LimitFigure figure, Limit limit, UnitSystem units)
     {
-        if (figure.Unit is not { } written) return null;
+        if (figure.Unit is not { } written)
+            return null;
         var kind = written.Dimension switch
         {
             Dimension.Pressure when limit.Definition.Quantity == Dimension.VacuumLevel => DisplayKind.Vacuum,

@@ -110,7 +110,8 @@ internal sealed class MakerFigures
 
     private void AddPlate(Nameplate? plate)
     {
-        if (plate?.MaxStatic is { } most) Put(LimitIds.AirStaticExternalMaximum, LimitShape.AtMost, Plate, most.At, hasSource: true, upper: Figure(most));
+        if (plate?.MaxStatic is { } most)
+            Put(LimitIds.AirStaticExternalMaximum, LimitShape.AtMost, Plate, most.At, hasSource: true, upper: Figure(most));
     }
 
     // The evacuation part holds what the crew aimed for; only with a source is it the maker's.
@@ -123,7 +124,8 @@ internal sealed class MakerFigures
 
     private void AddDecay(DecayLimit? decay)
     {
-        if (decay is null) return;
+        if (decay is null)
+            return;
         const string Id = LimitIds.EvacuationDecay;
         Put(Id, LimitShape.AtMost, decay.From?.Value ?? "the job's own target", decay.Level.At, decay.From is not null, upper: Figure(decay.Level));
         var entry = _figures[Id];
@@ -133,7 +135,8 @@ internal sealed class MakerFigures
 
     private void Add<T, TTolerance>(string id, QuantityLimit<T, TTolerance>? limit)
     {
-        if (limit is null) return;
+        if (limit is null)
+            return;
         var target = limit.Target is { } t ? Figure(t) : null;
         if (target is not null && limit.Tolerance is { } tolerance)
         {
@@ -147,7 +150,8 @@ internal sealed class MakerFigures
 
     private void Add(string id, NumberLimit? limit)
     {
-        if (limit is null) return;
+        if (limit is null)
+            return;
         var target = limit.Target is { } t ? Figure(t) : null;
         if (target is not null && limit.Tolerance is { } tolerance)
         {
@@ -160,13 +164,15 @@ internal sealed class MakerFigures
 
     private void AddTolerance<T>(string id, QuantityLimit<T, TemperatureDifference>? limit)
     {
-        if (limit?.Tolerance is { } tolerance) PutHalfWidth(id, Figure(tolerance), limit.From.Value, tolerance.At);
+        if (limit?.Tolerance is { } tolerance)
+            PutHalfWidth(id, Figure(tolerance), limit.From.Value, tolerance.At);
     }
 
     // For a mass "maximum" is how far off the charge may be, either way.
     private void AddHalfWidth(string id, QuantityLimit<Mass, Mass>? limit)
     {
-        if ((limit?.Tolerance ?? limit?.Maximum) is { } half) PutHalfWidth(id, Figure(half), limit!.From.Value, half.At);
+        if ((limit?.Tolerance ?? limit?.Maximum) is { } half)
+            PutHalfWidth(id, Figure(half), limit!.From.Value, half.At);
     }
 
     private void AddRange(string id, QuantityLimit<TemperatureDifference, TemperatureDifference>? limit)
@@ -177,18 +183,21 @@ internal sealed class MakerFigures
 
     private void AddMaximum(string id, NumberLimit? limit)
     {
-        if (limit?.Maximum is { } most) Put(id, LimitShape.AtMost, limit.From.Value, most.At, hasSource: true, upper: Figure(most));
+        if (limit?.Maximum is { } most)
+            Put(id, LimitShape.AtMost, limit.From.Value, most.At, hasSource: true, upper: Figure(most));
     }
 
     // "Rules hold from this length" may be written as a least, a most or a target: it is one number.
     private void AddThreshold(string id, QuantityLimit<Length, Length>? limit)
     {
-        if ((limit?.Minimum ?? limit?.Maximum ?? limit?.Target) is { } from) Put(id, LimitShape.AtMost, limit!.From.Value, from.At, hasSource: true, upper: Figure(from));
+        if ((limit?.Minimum ?? limit?.Maximum ?? limit?.Target) is { } from)
+            Put(id, LimitShape.AtMost, limit!.From.Value, from.At, hasSource: true, upper: Figure(from));
     }
 
     private void AddValidity(string id, Given<Jobs.Model.QuantityRange<Temperature>>? range)
     {
-        if (range is null) return;
+        if (range is null)
+            return;
         Put(id, LimitShape.Within, "the job's limits", range.At, hasSource: true, Figure(range.Value.Lower), Figure(range.Value.Upper));
     }
 
@@ -198,8 +207,10 @@ internal sealed class MakerFigures
         var shapes = LimitDefinitions.Get(id).Shapes;
         if (target is not null && lower is null && upper is null)
         {
-            if (shapes.Contains(LimitShape.AtMost)) upper = target;
-            else if (shapes.Contains(LimitShape.AtLeast)) lower = target;
+            if (shapes.Contains(LimitShape.AtMost))
+                upper = target;
+            else if (shapes.Contains(LimitShape.AtLeast))
+                lower = target;
         }
 
         var shape = (lower, upper) switch
@@ -209,7 +220,8 @@ internal sealed class MakerFigures
             (null, not null) => LimitShape.AtMost,
             _ => LimitShape.Target,
         };
-        if (target is not null || lower is not null || upper is not null) Put(id, shape, source, at, hasSource: true, lower, upper, target);
+        if (target is not null || lower is not null || upper is not null)
+            Put(id, shape, source, at, hasSource: true, lower, upper, target);
     }
 
     private void PutHalfWidth(string id, LimitFigure half, string source, SourceLocation at) =>

@@ -44,12 +44,14 @@ internal sealed record RequiredEvidence(ImmutableArray<RequiredCheck> Checks, Im
             {
                 foreach (var group in profile.Checks)
                 {
-                    if (seenChecks.Add(string.Join('|', group))) checks.Add(new RequiredCheck(group, profile.Because, pack.Name));
+                    if (seenChecks.Add(string.Join('|', group)))
+                        checks.Add(new RequiredCheck(group, profile.Because, pack.Name));
                 }
 
                 foreach (var photo in profile.Photos)
                 {
-                    if (seenPhotos.Add(photo)) photos.Add(new RequiredPhoto(photo, profile.Because, pack.Name));
+                    if (seenPhotos.Add(photo))
+                        photos.Add(new RequiredPhoto(photo, profile.Because, pack.Name));
                 }
             }
         }

@@ -30,7 +30,8 @@ internal sealed class StrictMapping
     /// <returns>The mapping; null, and a problem, when it is something else.</returns>
     public static StrictMapping? Open(SourceNode node, string what, ProblemList problems)
     {
-        if (node is SourceMapping mapping) return new StrictMapping(mapping, what, problems);
+        if (node is SourceMapping mapping)
+            return new StrictMapping(mapping, what, problems);
         problems.Add(node.Location, $"Here stands {Kind(node)}.", $"{Capital(what)} is a list of keys and values.", "Write each key on its own line, followed by a colon and its value.", "wrong-type", node.Length);
         return null;
     }
@@ -62,7 +63,8 @@ internal sealed class StrictMapping
     public SourceNode? Require(string key)
     {
         var node = Take(key);
-        if (node is null) _problems.Add(Location, $"{Capital(What)} has no \"{key}\".", "", $"Add \"{key}:\" and its value.", "missing-key");
+        if (node is null)
+            _problems.Add(Location, $"{Capital(What)} has no \"{key}\".", "", $"Add \"{key}:\" and its value.", "missing-key");
         return node;
     }
 
@@ -92,7 +94,8 @@ internal sealed class StrictMapping
     {
         foreach (var entry in _mapping.Entries)
         {
-            if (_asked.Contains(entry.Key.Text, StringComparer.Ordinal)) continue;
+            if (_asked.Contains(entry.Key.Text, StringComparer.Ordinal))
+                continue;
             var near = NearestName.Of(entry.Key.Text, _asked);
             _problems.Add(
                 entry.Key.Location,
@@ -111,7 +114,8 @@ internal sealed class StrictMapping
     /// <returns>The items; none, with a problem, when it is no list.</returns>
     public static IReadOnlyList<SourceNode> AsItems(string key, SourceNode node, ProblemList problems)
     {
-        if (node is SourceSequence sequence) return sequence.Items;
+        if (node is SourceSequence sequence)
+            return sequence.Items;
         problems.Add(node.Location, $"\"{key}\" holds {Kind(node)}.", "A list was expected.", "Write [first, second], or each on its own line after a dash.", "wrong-type", node.Length);
         return [];
     }
@@ -124,7 +128,8 @@ internal sealed class StrictMapping
     /// <returns>The word; null, and a problem, when it is another.</returns>
     public static string? OneOf(SourceScalar scalar, string what, IReadOnlyList<string> words, ProblemList problems)
     {
-        if (words.Contains(scalar.Text, StringComparer.Ordinal)) return scalar.Text;
+        if (words.Contains(scalar.Text, StringComparer.Ordinal))
+            return scalar.Text;
         var near = NearestName.Of(scalar.Text, words);
         problems.Add(
             scalar.Location,
@@ -138,7 +143,8 @@ internal sealed class StrictMapping
 
     private SourceScalar? AsText(string key, SourceNode node)
     {
-        if (node is SourceScalar { IsEmpty: false } scalar && scalar.Text.Trim().Length > 0) return scalar;
+        if (node is SourceScalar { IsEmpty: false } scalar && scalar.Text.Trim().Length > 0)
+            return scalar;
         _problems.Add(node.Location, $"\"{key}\" holds {Kind(node)}.", "A value on the same line was expected.", "", "wrong-type", node.Length);
         return null;
     }

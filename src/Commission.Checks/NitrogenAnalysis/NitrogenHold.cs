@@ -38,7 +38,9 @@ public static class NitrogenHold
         ArgumentNullException.ThrowIfNull(scope);
         if (!(start.Temperature > 0 && end.Temperature > 0 && start.Absolute > 0 && end.Absolute > 0)
             || Loss(start.Absolute, start.Temperature, end.Absolute, end.Temperature, density) is null)
+        {
             return null;
+        }
 
         var (p1, t1, p2, t2) = Inputs(start, end, errors, scope);
         return Between(start, end, [p1, t1, p2, t2], density);

@@ -121,7 +121,7 @@ internal sealed record LineBore(double? Metres, string Source, IReadOnlyList<Rea
             return new LineBore(bore > 0 ? bore : null, "wall as written", uses);
         }
 
-        Length? standard = AcrTube.Bore(tube.Od.Value);
+        var standard = AcrTube.Bore(tube.Od.Value);
         return new LineBore(standard?.Si, AcrTube.Source, uses);
     }
 }

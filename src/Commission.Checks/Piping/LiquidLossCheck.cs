@@ -99,7 +99,10 @@ internal sealed class LiquidLossCheck : ICheck
             finding.Use(use);
         if (capacity is null || !(capacity.Value.Si > 0) || bore.Metres is not { } d
             || context.Limits.Find(LimitIds.AssumptionLineFrictionFactor) is not { Target: { } factor } assumed || assumed.Companion("within") is not { } within)
+        {
             return null;
+        }
+
         var present = context.Present;
         finding.Use("capacity", capacity).Add(flow.Steps(capacity, "full capacity"));
         var f = context.Scope.Reading(factor.Si, 1.0 * context.Causes.Enter(RootCause.FromHalfWidth("friction factor", assumed.Source, within), DisplayKind.Number));

@@ -27,7 +27,10 @@ internal sealed class LineInsulationCheck : ICheck
     {
         if (context.Job.PipingChecks is not { } checks
             || checks is { VaporLineInsulated: null, LiquidLineInsulated: null, InsulationThickness: null, InsulationJointsSealed: null, InsulationWeatherproof: null })
+        {
             yield break;
+        }
+
         var finding = context.Finding(this)
             .Use("vapor line insulated", checks.VaporLineInsulated)
             .Use("liquid line insulated", checks.LiquidLineInsulated)

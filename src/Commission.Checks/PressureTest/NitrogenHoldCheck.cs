@@ -144,7 +144,10 @@ internal sealed class NitrogenHoldCheck : ICheck
         var refrigerant = context.Get<CircuitRefrigerant>();
         if (SectionVolume.Of(context, run.Test!.Section).Value is not { } volume || refrigerant is not { Fluid: { } fluid, Info: { } info } || !(run.Rows!.Length > 0)
             || VaporViscosity.Of(info) is not { } viscosity || fluid.DewAtTemperature(room) is not { Ok: true, Value: var dew })
+        {
             return null;
+        }
+
         var air = loss.Start.Atmosphere;
         var lost = loss.SmallestDetectable * loss.Start.Absolute * volume.Value / run.Rows.Length;
         var flow = lost * VaporViscosity.Nitrogen / viscosity * ((dew.Pressure * dew.Pressure) - (air * air)) / ((loss.Start.Absolute * loss.Start.Absolute) - (air * air));

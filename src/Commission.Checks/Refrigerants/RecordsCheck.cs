@@ -36,7 +36,7 @@ internal sealed class RecordsCheck : ICheck
         {
             if (context.Settings.Library.Find(name.Value) is not { } pack || pack.Find(LimitId, context.Limits.Situation) is not { } entry)
                 continue;
-            List<RecordItem> items = pack.Name switch
+            var items = pack.Name switch
             {
                 "eu-f-gas" => Europe(context.Job),
                 "us-epa-608" => UnitedStates(context.Job),

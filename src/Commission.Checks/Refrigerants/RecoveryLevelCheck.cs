@@ -84,7 +84,10 @@ internal sealed class RecoveryLevelCheck : ICheck
     {
         if (context.Job.Equipment is not { HermeticallySealed: { Value: true } factorySealed, Nameplate.FactoryCharge: { } charge } || charge.Value.Si > FivePounds
             || recovery.Mass is not { } mass || context.Limits.Find(LimitIds.RefrigerantRecoverySmallAppliance) is not { } share)
+        {
             return null;
+        }
+
         var ratio = Written.Value(context, "mass recovered", mass, DisplayKind.Mass) / Written.Value(context, "factory charge", charge, DisplayKind.Mass);
         finding.Use("hermetically sealed", factorySealed).Use("factory charge", charge).Use("mass recovered", mass)
             .Step("r", "share recovered", "mass recovered / factory charge", $"{mass.Text} / {charge.Text}", context.Present.Text(ratio, DisplayKind.Percentage), share.Source)

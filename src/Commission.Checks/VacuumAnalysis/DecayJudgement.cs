@@ -19,7 +19,7 @@ public static class DecayJudgement
         ArgumentNullException.ThrowIfNull(series);
         var due = isolation + after;
         var atIsolation = series.PressureAt(isolation, longestBridge) ?? FirstRow(series, isolation);
-        double? atDue = due <= end ? series.PressureAt(due, longestBridge) : null;
+        var atDue = due <= end ? series.PressureAt(due, longestBridge) : null;
         double? highest = null;
         double? highestAt = null;
         double? atEnd = null;

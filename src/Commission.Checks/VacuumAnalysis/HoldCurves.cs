@@ -305,8 +305,8 @@ internal static class HoldCorrelation
     /// <summary>The x at which <see cref="BetweenBlocks"/> takes a value in (0, 1).</summary>
     internal static double InverseBetweenBlocks(double correlation)
     {
-        double low = 1e-3;
-        double high = 1e3;
+        var low = 1e-3;
+        var high = 1e3;
         for (var i = 0; i < 60; i++)
         {
             var x = Math.Sqrt(low * high);

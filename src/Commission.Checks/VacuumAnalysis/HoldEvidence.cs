@@ -281,11 +281,17 @@ internal readonly record struct HoldDecision(HoldConclusion Conclusion, CannotTe
         if (preferred == HoldModel.Source
             ? evidence.FreeSource.Tau > evidence.LongestTau
             : evidence.Aicc(evidence.FreeSource) - evidence.Aicc(evidence.Both) < HoldEvidence.Richer)
+        {
             return CannotTell(CannotTellReason.LineOrSource, preferred);
+        }
+
         var rise = evidence.SourceRise(evidence.Fit(preferred));
         if (evidence.Aicc(evidence.Both) is null
             || evidence.SlopeBesideSource.High * evidence.Length > Math.Max(counting, Minor * rise))
+        {
             return CannotTell(SlowOr(evidence, CannotTellReason.SourceWithOrWithoutLine), preferred);
+        }
+
         return new HoldDecision(HoldConclusion.Source, Reason: null, preferred);
     }
 

@@ -330,8 +330,8 @@ internal static class HoldProfile
         var from = Math.Max(tau.Low, scan[0].Tau);
         var to = Math.Min(tau.High, scan[^1].Tau);
         var value = parameter(best).Value;
-        double low = value;
-        double high = value;
+        var low = value;
+        var high = value;
         for (var i = 0; i <= Points; i++)
         {
             var f = i == Points ? best : choose(fit.Solve(from * Math.Pow(to / from, (double)i / (Points - 1))));

@@ -175,7 +175,7 @@ internal static class TurningPoints
         var low = 0;
         var high = 0;
         var start = 0;
-        int direction = 0;
+        var direction = 0;
         for (var i = 1; i < p.Length; i++)
         {
             if (p[i] < p[low])

@@ -106,7 +106,10 @@ public sealed record WaterInVacuum(
         if (saturationPressure(coldest) is not { } saturation
             || saturationTemperature(low) is not { } ice
             || saturationTemperature(pressure) is not { } iceAtMost)
+        {
             return null;
+        }
+
         return new WaterInVacuum(saturation, low / saturation, pressure / saturation, ice, iceAtMost);
     }
 }

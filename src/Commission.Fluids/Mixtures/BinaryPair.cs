@@ -52,7 +52,7 @@ internal static class MixtureFiles
                 betaV = 1 / betaV;
             }
             var index = Index(a, b, count);
-            string? departure = p.OptionalText("departure");
+            var departure = p.OptionalText("departure");
             departures[index] = departure;
             anyDeparture |= departure is not null;
             pairs[index] = new BinaryPair(a, b, betaT, p.Number("gamma T"), betaV, p.Number("gamma v"), departure is null ? 0 : p.Number("F"), null, [Find(papers, p.Text("paper"))]);

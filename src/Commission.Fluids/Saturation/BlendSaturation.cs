@@ -420,7 +420,7 @@ internal sealed class BlendSaturation
             var last = Math.Abs(remaining) <= step;
             var change = last ? remaining : Math.CopySign(step, remaining);
             Array.Copy(_u, _saved, _u.Length);
-            (double savedTemperature, double savedPressure, double savedSlope) = (Temperature, Pressure, Slope);
+            (var savedTemperature, var savedPressure, var savedSlope) = (Temperature, Pressure, Slope);
             Array.Copy(_direction, _tangent, _direction.Length);
             for (var i = 0; i < _u.Length; i++)
                 _u[i] += change * _direction[i];

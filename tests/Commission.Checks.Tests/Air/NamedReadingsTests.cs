@@ -1,7 +1,7 @@
-using Commission.Checks.Kernel;
-using Commission.Checks.Recording;
 using System.Globalization;
 using System.Text.RegularExpressions;
+using Commission.Checks.Kernel;
+using Commission.Checks.Recording;
 using Commission.Records.Findings;
 using Xunit;
 

@@ -1,6 +1,6 @@
 using Commission.Checks.Kernel;
-using Commission.Checks.Recording;
 using Commission.Checks.Limits;
+using Commission.Checks.Recording;
 using Xunit;
 
 namespace Commission.Checks.Tests.Charge;

@@ -1,6 +1,6 @@
-using Commission.Checks.Kernel;
 using System.Globalization;
 using System.Text.RegularExpressions;
+using Commission.Checks.Kernel;
 using Commission.Measurement.Decisions;
 using Commission.Records.Findings;
 using CsCheck;

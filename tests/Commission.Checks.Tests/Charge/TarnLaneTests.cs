@@ -1,6 +1,6 @@
-using Commission.Checks.Kernel;
 using Commission.Checks.Charge;
 using Commission.Checks.Circuit;
+using Commission.Checks.Kernel;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Decisions;
 using Commission.Measurement.Quantities;

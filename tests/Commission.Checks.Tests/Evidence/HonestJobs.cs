@@ -14,13 +14,13 @@ internal sealed class HonestJobs(int seed)
     private static readonly Refrigerant R410A = Refrigerant.Load("R-410A");
 
 #pragma warning disable CA5394 // a simulation, not a secret
-    private readonly Random random = new(seed);
+    private readonly Random _random = new(seed);
 
     /// <summary>A whole job: hold, evacuation by hand, four rows of readings, scale, events.</summary>
     public string Whole()
     {
-        var fine = random.Next(2) == 0;
-        var (stepP, stepT) = fine ? (0.1, 0.1) : (1.0, random.Next(2) == 0 ? 0.5 : 0.1);
+        var fine = _random.Next(2) == 0;
+        var (stepP, stepT) = fine ? (0.1, 0.1) : (1.0, _random.Next(2) == 0 ? 0.5 : 0.1);
         var text = new StringBuilder();
         text.AppendLine("instruments:");
         text.AppendLine(CultureInfo.InvariantCulture, $"  - {{id: low, kind: pressure gauge, accuracy: 2 psi, resolution: {stepP:0.0} psi, reads: [vapor pressure, pressure test]}}");
@@ -50,34 +50,34 @@ internal sealed class HonestJobs(int seed)
 
     private void Nitrogen(StringBuilder text, double stepP, double stepT)
     {
-        var (p, t) = (380 + (70 * random.NextDouble()), 50 + (35 * random.NextDouble()));
+        var (p, t) = (380 + (70 * _random.NextDouble()), 50 + (35 * _random.NextDouble()));
         var change = Gauss(6);
         // The gas follows the clamp only in part.
-        var gas = (1 - (0.25 * random.NextDouble())) * change;
+        var gas = (1 - (0.25 * _random.NextDouble())) * change;
         var later = ((p + 14.696) * (1 + (gas / (t + 459.67)))) - 14.696;
         text.AppendLine(CultureInfo.InvariantCulture, $"pressure test: {{gas: dry nitrogen, tightness: {{from: {{at: \"08:10\", pressure: {Shown(p, stepP)} psig, temperature: {Shown(t, stepT)} F, settled: 12 min}}, to: {{at: \"09:15\", pressure: {Shown(later + Gauss(0.05), stepP)} psig, temperature: {Shown(t + change, stepT)} F}}}}}}");
     }
 
     private void Evacuation(StringBuilder text)
     {
-        var level = 200 + (250 * random.NextDouble());
-        var rise = 120 * random.NextDouble() * random.NextDouble();
+        var level = 200 + (250 * _random.NextDouble());
+        var rise = 120 * _random.NextDouble() * _random.NextDouble();
         double At(double minutes) => Math.Round((level + (rise * (1 - Math.Exp(-minutes / 8)))) * (1 + Gauss(0.012)));
         text.AppendLine(CultureInfo.InvariantCulture, $"evacuation: {{started: \"09:25\", gauge: at the system, levels: [{{at: \"10:00\", pressure: 1500 micron}}, {{at: \"10:40\", pressure: {At(0)} micron, isolated: yes}}, {{at: \"10:45\", pressure: {At(5)} micron}}, {{at: \"10:50\", pressure: {At(10)} micron}}, {{at: \"11:00\", pressure: {At(20)} micron}}]}}");
     }
 
     private void Charging(StringBuilder text, double stepP, double stepT)
     {
-        var scatter = 0.05 + (0.4 * random.NextDouble());
-        var evaporating = 276 + (5 * random.NextDouble());
-        var outdoor = 298 + (13 * random.NextDouble());
-        var (superheat, subcooling, split) = (2 + (8 * random.NextDouble()), 3 + (5 * random.NextDouble()), 6 + (8 * random.NextDouble()));
+        var scatter = 0.05 + (0.4 * _random.NextDouble());
+        var evaporating = 276 + (5 * _random.NextDouble());
+        var outdoor = 298 + (13 * _random.NextDouble());
+        var (superheat, subcooling, split) = (2 + (8 * _random.NextDouble()), 3 + (5 * _random.NextDouble()), 6 + (8 * _random.NextDouble()));
         var condensing = outdoor + split;
-        var room = 296 + (2 * random.NextDouble());
+        var room = 296 + (2 * _random.NextDouble());
         // What the instruments are off by stays the same from row to row.
-        double[] off = [.. Enumerable.Range(0, 8).Select(_ => (2 * random.NextDouble()) - 1)];
-        var before = Math.Round((20 + random.NextDouble()) * 160) / 160;
-        var ounces = Math.Round(60 + (60 * random.NextDouble())) / 10;
+        double[] off = [.. Enumerable.Range(0, 8).Select(_ => (2 * _random.NextDouble()) - 1)];
+        var before = Math.Round((20 + _random.NextDouble()) * 160) / 160;
+        var ounces = Math.Round(60 + (60 * _random.NextDouble())) / 10;
         text.AppendLine("charging:");
         text.AppendLine(CultureInfo.InvariantCulture, $"  unit arrived: charged\n  compressor started: \"11:10\"\n  running: full\n  scale: {{before: {before * 16:0.0} oz, after: {(before * 16) - ounces + Gauss(0.1):0.0} oz}}\n  events: [{{at: \"11:12\", added: {ounces:0.0} oz}}]\n  readings:");
         for (var i = 0; i < 4; i++)
@@ -103,6 +103,6 @@ internal sealed class HonestJobs(int seed)
         return shown.ToString(step >= 1 ? "0" : "0.0", CultureInfo.InvariantCulture);
     }
 
-    private double Gauss(double sigma) => sigma * Math.Sqrt(-2 * Math.Log(1 - random.NextDouble())) * Math.Cos(2 * Math.PI * random.NextDouble());
+    private double Gauss(double sigma) => sigma * Math.Sqrt(-2 * Math.Log(1 - _random.NextDouble())) * Math.Cos(2 * Math.PI * _random.NextDouble());
 #pragma warning restore CA5394
 }

@@ -1,8 +1,8 @@
 using System.Globalization;
 using System.Text;
 using Commission.Checks.Evidence;
-using Commission.Checks.Recording;
 using Commission.Checks.Kernel;
+using Commission.Checks.Recording;
 using Commission.Measurement.Decisions;
 using Xunit;
 

@@ -22,7 +22,7 @@ public sealed class ReadingCorrectorTests
         Assert.Equal(100_000 - (10 * InchOfMercury), read.Value.Value, 0.01);
         Assert.Equal(1035.4, read.Value.StandardUncertainty, 0.1);
         Assert.Equal(read.Value.Value, read.AfterZero, 1e-9);
-        Assert.Equal(2, read.Value.Budget.Count());
+        Assert.Equal(2, read.Value.Budget.Count);
         Assert.Contains(read.Steps, s => s.Formula == "p_atm − depth");
     }
 

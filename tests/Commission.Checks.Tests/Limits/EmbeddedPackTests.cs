@@ -55,7 +55,8 @@ public sealed class EmbeddedPackTests
                 Assert.True(entry.Statement is not null || entry.Lower is not null || entry.Upper is not null || entry.Target is not null, id);
                 foreach (var figure in new[] { entry.Lower, entry.Upper, entry.Target }.OfType<LimitFigure>().Concat(entry.With.Values))
                     Assert.True(double.IsFinite(figure.Si), id);
-                if (entry is { Lower: { } lower, Upper: { } upper }) Assert.True(lower.Si < upper.Si, id);
+                if (entry is { Lower: { } lower, Upper: { } upper })
+                    Assert.True(lower.Si < upper.Si, id);
                 Assert.Equal(LimitDefinitions.Get(id).Companions.Select(companion => companion.Name).Order(StringComparer.Ordinal), entry.With.Keys);
             }
         }

@@ -10,7 +10,8 @@ internal static class Repository
     private static string FindRoot()
     {
         var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "Commission.sln"))) folder = folder.Parent;
+        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "Commission.sln")))
+            folder = folder.Parent;
         return folder?.FullName ?? throw new DirectoryNotFoundException("The repository was not found above the tests.");
     }
 }

@@ -1,7 +1,7 @@
-using Commission.Checks.Kernel;
-using Commission.Checks.Recording;
 using System.Collections.Immutable;
+using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
+using Commission.Checks.Recording;
 using Xunit;
 
 namespace Commission.Checks.Tests.Limits;

@@ -1,10 +1,10 @@
-using Commission.Checks.Kernel;
-using Commission.Checks.Recording;
 using System.Globalization;
 using System.Text;
 using Commission.Checks.Circuit;
+using Commission.Checks.Kernel;
 using Commission.Checks.NitrogenAnalysis;
 using Commission.Checks.PressureTest;
+using Commission.Checks.Recording;
 using Commission.Measurement.Decisions;
 using Commission.Measurement.Uncertainty;
 using Commission.Records.Findings;

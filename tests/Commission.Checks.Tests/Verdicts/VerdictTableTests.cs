@@ -1,6 +1,6 @@
-using Commission.Checks.Recording;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
+using Commission.Checks.Recording;
 using Commission.Measurement.Decisions;
 using Xunit;
 

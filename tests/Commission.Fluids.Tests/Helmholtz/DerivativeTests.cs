@@ -13,7 +13,7 @@ public sealed class DerivativeTests
     public void Derivatives_are_those_of_the_function(string designation)
     {
         var eos = FluidFile.Load(designation);
-        foreach ((double tau, double delta) in new[] { (1.3, 2.4), (1.05, 0.3), (0.8, 1.1), (1.6, 0.002) })
+        foreach ((var tau, var delta) in new[] { (1.3, 2.4), (1.05, 0.3), (0.8, 1.1), (1.6, 0.002) })
         {
             var r = At(eos, tau, delta);
             const double h = 1e-5;

@@ -16,7 +16,7 @@ public sealed class MixturePhaseTests
     public void Fugacities_are_derivatives_of_the_Helmholtz_energy(string designation)
     {
         var model = Fluids.Model(designation);
-        foreach ((double t, double share) in new[] { (260.0, 2.6), (330.0, 0.05) })
+        foreach ((var t, var share) in new[] { (260.0, 2.6), (330.0, 0.05) })
         {
             double[] n = [.. model.Composition];
             var rho = share * Reducing(model);
@@ -37,7 +37,7 @@ public sealed class MixturePhaseTests
     public void The_Jacobian_is_that_of_the_fugacities_and_of_the_pressure(string designation)
     {
         var model = Fluids.Model(designation);
-        foreach ((double t, double share) in new[] { (260.0, 2.6), (330.0, 0.05) })
+        foreach ((var t, var share) in new[] { (260.0, 2.6), (330.0, 0.05) })
         {
             double[] n = [.. model.Composition];
             var rho = share * Reducing(model);
@@ -47,8 +47,8 @@ public sealed class MixturePhaseTests
             for (var j = 0; j < n.Length; j++)
             {
                 var h = 1e-5 * n[j];
-                (double[] up, double pUp) = Shifted(model, n, j, h, rho, t);
-                (double[] down, double pDown) = Shifted(model, n, j, -h, rho, t);
+                (var up, var pUp) = Shifted(model, n, j, h, rho, t);
+                (var down, var pDown) = Shifted(model, n, j, -h, rho, t);
                 for (var i = 0; i < n.Length; i++)
                     Near((up[i] - down[i]) / (2 * h), jacobian[i * n.Length + j], 1e-6 * (1 + Math.Abs(jacobian[j * n.Length + j])), designation, i);
                 Near((pUp - pDown) / (2 * h) / unit, byAmount[j], 1e-6 * (1 + Math.Abs(byAmount[j])), designation, j);

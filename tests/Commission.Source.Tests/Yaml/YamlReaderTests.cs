@@ -106,7 +106,8 @@ public sealed class YamlReaderTests
     public void Aliases_cannot_nest_past_the_limit()
     {
         var text = new StringBuilder("a0: &a0 [x]\n");
-        for (var i = 1; i < 60; i++) text.Append("a" + i + ": &a" + i + " [*a" + (i - 1) + "]\n");
+        for (var i = 1; i < 60; i++)
+            text.Append("a" + i + ": &a" + i + " [*a" + (i - 1) + "]\n");
         Assert.Contains("nested more than 40 deep", Assert.Single(Reading.Yaml(text.ToString()).Problems), StringComparison.Ordinal);
     }
 

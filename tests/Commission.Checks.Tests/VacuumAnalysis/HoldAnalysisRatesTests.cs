@@ -1,10 +1,10 @@
 using System.Globalization;
 using Commission.Checks.Formulas;
+using Commission.Checks.Tests.VacuumAnalysis.Simulation;
 using Commission.Checks.VacuumAnalysis;
-using Commission.Checks.Tests.EvacuationAnalysis.Simulation;
 using Xunit;
 
-namespace Commission.Checks.Tests.EvacuationAnalysis;
+namespace Commission.Checks.Tests.VacuumAnalysis;
 
 /// <summary>How often the analysis is right on simulated holds whose truth is known. Seeds are fixed.</summary>
 public sealed class HoldAnalysisRatesTests(ITestOutputHelper output)

@@ -4,7 +4,7 @@ using Commission.Fluids;
 using Commission.Fluids.Water;
 using Xunit;
 
-namespace Commission.Checks.Tests.EvacuationAnalysis;
+namespace Commission.Checks.Tests.VacuumAnalysis;
 
 public sealed class WaterInVacuumTests
 {

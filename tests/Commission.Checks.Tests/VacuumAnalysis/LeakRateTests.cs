@@ -3,7 +3,7 @@ using Commission.Checks.VacuumAnalysis;
 using Commission.Measurement.Uncertainty;
 using Xunit;
 
-namespace Commission.Checks.Tests.EvacuationAnalysis;
+namespace Commission.Checks.Tests.VacuumAnalysis;
 
 public sealed class LeakRateTests
 {

@@ -2,7 +2,7 @@ using Commission.Checks.NitrogenAnalysis;
 using Commission.Fluids;
 using Xunit;
 
-namespace Commission.Checks.Tests.PressureTest.Analysis;
+namespace Commission.Checks.Tests.NitrogenAnalysis;
 
 public sealed class NitrogenSeriesTests
 {

@@ -2,7 +2,7 @@ using Commission.Checks.Formulas;
 using Commission.Checks.VacuumAnalysis;
 using Xunit;
 
-namespace Commission.Checks.Tests.EvacuationAnalysis;
+namespace Commission.Checks.Tests.VacuumAnalysis;
 
 public sealed class SeriesSegmentationTests
 {

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace Commission.Checks.Tests.Tables;
+namespace Commission.Checks.Tests.Formulas;
 
 /// <summary>
 /// The tables as they are printed elsewhere, written down a second time and independently of the product's data files.

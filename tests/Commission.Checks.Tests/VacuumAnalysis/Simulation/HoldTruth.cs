@@ -1,7 +1,7 @@
 using Commission.Checks.Formulas;
 using Commission.Checks.VacuumAnalysis;
 
-namespace Commission.Checks.Tests.EvacuationAnalysis.Simulation;
+namespace Commission.Checks.Tests.VacuumAnalysis.Simulation;
 
 /// <summary>What is true in a simulated hold, and how it is measured. Pa, s.</summary>
 internal sealed record HoldTruth

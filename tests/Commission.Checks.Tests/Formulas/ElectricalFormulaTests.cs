@@ -1,7 +1,7 @@
 using Commission.Checks.Formulas;
 using Xunit;
 
-namespace Commission.Checks.Tests.Tables;
+namespace Commission.Checks.Tests.Formulas;
 
 public sealed class ElectricalFormulaTests
 {

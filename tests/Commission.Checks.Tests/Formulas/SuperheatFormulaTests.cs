@@ -2,7 +2,7 @@ using Commission.Checks.Formulas;
 using Commission.Measurement.Quantities;
 using Xunit;
 
-namespace Commission.Checks.Tests.Tables;
+namespace Commission.Checks.Tests.Formulas;
 
 public sealed class SuperheatFormulaTests
 {

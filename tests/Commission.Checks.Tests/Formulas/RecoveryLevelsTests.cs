@@ -2,7 +2,7 @@ using Commission.Checks.Formulas;
 using Commission.Measurement.Quantities;
 using Xunit;
 
-namespace Commission.Checks.Tests.Tables;
+namespace Commission.Checks.Tests.Formulas;
 
 /// <summary>40 CFR 82.156 table 1 [published]; conversions worked by hand.</summary>
 public sealed class RecoveryLevelsTests

@@ -6,7 +6,7 @@ using Commission.Measurement.Quantities;
 using CsCheck;
 using Xunit;
 
-namespace Commission.Checks.Tests.Tables;
+namespace Commission.Checks.Tests.Formulas;
 
 public sealed class CaliforniaSuperheatTableTests
 {
@@ -18,7 +18,8 @@ public sealed class CaliforniaSuperheatTableTests
         {
             var target = At(row, column);
             Assert.Equal(expected is not null, target.HasValue);
-            if (expected is { } value) Assert.Equal(value, target.Value.FahrenheitDegrees, 9);
+            if (expected is { } value)
+                Assert.Equal(value, target.Value.FahrenheitDegrees, 9);
             compared++;
         }
 
@@ -35,7 +36,8 @@ public sealed class CaliforniaSuperheatTableTests
         {
             for (var column = 50; column <= 76; column++)
             {
-                if (!At(row, column).HasValue) continue;
+                if (!At(row, column).HasValue)
+                    continue;
                 text.Append(string.Create(CultureInfo.InvariantCulture, $"{row} {column} {At(row, column).Value.FahrenheitDegrees:0.0}\n"));
                 count++;
             }
@@ -52,7 +54,8 @@ public sealed class CaliforniaSuperheatTableTests
         var common = 0;
         foreach (var (row, column, chart) in PrintedCaliforniaTables.Cells(PrintedCaliforniaTables.WholeDegreeChart, 50, 2))
         {
-            if (row < 55 || chart is not { } value || At(row, column) is not { HasValue: true } target) continue;
+            if (row < 55 || chart is not { } value || At(row, column) is not { HasValue: true } target)
+                continue;
             Assert.InRange(target.Value.FahrenheitDegrees - value, -1.5 - 1e-9, 1.5 + 1e-9);
             common++;
         }
@@ -182,7 +185,8 @@ public sealed class CaliforniaSuperheatTableTests
     public void Interpolation_never_leaves_the_values_around_it() =>
         Gen.Select(Gen.Double[55, 115], Gen.Double[50, 76]).Sample((outdoor, wetBulb) =>
         {
-            if (At(outdoor, wetBulb) is not { HasValue: true } target) return;
+            if (At(outdoor, wetBulb) is not { HasValue: true } target)
+                return;
             var around = new[] { (int)outdoor, Math.Min(115, (int)outdoor + 1) }
                 .SelectMany(row => new[] { Cell(row, (int)wetBulb), Cell(row, Math.Min(76, (int)wetBulb + 1)) })
                 .OfType<double>()

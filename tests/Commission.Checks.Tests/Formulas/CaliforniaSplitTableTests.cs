@@ -5,7 +5,7 @@ using Commission.Checks.Formulas;
 using Commission.Measurement.Quantities;
 using Xunit;
 
-namespace Commission.Checks.Tests.Tables;
+namespace Commission.Checks.Tests.Formulas;
 
 public sealed class CaliforniaSplitTableTests
 {
@@ -17,7 +17,8 @@ public sealed class CaliforniaSplitTableTests
         {
             var target = At(row, column);
             Assert.Equal(expected is not null, target.HasValue);
-            if (expected is { } value) Assert.Equal(value, target.Value.FahrenheitDegrees, 9);
+            if (expected is { } value)
+                Assert.Equal(value, target.Value.FahrenheitDegrees, 9);
             compared++;
         }
 
@@ -34,7 +35,8 @@ public sealed class CaliforniaSplitTableTests
         {
             for (var column = 50; column <= 76; column++)
             {
-                if (!At(row, column).HasValue) continue;
+                if (!At(row, column).HasValue)
+                    continue;
                 text.Append(string.Create(CultureInfo.InvariantCulture, $"{row} {column} {At(row, column).Value.FahrenheitDegrees:0.0}\n"));
                 count++;
             }
@@ -53,7 +55,8 @@ public sealed class CaliforniaSplitTableTests
         {
             for (var column = 50; column <= 76; column++)
             {
-                if (At(row, column) is not { HasValue: true } target) continue;
+                if (At(row, column) is not { HasValue: true } target)
+                    continue;
                 var fit = 19.6995 + (0.544237 * (row - 77)) - (0.678248 * (column - 63)) - (0.0228180 * (column - 63) * (column - 63));
                 Assert.InRange(target.Value.FahrenheitDegrees - fit, -0.052, 0.052);
                 count++;

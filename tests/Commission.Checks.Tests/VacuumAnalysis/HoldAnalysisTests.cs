@@ -1,11 +1,11 @@
 using Commission.Checks.Formulas;
+using Commission.Checks.Tests.VacuumAnalysis.Simulation;
 using Commission.Checks.VacuumAnalysis;
-using Commission.Checks.Tests.EvacuationAnalysis.Simulation;
 using Commission.Messages;
 using Commission.Records;
 using Xunit;
 
-namespace Commission.Checks.Tests.EvacuationAnalysis;
+namespace Commission.Checks.Tests.VacuumAnalysis;
 
 public sealed class HoldAnalysisTests
 {

@@ -4,7 +4,7 @@ using Commission.Fluids;
 using Commission.Measurement.Uncertainty;
 using Xunit;
 
-namespace Commission.Checks.Tests.PressureTest.Analysis;
+namespace Commission.Checks.Tests.NitrogenAnalysis;
 
 public sealed class NitrogenHoldTests(ITestOutputHelper output)
 {

@@ -1,13 +1,13 @@
 using Commission.Checks.Formulas;
 using Commission.Checks.VacuumAnalysis;
 
-namespace Commission.Checks.Tests.EvacuationAnalysis.Simulation;
+namespace Commission.Checks.Tests.VacuumAnalysis.Simulation;
 
 /// <summary>Draws holds and the logs a gauge would have made of them. Same seed, same logs.</summary>
 internal sealed class HoldSimulator(int seed)
 {
-    private readonly Random random = new(seed);
-    private double? spare;
+    private readonly Random _random = new(seed);
+    private double? _spare;
 
     /// <summary>A hold of one kind under drawn conditions: 10 to 60 min, rows each 1 to 10 s, wander 0.02 to 3 Pa with lag-1
     /// correlation up to 0.98, gauge steps of 0.1, 1 or 10 micron, gain error within ±10 %, and every trap in a part of the logs.</summary>
@@ -27,10 +27,10 @@ internal sealed class HoldSimulator(int seed)
             GainHalfWidth = 0.1,
             GainError = Uniform(-0.1, 0.1),
             TemperatureChange = Uniform(-1, 1),
-            Spikes = random.Next(3) == 0 ? 1 : 0,
-            DroppedShare = random.Next(3) == 0 ? 0.08 : 0,
-            OverRangeRows = random.Next(5) == 0 ? 2 : 0,
-            StepAtIsolation = random.Next(4) == 0 ? Uniform(-20, 60) : 0,
+            Spikes = _random.Next(3) == 0 ? 1 : 0,
+            DroppedShare = _random.Next(3) == 0 ? 0.08 : 0,
+            OverRangeRows = _random.Next(5) == 0 ? 2 : 0,
+            StepAtIsolation = _random.Next(4) == 0 ? Uniform(-20, 60) : 0,
         };
         var counting = truth.Counting;
         return kind switch
@@ -56,8 +56,8 @@ internal sealed class HoldSimulator(int seed)
         var pressures = new List<double>(rows);
         var over = new List<bool>(rows);
         var wander = truth.Noise * Normal();
-        var spikes = Enumerable.Range(0, truth.Spikes).Select(_ => random.Next(rows / 10, rows)).ToHashSet();
-        var above = Enumerable.Range(0, truth.OverRangeRows).Select(_ => random.Next(rows / 10, rows)).ToHashSet();
+        var spikes = Enumerable.Range(0, truth.Spikes).Select(_ => _random.Next(rows / 10, rows)).ToHashSet();
+        var above = Enumerable.Range(0, truth.OverRangeRows).Select(_ => _random.Next(rows / 10, rows)).ToHashSet();
         for (var i = 0; i < rows; i++)
         {
             var t = i * truth.Interval;
@@ -67,10 +67,10 @@ internal sealed class HoldSimulator(int seed)
             p += truth.StepAtIsolation * Math.Exp(-t / 9);
             p = p / (1 + truth.GainError) + wander;
             if (spikes.Contains(i))
-                p *= random.Next(2) == 0 ? 2.5 : 0.3;
+                p *= _random.Next(2) == 0 ? 2.5 : 0.3;
             if (truth.Resolution > 0)
                 p = Math.Round(p / truth.Resolution) * truth.Resolution;
-            if (random.NextDouble() < truth.DroppedShare)
+            if (_random.NextDouble() < truth.DroppedShare)
                 continue;
             times.Add(t);
             pressures.Add(Math.Max(p, 0));
@@ -80,24 +80,24 @@ internal sealed class HoldSimulator(int seed)
         return VacuumSeries.From(times, pressures, over);
     }
 
-    public double Uniform(double low, double high) => low + (high - low) * random.NextDouble();
+    public double Uniform(double low, double high) => low + (high - low) * _random.NextDouble();
 
-    public double LogUniform(double low, double high) => low * Math.Pow(high / low, random.NextDouble());
+    public double LogUniform(double low, double high) => low * Math.Pow(high / low, _random.NextDouble());
 
     public double Normal()
     {
-        if (spare is { } kept)
+        if (_spare is { } kept)
         {
-            spare = null;
+            _spare = null;
             return kept;
         }
 
         // Box and Muller (1958).
-        var r = Math.Sqrt(-2 * Math.Log(1 - random.NextDouble()));
-        var a = 2 * Math.PI * random.NextDouble();
-        spare = r * Math.Sin(a);
+        var r = Math.Sqrt(-2 * Math.Log(1 - _random.NextDouble()));
+        var a = 2 * Math.PI * _random.NextDouble();
+        _spare = r * Math.Sin(a);
         return r * Math.Cos(a);
     }
 
-    private T Pick<T>(params ReadOnlySpan<T> of) => of[random.Next(of.Length)];
+    private T Pick<T>(params ReadOnlySpan<T> of) => of[_random.Next(of.Length)];
 }

@@ -1,7 +1,7 @@
 using Commission.Checks.Formulas;
 using Xunit;
 
-namespace Commission.Checks.Tests.Tables;
+namespace Commission.Checks.Tests.Formulas;
 
 /// <summary>
 /// Against tables printed in generic installation manuals from IEC 60335-2-40 Annex GG [published]; values marked computed come from

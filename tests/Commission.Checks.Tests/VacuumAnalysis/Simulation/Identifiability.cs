@@ -1,7 +1,7 @@
 using Commission.Checks.Formulas;
 using Commission.Checks.VacuumAnalysis;
 
-namespace Commission.Checks.Tests.EvacuationAnalysis.Simulation;
+namespace Commission.Checks.Tests.VacuumAnalysis.Simulation;
 
 /// <summary>
 /// Whether a simulated hold can tell its truth at all, from the truth and the noise alone (no product code). "Away" is χ²: the
@@ -22,100 +22,100 @@ internal sealed class Identifiability
     }
 
     private const int MostPoints = 160;
-    private readonly HoldTruth truth;
-    private readonly double span;
-    private readonly double start;
-    private readonly double readings;
-    private readonly double[] t;
-    private readonly double phi;
-    private readonly double wanderVariance;
-    private readonly double digitVariance;
+    private readonly HoldTruth _truth;
+    private readonly double _span;
+    private readonly double _start;
+    private readonly double _readings;
+    private readonly double[] _t;
+    private readonly double _phi;
+    private readonly double _wanderVariance;
+    private readonly double _digitVariance;
 
     private Identifiability(HoldTruth truth)
     {
-        this.truth = truth;
-        start = Math.Min(60, Math.Max(30, truth.Length / 10));
-        span = truth.Length - start;
-        var rows = span / truth.Interval * (1 - truth.DroppedShare);
+        _truth = truth;
+        _start = Math.Min(60, Math.Max(30, truth.Length / 10));
+        _span = truth.Length - _start;
+        var rows = _span / truth.Interval * (1 - truth.DroppedShare);
         var memory = (1 + truth.Correlation) / (1 - truth.Correlation);
         var steps = 0.8 * truth.Noise * Math.Sqrt(2 * (1 - truth.Correlation)) / truth.Resolution;
-        var changes = (truth.At(truth.Length) - truth.At(start)) / truth.Resolution + rows * steps;
-        readings = Math.Min(rows / memory, changes);
+        var changes = (truth.At(truth.Length) - truth.At(_start)) / truth.Resolution + rows * steps;
+        _readings = Math.Min(rows / memory, changes);
         var points = (int)Math.Min(MostPoints, rows);
         var spacing = rows / points;
-        t = [.. Enumerable.Range(0, points).Select(i => start + span * (i + 0.5) / points)];
+        _t = [.. Enumerable.Range(0, points).Select(i => _start + _span * (i + 0.5) / points)];
 
         // Where a point spans many memories the long-run variance tells all; else the process is sampled.
-        phi = memory < spacing ? 0 : Math.Pow(truth.Correlation, spacing);
-        wanderVariance = truth.Noise * truth.Noise * (phi == 0 ? memory / spacing : 1);
-        digitVariance = truth.Resolution * truth.Resolution / 12 * points / Math.Clamp(changes, 1, rows);
+        _phi = memory < spacing ? 0 : Math.Pow(truth.Correlation, spacing);
+        _wanderVariance = truth.Noise * truth.Noise * (_phi == 0 ? memory / spacing : 1);
+        _digitVariance = truth.Resolution * truth.Resolution / 12 * points / Math.Clamp(changes, 1, rows);
     }
 
     public static Class Of(HoldTruth truth) => new Identifiability(truth).Judge();
 
     private Class Judge()
     {
-        var half = truth.Length / 2;
-        var shortest = Math.Max(3 * span / readings, 30);
-        var line = truth.Slope * truth.Length;
-        var source = truth.Step * (Math.Exp(-start / truth.Tau) - Math.Exp(-truth.Length / truth.Tau));
-        var y = t.Select(truth.At).ToArray();
-        var counting = truth.Counting;
+        var half = _truth.Length / 2;
+        var shortest = Math.Max(3 * _span / _readings, 30);
+        var line = _truth.Slope * _truth.Length;
+        var source = _truth.Step * (Math.Exp(-_start / _truth.Tau) - Math.Exp(-_truth.Length / _truth.Tau));
+        var y = _t.Select(_truth.At).ToArray();
+        var counting = _truth.Counting;
         double away;
         bool clear;
-        switch (truth.Kind)
+        switch (_truth.Kind)
         {
             case HoldConclusion.Held:
                 away = Math.Min(
-                    Away(t.Select(x => counting * x / truth.Length).ToArray(), [], withLine: false),
+                    Away(_t.Select(x => counting * x / _truth.Length).ToArray(), [], withLine: false),
                     Math.Min(CountingSource(shortest, withLine: false, counting), CountingSource(half, withLine: false, counting)));
-                clear = readings >= 6;
+                clear = _readings >= 6;
                 break;
             case HoldConclusion.SteadyRise:
                 away = Math.Min(Away(y, Taus(Math.Min(shortest, half), half), withLine: false), CountingSource(half, withLine: true, Math.Max(counting, 0.3 * line)));
-                clear = readings >= 10 && line >= 1.5 * counting;
+                clear = _readings >= 10 && line >= 1.5 * counting;
                 break;
             case HoldConclusion.Source:
                 away = Math.Min(Away(y, [], withLine: true), CountingLine(Math.Max(counting, 0.3 * source)));
-                clear = readings >= 10 && source >= 1.5 * counting && TauIsClear();
+                clear = _readings >= 10 && source >= 1.5 * counting && TauIsClear();
                 break;
             default:
-                away = Math.Min(Away(y, [], withLine: true), Away(y, Taus(Math.Min(shortest, half), 50 * truth.Length), withLine: false));
-                clear = readings >= 10 && source >= 1.5 * counting && line >= 1.5 * counting && TauIsClear();
+                away = Math.Min(Away(y, [], withLine: true), Away(y, Taus(Math.Min(shortest, half), 50 * _truth.Length), withLine: false));
+                clear = _readings >= 10 && source >= 1.5 * counting && line >= 1.5 * counting && TauIsClear();
                 break;
         }
 
-        if (away <= 4 || (truth.Step > 0 && truth.Tau > 1.15 * half))
+        if (away <= 4 || (_truth.Step > 0 && _truth.Tau > 1.15 * half))
             return Class.Hidden;
         return clear && away >= 32 ? Class.Clear : Class.Between;
     }
 
     private bool TauIsClear()
     {
-        var e = t.Select(x => Math.Exp(-x / truth.Tau)).ToArray();
-        var d = t.Select(x => truth.Step * x / truth.Tau / truth.Tau * Math.Exp(-x / truth.Tau)).ToArray();
-        var u = Math.Sqrt(1 / ChiSquare(d, truth.Kind == HoldConclusion.Source ? [Ones, e] : [Ones, t, e]));
-        return truth.Tau >= Math.Max(4 * span / readings, 60) && truth.Tau + 2 * u <= truth.Length / 2;
+        var e = _t.Select(x => Math.Exp(-x / _truth.Tau)).ToArray();
+        var d = _t.Select(x => _truth.Step * x / _truth.Tau / _truth.Tau * Math.Exp(-x / _truth.Tau)).ToArray();
+        var u = Math.Sqrt(1 / ChiSquare(d, _truth.Kind == HoldConclusion.Source ? [Ones, e] : [Ones, _t, e]));
+        return _truth.Tau >= Math.Max(4 * _span / _readings, 60) && _truth.Tau + 2 * u <= _truth.Length / 2;
     }
 
     // A source of that rise, laid on top, is away by this.
     private double CountingSource(double tau, bool withLine, double rise)
     {
-        var share = 1 - Math.Exp(-span / tau);
-        var e = t.Select(x => rise / share * Math.Exp(-(x - start) / tau)).ToArray();
-        return ChiSquare(e, withLine ? [Ones, t] : [Ones]);
+        var share = 1 - Math.Exp(-_span / tau);
+        var e = _t.Select(x => rise / share * Math.Exp(-(x - _start) / tau)).ToArray();
+        return ChiSquare(e, withLine ? [Ones, _t] : [Ones]);
     }
 
     private double CountingLine(double rise) =>
-        ChiSquare(t.Select(x => rise * x / truth.Length).ToArray(), [Ones, t.Select(x => Math.Exp(-x / truth.Tau)).ToArray()]);
+        ChiSquare(_t.Select(x => rise * x / _truth.Length).ToArray(), [Ones, _t.Select(x => Math.Exp(-x / _truth.Tau)).ToArray()]);
 
     private double Away(double[] y, IEnumerable<double> taus, bool withLine)
     {
-        var least = ChiSquare(y, withLine ? [Ones, t] : [Ones]);
+        var least = ChiSquare(y, withLine ? [Ones, _t] : [Ones]);
         foreach (var tau in taus)
         {
-            var e = t.Select(x => Math.Exp(-x / tau)).ToArray();
-            least = Math.Min(least, ChiSquare(y, withLine ? [Ones, t, e] : [Ones, e]));
+            var e = _t.Select(x => Math.Exp(-x / tau)).ToArray();
+            least = Math.Min(least, ChiSquare(y, withLine ? [Ones, _t, e] : [Ones, e]));
         }
 
         return least;
@@ -128,24 +128,24 @@ internal sealed class Identifiability
         yield return to;
     }
 
-    private double[] Ones => [.. t.Select(_ => 1.0)];
+    private double[] Ones => [.. _t.Select(_ => 1.0)];
 
     // Least squares distance of y from the space of the others: wander (whitened) and digit steps add as variances.
     private double ChiSquare(double[] y, double[][] others)
     {
-        var byDigits = Residual(y, others) / digitVariance;
-        var byWander = Residual(Whiten(y), [.. others.Select(Whiten)]) / wanderVariance;
+        var byDigits = Residual(y, others) / _digitVariance;
+        var byWander = Residual(Whiten(y), [.. others.Select(Whiten)]) / _wanderVariance;
         return 1 / (1 / byDigits + 1 / byWander);
     }
 
     private double[] Whiten(double[] v)
     {
-        if (phi == 0)
+        if (_phi == 0)
             return v;
         var w = new double[v.Length];
         w[0] = v[0];
         for (var i = 1; i < v.Length; i++)
-            w[i] = (v[i] - phi * v[i - 1]) / Math.Sqrt(1 - phi * phi);
+            w[i] = (v[i] - _phi * v[i - 1]) / Math.Sqrt(1 - _phi * _phi);
         return w;
     }
 

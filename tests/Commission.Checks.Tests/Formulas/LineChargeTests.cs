@@ -2,7 +2,7 @@ using Commission.Checks.Formulas;
 using Commission.Measurement.Quantities;
 using Xunit;
 
-namespace Commission.Checks.Tests.Tables;
+namespace Commission.Checks.Tests.Formulas;
 
 /// <summary>Worked weigh-in examples of generic installation manuals and a public web page [published].</summary>
 public sealed class LineChargeTests
