@@ -44,7 +44,7 @@ public sealed class PseudoPureTests
     {
         var equation = Read(designation);
         var fluid = Fluids.Get(designation);
-        foreach ((var t, var p, Phase phase) in new[] { (300.0, 3e6, Phase.Liquid), (260.0, 2e6, Phase.Liquid), (300.0, 5e5, Phase.Vapor), (340.0, 1.5e6, Phase.Vapor) })
+        foreach (var (t, p, phase) in new[] { (300.0, 3e6, Phase.Liquid), (260.0, 2e6, Phase.Liquid), (300.0, 5e5, Phase.Vapor), (340.0, 1.5e6, Phase.Vapor) })
         {
             var s = Fluids.Value(fluid.At(t, p, phase));
             var pressure = Pressure(equation, t, s.Density / equation.MolarMass, out var byDensity);

@@ -62,7 +62,7 @@ public sealed class VerdictTableTests
         }
 
         Assert.Empty(missing);
-        Assert.Empty(rows.Select(r => r.Key).Where(id => CheckCatalogue.Find(id) is null));
+        Assert.DoesNotContain(rows, r => CheckCatalogue.Find(r.Key) is null);
     }
 
     // The rows of a limit: the last two stand on its two sides, and the one at the figure itself is on the inner side (JCGM 106, 3.3.5: the limit
