@@ -97,7 +97,8 @@ public sealed partial class SlipTests
                     const string Mark = "@@@";
                     var job = Job(path, key.Name, JsonValue.Create(Mark)!).ToJsonString();
                     return job.Replace($"\"{Mark}\"", "\n" + value.ToJsonString() + "\n", StringComparison.Ordinal);
-                });
+                }
+                );
             }
         }
     }

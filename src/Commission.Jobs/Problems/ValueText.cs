@@ -36,5 +36,6 @@ internal static class ValueText
     /// <summary>One thing was written under two of its names.</summary>
     public static Problem TwoNames(SourceScalar second, string firstName, int firstLine) =>
         new(second.Location, $"\"{second.Text}\" and \"{firstName}\" in line {firstLine.ToString(CultureInfo.InvariantCulture)} are two names for one thing.", "",
-            "Keep one of them.") { Code = "duplicate-key", Length = second.Length };
+            "Keep one of them.")
+        { Code = "duplicate-key", Length = second.Length };
 }
