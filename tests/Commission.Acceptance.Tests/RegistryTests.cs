@@ -60,7 +60,8 @@ public sealed class RegistryTests
             using var folder = new TemporaryFolder();
             var run = CommandRun.Of("render", Repository.PathTo("examples", example, "job.yaml"), "--out", folder.Path);
             Assert.Equal("", run.Error);
-            Assert.Equal(3, Directory.EnumerateFiles(folder.Path).Count());
+            Assert.NotEmpty(run.Written);
+            Assert.Equal(run.Written.Order(StringComparer.Ordinal), Directory.EnumerateFiles(folder.Path).Order(StringComparer.Ordinal));
             var outcome = run.Output.Split('\n')[0].Split(": ", 2)[1].Trim();
             Assert.True(readme.Contains($"Outcome: {outcome}.", StringComparison.Ordinal), $"{example}: the outcome is \"{outcome}\"; its README says otherwise.\n{run.Output}");
             Assert.Equal(outcome.StartsWith("accepted", StringComparison.Ordinal) ? 0 : 1, run.ExitCode);

@@ -121,7 +121,7 @@ public sealed class FindingBuilder
     /// <param name="good">The sentence of a pass.</param>
     /// <param name="bad">The sentence of anything else.</param>
     /// <param name="next">What to do when it is no pass.</param>
-    public Finding Conclude(string good, string bad, string next) => Passes ? Say(good).Build() : Say(bad).Next(next).Build();
+    public Finding Conclude(Message good, Message bad, Message next) => Passes ? Say(good).Build() : Say(bad).Next(next).Build();
 
     /// <summary>Shows a limit beside the finding without judging by it.</summary>
     /// <param name="limit">The limit.</param>

@@ -35,7 +35,7 @@ internal static class RenderCommand
             },
         };
         var template = new Option<string?>("--template") { Description = "Folder with a template of your own (record.liquid).", HelpName = "DIR" };
-        var command = new Command("render", "Checks job files and writes their records: PDF, HTML, JSON.") { jobs, folder, formats, template, shop, asOf };
+        var command = new Command("render", $"Checks job files and writes their records: {RecordFormat.Names.ToUpperInvariant()}.") { jobs, folder, formats, template, shop, asOf };
         command.SetAction(parsed =>
         {
             var moment = JobRun.AsOf(parsed.GetValue(asOf), Environment.GetEnvironmentVariable("SOURCE_DATE_EPOCH"));
