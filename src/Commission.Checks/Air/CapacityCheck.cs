@@ -8,6 +8,7 @@ using Commission.Checks.Limits;
 using Commission.Fluids;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Decisions;
+using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
 using Commission.Records.Findings;
@@ -67,9 +68,9 @@ internal sealed class CapacityCheck : ICheck
 /// </summary>
 internal sealed class AirCapacity : IAnalysis<AirCapacity>
 {
-    private const double BtuPerHour = 1055.05585262 / 3600;
-    private const double BtuPerPound = 2326;
-    private const double CubicFootPerMinute = 0.028316846592 / 60;
+    private const double BtuPerHour = ConversionFactors.Btu / 3600;
+    private const double BtuPerPound = ConversionFactors.Btu / ConversionFactors.Pound;
+    private const double CubicFootPerMinute = ConversionFactors.CubicFoot / 60;
 
     private AirCapacity()
     {

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Jobs.Model;
+using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
 
 namespace Commission.Checks.Circuit;
@@ -84,7 +85,7 @@ internal enum ChargeCriterion
 internal sealed class EquipmentMatch : IChargeGate
 {
     // Sizes of orifices are printed in whole thousandths of an inch.
-    private const double Same = 0.5e-3 * 0.0254;
+    private const double Same = 0.5e-3 * ConversionFactors.Inch;
 
     private readonly CheckContext _context;
     private readonly Metering? _metering;

@@ -16,7 +16,7 @@ internal static class FlareTorque
 
     private const double Millimetre = 1e-3;
 
-    private const double PoundForceInch = 4.4482216152605 * 0.0254;
+    private const double PoundForceInch = ConversionFactors.PoundForce * ConversionFactors.Inch;
 
     private static readonly Lazy<IReadOnlyList<FlareNut>> Rows = new(Build);
 

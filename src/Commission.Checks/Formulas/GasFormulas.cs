@@ -1,4 +1,5 @@
 using Commission.Fluids;
+using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
 
 namespace Commission.Checks.Formulas;
@@ -29,7 +30,7 @@ public static class LeakRate
 
     /// <summary>Throughput in atm·cm³/s at the temperature of the system (1 atm·cm³/s = 0.101325 Pa·m³/s, exact).</summary>
     /// <param name="throughput">Pa·m³/s.</param>
-    public static double AtmosphereCubicCentimetresPerSecond(double throughput) => throughput / 0.101325;
+    public static double AtmosphereCubicCentimetresPerSecond(double throughput) => throughput / (ConversionFactors.StandardAtmosphere * 1e-6);
 
     /// <summary>Mass flow ṁ = Q·M/(R·T), kg/s: the throughput merely re-expressed, not what the hole would pass at another pressure.</summary>
     /// <param name="throughput">Pa·m³/s.</param>

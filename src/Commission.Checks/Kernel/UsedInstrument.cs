@@ -64,7 +64,7 @@ public sealed class UsedInstrument
     public double? FullScaleSi => Described.FullScale?.Value.Si;
 
     /// <summary>Whether something is known of its accuracy: a statement or a sensor class.</summary>
-    public bool AccuracyKnown => Statement is not null || SensorTolerance(273.15) is not null;
+    public bool AccuracyKnown => Statement is not null || SensorTolerance(ConversionFactors.CelsiusZero) is not null;
 
     /// <summary>The cause behind the maker's statement; its sensitivity at a reading is <see cref="HalfWidth(double)"/>.</summary>
     public RootCause AccuracyCause => _accuracyCause.Value;
@@ -197,7 +197,7 @@ public sealed class UsedInstrument
     // IEC 60584-1 classes 1 and 2, ASTM E230 special and standard, IEC 60751 classes A and B; temperatures in K, tolerance in K.
     private double? SensorTolerance(double kelvin)
     {
-        var t = Math.Abs(kelvin - 273.15);
+        var t = Math.Abs(kelvin - ConversionFactors.CelsiusZero);
         return Described.Sensor?.Value switch
         {
             SensorKind.ThermocoupleKClass1 => Math.Max(1.5, 0.004 * t),

@@ -1,3 +1,4 @@
+using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
 
 namespace Commission.Checks.VacuumAnalysis;
@@ -25,7 +26,7 @@ public enum HoldModel
 internal readonly record struct HoldParameters(
     Interval? Slope, Uncertain? SlopeWithCauses, Interval? Plateau, Interval? TimeConstant)
 {
-    private const double RoomTemperature = 293.15;
+    private const double RoomTemperature = ConversionFactors.CelsiusZero + 20;
 
     internal static HoldParameters Of(HoldEvidence evidence, HoldModel preferred, GaugeCharacter gauge, double temperatureDrift)
     {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Commission.Checks.Formulas;
 
 namespace Commission.Checks.VacuumAnalysis;
 
@@ -168,8 +169,6 @@ public sealed record EffectiveSpeed(
 public sealed record ConductanceGas(
     double Viscous, double Molecular, double KnudsenNumerator, double KnudsenDenominator, double CriticalSpeed)
 {
-    private const double GasConstant = 8.31446261815324;
-
     /// <summary>
     /// Air at 20 °C with the rounded coefficients of the vacuum handbooks: C[L/s] = 135·d⁴/l·p̄ + 12.1·d³/l·(1 + 192·d·p̄)/(1 + 237·d·p̄),
     /// d and l in cm, p̄ in mbar; choked at 20 L/s per cm² (from memory).
@@ -189,7 +188,7 @@ public sealed record ConductanceGas(
     /// <param name="heatRatio">Ratio of the heat capacities γ, above 1.</param>
     public static ConductanceGas From(double molarMass, double temperature, double viscosity, double heatRatio)
     {
-        var thermal = GasConstant * temperature / molarMass;
+        var thermal = LeakRate.GasConstant * temperature / molarMass;
         var knudsen = 1 / Math.Sqrt(thermal) / viscosity;
         var critical = Math.Sqrt(thermal * heatRatio)
             * Math.Pow(2 / (heatRatio + 1), (heatRatio + 1) / (2 * (heatRatio - 1)));
