@@ -132,7 +132,7 @@ internal sealed class AirCapacity : IAnalysis<AirCapacity>
             Row = states.Row,
             Route = route,
             Readings = readings,
-            Steps = MakeSteps(context, flow, counted, mass, entering, leaving, total, sensible),
+            Steps = MakeSteps(context, new(flow, counted, mass, entering, leaving, total, sensible)),
         };
     }
 
@@ -148,9 +148,12 @@ internal sealed class AirCapacity : IAnalysis<AirCapacity>
         return finding.Add(Steps);
     }
 
-    private static ImmutableArray<TraceStep> MakeSteps(
-        CheckContext context, Uncertain flow, AirState counted, Uncertain mass, AirState entering, AirState leaving, Uncertain total, Uncertain sensible)
+    // Volume flow and the air it was counted in, mass flow of dry air, the air before and after the coil, and the heat it gave up.
+    private sealed record Balance(Uncertain Flow, AirState Counted, Uncertain Mass, AirState Entering, AirState Leaving, Uncertain Total, Uncertain Sensible);
+
+    private static ImmutableArray<TraceStep> MakeSteps(CheckContext context, Balance balance)
     {
+        var (flow, counted, mass, entering, leaving, total, sensible) = balance;
         var present = context.Present;
         var atmosphere = context.Get<SiteAtmosphere>();
         var difference = entering.Enthalpy - leaving.Enthalpy;

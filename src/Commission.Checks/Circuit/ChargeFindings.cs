@@ -46,24 +46,15 @@ internal static class ChargeFindings
     /// </summary>
     /// <param name="finding">The finding.</param>
     /// <param name="context">The job and everything derived from it.</param>
-    /// <param name="y">The number.</param>
-    /// <param name="kind">What it is.</param>
+    /// <param name="number">The number and the readings it rests on.</param>
     /// <param name="limit">The limit.</param>
-    /// <param name="readings">The readings the number rests on.</param>
     /// <param name="gates">What the judgement rests on besides.</param>
     /// <param name="sentence">The sentence.</param>
     /// <param name="next">What to do when it does not pass.</param>
     public static Finding JudgeCharge(
-        this FindingBuilder finding,
-        CheckContext context,
-        Uncertain y,
-        DisplayKind kind,
-        LimitStatement limit,
-        IEnumerable<CorrectedReading> readings,
-        ChargeGates gates,
-        string sentence,
-        string next)
+        this FindingBuilder finding, CheckContext context, JudgedNumber number, LimitStatement limit, ChargeGates gates, string sentence, string next)
     {
+        var (y, kind, readings) = number;
         if (TooCoarse(context, y, kind, limit) is { } coarse)
             return finding.Measure(y, kind).Show(limit).NotEvaluated(coarse, $"Read again with finer instruments. Largest cause: {y.Budget[0].Cause.Name}.");
         finding.Judge(y, kind, limit).Say(sentence);
@@ -95,3 +86,9 @@ internal static class ChargeFindings
             : null;
     }
 }
+
+/// <summary>A number that is held against a limit.</summary>
+/// <param name="Value">The number, SI.</param>
+/// <param name="Kind">How it is printed.</param>
+/// <param name="Readings">The readings it rests on.</param>
+internal readonly record struct JudgedNumber(Uncertain Value, DisplayKind Kind, IEnumerable<CorrectedReading> Readings);

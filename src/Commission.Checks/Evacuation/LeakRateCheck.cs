@@ -120,7 +120,7 @@ internal sealed class LeakRateCheck : ICheck
         var refrigerant = context.Get<CircuitRefrigerant>();
         if (refrigerant is not { Fluid: { } fluid, Info: { } info } || VaporViscosity.Of(info) is not { } viscosity || fluid.DewAtTemperature(RoomTemperature) is not { Ok: true, Value: var dew })
             return null;
-        return RefrigerantLeak.From(air, context.Get<SiteAtmosphere>().Value.Value, vacuum, dew.Pressure, fluid.MolarMass, viscosity, RoomTemperature);
+        return RefrigerantLeak.From(air, context.Get<SiteAtmosphere>().Value.Value, vacuum, new(dew.Pressure, fluid.MolarMass, viscosity), RoomTemperature);
     }
 
     private static string Throughput(double q)

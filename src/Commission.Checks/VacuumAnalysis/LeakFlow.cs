@@ -36,15 +36,11 @@ public sealed record RefrigerantLeak(
     /// <param name="airThroughput">Q_a, inflow of air into the vacuum, Pa·m³/s.</param>
     /// <param name="atmosphere">p_atm, Pa.</param>
     /// <param name="vacuum">p_v, Pa.</param>
-    /// <param name="refrigerantPressure">p_r, absolute pressure of the vapour inside, Pa: dew pressure at 20 °C unless stated.</param>
-    /// <param name="molarMass">M_r, kg/mol.</param>
-    /// <param name="viscosity">η_r of the vapour, Pa·s.</param>
+    /// <param name="vapor">What would leak out.</param>
     /// <param name="temperature">T, K.</param>
-    /// <param name="heatRatio">γ of the vapour, above 1; matters by a tenth and only for choked flow.</param>
-    public static RefrigerantLeak From(
-        double airThroughput, double atmosphere, double vacuum, double refrigerantPressure, double molarMass, double viscosity,
-        double temperature, double heatRatio = 1.15)
+    public static RefrigerantLeak From(double airThroughput, double atmosphere, double vacuum, LeakingVapor vapor, double temperature)
     {
+        var (refrigerantPressure, molarMass, viscosity, heatRatio) = vapor;
         var viscous = airThroughput * AirViscosity / viscosity
             * (refrigerantPressure * refrigerantPressure - atmosphere * atmosphere) / (atmosphere * atmosphere - vacuum * vacuum);
         var molecular = airThroughput * Math.Sqrt(LeakRate.AirMolarMass / molarMass) * refrigerantPressure / atmosphere;
@@ -67,6 +63,13 @@ public sealed record RefrigerantLeak(
     private static double Discharge(double gamma) =>
         Math.Sqrt(gamma) * Math.Pow(2 / (gamma + 1), (gamma + 1) / (2 * (gamma - 1)));
 }
+
+/// <summary>The refrigerant's vapour as a leak sees it.</summary>
+/// <param name="Pressure">p_r, absolute pressure inside, Pa: dew pressure at 20 °C unless stated.</param>
+/// <param name="MolarMass">M_r, kg/mol.</param>
+/// <param name="Viscosity">η_r, Pa·s.</param>
+/// <param name="HeatRatio">γ, above 1; matters by a tenth and only for choked flow.</param>
+public readonly record struct LeakingVapor(double Pressure, double MolarMass, double Viscosity, double HeatRatio = 1.15);
 
 /// <summary>What a vacuum says about water at the coldest part: information, never proof that a system is dry.</summary>
 /// <param name="Saturation">Vapour pressure of water or ice at the coldest part, Pa.</param>
