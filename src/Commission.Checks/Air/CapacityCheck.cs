@@ -137,8 +137,6 @@ internal sealed class AirCapacity : IAnalysis<AirCapacity>
     }
 
     /// <summary>Names in a finding what the capacity rests on, and adds how it came about.</summary>
-    /// <param name="context">The job and everything derived from it.</param>
-    /// <param name="finding">The finding.</param>
     public FindingBuilder UseIn(CheckContext context, FindingBuilder finding)
     {
         Route?.UseIn(finding);

@@ -233,7 +233,6 @@ internal static class AirText
     private const double ZeroFahrenheit = 1006 * 32 / 1.8;
 
     /// <summary>Unit of the humidity ratio.</summary>
-    /// <param name="present">How numbers are printed.</param>
     public static string RatioUnit(Presentation present) => IsUs(present) ? "gr/lb" : "g/kg";
 
     /// <summary>A humidity ratio in the unit of <see cref="RatioUnit"/>.</summary>
@@ -259,7 +258,6 @@ internal static class AirText
     public static Uncertain Enthalpy(Presentation present, Uncertain enthalpy) => IsUs(present) ? enthalpy + ZeroFahrenheit : enthalpy;
 
     /// <summary>Where enthalpy is zero, in words.</summary>
-    /// <param name="present">How numbers are printed.</param>
     public static string EnthalpyZero(Presentation present) => IsUs(present) ? "above dry air at 0 °F" : "above dry air at 0 °C";
 
     private static bool IsUs(Presentation present) => present.Preset == "us";

@@ -147,9 +147,6 @@ internal sealed record ChartReadout
     public TraceStep? Step { get; private init; }
 
     /// <summary>Reads a chart.</summary>
-    /// <param name="context">The job and everything derived from it.</param>
-    /// <param name="chart">The chart.</param>
-    /// <param name="row">The readings.</param>
     public static ChartReadout Read(CheckContext context, MakerChart chart, ChargeRow row)
     {
         var used = ImmutableArray.CreateBuilder<CorrectedReading>();

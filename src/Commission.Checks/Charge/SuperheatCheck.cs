@@ -167,7 +167,6 @@ internal sealed class MeteringSuperheatCheck : ICheck
     }
 
     /// <summary>The range in force: the maker's range or target, else that of the packs.</summary>
-    /// <param name="context">The job and everything derived from it.</param>
     internal static Limit? LimitOf(CheckContext context)
     {
         var range = context.Limits.Find(LimitIds.ChargeMeteringSuperheatRange);

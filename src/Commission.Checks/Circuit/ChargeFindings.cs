@@ -11,8 +11,6 @@ namespace Commission.Checks.Circuit;
 internal static class ChargeFindings
 {
     /// <summary>Names the readings of a number and adds how it came about.</summary>
-    /// <param name="finding">The finding.</param>
-    /// <param name="number">The number.</param>
     public static FindingBuilder Use(this FindingBuilder finding, RowNumber number)
     {
         foreach (var reading in number.Readings)
@@ -21,8 +19,6 @@ internal static class ChargeFindings
     }
 
     /// <summary>Names readings without their corrections as steps, because they decide whether and not how much.</summary>
-    /// <param name="finding">The finding.</param>
-    /// <param name="readings">The readings.</param>
     public static FindingBuilder Name(this FindingBuilder finding, IEnumerable<CorrectedReading> readings)
     {
         foreach (var use in readings.SelectMany(r => r.Uses))
@@ -31,8 +27,6 @@ internal static class ChargeFindings
     }
 
     /// <summary>Adds steps of the trace.</summary>
-    /// <param name="finding">The finding.</param>
-    /// <param name="steps">The steps.</param>
     public static FindingBuilder Add(this FindingBuilder finding, IEnumerable<TraceStep> steps)
     {
         foreach (var step in steps)
@@ -67,7 +61,6 @@ internal static class ChargeFindings
     }
 
     /// <summary>Readings whose accuracy nobody states, as a reservation: their U is too small.</summary>
-    /// <param name="readings">The readings.</param>
     /// <returns>The reservation, without a full stop; null when all are known.</returns>
     public static string? Unknown(IEnumerable<CorrectedReading> readings)
     {

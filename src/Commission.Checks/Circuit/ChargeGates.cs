@@ -20,7 +20,6 @@ internal interface IChargeGate
     string? Reservation { get; }
 
     /// <summary>Names in a finding everything of the job the gate looked at.</summary>
-    /// <param name="finding">The finding.</param>
     void NameIn(FindingBuilder finding);
 }
 
@@ -52,7 +51,6 @@ internal sealed class ChargeGates
     public string? Open => _gates.Select(g => g.Reservation).OfType<string>().ToArray() is { Length: > 0 } open ? string.Join("; ", open) : null;
 
     /// <summary>Names what the gates looked at.</summary>
-    /// <param name="finding">The finding.</param>
     public void NameIn(FindingBuilder finding)
     {
         foreach (var gate in _gates)
@@ -60,7 +58,6 @@ internal sealed class ChargeGates
     }
 
     /// <summary>Makes a pass conditional for whatever was not shown.</summary>
-    /// <param name="finding">The finding.</param>
     public void ReserveIn(FindingBuilder finding)
     {
         foreach (var gate in _gates)
@@ -114,7 +111,6 @@ internal sealed class EquipmentMatch : IChargeGate
     public string? Reservation => _context.Job.Equipment.Matched is { Value: false } ? "the maker does not list this pair of units" : null;
 
     /// <summary>Looks at the equipment.</summary>
-    /// <param name="context">The job and everything derived from it.</param>
     public static EquipmentMatch Of(CheckContext context) => new(context);
 
     /// <inheritdoc/>

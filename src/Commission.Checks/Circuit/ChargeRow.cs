@@ -89,7 +89,6 @@ internal sealed class ChargeRow
     /// <summary>Liquid line after the drier.</summary>
     public CorrectedReading? LiquidAfterDrier => Clamped("liquid line after the drier", ReadingName.LiquidAfterDrier, Written.LiquidAfterDrier);
 
-    /// <summary>Discharge line.</summary>
     public CorrectedReading? DischargeLine => Clamped("discharge line", ReadingName.DischargeLine, Written.DischargeLine);
 
     /// <summary>Suction line at the compressor.</summary>

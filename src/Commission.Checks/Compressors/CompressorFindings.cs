@@ -44,10 +44,6 @@ internal static class CompressorFindings
     }
 
     /// <summary>A finding about a row: names what it rests on and says whether it may be judged.</summary>
-    /// <param name="context">The job and everything derived from it.</param>
-    /// <param name="check">The check that speaks.</param>
-    /// <param name="row">The row.</param>
-    /// <param name="readings">The readings.</param>
     public static FindingBuilder Begin(CheckContext context, ICheck check, ChargeRow row, params ReadOnlySpan<CorrectedReading?> readings)
     {
         var finding = context.Finding(check, row.Mode == OperatingMode.Heating ? $"{row.Time}, heating" : row.Time);
@@ -73,7 +69,6 @@ internal static class CompressorFindings
 internal sealed record CompressorSides(CorrectedReading? High, CorrectedReading? Low, string? HighRemark, string? LowRemark)
 {
     /// <summary>The sides of a row.</summary>
-    /// <param name="row">The readings.</param>
     public static CompressorSides Of(ChargeRow row)
     {
         var heating = row.Mode == OperatingMode.Heating;
@@ -89,11 +84,9 @@ internal sealed record CompressorSides(CorrectedReading? High, CorrectedReading?
     }
 
     /// <summary>Whether a row has what tells the high side.</summary>
-    /// <param name="row">The readings.</param>
     public static bool HasHigh(ChargeRow row) => row.Written.DischargePressure is not null || (row.Mode == OperatingMode.Heating ? row.Written.VaporPressure is not null : row.Written.LiquidPressure is not null);
 
     /// <summary>Whether a row has what tells the low side.</summary>
-    /// <param name="row">The readings.</param>
     public static bool HasLow(ChargeRow row) => row.Written.TrueSuctionPressure is not null || (row.Mode != OperatingMode.Heating && row.Written.VaporPressure is not null);
 }
 

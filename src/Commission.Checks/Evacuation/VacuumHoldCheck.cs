@@ -251,7 +251,6 @@ internal static class VacuumText
     public static string Rate(Presentation present, double pascalsPerSecond) => Text(present, pascalsPerSecond, DisplayKind.VacuumRise);
 
     /// <summary>What a hold shows, in the job's units.</summary>
-    /// <param name="present">How the job prints numbers.</param>
     public static HoldWording Wording(Presentation present) => new(p => Value(present, p, DisplayKind.Vacuum), r => Value(present, r, DisplayKind.VacuumRise));
 
     private static string Text(Presentation present, double si, DisplayKind kind) => QuantityWriter.Instance.Write(Value(present, si, kind), Language.English);

@@ -85,7 +85,6 @@ internal sealed record FlareNut(double Outside, double Wrench, (double Least, do
     public required IReadOnlyDictionary<FlareTorqueSet, (double Least, double Most)> Torque { get; init; }
 
     /// <summary>How sure a torque of this size is.</summary>
-    /// <param name="set">The set.</param>
     /// <returns>The mark the record prints.</returns>
     public string MarkOf(FlareTorqueSet set) => set == FlareTorqueSet.ManualA && Outside > 0.019 ? "common practice" : "published";
 }

@@ -6,7 +6,7 @@ namespace Commission.Checks.Formulas;
 
 /// <summary>Inflow into a closed volume from its pressure rise, Q = V·dp/dt, and what it is in other words.</summary>
 /// <remarks>The throughput is that of the gas that enters, at the temperature of the system.</remarks>
-public static class LeakRate
+internal static class LeakRate
 {
     /// <summary>R, J/(mol·K).</summary>
     internal const double GasConstant = 8.31446261815324;
@@ -76,7 +76,6 @@ internal static class VaporViscosity
     ];
 
     /// <summary>Viscosity of a refrigerant's vapour, Pa·s.</summary>
-    /// <param name="refrigerant">The refrigerant.</param>
     /// <returns>The viscosity; null when a component has no figure.</returns>
     public static double? Of(RefrigerantInfo refrigerant)
     {

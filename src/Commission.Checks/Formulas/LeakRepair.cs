@@ -53,7 +53,6 @@ internal static class LeakRepair
 /// <summary>Which United States leak-repair rule a circuit falls under.</summary>
 internal enum LeakRepairRule
 {
-    /// <summary>None.</summary>
     None,
 
     /// <summary>40 CFR 82.157: ozone-depleting refrigerant, full charge of 50 lb or more.</summary>

@@ -21,7 +21,6 @@ internal static class AcrTube
     ];
 
     /// <summary>Bore of a tube of standard size.</summary>
-    /// <param name="outsideDiameter">Outside diameter.</param>
     /// <returns>Inside diameter; null when the size is not in the list (a metric tube with its own wall).</returns>
     public static Length? Bore(Length outsideDiameter)
     {

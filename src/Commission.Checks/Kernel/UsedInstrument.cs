@@ -16,7 +16,7 @@ namespace Commission.Checks.Kernel;
 /// An instrument of the job with the root causes it brings. Each cause is made once, so that every reading taken on the
 /// instrument shares it and differences of such readings know that it cancels.
 /// </summary>
-public sealed class UsedInstrument
+internal sealed class UsedInstrument
 {
     private readonly CheckContext _context;
     private readonly Lazy<RootCause> _accuracyCause;
@@ -244,7 +244,7 @@ public sealed class UsedInstrument
 }
 
 /// <summary>Which instrument read what, by the <c>reads</c> of each instrument and the <c>with</c> of a phase.</summary>
-public sealed class InstrumentKit : IAnalysis<InstrumentKit>
+internal sealed class InstrumentKit : IAnalysis<InstrumentKit>
 {
     private readonly FrozenDictionary<string, UsedInstrument> _byId;
     private readonly Dictionary<ReadingName, UsedInstrument> _byReading = [];

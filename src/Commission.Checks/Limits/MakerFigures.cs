@@ -23,7 +23,6 @@ internal sealed class MakerFigures
     }
 
     /// <summary>Collects the figures of a job: its maker's limits, its plate, and the crew's own evacuation targets.</summary>
-    /// <param name="job">The job.</param>
     /// <returns>Figures by limit id.</returns>
     public static ImmutableDictionary<string, MakerFigure> Of(Job job)
     {

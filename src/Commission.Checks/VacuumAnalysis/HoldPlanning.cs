@@ -130,7 +130,7 @@ internal static class HoldPlanning
 }
 
 /// <summary>How long a hold must last for a rise to show, from the volume and the gauge: the rise per leak goes by 1/V.</summary>
-public static class HoldTime
+internal static class HoldTime
 {
     /// <summary>A rise counts from this many steps of the gauge on (our default, tried by simulation).</summary>
     public const double StepsThatCount = 5;

@@ -3,7 +3,7 @@ using Commission.Checks.Formulas;
 namespace Commission.Checks.VacuumAnalysis;
 
 /// <summary>How gas passes a leak.</summary>
-public enum LeakFlow
+internal enum LeakFlow
 {
     /// <summary>Viscous: the molecules meet each other (inflow of air ≥ 1e-6 Pa·m³/s).</summary>
     Viscous,
@@ -24,7 +24,7 @@ public enum LeakFlow
 /// <param name="ChokedMassFlow">A hole that chokes, both ways proportional to the pressure upstream: kg/s. The lower bound for large holes.</param>
 /// <param name="Low">Lower end of the band, kg/s.</param>
 /// <param name="High">Upper end of the band, kg/s.</param>
-public sealed record RefrigerantLeak(
+internal sealed record RefrigerantLeak(
     LeakFlow Flow, double ViscousMassFlow, double MolecularMassFlow, double ChokedMassFlow, double Low, double High)
 {
     private const double ViscousFrom = 1e-6;
@@ -69,7 +69,7 @@ public sealed record RefrigerantLeak(
 /// <param name="MolarMass">M_r, kg/mol.</param>
 /// <param name="Viscosity">η_r, Pa·s.</param>
 /// <param name="HeatRatio">γ, above 1; matters by a tenth and only for choked flow.</param>
-public readonly record struct LeakingVapor(double Pressure, double MolarMass, double Viscosity, double HeatRatio = 1.15);
+internal readonly record struct LeakingVapor(double Pressure, double MolarMass, double Viscosity, double HeatRatio = 1.15);
 
 /// <summary>What a vacuum says about water at the coldest part: information, never proof that a system is dry.</summary>
 /// <param name="Saturation">Vapour pressure of water or ice at the coldest part, Pa.</param>
@@ -81,7 +81,7 @@ public readonly record struct LeakingVapor(double Pressure, double MolarMass, do
 /// A heat-loss (thermal) gauge is set for air; in water vapour the true pressure is about 0.5 to 1 times what it shows (from memory).
 /// A capacitance gauge shows it as it is.
 /// </remarks>
-public sealed record WaterInVacuum(
+internal sealed record WaterInVacuum(
     double Saturation, double HumidityLow, double HumidityHigh, double HiddenBelow, double HiddenBelowAtMost)
 {
     private const double ThermalLow = 0.5;
