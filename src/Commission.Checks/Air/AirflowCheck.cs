@@ -55,7 +55,7 @@ internal sealed class AirflowCheck : ICheck
     {
         if (context.Limits.Find(LimitIds.AirAirflow) is not { } limit || (limit.Lower is null && limit.Upper is null))
             return null;
-        return Ended(context, Begin(context, route, "maker's figure"), route, flow, DisplayKind.AirFlow, context.State(limit), limit.Remark(context.Present.Units), "is what the maker asks for");
+        return Ended(context, Begin(context, route, "maker's figure"), route, new(flow, DisplayKind.AirFlow, route.Readings), context.State(limit), limit.Remark(context.Present.Units), "is what the maker asks for");
     }
 
     private Finding? Design(CheckContext context, AirflowRoute route, Uncertain flow)
@@ -92,7 +92,7 @@ internal sealed class AirflowCheck : ICheck
             .Step("V̇/Q", "airflow for each capacity", "V̇ / Q_rated", $"{present.Text(flow.Value, DisplayKind.AirFlow)} / {capacity.Text}", present.Text(per, DisplayKind.FlowPerCapacity), "definition");
         if (context.Limits.Find(LimitIds.AirAirflowNominal) is { Target: not null } nominal)
             finding.Remark($"Nominal is {context.State(nominal).Text}: {nominal.Source} ({nominal.Mark}).");
-        return Ended(context, finding, route, per, DisplayKind.FlowPerCapacity, context.State(limit), limit.Remark(present.Units), "is asked for");
+        return Ended(context, finding, route, new(per, DisplayKind.FlowPerCapacity, route.Readings), context.State(limit), limit.Remark(present.Units), "is asked for");
     }
 
     private Finding Compare(CheckContext context, AirflowRoute route, Uncertain flow, AirflowRoute other)
@@ -107,9 +107,10 @@ internal sealed class AirflowCheck : ICheck
             "compares two routes to one number");
     }
 
-    private Finding Ended(CheckContext context, FindingBuilder finding, AirflowRoute route, Uncertain y, DisplayKind kind, LimitStatement state, string? remark, string asked)
+    private Finding Ended(CheckContext context, FindingBuilder finding, AirflowRoute route, JudgedNumber number, LimitStatement state, string? remark, string asked)
     {
-        finding.Judge(y.On(state), kind, state).Remark(remark).RemarkUnknown(route.Readings);
+        var (y, kind, readings) = number;
+        finding.Judge(y.On(state), kind, state).Remark(remark).RemarkUnknown(readings);
         Reserve(finding, route);
         if (y.On(state).Value < state.LowerSi)
             FanLawsTo(context, finding, state.LowerSi.Value / y.Value);
@@ -193,6 +194,6 @@ internal sealed class HeatRiseCheck : ICheck
             return finding.Information($"The air warmed by {text}.", "the maker's range is not written");
         var state = context.State(limit);
         return finding.Remark(limit.Remark(present.Units)).JudgeCharge(
-            context, rise.On(state), DisplayKind.TemperatureDifference, state, [entering, leaving], gates, $"The air warmed by {text}; {state.Text} is asked for.", Help.WhenItFails);
+            context, new(rise.On(state), DisplayKind.TemperatureDifference, [entering, leaving]), state, gates, $"The air warmed by {text}; {state.Text} is asked for.", Help.WhenItFails);
     }
 }

@@ -8,6 +8,7 @@ using Commission.Checks.Limits;
 using Commission.Fluids;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Decisions;
+using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
 using Commission.Records.Findings;
@@ -67,9 +68,9 @@ internal sealed class CapacityCheck : ICheck
 /// </summary>
 internal sealed class AirCapacity : IAnalysis<AirCapacity>
 {
-    private const double BtuPerHour = 1055.05585262 / 3600;
-    private const double BtuPerPound = 2326;
-    private const double CubicFootPerMinute = 0.028316846592 / 60;
+    private const double BtuPerHour = ConversionFactors.Btu / 3600;
+    private const double BtuPerPound = ConversionFactors.Btu / ConversionFactors.Pound;
+    private const double CubicFootPerMinute = ConversionFactors.CubicFoot / 60;
 
     private AirCapacity()
     {
@@ -131,13 +132,11 @@ internal sealed class AirCapacity : IAnalysis<AirCapacity>
             Row = states.Row,
             Route = route,
             Readings = readings,
-            Steps = MakeSteps(context, flow, counted, mass, entering, leaving, total, sensible),
+            Steps = MakeSteps(context, new(flow, counted, mass, entering, leaving, total, sensible)),
         };
     }
 
     /// <summary>Names in a finding what the capacity rests on, and adds how it came about.</summary>
-    /// <param name="context">The job and everything derived from it.</param>
-    /// <param name="finding">The finding.</param>
     public FindingBuilder UseIn(CheckContext context, FindingBuilder finding)
     {
         Route?.UseIn(finding);
@@ -147,9 +146,12 @@ internal sealed class AirCapacity : IAnalysis<AirCapacity>
         return finding.Add(Steps);
     }
 
-    private static ImmutableArray<TraceStep> MakeSteps(
-        CheckContext context, Uncertain flow, AirState counted, Uncertain mass, AirState entering, AirState leaving, Uncertain total, Uncertain sensible)
+    // Volume flow and the air it was counted in, mass flow of dry air, the air before and after the coil, and the heat it gave up.
+    private sealed record Balance(Uncertain Flow, AirState Counted, Uncertain Mass, AirState Entering, AirState Leaving, Uncertain Total, Uncertain Sensible);
+
+    private static ImmutableArray<TraceStep> MakeSteps(CheckContext context, Balance balance)
     {
+        var (flow, counted, mass, entering, leaving, total, sensible) = balance;
         var present = context.Present;
         var atmosphere = context.Get<SiteAtmosphere>();
         var difference = entering.Enthalpy - leaving.Enthalpy;

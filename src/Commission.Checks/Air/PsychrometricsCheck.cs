@@ -87,6 +87,9 @@ internal sealed class PsychrometricFigure : IFigureSource
 
     private static readonly double[] Humidities = [0.2, 0.4, 0.6, 0.8];
 
+    // Its dry bulbs, K, the largest humidity ratio, kg/kg, and the pressure it is drawn for.
+    private readonly record struct Chart(double Low, double High, double Top, double Pascals);
+
     /// <inheritdoc/>
     public IEnumerable<FigureData> Figures(CheckContext context)
     {
@@ -99,10 +102,11 @@ internal sealed class PsychrometricFigure : IFigureSource
         var pressure = context.Get<SiteAtmosphere>().Pressure;
         var (low, high) = Range(present, known.Min(s => s.State.DryBulb.Value), known.Max(s => s.State.DryBulb.Value));
         var top = Top(present, known.Max(s => s.State.HumidityRatio.Value + s.State.HumidityRatio.Expanded));
+        var chart = new Chart(low, high, top, pressure.Si);
         var curves = ImmutableArray.CreateBuilder<FigureCurve>();
-        curves.Add(Line(present, "saturation", CurveRole.Dome, Saturated, low, high, top, pressure.Si));
+        curves.Add(Line(present, "saturation", CurveRole.Dome, Saturated, chart));
         foreach (var humidity in Humidities)
-            curves.Add(Line(present, string.Create(CultureInfo.InvariantCulture, $"{100 * humidity:0} % RH"), CurveRole.Isotherm, humidity, low, high, top, pressure.Si));
+            curves.Add(Line(present, string.Create(CultureInfo.InvariantCulture, $"{100 * humidity:0} % RH"), CurveRole.Isotherm, humidity, chart));
         foreach (var (words, state) in known)
             curves.Add(Point(present, words, state));
         yield return new FigureData
@@ -136,18 +140,18 @@ internal sealed class PsychrometricFigure : IFigureSource
     }
 
     // A line stops a little above the top of the chart: the drawing cuts it there.
-    private static FigureCurve Line(Presentation present, string label, CurveRole role, double humidity, double low, double high, double top, double pascals)
+    private static FigureCurve Line(Presentation present, string label, CurveRole role, double humidity, Chart chart)
     {
         var x = ImmutableArray.CreateBuilder<double>();
         var y = ImmutableArray.CreateBuilder<double?>();
         for (var i = 0; i < Points; i++)
         {
-            var kelvin = low + ((high - low) * i / (Points - 1));
-            if (AirState.RatioAt(kelvin, humidity, pascals) is not { } ratio)
+            var kelvin = chart.Low + ((chart.High - chart.Low) * i / (Points - 1));
+            if (AirState.RatioAt(kelvin, humidity, chart.Pascals) is not { } ratio)
                 continue;
             x.Add(present.Value(kelvin, DisplayKind.Temperature));
             y.Add(AirText.RatioValue(present, ratio));
-            if (ratio > top)
+            if (ratio > chart.Top)
                 break;
         }
 
@@ -229,7 +233,6 @@ internal static class AirText
     private const double ZeroFahrenheit = 1006 * 32 / 1.8;
 
     /// <summary>Unit of the humidity ratio.</summary>
-    /// <param name="present">How numbers are printed.</param>
     public static string RatioUnit(Presentation present) => IsUs(present) ? "gr/lb" : "g/kg";
 
     /// <summary>A humidity ratio in the unit of <see cref="RatioUnit"/>.</summary>
@@ -255,7 +258,6 @@ internal static class AirText
     public static Uncertain Enthalpy(Presentation present, Uncertain enthalpy) => IsUs(present) ? enthalpy + ZeroFahrenheit : enthalpy;
 
     /// <summary>Where enthalpy is zero, in words.</summary>
-    /// <param name="present">How numbers are printed.</param>
     public static string EnthalpyZero(Presentation present) => IsUs(present) ? "above dry air at 0 °F" : "above dry air at 0 °C";
 
     private static bool IsUs(Presentation present) => present.Preset == "us";

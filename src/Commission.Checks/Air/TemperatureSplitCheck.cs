@@ -63,9 +63,9 @@ internal sealed class TemperatureSplitCheck : ICheck
         ImmutableArray<CorrectedReading> readings = [row.ReturnDryBulb, row.SupplyDryBulb, .. target.Readings];
         finding.Remark(target.Remark);
         return y.Value < limit.LowerSi
-            ? Low(context, analysis, row, finding, y, limit, readings, gates)
+            ? Low(context, row, finding, y, limit, readings, gates)
             : finding.JudgeCharge(
-                context, y, DisplayKind.TemperatureDifference, limit, readings, gates,
+                context, new(y, DisplayKind.TemperatureDifference, readings), limit, gates,
                 y.Value > limit.UpperSi
                     ? $"The air cooled by {text} at {row.Time}, {limit.Text} is asked for: the airflow is low."
                     : $"The air cooled by {text} at {row.Time}; {limit.Text} is asked for.",
@@ -74,19 +74,19 @@ internal sealed class TemperatureSplitCheck : ICheck
 
     // Below the target the regulation lets the system pass once the reading is repeated: the airflow is not what is wrong.
     private Finding Low(
-        CheckContext context, ChargeAnalysis analysis, ChargeRow row, FindingBuilder finding, Uncertain y, LimitStatement limit, ImmutableArray<CorrectedReading> readings, ChargeGates gates)
+        CheckContext context, ChargeRow row, FindingBuilder finding, Uncertain y, LimitStatement limit, ImmutableArray<CorrectedReading> readings, ChargeGates gates)
     {
         var present = context.Present;
         var text = present.Text(y, DisplayKind.TemperatureDifference);
         if (limit.UpperSi is not { } upper)
-            return finding.JudgeCharge(context, y, DisplayKind.TemperatureDifference, limit, readings, gates, $"The air cooled by {text} only at {row.Time}; {limit.Text} is asked for.", Help.WhenItFails);
+            return finding.JudgeCharge(context, new(y, DisplayKind.TemperatureDifference, readings), limit, gates, $"The air cooled by {text} only at {row.Time}; {limit.Text} is asked for.", Help.WhenItFails);
         var oneSided = limit with { Kind = LimitKind.AtMost, Text = $"at most {present.Text(upper, DisplayKind.TemperatureDifference)} ({limit.Text}; below it the reading is repeated)", LowerSi = null };
         finding.Judge(y, DisplayKind.TemperatureDifference, oneSided);
         gates.ReserveIn(finding);
         if (ChargeFindings.Unknown(readings) is { } unknown)
             finding.Reserve(unknown);
         // Whether the reading was repeated depends on the other rows, so they are named.
-        var others = analysis.Rows.Where(other => !ReferenceEquals(other, row) && other.Mode == OperatingMode.Cooling && other.Settling.Block is null && HasBoth(other)).ToImmutableArray();
+        var others = context.Get<ChargeAnalysis>().Rows.Where(other => !ReferenceEquals(other, row) && other.Mode == OperatingMode.Cooling && other.Settling.Block is null && HasBoth(other)).ToImmutableArray();
         foreach (var other in others)
             finding.Name([other.ReturnDryBulb!, other.SupplyDryBulb!, .. SplitTarget.Of(context, other).Readings]);
         if (others.LastOrDefault(other => IsLow(context, other)) is { } again)

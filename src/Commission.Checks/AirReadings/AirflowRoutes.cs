@@ -17,7 +17,6 @@ namespace Commission.Checks.AirReadings;
 /// <summary>One way to the airflow, or why it leads nowhere.</summary>
 internal sealed record AirflowRoute
 {
-    /// <summary>The method.</summary>
     public required AirflowMethod Method { get; init; }
 
     /// <summary>The method in a sentence: <c>by the maker's fan table</c>.</summary>
@@ -45,7 +44,6 @@ internal sealed record AirflowRoute
     public ImmutableArray<TraceStep> Steps { get; init; } = [];
 
     /// <summary>Names in a finding what the airflow rests on, and adds how it came about.</summary>
-    /// <param name="finding">The finding.</param>
     public FindingBuilder UseIn(FindingBuilder finding)
     {
         finding.UseAll(Readings);

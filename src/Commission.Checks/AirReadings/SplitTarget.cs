@@ -42,8 +42,6 @@ internal sealed record SplitTarget
     public ImmutableArray<TraceStep> Steps { get; private init; } = [];
 
     /// <summary>The target of a row.</summary>
-    /// <param name="context">The job and everything derived from it.</param>
-    /// <param name="row">The readings.</param>
     public static SplitTarget Of(CheckContext context, ChargeRow row)
     {
         var tolerance = context.Limits.Find(LimitIds.AirTemperatureSplitTolerance);

@@ -108,18 +108,18 @@ internal sealed class StaticReading : IAnalysis<StaticReading>
 
     // A filter that the maker counts as external has to lie outside the taps' path to the unit: the return tap then stands after it.
     private Uncertain Filter(StaticPressures written, Uncertain external) => Side(
-        external, ("filter", true), written.ReturnTap, "return tap", written.IncludesFilter, "includes filter", FilterDrop,
+        external, ("filter", true), written.ReturnTap, "return tap", written.IncludesFilter, FilterDrop,
         beforeUnit: written.ReturnTap?.Value switch { StaticTap.AfterFilter => true, StaticTap.BeforeFilter => false, _ => null });
 
     private Uncertain Coil(StaticPressures written, Uncertain external) => Side(
-        external, ("coil", false), written.SupplyTap, "supply tap", written.IncludesCoil, "includes coil", CoilDrop,
+        external, ("coil", false), written.SupplyTap, "supply tap", written.IncludesCoil, CoilDrop,
         beforeUnit: written.SupplyTap?.Value switch { StaticTap.BeforeCoil => true, StaticTap.AfterCoil => false, _ => null });
 
     // part.Counts: whether its drop is in a plate's figure that says nothing. beforeUnit: whether the part lies outside the two taps' own path, so that its drop is in the number.
-    private Uncertain Side(Uncertain external, (string Name, bool Counts) part, Given<StaticTap>? tap, string tapWords, Given<bool>? included, string includedWords, CorrectedReading? drop, bool? beforeUnit)
+    private Uncertain Side(Uncertain external, (string Name, bool Counts) part, Given<StaticTap>? tap, string tapWords, Given<bool>? included, CorrectedReading? drop, bool? beforeUnit)
     {
         Use(tapWords, tap);
-        Use($"maker's figure {includedWords}", included);
+        Use($"maker's figure includes {part.Name}", included);
         if (tap is null || beforeUnit is not { } counted)
             return external;
         if (included is null)

@@ -86,7 +86,7 @@ internal sealed class ByWeightCheck : ICheck
             ? $"{present.Text(-put.Value, DisplayKind.Mass)} was recovered; these lines ask for {present.Text(-target.Value, DisplayKind.Mass)} less than the factory charge."
             : $"{present.Text(put.Value, DisplayKind.Mass)} went in; {asked} was asked for{(weighed.CameCharged ? " beyond the factory charge" : "")}.";
         return finding.Remark(tolerance.Remark(present.Units)).JudgeCharge(
-            context, y, DisplayKind.Mass, limit, put.Readings, new ChargeGates(), sentence,
+            context, new(y, DisplayKind.Mass, put.Readings), limit, new ChargeGates(), sentence,
             missing > 0 ? $"Add {present.Text(missing, DisplayKind.Mass)} by weight." : $"Recover {present.Text(-missing, DisplayKind.Mass)} by weight.");
     }
 
@@ -160,7 +160,7 @@ internal sealed class TotalCheck : ICheck
             }
             : context.State(limit);
         yield return finding.Remark(limit.Remark(context.Present.Units)).JudgeCharge(
-            context, total.Value, DisplayKind.Mass, state, total.Readings, new ChargeGates(),
+            context, new(total.Value, DisplayKind.Mass, total.Readings), state, new ChargeGates(),
             $"The circuit holds {text}; the maker asks for {state.Text}.", "Add or recover the difference by weight, and write the new total on the unit.");
     }
 }

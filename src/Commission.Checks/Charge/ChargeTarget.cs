@@ -47,23 +47,18 @@ internal sealed record ChargeTarget
     public ImmutableArray<TraceStep> Steps { get; private init; } = [];
 
     /// <summary>The target for superheat.</summary>
-    /// <param name="context">The job and everything derived from it.</param>
-    /// <param name="row">The readings.</param>
     public static ChargeTarget Superheat(CheckContext context, ChargeRow row) =>
         FromChart(context, row, ChartQuantity.Superheat, LimitIds.ChargeSuperheatTolerance)
         ?? FromFigure(context, LimitIds.ChargeSuperheat, LimitIds.ChargeSuperheatTolerance)
         ?? (context.Get<ChargeAnalysis>() is { HasFixedMetering: true, IsRefrigeration: false } ? FromTable(context, row) : None("nobody sets a superheat for this system", "Write the maker's figure or chart, or how the refrigerant is metered."));
 
     /// <summary>The target for subcooling.</summary>
-    /// <param name="context">The job and everything derived from it.</param>
-    /// <param name="row">The readings.</param>
     public static ChargeTarget Subcooling(CheckContext context, ChargeRow row) =>
         FromChart(context, row, ChartQuantity.Subcooling, LimitIds.ChargeSubcoolingTolerance)
         ?? FromFigure(context, LimitIds.ChargeSubcooling, LimitIds.ChargeSubcoolingTolerance)
         ?? None("the maker's subcooling is not written", "Read it from the unit plate or the manual and write it with its page.");
 
     /// <summary>A number as it is to be judged: the same value, its doubt widened by that of the target (GUM 5, shared causes counted once).</summary>
-    /// <param name="y">The number.</param>
     public Uncertain Against(Uncertain y) => Target is null ? y : y - (Target - Target.Value);
 
     private static ChargeTarget None(string why, string todo) => new() { WhyNot = why, Todo = todo };

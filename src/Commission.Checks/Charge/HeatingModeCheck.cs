@@ -89,8 +89,6 @@ internal sealed class HeatingGate : IChargeGate
     public string? Reservation { get; private init; }
 
     /// <summary>Looks at a heating reading.</summary>
-    /// <param name="context">The job and everything derived from it.</param>
-    /// <param name="reading">The reading.</param>
     public static HeatingGate Of(CheckContext context, Reading reading)
     {
         var least = context.Limits.Find(LimitIds.ChargeHeatingSinceDefrost)?.Lower;

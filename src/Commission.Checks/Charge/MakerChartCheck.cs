@@ -63,7 +63,7 @@ internal sealed class MakerChartCheck : ICheck
         var state = limit.ToStatement(context.Present.Units);
         return state is { LowerSi: null, UpperSi: null }
             ? finding.Show(state).Information($"{words}; the maker's figure is {state.Text}.", "the maker gives no tolerance")
-            : finding.JudgeCharge(context, y, kind, state, [pressure], gates, $"{words}; {state.Text} is asked for.", "See the pattern of both sides before refrigerant is added or removed.");
+            : finding.JudgeCharge(context, new(y, kind, [pressure]), state, gates, $"{words}; {state.Text} is asked for.", "See the pattern of both sides before refrigerant is added or removed.");
     }
 }
 
@@ -104,7 +104,7 @@ internal static class ChartJudgement
             LimitKind.Target, $"{asked} ± {tolerance.Text}", target.Value - half, target.Value + half, target.Value, LimitStatements.Word(LimitTier.Maker), "", chart.From.Value, "job", RuleOf(context))
         { Quantity = chart.For.Text };
         return finding.JudgeCharge(
-            context, y - (target - target.Value), kind, limit, [judged, .. readout.Readings], gates,
+            context, new(y - (target - target.Value), kind, [judged, .. readout.Readings]), limit, gates,
             $"{Capital(chart.For.Text)} was {text} at {row.Time}; the maker's chart says {limit.Text}.",
             "Check the conditions the chart is entered with, then follow the maker's instructions for a reading off the chart.");
     }
@@ -147,9 +147,6 @@ internal sealed record ChartReadout
     public TraceStep? Step { get; private init; }
 
     /// <summary>Reads a chart.</summary>
-    /// <param name="context">The job and everything derived from it.</param>
-    /// <param name="chart">The chart.</param>
-    /// <param name="row">The readings.</param>
     public static ChartReadout Read(CheckContext context, MakerChart chart, ChargeRow row)
     {
         var used = ImmutableArray.CreateBuilder<CorrectedReading>();

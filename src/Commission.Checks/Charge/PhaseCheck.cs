@@ -4,6 +4,7 @@ using Commission.Checks.Limits;
 using Commission.Fluids;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
+using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
 using Commission.Records.Findings;
 
@@ -13,7 +14,7 @@ namespace Commission.Checks.Charge;
 internal sealed class PhaseCheck : ICheck
 {
     // The glide is taken at the pressure a cylinder has at this temperature.
-    private const double CylinderKelvin = 293.15;
+    private const double CylinderKelvin = ConversionFactors.CelsiusZero + 20;
 
     public string Id => "charge.phase";
 

@@ -42,15 +42,23 @@ internal sealed class ReceiverCheck : ICheck
         if (analysis.Spoken(OperatingMode.Cooling, r => r.Written is { EvaporatorOutlet: not null, VaporPressure: not null }) is { } bulb)
         {
             yield return RowDifference.Judge(
-                context, this, bulb, bulb.EvaporatorSuperheat, context.Limits.Find(LimitIds.ChargeEvaporatorSuperheatRange), "Superheat at the evaporator", new ChargeGates(bulb.Settling),
-                "Open the valve a little, or look for a restriction or low charge before it.", "Close the valve a little; check that its bulb is tight and insulated.", $"evaporator superheat, {bulb.Time}");
+                context, this, bulb, bulb.EvaporatorSuperheat, context.Limits.Find(LimitIds.ChargeEvaporatorSuperheatRange), new ChargeGates(bulb.Settling),
+                new(
+                    "Superheat at the evaporator",
+                    "Open the valve a little, or look for a restriction or low charge before it.",
+                    "Close the valve a little; check that its bulb is tight and insulated.",
+                    $"evaporator superheat, {bulb.Time}"));
         }
 
         if (analysis.Spoken(OperatingMode.Cooling, r => r.Written.CompressorSuctionLine is not null && (r.Written.TrueSuctionPressure ?? r.Written.VaporPressure) is not null) is { } inlet)
         {
             yield return RowDifference.Judge(
-                context, this, inlet, inlet.CompressorSuperheat, context.Limits.Find(LimitIds.ChargeCompressorSuperheatRange), "Superheat at the compressor", new ChargeGates(inlet.Settling),
-                "Insulate the suction line and look for low charge; hot suction gas overheats the compressor.", "Liquid may come back: check the valve, the defrost and the load before it runs on.", $"compressor superheat, {inlet.Time}");
+                context, this, inlet, inlet.CompressorSuperheat, context.Limits.Find(LimitIds.ChargeCompressorSuperheatRange), new ChargeGates(inlet.Settling),
+                new(
+                    "Superheat at the compressor",
+                    "Insulate the suction line and look for low charge; hot suction gas overheats the compressor.",
+                    "Liquid may come back: check the valve, the defrost and the load before it runs on.",
+                    $"compressor superheat, {inlet.Time}"));
         }
     }
 

@@ -64,7 +64,7 @@ internal sealed class SubcoolingCheck : ICheck
         var y = target.Against(subcooling);
         var isHigh = subcooling.Value > (limit.TargetSi ?? limit.UpperSi ?? limit.LowerSi);
         return finding.Remark(target.Remark).JudgeCharge(
-            context, y, DisplayKind.TemperatureDifference, limit, [.. row.Subcooling.Readings, .. target.Readings], gates,
+            context, new(y, DisplayKind.TemperatureDifference, [.. row.Subcooling.Readings, .. target.Readings]), limit, gates,
             $"Subcooling was {text} at {row.Time}; {limit.Text} is asked for.",
             isHigh
                 ? "Subcooling is high. See the pattern of both sides before removing anything: non-condensables and a restriction look the same from here."
@@ -104,8 +104,11 @@ internal sealed class ApproachCheck : ICheck
             ? new ChargeGates(row.Settling)
             : new ChargeGates(row.Settling, RunningCondition.Of(context, row), MethodValidity.Of(context, row, ChargeCriterion.Subcooling), ChargePrerequisites.Of(context, row));
         yield return RowDifference.Judge(
-            context, this, row, row.Approach, analysis.ByWeightOnly is null ? limit : null, "The approach", gates,
-            "See the pattern of both sides; clean the condenser before refrigerant is added.", "See the pattern of both sides before refrigerant is removed.",
-            unlimited: analysis.ByWeightOnly ?? "no maker's figure is written");
+            context, this, row, row.Approach, analysis.ByWeightOnly is null ? limit : null, gates,
+            new(
+                "The approach",
+                "See the pattern of both sides; clean the condenser before refrigerant is added.",
+                "See the pattern of both sides before refrigerant is removed.",
+                Unlimited: analysis.ByWeightOnly ?? "no maker's figure is written"));
     }
 }

@@ -68,7 +68,7 @@ internal sealed class SuperheatCheck : ICheck
         var y = target.Against(superheat);
         var isHigh = superheat.Value > (limit.TargetSi ?? limit.UpperSi ?? limit.LowerSi);
         return finding.Remark(target.Remark).JudgeCharge(
-            context, y, DisplayKind.TemperatureDifference, limit, [.. row.Superheat.Readings, .. target.Readings], gates,
+            context, new(y, DisplayKind.TemperatureDifference, [.. row.Superheat.Readings, .. target.Readings]), limit, gates,
             $"Superheat was {text} at {row.Time}; {limit.Text} is asked for.",
             isHigh
                 ? "Superheat is high. See the pattern of both sides before adding anything: a restriction or low load looks the same from here."
@@ -134,7 +134,7 @@ internal sealed class SuperheatFloorCheck : ICheck
         var limit = context.State(floor);
         var below = superheat.Value < limit.LowerSi;
         yield return finding.Remark(floor.Remark(context.Present.Units)).JudgeCharge(
-            context, superheat, DisplayKind.TemperatureDifference, limit, row.Superheat.Readings, gates,
+            context, new(superheat, DisplayKind.TemperatureDifference, row.Superheat.Readings), limit, gates,
             below ? $"Superheat was {text} at {row.Time}, below the floor: liquid may reach the compressor." : $"Superheat was {text} at {row.Time}; {limit.Text} is asked for whatever the target.",
             "Do not leave it running. See the pattern of both sides, check airflow, filter and the valve's bulb, then read again.");
     }
@@ -167,7 +167,6 @@ internal sealed class MeteringSuperheatCheck : ICheck
     }
 
     /// <summary>The range in force: the maker's range or target, else that of the packs.</summary>
-    /// <param name="context">The job and everything derived from it.</param>
     internal static Limit? LimitOf(CheckContext context)
     {
         var range = context.Limits.Find(LimitIds.ChargeMeteringSuperheatRange);
@@ -196,7 +195,7 @@ internal sealed class MeteringSuperheatCheck : ICheck
         var state = context.State(limit);
         var isHigh = superheat.Value > state.UpperSi;
         return finding.Remark(limit.Remark(context.Present.Units)).JudgeCharge(
-            context, superheat, DisplayKind.TemperatureDifference, state, row.Superheat.Readings, gates,
+            context, new(superheat, DisplayKind.TemperatureDifference, row.Superheat.Readings), state, gates,
             $"The valve held {text} of superheat at {row.Time}; {state.Text} is asked for.",
             isHigh
                 ? "The evaporator is starved. See the pattern of both sides; check drier, strainer and the valve's bulb before adding refrigerant."

@@ -30,10 +30,12 @@ internal sealed class CondensingOverAmbientCheck : ICheck
         var judged = analysis.ByWeightOnly is null && !analysis.HasReceiver;
         var gates = judged ? new ChargeGates(row.Settling, RunningCondition.Of(context, row)) : new ChargeGates(row.Settling);
         yield return RowDifference.Judge(
-            context, this, row, row.CondensingOverAmbient, judged ? context.Limits.Find(LimitIds.ChargeCondensingOverAmbientRange) : null, "Condensing over ambient", gates,
-            "Clean the condenser, check its fan and that hot air does not come back; then make the standing test for non-condensables.",
-            "See the pattern of both sides: low charge, low load and cold weather look alike here.",
-            unlimited: analysis.ByWeightOnly ?? (analysis.HasReceiver ? "head-pressure control decides where a receiver system condenses" : null));
+            context, this, row, row.CondensingOverAmbient, judged ? context.Limits.Find(LimitIds.ChargeCondensingOverAmbientRange) : null, gates,
+            new(
+                "Condensing over ambient",
+                "Clean the condenser, check its fan and that hot air does not come back; then make the standing test for non-condensables.",
+                "See the pattern of both sides: low charge, low load and cold weather look alike here.",
+                Unlimited: analysis.ByWeightOnly ?? (analysis.HasReceiver ? "head-pressure control decides where a receiver system condenses" : null)));
     }
 }
 
@@ -60,10 +62,12 @@ internal sealed class EvaporatorDifferenceCheck : ICheck
         var judged = analysis.ByWeightOnly is null;
         var gates = judged ? new ChargeGates(row.Settling, RunningCondition.Of(context, row)) : new ChargeGates(row.Settling);
         yield return RowDifference.Judge(
-            context, this, row, row.EvaporatorDifference, judged ? context.Limits.Find(LimitIds.ChargeEvaporatorDifferenceRange) : null, "The evaporator difference", gates,
-            "Check airflow, filter and coil first, then the pattern of both sides.",
-            "Check the airflow and whether the compressor pumps, then the pattern of both sides.",
-            unlimited: analysis.ByWeightOnly);
+            context, this, row, row.EvaporatorDifference, judged ? context.Limits.Find(LimitIds.ChargeEvaporatorDifferenceRange) : null, gates,
+            new(
+                "The evaporator difference",
+                "Check airflow, filter and coil first, then the pattern of both sides.",
+                "Check the airflow and whether the compressor pumps, then the pattern of both sides.",
+                Unlimited: analysis.ByWeightOnly));
     }
 }
 
@@ -87,7 +91,10 @@ internal sealed class DrierDropCheck : ICheck
         if (context.Get<ChargeAnalysis>().Spoken(OperatingMode.Cooling, r => r.Written is { LiquidLine: not null, LiquidAfterDrier: not null }) is not { } row)
             yield break;
         yield return RowDifference.Judge(
-            context, this, row, row.DrierDrop, context.Limits.Find(LimitIds.ChargeDrierDrop), "The drop across the drier", new ChargeGates(row.Settling),
-            "Replace the drier and read again before the charge is touched.", "Swap the two clamps and read again: the line cannot warm up inside a drier.");
+            context, this, row, row.DrierDrop, context.Limits.Find(LimitIds.ChargeDrierDrop), new ChargeGates(row.Settling),
+            new(
+                "The drop across the drier",
+                "Replace the drier and read again before the charge is touched.",
+                "Swap the two clamps and read again: the line cannot warm up inside a drier."));
     }
 }

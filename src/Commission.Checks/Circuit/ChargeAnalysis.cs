@@ -107,32 +107,37 @@ internal static class RowDifference
     /// <param name="row">The row.</param>
     /// <param name="number">The difference.</param>
     /// <param name="limit">The limit; null when nobody sets one, and then the number is information.</param>
-    /// <param name="words">The difference in words, at the start of a sentence.</param>
     /// <param name="gates">What the judgement rests on besides.</param>
-    /// <param name="high">What to do when it is too high.</param>
-    /// <param name="low">What to do when it is too low.</param>
-    /// <param name="subject">What the finding is about; null takes the time of the row.</param>
-    /// <param name="unlimited">Why nobody sets a limit, where that is known.</param>
+    /// <param name="said">What is said of it.</param>
     public static Finding Judge(
-        CheckContext context, ICheck check, ChargeRow row, RowNumber number, Limit? limit, string words, ChargeGates gates, string high, string low, string? subject = null, string? unlimited = null)
+        CheckContext context, ICheck check, ChargeRow row, RowNumber number, Limit? limit, ChargeGates gates, DifferenceWords said)
     {
-        var finding = context.Finding(check, subject ?? row.Time).Use(number);
+        var words = said.Name;
+        var finding = context.Finding(check, said.Subject ?? row.Time).Use(number);
         if (number.Value is not { } value)
             return finding.NotEvaluated(number.WhyNot!, "Take the reading beside the others.");
         finding.Measure(value, DisplayKind.TemperatureDifference);
         gates.NameIn(finding);
         var text = context.Present.Text(value, DisplayKind.TemperatureDifference);
         if (limit is null || (limit.Lower is null && limit.Upper is null))
-            return finding.Information($"{words} was {text} at {row.Time}.", unlimited ?? "nobody sets a limit for this system");
+            return finding.Information($"{words} was {text} at {row.Time}.", said.Unlimited ?? "nobody sets a limit for this system");
         if (gates.Blocked is var (why, todo))
             return finding.Say($"{words} was {text} at {row.Time} and is not judged: {why}.").NotEvaluated(why, todo);
         var state = context.State(limit);
         return finding.Remark(limit.Remark(context.Present.Units)).JudgeCharge(
-            context, value, DisplayKind.TemperatureDifference, state, number.Readings, gates,
+            context, new(value, DisplayKind.TemperatureDifference, number.Readings), state, gates,
             $"{words} was {text} at {row.Time}; {state.Text} is asked for.",
-            value.Value > (state.UpperSi ?? double.PositiveInfinity) ? high : low);
+            value.Value > (state.UpperSi ?? double.PositiveInfinity) ? said.WhenHigh : said.WhenLow);
     }
 }
+
+/// <summary>What is said of a temperature difference that is judged.</summary>
+/// <param name="Name">The difference, at the start of a sentence.</param>
+/// <param name="WhenHigh">What to do when it is too high.</param>
+/// <param name="WhenLow">What to do when it is too low.</param>
+/// <param name="Subject">What the finding is about; null takes the time of the row.</param>
+/// <param name="Unlimited">Why nobody sets a limit, where that is known.</param>
+internal sealed record DifferenceWords(string Name, string WhenHigh, string WhenLow, string? Subject = null, string? Unlimited = null);
 
 /// <summary>A number worked out from one row of readings, at both stages of correction, or why there is none.</summary>
 internal sealed record RowNumber

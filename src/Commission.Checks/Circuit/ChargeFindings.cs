@@ -11,8 +11,6 @@ namespace Commission.Checks.Circuit;
 internal static class ChargeFindings
 {
     /// <summary>Names the readings of a number and adds how it came about.</summary>
-    /// <param name="finding">The finding.</param>
-    /// <param name="number">The number.</param>
     public static FindingBuilder Use(this FindingBuilder finding, RowNumber number)
     {
         foreach (var reading in number.Readings)
@@ -21,8 +19,6 @@ internal static class ChargeFindings
     }
 
     /// <summary>Names readings without their corrections as steps, because they decide whether and not how much.</summary>
-    /// <param name="finding">The finding.</param>
-    /// <param name="readings">The readings.</param>
     public static FindingBuilder Name(this FindingBuilder finding, IEnumerable<CorrectedReading> readings)
     {
         foreach (var use in readings.SelectMany(r => r.Uses))
@@ -31,8 +27,6 @@ internal static class ChargeFindings
     }
 
     /// <summary>Adds steps of the trace.</summary>
-    /// <param name="finding">The finding.</param>
-    /// <param name="steps">The steps.</param>
     public static FindingBuilder Add(this FindingBuilder finding, IEnumerable<TraceStep> steps)
     {
         foreach (var step in steps)
@@ -46,24 +40,15 @@ internal static class ChargeFindings
     /// </summary>
     /// <param name="finding">The finding.</param>
     /// <param name="context">The job and everything derived from it.</param>
-    /// <param name="y">The number.</param>
-    /// <param name="kind">What it is.</param>
+    /// <param name="number">The number and the readings it rests on.</param>
     /// <param name="limit">The limit.</param>
-    /// <param name="readings">The readings the number rests on.</param>
     /// <param name="gates">What the judgement rests on besides.</param>
     /// <param name="sentence">The sentence.</param>
     /// <param name="next">What to do when it does not pass.</param>
     public static Finding JudgeCharge(
-        this FindingBuilder finding,
-        CheckContext context,
-        Uncertain y,
-        DisplayKind kind,
-        LimitStatement limit,
-        IEnumerable<CorrectedReading> readings,
-        ChargeGates gates,
-        string sentence,
-        string next)
+        this FindingBuilder finding, CheckContext context, JudgedNumber number, LimitStatement limit, ChargeGates gates, string sentence, string next)
     {
+        var (y, kind, readings) = number;
         if (TooCoarse(context, y, kind, limit) is { } coarse)
             return finding.Measure(y, kind).Show(limit).NotEvaluated(coarse, $"Read again with finer instruments. Largest cause: {y.Budget[0].Cause.Name}.");
         finding.Judge(y, kind, limit).Say(sentence);
@@ -76,7 +61,6 @@ internal static class ChargeFindings
     }
 
     /// <summary>Readings whose accuracy nobody states, as a reservation: their U is too small.</summary>
-    /// <param name="readings">The readings.</param>
     /// <returns>The reservation, without a full stop; null when all are known.</returns>
     public static string? Unknown(IEnumerable<CorrectedReading> readings)
     {
@@ -95,3 +79,9 @@ internal static class ChargeFindings
             : null;
     }
 }
+
+/// <summary>A number that is held against a limit.</summary>
+/// <param name="Value">The number, SI.</param>
+/// <param name="Kind">How it is printed.</param>
+/// <param name="Readings">The readings it rests on.</param>
+internal readonly record struct JudgedNumber(Uncertain Value, DisplayKind Kind, IEnumerable<CorrectedReading> Readings);

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Jobs.Model;
+using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
 
 namespace Commission.Checks.Circuit;
@@ -19,7 +20,6 @@ internal interface IChargeGate
     string? Reservation { get; }
 
     /// <summary>Names in a finding everything of the job the gate looked at.</summary>
-    /// <param name="finding">The finding.</param>
     void NameIn(FindingBuilder finding);
 }
 
@@ -51,7 +51,6 @@ internal sealed class ChargeGates
     public string? Open => _gates.Select(g => g.Reservation).OfType<string>().ToArray() is { Length: > 0 } open ? string.Join("; ", open) : null;
 
     /// <summary>Names what the gates looked at.</summary>
-    /// <param name="finding">The finding.</param>
     public void NameIn(FindingBuilder finding)
     {
         foreach (var gate in _gates)
@@ -59,7 +58,6 @@ internal sealed class ChargeGates
     }
 
     /// <summary>Makes a pass conditional for whatever was not shown.</summary>
-    /// <param name="finding">The finding.</param>
     public void ReserveIn(FindingBuilder finding)
     {
         foreach (var gate in _gates)
@@ -84,7 +82,7 @@ internal enum ChargeCriterion
 internal sealed class EquipmentMatch : IChargeGate
 {
     // Sizes of orifices are printed in whole thousandths of an inch.
-    private const double Same = 0.5e-3 * 0.0254;
+    private const double Same = 0.5e-3 * ConversionFactors.Inch;
 
     private readonly CheckContext _context;
     private readonly Metering? _metering;
@@ -113,7 +111,6 @@ internal sealed class EquipmentMatch : IChargeGate
     public string? Reservation => _context.Job.Equipment.Matched is { Value: false } ? "the maker does not list this pair of units" : null;
 
     /// <summary>Looks at the equipment.</summary>
-    /// <param name="context">The job and everything derived from it.</param>
     public static EquipmentMatch Of(CheckContext context) => new(context);
 
     /// <inheritdoc/>

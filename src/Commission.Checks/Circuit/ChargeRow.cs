@@ -89,7 +89,6 @@ internal sealed class ChargeRow
     /// <summary>Liquid line after the drier.</summary>
     public CorrectedReading? LiquidAfterDrier => Clamped("liquid line after the drier", ReadingName.LiquidAfterDrier, Written.LiquidAfterDrier);
 
-    /// <summary>Discharge line.</summary>
     public CorrectedReading? DischargeLine => Clamped("discharge line", ReadingName.DischargeLine, Written.DischargeLine);
 
     /// <summary>Suction line at the compressor.</summary>
@@ -149,16 +148,16 @@ internal sealed class ChargeRow
         : Superheated("SH_comp", "superheat at the compressor", CompressorSuctionLine, VaporPressure, VaporDew);
 
     /// <summary>Liquid line over outdoor air.</summary>
-    public RowNumber Approach => Difference("ΔT_approach", "approach", "T_liquid − T_outdoor", LiquidLine, OutdoorDryBulb, "liquid line", "outdoor dry bulb");
+    public RowNumber Approach => Difference(new("ΔT_approach", "approach", "T_liquid − T_outdoor"), LiquidLine, OutdoorDryBulb, "liquid line", "outdoor dry bulb");
 
     /// <summary>Temperature drop across the drier.</summary>
-    public RowNumber DrierDrop => Difference("ΔT_drier", "drop across the drier", "T_liquid − T_after drier", LiquidLine, LiquidAfterDrier, "liquid line", "liquid line after the drier");
+    public RowNumber DrierDrop => Difference(new("ΔT_drier", "drop across the drier", "T_liquid − T_after drier"), LiquidLine, LiquidAfterDrier, "liquid line", "liquid line after the drier");
 
     /// <summary>Mid-point condensing temperature over outdoor air.</summary>
-    public RowNumber CondensingOverAmbient => AgainstAir("CTOA", "condensing over ambient", "T_cond,mid − T_outdoor", LiquidPressure, Middle(LiquidDew, LiquidBubble), OutdoorDryBulb, "liquid pressure", "outdoor dry bulb", 1);
+    public RowNumber CondensingOverAmbient => AgainstAir(new("CTOA", "condensing over ambient", "T_cond,mid − T_outdoor"), LiquidPressure, Middle(LiquidDew, LiquidBubble), OutdoorDryBulb, "liquid pressure", "outdoor dry bulb", 1);
 
     /// <summary>Air onto the evaporator over the mid-point evaporating temperature.</summary>
-    public RowNumber EvaporatorDifference => AgainstAir("TD", "evaporator difference", "T_air − T_evap,mid", VaporPressure, Middle(VaporDew, VaporBubble), EvaporatorAir, "vapor pressure", "return or box temperature", -1);
+    public RowNumber EvaporatorDifference => AgainstAir(new("TD", "evaporator difference", "T_air − T_evap,mid"), VaporPressure, Middle(VaporDew, VaporBubble), EvaporatorAir, "vapor pressure", "return or box temperature", -1);
 
     /// <summary>The same row from the job's own words: "11:35".</summary>
     public override string ToString() => Time;
@@ -188,7 +187,7 @@ internal sealed class ChargeRow
         return RowNumber.Of(value, before, [pressure, line],
         [
             SaturationStep("T_dew", $"dew point at {pressure.Name}", pressure, dew),
-            .. BothStages(symbol, name, "T_line − T_dew", line.AfterZero, dew.AfterZero, line.Value.Value, dew.Value.Value, before, value),
+            .. BothStages(new(symbol, name, "T_line − T_dew"), line.AfterZero, dew.AfterZero, line.Value.Value, dew.Value.Value, before, value),
         ]);
     }
 
@@ -205,22 +204,25 @@ internal sealed class ChargeRow
         return RowNumber.Of(value, before, [pressure, line],
         [
             SaturationStep("T_bubble", $"bubble point at {pressure.Name}", pressure, bubble),
-            .. BothStages("SC", "subcooling", "T_bubble − T_line", bubble.AfterZero, line.AfterZero, bubble.Value.Value, line.Value.Value, before, value),
+            .. BothStages(new("SC", "subcooling", "T_bubble − T_line"), bubble.AfterZero, line.AfterZero, bubble.Value.Value, line.Value.Value, before, value),
         ]);
     }
 
-    private RowNumber Difference(string symbol, string name, string formula, CorrectedReading? first, CorrectedReading? second, string firstWords, string secondWords)
+    // A number as a trace prints it.
+    private readonly record struct Defined(string Symbol, string Name, string Formula);
+
+    private RowNumber Difference(Defined number, CorrectedReading? first, CorrectedReading? second, string firstWords, string secondWords)
     {
         if (first is null || second is null)
             return RowNumber.None(Missing((first, $"the {firstWords}"), (second, $"the {secondWords}")));
         var value = first.Value - second.Value;
         var before = first.AfterZero - second.AfterZero;
         return RowNumber.Of(value, before, [first, second],
-            [.. BothStages(symbol, name, formula, first.AfterZero, second.AfterZero, first.Value.Value, second.Value.Value, before, value)]);
+            [.. BothStages(number, first.AfterZero, second.AfterZero, first.Value.Value, second.Value.Value, before, value)]);
     }
 
     private RowNumber AgainstAir(
-        string symbol, string name, string formula, CorrectedReading? pressure, SaturationTemperature? middle, CorrectedReading? air, string pressureWords, string airWords, int sign)
+        Defined number, CorrectedReading? pressure, SaturationTemperature? middle, CorrectedReading? air, string pressureWords, string airWords, int sign)
     {
         if (pressure is null || middle is null || air is null)
             return RowNumber.None(Missing((pressure, $"the {pressureWords}"), (air, $"the {airWords}")));
@@ -233,7 +235,7 @@ internal sealed class ChargeRow
         return RowNumber.Of(value, before, [pressure, air],
         [
             SaturationStep("T_mid", _saturation.IsBlend ? $"middle of bubble and dew point at {pressure.Name}" : $"saturation at {pressure.Name}", pressure, middle),
-            .. BothStages(symbol, name, formula, hot, cold, hotAfter, coldAfter, before, value),
+            .. BothStages(number, hot, cold, hotAfter, coldAfter, before, value),
         ]);
     }
 
@@ -256,17 +258,17 @@ internal sealed class ChargeRow
     }
 
     private IEnumerable<TraceStep> BothStages(
-        string symbol, string name, string formula, double firstBefore, double secondBefore, double first, double second, double before, Uncertain value)
+        Defined number, double firstBefore, double secondBefore, double first, double second, double before, Uncertain value)
     {
         var present = _context.Present;
         string Two(double kelvin) => present.Text(kelvin, DisplayKind.Temperature, 2);
         if (double.IsFinite(before))
         {
             yield return new TraceStep(
-                symbol + "₀", $"{name} after zero and residual alone", formula, $"{Two(firstBefore)} − {Two(secondBefore)}", present.Text(before, DisplayKind.TemperatureDifference, 2), "definition");
+                number.Symbol + "₀", $"{number.Name} after zero and residual alone", number.Formula, $"{Two(firstBefore)} − {Two(secondBefore)}", present.Text(before, DisplayKind.TemperatureDifference, 2), "definition");
         }
 
-        yield return new TraceStep(symbol, $"{name} after all corrections", formula, $"{Two(first)} − {Two(second)}", present.Text(value, DisplayKind.TemperatureDifference), "definition");
+        yield return new TraceStep(number.Symbol, $"{number.Name} after all corrections", number.Formula, $"{Two(first)} − {Two(second)}", present.Text(value, DisplayKind.TemperatureDifference), "definition");
     }
 
     private static string Missing(params (CorrectedReading? Reading, string Words)[] needed)

@@ -182,7 +182,6 @@ internal sealed record ChargeCycle
     public ImmutableArray<CorrectedReading> Readings { get; private init; } = [];
 
     /// <summary>Whether a row has what a cycle needs.</summary>
-    /// <param name="row">The row.</param>
     public static bool Has(ChargeRow row) => row.Written is { VaporPressure: not null, VaporLine: not null, LiquidPressure: not null, LiquidLine: not null };
 
     /// <summary>Works the states out.</summary>

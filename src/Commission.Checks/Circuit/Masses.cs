@@ -19,7 +19,6 @@ namespace Commission.Checks.Circuit;
 internal sealed record MassNumber(Uncertain Value, ImmutableArray<CorrectedReading> Readings, ImmutableArray<ReadingUse> Uses, ImmutableArray<TraceStep> Steps)
 {
     /// <summary>Names in a finding what the mass rests on, and adds how it came about.</summary>
-    /// <param name="finding">The finding.</param>
     public void UseIn(FindingBuilder finding)
     {
         foreach (var reading in Readings)
@@ -98,7 +97,6 @@ internal sealed class MassSum
     private readonly ImmutableArray<TraceStep>.Builder _steps = ImmutableArray.CreateBuilder<TraceStep>();
 
     /// <summary>An empty sum.</summary>
-    /// <param name="context">The job and everything derived from it.</param>
     public MassSum(CheckContext context) => _context = context;
 
     /// <summary>Whether nothing was added yet.</summary>

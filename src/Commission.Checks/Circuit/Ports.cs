@@ -25,7 +25,6 @@ internal sealed record VaporPort(ReadingPlaces? Places) : IChargeGate
     };
 
     /// <summary>Where this job read them.</summary>
-    /// <param name="context">The job and everything derived from it.</param>
     public static VaporPort Of(CheckContext context) => new(context.Job.Charging?.ReadAt);
 
     /// <inheritdoc/>
@@ -49,7 +48,6 @@ internal sealed record LiquidPort(Given<LiquidPressurePlace>? Place) : IChargeGa
         : null;
 
     /// <summary>Where this job read it.</summary>
-    /// <param name="context">The job and everything derived from it.</param>
     public static LiquidPort Of(CheckContext context) => new(context.Job.Charging?.ReadAt?.LiquidPressure);
 
     /// <inheritdoc/>

@@ -31,7 +31,6 @@ internal sealed record RequiredCharge
     public string Source { get; private init; } = "";
 
     /// <summary>Works it out.</summary>
-    /// <param name="context">The job and everything derived from it.</param>
     public static RequiredCharge Of(CheckContext context)
     {
         var equipment = context.Job.Equipment;

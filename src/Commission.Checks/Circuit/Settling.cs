@@ -119,8 +119,6 @@ internal sealed class RunningCondition : IChargeGate
     public string? Reservation { get; private init; }
 
     /// <summary>Looks at the compressor and at how it ran.</summary>
-    /// <param name="context">The job and everything derived from it.</param>
-    /// <param name="row">The readings.</param>
     public static RunningCondition Of(CheckContext context, ChargeRow row)
     {
         var fitted = context.Job.Equipment.Compressor;
@@ -146,7 +144,6 @@ internal sealed class RunningCondition : IChargeGate
     }
 
     /// <summary>How a compressor ran, to stand behind "ran".</summary>
-    /// <param name="state">The state.</param>
     public static string Words(RunningState state) => state switch
     {
         RunningState.Full => "at full load",

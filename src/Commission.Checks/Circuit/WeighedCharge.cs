@@ -112,13 +112,11 @@ internal sealed class RefrigerantLedger : IAnalysis<RefrigerantLedger>
     public static RefrigerantLedger Create(CheckContext context) => new(context);
 
     /// <summary>The described cylinder a movement used: by its name, or the only one there is.</summary>
-    /// <param name="movement">The movement.</param>
     public Cylinder? CylinderOf(Movement movement) => movement.Cylinder is { } id
         ? _context.Job.Cylinders.FirstOrDefault(c => string.Equals(c.Id.Value, id, StringComparison.Ordinal))
         : _context.Job.Cylinders.Length == 1 && Movements.Length == 1 ? _context.Job.Cylinders[0] : null;
 
     /// <summary>What left a cylinder by its own gross masses, kg; null when they are not written.</summary>
-    /// <param name="cylinder">The cylinder.</param>
     public MassNumber? LeftBy(Cylinder cylinder)
     {
         if (cylinder is not { Before: { } before, After: { } after })
@@ -201,7 +199,6 @@ internal sealed class RefrigerantLedger : IAnalysis<RefrigerantLedger>
 internal sealed record ChargeMovement(int Sign, MassPart Part, ScaleReading? Weighing, string Time)
 {
     /// <summary>The same as a line of the ledger.</summary>
-    /// <param name="context">The job and everything derived from it.</param>
     public Movement AsMovement(CheckContext context)
     {
         if (Weighing is null)

@@ -26,19 +26,17 @@ internal static class CompressorFindings
     /// </summary>
     /// <param name="finding">The finding, with its number measured.</param>
     /// <param name="context">The job and everything derived from it.</param>
-    /// <param name="y">The number.</param>
-    /// <param name="kind">What it is.</param>
+    /// <param name="number">The number and the readings it rests on.</param>
     /// <param name="limit">The limit.</param>
-    /// <param name="readings">The readings it rests on.</param>
     /// <param name="words">The number in words, without a full stop.</param>
     /// <param name="suspicion">What a number below common practice suggests, without a full stop.</param>
     /// <param name="next">What to do then.</param>
     public static Finding JudgeOrDoubt(
-        this FindingBuilder finding, CheckContext context, Uncertain y, DisplayKind kind, Limit limit, IEnumerable<CorrectedReading> readings, string words, string suspicion, string next)
+        this FindingBuilder finding, CheckContext context, JudgedNumber number, Limit limit, string words, string suspicion, string next)
     {
         var state = context.State(limit);
-        y = y.On(state);
-        finding.Remark(limit.Remark(context.Present.Units)).RemarkUnknown(readings);
+        var (y, kind) = (number.Value.On(state), number.Kind);
+        finding.Remark(limit.Remark(context.Present.Units)).RemarkUnknown(number.Readings);
         if (limit.Tier == LimitTier.CommonPractice && y.Value < state.LowerSi)
             return finding.Measure(y, kind).Decide(true, state).Reserve(suspicion).Say($"{words}; {state.Text} is usual.").Next(next).Build();
         finding.Judge(y, kind, state);
@@ -46,10 +44,6 @@ internal static class CompressorFindings
     }
 
     /// <summary>A finding about a row: names what it rests on and says whether it may be judged.</summary>
-    /// <param name="context">The job and everything derived from it.</param>
-    /// <param name="check">The check that speaks.</param>
-    /// <param name="row">The row.</param>
-    /// <param name="readings">The readings.</param>
     public static FindingBuilder Begin(CheckContext context, ICheck check, ChargeRow row, params ReadOnlySpan<CorrectedReading?> readings)
     {
         var finding = context.Finding(check, row.Mode == OperatingMode.Heating ? $"{row.Time}, heating" : row.Time);
@@ -75,7 +69,6 @@ internal static class CompressorFindings
 internal sealed record CompressorSides(CorrectedReading? High, CorrectedReading? Low, string? HighRemark, string? LowRemark)
 {
     /// <summary>The sides of a row.</summary>
-    /// <param name="row">The readings.</param>
     public static CompressorSides Of(ChargeRow row)
     {
         var heating = row.Mode == OperatingMode.Heating;
@@ -91,11 +84,9 @@ internal sealed record CompressorSides(CorrectedReading? High, CorrectedReading?
     }
 
     /// <summary>Whether a row has what tells the high side.</summary>
-    /// <param name="row">The readings.</param>
     public static bool HasHigh(ChargeRow row) => row.Written.DischargePressure is not null || (row.Mode == OperatingMode.Heating ? row.Written.VaporPressure is not null : row.Written.LiquidPressure is not null);
 
     /// <summary>Whether a row has what tells the low side.</summary>
-    /// <param name="row">The readings.</param>
     public static bool HasLow(ChargeRow row) => row.Written.TrueSuctionPressure is not null || (row.Mode != OperatingMode.Heating && row.Written.VaporPressure is not null);
 }
 
@@ -146,6 +137,6 @@ internal sealed record AboveDew(ChargeRow Row, CorrectedReading Part, CorrectedR
             return finding.Say($"{Read(text)}; this is not judged: {early}.").NotEvaluated(early, Row.Settling.Todo!);
         if (context.Limits.Find(Limit) is not { } limit || (limit.Lower is null && limit.Upper is null))
             return finding.Information($"{Read(text)}.", "nobody sets a limit");
-        return finding.Remark(SideRemark).JudgeOrDoubt(context, superheat, DisplayKind.TemperatureDifference, limit, [Part, Side], Judged(text), Suspicion, Next);
+        return finding.Remark(SideRemark).JudgeOrDoubt(context, new(superheat, DisplayKind.TemperatureDifference, [Part, Side]), limit, Judged(text), Suspicion, Next);
     }
 }

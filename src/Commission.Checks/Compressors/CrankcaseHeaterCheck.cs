@@ -68,7 +68,7 @@ internal sealed class CrankcaseHeaterCheck : ICheck
         }
 
         yield return finding.JudgeOrDoubt(
-            context, y, DisplayKind.Duration, limit, [], $"The crankcase heater was on for {hours} before the start",
+            context, new(y, DisplayKind.Duration, []), limit, $"The crankcase heater was on for {hours} before the start",
             "a start with cold oil may have foamed it", Help.WhenItFails);
     }
 }

@@ -4,6 +4,7 @@ using Commission.Checks.Formulas;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Checks.VacuumAnalysis;
+using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
 using Commission.Records.Findings;
@@ -13,7 +14,7 @@ namespace Commission.Checks.Evacuation;
 /// <summary>The inflow behind the steady part of the rise, and what the same hole would let out of refrigerant, as a band. Information: no vacuum hold shows what a leak search has to show.</summary>
 internal sealed class LeakRateCheck : ICheck
 {
-    private const double RoomTemperature = 293.15;
+    private const double RoomTemperature = ConversionFactors.CelsiusZero + 20;
     private const string Kind = "gives the rise as an inflow; nothing is judged by it";
 
     public string Id => "evacuation.leak-rate";
@@ -119,7 +120,7 @@ internal sealed class LeakRateCheck : ICheck
         var refrigerant = context.Get<CircuitRefrigerant>();
         if (refrigerant is not { Fluid: { } fluid, Info: { } info } || VaporViscosity.Of(info) is not { } viscosity || fluid.DewAtTemperature(RoomTemperature) is not { Ok: true, Value: var dew })
             return null;
-        return RefrigerantLeak.From(air, context.Get<SiteAtmosphere>().Value.Value, vacuum, dew.Pressure, fluid.MolarMass, viscosity, RoomTemperature);
+        return RefrigerantLeak.From(air, context.Get<SiteAtmosphere>().Value.Value, vacuum, new(dew.Pressure, fluid.MolarMass, viscosity), RoomTemperature);
     }
 
     private static string Throughput(double q)
@@ -130,7 +131,7 @@ internal sealed class LeakRateCheck : ICheck
 
     private static string Rate(double kilogramsPerSecond)
     {
-        var grams = kilogramsPerSecond * 1000 * 86_400 * 365.25;
+        var grams = kilogramsPerSecond * 1000 * ConversionFactors.Year;
         return grams >= 1000
             ? string.Create(CultureInfo.InvariantCulture, $"{Two(grams / 1000)} kg/yr")
             : string.Create(CultureInfo.InvariantCulture, $"{Two(grams)} g/yr");

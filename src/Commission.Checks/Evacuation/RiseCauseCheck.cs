@@ -171,9 +171,6 @@ internal sealed class NitrogenWitness
     }
 
     /// <summary>The witness of a steady rise; null when there is no steady rise, no nitrogen hold of the same section, or nothing to be seen in it.</summary>
-    /// <param name="context">The job and everything derived from it.</param>
-    /// <param name="run">The evacuation.</param>
-    /// <param name="hold">Its hold.</param>
     public static NitrogenWitness? Of(CheckContext context, EvacuationRun run, HoldResult hold)
     {
         if (hold.Conclusion is not (HoldConclusion.SteadyRise or HoldConclusion.SteadyRiseAndSource) || hold.Slope is not { Value: > 0 } slope || context.Job.PressureTest is not { } test
@@ -191,7 +188,6 @@ internal sealed class NitrogenWitness
     }
 
     /// <summary>Names the nitrogen hold and gives the sentence.</summary>
-    /// <param name="finding">The finding.</param>
     public string Use(FindingBuilder finding)
     {
         var loss = _nitrogen.Loss!;

@@ -58,13 +58,16 @@ internal sealed class VacuumHoldCheck : ICheck
         if (judged.IsAboveRange)
             return Failed(context, run, finding.Decide(false, statement).Say(SentenceAboveRange(context.Present, run, most, new(after))), decay);
         return judged.Highest is { } highest
-            ? Verdict(context, run, finding, statement, decay, highest, judged, most, after)
+            ? Verdict(context, run, finding, new(statement, most, after), decay, highest, judged)
             : finding.Show(statement).NotEvaluated(judged.WhyNot!, judged.Todo!);
     }
 
-    private static Finding Verdict(
-        CheckContext context, EvacuationRun run, FindingBuilder finding, LimitStatement statement, DecayReading decay, Uncertain highest, JudgedHold judged, double most, double after)
+    // The level, Pa, that must not be passed for this long, s.
+    private sealed record HoldLimit(LimitStatement Statement, double Most, double After);
+
+    private static Finding Verdict(CheckContext context, EvacuationRun run, FindingBuilder finding, HoldLimit limit, DecayReading decay, Uncertain highest, JudgedHold judged)
     {
+        var (statement, most, after) = limit;
         var present = context.Present;
         if (decay.AtDue is not null && run.Rows.At(decay.Due) is { } atDue)
             finding.Step("p_d", "pressure at that time", "straight line between the readings on either side", $"at {run.Clock.Moment(decay.Due)}", present.Text(atDue, DisplayKind.Vacuum));
@@ -248,7 +251,6 @@ internal static class VacuumText
     public static string Rate(Presentation present, double pascalsPerSecond) => Text(present, pascalsPerSecond, DisplayKind.VacuumRise);
 
     /// <summary>What a hold shows, in the job's units.</summary>
-    /// <param name="present">How the job prints numbers.</param>
     public static HoldWording Wording(Presentation present) => new(p => Value(present, p, DisplayKind.Vacuum), r => Value(present, r, DisplayKind.VacuumRise));
 
     private static string Text(Presentation present, double si, DisplayKind kind) => QuantityWriter.Instance.Write(Value(present, si, kind), Language.English);

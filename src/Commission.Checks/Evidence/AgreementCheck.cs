@@ -61,11 +61,15 @@ internal sealed class AgreementCheck : ICheck
     {
         static Uncertain Sum(IReadOnlyList<(int Sign, CorrectedReading Reading)> parts) => parts.Select(p => p.Sign * p.Reading.Value).Aggregate((a, b) => a + b);
         var (a, b) = (Sum(one), Sum(other));
-        return Judge(context, subject, DisplayKind.Mass, first, a, second, b, (a - b).Expanded, [.. one.Concat(other).Select(p => p.Reading), .. besides]);
+        return Judge(context, subject, DisplayKind.Mass, new(first, a), new(second, b), (a - b).Expanded, [.. one.Concat(other).Select(p => p.Reading), .. besides]);
     }
 
-    private Finding Judge(CheckContext context, string subject, DisplayKind kind, string first, Uncertain one, string second, Uncertain other, double expanded, IReadOnlyList<CorrectedReading> readings)
+    // One of two ways to the same number.
+    private readonly record struct Way(string Words, Uncertain Value);
+
+    private Finding Judge(CheckContext context, string subject, DisplayKind kind, Way first, Way second, double expanded, IReadOnlyList<CorrectedReading> readings)
     {
+        var (one, other) = (first.Value, second.Value);
         var present = context.Present;
         var finding = context.Finding(this, subject);
         foreach (var reading in readings)
@@ -84,7 +88,7 @@ internal sealed class AgreementCheck : ICheck
             finding.Judge(Uncertain.Exact(error), DisplayKind.Number, State(context, limit));
         else
             finding.Decide(false, State(context, limit));
-        var said = $"{Capital(subject)}: {present.Text(one.Value, kind)} by {first}, {present.Text(other.Value, kind)} by {second}";
+        var said = $"{Capital(subject)}: {present.Text(one.Value, kind)} by {first.Words}, {present.Text(other.Value, kind)} by {second.Words}";
         return finding.Conclude($"{said}; they agree.", $"{said}; they differ by more than their doubts explain.", Help.WhenItFails);
     }
 
@@ -97,7 +101,7 @@ internal sealed class AgreementCheck : ICheck
 
         // The two bulbs of one psychrometer do not share their errors, although one statement covers both.
         var expanded = Math.Sqrt((read.Value.Expanded * read.Value.Expanded) + (made.Value.Expanded * made.Value.Expanded));
-        return Judge(context, $"return wet bulb, {row.At.Text}", DisplayKind.Temperature, "wick", read.Value, "humidity", made.Value, expanded, [read, made]);
+        return Judge(context, $"return wet bulb, {row.At.Text}", DisplayKind.Temperature, new("wick", read.Value), new("humidity", made.Value), expanded, [read, made]);
     }
 
     private static List<(int Sign, CorrectedReading Reading)> ByScale(CheckContext context, Charging charging) =>

@@ -28,11 +28,9 @@ internal sealed record WorkPhase(string Name, ImmutableArray<(string Name, Given
 internal static class WorkPhases
 {
     /// <summary>Recovery, pressure test, evacuation, charge: those the job has.</summary>
-    /// <param name="job">The job.</param>
     public static ImmutableArray<WorkPhase> Of(Job job) => [.. new[] { Recovery(job), PressureTest(job), Evacuation(job), Charge(job) }.OfType<WorkPhase>()];
 
     /// <summary>The evacuation; null when the job has none.</summary>
-    /// <param name="job">The job.</param>
     public static WorkPhase? Evacuation(Job job) => job.Evacuation is not { } evacuation ? null : Make(
         "evacuation",
         [

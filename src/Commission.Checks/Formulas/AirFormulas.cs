@@ -1,3 +1,5 @@
+using Commission.Measurement.Quantities;
+
 namespace Commission.Checks.Formulas;
 
 /// <summary>
@@ -9,15 +11,14 @@ internal static class AirFactors
     /// <summary>Where the factors come from.</summary>
     public const string Source = "standard air 0.075 lb/ft³: 4.5 = 60·0.075, 1.08 = 4.5·0.24, 0.68 = 4.5·1061/7000";
 
-    private const double StandardPressure = 101325;
-    private const double StandardTemperature = (70 + 459.67) / 1.8;
+    private const double StandardTemperature = (70 + ConversionFactors.FahrenheitOffset) / 1.8;
 
     /// <summary>Density of the air against standard air.</summary>
     /// <param name="pascals">Atmospheric pressure at the site, Pa.</param>
     /// <param name="kelvins">Temperature of the air that flows, K; null for standard air at 70 °F.</param>
     /// <returns>A ratio.</returns>
     public static double DensityRatio(double pascals, double? kelvins) =>
-        pascals / StandardPressure * (StandardTemperature / (kelvins ?? StandardTemperature));
+        pascals / ConversionFactors.StandardAtmosphere * (StandardTemperature / (kelvins ?? StandardTemperature));
 
     /// <summary>Factor of total heat: Btu/h for each cfm and Btu/lb.</summary>
     /// <param name="densityRatio">From <see cref="DensityRatio"/>.</param>
@@ -78,8 +79,8 @@ internal static class HeatRiseAirflow
     /// <summary>Where the formulas come from.</summary>
     public const string Source = "sensible-heat factor of standard air; generic installation manuals";
 
-    private const double BtuPerHour = 1055.05585262 / 3600;
-    private const double CubicFootPerMinute = 0.028316846592 / 60;
+    private const double BtuPerHour = ConversionFactors.Btu / 3600;
+    private const double CubicFootPerMinute = ConversionFactors.CubicFoot / 60;
 
     /// <summary>Airflow from a known heat output: gas furnace or strip heat.</summary>
     /// <param name="watts">Heat put into the air, W.</param>

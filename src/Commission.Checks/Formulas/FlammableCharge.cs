@@ -114,7 +114,6 @@ internal enum CoolingUse
     /// <summary>Comfort cooling.</summary>
     Comfort,
 
-    /// <summary>Commercial refrigeration.</summary>
     CommercialRefrigeration,
 
     /// <summary>Industrial process refrigeration.</summary>

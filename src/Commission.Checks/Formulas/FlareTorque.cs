@@ -16,7 +16,7 @@ internal static class FlareTorque
 
     private const double Millimetre = 1e-3;
 
-    private const double PoundForceInch = 4.4482216152605 * 0.0254;
+    private const double PoundForceInch = ConversionFactors.PoundForce * ConversionFactors.Inch;
 
     private static readonly Lazy<IReadOnlyList<FlareNut>> Rows = new(Build);
 
@@ -39,31 +39,31 @@ internal static class FlareTorque
 
     private static List<FlareNut> Build() =>
     [
-        Nut(6.35, 17, (8.7, 9.1), (60, 90), a: (14, 18), inches: (120, 160), b: (16, 18), jis: (14.2, 17.2)),
-        Nut(9.525, 22, (12.8, 13.2), (60, 90), a: (34, 42), inches: (300, 360), b: (30, 42), jis: (32.7, 39.9)),
-        Nut(12.7, 26, (16.2, 16.6), (30, 60), a: (49, 61), inches: (430, 540), b: (50, 62), jis: (49.5, 60.3)),
-        Nut(15.875, 29, (19.3, 19.7), (30, 60), a: (69, 82), inches: null, b: null, jis: (61.8, 75.4)),
-        Nut(19.05, 36, null, (20, 35), a: (100, 120), inches: null, b: null, jis: (97.2, 118.6)),
+        Nut(6.35, 17, (8.7, 9.1), (60, 90), new((14, 18), (120, 160), (16, 18), (14.2, 17.2))),
+        Nut(9.525, 22, (12.8, 13.2), (60, 90), new((34, 42), (300, 360), (30, 42), (32.7, 39.9))),
+        Nut(12.7, 26, (16.2, 16.6), (30, 60), new((49, 61), (430, 540), (50, 62), (49.5, 60.3))),
+        Nut(15.875, 29, (19.3, 19.7), (30, 60), new((69, 82), null, null, (61.8, 75.4))),
+        Nut(19.05, 36, null, (20, 35), new((100, 120), null, null, (97.2, 118.6))),
     ];
+
+    // As the manuals print them: N·m, and lbf·in for the second.
+    private sealed record Torques((double Least, double Most) A, (double Least, double Most)? Inches, (double Least, double Most)? B, (double Least, double Most) Jis);
 
     private static FlareNut Nut(
         double outside,
         double wrench,
         (double Least, double Most)? flare,
         (double Least, double Most) angle,
-        (double Least, double Most) a,
-        (double Least, double Most)? inches,
-        (double Least, double Most)? b,
-        (double Least, double Most) jis)
+        Torques printed)
     {
         var torque = new SortedDictionary<FlareTorqueSet, (double Least, double Most)>
         {
-            [FlareTorqueSet.ManualA] = a,
-            [FlareTorqueSet.JisB8607] = jis,
+            [FlareTorqueSet.ManualA] = printed.A,
+            [FlareTorqueSet.JisB8607] = printed.Jis,
         };
-        if (inches is { } printed)
-            torque[FlareTorqueSet.ManualAInches] = (printed.Least * PoundForceInch, printed.Most * PoundForceInch);
-        if (b is { } setB)
+        if (printed.Inches is { } inches)
+            torque[FlareTorqueSet.ManualAInches] = (inches.Least * PoundForceInch, inches.Most * PoundForceInch);
+        if (printed.B is { } setB)
             torque[FlareTorqueSet.ManualB] = setB;
         return new FlareNut(
             outside * Millimetre,
@@ -85,7 +85,6 @@ internal sealed record FlareNut(double Outside, double Wrench, (double Least, do
     public required IReadOnlyDictionary<FlareTorqueSet, (double Least, double Most)> Torque { get; init; }
 
     /// <summary>How sure a torque of this size is.</summary>
-    /// <param name="set">The set.</param>
     /// <returns>The mark the record prints.</returns>
     public string MarkOf(FlareTorqueSet set) => set == FlareTorqueSet.ManualA && Outside > 0.019 ? "common practice" : "published";
 }

@@ -1,11 +1,12 @@
 using Commission.Fluids;
+using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
 
 namespace Commission.Checks.Formulas;
 
 /// <summary>Inflow into a closed volume from its pressure rise, Q = V·dp/dt, and what it is in other words.</summary>
 /// <remarks>The throughput is that of the gas that enters, at the temperature of the system.</remarks>
-public static class LeakRate
+internal static class LeakRate
 {
     /// <summary>R, J/(mol·K).</summary>
     internal const double GasConstant = 8.31446261815324;
@@ -29,7 +30,7 @@ public static class LeakRate
 
     /// <summary>Throughput in atm·cm³/s at the temperature of the system (1 atm·cm³/s = 0.101325 Pa·m³/s, exact).</summary>
     /// <param name="throughput">Pa·m³/s.</param>
-    public static double AtmosphereCubicCentimetresPerSecond(double throughput) => throughput / 0.101325;
+    public static double AtmosphereCubicCentimetresPerSecond(double throughput) => throughput / (ConversionFactors.StandardAtmosphere * 1e-6);
 
     /// <summary>Mass flow ṁ = Q·M/(R·T), kg/s: the throughput merely re-expressed, not what the hole would pass at another pressure.</summary>
     /// <param name="throughput">Pa·m³/s.</param>
@@ -75,7 +76,6 @@ internal static class VaporViscosity
     ];
 
     /// <summary>Viscosity of a refrigerant's vapour, Pa·s.</summary>
-    /// <param name="refrigerant">The refrigerant.</param>
     /// <returns>The viscosity; null when a component has no figure.</returns>
     public static double? Of(RefrigerantInfo refrigerant)
     {

@@ -1,3 +1,5 @@
+using Commission.Measurement.Quantities;
+
 namespace Commission.Checks.Formulas;
 
 /// <summary>
@@ -12,8 +14,6 @@ internal static class LeakRepair
     /// <summary>Where the leak-rate formula comes from.</summary>
     public const string RateSource = "40 CFR 82.152, annualising method (from memory)";
 
-    private const double Pound = 0.45359237;
-
     /// <summary>The rule a circuit falls under.</summary>
     /// <param name="fullChargeKilograms">Full charge, kg.</param>
     /// <param name="isOzoneDepleting">Whether the refrigerant, or a component, is a class I or II substance.</param>
@@ -25,8 +25,8 @@ internal static class LeakRepair
         double fullChargeKilograms, bool isOzoneDepleting, double warmingPotential, DateOnly date, bool isResidentialOrLightCommercialComfort)
     {
         if (isOzoneDepleting)
-            return fullChargeKilograms >= 50 * Pound ? LeakRepairRule.Section82157 : LeakRepairRule.None;
-        return date >= new DateOnly(2026, 1, 1) && !isResidentialOrLightCommercialComfort && warmingPotential > 53 && fullChargeKilograms >= 15 * Pound
+            return fullChargeKilograms >= 50 * ConversionFactors.Pound ? LeakRepairRule.Section82157 : LeakRepairRule.None;
+        return date >= new DateOnly(2026, 1, 1) && !isResidentialOrLightCommercialComfort && warmingPotential > 53 && fullChargeKilograms >= 15 * ConversionFactors.Pound
             ? LeakRepairRule.Section84106
             : LeakRepairRule.None;
     }
@@ -53,7 +53,6 @@ internal static class LeakRepair
 /// <summary>Which United States leak-repair rule a circuit falls under.</summary>
 internal enum LeakRepairRule
 {
-    /// <summary>None.</summary>
     None,
 
     /// <summary>40 CFR 82.157: ozone-depleting refrigerant, full charge of 50 lb or more.</summary>

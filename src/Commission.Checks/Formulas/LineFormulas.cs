@@ -14,8 +14,6 @@ internal static class AcrTube
     // Wide enough for 15.9 mm as the name of 5/8 in, too narrow for a 16 mm tube, whose wall is another.
     private const double Match = 0.06e-3;
 
-    private const double Inch = 0.0254;
-
     private static readonly (double Outside, double Wall)[] Inches =
     [
         (0.250, 0.030), (0.3125, 0.032), (0.375, 0.032), (0.500, 0.032), (0.625, 0.035), (0.750, 0.035),
@@ -23,14 +21,13 @@ internal static class AcrTube
     ];
 
     /// <summary>Bore of a tube of standard size.</summary>
-    /// <param name="outsideDiameter">Outside diameter.</param>
     /// <returns>Inside diameter; null when the size is not in the list (a metric tube with its own wall).</returns>
     public static Length? Bore(Length outsideDiameter)
     {
         foreach (var (outside, wall) in Inches)
         {
-            if (Math.Abs(outsideDiameter.Si - (outside * Inch)) <= Match)
-                return Length.FromSi((outside - (2 * wall)) * Inch);
+            if (Math.Abs(outsideDiameter.Si - (outside * ConversionFactors.Inch)) <= Match)
+                return Length.FromSi((outside - (2 * wall)) * ConversionFactors.Inch);
         }
 
         return null;
@@ -89,11 +86,9 @@ internal static class LiquidHead
     /// <summary>The formula, as a trace prints it.</summary>
     public const string Formula = "Δp = ρ·g·h";
 
-    private const double StandardGravity = 9.80665;
-
     /// <summary>The loss.</summary>
     /// <param name="density">Density of the liquid, kg/m³.</param>
     /// <param name="riseMetres">Height gained, m; negative for a drop.</param>
     /// <returns>Pa; negative for a gain.</returns>
-    public static double Loss(double density, double riseMetres) => density * StandardGravity * riseMetres;
+    public static double Loss(double density, double riseMetres) => density * ConversionFactors.StandardGravity * riseMetres;
 }

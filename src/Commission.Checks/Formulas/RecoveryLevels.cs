@@ -17,16 +17,10 @@ internal static class RecoveryLevels
     /// <summary>Where the pressure classes come from.</summary>
     public const string ClassSource = "40 CFR 82.152 (from memory)";
 
-    private const double InchOfMercury = 3386.388640341;
-    private const double MillimetreOfMercury = 133.322387415;
-    private const double StandardAtmosphere = 101325;
-    private const double Pound = 0.45359237;
-    private const double Psi = 6894.757293168;
-
     /// <summary>Pressure class by the refrigerant's saturation.</summary>
     /// <param name="liquidSaturationAt104Fahrenheit">Liquid-phase (bubble) saturation pressure at 104 °F (40 °C), Pa; null when critical below that.</param>
     /// <returns>The class.</returns>
-    public static AppliancePressureClass ClassOf(double? liquidSaturationAt104Fahrenheit) => (liquidSaturationAt104Fahrenheit / Psi) switch
+    public static AppliancePressureClass ClassOf(double? liquidSaturationAt104Fahrenheit) => (liquidSaturationAt104Fahrenheit / ConversionFactors.Psi) switch
     {
         null or > 355 => AppliancePressureClass.VeryHigh,
         > 170 => AppliancePressureClass.High,
@@ -42,8 +36,8 @@ internal static class RecoveryLevels
     public static Pressure Required(AppliancePressureClass pressureClass, Mass fullCharge, bool machineBuiltBefore15November1993)
     {
         if (pressureClass == AppliancePressureClass.Low)
-            return Pressure.FromPascals(25 * MillimetreOfMercury);
-        return Pressure.FromPascals(StandardAtmosphere - (Depth(pressureClass, fullCharge, machineBuiltBefore15November1993) * InchOfMercury));
+            return Pressure.FromPascals(25 * ConversionFactors.MillimeterOfMercury);
+        return Pressure.FromPascals(ConversionFactors.StandardAtmosphere - (Depth(pressureClass, fullCharge, machineBuiltBefore15November1993) * ConversionFactors.InchOfMercury));
     }
 
     /// <summary>Whether the level is no depth at all: 0 inHg below the atmosphere.</summary>
@@ -70,7 +64,7 @@ internal static class RecoveryLevels
 
     private static int Depth(AppliancePressureClass pressureClass, Mass fullCharge, bool old)
     {
-        var isLarge = fullCharge.Si >= 200 * Pound;
+        var isLarge = fullCharge.Si >= 200 * ConversionFactors.Pound;
         return (pressureClass, isLarge, old) switch
         {
             (AppliancePressureClass.VeryHigh, _, _) => 0,

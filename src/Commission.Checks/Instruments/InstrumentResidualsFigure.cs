@@ -3,6 +3,7 @@ using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Fluids.Water;
 using Commission.Jobs.Model;
+using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
 using Commission.Records.Series;
@@ -12,8 +13,6 @@ namespace Commission.Checks.Instruments;
 /// <summary>What each thermometer and each pressure gauge showed less what was known, with U, between the edges of what is good.</summary>
 internal sealed class InstrumentResidualsFigure : IFigureSource
 {
-    private const double IcePoint = 273.15;
-
     private readonly record struct Point(double Known, double Residual, double Expanded);
 
     /// <inheritdoc/>
@@ -89,7 +88,7 @@ internal sealed class InstrumentResidualsFigure : IFigureSource
         if (instrument.Dimension != Measurement.Quantities.Dimension.TemperatureDifference || instrument.Described.Checks is not { } checks)
             yield break;
         if (checks.IcePoint is { } ice)
-            yield return At(context, instrument, IcePoint, (ice.Adjusted ?? ice.Read).Value.Si, 1.0 * instrument.BathCause);
+            yield return At(context, instrument, ConversionFactors.CelsiusZero, (ice.Adjusted ?? ice.Read).Value.Si, 1.0 * instrument.BathCause);
         if (checks.WarmPoint is { } warm)
             yield return At(context, instrument, warm.Applied.Value.Si, (warm.Adjusted ?? warm.Read).Value.Si, Reference(warm.Applied));
         if (checks.BoilingPoint is { } boiling && context.Get<SiteAtmosphere>() is { IsStated: true } site && WaterSaturation.Temperature(site.Value.Value) is { Ok: true, Value: var boils })

@@ -3,6 +3,7 @@ using Commission.Checks.Limits;
 using Commission.Fluids;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
+using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
 using Commission.Records.Findings;
@@ -165,7 +166,7 @@ internal sealed class RestedCylinderCheck : ICheck
             1.0 * context.Causes.Enter(
                 check.Temperature.Stated is { } stated
                     ? RootCause.FromExpanded($"{instrument.Id}: cylinder temperature", "stated with the reading", stated.HalfWidthSi, stated.CoverageFactor)
-                    : RootCause.FromHalfWidth($"{instrument.Id}: cylinder temperature", "± 1 °F around a rested cylinder, common practice", 5.0 / 9.0),
+                    : RootCause.FromHalfWidth($"{instrument.Id}: cylinder temperature", "± 1 °F around a rested cylinder, common practice", ConversionFactors.FahrenheitDegree),
                 DisplayKind.TemperatureDifference));
         var bubble = fluid.BubbleAtTemperature(temperature.Value);
         if (!bubble.Ok)

@@ -4,6 +4,7 @@ using Commission.Fluids.Water;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Decisions;
+using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
 using Commission.Records.Findings;
@@ -13,8 +14,6 @@ namespace Commission.Checks.Instruments;
 /// <summary>How far each thermometer was off in ice water, as found.</summary>
 internal sealed class IcePointCheck : ICheck
 {
-    private const double IcePoint = 273.15;
-
     public string Id => "instrument.ice-point";
 
     public string Phase => Phases.Instruments;
@@ -39,14 +38,14 @@ internal sealed class IcePointCheck : ICheck
     private Finding Judge(CheckContext context, UsedInstrument instrument, PointCheck check)
     {
         var finding = context.Finding(this, instrument.Id).Use($"{instrument.Id}: in ice water", check.Read, instrument.Id).Use($"{instrument.Id}: after adjusting", check.Adjusted, instrument.Id);
-        var error = check.Read.Value.Si - IcePoint;
+        var error = check.Read.Value.Si - ConversionFactors.CelsiusZero;
         var sign = error < 0 ? -1.0 : 1.0;
         var size = context.Scope.Reading(sign * error, sign * instrument.BathCause, sign * instrument.ZeroCause);
         var present = context.Present;
-        finding.Step("e", "error in ice water, as found", "T_read − 0 °C", $"{check.Read.Text} − {present.Text(IcePoint, DisplayKind.Temperature)}", present.Text(error, DisplayKind.TemperatureDifference), "ice point of water, 0 °C");
+        finding.Step("e", "error in ice water, as found", "T_read − 0 °C", $"{check.Read.Text} − {present.Text(ConversionFactors.CelsiusZero, DisplayKind.Temperature)}", present.Text(error, DisplayKind.TemperatureDifference), "ice point of water, 0 °C");
         if (check.Adjusted is { } adjusted)
         {
-            var left = adjusted.Value.Si - IcePoint;
+            var left = adjusted.Value.Si - ConversionFactors.CelsiusZero;
             finding.Step("r", "residual after adjusting", "T_adjusted − 0 °C", adjusted.Text, present.Text(left, DisplayKind.TemperatureDifference), "taken off every reading of this instrument");
         }
 
@@ -66,7 +65,7 @@ internal sealed class IcePointCheck : ICheck
         else
         {
             finding.Say(check.Adjusted is { } a
-                ? $"{instrument.Id} read {off} {way} in ice water and was adjusted; {present.Text(a.Value.Si - IcePoint, DisplayKind.TemperatureDifference)} is left and taken off its readings."
+                ? $"{instrument.Id} read {off} {way} in ice water and was adjusted; {present.Text(a.Value.Si - ConversionFactors.CelsiusZero, DisplayKind.TemperatureDifference)} is left and taken off its readings."
                 : $"{instrument.Id} read {off} {way} in ice water; taken off its readings.");
         }
 

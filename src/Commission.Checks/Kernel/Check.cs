@@ -100,17 +100,15 @@ public static class Phases
 }
 
 /// <summary>Makes tables of readings or facts for one phase, every cell as printed.</summary>
-public interface ITableSource
+internal interface ITableSource
 {
     /// <summary>The tables for the job; none when the job has nothing to list.</summary>
-    /// <param name="context">The job and everything derived from it.</param>
     IEnumerable<RecordTable> Tables(CheckContext context);
 }
 
 /// <summary>Makes the data of one kind of figure. Everything the figure shows, fitted curves included, is worked out here.</summary>
-public interface IFigureSource
+internal interface IFigureSource
 {
     /// <summary>The figures of this kind for the job; none when the job has nothing to draw.</summary>
-    /// <param name="context">The job and everything derived from it.</param>
     IEnumerable<FigureData> Figures(CheckContext context);
 }

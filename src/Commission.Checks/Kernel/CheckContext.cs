@@ -34,20 +34,20 @@ public sealed class CheckContext
     public IUncertaintyScope Scope => Settings.Scope;
 
     /// <summary>How numbers are printed for this job.</summary>
-    public Presentation Present { get; }
+    internal Presentation Present { get; }
 
     /// <summary>Readings with their corrections and root causes.</summary>
-    public ReadingCorrector Readings { get; }
+    internal ReadingCorrector Readings { get; }
 
     /// <summary>The limits in force: the maker's figures, named packs, common practice.</summary>
     internal LimitResolver Limits => Get<JobLimits>().Resolver;
 
     /// <summary>Units of root causes, for budgets.</summary>
-    public CauseBook Causes { get; } = new();
+    internal CauseBook Causes { get; } = new();
 
     /// <summary>An analysis shared by the checks, figures and tables of a phase; worked out once.</summary>
     /// <typeparam name="T">The analysis.</typeparam>
-    public T Get<T>()
+    internal T Get<T>()
         where T : class, IAnalysis<T>
     {
         if (_analyses.TryGetValue(typeof(T), out var known))
@@ -65,7 +65,6 @@ public sealed class CheckContext
         (Limits.Find(id)?.Target ?? throw new InvalidOperationException($"No pack states {id}.")).Si;
 
     /// <summary>The statement of a limit in the job's units; gauge pressures become absolute with the site's atmosphere.</summary>
-    /// <param name="limit">The limit.</param>
     internal LimitStatement State(Limit limit) => limit.ToStatement(Present.Units, Get<SiteAtmosphere>().Pressure);
 
     /// <summary>The statement of a tolerance around a target that comes from elsewhere.</summary>
@@ -76,7 +75,7 @@ public sealed class CheckContext
     /// <summary>Starts a finding of a check.</summary>
     /// <param name="check">The check that speaks.</param>
     /// <param name="subject">What it is about when the check speaks more than once; null when it speaks once.</param>
-    public FindingBuilder Finding(ICheck check, string? subject = null) => new(this, check, subject);
+    internal FindingBuilder Finding(ICheck check, string? subject = null) => new(this, check, subject);
 }
 
 /// <summary>What an evaluation needs beyond the job.</summary>
@@ -95,11 +94,10 @@ public sealed record CheckSettings(DateOnly AsOf)
 /// with their saturation temperatures, the segmented evacuation log. Asked for through <see cref="CheckContext.Get{T}"/>.
 /// </summary>
 /// <typeparam name="TSelf">The analysis itself.</typeparam>
-public interface IAnalysis<TSelf>
+internal interface IAnalysis<TSelf>
     where TSelf : class, IAnalysis<TSelf>
 {
     /// <summary>Works the analysis out. Called at most once per context.</summary>
-    /// <param name="context">The job and everything derived from it.</param>
     static abstract TSelf Create(CheckContext context);
 }
 

@@ -3,7 +3,7 @@ using Commission.Fluids;
 namespace Commission.Checks.Kernel;
 
 /// <summary>The refrigerant of the circuit: what is published about it, and its equations, loaded when something asks for them.</summary>
-public sealed class CircuitRefrigerant : IAnalysis<CircuitRefrigerant>
+internal sealed class CircuitRefrigerant : IAnalysis<CircuitRefrigerant>
 {
     private readonly Lazy<Refrigerant?> _fluid;
 

@@ -24,7 +24,6 @@ internal sealed class EvacuationClock
     public bool IsOfDay { get; }
 
     /// <summary>The clock of an evacuation.</summary>
-    /// <param name="job">The job.</param>
     public static EvacuationClock Of(Job job)
     {
         var evacuation = job.Evacuation;

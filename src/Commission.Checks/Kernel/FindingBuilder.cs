@@ -14,7 +14,7 @@ namespace Commission.Checks.Kernel;
 /// Puts a finding together: readings, steps, number, limit, verdict, words. Every check speaks through it, so that
 /// decision rules, budgets and strip-chart positions are made in one place.
 /// </summary>
-public sealed class FindingBuilder
+internal sealed class FindingBuilder
 {
     private readonly CheckContext _context;
     private readonly ICheck _check;
@@ -48,7 +48,6 @@ public sealed class FindingBuilder
     public bool Passes => _verdict is Verdict.Pass or Verdict.ConditionalPass;
 
     /// <summary>Names a corrected reading: its place, its instrument, and the corrections as steps of the trace.</summary>
-    /// <param name="reading">The reading.</param>
     public FindingBuilder Use(CorrectedReading reading)
     {
         ArgumentNullException.ThrowIfNull(reading);
@@ -85,7 +84,6 @@ public sealed class FindingBuilder
     }
 
     /// <summary>Adds a step of the trace that is already described; a step that stands there stays once.</summary>
-    /// <param name="step">The step.</param>
     public FindingBuilder Step(TraceStep step)
     {
         if (!_trace.Contains(step))
@@ -107,8 +105,6 @@ public sealed class FindingBuilder
     }
 
     /// <summary>States the number the finding is about, with its budget. <see cref="Judge"/> does this too.</summary>
-    /// <param name="y">The number.</param>
-    /// <param name="kind">What it is.</param>
     public FindingBuilder Measure(Uncertain y, DisplayKind kind)
     {
         ArgumentNullException.ThrowIfNull(y);
@@ -124,7 +120,6 @@ public sealed class FindingBuilder
     public Finding Conclude(Message good, Message bad, Message next) => Passes ? Say(good).Build() : Say(bad).Next(next).Build();
 
     /// <summary>Shows a limit beside the finding without judging by it.</summary>
-    /// <param name="limit">The limit.</param>
     public FindingBuilder Show(LimitStatement limit)
     {
         _limits.Add(limit);
@@ -370,8 +365,6 @@ internal static class AirFindings
     }
 
     /// <summary>Names readings with their corrections.</summary>
-    /// <param name="finding">The finding.</param>
-    /// <param name="readings">The readings.</param>
     public static FindingBuilder UseAll(this FindingBuilder finding, IEnumerable<CorrectedReading> readings)
     {
         foreach (var reading in readings)

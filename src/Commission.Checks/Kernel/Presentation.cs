@@ -16,7 +16,7 @@ namespace Commission.Checks.Kernel;
 /// How the numbers of one job are printed: its units, the decimals that the uncertainty allows. All text of numbers in a
 /// record is made here, so that pages print fields and compute nothing.
 /// </summary>
-public sealed class Presentation
+internal sealed class Presentation
 {
     private Presentation(UnitSystem units) => Units = units;
 
@@ -30,7 +30,6 @@ public sealed class Presentation
     public string Preset => Units.Preset;
 
     /// <summary>The presentation a job asks for: its <c>units</c>, or, when it has none, the units its readings are written in.</summary>
-    /// <param name="job">The job.</param>
     public static Presentation For(Job job)
     {
         ArgumentNullException.ThrowIfNull(job);
@@ -59,8 +58,6 @@ public sealed class Presentation
     public string Text(double si, DisplayKind kind, int decimals) => QuantityFormat.Format(si, Units[kind].Unit, decimals);
 
     /// <summary>A number with its expanded uncertainty: <c>13.1 ± 1.5 °F</c>.</summary>
-    /// <param name="y">The number.</param>
-    /// <param name="kind">What it is.</param>
     public string Text(Uncertain y, DisplayKind kind)
     {
         ArgumentNullException.ThrowIfNull(y);
@@ -74,7 +71,6 @@ public sealed class Presentation
     public QuantityValue Value(double si, DisplayKind kind, int decimals) => QuantityWriter.Of(si, Units[kind].Unit, decimals);
 
     /// <summary>A message as text, in the language of the record.</summary>
-    /// <param name="message">The message.</param>
     public string Text(Message message) => RecordWords.Text(message, Language);
 
     /// <summary>The number alone, without its unit, for cells of tables whose head names the unit. A compound prints its unit all the same.</summary>
@@ -103,8 +99,6 @@ public sealed class Presentation
     public DisplayQuantity Quantity(double si, DisplayKind kind) => Quantity(si, kind, Units[kind].Decimals, Text(si, kind));
 
     /// <summary>A measured number as the record keeps it: value and U in the same decimals.</summary>
-    /// <param name="y">The number.</param>
-    /// <param name="kind">What it is.</param>
     public MeasuredQuantity Measured(Uncertain y, DisplayKind kind)
     {
         ArgumentNullException.ThrowIfNull(y);
@@ -190,7 +184,7 @@ public sealed class Presentation
 /// Remembers in which unit a root cause is to be read, so that a budget can print "0.72 psi" and "0.15 °F per psi".
 /// A cause that nobody entered prints without a unit.
 /// </summary>
-public sealed class CauseBook
+internal sealed class CauseBook
 {
     private readonly ConditionalWeakTable<RootCause, object> _kinds = [];
 
@@ -205,7 +199,6 @@ public sealed class CauseBook
     }
 
     /// <summary>How the cause is displayed; null when nobody said.</summary>
-    /// <param name="cause">The cause.</param>
     public DisplayKind? KindOf(RootCause cause) => _kinds.TryGetValue(cause, out var kind) ? (DisplayKind)kind : null;
 }
 
@@ -218,8 +211,6 @@ internal static class LimitEquality
     private const double SameNumber = 1e-9;
 
     /// <summary>The number, moved onto a bound from which it differs by rounding alone.</summary>
-    /// <param name="y">The number.</param>
-    /// <param name="limit">The limit.</param>
     public static Uncertain On(this Uncertain y, LimitStatement limit)
     {
         foreach (var bound in new[] { limit.LowerSi, limit.UpperSi })

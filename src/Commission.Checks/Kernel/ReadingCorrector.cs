@@ -17,7 +17,7 @@ namespace Commission.Checks.Kernel;
 /// correction where its reference carries an uncertainty, takes off the bias of a pipe clamp, makes gauge pressures
 /// absolute, and attaches the root causes that stay (JCGM 100, 4.3 and 5). Each correction is a step of the trace.
 /// </summary>
-public sealed class ReadingCorrector
+internal sealed class ReadingCorrector
 {
     private readonly CheckContext _context;
     private readonly Dictionary<(SourceLocation Place, ReadingName Name, bool HasAmbient), CorrectedReading> _done = [];
@@ -257,7 +257,7 @@ public sealed class ReadingCorrector
 /// A reading after its corrections, with the root causes that make it doubtful. Pressures are absolute, in Pa; everything
 /// else is in its SI unit.
 /// </summary>
-public sealed record CorrectedReading
+internal sealed record CorrectedReading
 {
     /// <summary>What was read, with its time where it has one: <c>vapor line, 11:35</c>.</summary>
     public required string Name { get; init; }

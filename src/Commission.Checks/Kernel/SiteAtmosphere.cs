@@ -13,7 +13,7 @@ namespace Commission.Checks.Kernel;
 /// Atmospheric pressure at the site: a barometer read there, else the standard atmosphere at the elevation. The same root
 /// cause enters every gauge reading, so differences of two gauges know that the weather is common to them.
 /// </summary>
-public sealed class SiteAtmosphere : IAnalysis<SiteAtmosphere>
+internal sealed class SiteAtmosphere : IAnalysis<SiteAtmosphere>
 {
     private SiteAtmosphere(Uncertain value, ImmutableArray<ReadingUse> uses, TraceStep step, bool stated)
     {

@@ -16,7 +16,7 @@ namespace Commission.Checks.Kernel;
 /// An instrument of the job with the root causes it brings. Each cause is made once, so that every reading taken on the
 /// instrument shares it and differences of such readings know that it cancels.
 /// </summary>
-public sealed class UsedInstrument
+internal sealed class UsedInstrument
 {
     private readonly CheckContext _context;
     private readonly Lazy<RootCause> _accuracyCause;
@@ -64,7 +64,7 @@ public sealed class UsedInstrument
     public double? FullScaleSi => Described.FullScale?.Value.Si;
 
     /// <summary>Whether something is known of its accuracy: a statement or a sensor class.</summary>
-    public bool AccuracyKnown => Statement is not null || SensorTolerance(273.15) is not null;
+    public bool AccuracyKnown => Statement is not null || SensorTolerance(ConversionFactors.CelsiusZero) is not null;
 
     /// <summary>The cause behind the maker's statement; its sensitivity at a reading is <see cref="HalfWidth(double)"/>.</summary>
     public RootCause AccuracyCause => _accuracyCause.Value;
@@ -197,7 +197,7 @@ public sealed class UsedInstrument
     // IEC 60584-1 classes 1 and 2, ASTM E230 special and standard, IEC 60751 classes A and B; temperatures in K, tolerance in K.
     private double? SensorTolerance(double kelvin)
     {
-        var t = Math.Abs(kelvin - 273.15);
+        var t = Math.Abs(kelvin - ConversionFactors.CelsiusZero);
         return Described.Sensor?.Value switch
         {
             SensorKind.ThermocoupleKClass1 => Math.Max(1.5, 0.004 * t),
@@ -244,7 +244,7 @@ public sealed class UsedInstrument
 }
 
 /// <summary>Which instrument read what, by the <c>reads</c> of each instrument and the <c>with</c> of a phase.</summary>
-public sealed class InstrumentKit : IAnalysis<InstrumentKit>
+internal sealed class InstrumentKit : IAnalysis<InstrumentKit>
 {
     private readonly FrozenDictionary<string, UsedInstrument> _byId;
     private readonly Dictionary<ReadingName, UsedInstrument> _byReading = [];

@@ -83,7 +83,6 @@ internal sealed record Limit
     public Tolerance Around(double targetSi) => new(targetSi + Lower?.Si, targetSi + Upper?.Si);
 
     /// <summary>SI value of a further quantity, such as the time of a decay limit.</summary>
-    /// <param name="name">Its name.</param>
     /// <returns>The value; null when the maker's figure has none.</returns>
     public double? Companion(string name) => With.TryGetValue(name, out var figure) ? figure.Si : null;
 }
@@ -156,6 +155,5 @@ internal enum LimitTier
     /// <summary>A named pack.</summary>
     Pack,
 
-    /// <summary>Common practice.</summary>
     CommonPractice,
 }

@@ -44,7 +44,6 @@ internal sealed record LimitCondition(LimitSubject Subject)
 /// <param name="All">The conditions.</param>
 internal sealed record LimitConditions(ImmutableArray<LimitCondition> All)
 {
-    /// <summary>Always.</summary>
     public static LimitConditions Always { get; } = new([]);
 
     /// <summary>Whether the case applies.</summary>
@@ -124,7 +123,6 @@ internal sealed record LimitSituation
     /// heat pump or a packaged unit blows into ducts. The refrigerant's class, the full charge and the ambient temperature are
     /// computed elsewhere and added.
     /// </summary>
-    /// <param name="job">The job.</param>
     /// <returns>The situation.</returns>
     public static LimitSituation Of(Job job)
     {
@@ -188,7 +186,6 @@ internal static class GasFamilies
     public static GasFamily Of(string designation) => Known.GetValueOrDefault(designation, GasFamily.Other);
 
     /// <summary>Whether a refrigerant or a part of it depletes ozone.</summary>
-    /// <param name="refrigerant">The refrigerant.</param>
     public static bool DepletesOzone(RefrigerantInfo refrigerant) => refrigerant.Composition.Any(c => Of(c.Designation) == GasFamily.OzoneDepleting);
 
     private static IEnumerable<(string Designation, GasFamily Family)> Pairs()

@@ -70,12 +70,10 @@ internal static class LimitDefinitions
     public static IEnumerable<LimitDefinition> All => ById.Value.Values.OrderBy(definition => definition.Id, StringComparer.Ordinal);
 
     /// <summary>The definition of an id.</summary>
-    /// <param name="id">The id.</param>
     /// <returns>The definition, or null.</returns>
     public static LimitDefinition? Find(string id) => ById.Value.GetValueOrDefault(id);
 
     /// <summary>The definition of an id a check asks for.</summary>
-    /// <param name="id">The id.</param>
     /// <returns>The definition.</returns>
     /// <exception cref="ArgumentException">There is none: a fault of this program.</exception>
     public static LimitDefinition Get(string id) => Find(id) ?? throw new ArgumentException($"There is no limit \"{id}\".", nameof(id));
@@ -129,7 +127,6 @@ internal sealed class LimitSubject
         new("ambient", Dimension.Temperature, s => s.Ambient),
     ];
 
-    /// <summary>Its key.</summary>
     public string Key { get; }
 
     /// <summary>The words it takes; empty when any word will do or when it takes a quantity.</summary>
@@ -139,7 +136,6 @@ internal sealed class LimitSubject
     public Dimension? Quantity { get; }
 
     /// <summary>The subject of a key.</summary>
-    /// <param name="key">The key.</param>
     /// <returns>The subject, or null.</returns>
     public static LimitSubject? Find(string key) => All.FirstOrDefault(subject => string.Equals(subject.Key, key, StringComparison.Ordinal));
 

@@ -45,7 +45,6 @@ internal sealed class LimitLibrary
     }
 
     /// <summary>Whether there is a pack of this name; it is not read.</summary>
-    /// <param name="name">The name.</param>
     /// <returns>True when <see cref="Find"/> would give it.</returns>
     public bool Contains(string name) => _own.ContainsKey(name) || Names.Value.Contains(name);
 

@@ -41,8 +41,6 @@ internal static class LimitStatements
         targetSi);
 
     /// <summary>What the record remarks when a figure of the maker asks less than a published limit, or when the crew's own target was set aside.</summary>
-    /// <param name="limit">The limit.</param>
-    /// <param name="units">The job's units.</param>
     /// <returns>A sentence; null when there is nothing to remark.</returns>
     public static string? Remark(this Limit limit, UnitSystem units)
     {
@@ -86,8 +84,6 @@ internal static class LimitText
     private const int MostDecimals = 6;
 
     /// <summary>The limit in words and numbers.</summary>
-    /// <param name="limit">The limit.</param>
-    /// <param name="units">The job's units.</param>
     /// <returns>For example <c>at most 1000 micron after 10 min</c>.</returns>
     public static string Of(Limit limit, UnitSystem units)
     {

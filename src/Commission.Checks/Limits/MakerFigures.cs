@@ -23,7 +23,6 @@ internal sealed class MakerFigures
     }
 
     /// <summary>Collects the figures of a job: its maker's limits, its plate, and the crew's own evacuation targets.</summary>
-    /// <param name="job">The job.</param>
     /// <returns>Figures by limit id.</returns>
     public static ImmutableDictionary<string, MakerFigure> Of(Job job)
     {
@@ -111,14 +110,14 @@ internal sealed class MakerFigures
     private void AddPlate(Nameplate? plate)
     {
         if (plate?.MaxStatic is { } most)
-            Put(LimitIds.AirStaticExternalMaximum, LimitShape.AtMost, Plate, most.At, hasSource: true, upper: Figure(most));
+            Put(LimitIds.AirStaticExternalMaximum, LimitShape.AtMost, new(Plate, most.At), upper: Figure(most));
     }
 
     // The evacuation part holds what the crew aimed for; only with a source is it the maker's.
     private void AddEvacuationTargets(Jobs.Model.Evacuation? evacuation)
     {
         if (evacuation?.Target is { } target)
-            Put(LimitIds.EvacuationLevel, LimitShape.AtMost, "the job's own target", target.At, hasSource: false, upper: Figure(target));
+            Put(LimitIds.EvacuationLevel, LimitShape.AtMost, new("the job's own target", target.At, IsNamed: false), upper: Figure(target));
         AddDecay(evacuation?.DecayLimit);
     }
 
@@ -127,7 +126,7 @@ internal sealed class MakerFigures
         if (decay is null)
             return;
         const string Id = LimitIds.EvacuationDecay;
-        Put(Id, LimitShape.AtMost, decay.From?.Value ?? "the job's own target", decay.Level.At, decay.From is not null, upper: Figure(decay.Level));
+        Put(Id, LimitShape.AtMost, new(decay.From?.Value ?? "the job's own target", decay.Level.At, decay.From is not null), upper: Figure(decay.Level));
         var entry = _figures[Id];
         var after = LimitDefinitions.Get(Id).Companions[0];
         _figures[Id] = entry with { Limit = entry.Limit with { With = entry.Limit.With.Add(after.Name, Figure(decay.After)) } };
@@ -141,7 +140,7 @@ internal sealed class MakerFigures
         if (target is not null && limit.Tolerance is { } tolerance)
         {
             var half = Figure(tolerance);
-            Put(id, LimitShape.Target, limit.From.Value, limit.Origin, hasSource: true, Moved(target, -half.Si), Moved(target, half.Si), target);
+            Put(id, LimitShape.Target, new(limit.From.Value, limit.Origin), Moved(target, -half.Si), Moved(target, half.Si), target);
             return;
         }
 
@@ -155,7 +154,7 @@ internal sealed class MakerFigures
         var target = limit.Target is { } t ? Figure(t) : null;
         if (target is not null && limit.Tolerance is { } tolerance)
         {
-            Put(id, LimitShape.Target, limit.From.Value, limit.Origin, hasSource: true, Moved(target, -tolerance.Value), Moved(target, tolerance.Value), target);
+            Put(id, LimitShape.Target, new(limit.From.Value, limit.Origin), Moved(target, -tolerance.Value), Moved(target, tolerance.Value), target);
             return;
         }
 
@@ -184,21 +183,21 @@ internal sealed class MakerFigures
     private void AddMaximum(string id, NumberLimit? limit)
     {
         if (limit?.Maximum is { } most)
-            Put(id, LimitShape.AtMost, limit.From.Value, most.At, hasSource: true, upper: Figure(most));
+            Put(id, LimitShape.AtMost, new(limit.From.Value, most.At), upper: Figure(most));
     }
 
     // "Rules hold from this length" may be written as a least, a most or a target: it is one number.
     private void AddThreshold(string id, QuantityLimit<Length, Length>? limit)
     {
         if ((limit?.Minimum ?? limit?.Maximum ?? limit?.Target) is { } from)
-            Put(id, LimitShape.AtMost, limit!.From.Value, from.At, hasSource: true, upper: Figure(from));
+            Put(id, LimitShape.AtMost, new(limit!.From.Value, from.At), upper: Figure(from));
     }
 
     private void AddValidity(string id, Given<Jobs.Model.QuantityRange<Temperature>>? range)
     {
         if (range is null)
             return;
-        Put(id, LimitShape.Within, "the job's limits", range.At, hasSource: true, Figure(range.Value.Lower), Figure(range.Value.Upper));
+        Put(id, LimitShape.Within, new("the job's limits", range.At), Figure(range.Value.Lower), Figure(range.Value.Upper));
     }
 
     private void Put(string id, LimitFigure? target, LimitFigure? lower, LimitFigure? upper, string source, SourceLocation at)
@@ -221,14 +220,17 @@ internal sealed class MakerFigures
             _ => LimitShape.Target,
         };
         if (target is not null || lower is not null || upper is not null)
-            Put(id, shape, source, at, hasSource: true, lower, upper, target);
+            Put(id, shape, new(source, at), lower, upper, target);
     }
 
     private void PutHalfWidth(string id, LimitFigure half, string source, SourceLocation at) =>
-        Put(id, LimitShape.Tolerance, source, at, hasSource: true, half with { Si = -half.Si, Text = "-" + half.Text }, half);
+        Put(id, LimitShape.Tolerance, new(source, at), half with { Si = -half.Si, Text = "-" + half.Text }, half);
+
+    // Where a figure is written and whose it is; not named where the job says no "from".
+    private readonly record struct Origin(string Source, SourceLocation At, bool IsNamed = true);
 
     private void Put(
-        string id, LimitShape shape, string source, SourceLocation at, bool hasSource, LimitFigure? lower = null, LimitFigure? upper = null, LimitFigure? target = null)
+        string id, LimitShape shape, Origin origin, LimitFigure? lower = null, LimitFigure? upper = null, LimitFigure? target = null)
     {
         var definition = LimitDefinitions.Get(id);
         _figures[id] = new MakerFigure(
@@ -239,15 +241,15 @@ internal sealed class MakerFigures
                 Tier = LimitTier.Maker,
                 Pack = "",
                 Basis = "maker",
-                Source = source,
+                Source = origin.Source,
                 Mark = "job",
                 Rule = DecisionRule.Simple,
-                At = at,
+                At = origin.At,
                 Lower = lower,
                 Upper = upper,
                 Target = target,
             },
-            hasSource);
+            origin.IsNamed);
     }
 
     private static LimitFigure Moved(LimitFigure figure, double by) => figure with { Si = figure.Si + by, Text = "" };

@@ -37,7 +37,6 @@ internal sealed class StrictMapping
     }
 
     /// <summary>What a node is, in words.</summary>
-    /// <param name="node">The node.</param>
     /// <returns>A phrase.</returns>
     public static string Kind(SourceNode node) => node switch
     {
@@ -49,7 +48,6 @@ internal sealed class StrictMapping
     };
 
     /// <summary>The value of a key, if it is there.</summary>
-    /// <param name="key">The key.</param>
     /// <returns>The value.</returns>
     public SourceNode? Take(string key)
     {
@@ -58,7 +56,6 @@ internal sealed class StrictMapping
     }
 
     /// <summary>The value of a key that has to be there.</summary>
-    /// <param name="key">The key.</param>
     /// <returns>The value; null, and a problem, when it is missing.</returns>
     public SourceNode? Require(string key)
     {
@@ -69,12 +66,10 @@ internal sealed class StrictMapping
     }
 
     /// <summary>The text of a key, if it is there.</summary>
-    /// <param name="key">The key.</param>
     /// <returns>The scalar; null when it is missing, or, with a problem, empty or no text.</returns>
     public SourceScalar? Text(string key) => Take(key) is { } node ? AsText(key, node) : null;
 
     /// <summary>The text of a key that has to be there.</summary>
-    /// <param name="key">The key.</param>
     /// <returns>The scalar; null, and a problem, when it is missing, empty or no text.</returns>
     public SourceScalar? RequireText(string key) => Require(key) is { } node ? AsText(key, node) : null;
 
@@ -85,7 +80,6 @@ internal sealed class StrictMapping
     public string? Word(string key, IReadOnlyList<string> words) => Text(key) is { } scalar ? OneOf(scalar, key, words, _problems) : null;
 
     /// <summary>The items of a key's list, if it is there.</summary>
-    /// <param name="key">The key.</param>
     /// <returns>The items; none, with a problem, when it is no list.</returns>
     public IReadOnlyList<SourceNode> Items(string key) => Take(key) is { } node ? AsItems(key, node, _problems) : [];
 

@@ -6,7 +6,7 @@ namespace Commission.Checks.NitrogenAnalysis;
 /// A nitrogen hold between two readings. The volume is taken as constant, so the share of gas lost is one less the ratio of densities;
 /// densities are those of the real gas, given as a function.
 /// </summary>
-public static class NitrogenHold
+internal static class NitrogenHold
 {
     private const double LeastTemperatureError = 0.5;
     private const double ShareOfChange = 0.3;
@@ -169,14 +169,14 @@ public static class NitrogenHold
 /// <param name="Absolute">Absolute pressure, Pa.</param>
 /// <param name="Temperature">Mean temperature of the gas, K.</param>
 /// <param name="Atmosphere">Pressure of the air at the site, Pa absolute, for the gauge pressure it is printed as.</param>
-public sealed record NitrogenEnd(Uncertain Absolute, Uncertain Temperature, double Atmosphere)
+internal sealed record NitrogenEnd(Uncertain Absolute, Uncertain Temperature, double Atmosphere)
 {
     /// <summary>The estimates alone.</summary>
     public NitrogenReading Reading => new(Absolute.Value - Atmosphere, Atmosphere, Temperature.Value);
 }
 
 /// <summary>What makes the two ends of a nitrogen hold doubtful. Half-widths are bounds, taken as rectangular.</summary>
-public sealed record NitrogenErrors
+internal sealed record NitrogenErrors
 {
     /// <summary>Step of the gauge, Pa; each end is rounded on its own.</summary>
     public required double Resolution { get; init; }
@@ -216,7 +216,7 @@ public sealed record NitrogenErrors
 /// <param name="PerKelvin">Change of L by the second temperature, 1/K (positive).</param>
 /// <param name="Start">First reading.</param>
 /// <param name="End">Second reading.</param>
-public sealed record NitrogenLoss(
+internal sealed record NitrogenLoss(
     Uncertain Loss,
     double IdealLoss,
     double ReferredPressure,
@@ -258,14 +258,14 @@ public sealed record NitrogenLoss(
 /// <param name="Gauge">Pressure above the atmosphere, Pa (a corrected gauge reading).</param>
 /// <param name="Atmosphere">Pressure of the air at the site, Pa absolute.</param>
 /// <param name="Temperature">Temperature of the gas as read, K.</param>
-public readonly record struct NitrogenReading(double Gauge, double Atmosphere, double Temperature)
+internal readonly record struct NitrogenReading(double Gauge, double Atmosphere, double Temperature)
 {
     /// <summary>Absolute pressure, Pa.</summary>
     public double Absolute => Gauge + Atmosphere;
 }
 
 /// <summary>What a nitrogen hold shows against an allowed loss R.</summary>
-public enum NitrogenVerdict
+internal enum NitrogenVerdict
 {
     /// <summary>L + U ≤ R and L ≥ −U: the loss is within what is allowed, its uncertainty included.</summary>
     Held,

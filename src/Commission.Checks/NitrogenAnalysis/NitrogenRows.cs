@@ -63,9 +63,6 @@ internal sealed class NitrogenRows
     public bool AccuracyKnown { get; private init; } = true;
 
     /// <summary>Reads a hold.</summary>
-    /// <param name="context">The job and everything derived from it.</param>
-    /// <param name="test">The test.</param>
-    /// <param name="hold">The hold.</param>
     public static NitrogenRows Of(CheckContext context, Jobs.Model.PressureTest test, PressureHold hold)
     {
         var points = Points(hold);

@@ -141,7 +141,7 @@ internal sealed class NitrogenRun : IAnalysis<NitrogenRun>
 }
 
 /// <summary>A nitrogen hold that was logged: pressures and temperatures row by row.</summary>
-public static class NitrogenSeries
+internal static class NitrogenSeries
 {
     private const double Window = 300;
     private const double LargestShare = 0.1;
@@ -215,7 +215,7 @@ public static class NitrogenSeries
 /// <param name="FirstHalf">Loss over the first half of the time, share of the charge.</param>
 /// <param name="SecondHalf">Loss over the second half, share of the charge.</param>
 /// <param name="RowsAtEachEnd">Rows averaged at each end.</param>
-public sealed record NitrogenSeriesResult(
+internal sealed record NitrogenSeriesResult(
     NitrogenLoss Loss,
     ImmutableArray<double> Times,
     ImmutableArray<double> Referred,

@@ -189,12 +189,10 @@ internal sealed class CircuitFlow : IAnalysis<CircuitFlow>
     public static CircuitFlow Create(CheckContext context) => new(context);
 
     /// <summary>Mass flow at a capacity, kg/s.</summary>
-    /// <param name="capacity">The capacity.</param>
     public Uncertain At(Given<Power> capacity) =>
         Written.Rating(_context, "capacity", capacity, DisplayKind.Capacity).Value * (1.0 + (capacity.Stated is null ? _capacityDoubt.Value : Uncertain.Exact(0))) / Cycle!.Capacity;
 
     /// <summary>Names in a finding what the states rest on.</summary>
-    /// <param name="finding">The finding.</param>
     public FindingBuilder UseIn(FindingBuilder finding)
     {
         if (Row is null)

@@ -63,13 +63,14 @@ internal sealed class VelocityCheck : ICheck
         }
 
         if (run.Liquid is { } liquid)
-            yield return Judge(context, flow, $"{prefix}liquid line", "liquid line", liquid, full, "full capacity", flow.Liquid, LimitIds.PipingVelocityLiquid);
+            yield return Judge(context, flow, $"{prefix}liquid line", new("liquid line", liquid, flow.Liquid), new(full, "full capacity"), LimitIds.PipingVelocityLiquid);
     }
 
     private IEnumerable<Finding> Vapor(CheckContext context, CircuitFlow flow, PipingRun run, Tube vapor, Given<Power> full, string prefix)
     {
         var equipment = context.Job.Equipment;
         var kind = equipment.Compressor?.Kind;
+        var line = new Line("vapor line", vapor, flow.Vapor);
         var least = prefix.Length > 0 ? null : kind?.Value == CompressorKind.Fixed ? full : equipment.MinimumCapacity;
         if (least is null)
         {
@@ -79,20 +80,28 @@ internal sealed class VelocityCheck : ICheck
         }
         else
         {
-            yield return Judge(context, flow, $"{prefix}vapor line, horizontal", "vapor line", vapor, least, "minimum capacity", flow.Vapor, LimitIds.PipingVelocityHorizontal);
+            yield return Judge(context, flow, $"{prefix}vapor line, horizontal", line, new(least, "minimum capacity"), LimitIds.PipingVelocityHorizontal);
 
             // In cooling the vapor flows to the outdoor unit: up when that stands higher.
             var rise = vapor.Rise ?? run.Liquid?.Rise;
             if (rise is { Value.Si: < 0 })
-                yield return Judge(context, flow, $"{prefix}vapor riser", "vapor line", vapor, least, "minimum capacity", flow.Vapor, LimitIds.PipingVelocityRiser, rise);
+                yield return Judge(context, flow, $"{prefix}vapor riser", line, new(least, "minimum capacity"), LimitIds.PipingVelocityRiser, rise);
         }
 
-        yield return Judge(context, flow, $"{prefix}vapor line, full load", "vapor line", vapor, full, "full capacity", flow.Vapor, LimitIds.PipingVelocityMaximum);
+        yield return Judge(context, flow, $"{prefix}vapor line, full load", line, new(full, "full capacity"), LimitIds.PipingVelocityMaximum);
     }
 
+    // A tube and the density of what flows in it, kg/m³.
+    private sealed record Line(string Name, Tube Tube, Uncertain Density);
+
+    // The capacity at which it flows, and that in words.
+    private sealed record Load(Given<Power> Capacity, string Words);
+
     private Finding Judge(
-        CheckContext context, CircuitFlow flow, string subject, string name, Tube tube, Given<Power> capacity, string what, Uncertain density, string limitId, Given<Length>? rise = null)
+        CheckContext context, CircuitFlow flow, string subject, Line line, Load load, string limitId, Given<Length>? rise = null)
     {
+        var (name, tube, density) = line;
+        var (capacity, what) = load;
         var present = context.Present;
         var kind = context.Job.Equipment.Compressor?.Kind;
         var finding = flow.UseIn(context.Finding(this, subject)).Use("capacity", capacity).Use("compressor", kind).Use("rise", rise);

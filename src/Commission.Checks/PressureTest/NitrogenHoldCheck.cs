@@ -6,6 +6,7 @@ using Commission.Checks.Limits;
 using Commission.Checks.NitrogenAnalysis;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Decisions;
+using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
 using Commission.Records.Findings;
 
@@ -140,7 +141,7 @@ internal sealed class NitrogenHoldCheck : ICheck
     // Tells what no pressure gauge can: that the hold is no leak search.
     private static string? Refrigerant(CheckContext context, NitrogenRun run, NitrogenLoss loss)
     {
-        const double room = 293.15;
+        const double room = ConversionFactors.CelsiusZero + 20;
         var refrigerant = context.Get<CircuitRefrigerant>();
         if (SectionVolume.Of(context, run.Test!.Section).Value is not { } volume || refrigerant is not { Fluid: { } fluid, Info: { } info } || !(run.Rows!.Length > 0)
             || VaporViscosity.Of(info) is not { } viscosity || fluid.DewAtTemperature(room) is not { Ok: true, Value: var dew })
@@ -151,7 +152,7 @@ internal sealed class NitrogenHoldCheck : ICheck
         var air = loss.Start.Atmosphere;
         var lost = loss.SmallestDetectable * loss.Start.Absolute * volume.Value / run.Rows.Length;
         var flow = lost * VaporViscosity.Nitrogen / viscosity * ((dew.Pressure * dew.Pressure) - (air * air)) / ((loss.Start.Absolute * loss.Start.Absolute) - (air * air));
-        var perYear = LeakRate.MassFlow(flow, fluid.MolarMass, room) * 86_400 * 365.25;
+        var perYear = LeakRate.MassFlow(flow, fluid.MolarMass, room) * ConversionFactors.Year;
         return perYear >= 1
             ? string.Create(CultureInfo.InvariantCulture, $"of the order of {(perYear < 10 ? Math.Round(perYear, 1) : Math.Round(perYear)):0.#} kg/yr")
             : string.Create(CultureInfo.InvariantCulture, $"of the order of {perYear * 1000:0} g/yr");

@@ -16,7 +16,7 @@ using Commission.Records.Series;
 namespace Commission.Checks.Recording;
 
 /// <summary>Every kind of figure, one line each, in the order of the record.</summary>
-public static class FigureCatalogue
+internal static class FigureCatalogue
 {
     /// <summary>All sources of figures.</summary>
     public static IReadOnlyList<IFigureSource> All { get; } =
@@ -79,7 +79,7 @@ internal static class StripFigure
 }
 
 /// <summary>Every kind of table, one line each, in the order of the record.</summary>
-public static class TableCatalogue
+internal static class TableCatalogue
 {
     /// <summary>All sources of tables.</summary>
     public static IReadOnlyList<ITableSource> All { get; } =

@@ -70,7 +70,7 @@ internal sealed class JobProfile : IAnalysis<JobProfile>
 /// <summary>Something the profile for this kind of work and system requires and the job does not have.</summary>
 /// <param name="Id">The check or the kind of evidence.</param>
 /// <param name="Sentence">What is missing and what to do, in one sentence.</param>
-public sealed record MissingRequirement(string Id, string Sentence);
+internal sealed record MissingRequirement(string Id, string Sentence);
 
 /// <summary>How much of what a record of this kind has to show it does show.</summary>
 internal sealed class CoverageCheck : IReviewCheck

@@ -60,7 +60,6 @@ internal sealed class EuropeanDuties : IAnalysis<EuropeanDuties>
     public static EuropeanDuties Create(CheckContext context) => new(context);
 
     /// <summary>Names what the duties rest on and how they came about.</summary>
-    /// <param name="finding">The finding.</param>
     public void UseIn(FindingBuilder finding)
     {
         var equipment = _context.Job.Equipment;
@@ -94,7 +93,6 @@ internal sealed record EuropeanWarming(double Potential, double AnnexOnePart, do
     public bool IsFluorinated => AnnexOnePart > 0 || AnnexTwoShare > 0;
 
     /// <summary>Works it out.</summary>
-    /// <param name="refrigerant">The refrigerant.</param>
     /// <returns>The potential; null when that of a part is not known here.</returns>
     public static EuropeanWarming? Of(RefrigerantInfo refrigerant)
     {

@@ -243,7 +243,6 @@ internal sealed class UnitedStatesRule : IAnalysis<UnitedStatesRule>
     public static UnitedStatesRule Create(CheckContext context) => new(context);
 
     /// <summary>The rule in words.</summary>
-    /// <param name="rule">The rule.</param>
     public static string Words(LeakRepairRule rule) => rule switch
     {
         LeakRepairRule.Section82157 => "40 CFR 82.157",

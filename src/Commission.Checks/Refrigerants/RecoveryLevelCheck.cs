@@ -14,9 +14,9 @@ namespace Commission.Checks.Refrigerants;
 /// <summary>Whether the circuit was recovered to the level the law asks for before it was opened or scrapped.</summary>
 internal sealed class RecoveryLevelCheck : ICheck
 {
-    private const double HundredFourFahrenheit = 313.15;
-    private const double TwoHundredPounds = 200 * 0.45359237;
-    private const double FivePounds = 5 * 0.45359237;
+    private const double HundredFourFahrenheit = ConversionFactors.CelsiusZero + 40;
+    private const double TwoHundredPounds = 200 * ConversionFactors.Pound;
+    private const double FivePounds = 5 * ConversionFactors.Pound;
     private static readonly DateOnly NewMachines = new(1993, 11, 15);
 
     public string Id => "refrigerant.recovery-level";

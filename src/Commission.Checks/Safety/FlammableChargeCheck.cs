@@ -61,8 +61,8 @@ internal sealed class FlammableChargeCheck : ICheck
         finding.Step("LFL", "lower flammability limit", "published property", gas.Designation, string.Create(CultureInfo.InvariantCulture, $"{lfl.Value:0.###} kg/m³"), $"{lfl.Source} ({lfl.Mark})");
         var released = Released(context, finding, total.Value);
         return limit.Pack == DispersalPack
-            ? Dispersed(context, finding, limit, released, lfl.Value, rooms)
-            : ByRoom(context, finding, gas, limit, released, lfl.Value, rooms);
+            ? Dispersed(context, finding, limit, new(gas, released, lfl.Value), rooms)
+            : ByRoom(context, finding, limit, new(gas, released, lfl.Value), rooms);
     }
 
     // Shut-off valves hold a part of the charge back; without them all of it can come out.
@@ -93,8 +93,12 @@ internal sealed class FlammableChargeCheck : ICheck
             Help.WhenItFails);
     }
 
-    private Finding ByRoom(CheckContext context, FindingBuilder finding, FlammableRefrigerant gas, Limit limit, Uncertain charge, double lfl, ImmutableArray<RoomCase> rooms)
+    // What can come out of the circuit, and its lower flammability limit, kg/m³.
+    private sealed record Release(FlammableRefrigerant Gas, Uncertain Charge, double Lfl);
+
+    private Finding ByRoom(CheckContext context, FindingBuilder finding, Limit limit, Release release, ImmutableArray<RoomCase> rooms)
     {
+        var (gas, charge, lfl) = release;
         var present = context.Present;
         var mass = present.Text(charge.Value, DisplayKind.Mass);
         var m1 = FlammableCharge.WithoutRoomLimit(lfl, gas.IsA2L, Edition);
@@ -124,7 +128,7 @@ internal sealed class FlammableChargeCheck : ICheck
         var smallest = FlammableCharge.SmallestArea(charge.Value, lfl, governing.ReleaseHeight!.Value, Edition);
         finding.Step("A_min", "smallest floor area for the charge", "A_min = max((M / (2.5·LFL^1.25·h0))², M / (0.75·LFL·h0))", $"M = {mass}, h0 = {governing.HeightText}", present.Text(smallest, DisplayKind.Area), Cited(FlammableCharge.Source, FlammableCharge.Mark));
         var largest = Largest(governing, lfl);
-        if (charge.Value > Math.Min(largest.Value, m2) && Measures(context, finding, gas, limit, charge, lfl, m3, rooms) is { } measured)
+        if (charge.Value > Math.Min(largest.Value, m2) && Measures(context, finding, limit, release, rooms, m3) is { } measured)
             return measured;
         if (m2 < largest.Value)
         {
@@ -144,12 +148,12 @@ internal sealed class FlammableChargeCheck : ICheck
     }
 
     // What a stated measure allows beyond the plain room; null when it changes nothing.
-    private Finding? Measures(CheckContext context, FindingBuilder finding, FlammableRefrigerant gas, Limit limit, Uncertain charge, double lfl, double m3, ImmutableArray<RoomCase> rooms)
+    private Finding? Measures(CheckContext context, FindingBuilder finding, Limit limit, Release release, ImmutableArray<RoomCase> rooms, double ceiling)
     {
         switch (context.Job.Safety?.Mitigation?.Value)
         {
-            case Mitigation.LeakSensorWithFan or Mitigation.ContinuousFan when gas.IsA2L:
-                return Dispersed(context, finding, limit, charge, lfl, rooms, m3);
+            case Mitigation.LeakSensorWithFan or Mitigation.ContinuousFan when release.Gas.IsA2L:
+                return Dispersed(context, finding, limit, release, rooms, ceiling);
             case Mitigation.LeakSensorWithFan or Mitigation.ContinuousFan:
                 return finding.NotEvaluated("the room alone is too small, and what a fan allows for this safety group is not known here", "Take the smallest room with this measure from the maker's table and write limits: {room area: …}.");
             case Mitigation.ShutOffValves when context.Job.Safety.ReleasableCharge is null:
@@ -159,8 +163,9 @@ internal sealed class FlammableChargeCheck : ICheck
         }
     }
 
-    private Finding Dispersed(CheckContext context, FindingBuilder finding, Limit limit, Uncertain charge, double lfl, ImmutableArray<RoomCase> rooms, double ceiling = double.PositiveInfinity)
+    private Finding Dispersed(CheckContext context, FindingBuilder finding, Limit limit, Release release, ImmutableArray<RoomCase> rooms, double ceiling = double.PositiveInfinity)
     {
+        var (_, charge, lfl) = release;
         var present = context.Present;
         if (rooms.IsEmpty)
             return finding.NotEvaluated("no room is written", "Write safety: {room: {area: …, ceiling height: …}}.");

@@ -207,7 +207,6 @@ internal sealed class FlammableRefrigerant : IAnalysis<FlammableRefrigerant>
         Components = circuit.Info is { } info ? [.. info.Composition.Select(c => c.Designation)] : [];
     }
 
-    /// <summary>The designation.</summary>
     public string Designation { get; }
 
     /// <summary>Safety group with its mark; null when it is not known here.</summary>

@@ -50,7 +50,6 @@ internal sealed record RoomCase
     public ImmutableArray<ReadingUse> Uses { get; private init; } = [];
 
     /// <summary>The rooms of a job.</summary>
-    /// <param name="context">The job and everything derived from it.</param>
     public static ImmutableArray<RoomCase> All(CheckContext context) =>
         context.Job.Safety is { Room: { IsEmpty: false } rooms } ? [.. rooms.Select((room, i) => Of(context, room, i, rooms.Length))] : [];
 

@@ -4,7 +4,7 @@ namespace Commission.Checks.VacuumAnalysis;
 /// Reads a hold for a decay limit: the clock starts at isolation; what counts is every reading up to the stated time and the
 /// pressure interpolated at that moment. A crew that holds longer is not judged by what comes later.
 /// </summary>
-public static class DecayJudgement
+internal static class DecayJudgement
 {
     private const double LogBeginsWithin = 60;
 
@@ -79,7 +79,7 @@ public static class DecayJudgement
 /// <param name="HoldLength">From isolation to the end of the hold, s.</param>
 /// <param name="AtEnd">Pressure of the last numbered row of the hold; null without one.</param>
 /// <param name="HighestAfter">Highest reading after the stated time, reported and not judged; null when there is none.</param>
-public sealed record DecayReading(
+internal sealed record DecayReading(
     double? AtIsolation,
     double Due,
     double? AtDue,

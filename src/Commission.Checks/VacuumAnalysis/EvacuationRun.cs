@@ -39,10 +39,8 @@ internal sealed class EvacuationRun : IAnalysis<EvacuationRun>
     /// <summary>The evacuation as written; one without anything when the job has none.</summary>
     public Jobs.Model.Evacuation Evacuation { get; }
 
-    /// <summary>Its clock.</summary>
     public EvacuationClock Clock { get; }
 
-    /// <summary>The gauge.</summary>
     public VacuumGauge Gauge { get; }
 
     /// <summary>What the gauge could see.</summary>
@@ -109,7 +107,6 @@ internal sealed class EvacuationRun : IAnalysis<EvacuationRun>
     public double Slack => Rows.Log is null ? 0 : Math.Min(Rows.Series.MedianInterval, LongestSlack);
 
     /// <summary>Names what tells pulls, breaks and hold apart: the log, the start, the events.</summary>
-    /// <param name="finding">The finding.</param>
     public FindingBuilder Name(FindingBuilder finding)
     {
         finding.Use("evacuation log", Evacuation.Series?.File, Gauge.Id).Use("pump started", Evacuation.Started);

@@ -13,7 +13,7 @@ namespace Commission.Checks.VacuumAnalysis;
 /// Regression Analysis (1988) ch. 6 (from memory); block length (1+ρ)/(1−ρ), the rise that counts (5 resolutions and 10 % of
 /// the allowed rise) and ΔAICc ≥ 6 are our defaults, tried by simulation in the tests.
 /// </remarks>
-public static class HoldAnalysis
+internal static class HoldAnalysis
 {
     private const int MostBlocks = 200;
     private const int MostPreliminaryBlocks = 1500;
@@ -174,10 +174,10 @@ public static class HoldAnalysis
 /// <param name="SkipSeconds">Time left out after isolation, s, while pressures even out; null for a tenth of the hold, 30 to 60 s.</param>
 /// <param name="TemperatureDrift">Half-width of the change of the system's temperature over the hold, K, rectangular. It moves
 /// the pressure of the gas inside in proportion and is part of the interval of the slope. Default 1 K (common practice, no source).</param>
-public sealed record HoldOptions(double? AllowedRise, double? SkipSeconds = null, double TemperatureDrift = 1);
+internal sealed record HoldOptions(double? AllowedRise, double? SkipSeconds = null, double TemperatureDrift = 1);
 
 /// <summary>What the analysis of a hold found. Pressures in Pa, times in s on the clock of the log, slopes in Pa/s.</summary>
-public sealed record HoldResult
+internal sealed record HoldResult
 {
     /// <summary>What the hold shows.</summary>
     public required HoldConclusion Conclusion { get; init; }
@@ -256,7 +256,7 @@ public sealed record HoldResult
 }
 
 /// <summary>What a hold shows.</summary>
-public enum HoldConclusion
+internal enum HoldConclusion
 {
     /// <summary>The data do not tell the explanations apart; <see cref="HoldResult.Reason"/> says which.</summary>
     CannotTell,
@@ -275,7 +275,7 @@ public enum HoldConclusion
 }
 
 /// <summary>Why a hold does not tell its cause.</summary>
-public enum CannotTellReason
+internal enum CannotTellReason
 {
     /// <summary>No usable rows after isolation.</summary>
     NoRows,

@@ -11,13 +11,13 @@ namespace Commission.Checks.VacuumAnalysis;
 /// <param name="Used">Rows used.</param>
 /// <param name="From">Time of the first used row, s; null without rows.</param>
 /// <param name="To">Time of the last used row, s; null without rows.</param>
-public sealed record HoldRows(int InHold, int Skipped, int OverRange, int Outliers, int Used, double? From, double? To);
+internal sealed record HoldRows(int InHold, int Skipped, int OverRange, int Outliers, int Used, double? From, double? To);
 
 /// <summary>One averaged reading of a hold and its distance from the chosen curve.</summary>
 /// <param name="Time">Mean time of the block on the clock of the log, s.</param>
 /// <param name="Pressure">Mean pressure of the block, Pa.</param>
 /// <param name="Residual">Mean pressure less the chosen curve, Pa.</param>
-public readonly record struct HoldPoint(double Time, double Pressure, double Residual);
+internal readonly record struct HoldPoint(double Time, double Pressure, double Residual);
 
 /// <summary>A fitted curve for a figure, at most 200 points, with the 95 % band of its mean from the scatter alone
 /// (a gain error moves readings and curve alike).</summary>
@@ -26,7 +26,7 @@ public readonly record struct HoldPoint(double Time, double Pressure, double Res
 /// <param name="Pressures">Pa.</param>
 /// <param name="Low">Lower edge of the band, Pa.</param>
 /// <param name="High">Upper edge of the band, Pa.</param>
-public sealed record HoldCurve(
+internal sealed record HoldCurve(
     HoldModel Model,
     ImmutableArray<double> Times,
     ImmutableArray<double> Pressures,

@@ -331,7 +331,7 @@ internal readonly record struct HoldDecision(HoldConclusion Conclusion, CannotTe
 /// <param name="Value">Best estimate.</param>
 /// <param name="Low">Lower end; −∞ when the data set none.</param>
 /// <param name="High">Upper end; +∞ when the data set none.</param>
-public readonly record struct Interval(double Value, double Low, double High)
+internal readonly record struct Interval(double Value, double Low, double High)
 {
     /// <summary>True when a value lies inside, ends included.</summary>
     /// <param name="value">In the unit of the quantity.</param>

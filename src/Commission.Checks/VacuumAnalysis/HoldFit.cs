@@ -1,9 +1,10 @@
+using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
 
 namespace Commission.Checks.VacuumAnalysis;
 
 /// <summary>The curves a hold is compared with.</summary>
-public enum HoldModel
+internal enum HoldModel
 {
     /// <summary>p = p0.</summary>
     Flat,
@@ -25,7 +26,7 @@ public enum HoldModel
 internal readonly record struct HoldParameters(
     Interval? Slope, Uncertain? SlopeWithCauses, Interval? Plateau, Interval? TimeConstant)
 {
-    private const double RoomTemperature = 293.15;
+    private const double RoomTemperature = ConversionFactors.CelsiusZero + 20;
 
     internal static HoldParameters Of(HoldEvidence evidence, HoldModel preferred, GaugeCharacter gauge, double temperatureDrift)
     {
@@ -368,4 +369,4 @@ internal static class HoldProfile
 /// <param name="RootMeanSquare">Root mean square of the residuals of the blocks, Pa, not below resolution/√12.</param>
 /// <param name="Aicc">Akaike's criterion with the correction for few readings, n·ln σ² + 2k + 2k(k+1)/(n−k−1); null when n ≤ k + 1.</param>
 /// <param name="Difference">AICc less the smallest of the four; null with <paramref name="Aicc"/>.</param>
-public sealed record ModelEvidence(HoldModel Model, int Parameters, double RootMeanSquare, double? Aicc, double? Difference);
+internal sealed record ModelEvidence(HoldModel Model, int Parameters, double RootMeanSquare, double? Aicc, double? Difference);

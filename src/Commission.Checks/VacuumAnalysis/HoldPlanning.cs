@@ -1,3 +1,4 @@
+using Commission.Measurement.Quantities;
 using MathNet.Numerics.Distributions;
 
 namespace Commission.Checks.VacuumAnalysis;
@@ -5,7 +6,7 @@ namespace Commission.Checks.VacuumAnalysis;
 /// <summary>How long a hold would have to last to tell what this one did not, if it went on as it began.</summary>
 internal static class HoldPlanning
 {
-    private const double Longest = 86_400;
+    private const double Longest = ConversionFactors.Day;
     private const double Growth = 1.1;
     private const int DesignPoints = 120;
     private const double FewestBlocks = 20;
@@ -129,7 +130,7 @@ internal static class HoldPlanning
 }
 
 /// <summary>How long a hold must last for a rise to show, from the volume and the gauge: the rise per leak goes by 1/V.</summary>
-public static class HoldTime
+internal static class HoldTime
 {
     /// <summary>A rise counts from this many steps of the gauge on (our default, tried by simulation).</summary>
     public const double StepsThatCount = 5;

@@ -6,7 +6,7 @@ namespace Commission.Checks.VacuumAnalysis;
 /// <summary>Says in plain words what a hold shows, without claiming more. The caller decides the units.</summary>
 /// <param name="Pressure">A pressure or a rise in Pa as it is to be printed.</param>
 /// <param name="Rate">A rate in Pa/s as it is to be printed.</param>
-public sealed record HoldWording(Func<double, QuantityValue> Pressure, Func<double, QuantityValue> Rate)
+internal sealed record HoldWording(Func<double, QuantityValue> Pressure, Func<double, QuantityValue> Rate)
 {
     /// <summary>One or two sentences: what was seen and what it may be.</summary>
     /// <param name="result">The analysed hold.</param>

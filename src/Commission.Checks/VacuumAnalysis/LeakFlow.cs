@@ -3,7 +3,7 @@ using Commission.Checks.Formulas;
 namespace Commission.Checks.VacuumAnalysis;
 
 /// <summary>How gas passes a leak.</summary>
-public enum LeakFlow
+internal enum LeakFlow
 {
     /// <summary>Viscous: the molecules meet each other (inflow of air ≥ 1e-6 Pa·m³/s).</summary>
     Viscous,
@@ -24,7 +24,7 @@ public enum LeakFlow
 /// <param name="ChokedMassFlow">A hole that chokes, both ways proportional to the pressure upstream: kg/s. The lower bound for large holes.</param>
 /// <param name="Low">Lower end of the band, kg/s.</param>
 /// <param name="High">Upper end of the band, kg/s.</param>
-public sealed record RefrigerantLeak(
+internal sealed record RefrigerantLeak(
     LeakFlow Flow, double ViscousMassFlow, double MolecularMassFlow, double ChokedMassFlow, double Low, double High)
 {
     private const double ViscousFrom = 1e-6;
@@ -36,15 +36,11 @@ public sealed record RefrigerantLeak(
     /// <param name="airThroughput">Q_a, inflow of air into the vacuum, Pa·m³/s.</param>
     /// <param name="atmosphere">p_atm, Pa.</param>
     /// <param name="vacuum">p_v, Pa.</param>
-    /// <param name="refrigerantPressure">p_r, absolute pressure of the vapour inside, Pa: dew pressure at 20 °C unless stated.</param>
-    /// <param name="molarMass">M_r, kg/mol.</param>
-    /// <param name="viscosity">η_r of the vapour, Pa·s.</param>
+    /// <param name="vapor">What would leak out.</param>
     /// <param name="temperature">T, K.</param>
-    /// <param name="heatRatio">γ of the vapour, above 1; matters by a tenth and only for choked flow.</param>
-    public static RefrigerantLeak From(
-        double airThroughput, double atmosphere, double vacuum, double refrigerantPressure, double molarMass, double viscosity,
-        double temperature, double heatRatio = 1.15)
+    public static RefrigerantLeak From(double airThroughput, double atmosphere, double vacuum, LeakingVapor vapor, double temperature)
     {
+        var (refrigerantPressure, molarMass, viscosity, heatRatio) = vapor;
         var viscous = airThroughput * AirViscosity / viscosity
             * (refrigerantPressure * refrigerantPressure - atmosphere * atmosphere) / (atmosphere * atmosphere - vacuum * vacuum);
         var molecular = airThroughput * Math.Sqrt(LeakRate.AirMolarMass / molarMass) * refrigerantPressure / atmosphere;
@@ -68,6 +64,13 @@ public sealed record RefrigerantLeak(
         Math.Sqrt(gamma) * Math.Pow(2 / (gamma + 1), (gamma + 1) / (2 * (gamma - 1)));
 }
 
+/// <summary>The refrigerant's vapour as a leak sees it.</summary>
+/// <param name="Pressure">p_r, absolute pressure inside, Pa: dew pressure at 20 °C unless stated.</param>
+/// <param name="MolarMass">M_r, kg/mol.</param>
+/// <param name="Viscosity">η_r, Pa·s.</param>
+/// <param name="HeatRatio">γ, above 1; matters by a tenth and only for choked flow.</param>
+internal readonly record struct LeakingVapor(double Pressure, double MolarMass, double Viscosity, double HeatRatio = 1.15);
+
 /// <summary>What a vacuum says about water at the coldest part: information, never proof that a system is dry.</summary>
 /// <param name="Saturation">Vapour pressure of water or ice at the coldest part, Pa.</param>
 /// <param name="HumidityLow">Lower end of p/p_sat, the equilibrium humidity were all of the gas water vapour.</param>
@@ -78,7 +81,7 @@ public sealed record RefrigerantLeak(
 /// A heat-loss (thermal) gauge is set for air; in water vapour the true pressure is about 0.5 to 1 times what it shows (from memory).
 /// A capacitance gauge shows it as it is.
 /// </remarks>
-public sealed record WaterInVacuum(
+internal sealed record WaterInVacuum(
     double Saturation, double HumidityLow, double HumidityHigh, double HiddenBelow, double HiddenBelowAtMost)
 {
     private const double ThermalLow = 0.5;

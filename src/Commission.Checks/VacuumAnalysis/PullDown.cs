@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace Commission.Checks.VacuumAnalysis;
 
 /// <summary>Compares a logged pull-down with the one that pump, hoses and volume lead to, and says what set the pace.</summary>
-public static class PullDownAnalysis
+internal static class PullDownAnalysis
 {
     // Common practice, no source: a hose's bore is known to a tenth, its conductance to 40 %, the volume to a third.
     private const double Explained = 2.5;
@@ -152,7 +152,7 @@ public static class PullDownAnalysis
 /// <param name="ExpectedTime">s, through pump, hoses and volume without any gas load.</param>
 /// <param name="MeasuredSpeed">V·ln(p₁/p₂)/t, m³/s.</param>
 /// <param name="ExpectedSpeed">The same from the expected time, m³/s.</param>
-public sealed record PullDownBand(
+internal sealed record PullDownBand(
     double From, double To, double MeasuredTime, double ExpectedTime, double MeasuredSpeed, double ExpectedSpeed)
 {
     /// <summary>Measured over expected time.</summary>
@@ -160,7 +160,7 @@ public sealed record PullDownBand(
 }
 
 /// <summary>What set the pace of a pull-down.</summary>
-public enum PullDownLimit
+internal enum PullDownLimit
 {
     /// <summary>Too little of the pull was logged to say.</summary>
     CannotTell,
@@ -191,7 +191,7 @@ public enum PullDownLimit
 /// A system emptied by a pump through hoses and cores in series. In steady flow Q = S(p_in)·p_in passes each element,
 /// Q = C(p̄)·(p₁ − p₂) with p̄ = (p₁ + p₂)/2, so that the speed at the system follows from the pressure at the pump.
 /// </summary>
-public sealed class PullDownModel
+internal sealed class PullDownModel
 {
     private const double Highest = 120_000;
     private const int TablePoints = 160;
@@ -337,7 +337,7 @@ public sealed class PullDownModel
 /// <param name="TimeAtBoilingWater">Part of it in the range where water boils, s, where that range is slower than the rest; null without a saturation pressure.</param>
 /// <param name="AtEnd">Speed at the system at the end of the last band, and where the pressure is spent; null without bands.</param>
 /// <param name="Expected">The expected curve for a figure, on the clock of the log, s and Pa; at most 200 points.</param>
-public sealed record PullDownResult(
+internal sealed record PullDownResult(
     PullDownLimit Limit,
     ImmutableArray<PullDownBand> Bands,
     double MeasuredTime,

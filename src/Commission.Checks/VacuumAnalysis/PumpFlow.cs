@@ -1,9 +1,10 @@
 using System.Collections.Immutable;
+using Commission.Checks.Formulas;
 
 namespace Commission.Checks.VacuumAnalysis;
 
 /// <summary>Pumping speed of a vacuum pump over its inlet pressure.</summary>
-public sealed class PumpCurve
+internal sealed class PumpCurve
 {
     private readonly ImmutableArray<(double Pressure, double Speed)> _points;
     private readonly double _ultimate;
@@ -63,7 +64,7 @@ public sealed class PumpCurve
 /// <param name="Kind">Hose, core or fitting.</param>
 /// <param name="Bore">Inner diameter, m, above 0.</param>
 /// <param name="Length">Length, m, above 0 for a hose.</param>
-public sealed record FlowElement(string Name, FlowElementKind Kind, double Bore, double Length)
+internal sealed record FlowElement(string Name, FlowElementKind Kind, double Bore, double Length)
 {
     /// <summary>Cross-section, m².</summary>
     public double Area => Math.PI / 4 * Bore * Bore;
@@ -82,7 +83,6 @@ public sealed record FlowElement(string Name, FlowElementKind Kind, double Bore,
     }
 
     /// <summary>Conductance where molecules meet the wall only, m³/s.</summary>
-    /// <param name="gas">The gas.</param>
     public double MolecularConductance(ConductanceGas gas)
     {
         ArgumentNullException.ThrowIfNull(gas);
@@ -126,7 +126,7 @@ public sealed record FlowElement(string Name, FlowElementKind Kind, double Bore,
 }
 
 /// <summary>What gas passes on its way from the system to the pump.</summary>
-public enum FlowElementKind
+internal enum FlowElementKind
 {
     /// <summary>A valve core left in its place: a short, narrow opening.</summary>
     Core,
@@ -142,7 +142,7 @@ public enum FlowElementKind
 /// <param name="Name">The part: an element's name, or "pump".</param>
 /// <param name="Kind">Its kind; null for the pump.</param>
 /// <param name="Share">Its pressure drop over the pressure at the system, 0 to 1; the pump's share is its inlet pressure. They sum to 1.</param>
-public sealed record FlowShare(string Name, FlowElementKind? Kind, double Share);
+internal sealed record FlowShare(string Name, FlowElementKind? Kind, double Share);
 
 /// <summary>What the pump is worth at the system.</summary>
 /// <param name="SystemPressure">Pressure at the system, Pa.</param>
@@ -150,7 +150,7 @@ public sealed record FlowShare(string Name, FlowElementKind? Kind, double Share)
 /// <param name="Speed">Volume flow drawn at the system, m³/s.</param>
 /// <param name="PumpSpeed">Speed of the pump at its inlet, m³/s.</param>
 /// <param name="Shares">Where the pressure is spent, from the system to the pump.</param>
-public sealed record EffectiveSpeed(
+internal sealed record EffectiveSpeed(
     double SystemPressure, double InletPressure, double Speed, double PumpSpeed, ImmutableArray<FlowShare> Shares)
 {
     /// <summary>The part that takes the largest share: what limits the speed at this pressure.</summary>
@@ -165,11 +165,9 @@ public sealed record EffectiveSpeed(
 /// <param name="KnudsenNumerator">In (1 + a·d·p̄)/(1 + b·d·p̄), which multiplies the molecular term: a, 1/(Pa·m).</param>
 /// <param name="KnudsenDenominator">b, 1/(Pa·m).</param>
 /// <param name="CriticalSpeed">Largest volume flow per area through an opening, m/s: choked flow.</param>
-public sealed record ConductanceGas(
+internal sealed record ConductanceGas(
     double Viscous, double Molecular, double KnudsenNumerator, double KnudsenDenominator, double CriticalSpeed)
 {
-    private const double GasConstant = 8.31446261815324;
-
     /// <summary>
     /// Air at 20 °C with the rounded coefficients of the vacuum handbooks: C[L/s] = 135·d⁴/l·p̄ + 12.1·d³/l·(1 + 192·d·p̄)/(1 + 237·d·p̄),
     /// d and l in cm, p̄ in mbar; choked at 20 L/s per cm² (from memory).
@@ -189,7 +187,7 @@ public sealed record ConductanceGas(
     /// <param name="heatRatio">Ratio of the heat capacities γ, above 1.</param>
     public static ConductanceGas From(double molarMass, double temperature, double viscosity, double heatRatio)
     {
-        var thermal = GasConstant * temperature / molarMass;
+        var thermal = LeakRate.GasConstant * temperature / molarMass;
         var knudsen = 1 / Math.Sqrt(thermal) / viscosity;
         var critical = Math.Sqrt(thermal * heatRatio)
             * Math.Pow(2 / (heatRatio + 1), (heatRatio + 1) / (2 * (heatRatio - 1)));
@@ -199,7 +197,7 @@ public sealed record ConductanceGas(
 }
 
 /// <summary>Chance of a molecule to pass a short tube (Clausing 1932): molecular conductance = area·c̄/4 times this.</summary>
-public static class ClausingFactor
+internal static class ClausingFactor
 {
     /// <summary>
     /// Berman, J. Appl. Phys. 36 (1965) 3356, in closed form (from memory); within 0.1 % of the tables up to L/r of 20, and 8r/(3L) for

@@ -7,7 +7,7 @@ namespace Commission.Checks.VacuumAnalysis;
 /// Cuts a vacuum log into pulls, breaks and holds: by the events the crew wrote down, and where they are silent by the
 /// shape of the log, which is then said in a remark.
 /// </summary>
-public static class SeriesSegmentation
+internal static class SeriesSegmentation
 {
     // Common practice, no source: a break lets gas in within a minute or two and ends far above any hold.
     private const double BreakPressure = 5_000;

@@ -20,10 +20,6 @@ internal sealed class VacuumRows
     private readonly VacuumLevel[] _levels = [];
     private readonly Dictionary<int, Uncertain> _read = [];
 
-    /// <param name="context">The job and everything derived from it.</param>
-    /// <param name="evacuation">The evacuation.</param>
-    /// <param name="clock">Its clock.</param>
-    /// <param name="gauge">Its gauge.</param>
     public VacuumRows(CheckContext context, Jobs.Model.Evacuation evacuation, EvacuationClock clock, VacuumGauge gauge)
     {
         _context = context;
@@ -49,7 +45,6 @@ internal sealed class VacuumRows
     /// <summary>The log as read; null when the levels were written by hand.</summary>
     public ReadSeries? Log { get; }
 
-    /// <summary>The gauge.</summary>
     public VacuumGauge Gauge { get; }
 
     /// <summary>The readings.</summary>
@@ -178,7 +173,6 @@ internal sealed class VacuumGauge
 internal sealed record GaugeView(Message? LevelBlock, Message? LevelReservation, Message? HoldBlock, Message? HoldReservation, Message? HoldRemark)
 {
     /// <summary>The view of an evacuation.</summary>
-    /// <param name="evacuation">The evacuation.</param>
     public static GaugeView Of(Jobs.Model.Evacuation evacuation)
     {
         var closed = evacuation.IsolatedAt?.Value;

@@ -6,7 +6,7 @@ namespace Commission.Checks.VacuumAnalysis;
 /// A vacuum log: times (s), absolute pressures (Pa), rows at which the gauge only said "above my range", and the gaps.
 /// Times rise strictly; every row is either a finite pressure ≥ 0 or marked over range.
 /// </summary>
-public sealed class VacuumSeries
+internal sealed class VacuumSeries
 {
     // A logger that misses two or three rows is slow; one that misses more than this was off.
     private const double GapInIntervals = 5.5;
@@ -142,10 +142,10 @@ public sealed class VacuumSeries
 /// <summary>One event written beside a vacuum log.</summary>
 /// <param name="Time">On the clock of the log, s.</param>
 /// <param name="Kind">What happened.</param>
-public readonly record struct VacuumEvent(double Time, VacuumEventKind Kind);
+internal readonly record struct VacuumEvent(double Time, VacuumEventKind Kind);
 
 /// <summary>What a crew writes down beside a vacuum log.</summary>
-public enum VacuumEventKind
+internal enum VacuumEventKind
 {
     /// <summary>The pump began to pull.</summary>
     PumpStarted,
@@ -164,7 +164,7 @@ public enum VacuumEventKind
 /// <param name="Resolution">Smallest step of the display or log, Pa, ≥ 0. Where the log itself moves in larger steps, those count.</param>
 /// <param name="GainHalfWidth">Half-width of the gain error, relative (0.10 for ±10 % of reading), rectangular. It does not average out.</param>
 /// <param name="ZeroHalfWidth">Half-width of the zero error, Pa, rectangular. It cancels in a rise and counts in a level.</param>
-public sealed record GaugeCharacter(double Resolution, double GainHalfWidth, double ZeroHalfWidth);
+internal sealed record GaugeCharacter(double Resolution, double GainHalfWidth, double ZeroHalfWidth);
 
 /// <summary>A vacuum log cut into pulls, breaks and holds.</summary>
 /// <param name="Segments">The parts, in time order, without overlap.</param>
@@ -172,7 +172,7 @@ public sealed record GaugeCharacter(double Resolution, double GainHalfWidth, dou
 /// <param name="IsolationBasis">How <paramref name="Isolation"/> is known; null with it.</param>
 /// <param name="HoldEnd">End of the last hold, s; null without isolation.</param>
 /// <param name="Remarks">Plain sentences: what was found and not given, where log and events disagree, gaps, rows left out.</param>
-public sealed record SegmentedSeries(
+internal sealed record SegmentedSeries(
     ImmutableArray<SeriesSegment> Segments,
     double? Isolation,
     SegmentBasis? IsolationBasis,
@@ -189,7 +189,7 @@ public sealed record SegmentedSeries(
 /// <summary>A stretch of a pressure log in which the logger wrote nothing.</summary>
 /// <param name="From">Time of the last row before the gap, s.</param>
 /// <param name="To">Time of the first row after the gap, s.</param>
-public readonly record struct SeriesGap(double From, double To)
+internal readonly record struct SeriesGap(double From, double To)
 {
     /// <summary>Length of the gap, s.</summary>
     public double Length => To - From;
@@ -205,7 +205,7 @@ public readonly record struct SeriesGap(double From, double To)
 /// <param name="Lowest">Lowest pressure of the part, Pa; null as above.</param>
 /// <param name="Highest">Highest pressure of the part, Pa; null as above. With <paramref name="OverRangeRows"/> the true highest was above the gauge.</param>
 /// <param name="OverRangeRows">Rows of the part where the gauge was over range.</param>
-public sealed record SeriesSegment(
+internal sealed record SeriesSegment(
     SegmentKind Kind,
     double From,
     double To,
@@ -221,7 +221,7 @@ public sealed record SeriesSegment(
 }
 
 /// <summary>How the limits of a part of a log are known.</summary>
-public enum SegmentBasis
+internal enum SegmentBasis
 {
     /// <summary>From an event the crew wrote down.</summary>
     Given,
@@ -231,7 +231,7 @@ public enum SegmentBasis
 }
 
 /// <summary>What was being done during a part of a vacuum log.</summary>
-public enum SegmentKind
+internal enum SegmentKind
 {
     /// <summary>The pump was pulling on the system.</summary>
     Pull,

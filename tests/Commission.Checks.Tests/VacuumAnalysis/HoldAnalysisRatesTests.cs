@@ -57,12 +57,13 @@ public sealed class HoldAnalysisRatesTests(ITestOutputHelper output)
     }
 
     [Theory]
-    [InlineData(HoldConclusion.Held)]
-    [InlineData(HoldConclusion.SteadyRise)]
-    [InlineData(HoldConclusion.Source)]
-    [InlineData(HoldConclusion.SteadyRiseAndSource)]
-    public void At_a_correlation_of_0_98_all_four_are_told(HoldConclusion kind)
+    [InlineData(nameof(HoldConclusion.Held))]
+    [InlineData(nameof(HoldConclusion.SteadyRise))]
+    [InlineData(nameof(HoldConclusion.Source))]
+    [InlineData(nameof(HoldConclusion.SteadyRiseAndSource))]
+    public void At_a_correlation_of_0_98_all_four_are_told(string conclusion)
     {
+        var kind = Enum.Parse<HoldConclusion>(conclusion);
         // 1 Hz, 60 min, wander of 0.3 Pa that remembers 50 s: AICc on the raw rows would see structure in it.
         var simulator = new HoldSimulator(98);
         var right = 0;
