@@ -29,11 +29,6 @@ internal static class AirFactors
     /// <param name="densityRatio">From <see cref="DensityRatio"/>.</param>
     /// <returns>1.08 at sea level.</returns>
     public static double Sensible(double densityRatio) => 1.08 * densityRatio;
-
-    /// <summary>Factor of latent heat: Btu/h for each cfm and grain of water per pound of dry air.</summary>
-    /// <param name="densityRatio">From <see cref="DensityRatio"/>.</param>
-    /// <returns>0.68 at sea level.</returns>
-    public static double Latent(double densityRatio) => 0.68 * densityRatio;
 }
 
 /// <summary>The fan laws for one fan in one duct system: flow with speed, pressure with its square, power with its cube.</summary>
@@ -41,12 +36,6 @@ internal static class FanLaws
 {
     /// <summary>The laws, as a trace prints them.</summary>
     public const string Formula = "flow ∝ n, pressure ∝ n², power ∝ n³";
-
-    /// <summary>Flow at another speed.</summary>
-    /// <param name="flow">Flow now, any unit.</param>
-    /// <param name="speedRatio">New speed over speed now.</param>
-    /// <returns>Flow, same unit.</returns>
-    public static double Flow(double flow, double speedRatio) => flow * speedRatio;
 
     /// <summary>Static pressure at another speed.</summary>
     /// <param name="pressure">Pressure now, any unit.</param>
@@ -59,12 +48,6 @@ internal static class FanLaws
     /// <param name="speedRatio">New speed over speed now.</param>
     /// <returns>Power, same unit.</returns>
     public static double Power(double power, double speedRatio) => power * speedRatio * speedRatio * speedRatio;
-
-    /// <summary>Flow at another static pressure of the same system.</summary>
-    /// <param name="flow">Flow now, any unit.</param>
-    /// <param name="pressureRatio">New static pressure over the pressure now.</param>
-    /// <returns>Flow, same unit.</returns>
-    public static double FlowAtPressure(double flow, double pressureRatio) => flow * Math.Sqrt(pressureRatio);
 }
 
 /// <summary>Airflow from the heat put into the air and its rise in temperature, in SI doubles so that uncertainty passes through.</summary>
@@ -89,13 +72,4 @@ internal static class HeatRiseAirflow
     /// <returns>m³/s at that density.</returns>
     public static double FromHeat(double watts, double riseKelvins, double densityRatio) =>
         watts / BtuPerHour / (AirFactors.Sensible(densityRatio) * riseKelvins * 1.8) * CubicFootPerMinute;
-
-    /// <summary>Airflow from strip heat of unity power factor.</summary>
-    /// <param name="volts">Voltage at the heater, V.</param>
-    /// <param name="amperes">Current of the heater, A; on one phase.</param>
-    /// <param name="riseKelvins">Supply minus return temperature, K.</param>
-    /// <param name="densityRatio">Air density against standard air, from <see cref="AirFactors.DensityRatio"/>.</param>
-    /// <returns>m³/s at that density.</returns>
-    public static double FromElectricHeat(double volts, double amperes, double riseKelvins, double densityRatio) =>
-        FromHeat(volts * amperes, riseKelvins, densityRatio);
 }

@@ -168,12 +168,4 @@ internal static class ConcentrationCharge
     /// <returns>Mass, kg.</returns>
     public static double EffectiveDispersal(double effectiveVolume, double lowerFlammabilityLimit, bool isInstitutional) =>
         effectiveVolume * lowerFlammabilityLimit * ConcentrationFactor * OccupancyFactor(isInstitutional);
-
-    /// <summary>Charge that a refrigerant concentration limit allows.</summary>
-    /// <param name="volume">Volume of the smallest occupied space, m³.</param>
-    /// <param name="concentrationLimit">RCL, kg/m³, from the standard or the maker.</param>
-    /// <param name="isInstitutional">Whether people there cannot leave by themselves.</param>
-    /// <returns>Mass, kg.</returns>
-    public static double ByConcentrationLimit(double volume, double concentrationLimit, bool isInstitutional) =>
-        volume * concentrationLimit * OccupancyFactor(isInstitutional);
 }

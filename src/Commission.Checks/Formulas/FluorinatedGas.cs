@@ -79,10 +79,4 @@ internal static class CarbonDioxideEquivalent
     /// <param name="warmingPotential">GWP over 100 years.</param>
     /// <returns>Tonnes CO2e.</returns>
     public static double Tonnes(double kilograms, double warmingPotential) => kilograms * warmingPotential / 1000;
-
-    /// <summary>Charge that makes a number of tonnes.</summary>
-    /// <param name="tonnes">Tonnes CO2e.</param>
-    /// <param name="warmingPotential">GWP over 100 years.</param>
-    /// <returns>Charge, kg.</returns>
-    public static double Kilograms(double tonnes, double warmingPotential) => tonnes * 1000 / warmingPotential;
 }

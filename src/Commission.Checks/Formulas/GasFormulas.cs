@@ -28,10 +28,6 @@ internal static class LeakRate
     /// <param name="throughput">Pa·m³/s.</param>
     public static double MillibarLitresPerSecond(double throughput) => throughput * 10;
 
-    /// <summary>Throughput in atm·cm³/s at the temperature of the system (1 atm·cm³/s = 0.101325 Pa·m³/s, exact).</summary>
-    /// <param name="throughput">Pa·m³/s.</param>
-    public static double AtmosphereCubicCentimetresPerSecond(double throughput) => throughput / (ConversionFactors.StandardAtmosphere * 1e-6);
-
     /// <summary>Mass flow ṁ = Q·M/(R·T), kg/s: the throughput merely re-expressed, not what the hole would pass at another pressure.</summary>
     /// <param name="throughput">Pa·m³/s.</param>
     /// <param name="molarMass">M, kg/mol.</param>

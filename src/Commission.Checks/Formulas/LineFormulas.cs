@@ -56,13 +56,6 @@ internal static class LineCharge
     /// <param name="coveredMetres">Length covered by the factory charge, m.</param>
     /// <returns>Mass, kg.</returns>
     public static double Allowance(double kilogramsPerMetre, double coveredMetres) => kilogramsPerMetre * coveredMetres;
-
-    /// <summary>Mass of liquid that fills a tube: π·d²/4·ρ.</summary>
-    /// <param name="innerDiameterMetres">Bore, m.</param>
-    /// <param name="liquidDensity">Density of the liquid, kg/m³.</param>
-    /// <returns>Mass per length, kg/m.</returns>
-    public static double OfLiquid(double innerDiameterMetres, double liquidDensity) =>
-        Math.PI / 4 * innerDiameterMetres * innerDiameterMetres * liquidDensity;
 }
 
 /// <summary>Mean velocity of refrigerant in a line.</summary>

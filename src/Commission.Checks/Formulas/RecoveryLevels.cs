@@ -57,11 +57,6 @@ internal static class RecoveryLevels
             ? "25 mmHg absolute"
             : FormattableString.Invariant($"{Depth(pressureClass, fullCharge, machineBuiltBefore15November1993)} inHg vac");
 
-    /// <summary>Share of the charge to be recovered from a small appliance (factory sealed, 5 lb or less).</summary>
-    /// <param name="compressorRuns">Whether its compressor runs.</param>
-    /// <returns>A ratio.</returns>
-    public static double SmallApplianceShare(bool compressorRuns) => compressorRuns ? 0.90 : 0.80;
-
     private static int Depth(AppliancePressureClass pressureClass, Mass fullCharge, bool old)
     {
         var isLarge = fullCharge.Si >= 200 * ConversionFactors.Pound;

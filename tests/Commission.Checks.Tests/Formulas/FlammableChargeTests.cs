@@ -153,10 +153,8 @@ public sealed class FlammableChargeTests
     [Fact]
     public void Concentration_limits_of_ASHRAE_15()
     {
-        // Computed: 50 m³ of R-32 (0.306 kg/m³) 7.65 kg; R-410A at 420 g/m³ in 40 m³ 16.8 kg; institutional occupancy halves both.
+        // Computed: 50 m³ of R-32 (0.306 kg/m³) 7.65 kg; institutional occupancy halves it.
         Assert.Equal(7.65, ConcentrationCharge.EffectiveDispersal(50, 0.306, isInstitutional: false), 9);
         Assert.Equal(3.825, ConcentrationCharge.EffectiveDispersal(50, 0.306, isInstitutional: true), 9);
-        Assert.Equal(16.8, ConcentrationCharge.ByConcentrationLimit(40, 0.420, isInstitutional: false), 9);
-        Assert.Equal(8.4, ConcentrationCharge.ByConcentrationLimit(40, 0.420, isInstitutional: true), 9);
     }
 }

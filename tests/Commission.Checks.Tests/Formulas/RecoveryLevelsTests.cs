@@ -51,11 +51,4 @@ public sealed class RecoveryLevelsTests
     [Fact]
     public void Carbon_dioxide_is_critical_below_that_and_of_very_high_pressure() =>
         Assert.Equal(AppliancePressureClass.VeryHigh, RecoveryLevels.ClassOf(null));
-
-    [Fact]
-    public void Small_appliances_by_share()
-    {
-        Assert.Equal(0.90, RecoveryLevels.SmallApplianceShare(compressorRuns: true));
-        Assert.Equal(0.80, RecoveryLevels.SmallApplianceShare(compressorRuns: false));
-    }
 }
