@@ -159,6 +159,29 @@ public sealed class CorrectionsTests
         Assert.Equal(line.StandardUncertainty, drawn.StandardUncertainty, 0.02 * line.StandardUncertainty);
     }
 
+    // f between 0.02 and 0.04, air 16 K warmer: 0.03·16 = 0.48 K comes off, and half the range, 0.01/√3·16 = 0.0924 K, stays as doubt (JCGM 100, 4.3.7).
+    [Fact]
+    public void A_clamp_in_warm_air_read_too_much_and_keeps_half_its_range()
+    {
+        var clamp = new ClampCoupling("clamp", 0.02, 0.04, "bare").Correct(LinearScope.Instance, Uncertain.Exact(287.15), Uncertain.Exact(303.15), Fahrenheit);
+        Assert.Equal(286.67, clamp.Value.Value, 9);
+        Assert.Equal(0.09238, clamp.Value.StandardUncertainty, 0.00001);
+        var step = Assert.Single(clamp.Steps);
+        Assert.Equal(-0.48, step.Correction, 9);
+        Assert.Equal(286.67, step.After, 9);
+    }
+
+    [Theory]
+    [InlineData(-0.01, 0.03)]
+    [InlineData(0.04, 0.03)]
+    [InlineData(0.5, 1)]
+    public void A_coupling_lies_between_nothing_and_the_air_itself(double least, double most) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => new ClampCoupling("clamp", least, most, "bare"));
+
+    [Fact]
+    public void A_coupling_may_be_known_exactly_and_may_be_none() =>
+        Assert.Equal(287.15, new ClampCoupling("clamp", 0, 0, "insulated").Correct(LinearScope.Instance, Uncertain.Exact(287.15), Uncertain.Exact(303.15), Fahrenheit).Value.Value, 12);
+
     // JCGM 100, 4.3: the standard uncertainty of an input has the input's own unit. A part of a distance and kelvin for each kelvin are no temperatures.
     [Fact]
     public void Causes_say_what_their_doubt_is_a_number_of()
