@@ -9,9 +9,6 @@ internal static class FlammableCharge
     /// <summary>The room limit, as a trace prints it.</summary>
     public const string RoomFormula = "m_max = min(2.5·LFL^1.25·h0·√A, 0.75·LFL·h0·A)";
 
-    /// <summary>The room limit of the older editions, as a trace prints it.</summary>
-    public const string OlderRoomFormula = "m_max = 2.5·LFL^1.25·h0·√A";
-
     /// <summary>Where the formulas come from.</summary>
     public const string Source = "IEC/UL 60335-2-40, Annex GG";
 
@@ -106,18 +103,6 @@ internal enum ChargeLimitEdition
 
     /// <summary>2018 and later: 6, 52, 260 m³·LFL for A2L; the room limit is the lesser of the quadratic and the linear form.</summary>
     From2018,
-}
-
-/// <summary>What a circuit cools, in the words of the United States leak-repair rules.</summary>
-internal enum CoolingUse
-{
-    /// <summary>Comfort cooling.</summary>
-    Comfort,
-
-    CommercialRefrigeration,
-
-    /// <summary>Industrial process refrigeration.</summary>
-    IndustrialProcess,
 }
 
 /// <summary>How the indoor unit is mounted, when the height from which refrigerant would escape is not given.</summary>

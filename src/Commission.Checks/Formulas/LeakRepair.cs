@@ -31,16 +31,6 @@ internal static class LeakRepair
             : LeakRepairRule.None;
     }
 
-    /// <summary>Annualised leak rate above which repair is prescribed; the same in both rules.</summary>
-    /// <param name="use">What the circuit cools.</param>
-    /// <returns>A ratio.</returns>
-    public static double Trigger(CoolingUse use) => use switch
-    {
-        CoolingUse.Comfort => 0.10,
-        CoolingUse.CommercialRefrigeration => 0.20,
-        _ => 0.30,
-    };
-
     /// <summary>Annualised leak rate: what was added over the full charge, scaled to a year; a span longer than a year counts as one.</summary>
     /// <param name="addedKilograms">Refrigerant added, kg.</param>
     /// <param name="fullChargeKilograms">Full charge, kg.</param>

@@ -37,12 +37,6 @@ internal static class AcrTube
 /// <summary>Charge that a line set needs beyond what the factory put in, in SI doubles so that uncertainty passes through.</summary>
 internal static class LineCharge
 {
-    /// <summary>The formula, as a trace prints it.</summary>
-    public const string Formula = "adjustment = figure × length − allowance";
-
-    /// <summary>Where it comes from.</summary>
-    public const string Source = "definition; the figure and the allowance are the maker's";
-
     /// <summary>Adjustment for one line: positive is added, negative is recovered.</summary>
     /// <param name="kilogramsPerMetre">The maker's figure for this tube, kg/m.</param>
     /// <param name="metres">Installed length, m.</param>
@@ -63,14 +57,6 @@ internal static class LineVelocity
 {
     /// <summary>The formula, as a trace prints it.</summary>
     public const string Formula = "v = ṁ / (ρ·π·d²/4)";
-
-    /// <summary>The velocity.</summary>
-    /// <param name="kilogramsPerSecond">Mass flow, kg/s.</param>
-    /// <param name="density">Density, kg/m³.</param>
-    /// <param name="boreMetres">Inside diameter, m.</param>
-    /// <returns>m/s.</returns>
-    public static double Of(double kilogramsPerSecond, double density, double boreMetres) =>
-        kilogramsPerSecond / (density * Math.PI / 4 * boreMetres * boreMetres);
 }
 
 /// <summary>Pressure that a column of liquid refrigerant costs on the way up.</summary>

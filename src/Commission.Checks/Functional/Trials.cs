@@ -13,12 +13,7 @@ namespace Commission.Checks.Functional;
 /// <param name="Result">How it ended; null when the job does not say.</param>
 /// <param name="Needed">Whether the check stands on one leg without it.</param>
 [StructLayout(LayoutKind.Auto)]
-internal readonly record struct Trial(string What, Given<TestResult>? Result, bool Needed = false)
-{
-    /// <summary>Whether it ended in a certain way.</summary>
-    /// <param name="result">The way.</param>
-    public bool Is(TestResult result) => Result?.Value == result;
-}
+internal readonly record struct Trial(string What, Given<TestResult>? Result, bool Needed = false);
 
 /// <summary>Judges things that were tried together: one that failed fails, one that was left out is a reservation.</summary>
 internal static class Trials

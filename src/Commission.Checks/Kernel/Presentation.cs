@@ -120,16 +120,6 @@ internal sealed class Presentation
             QuantityFormat.Format(DifferenceSi(y.Expanded, fine), fine, decimals));
     }
 
-    /// <summary>A probability as printed: <c>97 %</c>, never rounded to 0 or 100.</summary>
-    /// <param name="probability">0 to 1.</param>
-    public static string Percent(double probability) => probability switch
-    {
-        < 0.001 => "< 0.1 %",
-        > 0.999 => "> 99.9 %",
-        < 0.095 or > 0.905 => string.Create(CultureInfo.InvariantCulture, $"{100 * probability:0.0} %"),
-        _ => string.Create(CultureInfo.InvariantCulture, $"{100 * probability:0} %"),
-    };
-
     // A temperature's U is a difference: the unit's offset must not enter.
     private static double DifferenceSi(double si, Unit unit) => si + (unit.Offset * unit.Factor);
 

@@ -77,11 +77,6 @@ internal sealed record Limit
     /// <returns>The tolerance in Pa absolute.</returns>
     public Tolerance ToTolerance(Pressure atmosphere) => new(Lower?.ToAbsolute(atmosphere).Si, Upper?.ToAbsolute(atmosphere).Si);
 
-    /// <summary>The band around a target that comes from elsewhere.</summary>
-    /// <param name="targetSi">The target, SI.</param>
-    /// <returns>The tolerance in SI.</returns>
-    public Tolerance Around(double targetSi) => new(targetSi + Lower?.Si, targetSi + Upper?.Si);
-
     /// <summary>SI value of a further quantity, such as the time of a decay limit.</summary>
     /// <returns>The value; null when the maker's figure has none.</returns>
     public double? Companion(string name) => With.TryGetValue(name, out var figure) ? figure.Si : null;

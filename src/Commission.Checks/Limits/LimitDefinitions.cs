@@ -135,10 +135,6 @@ internal sealed class LimitSubject
     /// <summary>What it is measured in; null when it takes words.</summary>
     public Dimension? Quantity { get; }
 
-    /// <summary>The subject of a key.</summary>
-    /// <returns>The subject, or null.</returns>
-    public static LimitSubject? Find(string key) => All.FirstOrDefault(subject => string.Equals(subject.Key, key, StringComparison.Ordinal));
-
     /// <summary>The job's word.</summary>
     /// <param name="situation">What is known of the job.</param>
     /// <returns>The word, or null when it is not known.</returns>

@@ -74,12 +74,6 @@ internal sealed class LimitResolver
     /// <exception cref="InvalidOperationException">Common practice has none: a fault of this program.</exception>
     public Limit Require(string id) => Find(id) ?? throw new InvalidOperationException($"Common practice has no {id} for this job.");
 
-    /// <summary>The limit that would apply without a figure of the job.</summary>
-    /// <param name="id">Limit id, one of the definitions.</param>
-    /// <returns>The limit; null when no pack sets one in this situation.</returns>
-    /// <exception cref="ArgumentException">There is no such id: a fault of this program.</exception>
-    public Limit? FindPublished(string id) => FindPublished(LimitDefinitions.Get(id));
-
     /// <summary>What the record of this job has to show, by the named packs and by common practice together.</summary>
     /// <returns>Checks and photos, each once, in the order of the packs.</returns>
     public RequiredEvidence Required() => RequiredEvidence.Of(_chain, Situation);

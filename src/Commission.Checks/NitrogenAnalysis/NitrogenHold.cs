@@ -11,9 +11,6 @@ internal static class NitrogenHold
     private const double LeastTemperatureError = 0.5;
     private const double ShareOfChange = 0.3;
 
-    /// <summary>Common practice, no source: repeatability of a gauge, share of its full scale.</summary>
-    public const double DefaultRepeatability = 0.001;
-
     /// <summary>Loss between two readings.</summary>
     /// <param name="start">First reading, at least ten minutes after filling.</param>
     /// <param name="end">Second reading.</param>

@@ -331,9 +331,4 @@ internal readonly record struct HoldDecision(HoldConclusion Conclusion, CannotTe
 /// <param name="Value">Best estimate.</param>
 /// <param name="Low">Lower end; −∞ when the data set none.</param>
 /// <param name="High">Upper end; +∞ when the data set none.</param>
-internal readonly record struct Interval(double Value, double Low, double High)
-{
-    /// <summary>True when a value lies inside, ends included.</summary>
-    /// <param name="value">In the unit of the quantity.</param>
-    public bool Contains(double value) => value >= Low && value <= High;
-}
+internal readonly record struct Interval(double Value, double Low, double High);

@@ -6,57 +6,25 @@ namespace Commission.Checks.VacuumAnalysis;
 /// <summary>Pumping speed of a vacuum pump over its inlet pressure.</summary>
 internal sealed class PumpCurve
 {
-    private readonly ImmutableArray<(double Pressure, double Speed)> _points;
-    private readonly double _ultimate;
+    private readonly double _speed;
 
-    private PumpCurve(ImmutableArray<(double Pressure, double Speed)> points, double ultimate)
+    private PumpCurve(double speed, double ultimate)
     {
-        _points = points;
-        _ultimate = ultimate;
+        _speed = speed;
+        Ultimate = ultimate;
     }
 
     /// <summary>Lowest pressure of the pump alone, Pa; 0 when it is not stated.</summary>
-    public double Ultimate => _ultimate;
+    public double Ultimate { get; }
 
     /// <summary>The rated speed, falling to nothing at the pump's own lowest pressure: S·(1 − p_u/p).</summary>
     /// <param name="speed">Rated speed, m³/s, above 0.</param>
     /// <param name="ultimate">Lowest pressure of the pump alone, Pa; 0 for a constant speed.</param>
-    public static PumpCurve Rated(double speed, double ultimate = 0) => new([(1, speed)], ultimate);
-
-    /// <summary>A printed curve; between its points by straight lines over the logarithm of the pressure, beyond them level.</summary>
-    /// <param name="points">Inlet pressure (Pa, above 0) and speed (m³/s), at least one, in any order.</param>
-    /// <exception cref="ArgumentException">No point.</exception>
-    public static PumpCurve From(IEnumerable<(double Pressure, double Speed)> points)
-    {
-        var sorted = points.OrderBy(p => p.Pressure).ToImmutableArray();
-        if (sorted.IsEmpty)
-            throw new ArgumentException("A pump curve needs at least one point.", nameof(points));
-        return new PumpCurve(sorted, 0);
-    }
+    public static PumpCurve Rated(double speed, double ultimate = 0) => new(speed, ultimate);
 
     /// <summary>Speed at an inlet pressure, m³/s, not below 0.</summary>
     /// <param name="pressure">Pa, above 0.</param>
-    public double SpeedAt(double pressure)
-    {
-        var speed = Tabulated(pressure);
-        return Math.Max(speed * (1 - _ultimate / pressure), 0);
-    }
-
-    private double Tabulated(double pressure)
-    {
-        if (pressure <= _points[0].Pressure)
-            return _points[0].Speed;
-        for (var i = 1; i < _points.Length; i++)
-        {
-            var (p, s) = _points[i];
-            if (pressure > p)
-                continue;
-            var (q, r) = _points[i - 1];
-            return r + (s - r) * Math.Log(pressure / q) / Math.Log(p / q);
-        }
-
-        return _points[^1].Speed;
-    }
+    public double SpeedAt(double pressure) => Math.Max(_speed * (1 - Ultimate / pressure), 0);
 }
 
 /// <summary>A hose, a valve core or a fitting between system and pump.</summary>
@@ -176,24 +144,6 @@ internal sealed record ConductanceGas(
 
     /// <summary>Mean speed of the molecules, m/s.</summary>
     public double MeanSpeed => 12 * Molecular / Math.PI;
-
-    /// <summary>
-    /// Any dilute gas. Poiseuille; kinetic theory, c̄ = √(8RT/(πM)); Knudsen, Ann. Phys. 28 (1909) 75: a = √(M/(RT))/η, b = 1.24·a
-    /// (from memory); choked flow √(RT/M)·√γ·(2/(γ+1))^((γ+1)/(2(γ−1))).
-    /// </summary>
-    /// <param name="molarMass">kg/mol.</param>
-    /// <param name="temperature">K.</param>
-    /// <param name="viscosity">Pa·s.</param>
-    /// <param name="heatRatio">Ratio of the heat capacities γ, above 1.</param>
-    public static ConductanceGas From(double molarMass, double temperature, double viscosity, double heatRatio)
-    {
-        var thermal = LeakRate.GasConstant * temperature / molarMass;
-        var knudsen = 1 / Math.Sqrt(thermal) / viscosity;
-        var critical = Math.Sqrt(thermal * heatRatio)
-            * Math.Pow(2 / (heatRatio + 1), (heatRatio + 1) / (2 * (heatRatio - 1)));
-        return new ConductanceGas(
-            Math.PI / (128 * viscosity), Math.PI / 12 * Math.Sqrt(8 * thermal / Math.PI), knudsen, 1.24 * knudsen, critical);
-    }
 }
 
 /// <summary>Chance of a molecule to pass a short tube (Clausing 1932): molecular conductance = area·c̄/4 times this.</summary>

@@ -47,11 +47,4 @@ public sealed class ElectricalFormulaTests
     [InlineData(50, 3183.1)]
     public void The_field_factors_of_the_run_capacitor(double hertz, double factor) =>
         Assert.Equal(factor, RunCapacitor.Farads(1, 1, hertz) * 1e6, 0.05);
-
-    [Fact]
-    public void Compression_ratio_of_a_summer_day()
-    {
-        // 341.9 and 118.35 psig under 14.696 psia.
-        Assert.Equal(2.68, CompressionRatio.Of(341.9 + 14.696, 118.35 + 14.696), 0.005);
-    }
 }

@@ -66,23 +66,12 @@ public sealed class LeakRuleTests
     }
 
     [Fact]
-    public void Four_pounds_in_150_days_into_60_pounds_is_a_leak_of_16_percent_a_year()
-    {
+    public void Four_pounds_in_150_days_into_60_pounds_is_a_leak_of_16_percent_a_year() =>
         Assert.Equal(0.162, LeakRepair.AnnualisedRate(4, 60, 150), 0.0005);
-        Assert.True(LeakRepair.AnnualisedRate(4, 60, 150) > LeakRepair.Trigger(CoolingUse.Comfort));
-    }
 
     [Fact]
     public void A_span_longer_than_a_year_counts_as_one() =>
         Assert.Equal(0.1, LeakRepair.AnnualisedRate(5, 50, 800), 12);
-
-    [Fact]
-    public void Triggers_by_use()
-    {
-        Assert.Equal(0.10, LeakRepair.Trigger(CoolingUse.Comfort));
-        Assert.Equal(0.20, LeakRepair.Trigger(CoolingUse.CommercialRefrigeration));
-        Assert.Equal(0.30, LeakRepair.Trigger(CoolingUse.IndustrialProcess));
-    }
 
     [Theory]
     [InlineData(22.7, true, 1810, "2026-06-18", true, LeakRepairRule.Section82157)]

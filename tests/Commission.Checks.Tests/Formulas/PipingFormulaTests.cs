@@ -6,15 +6,6 @@ namespace Commission.Checks.Tests.Formulas;
 
 public sealed class PipingFormulaTests
 {
-    [Fact]
-    public void Velocity_of_500_pounds_an_hour_in_seven_eighths_tube()
-    {
-        // 2.1 lb/ft³, bore 0.785 in: 1180.7 fpm [computed].
-        var flow = 500 * 0.45359237 / 3600;
-        var density = 2.1 * 0.45359237 / 0.028316846592;
-        Assert.Equal(1180.7, LineVelocity.Of(flow, density, 0.785 * 0.0254) / (0.3048 / 60), 0.05);
-    }
-
     // Loss for each 10 ft of rise at 110 °F as a piping manual prints it [published], to its last digit.
     [Theory]
     [InlineData("R-22", 4.8)]

@@ -71,18 +71,5 @@ public sealed class PresentationTests
         Assert.Equal("temperature difference", present.Quantity(5, DisplayKind.TemperatureDifference).Dimension);
     }
 
-    [Theory]
-    [InlineData(0.0, "< 0.1 %")]
-    [InlineData(0.0009, "< 0.1 %")]
-    [InlineData(0.001, "0.1 %")]
-    [InlineData(0.05, "5.0 %")]
-    [InlineData(0.5, "50 %")]
-    [InlineData(0.9, "90 %")]
-    [InlineData(0.954, "95.4 %")]
-    [InlineData(0.999, "99.9 %")]
-    [InlineData(0.9995, "> 99.9 %")]
-    [InlineData(1.0, "> 99.9 %")]
-    public void A_probability_is_never_certain(double probability, string text) => Assert.Equal(text, Presentation.Percent(probability));
-
     private static Presentation Of(string units) => JobText.Context(JobLines.Of(units: units)).Present;
 }

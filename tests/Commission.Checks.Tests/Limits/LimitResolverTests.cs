@@ -40,7 +40,6 @@ public sealed class LimitResolverTests
         Assert.Equal((LimitTier.Maker, "", "manual p. 12", "job", "200 micron"), (limit.Tier, limit.Pack, limit.Source, limit.Mark, limit.Upper!.Text));
         Assert.Null(limit.LooserThan);
         Assert.Null(limit.Remark(UnitSystem.Us));
-        Assert.Equal("250 micron", Resolve(job, TwoPacks).FindPublished("evacuation.level")!.Upper!.Text);
     }
 
     [Fact]

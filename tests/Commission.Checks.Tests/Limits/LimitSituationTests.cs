@@ -38,12 +38,12 @@ public sealed class LimitSituationTests
     [Fact]
     public void Every_word_of_the_job_file_is_met_by_the_same_word_of_a_pack()
     {
-        Assert.Equal(Enum.GetNames<WorkKind>().Select(LimitCondition.Fold), LimitSubject.Find("work")!.Words.Select(LimitCondition.Fold));
-        Assert.Equal(Enum.GetNames<SystemKind>().Select(LimitCondition.Fold), LimitSubject.Find("system")!.Words.Select(LimitCondition.Fold));
-        Assert.Equal(Enum.GetNames<MeteringKind>().Select(LimitCondition.Fold), LimitSubject.Find("metering")!.Words.Select(LimitCondition.Fold));
-        Assert.Equal(Enum.GetNames<Application>().Select(LimitCondition.Fold), LimitSubject.Find("application")!.Words.Select(LimitCondition.Fold));
-        Assert.Equal(Enum.GetNames<CompressorKind>().Select(LimitCondition.Fold), LimitSubject.Find("compressor")!.Words.Select(LimitCondition.Fold));
-        Assert.Equal(Enum.GetNames<OperatingMode>().Select(LimitCondition.Fold), LimitSubject.Find("mode")!.Words.Select(LimitCondition.Fold));
+        Assert.Equal(Enum.GetNames<WorkKind>().Select(LimitCondition.Fold), LimitSubject.All.Single(subject => subject.Key == "work").Words.Select(LimitCondition.Fold));
+        Assert.Equal(Enum.GetNames<SystemKind>().Select(LimitCondition.Fold), LimitSubject.All.Single(subject => subject.Key == "system").Words.Select(LimitCondition.Fold));
+        Assert.Equal(Enum.GetNames<MeteringKind>().Select(LimitCondition.Fold), LimitSubject.All.Single(subject => subject.Key == "metering").Words.Select(LimitCondition.Fold));
+        Assert.Equal(Enum.GetNames<Application>().Select(LimitCondition.Fold), LimitSubject.All.Single(subject => subject.Key == "application").Words.Select(LimitCondition.Fold));
+        Assert.Equal(Enum.GetNames<CompressorKind>().Select(LimitCondition.Fold), LimitSubject.All.Single(subject => subject.Key == "compressor").Words.Select(LimitCondition.Fold));
+        Assert.Equal(Enum.GetNames<OperatingMode>().Select(LimitCondition.Fold), LimitSubject.All.Single(subject => subject.Key == "mode").Words.Select(LimitCondition.Fold));
     }
 
     [Fact]
@@ -77,12 +77,12 @@ public sealed class LimitSituationTests
     [InlineData(6.0, true, false)]
     public void Bounds_are_inside_or_not_as_written(double value, bool included, bool holds)
     {
-        var condition = new LimitCondition(LimitSubject.Find("full charge")!) { Lower = (2, included), Upper = (5, included) };
+        var condition = new LimitCondition(LimitSubject.All.Single(subject => subject.Key == "full charge")) { Lower = (2, included), Upper = (5, included) };
         Assert.Equal(holds, condition.Holds(new LimitSituation { FullCharge = value }));
     }
 
     private static Job With(SystemKind system) => Split() with { Equipment = Split().Equipment with { System = Given(system, "") } };
 
     private static bool Holds(string key, string word, LimitSituation situation) =>
-        new LimitCondition(LimitSubject.Find(key)!) { Words = [LimitCondition.Fold(word)] }.Holds(situation);
+        new LimitCondition(LimitSubject.All.Single(subject => subject.Key == key)) { Words = [LimitCondition.Fold(word)] }.Holds(situation);
 }

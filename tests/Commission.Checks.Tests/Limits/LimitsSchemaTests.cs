@@ -79,7 +79,7 @@ public sealed class LimitsSchemaTests
     [InlineData("place", "UnitPlace")]
     public void Conditions_use_the_words_of_the_job_file(string key, string definition) => Assert.Equal(
         JobSchema["$defs"]![definition]!["enum"]!.AsArray().Select(word => word!.GetValue<string>()),
-        LimitSubject.Find(key)!.Words);
+        LimitSubject.All.Single(subject => subject.Key == key).Words);
 
     [Fact]
     public void Photos_use_the_words_of_the_job_file() => Assert.Equal(

@@ -134,9 +134,9 @@ public sealed class RequiredEvidenceTests
     public void Every_kind_of_work_on_every_system_asks_for_something_sensible()
     {
         // Whatever is not known, nothing throws, and no check is asked for twice, alone and again alone.
-        foreach (var work in LimitSubject.Find("work")!.Words)
+        foreach (var work in LimitSubject.All.Single(subject => subject.Key == "work").Words)
         {
-            foreach (var system in LimitSubject.Find("system")!.Words)
+            foreach (var system in LimitSubject.All.Single(subject => subject.Key == "system").Words)
             {
                 var ids = Ids(Required(new LimitSituation { Work = work, System = system }));
                 Assert.Contains("evidence.signature", ids);

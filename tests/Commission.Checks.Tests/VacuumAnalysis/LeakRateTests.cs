@@ -91,16 +91,6 @@ public sealed class LeakRateTests
         var throughput = 5e-3 / Year / perThroughput;
         var micronsPerHour = throughput / 0.005 * 3600 / Micron;
         Assert.InRange(micronsPerHour, 0.05, 0.2);
-        Assert.True(HoldTime.ToSee(0.005, Micron, throughput) > 86_400);
-    }
-
-    [Fact]
-    public void Hold_time_goes_with_the_volume()
-    {
-        var small = HoldTime.ToSee(0.005, Micron, 1e-5, skip: 0);
-        Assert.Equal(5 * Micron * 0.005 / 1e-5, small, 1e-9);
-        Assert.Equal(10 * small, HoldTime.ToSee(0.05, Micron, 1e-5, skip: 0), 1e-9);
-        Assert.Equal(1e-5, HoldTime.Smallest(0.005, Micron, small, skip: 0), 1e-12);
-        Assert.Equal(double.PositiveInfinity, HoldTime.Smallest(0.005, Micron, 30));
+        Assert.True(5 / micronsPerHour > 24);
     }
 }
