@@ -46,6 +46,10 @@ public sealed record CommissioningRecord
     /// <summary>Why the outcome is not plainly accepted, one sentence each, gravest first.</summary>
     public ImmutableArray<string> Reasons { get => field.IsDefault ? [] : field; init; }
 
+    /// <summary>What the running system's readings say together; null without such readings.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public Diagnosis? Diagnosis { get; init; }
+
     /// <summary>What is still to be done.</summary>
     public ImmutableArray<PunchItem> Conditions { get => field.IsDefault ? [] : field; init; }
 

@@ -14,9 +14,10 @@ public static class RecordWords
     public static Message Of(Verdict verdict) => verdict switch
     {
         Verdict.Pass => RecordMessages.VerdictPass,
-        Verdict.ConditionalPass => RecordMessages.VerdictConditionalPass,
-        Verdict.ConditionalFail => RecordMessages.VerdictConditionalFail,
+        Verdict.PassWithinUncertainty => RecordMessages.VerdictPassWithinUncertainty,
+        Verdict.Conditional => RecordMessages.VerdictConditional,
         Verdict.Fail => RecordMessages.VerdictFail,
+        Verdict.CannotDecide => RecordMessages.VerdictCannotDecide,
         Verdict.NotEvaluated => RecordMessages.VerdictNotEvaluated,
         _ => RecordMessages.VerdictInformation,
     };

@@ -50,7 +50,7 @@ internal static class ChargeFindings
     {
         var (y, kind, readings) = number;
         if (TooCoarse(context, y, kind, limit) is { } coarse)
-            return finding.Measure(y, kind).Show(limit).NotEvaluated(coarse, $"Read again with finer instruments. Largest cause: {y.Budget[0].Cause.Name}.");
+            return finding.Measure(y, kind).Show(limit).CannotDecide(coarse, $"Read again with finer instruments. Largest cause: {y.Budget[0].Cause.Name}.");
         finding.Judge(y, kind, limit).Say(sentence);
         gates.ReserveIn(finding);
         if (Unknown(readings) is { } unknown)

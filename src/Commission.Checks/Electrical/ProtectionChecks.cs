@@ -259,7 +259,7 @@ internal sealed class InsulationCheck : ICheck
         var underVacuum = UnderVacuum(context, test, finding);
         if (underVacuum == true)
         {
-            yield return finding.Fail("the circuit was under vacuum").Say("DANGER: insulation was tested while the circuit was under vacuum.").Next("Never do this: terminals arc in a vacuum. Have the compressor's terminals inspected, then test with the circuit charged.").Build();
+            yield return finding.Fail("the circuit was under vacuum").Danger("insulation was tested while the circuit was under vacuum.", "Never do this: terminals arc in a vacuum. Have the compressor's terminals inspected, then test with the circuit charged.");
             yield break;
         }
 

@@ -101,7 +101,7 @@ internal sealed class ChronologyCheck : ICheck
             return null;
         return inside.Count == 0
             ? finding.Decide(true).Say("Nothing was energised or tested for insulation during the evacuation, by the times written.").Build()
-            : finding.Decide(false).Next(Help.WhenItFails).Say($"DANGER: by the times written, {string.Join(" and ", inside)}, between the start of the pump and the end of the evacuation. A motor under vacuum arcs at its terminals.").Build();
+            : finding.Danger($"by the times written, {string.Join(" and ", inside)}, between the start of the pump and the end of the evacuation. A motor under vacuum arcs at its terminals.", Help.WhenItFails);
     }
 
     private Finding? Dates(CheckContext context)

@@ -33,6 +33,7 @@ internal sealed class FindingBuilder
     private Message? _reason;
     private Message? _statement;
     private Message? _next;
+    private bool _isDanger;
 
     internal FindingBuilder(CheckContext context, ICheck check, string? subject)
     {
@@ -45,7 +46,7 @@ internal sealed class FindingBuilder
     public Verdict Verdict => _verdict;
 
     /// <summary>Whether the verdict is a pass, with or without condition.</summary>
-    public bool Passes => _verdict is Verdict.Pass or Verdict.ConditionalPass;
+    public bool Passes => _verdict is Verdict.Pass or Verdict.PassWithinUncertainty or Verdict.Conditional;
 
     /// <summary>Names a corrected reading: its place, its instrument, and the corrections as steps of the trace.</summary>
     public FindingBuilder Use(CorrectedReading reading)
@@ -119,6 +120,12 @@ internal sealed class FindingBuilder
     /// <param name="next">What to do when it is no pass.</param>
     public Finding Conclude(Message good, Message bad, Message next) => Passes ? Say(good).Build() : Say(bad).Next(next).Build();
 
+    /// <summary>The end of a check whose limit keeps people or the machine from harm.</summary>
+    /// <param name="good">The sentence of a pass.</param>
+    /// <param name="danger">The danger in one sentence, without the word.</param>
+    /// <param name="next">What to do about it, at once.</param>
+    public Finding ConcludeOrDanger(Message good, Message danger, Message next) => Passes ? Say(good).Build() : Danger(danger, next);
+
     /// <summary>Shows a limit beside the finding without judging by it.</summary>
     public FindingBuilder Show(LimitStatement limit)
     {
@@ -159,13 +166,25 @@ internal sealed class FindingBuilder
     /// <param name="why">What was not shown.</param>
     public FindingBuilder Reserve(Message why)
     {
-        if (_verdict is Verdict.Pass)
-            _verdict = Verdict.ConditionalPass;
+        if (_verdict is Verdict.Pass or Verdict.PassWithinUncertainty)
+            _verdict = Verdict.Conditional;
         _reservations.Add(why);
         return this;
     }
 
-    /// <summary>Turns whatever was judged into a failure for a reason beyond the number: a danger, a condition not met.</summary>
+    /// <summary>A danger to people or to the machine: it fails whatever was judged, and no outcome can be an acceptance.</summary>
+    /// <param name="sentence">One plain sentence; the word DANGER is set before it.</param>
+    /// <param name="next">What to do about it, at once.</param>
+    public Finding Danger(Message sentence, Message next)
+    {
+        _verdict = Verdict.Fail;
+        _isDanger = true;
+        _statement = sentence;
+        _next = next;
+        return Build();
+    }
+
+    /// <summary>Turns whatever was judged into a failure for a reason beyond the number: a condition not met.</summary>
     /// <param name="why">The reason.</param>
     public FindingBuilder Fail(Message why)
     {
@@ -199,6 +218,11 @@ internal sealed class FindingBuilder
         return this;
     }
 
+    /// <summary>Ends without a verdict because U is wider than the tolerance.</summary>
+    /// <param name="why">Which doubt is too large.</param>
+    /// <param name="todo">Which instrument or reading would settle it.</param>
+    public Finding CannotDecide(Message why, Message todo) => NotEvaluated(why, todo) with { Verdict = Verdict.CannotDecide };
+
     /// <summary>Ends as not evaluated.</summary>
     /// <param name="why">Why it could not be judged.</param>
     /// <param name="todo">What would make it possible.</param>
@@ -230,7 +254,10 @@ internal sealed class FindingBuilder
     /// <exception cref="InvalidOperationException">The check gave no sentence: a fault of this program.</exception>
     public Finding Build()
     {
+        if (_verdict == Verdict.Conditional && _next is null && _budget is [var largest, ..] && _reservations.Count == 0)
+            _next = CommonMessages.SettleByLessDoubt(new TextValue(largest.Cause));
         Message[] sentences = [_statement ?? throw new InvalidOperationException($"{_check.Id} has no statement."), .. _remarks];
+        var statement = string.Join(" ", sentences.Select(_context.Present.Text));
         var messages = new FindingMessages([.. sentences]) { Reason = _reason, Reservation = [.. _reservations], NextStep = _next };
         return new Finding
         {
@@ -241,7 +268,8 @@ internal sealed class FindingBuilder
             Verdict = _verdict,
             Reservation = _reservations.Count == 0 ? null : string.Join("; ", _reservations.Select(_context.Present.Text)),
             Reason = _reason is null ? null : _context.Present.Text(_reason),
-            Statement = string.Join(" ", sentences.Select(_context.Present.Text)),
+            IsDanger = _isDanger,
+            Statement = _isDanger ? $"{_context.Present.Text(CommonMessages.Danger)}: {statement}" : statement,
             NextStep = _next is null ? null : _context.Present.Text(_next),
             Messages = messages.HasMessage ? messages : null,
             Measured = _measured,

@@ -96,9 +96,7 @@ internal sealed class NitrogenHoldCheck : ICheck
                 : $"No loss shown in {length}: {measured} after temperature is taken out; the hold would have shown {smallest}.").Build();
         }
 
-        return finding.Verdict == Verdict.ConditionalFail
-            ? finding.Say($"{measured} lost in {length} after temperature is taken out: more than allowed, though not beyond U.").Next(Help.WhenItFails).Build()
-            : finding.Say($"{measured} lost in {length} after temperature is taken out: more than allowed.").Next(Help.WhenItFails).Build();
+        return finding.Say($"{measured} lost in {length} after temperature is taken out: more than allowed.").Next(Help.WhenItFails).Build();
     }
 
     private static FindingBuilder Explained(CheckContext context, FindingBuilder finding, NitrogenRun run, NitrogenLoss loss)

@@ -44,7 +44,7 @@ internal sealed class TestGasCheck : ICheck
         finding.Decide(inert, limit is null ? null : context.State(limit));
         yield return inert
             ? finding.Say($"Tested with {test.Gas.Text}.").Build()
-            : finding.Say($"DANGER: {test.Gas.Text} was used as test gas. {Why(test.Gas)}").Next(Help.WhenItFails).Build();
+            : finding.Danger($"{test.Gas.Text} was used as test gas. {Why(test.Gas)}", Help.WhenItFails);
     }
 
     private static string Why(Given<TestGas> gas) => gas.Value switch

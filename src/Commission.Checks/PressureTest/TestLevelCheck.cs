@@ -128,9 +128,9 @@ internal sealed class TestLevelCheck : ICheck
             finding.Reserve("the weakest part of the section and its rating are not written");
         if (finding.Passes && test.WeakestPart is null)
             finding.Next("Write the weakest part and its rating.");
-        return finding.Conclude(
+        return finding.ConcludeOrDanger(
             $"Highest test pressure {present.Text(gauge.Value, DisplayKind.Pressure)}, within what the section may bear.",
-            $"DANGER: the section saw {present.Text(gauge.Value, DisplayKind.Pressure)}, above the {present.Text(strictest.UpperSi!.Value, DisplayKind.Pressure)} it may bear.",
+            $"the section saw {present.Text(gauge.Value, DisplayKind.Pressure)}, above the {present.Text(strictest.UpperSi!.Value, DisplayKind.Pressure)} it may bear.",
             "Release the pressure, keep people away, and have the part judged by its maker before it goes into service.");
     }
 

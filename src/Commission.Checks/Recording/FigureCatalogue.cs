@@ -51,7 +51,7 @@ internal static class StripFigure
 
     private static FigureData Part(ImmutableArray<FigureBar> rows, int part, int parts)
     {
-        var fails = rows.Count(r => r.Verdict is Verdict.Fail or Verdict.ConditionalFail);
+        var fails = rows.Count(r => r.Verdict == Verdict.Fail);
         return new FigureData
         {
             Id = part == 1 ? "strip" : string.Create(CultureInfo.InvariantCulture, $"strip-{part}"),

@@ -61,7 +61,7 @@ internal sealed class JobProfile : IAnalysis<JobProfile>
     }
 
     private static bool Judged(RequiredCheck requirement, IReadOnlyList<Finding> findings) =>
-        findings.Any(f => f.Verdict != Verdict.NotEvaluated && requirement.OneOf.Contains(f.Check, StringComparer.Ordinal));
+        findings.Any(f => f.Verdict is not (Verdict.NotEvaluated or Verdict.CannotDecide) && requirement.OneOf.Contains(f.Check, StringComparer.Ordinal));
 
     private static string Words(string name) =>
         string.Concat(name.Select((c, i) => char.IsAsciiLetterUpper(c) ? (i > 0 ? " " : "") + char.ToLowerInvariant(c) : c.ToString()));
@@ -102,8 +102,8 @@ internal sealed class CoverageCheck : IReviewCheck
 }
 
 /// <summary>
-/// Draws the outcome from the findings. A failure first; then a required check that could not be judged; then what is still
-/// to be done. A lone conditional pass without a reservation leaves a job accepted: it is a footnote, not a punch list.
+/// Draws the outcome from the findings. A danger or a failure first; then a required check that could not be judged; then what is
+/// conditional or still to be done. A pass within its uncertainty is a pass.
 /// </summary>
 internal static class OutcomeMaker
 {
@@ -112,25 +112,24 @@ internal static class OutcomeMaker
         IReadOnlyList<MissingRequirement> missing,
         IReadOnlyList<PunchItem> fromJob)
     {
-        // Evidence states facts about the record; it does not fail a system.
-        var judged = findings.Where(f => f.Phase != Phases.Evidence).ToList();
-        var failed = judged.Where(f => f.Verdict is Verdict.Fail or Verdict.ConditionalFail).ToList();
-        var reserved = judged.Where(f => f.Verdict == Verdict.ConditionalPass && f.Reservation is not null).ToList();
+        // Evidence states facts about the record; it does not fail a system, unless it shows a danger.
+        var failed = findings.Where(f => f.IsDanger).Concat(findings.Where(f => f is { IsDanger: false, Verdict: Verdict.Fail } && f.Phase != Phases.Evidence)).ToList();
+        var conditional = findings.Where(f => f.Verdict == Verdict.Conditional && f.Phase != Phases.Evidence).ToList();
 
         var reasons = ImmutableArray.CreateBuilder<string>();
         foreach (var f in failed)
             reasons.Add($"{Name(f)}: {f.Statement}");
         foreach (var m in missing)
             reasons.Add(m.Sentence);
-        foreach (var f in reserved)
-            reasons.Add($"{Name(f)}: passes with a reservation: {f.Reservation}.");
+        foreach (var f in conditional)
+            reasons.Add($"{Name(f)}: {Condition(f)}.");
         foreach (var item in fromJob)
             reasons.Add($"Still to be done: {item.Text}");
 
         var conditions = ImmutableArray.CreateBuilder<PunchItem>();
         conditions.AddRange(fromJob);
-        foreach (var f in reserved)
-            conditions.Add(new PunchItem($"{Name(f)}: {f.NextStep ?? f.Reservation!}", f.Number));
+        foreach (var f in conditional)
+            conditions.Add(new PunchItem($"{Name(f)}: {f.NextStep ?? Condition(f)}", f.Number));
 
         var outcome = failed.Count > 0 ? Outcome.NotAccepted
             : missing.Count > 0 ? Outcome.Incomplete
@@ -138,6 +137,13 @@ internal static class OutcomeMaker
             : Outcome.Accepted;
         return (outcome, reasons.ToImmutable(), conditions.ToImmutable());
     }
+
+    // What was not shown, or the number with its U that lies too near to the limit to be sure.
+    private static string Condition(Finding f) => string.Join("; ", new[]
+    {
+        f is { Measured: { } measured, Limits: [var limit, ..], ConformityText: { } chance } ? $"{measured.Text}, limit {limit.Text}, conforms with {chance}" : null,
+        f.Reservation,
+    }.OfType<string>());
 
     private static string Name(Finding f) => f.Subject is null ? f.Title : $"{f.Title} ({f.Subject})";
 }

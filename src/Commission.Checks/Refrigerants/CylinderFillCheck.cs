@@ -22,7 +22,7 @@ internal sealed class CylinderFillCheck : ICheck
         "Is the recovery cylinder filled no more than it may be? Liquid that fills a cylinder has nowhere to expand, and the cylinder bursts.",
         "fill = (gross mass − tare) / water capacity, by mass",
         "US transport rules for recovery cylinders: 80 % (from memory). Dense refrigerants may need less: the supplier says.",
-        "DANGER: do not warm or move an overfilled cylinder in the sun. Take refrigerant out into another cylinder until the fill is below the limit.");
+        "Do not warm or move an overfilled cylinder in the sun. Take refrigerant out into another cylinder until the fill is below the limit.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
@@ -51,9 +51,9 @@ internal sealed class CylinderFillCheck : ICheck
         var present = context.Present;
         finding.Step("f", "fill", "refrigerant / water capacity", $"{present.Text(content.Value, DisplayKind.Mass)} / {capacity.Text}", present.Text(fill, DisplayKind.Percentage), limit.Source)
             .Judge(fill, DisplayKind.Percentage, context.State(limit));
-        return finding.Conclude(
+        return finding.ConcludeOrDanger(
             $"{name} holds {present.Text(content.Value, DisplayKind.Mass)}, {present.Text(fill.Value, DisplayKind.Percentage)} of its water capacity.",
-            $"DANGER: {name} holds {present.Text(content.Value, DisplayKind.Mass)}, {present.Text(fill.Value, DisplayKind.Percentage)} of its water capacity.",
+            $"{name} holds {present.Text(content.Value, DisplayKind.Mass)}, {present.Text(fill.Value, DisplayKind.Percentage)} of its water capacity.",
             Help.WhenItFails);
     }
 

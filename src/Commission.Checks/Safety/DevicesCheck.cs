@@ -67,9 +67,9 @@ internal sealed class DevicesCheck : ICheck
         {
             var gauge = tripped.Value - context.Get<SiteAtmosphere>().Value;
             finding.Use("design pressure, high side", design).Judge(gauge, DisplayKind.Pressure, AtMost(context, limit, factor.Si, design));
-            return finding.Conclude(
+            return finding.ConcludeOrDanger(
                 $"The {name}{set} tripped at {device.TrippedAt!.Text}, at or below the design pressure of the high side.",
-                $"DANGER: the {name}{set} tripped at {device.TrippedAt!.Text} only, above what the high side may bear.",
+                $"the {name}{set} tripped at {device.TrippedAt!.Text} only, above what the high side may bear.",
                 Help.WhenItFails);
         }
 
@@ -92,9 +92,9 @@ internal sealed class DevicesCheck : ICheck
         // What is stamped on a valve is no measurement.
         var stamped = Uncertain.Exact(set.Value.ToStatedPressure().ToGauge(context.Get<SiteAtmosphere>().Pressure).Si);
         finding.Use("design pressure", design).Judge(stamped, DisplayKind.Pressure, AtMost(context, limit, factor.Si, design));
-        return finding.Conclude(
+        return finding.ConcludeOrDanger(
             $"The {name} is set to {set.Text}, at most the design pressure {design.Text}.{dated}",
-            $"DANGER: the {name} is set to {set.Text}, above the design pressure {design.Text}.{dated}",
+            $"the {name} is set to {set.Text}, above the design pressure {design.Text}.{dated}",
             "Take the system out of service until a relief valve of the right setting is fitted.");
     }
 

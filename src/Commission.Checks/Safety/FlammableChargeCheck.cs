@@ -87,9 +87,9 @@ internal sealed class FlammableChargeCheck : ICheck
     {
         var smallest = rooms.MinBy(r => r.Area.Value)!;
         finding.Judge(smallest.Area, DisplayKind.Area, context.State(makers));
-        return finding.Conclude(
+        return finding.ConcludeOrDanger(
             $"{Capital(smallest.Name)} has {smallest.AreaText}; the maker asks for {least.Text}.",
-            $"DANGER: {smallest.Name} has {smallest.AreaText}, too near to or below the {least.Text} the maker asks for.",
+            $"{smallest.Name} has {smallest.AreaText}, too near to or below the {least.Text} the maker asks for.",
             Help.WhenItFails);
     }
 
@@ -115,7 +115,7 @@ internal sealed class FlammableChargeCheck : ICheck
         {
             Named(finding, present, "m3", "largest charge at all", gas.IsA2L ? 260 : 130, lfl, m3);
             finding.Judge(charge, DisplayKind.Mass, Most(context, limit, m3, "m3, the most the standard allows in rooms"));
-            return finding.Say($"DANGER: the charge of {mass} is more than the standard allows in any occupied room.").Next(Help.WhenItFails).Build();
+            return finding.Danger($"the charge of {mass} is more than the standard allows in any occupied room.", Help.WhenItFails);
         }
 
         if (rooms.IsEmpty)
@@ -141,9 +141,9 @@ internal sealed class FlammableChargeCheck : ICheck
         }
 
         var needs = $"{mass} needs at least {present.Text(smallest, DisplayKind.Area)} where refrigerant comes out at {present.Text(governing.ReleaseHeight.Value, DisplayKind.Length)}; {governing.Name} has {present.Text(governing.Area.Value, DisplayKind.Area)}";
-        return finding.Conclude(
+        return finding.ConcludeOrDanger(
             $"{needs}.",
-            $"DANGER: {needs}, and the charge without further measures may be {present.Text(Math.Min(largest.Value, m2), DisplayKind.Mass)}.",
+            $"{needs}, and the charge without further measures may be {present.Text(Math.Min(largest.Value, m2), DisplayKind.Mass)}.",
             Help.WhenItFails);
     }
 
@@ -189,7 +189,7 @@ internal sealed class FlammableChargeCheck : ICheck
             most = Uncertain.Exact(ceiling);
         Against(finding, charge, most, Most(context, limit, most.Value, $"dispersed in {governing.Name}") with { Source = $"{ConcentrationCharge.Source}, effective dispersal volume charge", Mark = ConcentrationCharge.Mark });
         var said = $"{present.Text(charge.Value, DisplayKind.Mass)} can leak; {governing.Name} disperses {present.Text(most.Value, DisplayKind.Mass)}";
-        return finding.Passes ? finding.Say($"{said}.").Build() : finding.Say($"DANGER: {said}.").Next(Help.WhenItFails).Build();
+        return finding.ConcludeOrDanger($"{said}.", $"{said}.", Help.WhenItFails);
     }
 
     private static Uncertain Largest(RoomCase room, double lfl) =>

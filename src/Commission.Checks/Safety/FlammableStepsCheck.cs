@@ -84,7 +84,7 @@ internal sealed class FlammableStepsCheck : ICheck
         }
 
         if (refused.Count > 0)
-            return finding.Decide(false).Say($"DANGER: not taken or not enough for a refrigerant that burns: {string.Join(", ", refused)}.").Next(Help.WhenItFails).Build();
+            return finding.Danger($"not taken or not enough for a refrigerant that burns: {string.Join(", ", refused)}.", Help.WhenItFails);
         if (unwritten.Count > 0)
             return finding.NotEvaluated($"not written: {string.Join(", ", unwritten)}", "Write each step under safety, flammable: yes when it was taken.");
         return finding.Decide(true).Say($"Taken: {string.Join(", ", taken)}.").Build();
@@ -186,9 +186,9 @@ internal sealed class OpeningSequenceCheck : ICheck
         var places = done.Select(s => Array.IndexOf(Order, s)).ToList();
         var isRightOrder = places.SequenceEqual(places.Order());
         if (missing.Count > 0)
-            yield return finding.Decide(false).Say($"DANGER: of the steps before a flammable circuit is opened, these are not in the list: {string.Join(", ", missing.Select(Words))}.").Next(Help.WhenItFails).Build();
+            yield return finding.Danger($"of the steps before a flammable circuit is opened, these are not in the list: {string.Join(", ", missing.Select(Words))}.", Help.WhenItFails);
         else if (!isRightOrder)
-            yield return finding.Decide(false).Say($"DANGER: the steps before a flammable circuit is opened stand in another order: {written}.").Next(Help.WhenItFails).Build();
+            yield return finding.Danger($"the steps before a flammable circuit is opened stand in another order: {written}.", Help.WhenItFails);
         else
             yield return finding.Decide(true).Say($"In order: {written}.").Build();
     }

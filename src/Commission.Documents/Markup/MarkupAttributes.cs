@@ -60,15 +60,16 @@ internal readonly record struct MarkupWidth(double Amount, bool IsShare)
 internal static class VerdictMark
 {
     /// <summary>Verdict classes of the markup.</summary>
-    public static IReadOnlyList<string> Classes { get; } = ["pass", "conditional-pass", "conditional-fail", "fail", "not-evaluated", "information"];
+    public static IReadOnlyList<string> Classes { get; } = ["pass", "pass-within-uncertainty", "conditional", "fail", "cannot-decide", "not-evaluated", "information"];
 
     /// <summary>The mark of a verdict class; empty for information, which judges nothing.</summary>
     public static string Of(string verdictClass) => verdictClass switch
     {
         "pass" => "✓",
-        "conditional-pass" => "△",
-        "conditional-fail" => "▲",
+        "pass-within-uncertainty" => "(✓)",
+        "conditional" => "△",
         "fail" => "✗",
+        "cannot-decide" => "?",
         "not-evaluated" => "□",
         _ => "",
     };

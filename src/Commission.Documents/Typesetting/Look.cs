@@ -36,10 +36,10 @@ internal static class Look
     /// <summary>Tint of a cell that shows a verdict; null for none.</summary>
     public static Rgb? VerdictTint(string verdict) => verdict switch
     {
-        "conditional-pass" => new Rgb(0xE9F1F7),
-        "conditional-fail" => new Rgb(0xFBEED8),
+        "pass-within-uncertainty" => new Rgb(0xE9F1F7),
+        "conditional" => new Rgb(0xFBEED8),
         "fail" => new Rgb(0xF7DFD3),
-        "not-evaluated" => new Rgb(0xEDEEEF),
+        "cannot-decide" or "not-evaluated" => new Rgb(0xEDEEEF),
         _ => null,
     };
 
@@ -47,7 +47,7 @@ internal static class Look
     public static TextStyle VerdictText(TextStyle style, string verdict) => verdict switch
     {
         "fail" => style.Strong with { Color = FailInk },
-        "conditional-fail" => style.Strong,
+        "conditional" => style.Strong,
         "information" => style with { Color = Quiet },
         _ => style,
     };

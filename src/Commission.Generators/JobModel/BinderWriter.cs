@@ -130,6 +130,7 @@ internal sealed class BinderWriter
             FieldKind.AnyDifference => $"AnyDifference({node}, {key}, {Row(field)})",
             FieldKind.QuantityRange => $"Range<{ModelWriter.QuantityType(field)}>({node}, {row})",
             FieldKind.Quantity when field.Quantity == "Pressure" => $"Pressure({node}, {row})",
+            FieldKind.Quantity when field.IsWater => $"Water({node}, {row})",
             FieldKind.Quantity => $"Quantity<{ModelWriter.QuantityType(field)}>({node}, {row})",
             _ => $"Text({node}, {key})",
         };

@@ -47,6 +47,9 @@ internal sealed class Field
     /// <summary>What a quantity is a number of; empty when that follows from another key.</summary>
     public string Quantity { get; set; } = "";
 
+    /// <summary>Whether a mass may be written as so many litres of water.</summary>
+    public bool IsWater { get; set; }
+
     /// <summary>Unit of a bare number under <c>units: us</c>.</summary>
     public string UsUnit { get; set; } = "";
 

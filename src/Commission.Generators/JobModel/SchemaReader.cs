@@ -129,6 +129,7 @@ internal sealed class SchemaReader
     private void ReadScalar(Field field, JsonElement schema, string path)
     {
         field.Quantity = Text(schema, "x-quantity");
+        field.IsWater = Text(schema, "x-kind") == "water";
         field.TimeRole = Text(schema, "x-times");
         if (schema.TryGetProperty("x-default-unit", out var units))
         {
@@ -181,7 +182,7 @@ internal sealed class SchemaReader
                 return FieldKind.QuantityRange;
             case "id" or "photo" or "kit":
                 return FieldKind.Text;
-            case "":
+            case "" or "water":
                 break;
             default:
                 return null;

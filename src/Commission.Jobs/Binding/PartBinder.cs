@@ -129,6 +129,8 @@ internal sealed partial class PartBinder(BindingContext context)
         where T : struct, IQuantity<T> =>
         node is SourceScalar scalar ? QuantityBinder.Quantity<T>(context, scalar, field) : null;
 
+    private Given<Mass>? Water(SourceNode? node, QuantityField field) => node is SourceScalar scalar ? QuantityBinder.Water(context, scalar, field) : null;
+
     private Given<StatedPressure>? Pressure(SourceNode? node, QuantityField field) => node is SourceScalar scalar ? QuantityBinder.Pressure(context, scalar, field) : null;
 
     private Given<Model.QuantityRange<T>>? Range<T>(SourceNode? node, QuantityField field)

@@ -12,6 +12,9 @@ internal static class QuantityBinder
 {
     // A standard uncertainty is at most twice what stands behind ±, and at least a tenth.
     private const double LeastCoverage = 0.5;
+
+    // kg/m³: water capacity is stamped to three digits, and water at 15 °C differs in the fourth.
+    private const double WaterDensity = 1000;
     private const double MostCoverage = 10;
 
     // Nobody states less of a reading or a full scale; a bound of nothing is no bound.
@@ -20,6 +23,15 @@ internal static class QuantityBinder
     public static Given<T>? Quantity<T>(BindingContext context, SourceScalar scalar, QuantityField field)
         where T : struct, IQuantity<T> =>
         Parse(context, scalar, field) is { } parsed ? Give(context, scalar, T.FromSi(parsed.Si), parsed) : null;
+
+    /// <summary>A mass of water, or the litres that hold it.</summary>
+    public static Given<Mass>? Water(BindingContext context, SourceScalar scalar, QuantityField field)
+    {
+        if (QuantityParser.Parse(scalar.Text, Dimension.Volume, null) is not { Ok: true, Value: var litres })
+            return Quantity<Mass>(context, scalar, field);
+        var mass = litres with { Si = litres.Si * WaterDensity, ResolutionSi = litres.ResolutionSi * WaterDensity };
+        return IsPlausible(context, scalar, field.Key, mass, field.Within) ? Give(context, scalar, Mass.FromSi(mass.Si), mass) : null;
+    }
 
     public static Given<StatedPressure>? Pressure(BindingContext context, SourceScalar scalar, QuantityField field) =>
         Parse(context, scalar, field) is { } parsed ? Give(context, scalar, parsed.ToStatedPressure(), parsed) : null;

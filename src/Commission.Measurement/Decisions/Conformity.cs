@@ -6,8 +6,13 @@ namespace Commission.Measurement.Decisions;
 /// <summary>Statements of conformity by ILAC-G8:09/2019 and probabilities by JCGM 106:2012.</summary>
 public static class Conformity
 {
+    private const double Rounding = 1e-11;
+
     /// <summary>Judges a result against a tolerance.</summary>
-    /// <remarks>Guarded: with w = U, pass from the limit inwards by w, conditional pass up to the limit, conditional fail beyond it by w, fail further out; of two sides the worse. Simple: pass on the limit and inside, else fail.</remarks>
+    /// <remarks>
+    /// With w = U. Guarded: pass from the limit inwards by w, conditional up to the limit, fail beyond it. Simple: pass from the limit inwards by w, pass within
+    /// uncertainty up to the limit, fail beyond it. Of two sides the worse. A result that differs from a limit only by the rounding of doubles lies on it.
+    /// </remarks>
     /// <param name="y">The result.</param>
     /// <param name="tolerance">The tolerance, in the unit of the result; at least one side, not empty.</param>
     /// <param name="rule">The decision rule.</param>
@@ -23,9 +28,10 @@ public static class Conformity
 
         var w = rule == DecisionRule.Guarded ? y.Expanded : 0;
         var acceptance = new Tolerance(tolerance.Lower + w, tolerance.Upper - w);
-        var verdict = rule == DecisionRule.Guarded
-            ? Worse(Guarded(y.Value - tolerance.Lower, w), Guarded(tolerance.Upper - y.Value, w))
-            : y.Value >= (tolerance.Lower ?? y.Value) && y.Value <= (tolerance.Upper ?? y.Value) ? Verdict.Pass : Verdict.Fail;
+        var near = rule == DecisionRule.Guarded ? Verdict.Conditional : Verdict.PassWithinUncertainty;
+        var verdict = Worse(
+            Side(Inside(y.Value, tolerance.Lower, 1), y.Expanded, near),
+            Side(Inside(y.Value, tolerance.Upper, -1), y.Expanded, near));
         return new Decision(
             verdict,
             ProbabilityWithin(y.Value, y.StandardUncertainty, y.DegreesOfFreedom, tolerance),
@@ -49,13 +55,17 @@ public static class Conformity
         return Math.Max(0, 1 - below - above);
     }
 
-    private static Verdict? Guarded(double? inside, double w) => inside switch
+    // 187.2 V of 208 V less 10 % lies on its limit, whatever the last bit of a double says.
+    private static double? Inside(double y, double? limit, int sign) => limit is not { } at ? null
+        : Math.Abs(y - at) <= Rounding * Math.Abs(at) ? 0
+        : sign * (y - at);
+
+    private static Verdict? Side(double? inside, double w, Verdict near) => inside switch
     {
         null => null,
+        < 0 => Verdict.Fail,
         var d when d >= w => Verdict.Pass,
-        >= 0 => Verdict.ConditionalPass,
-        var d when d >= -w => Verdict.ConditionalFail,
-        _ => Verdict.Fail,
+        _ => near,
     };
 
     private static Verdict Worse(Verdict? left, Verdict? right) => (left, right) switch
@@ -102,20 +112,23 @@ public sealed record Tolerance(double? Lower, double? Upper)
     public bool IsEmpty => Lower > Upper;
 }
 
-/// <summary>What a check says: the non-binary statement of ILAC-G8:09/2019, and two words for what cannot be judged.</summary>
+/// <summary>What a check says: statements of ILAC-G8:09/2019, and words for what cannot be judged. Worse comes later down to <see cref="Fail"/>.</summary>
 public enum Verdict
 {
     /// <summary>Inside the tolerance by at least the guard band.</summary>
     Pass,
 
-    /// <summary>Inside the tolerance, nearer to the limit than the guard band.</summary>
-    ConditionalPass,
+    /// <summary>Inside a field tolerance, nearer to its limit than U: a pass with its probability, never a condition.</summary>
+    PassWithinUncertainty,
 
-    /// <summary>Outside the tolerance, nearer to the limit than the guard band.</summary>
-    ConditionalFail,
+    /// <summary>Inside a safety or legal limit, nearer to it than U, or resting on something that was not shown: a condition of the outcome.</summary>
+    Conditional,
 
     /// <summary>Outside the tolerance.</summary>
     Fail,
+
+    /// <summary>U is wider than the tolerance: the instruments cannot tell.</summary>
+    CannotDecide,
 
     /// <summary>Could not be judged; the reason is given.</summary>
     NotEvaluated,
@@ -127,10 +140,10 @@ public enum Verdict
 /// <summary>How uncertainty enters a verdict.</summary>
 public enum DecisionRule
 {
-    /// <summary>Simple acceptance, w = 0: pass or fail at the limit, the probability of conformity printed. For makers' and field tolerances that already allow for instruments.</summary>
+    /// <summary>Simple acceptance: pass or fail at the limit, a pass within U of it marked with its probability. For makers' and field tolerances that already allow for instruments.</summary>
     Simple,
 
-    /// <summary>Guarded acceptance, w = U: pass, conditional pass, conditional fail, fail. For safety and legal maxima.</summary>
+    /// <summary>Guarded acceptance, w = U: pass, conditional, fail. For safety and legal maxima.</summary>
     Guarded,
 }
 

@@ -34,6 +34,10 @@ public sealed record Finding
     /// <summary>Why it was not evaluated, or what kind of information it is.</summary>
     public string? Reason { get; init; }
 
+    /// <summary>True when people or the machine are in danger: no record that holds such a finding is accepted.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)]
+    public bool IsDanger { get; init; }
+
     /// <summary>One plain sentence.</summary>
     public required string Statement { get; init; }
 

@@ -97,7 +97,7 @@ internal sealed class LocationConverter : JsonConverter<SourceLocation>
     }
 }
 
-/// <summary>Names of enumeration members as the trade writes them: <c>ConditionalPass</c> is <c>conditional pass</c>.</summary>
+/// <summary>Names of enumeration members as the trade writes them: <c>CannotDecide</c> is <c>cannot decide</c>.</summary>
 internal sealed class TradeWords : JsonNamingPolicy
 {
     public static TradeWords Policy { get; } = new();

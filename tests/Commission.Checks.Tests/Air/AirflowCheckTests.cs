@@ -139,7 +139,7 @@ public sealed class AirflowCheckTests
 
     [Fact]
     public void One_velocity_is_no_traverse() => Assert.Equal(
-        Verdict.ConditionalPass, AirJobs.One("air.airflow", "{airflow: {method: traverse, traverse: {area: 1.8 ft2, velocities: [640 fpm]}}}").Verdict);
+        Verdict.Conditional, AirJobs.One("air.airflow", "{airflow: {method: traverse, traverse: {area: 1.8 ft2, velocities: [640 fpm]}}}").Verdict);
 
     [Fact]
     public void Two_routes_are_compared()

@@ -24,7 +24,7 @@ public sealed class HeatRiseCheckTests
     public void Exactly_on_the_limit_passes()
     {
         for (var t = 62; t < 79; t++)
-            Assert.Equal(Verdict.Pass, AirJobs.One("air.heat-rise", readings: [FormattableString.Invariant($"mode: heating, return dry bulb: {t}.0, supply dry bulb: {t + 45}.0")], limits: Limits).Verdict);
+            Assert.Equal(Verdict.PassWithinUncertainty, AirJobs.One("air.heat-rise", readings: [FormattableString.Invariant($"mode: heating, return dry bulb: {t}.0, supply dry bulb: {t + 45}.0")], limits: Limits).Verdict);
     }
 
     [Fact]

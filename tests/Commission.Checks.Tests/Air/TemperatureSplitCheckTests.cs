@@ -58,7 +58,7 @@ public sealed class TemperatureSplitCheckTests
     public void Three_degrees_below_it_is_measured_again()
     {
         var f = AirJobs.One("air.temperature-split", readings: [Warm]);
-        Assert.Equal(Verdict.ConditionalPass, f.Verdict);
+        Assert.Equal(Verdict.Conditional, f.Verdict);
         Assert.Contains("read once", f.Reservation, StringComparison.Ordinal);
         Assert.Contains("again", f.NextStep, StringComparison.Ordinal);
     }
@@ -104,7 +104,7 @@ public sealed class TemperatureSplitCheckTests
 
     [Theory]
     [InlineData("{temperature split: {minimum: 16 °F, maximum: 22 °F, from: manual p. 9}}", Verdict.Pass)]
-    [InlineData("{temperature split: {target: 21 °F, tolerance: 2 °F, from: manual p. 9}}", Verdict.ConditionalPass)]
+    [InlineData("{temperature split: {target: 21 °F, tolerance: 2 °F, from: manual p. 9}}", Verdict.Conditional)]
     [InlineData("{temperature split: {minimum: 10 °F, maximum: 15 °F, from: manual p. 9}}", Verdict.Fail)]
     public void The_makers_figure_comes_first(string limits, Verdict verdict)
     {

@@ -170,7 +170,7 @@ public sealed class ByWeightCheckTests
     public void The_makers_own_tolerance_comes_first()
     {
         var finding = Judge(ChargeJobs.TarnLane.With("limits:\n", "limits:\n  charge tolerance: {maximum: 0.05 oz, from: unit plate}\n"));
-        Assert.Equal(Verdict.NotEvaluated, finding.Verdict);
+        Assert.Equal(Verdict.CannotDecide, finding.Verdict);
         Assert.Contains("wider than the tolerance", finding.Reason, StringComparison.Ordinal);
     }
 }

@@ -26,7 +26,7 @@ public sealed class ChargeGatesTests
         Assert.Equal("a was not read; b was not read", gates.Open);
         var finding = JobText.Context(JobLines.Of()).Finding(CheckCatalogue.Find("charge.superheat")!).Decide(true).Say("It holds.");
         gates.ReserveIn(finding);
-        Assert.Equal((Verdict.ConditionalPass, "a was not read; b was not read"), (finding.Build().Verdict, finding.Build().Reservation));
+        Assert.Equal((Verdict.Conditional, "a was not read; b was not read"), (finding.Build().Verdict, finding.Build().Reservation));
     }
 
     [Fact]
@@ -66,7 +66,7 @@ public sealed class ChargeGatesTests
             .With("outdoor dry bulb: 95.0", FormattableString.Invariant($"outdoor dry bulb: {outdoor:0.0}"))
             .With("  running: full", $"  running: full\n  head pressure raised: {raised}")
             .With("instruments:", "limits: {packs: [california-title-24]}\ninstruments:");
-        Assert.Equal(counts, JobLines.Finding(yaml, "charge.method-validity", "outdoor dry bulb, 10:30").Verdict == Verdict.Pass);
+        Assert.Equal(counts, JobLines.Finding(yaml, "charge.method-validity", "outdoor dry bulb, 10:30").Verdict is Verdict.Pass or Verdict.PassWithinUncertainty);
     }
 
     private sealed record Gate(string? Block = null, string? Todo = null, string? Reservation = null) : IChargeGate

@@ -44,7 +44,7 @@ public sealed class DifferenceCheckTests
 
     // R-410A at 341.88 psig: bubble 105.0 °F, dew 105.2 °F (340.86 psig is the dew point at 105 °F, slope 4.8 psi/°F): middle 105.1 °F.
     [Theory]
-    [InlineData("95.0", Verdict.Pass, 10.1)]
+    [InlineData("95.0", Verdict.PassWithinUncertainty, 10.1)]
     [InlineData("96.0", Verdict.Fail, 9.1)]
     [InlineData("74.0", Verdict.Fail, 31.1)]
     public void Condensing_over_ambient_is_10_to_30_degrees(string outdoor, Verdict verdict, double difference)

@@ -37,7 +37,7 @@ public sealed class GateCheckTests
     [Fact]
     public void Prerequisites_not_shown_are_a_reservation_and_nothing_at_all_is_not_evaluated()
     {
-        Assert.Equal(Verdict.ConditionalPass, One(ChargeJobs.FenRow.With(Air, "air: {filter: clean}"), "charge.prerequisites").Verdict);
+        Assert.Equal(Verdict.Conditional, One(ChargeJobs.FenRow.With(Air, "air: {filter: clean}"), "charge.prerequisites").Verdict);
         Assert.Equal(Verdict.NotEvaluated, One(ChargeJobs.FenRow.With(Air, "").With(", supply dry bulb: 61.8", ""), "charge.prerequisites").Verdict);
     }
 
@@ -60,7 +60,7 @@ public sealed class GateCheckTests
     [Theory]
     [InlineData("fixed", "full", Verdict.Pass)]
     [InlineData("two-stage", "high stage", Verdict.Pass)]
-    [InlineData("two-stage", "unknown", Verdict.ConditionalPass)]
+    [InlineData("two-stage", "unknown", Verdict.Conditional)]
     [InlineData("two-stage", "part", Verdict.NotEvaluated)]
     [InlineData("variable speed", "charging mode", Verdict.Pass)]
     [InlineData("variable speed", "full", Verdict.NotEvaluated)]
@@ -141,7 +141,7 @@ public sealed class GateCheckTests
     {
         var yaml = ChargeJobs.FenRow.With("capacity: 3 ton", "capacity: 3 ton, matched: no");
         Assert.Equal(Verdict.Fail, One(yaml, "charge.match").Verdict);
-        Assert.Equal(Verdict.ConditionalPass, One(yaml, "charge.superheat").Verdict);
+        Assert.Equal(Verdict.Conditional, One(yaml, "charge.superheat").Verdict);
         Assert.Empty(JobText.Evaluate(ChargeJobs.FenRow, "charge.match"));
     }
 

@@ -33,7 +33,7 @@ public sealed class ReceiverCheckTests
 
     [Fact]
     public void A_clear_glass_at_an_unknown_load_is_a_reservation() =>
-        Assert.Equal(Verdict.ConditionalPass, One(Cooler.With("running: full, ", ""), "sight glass").Verdict);
+        Assert.Equal(Verdict.Conditional, One(Cooler.With("running: full, ", ""), "sight glass").Verdict);
 
     [Fact]
     public void A_flooded_condenser_needs_its_winter_charge() =>
@@ -56,8 +56,8 @@ public sealed class ReceiverCheckTests
     // Dew point 32.0 °F: 39.0 − 32.0 = 7.0 °F at the bulb (6 to 8 °F in a cooler), 57.0 − 32.0 = 25.0 °F at the compressor (20 to 40 °F).
     // A band of ± 1 °F is finer than U once the listed dew point of R-404A is counted: no verdict either way (practice: below 1, none).
     [Theory]
-    [InlineData("evaporator outlet: 39.0", "evaporator outlet: 39.0", "evaporator superheat, 13:40", Verdict.NotEvaluated, 7.0)]
-    [InlineData("evaporator outlet: 39.0", "evaporator outlet: 44.0", "evaporator superheat, 13:40", Verdict.NotEvaluated, 12.0)]
+    [InlineData("evaporator outlet: 39.0", "evaporator outlet: 39.0", "evaporator superheat, 13:40", Verdict.CannotDecide, 7.0)]
+    [InlineData("evaporator outlet: 39.0", "evaporator outlet: 44.0", "evaporator superheat, 13:40", Verdict.CannotDecide, 12.0)]
     [InlineData("suction line: 57.0", "suction line: 57.0", "compressor superheat, 13:40", Verdict.Pass, 25.0)]
     [InlineData("suction line: 57.0", "suction line: 47.0", "compressor superheat, 13:40", Verdict.Fail, 15.0)]
     public void Two_superheats(string from, string to, string subject, Verdict verdict, double superheat)

@@ -106,8 +106,8 @@ public sealed class SuperheatCheckTests
     {
         // 15.9 °F of superheat lies inside 12.0 + 5 °F, and nearer to the edge than U, which is above 1.1 °F.
         var finding = Judge(WithLimits("limits: {decision rule: guarded}").With("vapor line: 52.0", "vapor line: 56.2"));
-        Assert.Equal(Verdict.ConditionalPass, finding.Verdict);
-        Assert.Equal(Verdict.Pass, Judge(ChargeJobs.FenRow.With("vapor line: 52.0", "vapor line: 56.2")).Verdict);
+        Assert.Equal(Verdict.Conditional, finding.Verdict);
+        Assert.Equal(Verdict.PassWithinUncertainty, Judge(ChargeJobs.FenRow.With("vapor line: 52.0", "vapor line: 56.2")).Verdict);
     }
 
     [Fact]
@@ -189,7 +189,7 @@ public sealed class SuperheatCheckTests
     public void Unknown_times_make_a_pass_conditional()
     {
         var finding = Judge(ChargeJobs.FenRow.With("  compressor started: \"10:00\"\n", ""));
-        Assert.Equal(Verdict.ConditionalPass, finding.Verdict);
+        Assert.Equal(Verdict.Conditional, finding.Verdict);
         Assert.Contains("neither the start", finding.Reservation, StringComparison.Ordinal);
     }
 
@@ -206,7 +206,7 @@ public sealed class SuperheatCheckTests
     public void An_air_side_not_shown_caps_the_verdict_at_a_conditional_pass()
     {
         var finding = Judge(ChargeJobs.FenRow.With("air: {filter: clean, coil: clean, panels on: yes, blower at cooling speed: yes}", "air: {filter: clean}"));
-        Assert.Equal(Verdict.ConditionalPass, finding.Verdict);
+        Assert.Equal(Verdict.Conditional, finding.Verdict);
         Assert.Contains("the indoor coil is clean", finding.Reservation, StringComparison.Ordinal);
     }
 
@@ -221,7 +221,7 @@ public sealed class SuperheatCheckTests
 
         // The chart counts all the same; the table of target splits does not, so the airflow is not shown.
         var chart = Judge(variable.With("instruments:", Chart + "\ninstruments:"));
-        Assert.Equal(Verdict.ConditionalPass, chart.Verdict);
+        Assert.Equal(Verdict.Conditional, chart.Verdict);
         Assert.Equal("not shown that the airflow is enough", chart.Reservation);
     }
 
@@ -246,7 +246,7 @@ public sealed class SuperheatCheckTests
     {
         // A class-2 thermocouple without a field check: ± 2.5 °C = ± 4.5 °F alone make U about 5.2 °F, wider than ± 5 °F.
         var finding = Judge(ChargeJobs.FenRow.With("kind: thermometer, accuracy: 0.5 °F", "kind: thermometer, sensor: thermocouple K class 2"));
-        Assert.Equal(Verdict.NotEvaluated, finding.Verdict);
+        Assert.Equal(Verdict.CannotDecide, finding.Verdict);
         Assert.Contains("wider than the tolerance", finding.Reason, StringComparison.Ordinal);
         Assert.Contains("line probe", finding.NextStep, StringComparison.Ordinal);
     }
@@ -255,7 +255,7 @@ public sealed class SuperheatCheckTests
     public void An_accuracy_nobody_states_makes_a_pass_conditional()
     {
         var finding = Judge(ChargeJobs.FenRow.With("kind: thermometer, accuracy: 0.5 °F", "kind: thermometer"));
-        Assert.Equal(Verdict.ConditionalPass, finding.Verdict);
+        Assert.Equal(Verdict.Conditional, finding.Verdict);
         Assert.Contains("accuracy of vapor line", finding.Reservation, StringComparison.Ordinal);
     }
 

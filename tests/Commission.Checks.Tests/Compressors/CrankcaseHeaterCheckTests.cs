@@ -21,7 +21,7 @@ public sealed class CrankcaseHeaterCheckTests
 
     [Theory]
     [InlineData("2026-07-01 18:00", Verdict.Pass)]
-    [InlineData("2026-07-02 08:00", Verdict.ConditionalPass)]
+    [InlineData("2026-07-02 08:00", Verdict.Conditional)]
     public void Since_when(string on, Verdict verdict)
     {
         // To 11:00: 17 h and 3 h.

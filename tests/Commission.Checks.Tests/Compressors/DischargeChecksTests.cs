@@ -23,7 +23,7 @@ public sealed class DischargeChecksTests
     public void Read_too_far_away_it_passes_with_a_reservation()
     {
         var f = CompressorJob.One("compressor.discharge-temperature", "discharge line: 190.0", charging: "running: full, read at: {discharge line: 18 in}");
-        Assert.Equal(Verdict.ConditionalPass, f.Verdict);
+        Assert.Equal(Verdict.Conditional, f.Verdict);
         Assert.Contains("18 in", f.Reservation, StringComparison.Ordinal);
     }
 
@@ -65,7 +65,7 @@ public sealed class DischargeChecksTests
     {
         // 117.0 − 105.1 = 11.9 °F.
         var f = CompressorJob.One("compressor.discharge-superheat", "liquid pressure: 341.88, discharge line: 117.0");
-        Assert.Equal(Verdict.ConditionalPass, f.Verdict);
+        Assert.Equal(Verdict.Conditional, f.Verdict);
         Assert.Contains("liquid", f.Reservation, StringComparison.Ordinal);
         Assert.NotNull(f.NextStep);
     }

@@ -43,7 +43,7 @@ public sealed class SuctionChecksTests
     // 75.0 − 40.0 = 35.0 °F; 52.0 − 40.0 = 12.0 °F; 20 °F (common practice).
     [Theory]
     [InlineData("75.0", 35.0, Verdict.Pass)]
-    [InlineData("52.0", 12.0, Verdict.ConditionalPass)]
+    [InlineData("52.0", 12.0, Verdict.Conditional)]
     public void Sump_over_saturation(string sump, double superheat, Verdict verdict)
     {
         var f = CompressorJob.One("compressor.sump-superheat", $"true suction pressure: 118.35, sump: {sump}");

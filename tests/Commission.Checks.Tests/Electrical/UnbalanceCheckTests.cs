@@ -20,7 +20,7 @@ public sealed class UnbalanceCheckTests
     public void Published_voltage_examples_within_two_percent_pass(int a, int b, int c, double percent)
     {
         var f = ElectricalJob.One("electrical.voltage-unbalance", $"{{line to line: [{a} V, {b} V, {c} V]}}");
-        Assert.Equal(Verdict.Pass, f.Verdict);
+        Assert.Equal(percent > 1.9 ? Verdict.PassWithinUncertainty : Verdict.Pass, f.Verdict);
         Assert.Equal(percent, 100 * f.Measured!.Value.Si, 0.0006);
         Assert.Equal(3, f.Readings.Length);
     }

@@ -45,7 +45,7 @@ public sealed class NitrogenBreaksCheckTests
     public void A_break_done_badly_passes_on_a_condition(string first, string why)
     {
         var found = One(Id, Job(Broken(first, Second) + "\nwet: yes"));
-        Assert.Equal(Verdict.ConditionalPass, found.Verdict);
+        Assert.Equal(Verdict.Conditional, found.Verdict);
         Assert.Contains(why, found.Reservation, StringComparison.Ordinal);
     }
 
@@ -62,7 +62,7 @@ public sealed class NitrogenBreaksCheckTests
             _ => (90_000 * Math.Exp(-(t - 3600) / 100)) + 300,
         });
         var found = One(Id, Job(Broken(First) + "\nwet: yes\nseries: {file: log.csv}"), log);
-        Assert.Equal(Verdict.ConditionalPass, found.Verdict);
+        Assert.Equal(Verdict.Conditional, found.Verdict);
         Assert.Contains("nobody wrote with what", found.Reservation, StringComparison.Ordinal);
         Assert.Contains("no lower than", found.Reservation, StringComparison.Ordinal);
     }

@@ -22,7 +22,7 @@ public sealed class InstrumentsIdentifiedCheckTests
     public void One_without_is_told_with_its_name()
     {
         var finding = JobLines.Finding(JobLines.Of(Meter.Replace("electrical", "current", StringComparison.Ordinal) + Judged, equipment: Plate), Check);
-        Assert.Equal(Verdict.ConditionalPass, finding.Verdict);
+        Assert.Equal(Verdict.Conditional, finding.Verdict);
         Assert.Equal("1 of 2 judged readings name no instrument: line to line 1.", finding.Statement);
     }
 
@@ -37,7 +37,7 @@ public sealed class InstrumentsIdentifiedCheckTests
     public void It_leaves_the_outcome_alone()
     {
         var record = JobLines.Record(JobLines.Of(Judged, equipment: Plate));
-        Assert.Contains(record.Findings, f => f.Check == Check && f.Verdict == Verdict.ConditionalPass);
+        Assert.Contains(record.Findings, f => f.Check == Check && f.Verdict == Verdict.Conditional);
         Assert.DoesNotContain(record.Reasons, r => r.Contains("instrument", StringComparison.Ordinal) && r.StartsWith("Instruments identified", StringComparison.Ordinal));
         Assert.Empty(record.Conditions);
     }

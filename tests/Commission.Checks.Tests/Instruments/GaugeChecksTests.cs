@@ -35,7 +35,7 @@ public sealed class GaugeChecksTests
     // ± 3 % (RA3.2.2.2.3, from memory). 301.1 − 300 = 1.1 psi is 0.37 %; 310 − 300 = 10 psi is 3.3 %.
     [Theory]
     [InlineData("known pressure: {applied: 300.0 psig +/- 0.6, read: 301.1 psig}", Verdict.Pass)]
-    [InlineData("known pressure: {applied: 300.0 psig, read: 301.1 psig}", Verdict.ConditionalPass)]
+    [InlineData("known pressure: {applied: 300.0 psig, read: 301.1 psig}", Verdict.Conditional)]
     [InlineData("known pressure: {applied: 300.0 psig +/- 0.6, read: 310.0 psig}", Verdict.Fail)]
     [InlineData("known pressure: {applied: 0.0 psig, read: 0.1 psig}", Verdict.NotEvaluated)]
     public void Known_pressure(string check, Verdict verdict)
@@ -57,9 +57,9 @@ public sealed class GaugeChecksTests
     // R-134a at 70 °F: 85.8 psia, 71.1 psig at sea level (published equation of state, Tillner-Roth and Baehr 1994; handbook table).
     [Theory]
     [InlineData("71.4 psig", "rested: 5 h, virgin: yes, liquid present: yes", Verdict.Pass)]
-    [InlineData("71.4 psig", "liquid present: yes", Verdict.ConditionalPass)]
-    [InlineData("71.4 psig", "rested: 2 h, virgin: yes", Verdict.ConditionalPass)]
-    [InlineData("71.4 psig", "rested: 5 h, virgin: no", Verdict.ConditionalPass)]
+    [InlineData("71.4 psig", "liquid present: yes", Verdict.Conditional)]
+    [InlineData("71.4 psig", "rested: 2 h, virgin: yes", Verdict.Conditional)]
+    [InlineData("71.4 psig", "rested: 5 h, virgin: no", Verdict.Conditional)]
     [InlineData("79.0 psig", "rested: 5 h, virgin: yes", Verdict.Fail)]
     [InlineData("71.4 psig", "rested: 5 h, liquid present: no", Verdict.NotEvaluated)]
     public void Rested_cylinder(string read, string more, Verdict verdict)

@@ -8,8 +8,8 @@ public sealed class WickCheckTests
 {
     [Theory]
     [InlineData("clean: yes, wetted: yes, air speed: 800 fpm", Verdict.Pass)]
-    [InlineData("clean: yes, wetted: yes", Verdict.ConditionalPass)]
-    [InlineData("air speed: 800 fpm", Verdict.ConditionalPass)]
+    [InlineData("clean: yes, wetted: yes", Verdict.Conditional)]
+    [InlineData("air speed: 800 fpm", Verdict.Conditional)]
     [InlineData("clean: yes, wetted: yes, air speed: 300 fpm", Verdict.Fail)]
     [InlineData("clean: no, wetted: yes, air speed: 800 fpm", Verdict.Fail)]
     [InlineData("clean: yes, wetted: no", Verdict.Fail)]

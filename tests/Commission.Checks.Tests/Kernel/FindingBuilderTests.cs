@@ -53,13 +53,13 @@ public sealed class FindingBuilderTests
 
     [Theory]
     [InlineData(8.9, Verdict.Pass)]
-    [InlineData(9.5, Verdict.ConditionalPass)]
-    [InlineData(10.5, Verdict.ConditionalFail)]
-    [InlineData(11.5, Verdict.Fail)]
+    [InlineData(9.5, Verdict.Conditional)]
+    [InlineData(10.0, Verdict.Conditional)]
+    [InlineData(10.5, Verdict.Fail)]
     public void The_rule_stands_with_the_limit(double y, Verdict verdict)
     {
         Assert.Equal(verdict, Judged(y, 0.5, null, 10, DecisionRule.Guarded).Verdict);
-        Assert.Equal(y <= 10 ? Verdict.Pass : Verdict.Fail, Judged(y, 0.5, null, 10).Verdict);
+        Assert.Equal(y switch { > 10 => Verdict.Fail, > 9 => Verdict.PassWithinUncertainty, _ => Verdict.Pass }, Judged(y, 0.5, null, 10).Verdict);
     }
 
     [Fact]
@@ -67,7 +67,7 @@ public sealed class FindingBuilderTests
     {
         var passed = Begun().Decide(true).Reserve("a was not shown").Reserve("b was not shown").Say("It holds.");
         Assert.True(passed.Passes);
-        Assert.Equal((Verdict.ConditionalPass, "a was not shown; b was not shown"), (passed.Build().Verdict, passed.Build().Reservation));
+        Assert.Equal((Verdict.Conditional, "a was not shown; b was not shown"), (passed.Build().Verdict, passed.Build().Reservation));
         var failed = Begun().Decide(false).Reserve("a was not shown").Say("It does not.");
         Assert.False(failed.Passes);
         Assert.Equal(Verdict.Fail, failed.Build().Verdict);

@@ -76,8 +76,8 @@ public sealed class NitrogenHoldCheckTests
     }
 
     [Theory]
-    [InlineData("446.0 psig", Verdict.ConditionalPass)]
-    [InlineData("444.7 psig", Verdict.ConditionalFail)]
+    [InlineData("446.0 psig", Verdict.Conditional)]
+    [InlineData("444.7 psig", Verdict.Fail)]
     [InlineData("438.0 psig", Verdict.Fail)]
     public void A_loss_is_judged_guarded_by_1_percent(string end, Verdict verdict)
     {
@@ -85,7 +85,7 @@ public sealed class NitrogenHoldCheckTests
         var found = Judged(Job("pressure: 450.0 psig, temperature: 70 °F, settled: 15 min", $"pressure: {end}, temperature: 70 °F"));
         Assert.Equal(verdict, found.Verdict);
         Assert.Equal(0.01, found.Limits[0].UpperSi);
-        Assert.Equal(verdict == Verdict.ConditionalPass, found.Statement.Contains("A loss is shown", StringComparison.Ordinal));
+        Assert.Equal(verdict == Verdict.Conditional, found.Statement.Contains("A loss is shown", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -134,7 +134,7 @@ public sealed class NitrogenHoldCheckTests
         if (test.EndsWith('_'))
             yaml = yaml.Replace("tightness: {from", "tightness: {shaded: no, from", StringComparison.Ordinal);
         var found = Judged(yaml);
-        Assert.Equal(Verdict.ConditionalPass, found.Verdict);
+        Assert.Equal(Verdict.Conditional, found.Verdict);
         Assert.Contains(why, found.Reservation, StringComparison.Ordinal);
     }
 

@@ -49,14 +49,14 @@ public sealed class PressureTestFactsTests
 
     [Theory]
     [InlineData("section: whole system\n  valves: {EEV: driven open}", Verdict.Pass)]
-    [InlineData("section: whole system", Verdict.ConditionalPass)]
+    [InlineData("section: whole system", Verdict.Conditional)]
     public void The_position_of_an_expansion_valve_decides_what_was_inside(string section, Verdict verdict) =>
         Assert.Equal(verdict, One("section: line set and indoor", section, "pressure-test.section").Verdict);
 
     [Theory]
     [InlineData("method: bubble solution, result: none", Verdict.Pass)]
     [InlineData("method: electronic, with: fine, result: none", Verdict.Pass)]
-    [InlineData("method: electronic, result: none", Verdict.ConditionalPass)]
+    [InlineData("method: electronic, result: none", Verdict.Conditional)]
     [InlineData("result: none", Verdict.NotEvaluated)]
     [InlineData("method: bubble solution, result: leak", Verdict.Fail)]
     public void A_joint_is_searched_by_a_method_that_can_see_a_leak(string joint, Verdict verdict) =>

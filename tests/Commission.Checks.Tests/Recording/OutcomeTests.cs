@@ -8,16 +8,16 @@ using Xunit;
 namespace Commission.Checks.Tests.Recording;
 
 /// <summary>
-/// The outcome of a job from its verdicts. ILAC-G8:09/2019, 4.2.3: a conditional fail is a rejection, the result lies beyond the limit and
-/// only its uncertainty reaches back inside; a conditional pass is an acceptance.
+/// The outcome of a job from its verdicts. ILAC-G8:09/2019, 4.2.3: a result beyond the limit whose uncertainty reaches back inside is a rejection,
+/// one inside whose uncertainty reaches beyond is an acceptance on a condition.
 /// </summary>
 public sealed class OutcomeTests
 {
     // A ground that may have 1 ohm, guarded: 1.005 ± 0.01 ohm lies outside by less than its uncertainty, 1.02 ± 0.01 by more.
     [Theory]
     [InlineData("0.98 ohm +/- 0.01 ohm", Verdict.Pass, false)]
-    [InlineData("0.995 ohm +/- 0.01 ohm", Verdict.ConditionalPass, false)]
-    [InlineData("1.005 ohm +/- 0.01 ohm", Verdict.ConditionalFail, true)]
+    [InlineData("0.995 ohm +/- 0.01 ohm", Verdict.Conditional, false)]
+    [InlineData("1.005 ohm +/- 0.01 ohm", Verdict.Fail, true)]
     [InlineData("1.02 ohm +/- 0.01 ohm", Verdict.Fail, true)]
     public void A_limit_missed_within_the_uncertainty_is_missed(string ground, Verdict verdict, bool refused)
     {
@@ -32,9 +32,10 @@ public sealed class OutcomeTests
     [InlineData(Verdict.Pass, null, Outcome.Accepted)]
     [InlineData(Verdict.Information, null, Outcome.Accepted)]
     [InlineData(Verdict.NotEvaluated, null, Outcome.Accepted)]
-    [InlineData(Verdict.ConditionalPass, null, Outcome.Accepted)]
-    [InlineData(Verdict.ConditionalPass, "the filter was not looked at", Outcome.AcceptedWithConditions)]
-    [InlineData(Verdict.ConditionalFail, null, Outcome.NotAccepted)]
+    [InlineData(Verdict.PassWithinUncertainty, null, Outcome.Accepted)]
+    [InlineData(Verdict.CannotDecide, null, Outcome.Accepted)]
+    [InlineData(Verdict.Conditional, null, Outcome.AcceptedWithConditions)]
+    [InlineData(Verdict.Conditional, "the filter was not looked at", Outcome.AcceptedWithConditions)]
     [InlineData(Verdict.Fail, null, Outcome.NotAccepted)]
     public void One_finding_decides(Verdict verdict, string? reservation, Outcome outcome)
     {
@@ -46,7 +47,11 @@ public sealed class OutcomeTests
 
     [Fact]
     public void Evidence_accuses_nobody() =>
-        Assert.Equal(Outcome.Accepted, OutcomeMaker.Make([Found(Verdict.Fail, Phases.Evidence), Found(Verdict.ConditionalPass, Phases.Evidence, "why")], [], []).Outcome);
+        Assert.Equal(Outcome.Accepted, OutcomeMaker.Make([Found(Verdict.Fail, Phases.Evidence), Found(Verdict.Conditional, Phases.Evidence, "why")], [], []).Outcome);
+
+    [Fact]
+    public void A_danger_decides_in_every_phase() =>
+        Assert.All(Phases.All, phase => Assert.Equal(Outcome.NotAccepted, OutcomeMaker.Make([Found(Verdict.Pass), Found(Verdict.Fail, phase) with { IsDanger = true }], [], []).Outcome));
 
     [Fact]
     public void A_failure_comes_before_a_gap_and_a_gap_before_a_condition()
@@ -55,7 +60,7 @@ public sealed class OutcomeTests
         var open = new PunchItem("Fit the cover.", null);
         Assert.Equal(Outcome.AcceptedWithConditions, OutcomeMaker.Make([Found(Verdict.Pass)], [], [open]).Outcome);
         Assert.Equal(Outcome.Incomplete, OutcomeMaker.Make([Found(Verdict.Pass)], [missing], [open]).Outcome);
-        var (outcome, reasons, conditions) = OutcomeMaker.Make([Found(Verdict.ConditionalFail)], [missing], [open]);
+        var (outcome, reasons, conditions) = OutcomeMaker.Make([Found(Verdict.Fail)], [missing], [open]);
         Assert.Equal(Outcome.NotAccepted, outcome);
         Assert.Equal(["Ground (north): 1.01 ohm.", "The ground was not tested.", "Still to be done: Fit the cover."], reasons);
         Assert.Equal([open], conditions);
@@ -64,10 +69,10 @@ public sealed class OutcomeTests
     [Fact]
     public void A_condition_says_what_to_do_or_what_was_not_shown()
     {
-        var told = OutcomeMaker.Make([Found(Verdict.ConditionalPass, reservation: "the filter was not looked at") with { NextStep = "Look at the filter.", Number = 4 }], [], []);
+        var told = OutcomeMaker.Make([Found(Verdict.Conditional, reservation: "the filter was not looked at") with { NextStep = "Look at the filter.", Number = 4 }], [], []);
         Assert.Equal([new PunchItem("Ground (north): Look at the filter.", 4)], told.Conditions);
-        Assert.Equal(["Ground (north): passes with a reservation: the filter was not looked at."], told.Reasons);
-        var silent = OutcomeMaker.Make([Found(Verdict.ConditionalPass, reservation: "the filter was not looked at") with { Subject = null }], [], []);
+        Assert.Equal(["Ground (north): the filter was not looked at."], told.Reasons);
+        var silent = OutcomeMaker.Make([Found(Verdict.Conditional, reservation: "the filter was not looked at") with { Subject = null }], [], []);
         Assert.Equal("Ground: the filter was not looked at", Assert.Single(silent.Conditions).Text);
     }
 

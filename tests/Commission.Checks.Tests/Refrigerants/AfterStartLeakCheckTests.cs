@@ -13,12 +13,12 @@ public sealed class AfterStartLeakCheckTests
     [InlineData("result: none, method: bubble solution", Verdict.Pass)]
     [InlineData("result: none, method: electronic, sensitivity: 5 g/yr", Verdict.Pass)]
     [InlineData("result: none, method: electronic, sensitivity: 6 g/yr", Verdict.Fail)]
-    [InlineData("result: none, method: electronic", Verdict.ConditionalPass)]
+    [InlineData("result: none, method: electronic", Verdict.Conditional)]
     [InlineData("result: none, method: electronic, with: sniffer", Verdict.Pass)]
-    [InlineData("result: none, kind: indirect", Verdict.ConditionalPass)]
+    [InlineData("result: none, kind: indirect", Verdict.Conditional)]
     [InlineData("result: none", Verdict.NotEvaluated)]
     [InlineData("result: leak, method: electronic", Verdict.Fail)]
-    [InlineData("result: leak repaired, method: bubble solution", Verdict.ConditionalPass)]
+    [InlineData("result: leak repaired, method: bubble solution", Verdict.Conditional)]
     public void The_search_itself(string written, Verdict verdict) => Assert.Equal(verdict, JobLines.Findings(Detector + JobLines.Of($"leak check: {{date: 2026-06-18, {written}}}"), Check)[0].Verdict);
 
     [Theory]
@@ -32,7 +32,7 @@ public sealed class AfterStartLeakCheckTests
     [InlineData("2026-07-18", "running for: 24 h", Verdict.Pass)]
     [InlineData("2026-07-19", "running for: 24 h", Verdict.Fail)]
     [InlineData("2026-06-20", "running for: 20 h", Verdict.Fail)]
-    [InlineData("2026-06-20", "kind: direct", Verdict.ConditionalPass)]
+    [InlineData("2026-06-20", "kind: direct", Verdict.Conditional)]
     public void After_a_repair_it_is_checked_again(string day, string written, Verdict verdict) =>
         Assert.Equal(verdict, JobLines.Finding(European($"result: none, method: bubble solution, after repair: yes, {written}", day), Check, "after repair").Verdict);
 

@@ -49,7 +49,7 @@ public sealed class LabelCheckTests
     {
         string Of(string label) => JobLines.Of($"limits: {{packs: [eu-f-gas]}}\n{Weighed}label: {{{label}}}", equipment: ", nameplate: {factory charge: 6 lb 8 oz}");
         var partly = JobLines.Finding(Of("factory: 6 lb 8 oz, added: 1 lb 0.3 oz, total: 7 lb 8.3 oz"), Check);
-        Assert.Equal(Verdict.ConditionalPass, partly.Verdict);
+        Assert.Equal(Verdict.Conditional, partly.Verdict);
         Assert.Equal("GWP is not on the label; t CO2e is not on the label", partly.Reservation);
         Assert.Equal(Verdict.Pass, JobLines.Finding(Of("factory: 6 lb 8 oz, added: 1 lb 0.3 oz, total: 7 lb 8.3 oz, GWP: 2088, CO2 equivalent: 7120 kg"), Check).Verdict);
     }

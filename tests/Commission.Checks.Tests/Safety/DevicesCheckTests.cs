@@ -14,7 +14,7 @@ public sealed class DevicesCheckTests
 
     [Theory]
     [InlineData("set: 640 psig, tripped at: 632 psig +/- 2", Verdict.Pass)]
-    [InlineData("set: 640 psig, tripped at: 649 psig +/- 2", Verdict.ConditionalPass)] // 1 psi of room, U 2 psi
+    [InlineData("set: 640 psig, tripped at: 649 psig +/- 2", Verdict.Conditional)] // 1 psi of room, U 2 psi
     [InlineData("set: 640 psig, tripped at: 660 psig +/- 2", Verdict.Fail)]
     [InlineData("set: 640 psig", Verdict.NotEvaluated)]
     [InlineData("set: 640 psig, tested: not tested", Verdict.NotEvaluated)]

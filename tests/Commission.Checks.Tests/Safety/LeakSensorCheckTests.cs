@@ -12,7 +12,7 @@ public sealed class LeakSensorCheckTests
     [InlineData("{fitted: yes, connected: yes, test run: yes, fan on: yes, compressor off: yes, responded in: 12 s}", Verdict.Pass)]
     [InlineData("{fitted: yes, connected: yes, test run: yes, fan on: no, compressor off: yes}", Verdict.Fail)]
     [InlineData("{fitted: yes, connected: no, test run: no}", Verdict.Fail)]
-    [InlineData("{fitted: yes, connected: yes, test run: yes, fan on: yes}", Verdict.ConditionalPass)]
+    [InlineData("{fitted: yes, connected: yes, test run: yes, fan on: yes}", Verdict.Conditional)]
     [InlineData("{fitted: yes, connected: yes}", Verdict.NotEvaluated)]
     [InlineData("{fitted: yes, connected: yes, test run: no}", Verdict.NotEvaluated)]
     [InlineData("{fitted: no}", Verdict.Information)]

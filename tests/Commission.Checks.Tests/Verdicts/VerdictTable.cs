@@ -50,8 +50,9 @@ public static class VerdictTable
                     verdict switch
                     {
                         "pass" => Verdict.Pass,
-                        "reserved" or "conditional pass" => Verdict.ConditionalPass,
-                        "conditional fail" => Verdict.ConditionalFail,
+                        "pass within uncertainty" => Verdict.PassWithinUncertainty,
+                        "reserved" or "conditional" => Verdict.Conditional,
+                        "cannot decide" => Verdict.CannotDecide,
                         "fail" => Verdict.Fail,
                         "information" => Verdict.Information,
                         "not evaluated" => Verdict.NotEvaluated,

@@ -47,10 +47,11 @@ public sealed class ConformityTests
     [Theory]
     [InlineData(7.9, Verdict.Pass)]
     [InlineData(8.0, Verdict.Pass)]
-    [InlineData(8.1, Verdict.ConditionalPass)]
-    [InlineData(10.0, Verdict.ConditionalPass)]
-    [InlineData(10.1, Verdict.ConditionalFail)]
-    [InlineData(11.99, Verdict.ConditionalFail)]
+    [InlineData(8.1, Verdict.Conditional)]
+    [InlineData(10.0, Verdict.Conditional)]
+    [InlineData(10.00000000001, Verdict.Conditional)]
+    [InlineData(10.000000001, Verdict.Fail)]
+    [InlineData(10.1, Verdict.Fail)]
     [InlineData(12.1, Verdict.Fail)]
     public void Guarded_acceptance(double y, Verdict verdict)
     {
@@ -61,8 +62,9 @@ public sealed class ConformityTests
     }
 
     [Theory]
-    [InlineData(9.9, Verdict.Pass)]
-    [InlineData(10.0, Verdict.Pass)]
+    [InlineData(7.9, Verdict.Pass)]
+    [InlineData(8.1, Verdict.PassWithinUncertainty)]
+    [InlineData(10.0, Verdict.PassWithinUncertainty)]
     [InlineData(10.1, Verdict.Fail)]
     [InlineData(-10.1, Verdict.Fail)]
     public void Simple_acceptance(double y, Verdict verdict) =>
@@ -78,7 +80,7 @@ public sealed class ConformityTests
         Printed.Agrees("0.516", superheat.StandardUncertainty);
         Printed.Agrees("1.03", superheat.Expanded);
         Assert.Equal(Verdict.Pass, Conformity.Judge(superheat + 3.965, Tolerance.Around(0, 5), DecisionRule.Guarded).Verdict);
-        Assert.Equal(Verdict.ConditionalPass, Conformity.Judge(superheat + 3.975, Tolerance.Around(0, 5), DecisionRule.Guarded).Verdict);
+        Assert.Equal(Verdict.Conditional, Conformity.Judge(superheat + 3.975, Tolerance.Around(0, 5), DecisionRule.Guarded).Verdict);
     }
 
     [Fact]

@@ -27,7 +27,7 @@ public sealed class RecordJsonTests
     {
         var text = Encoding.UTF8.GetString(RecordJson.Write(SampleRecord.Full));
         Assert.Contains("\"text\":\"12.9 ± 1.5 °F\"", text, StringComparison.Ordinal);
-        Assert.Contains("\"verdict\":\"conditional pass\"", text, StringComparison.Ordinal);
+        Assert.Contains("\"verdict\":\"conditional\"", text, StringComparison.Ordinal);
         Assert.Contains("\"at\":\"job.yaml:97:38\"", text, StringComparison.Ordinal);
     }
 

@@ -17,8 +17,8 @@ internal static class VerdictSign
     /// <returns>One of <see cref="Palette"/>.</returns>
     public static Rgb Color(Verdict verdict) => verdict switch
     {
-        Verdict.Pass or Verdict.ConditionalPass => Palette.BlueText,
-        Verdict.ConditionalFail or Verdict.Fail => Palette.VermilionText,
+        Verdict.Pass or Verdict.PassWithinUncertainty or Verdict.Conditional => Palette.BlueText,
+        Verdict.Fail => Palette.VermilionText,
         _ => Palette.Quiet,
     };
 
@@ -27,7 +27,7 @@ internal static class VerdictSign
     /// <returns>The style; a fail is semibold, so that it stands out in grey too.</returns>
     public static TextStyle Style(Verdict verdict) => new(verdict is Verdict.Fail ? FontFace.SemiBold : FontFace.Regular, 7.6, Color(verdict));
 
-    /// <summary>Draws the sign that the pages set before the word too: tick, open triangle, filled triangle, cross, open square, nothing.</summary>
+    /// <summary>Draws the sign that the pages set before the word too: tick, tick with a bar, open triangle, cross, crossed square, open square, nothing.</summary>
     public static void Draw(Canvas canvas, double x, double y, Verdict verdict)
     {
         var stroke = new Stroke(Color(verdict), 1.2);
@@ -35,21 +35,22 @@ internal static class VerdictSign
         ReadOnlySpan<Point> triangle = [new(x, y - 2.6), new(x + 2.8, y + 2.1), new(x - 2.8, y + 2.1)];
         switch (verdict)
         {
-            case Verdict.Pass:
+            case Verdict.Pass or Verdict.PassWithinUncertainty:
+                if (verdict == Verdict.PassWithinUncertainty)
+                    canvas.Line(x - 2.6, y + 3.4, x + 2.6, y + 3.4, thin);
                 canvas.Polyline([new(x - 2.4, y + 0.2), new(x - 0.8, y + 2), new(x + 2.4, y - 2.2)], stroke);
                 break;
-            case Verdict.ConditionalPass:
+            case Verdict.Conditional:
                 canvas.Polygon(triangle, Palette.Paper, thin);
-                break;
-            case Verdict.ConditionalFail:
-                canvas.Polygon(triangle, stroke.Color, thin);
                 break;
             case Verdict.Fail:
                 canvas.Line(x - 2.1, y - 2.1, x + 2.1, y + 2.1, stroke);
                 canvas.Line(x - 2.1, y + 2.1, x + 2.1, y - 2.1, stroke);
                 break;
-            case Verdict.NotEvaluated:
+            case Verdict.CannotDecide or Verdict.NotEvaluated:
                 canvas.Rectangle(new Box(x - 2.1, y - 2.1, x + 2.1, y + 2.1), Palette.Paper, thin);
+                if (verdict == Verdict.CannotDecide)
+                    canvas.Line(x - 2.1, y + 2.1, x + 2.1, y - 2.1, thin);
                 break;
             default:
                 break;

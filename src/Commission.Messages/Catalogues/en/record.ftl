@@ -3,9 +3,10 @@
 ## Verdicts
 
 verdict-pass = pass
-verdict-conditional-pass = conditional pass
-verdict-conditional-fail = conditional fail
+verdict-pass-within-uncertainty = pass within uncertainty
+verdict-conditional = conditional
 verdict-fail = fail
+verdict-cannot-decide = cannot decide
 verdict-not-evaluated = not evaluated
 verdict-information = information
 

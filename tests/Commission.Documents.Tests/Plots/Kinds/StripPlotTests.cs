@@ -17,8 +17,7 @@ public class StripPlotTests
         var words = Draw(figure).Texts.Select(text => text.Words).ToArray();
         Assert.Equal(figure.Rows.Count(row => row.Verdict == Verdict.Pass), words.Count(word => word == "pass"));
         Assert.Equal(figure.Rows.Count(row => row.Verdict == Verdict.Fail), words.Count(word => word == "fail"));
-        Assert.Contains("conditional pass", words);
-        Assert.Contains("conditional fail", words);
+        Assert.Contains("conditional", words);
         foreach (var row in figure.Rows)
             Assert.Contains(row.Text, words);
     }

@@ -1,0 +1,125 @@
+using System.Globalization;
+using System.Text;
+using Commission.Checks.Kernel;
+using Commission.Checks.Recording;
+using Commission.Measurement.Decisions;
+using Commission.Messages;
+using Commission.Records;
+using Commission.Records.Findings;
+using Xunit;
+
+namespace Commission.Checks.Tests.Corpus;
+
+/// <summary>Every job of the corpus ends as an expert would end it, in both systems of units.</summary>
+public sealed class CorpusTests(ITestOutputHelper output)
+{
+    private static readonly string[] Systems = ["us", "si"];
+
+    public static TheoryData<string, string> Jobs() => new(CorpusJob.All.SelectMany(j => Systems.Select(s => (j.Name, s))));
+
+    [Theory]
+    [MemberData(nameof(Jobs))]
+    public void A_job_ends_as_an_expert_would_end_it(string name, string units)
+    {
+        var job = CorpusJob.All.Single(j => j.Name == name);
+        var wrong = Faults(job, Evaluate(job, units)).ToList();
+        Assert.True(wrong.Count == 0, $"{job.Story}{Environment.NewLine}{string.Join(Environment.NewLine, wrong)}");
+    }
+
+    [Theory]
+    [MemberData(nameof(Jobs))]
+    public void A_danger_never_stands_in_an_accepted_record(string name, string units)
+    {
+        var record = Evaluate(CorpusJob.All.Single(j => j.Name == name), units);
+        if (record.Findings.Any(f => f.IsDanger))
+            Assert.Equal(Outcome.NotAccepted, record.Outcome);
+    }
+
+    [Fact]
+    public void Every_job_names_a_source_and_only_marks_that_exist()
+    {
+        var marks = Enum.GetValues<Verdict>().Select(Word).Append("absent").ToHashSet(StringComparer.Ordinal);
+        foreach (var job in CorpusJob.All)
+        {
+            Assert.False(string.IsNullOrWhiteSpace(job.Source), job.Name);
+            Assert.All(job.Findings.Concat(job.Never).SelectMany(f => f.Value), mark => Assert.Contains(mark, marks));
+            Assert.All(job.Findings.Concat(job.Never).Select(f => f.Key), id => Assert.True(CheckCatalogue.Find(id) is not null, $"{job.Name}: there is no check {id}"));
+        }
+    }
+
+    /// <summary>The table that <c>tests/run-long corpus</c> commits.</summary>
+    [Fact(Explicit = true)]
+    public void Table()
+    {
+        var text = new StringBuilder("| job | expected | got | right |\n|---|---|---|---|\n");
+        var right = 0;
+        foreach (var job in CorpusJob.All)
+        {
+            var records = Systems.Select(s => Evaluate(job, s)).ToArray();
+            var wrong = records.SelectMany(r => Faults(job, r)).Distinct().ToList();
+            right += wrong.Count == 0 ? 1 : 0;
+            var expected = string.Join(" or ", job.Outcomes) + (job.Diagnosis is { } kinds ? $"; {string.Join(", ", kinds)}" : "");
+            text.Append(CultureInfo.InvariantCulture, $"| {job.Name} | {expected} | {Got(records[0])} | {(wrong.Count == 0 ? "yes" : string.Join("; ", wrong).Replace("|", "/", StringComparison.Ordinal))} |\n");
+        }
+
+        text.Append(CultureInfo.InvariantCulture, $"\n{right} of {CorpusJob.All.Count} jobs right, each in us and in si.\n");
+        output.WriteLine(text.ToString());
+        if (Environment.GetEnvironmentVariable("COMMISSION_TABLE") is { Length: > 0 } path)
+            File.WriteAllText(path, text.ToString());
+    }
+
+    private static CommissioningRecord Evaluate(CorpusJob job, string units)
+    {
+        var read = JobText.Read(job.In(units), job.Files);
+        return RecordBuilder.Build(read, new CheckSettings(read.Identity.Date.Value), new RecordInputs("Commission", "2026-01-01", [], []));
+    }
+
+    private static IEnumerable<string> Faults(CorpusJob job, CommissioningRecord record)
+    {
+        var outcome = RecordWords.Text(RecordWords.Of(record.Outcome), Language.English);
+        if (!job.Outcomes.Contains(outcome, StringComparer.Ordinal))
+            yield return $"outcome {outcome}: {string.Join(" / ", record.Reasons)}";
+        foreach (var (check, marks) in job.Findings)
+        {
+            var found = record.Findings.Where(f => f.Check == check).Select(f => Word(f.Verdict)).DefaultIfEmpty("absent").ToArray();
+            if (!found.Any(f => marks.Contains(f, StringComparer.Ordinal)))
+                yield return $"{check} {string.Join(", ", found)}, not {string.Join(" or ", marks)}: {Said(record, check)}";
+        }
+
+        foreach (var (check, marks) in job.Never)
+        {
+            var found = record.Findings.Where(f => f.Check == check).Select(f => Word(f.Verdict)).DefaultIfEmpty("absent").Where(f => marks.Contains(f, StringComparer.Ordinal)).ToArray();
+            if (found.Length > 0)
+                yield return $"{check} must not be {found[0]}: {Said(record, check)}";
+        }
+
+        if (job.Danger is { } danger && danger != record.Findings.Any(f => f.IsDanger))
+            yield return danger ? "no danger is told" : $"false danger: {record.Findings.First(f => f.IsDanger).Statement}";
+        foreach (var fault in DiagnosisFaults(job, record))
+            yield return fault;
+    }
+
+    private static IEnumerable<string> DiagnosisFaults(CorpusJob job, CommissioningRecord record)
+    {
+        if (job.Diagnosis is not { } expected)
+            yield break;
+        var ranked = record.Diagnosis is { } diagnosis ? diagnosis.Ranked.Select(r => r.Cause).ToArray() : [];
+        var first = ranked.Length == 0 ? "none" : ranked[0];
+        if (first != expected[0] && !expected.Contains(first, StringComparer.Ordinal) && !job.Or.Contains(first, StringComparer.Ordinal))
+            yield return $"diagnosis {string.Join(", ", ranked.DefaultIfEmpty("none"))}, not {string.Join(", ", expected)}: {record.Diagnosis?.Sentence}";
+        else if (expected[0] != "none" && !ranked.Any(r => expected[0] == r || job.Or.Contains(r, StringComparer.Ordinal)))
+            yield return $"{expected[0]} is not among {string.Join(", ", ranked)}";
+        if (job.Not.Contains(first, StringComparer.Ordinal))
+            yield return $"concluded {first}";
+        if (record.Diagnosis is { } told && job.AdviceNot.Contains(told.Advice, StringComparer.Ordinal))
+            yield return $"advises to {told.Advice}";
+    }
+
+    private static string Said(CommissioningRecord record, string check) =>
+        string.Join(" / ", record.Findings.Where(f => f.Check == check).Select(f => f.Reason is { } reason ? $"{f.Statement} ({reason})" : f.Statement));
+
+    private static string Got(CommissioningRecord record) =>
+        RecordWords.Text(RecordWords.Of(record.Outcome), Language.English) + (record.Diagnosis is { } d ? $"; {string.Join(", ", d.Ranked.Select(r => r.Cause).DefaultIfEmpty("none"))}" : "");
+
+    private static string Word(Verdict verdict) => RecordWords.Text(RecordWords.Of(verdict), Language.English);
+}
