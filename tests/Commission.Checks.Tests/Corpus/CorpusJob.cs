@@ -67,7 +67,12 @@ internal sealed partial record CorpusJob
         {
             Name = name,
             Yaml = yaml,
-            Files = [.. Directory.EnumerateFiles(folder, "*.csv").Where(f => yaml.Contains(Path.GetFileName(f), StringComparison.Ordinal)).Select(f => (Path.GetFileName(f), File.ReadAllText(f)))],
+            Files =
+            [
+                .. Directory.EnumerateFiles(folder, "*.csv").Where(f => yaml.Contains(Path.GetFileName(f), StringComparison.Ordinal)).Select(f => (Path.GetFileName(f), File.ReadAllText(f))),
+                // What a photo shows is what the crew says it shows; the file only has to be there.
+                .. Photo().Matches(yaml).Select(m => m.Groups[1].Value).Distinct(StringComparer.Ordinal).Select(name => (name, name)),
+            ],
             Story = Words(root, "story")[0],
             Source = Words(root, "source")[0],
             Outcomes = Words(root, "outcome"),
@@ -90,6 +95,9 @@ internal sealed partial record CorpusJob
     private static string[] Words(YamlNode node) => node is YamlSequenceNode list ? [.. list.Children.Cast<YamlScalarNode>().Select(c => c.Value!)] : [((YamlScalarNode)node).Value!];
 
     private static string Folder([CallerFilePath] string path = "") => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(path)!, "..", "..", "corpus"));
+
+    [GeneratedRegex(@"file: ([\w/.-]+\.(?:png|jpg))")]
+    private static partial Regex Photo();
 
     [GeneratedRegex("^units:.*$", RegexOptions.Multiline)]
     private static partial Regex UnitsLine();
