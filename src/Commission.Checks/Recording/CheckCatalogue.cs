@@ -5,6 +5,7 @@ using Commission.Checks.Electrical;
 using Commission.Checks.Evacuation;
 using Commission.Checks.Evidence;
 using Commission.Checks.Functional;
+using Commission.Checks.Inference;
 using Commission.Checks.Instruments;
 using Commission.Checks.Kernel;
 using Commission.Checks.Piping;
@@ -71,7 +72,7 @@ public static class CheckCatalogue
         new SuperheatFloorCheck(),
         new MeteringSuperheatCheck(),
         new SubcoolingCheck(),
-        new PatternCheck(),
+        new DiagnosisCheck(),
         new MakerChartCheck(),
         new ApproachCheck(),
         new CondensingOverAmbientCheck(),

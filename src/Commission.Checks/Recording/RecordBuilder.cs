@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Commission.Checks.Inference;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Jobs;
@@ -36,6 +37,7 @@ public static class RecordBuilder
             Outcome = outcome,
             Language = context.Present.Language.Code,
             Reasons = reasons,
+            Diagnosis = context.Get<CircuitDiagnosis>().Result,
             Conditions = conditions,
             Cautions = CautionMaker.Make(job, refrigerant.Info?.SafetyGroup?.Value),
             Findings = [.. findings.Select(f => f with { Readings = [.. f.Readings.Select(r => r with { At = inputs.Place(r.At, job.Origin.File) })] })],

@@ -1,0 +1,217 @@
+using System.Collections.Immutable;
+using Commission.Checks.Charge;
+using Commission.Checks.Circuit;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Units;
+using Commission.Messages;
+using Commission.Records;
+
+namespace Commission.Checks.Inference;
+
+/// <summary>How sure a diagnosis is.</summary>
+internal enum DiagnosisStanding
+{
+    /// <summary>The conditions allow none.</summary>
+    None,
+
+    /// <summary>The circuit is sound.</summary>
+    Sound,
+
+    /// <summary>One fault explains the readings.</summary>
+    Fault,
+
+    /// <summary>Several explanations are left.</summary>
+    Open,
+
+    /// <summary>The conditions of the moment hide the charge.</summary>
+    Condition,
+
+    /// <summary>Readings contradict each other.</summary>
+    Impossible,
+}
+
+/// <summary>
+/// One diagnosis of the running circuit from everything that was read. First what makes every number worthless - too early, part load, readings that
+/// contradict each other, a refrigerant that is not the one written, a valve that hunts - then the causes of <c>causes.yaml</c> weighed against the evidence.
+/// </summary>
+internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
+{
+    private const double Sure = 0.6;
+    private const double WorthNaming = 0.1;
+    private const int MostNamed = 3;
+
+    private readonly CheckContext _context;
+    private readonly ChargeAnalysis _charge;
+
+    private CircuitDiagnosis(CheckContext context)
+    {
+        _context = context;
+        _charge = context.Get<ChargeAnalysis>();
+        Row = _charge.Spoken(OperatingMode.Cooling, r => r.HasCircuitReading)
+            ?? _charge.Spoken(OperatingMode.Heating, r => r.HasCircuitReading)
+            ?? _charge.Spoken(OperatingMode.Cooling, r => r.Written is { ReturnDryBulb: not null, SupplyDryBulb: not null });
+        if (Row is not null)
+            Result = Diagnose(Row);
+    }
+
+    /// <summary>The row it rests on; null without readings on the running system.</summary>
+    public ChargeRow? Row { get; }
+
+    /// <summary>The diagnosis as the record holds it; null without readings on the running system.</summary>
+    public Diagnosis? Result { get; }
+
+    /// <summary>How sure it is.</summary>
+    public DiagnosisStanding Standing { get; private set; }
+
+    /// <summary>The same sentences as messages.</summary>
+    public (Message Sentence, Message? Next)? Said { get; private set; }
+
+    /// <summary>The evidence; null when nothing was weighed.</summary>
+    public RowEvidence? Evidence { get; private set; }
+
+    /// <summary>Every cause with its probability and what moved it; empty when nothing was weighed.</summary>
+    public ImmutableArray<WeighedCause> Weighed { get; private set; } = [];
+
+    /// <inheritdoc/>
+    public static CircuitDiagnosis Create(CheckContext context) => new(context);
+
+    private Diagnosis Diagnose(ChargeRow row)
+    {
+        if (Contradiction.In(_context, _charge, row) is { } why)
+            return Single(row, DiagnosisStanding.Impossible, "reading cannot be", DiagnosisMessages.Impossible(new TextValue(why)), DiagnosisMessages.ImpossibleNext);
+        if (AnotherRefrigerant() is var (other, place) && _context.Get<CircuitRefrigerant>().Designation is { } written)
+            return Single(row, DiagnosisStanding.Fault, "wrong refrigerant", DiagnosisMessages.WrongRefrigerant(new TextValue(written), new TextValue(other), place), DiagnosisMessages.WrongRefrigerantNext);
+        if (row.Mode == OperatingMode.Heating)
+            return None(row, DiagnosisMessages.Heating, DiagnosisMessages.HeatingNext);
+        var gates = _charge.IsRefrigeration ? new ChargeGates(row.Settling) : new ChargeGates(row.Settling, RunningCondition.Of(_context, row), WindowOf(row));
+        if (gates.Blocked is var (blocked, todo))
+            return None(row, blocked, todo);
+        if (Hunting() is var (low, high))
+        {
+            return Single(
+                row, DiagnosisStanding.Fault, "hunting",
+                DiagnosisMessages.Hunting(Quantity(low), Quantity(high)), DiagnosisMessages.HuntingNext);
+        }
+
+        Evidence = RowEvidence.Of(_context, row);
+        if (Evidence.Deviations.Count == 0)
+            return None(row, DiagnosisMessages.NoNumbers, DiagnosisMessages.NoNumbersNext);
+        Weighed = Weighing.Weigh(CauseTable.Instance, Evidence.Deviations, Evidence.Seen, !_charge.HasFixedMetering, Reverses());
+        return Tell(row);
+    }
+
+    private Diagnosis Tell(ChargeRow row)
+    {
+        var first = Weighed[0];
+        var named = Weighed.Take(MostNamed).Where((w, i) => i == 0 || w.Probability >= WorthNaming).ToImmutableArray();
+        if (first.Cause.Next.Length == 0)
+        {
+            var told = Evidence!.Deviations.Take(4).Select(d => $"{d.Scale.Name} {d.Text}");
+            return Make(row, DiagnosisStanding.Sound, [first], DiagnosisMessages.Sound(List(told)), null, "none");
+        }
+
+        var evidence = List(Proofs(first));
+        if (first.Cause.IsCondition)
+            return Make(row, DiagnosisStanding.Condition, named, DiagnosisMessages.Condition(evidence, new TextValue(first.Cause.Name)), first.Cause.Next, "none");
+        if (first.Probability >= Sure || named.Length == 1)
+            return Make(row, DiagnosisStanding.Fault, named, DiagnosisMessages.Concluded(evidence, new TextValue(first.Cause.Name)), first.Cause.Next, first.Cause.Advice);
+        var others = named.Skip(1).ToArray();
+        var apart = first.Cause.TellApart ?? others[0].Cause.TellApart ?? "";
+        return Make(
+            row, DiagnosisStanding.Open, named,
+            DiagnosisMessages.Ranked(evidence, new TextValue(first.Cause.Name), List(others.Select(o => o.Cause.Name), ListJoin.Or), new TextValue(apart)),
+            DiagnosisMessages.UnclearNext, "none");
+    }
+
+    // What speaks most for the cause; of a cause that follows from how often it is met alone, what lies farthest out.
+    private IEnumerable<string> Proofs(WeighedCause cause)
+    {
+        var byName = Evidence!.Deviations.ToDictionary(d => d.Scale.Name, d => $"{d.Scale.Name} {d.Place} ({d.Text}; {d.Expected})", StringComparer.Ordinal);
+        foreach (var seen in Evidence.Seen)
+            byName.TryAdd(seen.What, $"{seen.What}: {seen.Word}");
+        var moved = cause.Moves.Where(m => m.LogFactor > 0.4).OrderByDescending(m => m.LogFactor).Take(3).Select(m => byName[m.Evidence]).ToArray();
+        return moved.Length > 0 ? moved : Evidence.Deviations.OrderByDescending(d => Math.Abs(d.Steps)).Take(2).Select(d => byName[d.Scale.Name]);
+    }
+
+    // Superheat that goes up and down by more than a valve's few degrees while the weather stands still; a steady drift is not hunting.
+    private (double Low, double High)? Hunting()
+    {
+        var rows = _charge.Rows.Where(r => r.Mode == OperatingMode.Cooling && r.Settling.Block is null && Swinging(r) is not null).ToArray();
+        if (rows.Length < 2 || _charge.HasFixedMetering)
+            return null;
+        var values = rows.Select(r => Swinging(r)!.Value).ToArray();
+        var (low, high) = (values.Min(), values.Max());
+        var most = _context.Limits.Require(LimitIds.ChargeHuntingSwing).Upper!.Si;
+        var monotonic = rows.Length > 2 && (Ordered(values, 1) || Ordered(values, -1));
+        return high - low > most && !monotonic ? (low, high) : null;
+    }
+
+    private double? Swinging(ChargeRow row) => (row.EvaporatorSuperheat.Value ?? row.Superheat.Value)?.Value;
+
+    private static bool Ordered(double[] values, int sign)
+    {
+        for (var i = 1; i < values.Length; i++)
+        {
+            if (sign * (values[i] - values[i - 1]) < 0)
+                return false;
+        }
+
+        return true;
+    }
+
+    private (string Other, DiagnosisMessages.WrongRefrigerantWhere Where)? AnotherRefrigerant()
+    {
+        var job = _context.Job;
+        var own = job.Equipment.Refrigerant?.Value;
+        if (own is null)
+            return null;
+        if (job.RefrigerantChange is null && job.AsFound?.Refrigerant is null && job.Equipment.Nameplate?.Refrigerant is { } plate && plate.Value != own)
+            return (plate.Value, DiagnosisMessages.WrongRefrigerantWhere.Plate);
+        var given = job.Charging?.Scale.Select(s => s.Cylinder?.Value).OfType<string>().ToHashSet(StringComparer.Ordinal) ?? [];
+        var foreign = job.Cylinders.FirstOrDefault(c => c.Refrigerant is { } gas && gas.Value != own && c.Id is { } id && given.Contains(id.Value));
+        return foreign is null ? null : (foreign.Refrigerant!.Value, DiagnosisMessages.WrongRefrigerantWhere.Cylinder);
+    }
+
+    private MethodValidity? WindowOf(ChargeRow row) =>
+        _charge.HasFixedMetering || _charge.HasValve ? MethodValidity.Of(_context, row, _charge.HasFixedMetering ? ChargeCriterion.Superheat : ChargeCriterion.Subcooling) : null;
+
+    private bool Reverses() => _context.Job.Equipment.System.Value is SystemKind.HeatPump or SystemKind.DuctlessSplit or SystemKind.MultiSplit or SystemKind.VRF
+        || _charge.Rows.Any(r => r.Written.ReversingValve is not null || r.Mode == OperatingMode.Heating);
+
+    private Diagnosis None(ChargeRow row, Message why, Message next) => None(row, _context.Present.Text(why), _context.Present.Text(next));
+
+    private Diagnosis None(ChargeRow row, string why, string next) => Make(row, DiagnosisStanding.None, [], DiagnosisMessages.None(new TextValue(why)), next, "none");
+
+    private Diagnosis Single(ChargeRow row, DiagnosisStanding standing, string cause, Message sentence, Message next)
+    {
+        var made = Make(row, standing, [], sentence, next, "none");
+        return made with { Ranked = [new RankedCause(cause, 1, null)] };
+    }
+
+    private Diagnosis Make(ChargeRow row, DiagnosisStanding standing, ImmutableArray<WeighedCause> ranked, Message sentence, Message? next, string advice)
+    {
+        Standing = standing;
+        Said = (sentence, next);
+        return new Diagnosis
+        {
+            At = row.Time,
+            Sentence = Capital(_context.Present.Text(sentence)),
+            NextStep = next is null ? "" : _context.Present.Text(next),
+            Advice = advice,
+            Ranked = [.. ranked.Select(w => new RankedCause(w.Cause.Name, w.Probability, ranked.Length > 1 ? w.Cause.TellApart : null))],
+            Readings =
+            [
+                .. (Evidence?.Deviations ?? []).Select(d => new WeighedReading(d.Scale.Name, d.Text, d.Expected, d.Place)),
+                .. (Evidence?.Seen ?? []).Select(s => new WeighedReading(s.What, s.Word, "", s.Word)),
+            ],
+        };
+    }
+
+    private QuantityValue Quantity(double kelvin) => _context.Present.Value(kelvin, DisplayKind.TemperatureDifference, 1);
+
+    private static ListValue List(IEnumerable<string> texts, ListJoin join = ListJoin.And) => new([.. texts.Select(t => new TextValue(t))], join);
+
+    private static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
+}

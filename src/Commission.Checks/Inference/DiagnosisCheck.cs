@@ -1,0 +1,50 @@
+using System.Globalization;
+using Commission.Checks.Circuit;
+using Commission.Checks.Kernel;
+using Commission.Messages;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Inference;
+
+/// <summary>The diagnosis among the findings: a fault that one cause explains is no circuit to hand over.</summary>
+internal sealed class DiagnosisCheck : ICheck
+{
+    public string Id => "charge.diagnosis";
+
+    public string Phase => Phases.Charge;
+
+    public string Title => "Diagnosis";
+
+    public CheckHelp Help { get; } = new(
+        "What do all readings of the running circuit say together? High superheat alone does not mean a low charge: adding refrigerant to a restricted system overfills it.",
+        "P(cause | readings) ∝ how often the cause is met × Π P(reading | cause), over sizes of the fault; each reading as the number of clear steps from what it should be, with the scatter of sound systems and U",
+        "Directions of the readings: Rossi and Braun (1997), Breuker and Braun (1998), NISTIR 7350 (2006), from memory; sizes and scatter: common practice, no source. The table is src/Commission.Checks/Inference/causes.yaml.",
+        "Follow the next step; take the reading that tells the explanations apart before anything is changed.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        var diagnosis = context.Get<CircuitDiagnosis>();
+        if (diagnosis is not { Row: { } row, Said: var (sentence, next) })
+            yield break;
+        var finding = context.Finding(this, row.Time);
+        row.Settling.NameIn(finding);
+        foreach (var number in diagnosis.Evidence?.Numbers ?? [])
+            finding.Use(number);
+        foreach (var deviation in diagnosis.Evidence?.Deviations ?? [])
+            finding.Step("z", deviation.Scale.Name, "difference from what it should be, in clear steps", $"{deviation.Text}; {deviation.Expected}", string.Create(CultureInfo.InvariantCulture, $"{deviation.Steps:+0.0;−0.0;0.0} ± {2 * deviation.Doubt:0.0}"), "causes.yaml");
+        foreach (var cause in diagnosis.Weighed.Take(5))
+        {
+            var moves = string.Join(", ", cause.Moves.Where(m => Math.Abs(m.LogFactor) >= 0.2).OrderByDescending(m => Math.Abs(m.LogFactor)).Select(m => string.Create(CultureInfo.InvariantCulture, $"{m.Evidence} × {Math.Exp(Math.Clamp(m.LogFactor, -9, 9)):0.##}")));
+            finding.Step("P", cause.Cause.Name, "how often it is met × what each reading says for it against a sound circuit", moves, string.Create(CultureInfo.InvariantCulture, $"{100 * cause.Probability:0} %"), "Bayes' rule");
+        }
+
+        yield return diagnosis.Standing switch
+        {
+            DiagnosisStanding.Sound => finding.Decide(true).Say(sentence).Build(),
+            DiagnosisStanding.Fault => finding.Decide(false).Say(sentence).Next(next!).Build(),
+            DiagnosisStanding.Open => finding.Decide(false).Say(sentence).Next(next!).Build(),
+            DiagnosisStanding.Impossible => finding.Say(sentence).NotEvaluated(sentence, next!),
+            _ => finding.Say(sentence).NotEvaluated(sentence, next!),
+        };
+    }
+}

@@ -1,0 +1,253 @@
+using System.Collections.Immutable;
+using Commission.Checks.AirReadings;
+using Commission.Checks.Charge;
+using Commission.Checks.Circuit;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Uncertainty;
+using Commission.Measurement.Units;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Inference;
+
+/// <summary>What a settled row of readings says of the circuit: numbers against what they should be, and things seen.</summary>
+internal sealed class RowEvidence
+{
+    private const double Kelvin0 = 273.15;
+
+    private readonly CheckContext _context;
+    private readonly ChargeAnalysis _charge;
+    private readonly ChargeRow _row;
+    private readonly List<Deviation> _deviations = [];
+    private readonly List<Seen> _seen = [];
+
+    private RowEvidence(CheckContext context, ChargeRow row)
+    {
+        _context = context;
+        _charge = context.Get<ChargeAnalysis>();
+        _row = row;
+        Superheat();
+        Subcooling();
+        Splits();
+        Current();
+        Discharge();
+        if (row.DrierDrop.Value is { } drop)
+            Add("drier", drop, 0.3, "next to nothing, common practice", DisplayKind.TemperatureDifference);
+        Airflow();
+        ReturnAir();
+        ThingsSeen();
+    }
+
+    /// <summary>The numbers.</summary>
+    public IReadOnlyList<Deviation> Deviations => _deviations;
+
+    /// <summary>The things seen.</summary>
+    public IReadOnlyList<Seen> Seen => _seen;
+
+    /// <summary>Readings and steps behind the numbers.</summary>
+    public List<RowNumber> Numbers { get; } = [];
+
+    /// <summary>Gathers it.</summary>
+    public static RowEvidence Of(CheckContext context, ChargeRow row) => new(context, row);
+
+    private void Superheat()
+    {
+        if (_charge.IsRefrigeration && _row.EvaporatorSuperheat.Value is { } bulb)
+        {
+            Numbers.Add(_row.EvaporatorSuperheat);
+            var range = _context.Limits.Find(LimitIds.ChargeEvaporatorSuperheatRange);
+            Add("superheat", bulb, Middle(range) ?? 4, Words(range, "at the evaporator"), DisplayKind.TemperatureDifference);
+            return;
+        }
+
+        if (_row.Superheat.Value is not { } value)
+            return;
+        Numbers.Add(_row.Superheat);
+        if (_charge.HasFixedMetering)
+        {
+            var target = ChargeTarget.Superheat(_context, _row);
+            if (target.Limit is { } limit && Middle(limit) is { } middle)
+                Add("superheat", value, middle, $"{limit.Text}, {limit.Basis}", DisplayKind.TemperatureDifference, target.Target);
+        }
+        else if (_context.Limits.Find(LimitIds.ChargeSuperheat) is { } maker && Middle(maker) is { } held)
+        {
+            Add("superheat", value, held, Words(maker, ""), DisplayKind.TemperatureDifference);
+        }
+        else
+        {
+            var usual = _context.Limits.Require(LimitIds.ChargeDiagnosisSuperheat);
+            Add("superheat", value, Middle(usual)!.Value, Words(usual, ""), DisplayKind.TemperatureDifference);
+        }
+    }
+
+    private void Subcooling()
+    {
+        if (_charge.HasReceiver || _row.Subcooling.Value is not { } value)
+            return;
+        Numbers.Add(_row.Subcooling);
+        var target = ChargeTarget.Subcooling(_context, _row);
+        if (target.Limit is { } limit && Middle(limit) is { } middle)
+        {
+            Add("subcooling", value, middle, $"{limit.Text}, {limit.Basis}", DisplayKind.TemperatureDifference, target.Target);
+            return;
+        }
+
+        var usual = _context.Limits.Require(LimitIds.ChargeDiagnosisSubcooling);
+        Add("subcooling", value, Middle(usual)!.Value, Words(usual, ""), DisplayKind.TemperatureDifference, spread: Half(usual));
+    }
+
+    private void Splits()
+    {
+        if (_row.CondensingOverAmbient.Value is { } condenser && !(_charge.HasReceiver && _context.Job.Equipment.HeadPressureControl is not null))
+        {
+            Numbers.Add(_row.CondensingOverAmbient);
+            Usual("condenser split", condenser, LimitIds.ChargeCondensingOverAmbientRange, 11);
+        }
+
+        if (_row.EvaporatorDifference.Value is { } evaporator)
+        {
+            Numbers.Add(_row.EvaporatorDifference);
+            if (_charge.IsRefrigeration)
+                Usual("evaporator split", evaporator, LimitIds.ChargeEvaporatorDifferenceRange, 7);
+            else
+                Add("evaporator split", evaporator, ExpectedEvaporatorSplit(), "usual at 400 cfm/ton in these conditions, common practice", DisplayKind.TemperatureDifference);
+        }
+
+        if (_row is { ReturnDryBulb: { } entering, SupplyDryBulb: { } leaving } && !_charge.IsRefrigeration)
+        {
+            var split = entering.Value - leaving.Value;
+            var target = SplitTarget.Of(_context, _row);
+            if (target.Limit is { } limit && Middle(limit) is { } middle)
+                Add("air split", split, middle, $"{limit.Text}, {limit.Basis}", DisplayKind.TemperatureDifference, target.Target);
+            else
+                Add("air split", split, 10.5, "about 19 °F (10.5 K), common practice", DisplayKind.TemperatureDifference, spread: 2);
+        }
+    }
+
+    // Comfort cooling evaporates near 45 °F with 80/67 °F indoors and 95 °F outdoors; a wetter coil boils higher by half a kelvin a kelvin of wet
+    // bulb, warmer weather raises it a little (common practice; slopes of makers' performance tables, from memory).
+    private double ExpectedEvaporatorSplit()
+    {
+        var dry = _row.EvaporatorAir!.Value.Value - Kelvin0;
+        var wet = _row.ReturnWetBulb is { } read ? read.Value.Value - Kelvin0 : dry - 7.5;
+        var outdoor = _row.OutdoorDryBulb is { } air ? air.Value.Value - Kelvin0 : 35;
+        return dry - (7.2 + (0.5 * (wet - 19.4)) + (0.1 * (outdoor - 35)));
+    }
+
+    private void Current()
+    {
+        if (_row.Written.CompressorCurrent is not { } read || _context.Job.Equipment.Nameplate?.CompressorRLA is not { } rated || _charge.IsRefrigeration)
+            return;
+        var share = read.Value.Si / rated.Value.Si;
+        var outdoor = _row.OutdoorDryBulb is { } air ? air.Value.Value - Kelvin0 : 33;
+        var likely = 0.75 + (0.011 * (outdoor - 33));
+        var scale = CauseTable.Instance.Readings["current"];
+        _deviations.Add(new Deviation(
+            scale, (share - likely) / scale.Step, 0.2, $"{read.Text}, {Percent(share)} of the rated {rated.Text}", $"about {Percent(likely)} at full load in this weather, common practice"));
+    }
+
+    private void Discharge()
+    {
+        if (_row is not { DischargeLine: { } line, LiquidDew.Value: { } condensing } || _charge.IsRefrigeration)
+            return;
+        Add("discharge", line.Value - condensing, 28, "about 50 °F (28 K) at full load, common practice", DisplayKind.TemperatureDifference, spread: 5);
+    }
+
+    private void Airflow()
+    {
+        if (_context.Get<AirflowRoutes>().Chosen is not { Value: { } flow } || _context.Job.Equipment.Capacity is not { } capacity || _charge.IsRefrigeration)
+            return;
+        // 400 cfm/ton, the rating point of comfort cooling (common practice); 350 is as right in a wet climate.
+        const double Nominal = 5.37e-5;
+        var per = flow / capacity.Value.Si;
+        var scale = CauseTable.Instance.Readings["airflow"];
+        var away = per.Value / Nominal - 1;
+        _deviations.Add(new Deviation(
+            scale, away / scale.Step, per.StandardUncertainty / Nominal / scale.Step, _context.Present.Text(per, DisplayKind.FlowPerCapacity), $"about {_context.Present.Text(Nominal, DisplayKind.FlowPerCapacity)}, common practice"));
+    }
+
+    // The load is in the wet bulb where that was read, else in the dry bulb.
+    private void ReturnAir()
+    {
+        if (_charge.IsRefrigeration)
+            return;
+        if (_row.ReturnDryBulb is { } dry)
+            Add("return air", dry.Value, 24.3 + Kelvin0, "about 76 °F (24 °C), common practice", DisplayKind.Temperature);
+    }
+
+    private void ThingsSeen()
+    {
+        var job = _context.Job;
+        if ((_row.Written.SightGlass ?? job.Charging?.SightGlass) is { Value: not SightGlass.None } glass)
+            _seen.Add(new Seen("sight glass", glass.Value.ToString().ToLowerInvariant()));
+        if (_row.Written.Frost is { } frost)
+            _seen.Add(new Seen("frost", frost.Text));
+        if (StandingTest() is { } tested)
+            _seen.Add(new Seen("standing test", tested));
+        if (job.Air is { } air)
+        {
+            Cleanliness?[] path = [air.Filter?.Value, air.Coil?.Value];
+            if (path.Contains(Cleanliness.Dirty))
+                _seen.Add(new Seen("indoor air path", "dirty"));
+            else if (path.All(c => c is Cleanliness.Clean or Cleanliness.New or Cleanliness.None))
+                _seen.Add(new Seen("indoor air path", "clean"));
+            if (air.OutdoorCoil is { } coil)
+                _seen.Add(new Seen("outdoor coil", coil.Value == Cleanliness.Dirty ? "dirty" : "clean"));
+        }
+
+        // Gas that leaves the valve warmer than it came was warmed by hot gas passing (3 °F: common practice, no source).
+        if (_row.Written.ReversingValve is { } valve)
+            _seen.Add(new Seen("reversing valve", valve.SuctionOut.Value.Si - valve.SuctionIn.Value.Si > 2.8 ? "passing" : "tight"));
+    }
+
+    private string? StandingTest()
+    {
+        if (_context.Job.Charging?.StandingTest is null)
+            return null;
+        var finding = new NonCondensablesCheck().Evaluate(_context).Single();
+        return finding.Verdict switch
+        {
+            Measurement.Decisions.Verdict.Pass or Measurement.Decisions.Verdict.PassWithinUncertainty or Measurement.Decisions.Verdict.Conditional => "clean",
+            Measurement.Decisions.Verdict.Fail => "foreign gas",
+            _ => null,
+        };
+    }
+
+    private void Usual(string id, Uncertain value, string limit, double otherwise)
+    {
+        var range = _context.Limits.Find(limit);
+        Add(id, value, Middle(range) ?? otherwise, Words(range, ""), DisplayKind.TemperatureDifference);
+    }
+
+    // The doubt of a band is its half width as a rectangle; that of a target is its own.
+    private void Add(string id, Uncertain value, double expected, string words, DisplayKind kind, Uncertain? target = null, double spread = 0)
+    {
+        var scale = CauseTable.Instance.Readings[id];
+        var difference = target is null ? value - Uncertain.Exact(expected) : value - target;
+        var doubt = Math.Sqrt((difference.StandardUncertainty * difference.StandardUncertainty) + (spread * spread / 3)) / scale.Step;
+        _deviations.Add(new Deviation(scale, difference.Value / scale.Step, doubt, _context.Present.Text(value, kind), words));
+    }
+
+    private static double? Middle(Limit? limit) => limit switch
+    {
+        null => null,
+        { Target: { } target } => target.Si,
+        { Lower: { } low, Upper: { } high } => (low.Si + high.Si) / 2,
+        _ => null,
+    };
+
+    private static double? Middle(LimitStatement limit) => limit.TargetSi ?? (limit is { LowerSi: { } low, UpperSi: { } high } ? (low + high) / 2 : null);
+
+    private static double Half(Limit limit) => limit is { Lower: { } low, Upper: { } high } ? (high.Si - low.Si) / 2 : 0;
+
+    private string Words(Limit? limit, string where)
+    {
+        if (limit is null)
+            return "common practice";
+        var state = _context.State(limit);
+        return $"{state.Text}{(where.Length > 0 ? $" {where}" : "")}, {state.Basis}";
+    }
+
+    private static string Percent(double share) => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{100 * share:0} %");
+}

@@ -1,0 +1,99 @@
+using System.Collections.Immutable;
+
+namespace Commission.Checks.Inference;
+
+/// <summary>A number of the running circuit against what it should be.</summary>
+/// <param name="Scale">Which reading it is.</param>
+/// <param name="Steps">How far it lies from what it should be, in steps; positive above.</param>
+/// <param name="Doubt">Standard uncertainty of that difference, in steps.</param>
+/// <param name="Text">The value as printed.</param>
+/// <param name="Expected">What it should be, as printed, and where that comes from.</param>
+internal sealed record Deviation(ReadingScale Scale, double Steps, double Doubt, string Text, string Expected)
+{
+    private double Band => Math.Sqrt((Scale.Scatter * Scale.Scatter) + (Doubt * Doubt));
+
+    /// <summary>Where it lies, in words.</summary>
+    public string Place => (Steps / Math.Max(Band, 0.3)) switch
+    {
+        < -2.5 => "far below",
+        < -1.25 => "below",
+        > 2.5 => "far above",
+        > 1.25 => "above",
+        _ => "as expected",
+    };
+
+    /// <summary>Logarithm of the likelihood under a shift of so many steps. One reading in fifty is simply wrong, and must not decide alone.</summary>
+    public double LogLikelihood(double shift)
+    {
+        const double Wrong = 0.02;
+        const double WrongBand = 4;
+        var sound = Normal(Steps - shift, Band);
+        return Math.Log(((1 - Wrong) * sound) + (Wrong * Normal(Steps, WrongBand)));
+    }
+
+    private static double Normal(double x, double sigma) => Math.Exp(-0.5 * x * x / (sigma * sigma)) / (sigma * Math.Sqrt(2 * Math.PI));
+}
+
+/// <summary>A thing seen or tried.</summary>
+/// <param name="What">What was looked at: <c>sight glass</c>.</param>
+/// <param name="Word">What it showed: <c>bubbles</c>.</param>
+internal sealed record Seen(string What, string Word);
+
+/// <summary>A cause with its probability and what each piece of evidence did for it.</summary>
+/// <param name="Cause">The cause.</param>
+/// <param name="Probability">Among all causes, 0 to 1.</param>
+/// <param name="Moves">For each piece of evidence, the factor (as a natural logarithm) by which it speaks for this cause against the sound circuit.</param>
+internal sealed record WeighedCause(CauseEntry Cause, double Probability, ImmutableArray<(string Evidence, double LogFactor)> Moves);
+
+/// <summary>
+/// Weighs causes against evidence by Bayes' rule: how often a cause is met, times the likelihood of each reading under it, over sizes of the
+/// fault from half a step table to more than twice. Readings count as independent given the cause; those that follow from others are left out.
+/// </summary>
+internal static class Weighing
+{
+    private static readonly double[] Sizes = [0.45, 0.7, 1, 1.5, 2.2];
+
+    /// <summary>The causes, the likeliest first.</summary>
+    /// <param name="table">The causes.</param>
+    /// <param name="deviations">Numbers.</param>
+    /// <param name="seen">Things seen.</param>
+    /// <param name="byValve">Whether a valve holds the superheat.</param>
+    /// <param name="reverses">Whether the circuit has a reversing valve.</param>
+    public static ImmutableArray<WeighedCause> Weigh(CauseTable table, IReadOnlyList<Deviation> deviations, IReadOnlyList<Seen> seen, bool byValve, bool reverses)
+    {
+        var causes = table.Causes.Where(c => reverses || !c.NeedsReversingValve).ToArray();
+        var logs = causes.Select(c => Log(c, causes[0], deviations, seen, byValve)).ToArray();
+        var top = logs.Max();
+        var total = logs.Sum(l => Math.Exp(l - top));
+        return
+        [
+            .. causes
+                .Select((c, i) => new WeighedCause(c, Math.Exp(logs[i] - top) / total, Moves(c, causes[0], deviations, seen, byValve)))
+                .OrderByDescending(w => w.Probability),
+        ];
+    }
+
+    private static double Log(CauseEntry cause, CauseEntry sound, IReadOnlyList<Deviation> deviations, IReadOnlyList<Seen> seen, bool byValve)
+    {
+        var shifts = byValve ? cause.Valve : cause.Orifice;
+        var bySize = Sizes.Select(size => deviations.Sum(d => d.LogLikelihood(size * shifts.GetValueOrDefault(d.Scale.Id)))).ToArray();
+        var top = bySize.Max();
+        return Math.Log(cause.Often) + top + Math.Log(bySize.Sum(l => Math.Exp(l - top)) / Sizes.Length) + seen.Sum(s => LogChance(cause, sound, s));
+    }
+
+    // What each reading says at the size that fits best.
+    private static ImmutableArray<(string Evidence, double LogFactor)> Moves(CauseEntry cause, CauseEntry sound, IReadOnlyList<Deviation> deviations, IReadOnlyList<Seen> seen, bool byValve)
+    {
+        var shifts = byValve ? cause.Valve : cause.Orifice;
+        var size = Sizes.MaxBy(s => deviations.Sum(d => d.LogLikelihood(s * shifts.GetValueOrDefault(d.Scale.Id))));
+        return
+        [
+            .. deviations.Select(d => (d.Scale.Name, d.LogLikelihood(size * shifts.GetValueOrDefault(d.Scale.Id)) - d.LogLikelihood(0))),
+            .. seen.Select(s => (s.What, LogChance(cause, sound, s) - LogChance(sound, sound, s))),
+        ];
+    }
+
+    // A cause that says nothing of a thing leaves it as a sound circuit has it; a thing nobody foresaw moves nothing.
+    private static double LogChance(CauseEntry cause, CauseEntry sound, Seen seen) =>
+        (cause.Seen.GetValueOrDefault(seen.What) ?? sound.Seen.GetValueOrDefault(seen.What))?.GetValueOrDefault(seen.Word) is { } chance and > 0 ? Math.Log(chance) : 0;
+}
