@@ -28,13 +28,19 @@ internal sealed record CauseTable(IReadOnlyDictionary<string, ReadingScale> Read
     private static ReadingScale Scale(SourceEntry entry, ProblemList problems)
     {
         var scale = StrictMapping.Open(entry.Value, "a reading", problems)!;
-        var step = scale.RequireText("step")!;
-        var (number, unit) = step.Text.Split(' ') is [var n, var u] ? (n, u) : ("", "");
-        if (unit is not ("K" or "%"))
-            problems.Add(step.Location, $"\"{step.Text}\" is no step.", "A number of K or % was expected.", "", "bad-step", step.Length);
-        var read = new ReadingScale(entry.Key.Text, scale.RequireText("name")!.Text, Number(number) * (unit == "%" ? 0.01 : 1), Number(scale.RequireText("scatter")!.Text));
+        var above = Step(scale.RequireText("step")!, problems);
+        var below = scale.Text("step below") is { } lower ? Step(lower, problems) : above;
+        var read = new ReadingScale(entry.Key.Text, scale.RequireText("name")!.Text, above, below, Number(scale.RequireText("scatter")!.Text));
         scale.Close();
         return read;
+    }
+
+    private static double Step(SourceScalar step, ProblemList problems)
+    {
+        if (step.Text.Split(' ') is [var number, "K" or "%"])
+            return Number(number) * (step.Text.EndsWith('%') ? 0.01 : 1);
+        problems.Add(step.Location, $"\"{step.Text}\" is no step.", "A number of K or % was expected.", "", "bad-step", step.Length);
+        return 1;
     }
 
     private static CauseEntry Cause(SourceEntry entry, IEnumerable<string> readings, ProblemList problems)
@@ -49,6 +55,7 @@ internal sealed record CauseTable(IReadOnlyDictionary<string, ReadingScale> Read
             IsCondition = cause.Word("is a condition", ["yes"]) is not null,
             Valve = Shifts(cause.Take("valve"), readings, problems),
             Orifice = Shifts(cause.Take("orifice"), readings, problems),
+            Heating = Shifts(cause.Take("heating"), readings, problems),
             Seen = cause.Take("seen") is SourceMapping seen
                 ? seen.Entries.ToDictionary(e => e.Key.Text, e => Chances(e.Value), StringComparer.Ordinal)
                 : [],
@@ -75,9 +82,27 @@ internal sealed record CauseTable(IReadOnlyDictionary<string, ReadingScale> Read
 /// <summary>How a reading is counted.</summary>
 /// <param name="Id">Its id in the table.</param>
 /// <param name="Name">Its name in the trade's words.</param>
-/// <param name="Step">A clear shift: K, or a share.</param>
+/// <param name="Step">A clear shift upwards: K, or a share.</param>
+/// <param name="StepBelow">A clear shift downwards.</param>
 /// <param name="Scatter">How far a sound system strays, in steps, before the doubt of the instruments.</param>
-internal sealed record ReadingScale(string Id, string Name, double Step, double Scatter);
+internal sealed record ReadingScale(string Id, string Name, double Step, double StepBelow, double Scatter)
+{
+    /// <summary>A difference in steps.</summary>
+    public double Steps(double difference) => difference / (difference < 0 ? StepBelow : Step);
+}
+
+/// <summary>How the circuit works, on which it depends what a cause does.</summary>
+internal enum CircuitWay
+{
+    /// <summary>Cooling, a valve holds the superheat.</summary>
+    Valve,
+
+    /// <summary>Cooling through a fixed orifice or a capillary.</summary>
+    Orifice,
+
+    /// <summary>Heating.</summary>
+    Heating,
+}
 
 /// <summary>A cause and what it does.</summary>
 /// <param name="Name">The cause in the trade's words.</param>
@@ -104,6 +129,17 @@ internal sealed record CauseEntry(string Name, double Often)
 
     /// <summary>Steps by reading with a fixed orifice or a capillary.</summary>
     public required IReadOnlyDictionary<string, double> Orifice { get; init; }
+
+    /// <summary>Steps by reading in heating, where the indoor coil condenses; empty when nothing is known of it.</summary>
+    public required IReadOnlyDictionary<string, double> Heating { get; init; }
+
+    /// <summary>What it does to each reading.</summary>
+    public IReadOnlyDictionary<string, double> Shifts(CircuitWay way) => way switch
+    {
+        CircuitWay.Heating => Heating,
+        CircuitWay.Orifice => Orifice,
+        _ => Valve,
+    };
 
     /// <summary>Chances of things seen, by what was looked at.</summary>
     public required IReadOnlyDictionary<string, Dictionary<string, double>> Seen { get; init; }

@@ -83,11 +83,16 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
             return Single(row, DiagnosisStanding.Impossible, "reading cannot be", DiagnosisMessages.Impossible(new TextValue(why)), DiagnosisMessages.ImpossibleNext);
         if (AnotherRefrigerant() is var (other, place) && _context.Get<CircuitRefrigerant>().Designation is { } written)
             return Single(row, DiagnosisStanding.Fault, "wrong refrigerant", DiagnosisMessages.WrongRefrigerant(new TextValue(written), new TextValue(other), place), DiagnosisMessages.WrongRefrigerantNext);
-        if (row.Mode == OperatingMode.Heating)
-            return None(row, DiagnosisMessages.Heating, DiagnosisMessages.HeatingNext);
-        var gates = _charge.IsRefrigeration ? new ChargeGates(row.Settling) : new ChargeGates(row.Settling, RunningCondition.Of(_context, row), WindowOf(row));
+        if (row.Mode == OperatingMode.Heating && row.Written.CoilClearOfFrost is { Value: false })
+            return None(row, DiagnosisMessages.Frosted, DiagnosisMessages.FrostedNext);
+        // A charge set by weight needs no charging mode: the air alone is looked at then.
+        var gates = _charge.IsRefrigeration || _charge.ByWeightOnly is not null ? new ChargeGates(row.Settling) : new ChargeGates(row.Settling, RunningCondition.Of(_context, row));
         if (gates.Blocked is var (blocked, todo))
             return None(row, blocked, todo);
+        if (row.Running?.Value == RunningState.Part)
+            return None(row, DiagnosisMessages.PartLoad, DiagnosisMessages.PartLoadNext);
+        if (row.Mode == OperatingMode.Cooling && _charge.ByWeightOnly is null && WindowOf(row)?.Windows.FirstOrDefault(w => w.Inside == false) is { } outside)
+            return Outside(row, outside);
         if (Hunting() is var (low, high))
         {
             return Single(
@@ -98,8 +103,21 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
         Evidence = RowEvidence.Of(_context, row);
         if (Evidence.Deviations.Count == 0)
             return None(row, DiagnosisMessages.NoNumbers, DiagnosisMessages.NoNumbersNext);
-        Weighed = Weighing.Weigh(CauseTable.Instance, Evidence.Deviations, Evidence.Seen, !_charge.HasFixedMetering, Reverses());
+        Weighed = Weighing.Weigh(CauseTable.Instance, Evidence.Deviations, Evidence.Seen, Way(row), Reverses());
         return Tell(row);
+    }
+
+    private CircuitWay Way(ChargeRow row) => row.Mode == OperatingMode.Heating ? CircuitWay.Heating : _charge.HasFixedMetering ? CircuitWay.Orifice : CircuitWay.Valve;
+
+    // Air outdoors that is too cold or too hot hides the charge; a room that is tells of the load.
+    private Diagnosis Outside(ChargeRow row, ValidityWindow window)
+    {
+        var why = WindowOf(row)!.Words(window);
+        var next = MethodValidity.Advice(window);
+        if (window.What == "outdoor dry bulb")
+            return None(row, why, next);
+        var load = window.IsBelow ? "low load" : "high load";
+        return Single(row, DiagnosisStanding.Condition, load, DiagnosisMessages.Condition(List([why]), new TextValue(load)), next);
     }
 
     private Diagnosis Tell(ChargeRow row)
@@ -167,7 +185,7 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
         var own = job.Equipment.Refrigerant?.Value;
         if (own is null)
             return null;
-        if (job.RefrigerantChange is null && job.AsFound?.Refrigerant is null && job.Equipment.Nameplate?.Refrigerant is { } plate && plate.Value != own)
+        if (job.RefrigerantChange is null && job.Identity.Work.Value != WorkKind.RefrigerantChange && job.Equipment.Nameplate?.Refrigerant is { } plate && plate.Value != own)
             return (plate.Value, DiagnosisMessages.WrongRefrigerantWhere.Plate);
         var given = job.Charging?.Scale.Select(s => s.Cylinder?.Value).OfType<string>().ToHashSet(StringComparer.Ordinal) ?? [];
         var foreign = job.Cylinders.FirstOrDefault(c => c.Refrigerant is { } gas && gas.Value != own && c.Id is { } id && given.Contains(id.Value));
@@ -184,7 +202,7 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
 
     private Diagnosis None(ChargeRow row, string why, string next) => Make(row, DiagnosisStanding.None, [], DiagnosisMessages.None(new TextValue(why)), next, "none");
 
-    private Diagnosis Single(ChargeRow row, DiagnosisStanding standing, string cause, Message sentence, Message next)
+    private Diagnosis Single(ChargeRow row, DiagnosisStanding standing, string cause, Message sentence, Message? next)
     {
         var made = Make(row, standing, [], sentence, next, "none");
         return made with { Ranked = [new RankedCause(cause, 1, null)] };

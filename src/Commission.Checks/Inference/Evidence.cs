@@ -27,15 +27,26 @@ internal sealed class RowEvidence
         _context = context;
         _charge = context.Get<ChargeAnalysis>();
         _row = row;
-        Superheat();
-        Subcooling();
-        Splits();
+        if (row.Mode == OperatingMode.Heating)
+        {
+            Heating();
+        }
+        else if (_charge.ByWeightOnly is null)
+        {
+            Superheat();
+            Subcooling();
+            Splits();
+        }
+
+        AirSplit();
+        Ratio();
         Current();
         Discharge();
         if (row.DrierDrop.Value is { } drop)
             Add("drier", drop, 0.3, "next to nothing, common practice", DisplayKind.TemperatureDifference);
         Airflow();
-        ReturnAir();
+        if (row.Mode == OperatingMode.Cooling)
+            ReturnAir();
         ThingsSeen();
     }
 
@@ -68,7 +79,7 @@ internal sealed class RowEvidence
         {
             var target = ChargeTarget.Superheat(_context, _row);
             if (target.Limit is { } limit && Middle(limit) is { } middle)
-                Add("superheat", value, middle, $"{limit.Text}, {limit.Basis}", DisplayKind.TemperatureDifference, target.Target);
+                Add("superheat", value, middle, $"{limit.Text}, {limit.Basis}", DisplayKind.TemperatureDifference, target.Target, tolerance: Half(limit));
         }
         else if (_context.Limits.Find(LimitIds.ChargeSuperheat) is { } maker && Middle(maker) is { } held)
         {
@@ -89,7 +100,7 @@ internal sealed class RowEvidence
         var target = ChargeTarget.Subcooling(_context, _row);
         if (target.Limit is { } limit && Middle(limit) is { } middle)
         {
-            Add("subcooling", value, middle, $"{limit.Text}, {limit.Basis}", DisplayKind.TemperatureDifference, target.Target);
+            Add("subcooling", value, middle, $"{limit.Text}, {limit.Basis}", DisplayKind.TemperatureDifference, target.Target, tolerance: Half(limit));
             return;
         }
 
@@ -114,15 +125,61 @@ internal sealed class RowEvidence
                 Add("evaporator split", evaporator, ExpectedEvaporatorSplit(), "usual at 400 cfm/ton in these conditions, common practice", DisplayKind.TemperatureDifference);
         }
 
-        if (_row is { ReturnDryBulb: { } entering, SupplyDryBulb: { } leaving } && !_charge.IsRefrigeration)
+    }
+
+    private void AirSplit()
+    {
+        if (_row is not { ReturnDryBulb: { } entering, SupplyDryBulb: { } leaving } || _charge.IsRefrigeration)
+            return;
+        if (_row.Mode == OperatingMode.Heating)
         {
-            var split = entering.Value - leaving.Value;
-            var target = SplitTarget.Of(_context, _row);
-            if (target.Limit is { } limit && Middle(limit) is { } middle)
-                Add("air split", split, middle, $"{limit.Text}, {limit.Basis}", DisplayKind.TemperatureDifference, target.Target);
-            else
-                Add("air split", split, 10.5, "about 19 °F (10.5 K), common practice", DisplayKind.TemperatureDifference, spread: 2);
+            var rise = leaving.Value - entering.Value;
+            if (_context.Limits.Find(LimitIds.AirHeatRise) is { } maker && Middle(maker) is { } usual)
+                Add("air split", rise, usual, Words(maker, ""), DisplayKind.TemperatureDifference, spread: Half(maker));
+            return;
         }
+
+        var split = entering.Value - leaving.Value;
+        var target = SplitTarget.Of(_context, _row);
+        if (_charge.ByWeightOnly is null && target.Limit is { } limit && Middle(limit) is { } middle)
+            Add("air split", split, middle, $"{limit.Text}, {limit.Basis}", DisplayKind.TemperatureDifference, target.Target, tolerance: Half(limit));
+        else
+            Add("air split", split, 10.5, "about 19 °F (10.5 K), common practice", DisplayKind.TemperatureDifference, spread: 4);
+    }
+
+    // In heating the indoor coil condenses: its outlet shows the subcooling, the compressor's inlet the superheat (common practice for the figures).
+    private void Heating()
+    {
+        if (_row.CompressorSuperheat is { Value: { } superheat } number && _row.TrueSuctionPressure is not null)
+        {
+            Numbers.Add(number);
+            Add("superheat", superheat, 7, "about 12 °F (7 K) at the compressor, common practice", DisplayKind.TemperatureDifference, spread: 3);
+        }
+
+        if (_row is { IndoorCoilOutlet: { } outlet, LiquidBubble.Value: { } bubble })
+            Add("subcooling", bubble - outlet.Value, 7, "about 12 °F (7 K) at the indoor coil, common practice", DisplayKind.TemperatureDifference, spread: 3);
+        if (_row is { VaporDew.Value: { } condensing, ReturnDryBulb: { } room })
+            Add("condenser split", condensing - room.Value, 20, "about 36 °F (20 K) over the room, common practice", DisplayKind.TemperatureDifference, spread: 4);
+    }
+
+    // Where the condenser split is not known, a compressor that pumps badly shows in its ratio.
+    private void Ratio()
+    {
+        if (_row.Mode != OperatingMode.Cooling || _charge.ByWeightOnly is not null || _deviations.Exists(d => d.Scale.Id == "condenser split")
+            || _row is not { VaporPressure: { } low, LiquidPressure: { } high } || _context.Get<CircuitRefrigerant>().Fluid is not { } fluid)
+        {
+            return;
+        }
+
+        // Condensing near 43 °C; boiling 7 K under the room that is to be kept, comfort cooling near 7 °C (common practice).
+        var boiling = _charge.IsRefrigeration ? (_context.Job.Equipment.BoxTemperature?.Value.Si ?? _row.BoxTemperature?.Value.Value) - 7 : 7.2 + Kelvin0;
+        if (boiling is not { } at || fluid.BubbleAtTemperature(43 + Kelvin0) is not { Ok: true, Value.Pressure: var condensed } || fluid.DewAtTemperature(at) is not { Ok: true, Value.Pressure: var boiled })
+            return;
+        var ratio = high.Value / low.Value;
+        var likely = condensed / boiled;
+        var scale = CauseTable.Instance.Readings["ratio"];
+        _deviations.Add(new Deviation(
+            scale, scale.Steps(Math.Log(ratio.Value / likely)), 0.3, _context.Present.Text(ratio, DisplayKind.Number), $"about {_context.Present.Text(likely, DisplayKind.Number)} in these conditions, common practice"));
     }
 
     // Comfort cooling evaporates near 45 °F with 80/67 °F indoors and 95 °F outdoors; a wetter coil boils higher by half a kelvin a kelvin of wet
@@ -137,11 +194,11 @@ internal sealed class RowEvidence
 
     private void Current()
     {
-        if (_row.Written.CompressorCurrent is not { } read || _context.Job.Equipment.Nameplate?.CompressorRLA is not { } rated || _charge.IsRefrigeration)
+        if (_row.Written.CompressorCurrent is not { } read || _context.Job.Equipment.Nameplate?.CompressorRLA is not { } rated || _row.Mode == OperatingMode.Heating)
             return;
         var share = read.Value.Si / rated.Value.Si;
         var outdoor = _row.OutdoorDryBulb is { } air ? air.Value.Value - Kelvin0 : 33;
-        var likely = 0.75 + (0.011 * (outdoor - 33));
+        var likely = _charge.IsRefrigeration ? 0.68 : 0.75 + (0.011 * (outdoor - 33));
         var scale = CauseTable.Instance.Readings["current"];
         _deviations.Add(new Deviation(
             scale, (share - likely) / scale.Step, 0.2, $"{read.Text}, {Percent(share)} of the rated {rated.Text}", $"about {Percent(likely)} at full load in this weather, common practice"));
@@ -149,7 +206,7 @@ internal sealed class RowEvidence
 
     private void Discharge()
     {
-        if (_row is not { DischargeLine: { } line, LiquidDew.Value: { } condensing } || _charge.IsRefrigeration)
+        if (_row is not { DischargeLine: { } line, LiquidDew.Value: { } condensing } || _charge.IsRefrigeration || _row.Mode == OperatingMode.Heating)
             return;
         Add("discharge", line.Value - condensing, 28, "about 50 °F (28 K) at full load, common practice", DisplayKind.TemperatureDifference, spread: 5);
     }
@@ -171,7 +228,12 @@ internal sealed class RowEvidence
     private void ReturnAir()
     {
         if (_charge.IsRefrigeration)
+        {
+            if (_row.BoxTemperature is { } box && _context.Job.Equipment.BoxTemperature is { } kept)
+                Add("return air", box.Value, kept.Value.Si, $"{kept.Text} is to be held", DisplayKind.Temperature);
             return;
+        }
+
         if (_row.ReturnDryBulb is { } dry)
             Add("return air", dry.Value, 24.3 + Kelvin0, "about 76 °F (24 °C), common practice", DisplayKind.Temperature);
     }
@@ -192,6 +254,8 @@ internal sealed class RowEvidence
                 _seen.Add(new Seen("indoor air path", "dirty"));
             else if (path.All(c => c is Cleanliness.Clean or Cleanliness.New or Cleanliness.None))
                 _seen.Add(new Seen("indoor air path", "clean"));
+            if (_context.Get<StaticReading>().External is { } external && _context.Limits.Find(LimitIds.AirStaticExternalMaximum)?.Upper is { } most)
+                _seen.Add(new Seen("static pressure", external.Value > 1.5 * most.Si ? "far too high" : "within"));
             if (air.OutdoorCoil is { } coil)
                 _seen.Add(new Seen("outdoor coil", coil.Value == Cleanliness.Dirty ? "dirty" : "clean"));
         }
@@ -221,12 +285,15 @@ internal sealed class RowEvidence
     }
 
     // The doubt of a band is its half width as a rectangle; that of a target is its own.
-    private void Add(string id, Uncertain value, double expected, string words, DisplayKind kind, Uncertain? target = null, double spread = 0)
+    private void Add(string id, Uncertain value, double expected, string words, DisplayKind kind, Uncertain? target = null, double spread = 0, double? tolerance = null)
     {
         var scale = CauseTable.Instance.Readings[id];
         var difference = target is null ? value - Uncertain.Exact(expected) : value - target;
         var doubt = Math.Sqrt((difference.StandardUncertainty * difference.StandardUncertainty) + (spread * spread / 3)) / scale.Step;
-        _deviations.Add(new Deviation(scale, difference.Value / scale.Step, doubt, _context.Present.Text(value, kind), words));
+        _deviations.Add(new Deviation(scale, scale.Steps(difference.Value), doubt, _context.Present.Text(value, kind), words)
+        {
+            Scatter = tolerance is { } half ? Math.Min(scale.Scatter, 0.55 * half / scale.Step) : scale.Scatter,
+        });
     }
 
     private static double? Middle(Limit? limit) => limit switch
@@ -238,6 +305,8 @@ internal sealed class RowEvidence
     };
 
     private static double? Middle(LimitStatement limit) => limit.TargetSi ?? (limit is { LowerSi: { } low, UpperSi: { } high } ? (low + high) / 2 : null);
+
+    private static double? Half(LimitStatement limit) => limit is { LowerSi: { } low, UpperSi: { } high } ? (high - low) / 2 : null;
 
     private static double Half(Limit limit) => limit is { Lower: { } low, Upper: { } high } ? (high.Si - low.Si) / 2 : 0;
 

@@ -10,7 +10,10 @@ namespace Commission.Checks.Inference;
 /// <param name="Expected">What it should be, as printed, and where that comes from.</param>
 internal sealed record Deviation(ReadingScale Scale, double Steps, double Doubt, string Text, string Expected)
 {
-    private double Band => Math.Sqrt((Scale.Scatter * Scale.Scatter) + (Doubt * Doubt));
+    /// <summary>How far a sound system strays, in steps: half of a tolerance that somebody states, else the table's scatter.</summary>
+    public double Scatter { get; init; } = Scale.Scatter;
+
+    private double Band => Math.Sqrt((Scatter * Scatter) + (Doubt * Doubt));
 
     /// <summary>Where it lies, in words.</summary>
     public string Place => (Steps / Math.Max(Band, 0.3)) switch
@@ -57,34 +60,34 @@ internal static class Weighing
     /// <param name="table">The causes.</param>
     /// <param name="deviations">Numbers.</param>
     /// <param name="seen">Things seen.</param>
-    /// <param name="byValve">Whether a valve holds the superheat.</param>
+    /// <param name="way">How the circuit works.</param>
     /// <param name="reverses">Whether the circuit has a reversing valve.</param>
-    public static ImmutableArray<WeighedCause> Weigh(CauseTable table, IReadOnlyList<Deviation> deviations, IReadOnlyList<Seen> seen, bool byValve, bool reverses)
+    public static ImmutableArray<WeighedCause> Weigh(CauseTable table, IReadOnlyList<Deviation> deviations, IReadOnlyList<Seen> seen, CircuitWay way, bool reverses)
     {
-        var causes = table.Causes.Where(c => reverses || !c.NeedsReversingValve).ToArray();
-        var logs = causes.Select(c => Log(c, causes[0], deviations, seen, byValve)).ToArray();
+        var causes = table.Causes.Where((c, i) => (reverses || !c.NeedsReversingValve) && (i == 0 || c.Shifts(way).Count > 0)).ToArray();
+        var logs = causes.Select(c => Log(c, causes[0], deviations, seen, way)).ToArray();
         var top = logs.Max();
         var total = logs.Sum(l => Math.Exp(l - top));
         return
         [
             .. causes
-                .Select((c, i) => new WeighedCause(c, Math.Exp(logs[i] - top) / total, Moves(c, causes[0], deviations, seen, byValve)))
+                .Select((c, i) => new WeighedCause(c, Math.Exp(logs[i] - top) / total, Moves(c, causes[0], deviations, seen, way)))
                 .OrderByDescending(w => w.Probability),
         ];
     }
 
-    private static double Log(CauseEntry cause, CauseEntry sound, IReadOnlyList<Deviation> deviations, IReadOnlyList<Seen> seen, bool byValve)
+    private static double Log(CauseEntry cause, CauseEntry sound, IReadOnlyList<Deviation> deviations, IReadOnlyList<Seen> seen, CircuitWay way)
     {
-        var shifts = byValve ? cause.Valve : cause.Orifice;
+        var shifts = cause.Shifts(way);
         var bySize = Sizes.Select(size => deviations.Sum(d => d.LogLikelihood(size * shifts.GetValueOrDefault(d.Scale.Id)))).ToArray();
         var top = bySize.Max();
         return Math.Log(cause.Often) + top + Math.Log(bySize.Sum(l => Math.Exp(l - top)) / Sizes.Length) + seen.Sum(s => LogChance(cause, sound, s));
     }
 
     // What each reading says at the size that fits best.
-    private static ImmutableArray<(string Evidence, double LogFactor)> Moves(CauseEntry cause, CauseEntry sound, IReadOnlyList<Deviation> deviations, IReadOnlyList<Seen> seen, bool byValve)
+    private static ImmutableArray<(string Evidence, double LogFactor)> Moves(CauseEntry cause, CauseEntry sound, IReadOnlyList<Deviation> deviations, IReadOnlyList<Seen> seen, CircuitWay way)
     {
-        var shifts = byValve ? cause.Valve : cause.Orifice;
+        var shifts = cause.Shifts(way);
         var size = Sizes.MaxBy(s => deviations.Sum(d => d.LogLikelihood(s * shifts.GetValueOrDefault(d.Scale.Id))));
         return
         [

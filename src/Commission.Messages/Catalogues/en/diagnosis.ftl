@@ -41,6 +41,8 @@ wrong-refrigerant-next = Find out what is in the circuit with a refrigerant iden
 
 no-numbers = neither superheat, subcooling nor a split can be worked out from what was read
 no-numbers-next = Read both pressures, both line temperatures, the outdoor air and the air in and out of the coil.
-heating = in heating the service valves show neither superheat nor subcooling, and no chart of the maker is written
-heating-next = Check the reading against the maker's heating chart, and come back in cooling weather.
+frosted = the outdoor coil was not clear of frost
+frosted-next = Let it defrost and run for 10 min, then read again.
+part-load = the compressor ran at part load, and a modulating compressor then shows what its control wants
+part-load-next = Run it at full load or in the maker's test mode and read again.
 unclear-next = Take the reading named before anything is changed.
