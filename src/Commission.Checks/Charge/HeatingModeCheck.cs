@@ -20,8 +20,8 @@ internal sealed class HeatingModeCheck : ICheck
 
     public CheckHelp Help { get; } = new(
         "What do the readings in heating say? In heating the large line carries discharge gas, so superheat and subcooling at the service valves do not show the charge.",
-        "the reading against the maker's heating chart, read between its places and not beyond",
-        "The maker's chart. Steady for 15 min, 10 min after a defrost, coil clear, auxiliary heat off: common practice, no source.",
+        "subcooling at the indoor coil = T_bubble(p_vapor) − T_coil outlet; charts of the maker are judged by charge.maker-chart",
+        "Definition. Steady for 15 min, 10 min after a defrost, coil clear, auxiliary heat off: common practice, no source.",
         "Without a heating chart weigh the charge in and come back for a cooling check in warm weather; write the return visit.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
@@ -30,10 +30,7 @@ internal sealed class HeatingModeCheck : ICheck
         if (analysis.Spoken(OperatingMode.Heating, r => r.HasCircuitReading) is not { } row)
             yield break;
         var gates = new ChargeGates(row.Settling, HeatingGate.Of(context, row.Written));
-        var charts = (context.Job.Limits?.Charts ?? []).Where(c => c.Mode?.Value == OperatingMode.Heating && c.For.Value != ChartQuantity.TemperatureSplit).ToList();
-        foreach (var chart in charts)
-            yield return ChartJudgement.Judge(context, this, chart, row, gates);
-        if (charts.Count == 0 && !analysis.IsLeftSealed)
+        if (!analysis.IsLeftSealed)
             yield return Tell(context, row, gates);
     }
 
@@ -68,7 +65,7 @@ internal sealed class HeatingModeCheck : ICheck
         if (parts.Count == 0)
             return finding.NotEvaluated("no heating reading of the circuit is written", "Read vapor pressure, discharge line and indoor coil outlet, or weigh the charge in.");
         finding.Remark(gates.Open is { } open ? $"{char.ToUpperInvariant(open[0])}{open[1..]}." : null);
-        return finding.Information($"Heating at {row.Time}: {string.Join(", ", parts)}.", "the maker gives no heating chart; the charge stands on its weight, judged beside");
+        return finding.Information($"Heating at {row.Time}: {string.Join(", ", parts)}.", "a heating chart of the maker is judged beside; without one the charge stands on its weight");
     }
 }
 

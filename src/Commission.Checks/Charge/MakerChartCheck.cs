@@ -13,7 +13,7 @@ using Commission.Records.Findings;
 
 namespace Commission.Checks.Charge;
 
-/// <summary>Pressures and line temperatures the maker states for cooling, as figures or as charts.</summary>
+/// <summary>Pressures and line temperatures the maker states, as figures or as charts.</summary>
 internal sealed class MakerChartCheck : ICheck
 {
     public string Id => "charge.maker-chart";
@@ -31,6 +31,12 @@ internal sealed class MakerChartCheck : ICheck
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var analysis = context.Get<ChargeAnalysis>();
+        if (analysis.Spoken(OperatingMode.Heating, r => r.HasCircuitReading) is { } heating)
+        {
+            foreach (var chart in (context.Job.Limits?.Charts ?? []).Where(c => c.Mode?.Value == OperatingMode.Heating && c.For.Value != ChartQuantity.TemperatureSplit))
+                yield return ChartJudgement.Judge(context, this, chart, heating, new ChargeGates(heating.Settling, HeatingGate.Of(context, heating.Written)));
+        }
+
         if (analysis.Spoken(OperatingMode.Cooling, _ => true) is not { } row)
             yield break;
         foreach (var chart in context.Job.Limits?.Charts ?? [])

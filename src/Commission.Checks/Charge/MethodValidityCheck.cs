@@ -71,10 +71,10 @@ internal sealed class EquipmentMatchCheck : ICheck
             yield break;
         var finding = context.Finding(this).Use("rating reference", context.Job.Equipment.RatingReference);
         match.NameIn(finding);
-        finding.Decide(match.Block is null && match.Reservation is null);
+        finding.Decide(match.Reservation is null);
         yield return finding.Passes
             ? finding.Say("Orifice and units belong together as the maker lists them.").Build()
-            : finding.Say($"{Capital(match.Block ?? match.Reservation!)}.").Next(match.Todo ?? "Find the maker's figures for this pair, or fit units that belong together.").Build();
+            : finding.Say($"{Capital(match.Reservation!)}.").Next(match.Todo ?? "Find the maker's figures for this pair, or fit units that belong together.").Build();
     }
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];

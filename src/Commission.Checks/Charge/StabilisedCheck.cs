@@ -92,7 +92,7 @@ internal sealed class RunningConditionCheck : ICheck
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var analysis = context.Get<ChargeAnalysis>();
-        if (analysis.ByWeightOnly is not null || analysis.Spoken(OperatingMode.Cooling, r => r.HasCircuitReading) is not { } row)
+        if (analysis.Spoken(OperatingMode.Cooling, r => r.HasCircuitReading) is not { } row)
             yield break;
         var gate = RunningCondition.Of(context, row);
         var finding = context.Finding(this, row.Time);

@@ -71,8 +71,8 @@ internal sealed class SuperheatCheck : ICheck
             context, new(y, DisplayKind.TemperatureDifference, [.. row.Superheat.Readings, .. target.Readings]), limit, gates,
             $"Superheat was {text} at {row.Time}; {limit.Text} is asked for.",
             isHigh
-                ? "Superheat is high. See the pattern of both sides before adding anything: a restriction or low load looks the same from here."
-                : "Superheat is low. See the pattern of both sides before removing anything, and keep liquid away from the compressor.");
+                ? "Superheat is high. See the diagnosis before adding anything: a restriction or low load looks the same from here."
+                : "Superheat is low. See the diagnosis before removing anything, and keep liquid away from the compressor.");
     }
 
     // Shown beside the table because crews know it; it never sets a verdict, least of all where the table has a dash.
@@ -101,7 +101,7 @@ internal sealed class SuperheatFloorCheck : ICheck
         "Is there enough superheat at the vapor service valve to keep liquid out of the compressor, whatever the target and its tolerance allow?",
         "SH = T_vapor line − T_dew(p_vapor, absolute), at least the floor",
         "Fixed orifice: 5 °F, generic installation manuals (published). Expansion valve: the maker's, else 4 °F, California Residential Appendix RA3.2, p. RA3-15 (published).",
-        "Below the floor the compressor is in danger: stop it. Look at the pattern of both sides, the airflow, the filter and the valve's bulb before any refrigerant is removed.");
+        "Below the floor the compressor is in danger: stop it. Look at the diagnosis, the airflow, the filter and the valve's bulb before any refrigerant is removed.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
@@ -153,7 +153,7 @@ internal sealed class MeteringSuperheatCheck : ICheck
         "Does the expansion valve hold its superheat? Only then does the subcooling show the charge.",
         "SH = T_vapor line − T_dew(p_vapor, absolute), inside the maker's range",
         "The maker's range; else 4 to 25 °F, California Residential Appendix RA3.2, p. RA3-15 (published). An electronic valve's superheat is its board's: information unless the maker gives a range.",
-        "Too high: starved valve, restricted drier, low charge or lost bulb charge. Too low: bulb loose or uninsulated, valve stuck open, low airflow. See the pattern of both sides before touching the charge.");
+        "Too high: starved valve, restricted drier, low charge or lost bulb charge. Too low: bulb loose or uninsulated, valve stuck open, low airflow. See the diagnosis before touching the charge.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
@@ -193,12 +193,19 @@ internal sealed class MeteringSuperheatCheck : ICheck
         if (gates.Blocked is var (why, todo))
             return finding.Say($"Superheat was {text} at {row.Time} and is not judged: {why}.").NotEvaluated(why, todo);
         var state = context.State(limit);
+        if (Hunting.In(context) is { } swing)
+        {
+            swing.NameIn(finding);
+            return finding.Judge(superheat, DisplayKind.TemperatureDifference, state).Fail(swing.Words)
+                .Say($"The valve held {text} of superheat at {row.Time}, but {swing.Words}.").Next("Check the bulb's place, strap and insulation, then the valve's size and setting.").Build();
+        }
+
         var isHigh = superheat.Value > state.UpperSi;
         return finding.Remark(limit.Remark(context.Present.Units)).JudgeCharge(
             context, new(superheat, DisplayKind.TemperatureDifference, row.Superheat.Readings), state, gates,
             $"The valve held {text} of superheat at {row.Time}; {state.Text} is asked for.",
             isHigh
-                ? "The evaporator is starved. See the pattern of both sides; check drier, strainer and the valve's bulb before adding refrigerant."
+                ? "The evaporator is starved. See the diagnosis; check drier, strainer and the valve's bulb before adding refrigerant."
                 : "The valve overfeeds. Check that its bulb is tight and insulated and that the airflow is right.");
     }
 }

@@ -13,12 +13,12 @@ internal sealed class CondensingOverAmbientCheck : ICheck
 
     public string Phase => Phases.Charge;
 
-    public string Title => "Condensing over ambient";
+    public string Title => "Condenser split";
 
     public CheckHelp Help { get; } = new(
         "How far does the refrigerant condense above the outdoor air? It shows a dirty condenser, a weak fan, air in the circuit or too much refrigerant.",
-        "CTOA = T_mid(p_liquid, absolute) − T_outdoor dry bulb; T_mid is the middle of bubble and dew point",
-        "10 to 30 °F by efficiency class: common practice, no source; the maker's range comes first.",
+        "condenser split = T_mid(p_liquid, absolute) − T_outdoor dry bulb; T_mid is the middle of bubble and dew point",
+        "Usual 10 to 30 °F by efficiency class: common practice, no source, and no limit; the maker's range judges.",
         "High: clean the condenser, check fan and recirculation, then make the standing test for non-condensables. Low: low charge, low load or cold weather.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
@@ -30,12 +30,12 @@ internal sealed class CondensingOverAmbientCheck : ICheck
         var judged = analysis.ByWeightOnly is null && !analysis.HasReceiver;
         var gates = judged ? new ChargeGates(row.Settling, RunningCondition.Of(context, row)) : new ChargeGates(row.Settling);
         yield return RowDifference.Judge(
-            context, this, row, row.CondensingOverAmbient, judged ? context.Limits.Find(LimitIds.ChargeCondensingOverAmbientRange) : null, gates,
+            context, this, row, row.CondensingOverAmbient, judged ? UsualBand.Judging(context, LimitIds.ChargeCondensingOverAmbientRange) : null, gates,
             new(
-                "Condensing over ambient",
+                "The condenser split",
                 "Clean the condenser, check its fan and that hot air does not come back; then make the standing test for non-condensables.",
-                "See the pattern of both sides: low charge, low load and cold weather look alike here.",
-                Unlimited: analysis.ByWeightOnly ?? (analysis.HasReceiver ? "head-pressure control decides where a receiver system condenses" : null)));
+                "See the diagnosis: low charge, low load and cold weather look alike here.",
+                Unlimited: analysis.ByWeightOnly ?? (analysis.HasReceiver ? "head-pressure control decides where a receiver system condenses" : UsualBand.Words(context, LimitIds.ChargeCondensingOverAmbientRange))));
     }
 }
 
@@ -46,12 +46,12 @@ internal sealed class EvaporatorDifferenceCheck : ICheck
 
     public string Phase => Phases.Charge;
 
-    public string Title => "Evaporator difference";
+    public string Title => "Evaporator split";
 
     public CheckHelp Help { get; } = new(
         "How far does the refrigerant evaporate below the air that comes onto the coil?",
-        "TD = T_return or box − T_mid(p_vapor, absolute); T_mid is the middle of bubble and dew point",
-        "Comfort cooling 35 ± 5 °F at 400 cfm/ton, walk-in coils 8 to 12 °F, reach-in coils about 20 °F: common practice, no source; the maker's range comes first.",
+        "evaporator split = T_return or box − T_mid(p_vapor, absolute); T_mid is the middle of bubble and dew point",
+        "Comfort cooling 35 ± 5 °F at 400 cfm/ton, walk-in coils 8 to 12 °F, reach-in coils 20 to 35 °F: common practice, no source, and no limit; the maker's range judges.",
         "High: low airflow, dirty filter or coil, frost, low charge or a starved valve. Low: high airflow, overfeeding or a compressor that does not pump.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
@@ -62,13 +62,23 @@ internal sealed class EvaporatorDifferenceCheck : ICheck
         var judged = analysis.ByWeightOnly is null;
         var gates = judged ? new ChargeGates(row.Settling, RunningCondition.Of(context, row)) : new ChargeGates(row.Settling);
         yield return RowDifference.Judge(
-            context, this, row, row.EvaporatorDifference, judged ? context.Limits.Find(LimitIds.ChargeEvaporatorDifferenceRange) : null, gates,
+            context, this, row, row.EvaporatorDifference, judged ? UsualBand.Judging(context, LimitIds.ChargeEvaporatorDifferenceRange) : null, gates,
             new(
-                "The evaporator difference",
-                "Check airflow, filter and coil first, then the pattern of both sides.",
-                "Check the airflow and whether the compressor pumps, then the pattern of both sides.",
-                Unlimited: analysis.ByWeightOnly));
+                "The evaporator split",
+                "Check airflow, filter and coil first, then the diagnosis.",
+                "Check the airflow and whether the compressor pumps, then the diagnosis.",
+                Unlimited: analysis.ByWeightOnly ?? UsualBand.Words(context, LimitIds.ChargeEvaporatorDifferenceRange)));
     }
+}
+
+/// <summary>A band of common practice: it is printed and weighed in the diagnosis; only a maker's figure judges.</summary>
+internal static class UsualBand
+{
+    /// <summary>The maker's limit; null where only common practice has a band.</summary>
+    public static Limit? Judging(CheckContext context, string id) => context.Limits.Find(id) is { Tier: LimitTier.Maker } limit ? limit : null;
+
+    /// <summary>The band in words; null where nobody has one.</summary>
+    public static string? Words(CheckContext context, string id) => context.Limits.Find(id) is { } usual ? $"usual is {context.State(usual).Text}, {usual.Source} ({usual.Mark})" : null;
 }
 
 /// <summary>Temperature drop across the liquid-line drier: a drop means pressure is lost in it.</summary>

@@ -99,16 +99,19 @@ internal sealed class EquipmentMatch : IChargeGate
     /// <summary>Whether the installed orifice is the one the maker asks for; null when both sizes are not written.</summary>
     public bool? Fits => _metering is { Size: { } fitted, PlateSize: { } asked } ? Math.Abs(fitted.Value.Si - asked.Value.Si) <= Same : null;
 
-    /// <inheritdoc/>
-    public string? Block => Fits == false
+    /// <summary>Why the pair does not fit, without a full stop; null when it does.</summary>
+    public string? Mismatch => Fits == false
         ? $"the installed orifice of {Text(_metering!.Size!)} is not the {Text(_metering.PlateSize!)} the maker asks for, so the target does not hold"
         : null;
 
     /// <inheritdoc/>
-    public string? Todo => Block is null ? null : "Fit the orifice the maker asks for, evacuate, weigh in and read again.";
+    public string? Block => null;
 
     /// <inheritdoc/>
-    public string? Reservation => _context.Job.Equipment.Matched is { Value: false } ? "the maker does not list this pair of units" : null;
+    public string? Todo => Mismatch is null ? null : "Fit the orifice the maker asks for, evacuate, weigh in and read again.";
+
+    /// <inheritdoc/>
+    public string? Reservation => Mismatch ?? (_context.Job.Equipment.Matched is { Value: false } ? "the maker does not list this pair of units" : null);
 
     /// <summary>Looks at the equipment.</summary>
     public static EquipmentMatch Of(CheckContext context) => new(context);

@@ -154,10 +154,10 @@ internal sealed class ChargeRow
     public RowNumber DrierDrop => Difference(new("ΔT_drier", "drop across the drier", "T_liquid − T_after drier"), LiquidLine, LiquidAfterDrier, "liquid line", "liquid line after the drier");
 
     /// <summary>Mid-point condensing temperature over outdoor air.</summary>
-    public RowNumber CondensingOverAmbient => AgainstAir(new("CTOA", "condensing over ambient", "T_cond,mid − T_outdoor"), LiquidPressure, Middle(LiquidDew, LiquidBubble), OutdoorDryBulb, "liquid pressure", "outdoor dry bulb", 1);
+    public RowNumber CondensingOverAmbient => AgainstAir(new("ΔT_cond", "condenser split", "T_cond,mid − T_outdoor"), LiquidPressure, Middle(LiquidDew, LiquidBubble), OutdoorDryBulb, "liquid pressure", "outdoor dry bulb", 1);
 
     /// <summary>Air onto the evaporator over the mid-point evaporating temperature.</summary>
-    public RowNumber EvaporatorDifference => AgainstAir(new("TD", "evaporator difference", "T_air − T_evap,mid"), VaporPressure, Middle(VaporDew, VaporBubble), EvaporatorAir, "vapor pressure", "return or box temperature", -1);
+    public RowNumber EvaporatorDifference => AgainstAir(new("ΔT_evap", "evaporator split", "T_air − T_evap,mid"), VaporPressure, Middle(VaporDew, VaporBubble), EvaporatorAir, "vapor pressure", "return or box temperature", -1);
 
     /// <summary>The same row from the job's own words: "11:35".</summary>
     public override string ToString() => Time;

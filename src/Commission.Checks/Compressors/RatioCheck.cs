@@ -51,6 +51,13 @@ internal sealed class RatioCheck : ICheck
             return finding.Information($"Compression ratio {text} at {row.Time}.", "nobody sets a limit");
         var state = context.State(limit);
         finding.Judge(ratio.On(state), DisplayKind.Number, state).Remark(limit.Remark(present.Units)).RemarkUnknown([high, low]);
+        if (limit.Tier != LimitTier.Maker && finding.Passes && RunningCondition.Of(context, row).Block is null && LikelyRatio.Of(context, row) is { } likely
+            && ratio.Value + ratio.Expanded < context.Limits.Require(LimitIds.CompressorRatioLikely).Lower!.Si * likely)
+        {
+            var words = $"far below the {present.Text(likely, DisplayKind.Number)} that these conditions make likely";
+            return finding.Fail(words).Say($"Compression ratio {text} at {row.Time}, {words}: the compressor, its valves or the reversing valve pass gas.").Next(Help.WhenItFails).Build();
+        }
+
         if (limit.Tier != LimitTier.Maker && usual is { Lower: { } from, Upper: { } to } && RunningCondition.Of(context, row).Block is null && (ratio.Value < from.Si || ratio.Value > to.Si))
             finding.Remark($"Usual at full load is {from.Text} to {to.Text}, {usual.Source} (common practice): {(ratio.Value < from.Si ? "look at valves, reversing valve and load" : "look at both coils and their airflow")}.");
         return finding.Conclude(

@@ -86,19 +86,16 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
         if (row.Mode == OperatingMode.Heating && row.Written.CoilClearOfFrost is { Value: false })
             return None(row, DiagnosisMessages.Frosted, DiagnosisMessages.FrostedNext);
         // A charge set by weight needs no charging mode: the air alone is looked at then.
-        var gates = _charge.IsRefrigeration || _charge.ByWeightOnly is not null ? new ChargeGates(row.Settling) : new ChargeGates(row.Settling, RunningCondition.Of(_context, row));
+        var byAirAlone = _charge.ByWeightOnly is not null && !row.HasCircuitReading;
+        var gates = _charge.IsRefrigeration || byAirAlone ? new ChargeGates(row.Settling) : new ChargeGates(row.Settling, RunningCondition.Of(_context, row));
         if (gates.Blocked is var (blocked, todo))
             return None(row, blocked, todo);
         if (row.Running?.Value == RunningState.Part)
             return None(row, DiagnosisMessages.PartLoad, DiagnosisMessages.PartLoadNext);
         if (row.Mode == OperatingMode.Cooling && _charge.ByWeightOnly is null && WindowOf(row)?.Windows.FirstOrDefault(w => w.Inside == false) is { } outside)
             return Outside(row, outside);
-        if (Hunting() is var (low, high))
-        {
-            return Single(
-                row, DiagnosisStanding.Fault, "hunting",
-                DiagnosisMessages.Hunting(Quantity(low), Quantity(high)), DiagnosisMessages.HuntingNext);
-        }
+        if (Hunting.In(_context) is { } swing)
+            return Single(row, DiagnosisStanding.Fault, "hunting", DiagnosisMessages.Hunting(Quantity(swing.Low), Quantity(swing.High)), DiagnosisMessages.HuntingNext);
 
         Evidence = RowEvidence.Of(_context, row);
         if (Evidence.Deviations.Count == 0)
@@ -151,32 +148,6 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
             byName.TryAdd(seen.What, $"{seen.What}: {seen.Word}");
         var moved = cause.Moves.Where(m => m.LogFactor > 0.4).OrderByDescending(m => m.LogFactor).Take(3).Select(m => byName[m.Evidence]).ToArray();
         return moved.Length > 0 ? moved : Evidence.Deviations.OrderByDescending(d => Math.Abs(d.Steps)).Take(2).Select(d => byName[d.Scale.Name]);
-    }
-
-    // Superheat that goes up and down by more than a valve's few degrees while the weather stands still; a steady drift is not hunting.
-    private (double Low, double High)? Hunting()
-    {
-        var rows = _charge.Rows.Where(r => r.Mode == OperatingMode.Cooling && r.Settling.Block is null && Swinging(r) is not null).ToArray();
-        if (rows.Length < 2 || _charge.HasFixedMetering)
-            return null;
-        var values = rows.Select(r => Swinging(r)!.Value).ToArray();
-        var (low, high) = (values.Min(), values.Max());
-        var most = _context.Limits.Require(LimitIds.ChargeHuntingSwing).Upper!.Si;
-        var monotonic = rows.Length > 2 && (Ordered(values, 1) || Ordered(values, -1));
-        return high - low > most && !monotonic ? (low, high) : null;
-    }
-
-    private double? Swinging(ChargeRow row) => (row.EvaporatorSuperheat.Value ?? row.Superheat.Value)?.Value;
-
-    private static bool Ordered(double[] values, int sign)
-    {
-        for (var i = 1; i < values.Length; i++)
-        {
-            if (sign * (values[i] - values[i - 1]) < 0)
-                return false;
-        }
-
-        return true;
     }
 
     private (string Other, DiagnosisMessages.WrongRefrigerantWhere Where)? AnotherRefrigerant()

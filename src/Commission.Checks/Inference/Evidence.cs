@@ -165,18 +165,9 @@ internal sealed class RowEvidence
     // Where the condenser split is not known, a compressor that pumps badly shows in its ratio.
     private void Ratio()
     {
-        if (_row.Mode != OperatingMode.Cooling || _charge.ByWeightOnly is not null || _deviations.Exists(d => d.Scale.Id == "condenser split")
-            || _row is not { VaporPressure: { } low, LiquidPressure: { } high } || _context.Get<CircuitRefrigerant>().Fluid is not { } fluid)
-        {
-            return;
-        }
-
-        // Condensing near 43 °C; boiling 7 K under the room that is to be kept, comfort cooling near 7 °C (common practice).
-        var boiling = _charge.IsRefrigeration ? (_context.Job.Equipment.BoxTemperature?.Value.Si ?? _row.BoxTemperature?.Value.Value) - 7 : 7.2 + Kelvin0;
-        if (boiling is not { } at || fluid.BubbleAtTemperature(43 + Kelvin0) is not { Ok: true, Value.Pressure: var condensed } || fluid.DewAtTemperature(at) is not { Ok: true, Value.Pressure: var boiled })
+        if (_deviations.Exists(d => d.Scale.Id == "condenser split") || _row is not { VaporPressure: { } low, LiquidPressure: { } high } || LikelyRatio.Of(_context, _row) is not { } likely)
             return;
         var ratio = high.Value / low.Value;
-        var likely = condensed / boiled;
         var scale = CauseTable.Instance.Readings["ratio"];
         _deviations.Add(new Deviation(
             scale, scale.Steps(Math.Log(ratio.Value / likely)), 0.3, _context.Present.Text(ratio, DisplayKind.Number), $"about {_context.Present.Text(likely, DisplayKind.Number)} in these conditions, common practice"));

@@ -1,0 +1,68 @@
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Units;
+
+namespace Commission.Checks.Circuit;
+
+/// <summary>
+/// Superheat that goes up and down by more than a valve's few degrees between settled readings: no single reading shows where the valve holds. A
+/// steady drift, as of a room that comes down, is not hunting, and a fixed orifice has nothing that could hunt.
+/// </summary>
+internal sealed class Hunting
+{
+    private readonly ChargeRow[] _rows;
+
+    private Hunting(ChargeRow[] rows, double low, double high, string words)
+    {
+        _rows = rows;
+        Low = low;
+        High = high;
+        Words = words;
+    }
+
+    /// <summary>Lowest superheat, K.</summary>
+    public double Low { get; }
+
+    /// <summary>Highest superheat, K.</summary>
+    public double High { get; }
+
+    /// <summary>The swing in words, without a full stop.</summary>
+    public string Words { get; }
+
+    /// <summary>The swing of the job's readings; null when the superheat stands still or nobody can tell.</summary>
+    public static Hunting? In(CheckContext context)
+    {
+        var charge = context.Get<ChargeAnalysis>();
+        var rows = charge.Rows.Where(r => r.Mode == OperatingMode.Cooling && r.Settling.Block is null && Superheat(r) is not null).ToArray();
+        if (rows.Length < 2 || charge.HasFixedMetering)
+            return null;
+        var values = rows.Select(r => Superheat(r)!.Value).ToArray();
+        var (low, high) = (values.Min(), values.Max());
+        var drifts = rows.Length > 2 && (IsOrdered(values, 1) || IsOrdered(values, -1));
+        if (drifts || high - low <= context.Limits.Require(LimitIds.ChargeHuntingSwing).Upper!.Si)
+            return null;
+        var present = context.Present;
+        return new Hunting(rows, low, high, $"superheat swung between {present.Text(low, DisplayKind.TemperatureDifference)} and {present.Text(high, DisplayKind.TemperatureDifference)} in the settled readings");
+    }
+
+    /// <summary>Names the readings in a finding.</summary>
+    public void NameIn(FindingBuilder finding)
+    {
+        foreach (var row in _rows)
+            finding.Name((row.EvaporatorSuperheat.Value is null ? row.Superheat : row.EvaporatorSuperheat).Readings);
+    }
+
+    private static double? Superheat(ChargeRow row) => (row.EvaporatorSuperheat.Value ?? row.Superheat.Value)?.Value;
+
+    private static bool IsOrdered(double[] values, int sign)
+    {
+        for (var i = 1; i < values.Length; i++)
+        {
+            if (sign * (values[i] - values[i - 1]) < 0)
+                return false;
+        }
+
+        return true;
+    }
+}
