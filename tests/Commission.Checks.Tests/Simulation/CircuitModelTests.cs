@@ -57,7 +57,7 @@ public sealed class CircuitModelTests
     [InlineData(nameof(MeteringDevice.Orifice), nameof(FaultKind.LowIndoorAirflow), 0.35, "----.+-0")]
     [InlineData(nameof(MeteringDevice.Orifice), nameof(FaultKind.NonCondensables), 0.1, "+-++...+")]
     [InlineData(nameof(MeteringDevice.Orifice), nameof(FaultKind.WeakCompressor), 0.2, "+---.-.-")]
-    [InlineData(nameof(MeteringDevice.Orifice), nameof(FaultKind.PassingReversingValve), 0.15, "+---.-.-")]
+    [InlineData(nameof(MeteringDevice.Orifice), nameof(FaultKind.PassingReversingValve), 0.2, "+---.-.-")]
     [InlineData(nameof(MeteringDevice.Valve), nameof(FaultKind.LowCharge), 0.2, "0+--+-.-")]
     [InlineData(nameof(MeteringDevice.Valve), nameof(FaultKind.LowCharge), 0.25, "-+--+-+-")]
     [InlineData(nameof(MeteringDevice.Valve), nameof(FaultKind.Overcharge), 0.2, "00++-0++")]

@@ -112,7 +112,7 @@ public static class FaultedJobs
         FaultKind.LiquidLineRestriction => (0.3, 0.8),
         FaultKind.LowIndoorAirflow => (0.18, 0.40),
         FaultKind.CondenserDirt => (0.25, 0.55),
-        FaultKind.NonCondensables => (0.05, 0.15),
+        FaultKind.NonCondensables => (0.07, 0.16),
         FaultKind.ValveUnderfeeding => (0.12, 0.40),
         FaultKind.ValveOverfeeding => (3.5, 6.5),
         FaultKind.WeakCompressor => (0.15, 0.40),
