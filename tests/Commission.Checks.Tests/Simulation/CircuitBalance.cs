@@ -49,6 +49,11 @@ internal sealed class CircuitBalance(CircuitDesign design, Weather weather, Circ
     /// <summary>How much the film of other gas takes from condensing: conductance · (1 − this · share of the pressure).</summary>
     private const double GasFilm = 1.5;
 
+    private const double ColdestEvaporating = 273.15 - 33;
+
+    /// <summary>Of ln p.</summary>
+    private const double PressureTolerance = 1e-6;
+
     private readonly RefrigerantTable _fluid = design.Fluid;
     private readonly Condenser _condenser = design.Condenser with
     {
@@ -59,28 +64,39 @@ internal sealed class CircuitBalance(CircuitDesign design, Weather weather, Circ
     private readonly Compressor _compressor = design.Compressor with { LeakShare = fault.Of(FaultKind.WeakCompressor) };
     private readonly double _gasPressure = fault.Of(FaultKind.NonCondensables) * design.CondensingPressure;
 
-    /// <summary>Partial pressure of non-condensable gas in the running condenser, Pa.</summary>
-    public double GasPressure => _gasPressure;
-
-    /// <summary>The state at two pressures; the enthalpy after the evaporator is found so that it agrees with itself.</summary>
-    /// <param name="evaporating">At the outlet of the evaporator, Pa.</param>
+    /// <summary>
+    /// The state at a condensing pressure in which the evaporator brings the refrigerant to a given heat over its dew point: colder
+    /// evaporation gives more, so that there is one pressure for each.
+    /// </summary>
     /// <param name="condensing">Partial pressure of the refrigerant in the condenser, Pa.</param>
-    public CircuitState At(double evaporating, double condensing)
+    /// <param name="over">Enthalpy after the evaporator over that of dry vapor, J/kg; below 0 with liquid.</param>
+    public CircuitState At(double condensing, double over)
     {
-        double vapor = _fluid.VaporEnthalpy(evaporating), liquid = _fluid.LiquidEnthalpy(evaporating);
-        var warmest = vapor + _fluid.VaporHeat(evaporating) * Math.Max(0.1, weather.Return - _fluid.Dew(evaporating));
-        var outlet = Root.OfFalling(h => Pass(evaporating, condensing, h).Evaporator.Enthalpy - h, liquid + 0.4 * (vapor - liquid), warmest, 2);
-        return Pass(evaporating, condensing, outlet);
+        double coldest = Math.Log(_fluid.DewPressure(ColdestEvaporating)), warmest = Math.Log(_fluid.DewPressure(weather.Return - 0.2));
+        double Outlet(double evaporating) => _fluid.VaporEnthalpy(evaporating) + over;
+        double Excess(double lnEvaporating)
+        {
+            var evaporating = Math.Exp(lnEvaporating);
+            return At(evaporating, condensing, Outlet(evaporating)).Evaporator.Enthalpy - Outlet(evaporating);
+        }
+        var found = Math.Exp(Root.OfFalling(Excess, coldest, warmest, PressureTolerance));
+        return At(found, condensing, Outlet(found));
     }
 
-    private CircuitState Pass(double evaporating, double condensing, double outlet)
+    /// <summary>The state at two pressures and an enthalpy after the evaporator, balanced or not.</summary>
+    /// <param name="evaporating">At the outlet of the evaporator, Pa.</param>
+    /// <param name="condensing">Partial pressure of the refrigerant in the condenser, Pa.</param>
+    /// <param name="outlet">J/kg.</param>
+    public CircuitState At(double evaporating, double condensing, double outlet)
     {
-        var pressure = evaporating - design.VaporLineLoss(design.Flow, evaporating, _fluid.Density(evaporating, outlet));
-        var gain = Math.Max(0, design.VaporLineGain(design.Flow, Kelvin(evaporating, outlet), weather.Outdoor));
-        var vapor = outlet + gain;
         var high = condensing + _gasPressure;
+        var through = 1 - fault.Of(FaultKind.PassingReversingValve);
+        // The losses of the vapor line hang on the flow, which they hardly change: the flow without them will do.
+        var nearly = through * _compressor.Run(_fluid, evaporating, outlet, high).Flow;
+        var pressure = evaporating - design.VaporLineLoss(nearly, evaporating, _fluid.Density(evaporating, outlet));
+        var vapor = outlet + Math.Max(0, design.VaporLineGain(nearly, Kelvin(evaporating, outlet), weather.Outdoor));
         var (suction, run) = Compress(pressure, vapor, high);
-        var flow = run.Flow * (1 - fault.Of(FaultKind.PassingReversingValve));
+        var flow = run.Flow * through;
         var condensed = _condenser.Leave(_fluid, condensing, flow, run.Discharge, weather.Outdoor);
 
         var liquidDensity = condensed.Quality > 0 ? _fluid.Density(condensing, condensed.Enthalpy) : _fluid.LiquidDensity(_fluid.BubblePressure(condensed.Temperature));

@@ -153,8 +153,8 @@ internal sealed record CircuitDesign
             CondensingPressure = condensing,
         };
         var balance = new CircuitBalance(design, weather, CircuitFault.None);
-        design = design with { MeteringArea = flow / balance.At(evaporating, condensing).Metered };
-        return design with { Charge = new CircuitBalance(design, weather, CircuitFault.None).At(evaporating, condensing).Charge };
+        design = design with { MeteringArea = flow / balance.At(evaporating, condensing, outlet).Metered };
+        return design with { Charge = new CircuitBalance(design, weather, CircuitFault.None).At(evaporating, condensing, outlet).Charge };
     }
 }
 

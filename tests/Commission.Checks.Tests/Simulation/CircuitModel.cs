@@ -58,9 +58,10 @@ internal sealed record CircuitReadings
 internal readonly record struct CircuitResult(CircuitReadings? Readings, string? Reason);
 
 /// <summary>
-/// Steady state of an air-to-air cooling circuit. Inside, for each condensing pressure, the evaporating pressure is found at which the
-/// compressor moves what the metering device passes; outside, the condensing pressure at which the circuit holds its charge. Both
-/// residuals are monotone, so that bracketed roots always end.
+/// Steady state of an air-to-air cooling circuit by three nested roots: the evaporating pressure at which the evaporator gives what leaves
+/// it; how dry that is, so that the metering device passes what the compressor moves; the condensing pressure at which the circuit holds
+/// its charge. Where an orifice begins to flood, liquid moves from condenser to evaporator and the last residual may jump over zero: such a
+/// circuit has no steady state there and is turned down with its reason.
 /// </summary>
 internal static class CircuitModel
 {
@@ -76,7 +77,11 @@ internal static class CircuitModel
     private const double LeastDischargeSuperheat = 8;
 
     private const double CoolestCondensing = 1.0;
-    private const double ColdestEvaporating = 273.15 - 33;
+
+    /// <summary>Ends of the enthalpy after the evaporator over dry vapor, J/kg, and how well it is found.</summary>
+    private const double Wettest = -120e3;
+    private const double Driest = 45e3;
+    private const double HeatTolerance = 1;
     private const double Tolerance = 2e-6;
     private const double FlowResidual = 2e-3;
     private const double ChargeResidual = 2e-3;
@@ -90,7 +95,7 @@ internal static class CircuitModel
         CircuitState? state = null;
         double Missing(double lnCondensing)
         {
-            state = AtCondensing(balance, fluid, weather, Math.Exp(lnCondensing));
+            state = AtCondensing(balance, Math.Exp(lnCondensing));
             return charge - state.Charge;
         }
         var found = Root.OfFalling(Missing, low, high, Tolerance);
@@ -107,15 +112,14 @@ internal static class CircuitModel
             : new CircuitResult(null, NoBalance);
     }
 
-    private static CircuitState AtCondensing(CircuitBalance balance, RefrigerantTable fluid, Weather weather, double condensing)
+    private static CircuitState AtCondensing(CircuitBalance balance, double condensing)
     {
-        double coldest = Math.Log(fluid.DewPressure(ColdestEvaporating)), warmest = Math.Log(fluid.DewPressure(weather.Return - 0.5));
-        double Surplus(double lnEvaporating)
+        double Short(double over)
         {
-            var state = balance.At(Math.Exp(lnEvaporating), condensing);
-            return state.Metered / state.Flow - 1;
+            var state = balance.At(condensing, over);
+            return 1 - state.Metered / state.Flow;
         }
-        return balance.At(Math.Exp(Root.OfFalling(Surplus, coldest, warmest, Tolerance)), condensing);
+        return balance.At(condensing, Root.OfFalling(Short, Wettest, Driest, HeatTolerance));
     }
 
     private static CircuitReadings Read(CircuitBalance balance, RefrigerantTable fluid, Weather weather, CircuitState state)

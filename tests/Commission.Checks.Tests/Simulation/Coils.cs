@@ -75,7 +75,7 @@ internal sealed record Condenser(double Conductance, double AirFlow, double AirS
             var gas = dew + (enthalpy - vapor) / heat;
             desuperheating = Math.Log((gas - air) / (dew - air)) * flow * heat / Zone(GasResistance);
         }
-        var condensing = flow * (Math.Max(vapor, Math.Min(enthalpy, vapor)) - liquid) / (Zone(1) * (0.5 * (dew + bubble) - air));
+        var condensing = flow * (Math.Min(enthalpy, vapor) - liquid) / (Zone(1) * (0.5 * (dew + bubble) - air));
         var rest = 1 - desuperheating - condensing;
         if (rest <= 0)
         {

@@ -33,7 +33,6 @@ internal sealed class RefrigerantTable
 
     private RefrigerantTable(Refrigerant refrigerant)
     {
-        Designation = refrigerant.Info.Designation;
         var top = Math.Min(HighestDew, refrigerant.CriticalPoint.Value.Temperature - BelowCritical);
         _lnLowest = Math.Log(refrigerant.DewAtTemperature(LowestDew).Value.Pressure);
         var count = (int)((Math.Log(refrigerant.DewAtTemperature(top).Value.Pressure) - _lnLowest) / Step) + 1;
@@ -56,8 +55,6 @@ internal sealed class RefrigerantTable
         }
         IsentropicExponent = Exponent(refrigerant);
     }
-
-    public string Designation { get; }
 
     /// <summary>Pressures between which the table answers, Pa.</summary>
     public (double Low, double High) Range => (Math.Exp(_lnLowest), Math.Exp(_lnLowest + (_dew.Length - 1) * Step));
