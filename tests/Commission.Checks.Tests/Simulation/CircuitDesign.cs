@@ -1,29 +1,5 @@
 namespace Commission.Checks.Tests.Simulation;
 
-/// <summary>How the refrigerant is metered.</summary>
-internal enum MeteringDevice
-{
-    /// <summary>A thermostatic expansion valve.</summary>
-    Valve,
-
-    /// <summary>A piston or other fixed orifice.</summary>
-    Orifice,
-}
-
-/// <summary>What a circuit is to do at the rating point; everything else is sized from it.</summary>
-/// <param name="Refrigerant">Its designation.</param>
-/// <param name="Metering">How it is metered.</param>
-/// <param name="Capacity">Refrigerant side, W.</param>
-/// <param name="Suction">Saturated suction temperature (dew) at the service valve, K.</param>
-/// <param name="CondenserSplit">Mean condensing temperature over outdoor air, K: the efficiency class of the condenser.</param>
-/// <param name="Subcooling">K.</param>
-/// <param name="Superheat">At the evaporator, K.</param>
-internal sealed record CircuitTask(string Refrigerant, MeteringDevice Metering, double Capacity, double Suction, double CondenserSplit, double Subcooling, double Superheat)
-{
-    /// <summary>An ordinary R-410A split of 10.5 kW: 8 °C, 11 K, 6 K and 6 K (common practice).</summary>
-    public static CircuitTask Ordinary(MeteringDevice metering) => new("R-410A", metering, 10_500, 273.15 + 8, 11, 6, 6);
-}
-
 /// <summary>
 /// The sizes of a circuit, worked back from its task at the US rating point. Sizes for each watt are common practice for split systems of
 /// 5 to 15 kW: 400 cfm/ton (0.054 m³/s for each kW) indoors, a quarter of a liter of tubes for each kW indoors and four tenths outdoors.

@@ -154,21 +154,3 @@ internal sealed record Evaporator(double Conductance, double AirFlow, double Air
         return new EvaporatorState(vapor + heat * superheat, wet * cooled + (1 - wet) * dry + blower, wet);
     }
 }
-
-/// <summary>The air on both sides, K.</summary>
-/// <param name="Outdoor">Dry bulb into the condenser.</param>
-/// <param name="Return">Dry bulb into the evaporator.</param>
-/// <param name="ReturnWetBulb">Wet bulb into the evaporator.</param>
-internal sealed record Weather(double Outdoor, double Return, double ReturnWetBulb)
-{
-    /// <summary>The rating point of AHRI 210/240, 95/80/67 °F.</summary>
-    public static Weather Us { get; } = Celsius(35, 26.7, 19.4);
-
-    /// <summary>The standard rating point T1 of EN 14511-2 and ISO 5151, 35/27/19 °C.</summary>
-    public static Weather Eu { get; } = Celsius(35, 27, 19);
-
-    /// <summary>Enthalpy of the return air, J/kg of dry air.</summary>
-    public double ReturnEnthalpy { get; } = MoistAir.FromWetBulb(Return, ReturnWetBulb, CoilAir.Pressure).Value.Enthalpy;
-
-    public static Weather Celsius(double outdoor, double indoor, double wetBulb) => new(outdoor + 273.15, indoor + 273.15, wetBulb + 273.15);
-}
