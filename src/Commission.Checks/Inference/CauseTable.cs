@@ -64,13 +64,18 @@ internal sealed record CauseTable(IReadOnlyDictionary<string, ReadingScale> Read
         return made;
     }
 
-    private static Dictionary<string, double> Shifts(SourceNode? node, IEnumerable<string> readings, ProblemList problems)
+    // One line of shifts, or a list of them where a cause shows itself in more than one way.
+    private static ImmutableArray<IReadOnlyDictionary<string, double>> Shifts(SourceNode? node, IEnumerable<string> readings, ProblemList problems)
     {
-        if (node is not SourceMapping shifts)
-            return [];
-        foreach (var entry in shifts.Entries.Where(e => !readings.Contains(e.Key.Text, StringComparer.Ordinal)))
-            problems.Add(entry.Key.Location, $"There is no reading \"{entry.Key.Text}\".", "", "Name one of the readings above.", "unknown-reading", entry.Key.Length);
-        return Chances(shifts);
+        var lines = ImmutableArray.CreateBuilder<IReadOnlyDictionary<string, double>>();
+        foreach (var shifts in (node is SourceSequence list ? list.Items : node is null ? [] : [node]).OfType<SourceMapping>())
+        {
+            foreach (var entry in shifts.Entries.Where(e => !readings.Contains(e.Key.Text, StringComparer.Ordinal)))
+                problems.Add(entry.Key.Location, $"There is no reading \"{entry.Key.Text}\".", "", "Name one of the readings above.", "unknown-reading", entry.Key.Length);
+            lines.Add(Chances(shifts));
+        }
+
+        return lines.ToImmutable();
     }
 
     private static Dictionary<string, double> Chances(SourceNode node) =>
@@ -125,16 +130,16 @@ internal sealed record CauseEntry(string Name, double Often)
     public required bool IsCondition { get; init; }
 
     /// <summary>Steps by reading where a valve holds the superheat.</summary>
-    public required IReadOnlyDictionary<string, double> Valve { get; init; }
+    public required ImmutableArray<IReadOnlyDictionary<string, double>> Valve { get; init; }
 
     /// <summary>Steps by reading with a fixed orifice or a capillary.</summary>
-    public required IReadOnlyDictionary<string, double> Orifice { get; init; }
+    public required ImmutableArray<IReadOnlyDictionary<string, double>> Orifice { get; init; }
 
     /// <summary>Steps by reading in heating, where the indoor coil condenses; empty when nothing is known of it.</summary>
-    public required IReadOnlyDictionary<string, double> Heating { get; init; }
+    public required ImmutableArray<IReadOnlyDictionary<string, double>> Heating { get; init; }
 
     /// <summary>What it does to each reading.</summary>
-    public IReadOnlyDictionary<string, double> Shifts(CircuitWay way) => way switch
+    public ImmutableArray<IReadOnlyDictionary<string, double>> Shifts(CircuitWay way) => way switch
     {
         CircuitWay.Heating => Heating,
         CircuitWay.Orifice => Orifice,

@@ -39,7 +39,8 @@ internal enum DiagnosisStanding
 internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
 {
     private const double Sure = 0.6;
-    private const double WorthNaming = 0.1;
+    private const double WorthNaming = 0.05;
+    private const double AllButSure = 0.9;
     private const int MostNamed = 3;
 
     private readonly CheckContext _context;
@@ -123,8 +124,10 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
         var named = Weighed.Take(MostNamed).Where((w, i) => i == 0 || w.Probability >= WorthNaming).ToImmutableArray();
         if (first.Cause.Next.Length == 0)
         {
-            var told = Evidence!.Deviations.Take(4).Select(d => $"{d.Scale.Name} {d.Text}");
-            return Make(row, DiagnosisStanding.Sound, [first], DiagnosisMessages.Sound(List(told)), null, "none");
+            var told = List(Evidence!.Deviations.Take(4).Select(d => $"{d.Scale.Name} {d.Text}"));
+            return named.Length == 1 || first.Probability >= AllButSure
+                ? Make(row, DiagnosisStanding.Sound, [first], DiagnosisMessages.Sound(told), null, "none")
+                : Make(row, DiagnosisStanding.Sound, named, DiagnosisMessages.SoundButOpen(told, List(named.Skip(1).Select(o => o.Cause.Name), ListJoin.Or), new TextValue(named[1].Cause.TellApart ?? "")), null, "none");
         }
 
         var evidence = List(Proofs(first));

@@ -15,6 +15,7 @@ namespace Commission.Checks.Inference;
 internal sealed class RowEvidence
 {
     private const double Kelvin0 = 273.15;
+    private const double Warmed = 2.8;
 
     private readonly CheckContext _context;
     private readonly ChargeAnalysis _charge;
@@ -253,7 +254,9 @@ internal sealed class RowEvidence
 
         // Gas that leaves the valve warmer than it came was warmed by hot gas passing (3 °F: common practice, no source).
         if (_row.Written.ReversingValve is { } valve)
-            _seen.Add(new Seen("reversing valve", valve.SuctionOut.Value.Si - valve.SuctionIn.Value.Si > 2.8 ? "passing" : "tight"));
+            _seen.Add(new Seen("reversing valve", valve.SuctionOut.Value.Si - valve.SuctionIn.Value.Si > Warmed ? "passing" : "tight"));
+        else if (job.Equipment.System.Value == SystemKind.HeatPump && _row is { Mode: OperatingMode.Cooling, CompressorSuctionLine: { } inlet, VaporLine: { } vapor })
+            _seen.Add(new Seen("reversing valve", inlet.Value.Value - vapor.Value.Value > Warmed ? "passing" : "tight"));
     }
 
     private string? StandingTest()

@@ -64,7 +64,7 @@ internal static class Weighing
     /// <param name="reverses">Whether the circuit has a reversing valve.</param>
     public static ImmutableArray<WeighedCause> Weigh(CauseTable table, IReadOnlyList<Deviation> deviations, IReadOnlyList<Seen> seen, CircuitWay way, bool reverses)
     {
-        var causes = table.Causes.Where((c, i) => (reverses || !c.NeedsReversingValve) && (i == 0 || c.Shifts(way).Count > 0)).ToArray();
+        var causes = table.Causes.Where((c, i) => (reverses || !c.NeedsReversingValve) && (i == 0 || !c.Shifts(way).IsEmpty)).ToArray();
         var logs = causes.Select(c => Log(c, causes[0], deviations, seen, way)).ToArray();
         var top = logs.Max();
         var total = logs.Sum(l => Math.Exp(l - top));
@@ -78,22 +78,32 @@ internal static class Weighing
 
     private static double Log(CauseEntry cause, CauseEntry sound, IReadOnlyList<Deviation> deviations, IReadOnlyList<Seen> seen, CircuitWay way)
     {
-        var shifts = cause.Shifts(way);
-        var bySize = Sizes.Select(size => deviations.Sum(d => d.LogLikelihood(size * shifts.GetValueOrDefault(d.Scale.Id)))).ToArray();
-        var top = bySize.Max();
-        return Math.Log(cause.Often) + top + Math.Log(bySize.Sum(l => Math.Exp(l - top)) / Sizes.Length) + seen.Sum(s => LogChance(cause, sound, s));
+        var logs = Forms(cause, way).Select(form => deviations.Sum(d => d.LogLikelihood(form.Shift(d)))).ToArray();
+        var top = logs.Max();
+        return Math.Log(cause.Often) + top + Math.Log(logs.Sum(l => Math.Exp(l - top)) / logs.Length) + seen.Sum(s => LogChance(cause, sound, s));
     }
 
-    // What each reading says at the size that fits best.
+    // What each reading says in the form that fits best.
     private static ImmutableArray<(string Evidence, double LogFactor)> Moves(CauseEntry cause, CauseEntry sound, IReadOnlyList<Deviation> deviations, IReadOnlyList<Seen> seen, CircuitWay way)
     {
-        var shifts = cause.Shifts(way);
-        var size = Sizes.MaxBy(s => deviations.Sum(d => d.LogLikelihood(s * shifts.GetValueOrDefault(d.Scale.Id))));
+        var form = Forms(cause, way).MaxBy(f => deviations.Sum(d => d.LogLikelihood(f.Shift(d))))!;
         return
         [
-            .. deviations.Select(d => (d.Scale.Name, d.LogLikelihood(size * shifts.GetValueOrDefault(d.Scale.Id)) - d.LogLikelihood(0))),
+            .. deviations.Select(d => (d.Scale.Name, d.LogLikelihood(form.Shift(d)) - d.LogLikelihood(0))),
             .. seen.Select(s => (s.What, LogChance(cause, sound, s) - LogChance(sound, sound, s))),
         ];
+    }
+
+    private static IEnumerable<Form> Forms(CauseEntry cause, CircuitWay way)
+    {
+        var lines = cause.Shifts(way);
+        return lines.IsEmpty ? [new Form(ImmutableDictionary<string, double>.Empty, 0)] : lines.SelectMany(line => Sizes.Select(size => new Form(line, size)));
+    }
+
+    // One way in which a cause shows itself, in one size.
+    private sealed record Form(IReadOnlyDictionary<string, double> Line, double Size)
+    {
+        public double Shift(Deviation deviation) => Size * Line.GetValueOrDefault(deviation.Scale.Id);
     }
 
     // A cause that says nothing of a thing leaves it as a sound circuit has it; a thing nobody foresaw moves nothing.

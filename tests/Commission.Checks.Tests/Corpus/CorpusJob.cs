@@ -96,9 +96,9 @@ internal sealed partial record CorpusJob
 
     private static string Folder([CallerFilePath] string path = "") => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(path)!, "..", "..", "corpus"));
 
-    [GeneratedRegex(@"file: ([\w/.-]+\.(?:png|jpg))")]
+    [GeneratedRegex(@"file: ([\w/.-]+\.(?:png|jpg))", RegexOptions.None, 1000)]
     private static partial Regex Photo();
 
-    [GeneratedRegex("^units:.*$", RegexOptions.Multiline)]
+    [GeneratedRegex("^units:.*$", RegexOptions.Multiline, 1000)]
     private static partial Regex UnitsLine();
 }

@@ -13,6 +13,11 @@ ranked = { $evidence }: most likely { $cause }, or else { $others }. What tells 
 # $readings (list) - readings with their values
 sound = { $readings }: as it should be. Nothing speaks against the charge.
 
+# $readings (list) - readings with their values
+# $others (list) - what these readings do not exclude
+# $apart (text) - the reading that would tell
+sound-but-open = { $readings }: nothing clearly wrong. These readings do not exclude { $others }; what would tell: { $apart }.
+
 # $evidence (list) - readings with their values and places
 # $cause (text) - the condition of the moment
 condition = { $evidence }: this is { $cause }, in which the charge cannot be told.
