@@ -39,8 +39,8 @@ internal enum DiagnosisStanding
 internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
 {
     private const double Sure = 0.6;
-    private const double WorthNaming = 0.05;
-    private const double AllButSure = 0.9;
+    private const double WorthNaming = 0.04;
+    private const double AllButSure = 0.93;
     private const int MostNamed = 3;
 
     private readonly CheckContext _context;
