@@ -51,7 +51,7 @@ internal sealed record CauseTable(IReadOnlyDictionary<string, ReadingScale> Read
             Advice = cause.Word("advice", ["add", "recover"]) ?? "none",
             Next = cause.Text("next")?.Text ?? "",
             TellApart = cause.Text("tell apart")?.Text,
-            NeedsReversingValve = cause.Word("needs", ["reversing valve"]) is not null,
+            Needs = cause.Word("needs", ["reversing valve", "full condenser"]),
             IsCondition = cause.Word("is a condition", ["yes"]) is not null,
             Valve = Shifts(cause.Take("valve"), readings, problems),
             Orifice = Shifts(cause.Take("orifice"), readings, problems),
@@ -123,8 +123,8 @@ internal sealed record CauseEntry(string Name, double Often)
     /// <summary>The reading that tells it from others.</summary>
     public required string? TellApart { get; init; }
 
-    /// <summary>Whether only a circuit with a reversing valve can have it.</summary>
-    public required bool NeedsReversingValve { get; init; }
+    /// <summary>What a circuit must have to have it: a reversing valve, a condenser that no receiver drains; null for nothing.</summary>
+    public required string? Needs { get; init; }
 
     /// <summary>Whether it is a condition of the moment and no fault of the circuit.</summary>
     public required bool IsCondition { get; init; }

@@ -39,8 +39,9 @@ internal enum DiagnosisStanding
 internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
 {
     private const double Sure = 0.6;
-    private const double WorthNaming = 0.04;
+    private const double WorthNaming = 0.025;
     private const double AllButSure = 0.93;
+    private const double SpeaksFor = 0.7;
     private const int MostNamed = 3;
 
     private readonly CheckContext _context;
@@ -101,7 +102,7 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
         Evidence = RowEvidence.Of(_context, row);
         if (Evidence.Deviations.Count == 0)
             return None(row, DiagnosisMessages.NoNumbers, DiagnosisMessages.NoNumbersNext);
-        Weighed = Weighing.Weigh(CauseTable.Instance, Evidence.Deviations, Evidence.Seen, Way(row), Reverses());
+        Weighed = Weighing.Weigh(CauseTable.Instance, Evidence.Deviations, Evidence.Seen, Way(row), Absent());
         return Tell(row);
     }
 
@@ -125,6 +126,8 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
         if (first.Cause.Next.Length == 0)
         {
             var told = List(Evidence!.Deviations.Take(4).Select(d => $"{d.Scale.Name} {d.Text}"));
+            // A cause that is only often met, and for which no reading speaks, is not worth a word to people whose circuit runs well.
+            named = [first, .. named.Skip(1).Where(w => w.Probability * first.Cause.Often > SpeaksFor * first.Probability * w.Cause.Often)];
             return named.Length == 1 || first.Probability >= AllButSure
                 ? Make(row, DiagnosisStanding.Sound, [first], DiagnosisMessages.Sound(told), null, "none")
                 : Make(row, DiagnosisStanding.Sound, named, DiagnosisMessages.SoundButOpen(told, List(named.Skip(1).Select(o => o.Cause.Name), ListJoin.Or), new TextValue(named[1].Cause.TellApart ?? "")), null, "none");
@@ -169,7 +172,10 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
     private MethodValidity? WindowOf(ChargeRow row) =>
         _charge.HasFixedMetering || _charge.HasValve ? MethodValidity.Of(_context, row, _charge.HasFixedMetering ? ChargeCriterion.Superheat : ChargeCriterion.Subcooling) : null;
 
-    private bool Reverses() => _context.Job.Equipment.System.Value is SystemKind.HeatPump or SystemKind.DuctlessSplit or SystemKind.MultiSplit or SystemKind.VRF
+    // What a circuit has not cannot fail in it; a receiver takes up what would be too much.
+    private ImmutableArray<string> Absent() => [.. HasReversingValve() ? Array.Empty<string>() : ["reversing valve"], .. _charge.HasReceiver ? ["full condenser"] : Array.Empty<string>()];
+
+    private bool HasReversingValve() => _context.Job.Equipment.System.Value is SystemKind.HeatPump or SystemKind.DuctlessSplit or SystemKind.MultiSplit or SystemKind.VRF
         || _charge.Rows.Any(r => r.Written.ReversingValve is not null || r.Mode == OperatingMode.Heating);
 
     private Diagnosis None(ChargeRow row, Message why, Message next) => None(row, _context.Present.Text(why), _context.Present.Text(next));
@@ -203,7 +209,7 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
 
     private QuantityValue Quantity(double kelvin) => _context.Present.Value(kelvin, DisplayKind.TemperatureDifference, 1);
 
-    private static ListValue List(IEnumerable<string> texts, ListJoin join = ListJoin.And) => new([.. texts.Select(t => new TextValue(t))], join);
+    private static ListValue List(IEnumerable<string> texts, ListJoin join = ListJoin.And) => new([.. texts.Select((t, i) => new TextValue(i == 0 && join == ListJoin.And ? Capital(t) : t))], join);
 
     private static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 }

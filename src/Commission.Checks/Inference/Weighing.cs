@@ -61,10 +61,10 @@ internal static class Weighing
     /// <param name="deviations">Numbers.</param>
     /// <param name="seen">Things seen.</param>
     /// <param name="way">How the circuit works.</param>
-    /// <param name="reverses">Whether the circuit has a reversing valve.</param>
-    public static ImmutableArray<WeighedCause> Weigh(CauseTable table, IReadOnlyList<Deviation> deviations, IReadOnlyList<Seen> seen, CircuitWay way, bool reverses)
+    /// <param name="absent">What the circuit has not, of the things a cause may need.</param>
+    public static ImmutableArray<WeighedCause> Weigh(CauseTable table, IReadOnlyList<Deviation> deviations, IReadOnlyList<Seen> seen, CircuitWay way, ImmutableArray<string> absent)
     {
-        var causes = table.Causes.Where((c, i) => (reverses || !c.NeedsReversingValve) && (i == 0 || !c.Shifts(way).IsEmpty)).ToArray();
+        var causes = table.Causes.Where((c, i) => (c.Needs is null || !absent.Contains(c.Needs, StringComparer.Ordinal)) && (i == 0 || !c.Shifts(way).IsEmpty)).ToArray();
         var logs = causes.Select(c => Log(c, causes[0], deviations, seen, way)).ToArray();
         var top = logs.Max();
         var total = logs.Sum(l => Math.Exp(l - top));

@@ -183,4 +183,10 @@ public static class CheckCatalogue
     /// <param name="id">The id, <c>charge.superheat</c>.</param>
     /// <returns>The check, or null.</returns>
     public static ICheck? Find(string id) => All.FirstOrDefault(check => string.Equals(check.Id, id, StringComparison.OrdinalIgnoreCase));
+
+    /// <summary>Finds a check by its id or by the part after the point, where no other check ends so: <c>diagnosis</c>.</summary>
+    /// <param name="name">What somebody asks for.</param>
+    /// <returns>The check, or null.</returns>
+    public static ICheck? Named(string name) =>
+        Find(name) ?? (All.Where(check => check.Id.EndsWith($".{name}", StringComparison.OrdinalIgnoreCase)).ToArray() is [var only] ? only : null);
 }

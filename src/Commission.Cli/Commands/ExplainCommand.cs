@@ -32,7 +32,7 @@ internal static class ExplainCommand
                 return ExitCode.Accepted;
             }
 
-            if (CheckCatalogue.Find(asked) is not { } check)
+            if (CheckCatalogue.Named(asked) is not { } check)
             {
                 var near = NearestName.Of(asked, CheckCatalogue.All.Select(c => c.Id));
                 streams.Error.WriteLine($"There is no check \"{asked}\".{(near is null ? "" : $" Did you mean {near}?")} commission explain lists them.");

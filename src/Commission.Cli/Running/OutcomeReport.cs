@@ -10,17 +10,30 @@ namespace Commission.Cli.Running;
 internal static class OutcomeReport
 {
     private const int LabelWidth = 17;
+    private const int MostReadings = 5;
 
     public static void Write(CommissioningRecord record, TextWriter output)
     {
         output.WriteLine($"{record.Header.Id}: {RecordWords.Text(RecordWords.Of(record.Outcome), Language.English)}");
+        if (record.Diagnosis is { } diagnosis)
+            Write(diagnosis, output);
         foreach (var reason in record.Reasons)
             output.WriteLine($"  - {reason}");
-        var passes = record.Findings.Count(f => f.Verdict == Verdict.Pass);
+        var passes = record.Findings.Count(f => f.Verdict is Verdict.Pass or Verdict.PassWithinUncertainty);
         var notes = record.Findings.Count(f => f.Verdict == Verdict.Information);
-        foreach (var finding in record.Findings.Where(f => f.Verdict is not (Verdict.Pass or Verdict.Information)))
+        foreach (var finding in record.Findings.Where(f => f.Verdict is not (Verdict.Pass or Verdict.PassWithinUncertainty or Verdict.Information) && f.Check != "charge.diagnosis"))
             Write(finding, output);
         output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {passes} passed, {notes} for information, {record.Findings.Length - passes - notes} listed above."));
+    }
+
+    // The running circuit in a few lines: figures against what they should be, one diagnosis, what to do.
+    private static void Write(Diagnosis diagnosis, TextWriter output)
+    {
+        foreach (var reading in diagnosis.Readings.Where(r => r.Expected.Length > 0).Take(MostReadings))
+            output.WriteLine($"  {reading.Name}: {reading.Text} ({reading.Expected}){(reading.Place == "as expected" ? "" : $" - {reading.Place}")}");
+        output.WriteLine($"  Diagnosis at {diagnosis.At}: {diagnosis.Sentence}");
+        if (diagnosis.NextStep.Length > 0)
+            output.WriteLine($"  Next: {diagnosis.NextStep}");
     }
 
     private static void Write(Finding finding, TextWriter output)
