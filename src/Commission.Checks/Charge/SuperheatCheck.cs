@@ -193,9 +193,9 @@ internal sealed class MeteringSuperheatCheck : ICheck
         if (gates.Blocked is var (why, todo))
             return finding.Say($"Superheat was {text} at {row.Time} and is not judged: {why}.").NotEvaluated(why, todo);
         var state = context.State(limit);
+        Hunting.NameIn(context, finding);
         if (Hunting.In(context) is { } swing)
         {
-            swing.NameIn(finding);
             return finding.Judge(superheat, DisplayKind.TemperatureDifference, state).Fail(swing.Words)
                 .Say($"The valve held {text} of superheat at {row.Time}, but {swing.Words}.").Next("Check the bulb's place, strap and insulation, then the valve's size and setting.").Build();
         }

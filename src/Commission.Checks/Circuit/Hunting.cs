@@ -11,11 +11,8 @@ namespace Commission.Checks.Circuit;
 /// </summary>
 internal sealed class Hunting
 {
-    private readonly ChargeRow[] _rows;
-
-    private Hunting(ChargeRow[] rows, double low, double high, string words)
+    private Hunting(double low, double high, string words)
     {
-        _rows = rows;
         Low = low;
         High = high;
         Words = words;
@@ -43,14 +40,17 @@ internal sealed class Hunting
         if (drifts || high - low <= context.Limits.Require(LimitIds.ChargeHuntingSwing).Upper!.Si)
             return null;
         var present = context.Present;
-        return new Hunting(rows, low, high, $"superheat swung between {present.Text(low, DisplayKind.TemperatureDifference)} and {present.Text(high, DisplayKind.TemperatureDifference)} in the settled readings");
+        return new Hunting(low, high, $"superheat swung between {present.Text(low, DisplayKind.TemperatureDifference)} and {present.Text(high, DisplayKind.TemperatureDifference)} in the settled readings");
     }
 
-    /// <summary>Names the readings in a finding.</summary>
-    public void NameIn(FindingBuilder finding)
+    /// <summary>Names in a finding the readings that a swing would show in, whether there is one or not.</summary>
+    public static void NameIn(CheckContext context, FindingBuilder finding)
     {
-        foreach (var row in _rows)
+        foreach (var row in context.Get<ChargeAnalysis>().Rows.Where(r => r.Mode == OperatingMode.Cooling))
+        {
+            row.Settling.NameIn(finding);
             finding.Name((row.EvaporatorSuperheat.Value is null ? row.Superheat : row.EvaporatorSuperheat).Readings);
+        }
     }
 
     private static double? Superheat(ChargeRow row) => (row.EvaporatorSuperheat.Value ?? row.Superheat.Value)?.Value;

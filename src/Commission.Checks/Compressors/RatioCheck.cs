@@ -51,6 +51,9 @@ internal sealed class RatioCheck : ICheck
             return finding.Information($"Compression ratio {text} at {row.Time}.", "nobody sets a limit");
         var state = context.State(limit);
         finding.Judge(ratio.On(state), DisplayKind.Number, state).Remark(limit.Remark(present.Units)).RemarkUnknown([high, low]);
+        if (limit.Tier != LimitTier.Maker && row.OutdoorDryBulb is { } air)
+            finding.Name([air]);
+        finding.Use("temperature of the box", context.Job.Equipment.BoxTemperature);
         if (limit.Tier != LimitTier.Maker && finding.Passes && RunningCondition.Of(context, row).Block is null && LikelyRatio.Of(context, row) is { } likely
             && ratio.Value + ratio.Expanded < context.Limits.Require(LimitIds.CompressorRatioLikely).Lower!.Si * likely)
         {

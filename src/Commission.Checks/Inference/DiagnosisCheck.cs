@@ -1,4 +1,6 @@
 using System.Globalization;
+using Commission.Checks.AirReadings;
+using Commission.Checks.Charge;
 using Commission.Checks.Circuit;
 using Commission.Checks.Kernel;
 using Commission.Messages;
@@ -27,7 +29,7 @@ internal sealed class DiagnosisCheck : ICheck
         if (diagnosis is not { Row: { } row, Said: var (sentence, next) })
             yield break;
         var finding = context.Finding(this, row.Time);
-        row.Settling.NameIn(finding);
+        Name(context, row, finding);
         foreach (var number in diagnosis.Evidence?.Numbers ?? [])
             finding.Use(number);
         foreach (var deviation in diagnosis.Evidence?.Deviations ?? [])
@@ -46,5 +48,37 @@ internal sealed class DiagnosisCheck : ICheck
             DiagnosisStanding.Impossible => finding.Say(sentence).NotEvaluated(sentence, next!),
             _ => finding.Say(sentence).NotEvaluated(sentence, next!),
         };
+    }
+
+    // Everything that could move it, whether it did or not.
+    private static void Name(CheckContext context, ChargeRow row, FindingBuilder finding)
+    {
+        var job = context.Job;
+        row.Settling.NameIn(finding);
+        RunningCondition.Of(context, row).NameIn(finding);
+        Hunting.NameIn(context, finding);
+        CorrectedReading?[] readings =
+        [
+            row.VaporPressure, row.LiquidPressure, row.TrueSuctionPressure, row.VaporLine, row.LiquidLine, row.LiquidAfterDrier, row.DischargeLine, row.CompressorSuctionLine,
+            row.EvaporatorOutlet, row.IndoorCoilOutlet, row.OutdoorDryBulb, row.ReturnDryBulb, row.ReturnWetBulb, row.SupplyDryBulb, row.BoxTemperature,
+        ];
+        finding.Name(readings.OfType<CorrectedReading>())
+            .Use("refrigerant", job.Equipment.Refrigerant).Use("refrigerant of the plate", job.Equipment.Nameplate?.Refrigerant)
+            .Use("compressor current", row.Written.CompressorCurrent).Use("rated load current", job.Equipment.Nameplate?.CompressorRLA)
+            .Use("capacity", job.Equipment.Capacity).Use("temperature of the box", job.Equipment.BoxTemperature)
+            .Use("sight glass", row.Written.SightGlass ?? job.Charging?.SightGlass).Use("frost", row.Written.Frost).Use("coil clear of frost", row.Written.CoilClearOfFrost)
+            .Use("filter", job.Air?.Filter).Use("indoor coil", job.Air?.Coil).Use("outdoor coil", job.Air?.OutdoorCoil)
+            .Use("suction gas into the reversing valve", row.Written.ReversingValve?.SuctionIn).Use("suction gas out of the reversing valve", row.Written.ReversingValve?.SuctionOut);
+        if (context.Get<AirflowRoutes>().Chosen is { } route)
+            route.UseIn(finding);
+        var pressures = context.Get<StaticReading>();
+        finding.Name(pressures.Readings);
+        foreach (var use in pressures.Uses)
+            finding.Use(use);
+        if (job.Charging?.StandingTest is not null)
+        {
+            foreach (var use in new NonCondensablesCheck().Evaluate(context).SelectMany(f => f.Readings))
+                finding.Use(use);
+        }
     }
 }

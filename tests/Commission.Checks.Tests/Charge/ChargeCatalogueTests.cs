@@ -12,9 +12,9 @@ public sealed class ChargeCatalogueTests
     [Fact]
     public void The_checks_of_a_charge() => Assert.Equal(
         [
-            "charge.approach", "charge.as-found", "charge.by-weight", "charge.condensing-over-ambient", "charge.cycle", "charge.drier-drop",
+            "charge.approach", "charge.as-found", "charge.by-weight", "charge.condensing-over-ambient", "charge.cycle", "charge.diagnosis", "charge.drier-drop",
             "charge.evaporator-difference", "charge.heating-mode", "charge.maker-chart", "charge.match", "charge.metering-superheat", "charge.method-validity",
-            "charge.non-condensables", "charge.diagnosis", "charge.phase", "charge.prerequisites", "charge.receiver", "charge.return-visit",
+            "charge.non-condensables", "charge.phase", "charge.prerequisites", "charge.receiver", "charge.return-visit",
             "charge.running-condition", "charge.saturation", "charge.stabilised", "charge.subcooling", "charge.superheat", "charge.superheat-floor", "charge.total",
         ],
         CheckCatalogue.All.Where(c => c.Phase == Phases.Charge).Select(c => c.Id).Order(StringComparer.Ordinal));

@@ -44,26 +44,19 @@ public sealed class DifferenceCheckTests
 
     // R-410A at 341.88 psig: bubble 105.0 °F, dew 105.2 °F (340.86 psig is the dew point at 105 °F, slope 4.8 psi/°F): middle 105.1 °F.
     [Theory]
-    [InlineData("95.0", Verdict.PassWithinUncertainty, 10.1)]
-    [InlineData("96.0", Verdict.Fail, 9.1)]
-    [InlineData("74.0", Verdict.Fail, 31.1)]
-    public void Condensing_over_ambient_is_10_to_30_degrees(string outdoor, Verdict verdict, double difference)
+    [InlineData("95.0", Verdict.Information, 10.1)]
+    [InlineData("74.0", Verdict.Information, 31.1)]
+    public void The_condenser_split_of_no_maker_is_told_with_its_usual_band(string outdoor, Verdict verdict, double difference)
     {
         var finding = One(ChargeJobs.FenRow.With("outdoor dry bulb: 95.0", $"outdoor dry bulb: {outdoor}"), "charge.condensing-over-ambient");
         Assert.Equal(verdict, finding.Verdict);
         Assert.Equal(difference, finding.Measured!.Value.Si * 1.8, 0.05);
+        Assert.Contains("usual is 10 to 30 °F", finding.Reason!, StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_variable_speed_compressor_condenses_as_it_likes() =>
-        Assert.Equal(Verdict.NotEvaluated, One(ChargeJobs.FenRow.With("compressor: fixed", "compressor: variable speed"), "charge.condensing-over-ambient").Verdict);
-
-    // Dew 40.0 °F, bubble about 39.8 °F: middle 39.9 °F, so 80 °F of return air make 40.1 °F, 79 °F make 39.1 °F; 30 to 40 °F.
-    [Theory]
-    [InlineData("79.0", Verdict.Pass)]
-    [InlineData("80.5", Verdict.Fail)]
-    public void The_evaporator_difference_of_comfort_cooling_is_35_plus_or_minus_5(string air, Verdict verdict) =>
-        Assert.Equal(verdict, One(ChargeJobs.FenRow.With("return dry bulb: 80.0", $"return dry bulb: {air}"), "charge.evaporator-difference").Verdict);
+        Assert.Equal(Verdict.Information, One(ChargeJobs.FenRow.With("compressor: fixed", "compressor: variable speed"), "charge.condensing-over-ambient").Verdict);
 
     [Fact]
     public void A_cold_room_is_measured_by_its_own_air()
@@ -72,11 +65,7 @@ public sealed class DifferenceCheckTests
         var finding = One(
             ChargeJobs.FenRow.With("system: split", "system: refrigeration, application: medium temperature").With("return dry bulb: 80.0", "box temperature: 52.0 °F, return dry bulb: 80.0").With("reads: [outdoor air,", "reads: [box temperature, outdoor air,"),
             "charge.evaporator-difference");
-        Assert.Equal(Verdict.Pass, finding.Verdict);
+        Assert.Equal(Verdict.Information, finding.Verdict);
         Assert.Equal(12.1, finding.Measured!.Value.Si * 1.8, 0.06);
     }
-
-    [Fact]
-    public void The_evaporator_difference_needs_a_settled_reading() =>
-        Assert.Equal(Verdict.NotEvaluated, One(ChargeJobs.FenRow.With("compressor started: \"10:00\"", "compressor started: \"10:25\""), "charge.evaporator-difference").Verdict);
 }

@@ -71,7 +71,7 @@ public sealed class HeatingAndReturnVisitTests
     [InlineData("330.0", Verdict.Fail)]
     public void The_makers_heating_chart_judges(string pressure, Verdict verdict)
     {
-        var finding = One(Winter.With("vapor pressure: 318.5", $"vapor pressure: {pressure}").With("instruments:", Chart + "\ninstruments:"), "charge.heating-mode");
+        var finding = One(Winter.With("vapor pressure: 318.5", $"vapor pressure: {pressure}").With("instruments:", Chart + "\ninstruments:"), "charge.maker-chart");
         Assert.Equal(verdict, finding.Verdict);
         Assert.Equal("315.0 psig ± 10 psi", finding.Limits[0].Text);
         Assert.Equal("heating chart, door", finding.Limits[0].Source);
@@ -85,14 +85,14 @@ public sealed class HeatingAndReturnVisitTests
     [InlineData("outdoor dry bulb: 45.0", "outdoor dry bulb: 60.0", "outside the maker's chart")]
     public void Heating_that_is_not_steady_is_not_judged(string from, string to, string why)
     {
-        var finding = One(Winter.With(from, to).With("instruments:", Chart + "\ninstruments:"), "charge.heating-mode");
+        var finding = One(Winter.With(from, to).With("instruments:", Chart + "\ninstruments:"), "charge.maker-chart");
         Assert.Equal(Verdict.NotEvaluated, finding.Verdict);
         Assert.Contains(why, finding.Reason, StringComparison.Ordinal);
     }
 
     [Fact]
     public void What_is_not_written_of_the_defrost_makes_a_pass_conditional() =>
-        Assert.Equal(Verdict.Conditional, One(Winter.With(", since defrost: 20 min", "").With("instruments:", Chart + "\ninstruments:"), "charge.heating-mode").Verdict);
+        Assert.Equal(Verdict.Conditional, One(Winter.With(", since defrost: 20 min", "").With("instruments:", Chart + "\ninstruments:"), "charge.maker-chart").Verdict);
 
     [Fact]
     public void Heating_says_nothing_of_superheat_and_subcooling()

@@ -71,12 +71,12 @@ public sealed class SuperheatCheckTests
     [Theory]
     [InlineData("62.0", "high")]
     [InlineData("46.0", "low")]
-    public void Off_target_fails_and_sends_to_the_pattern_of_both_sides(string line, string side)
+    public void Off_target_fails_and_sends_to_the_diagnosis(string line, string side)
     {
         var finding = Judge(ChargeJobs.FenRow.With("vapor line: 52.0", $"vapor line: {line}"));
         Assert.Equal(Verdict.Fail, finding.Verdict);
         Assert.Contains(side, finding.NextStep, StringComparison.Ordinal);
-        Assert.Contains("pattern of both sides", finding.NextStep, StringComparison.Ordinal);
+        Assert.Contains("See the diagnosis", finding.NextStep, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -28,7 +28,7 @@ public sealed class RequiredEvidenceTests
             [
                 "instrument.calibration-current", "evidence.signature", "instrument.zero-pressure", "instrument.scale", "pressure-test.gas",
                 "pressure-test.level", "pressure-test.hold", "pressure-test.joint-leak-check", "evacuation.level", "evacuation.hold",
-                "charge.by-weight", "refrigerant.label", "charge.prerequisites", "charge.subcooling|charge.heating-mode|charge.return-visit",
+                "charge.by-weight", "refrigerant.label", "charge.prerequisites", "charge.subcooling|charge.heating-mode|charge.maker-chart|charge.return-visit",
                 "electrical.overcurrent", "electrical.conductor",
             ],
             Ids(required));
@@ -78,7 +78,7 @@ public sealed class RequiredEvidenceTests
 
     [Fact]
     public void A_fixed_orifice_is_asked_for_superheat() =>
-        Assert.Contains("charge.superheat|charge.heating-mode|charge.return-visit", Ids(Required(NewSplit with { Metering = "fixed orifice" })));
+        Assert.Contains("charge.superheat|charge.heating-mode|charge.maker-chart|charge.return-visit", Ids(Required(NewSplit with { Metering = "fixed orifice" })));
 
     [Fact]
     public void An_opened_circuit_is_asked_for_recovery_whatever_the_system() =>
@@ -104,7 +104,7 @@ public sealed class RequiredEvidenceTests
 
     [Fact]
     public void A_seasonal_check_asks_for_one_reading() =>
-        Assert.Equal(["instrument.calibration-current", "evidence.signature", "charge.subcooling|charge.heating-mode|charge.return-visit"], Ids(Required(NewSplit with { Work = "seasonal check" })));
+        Assert.Equal(["instrument.calibration-current", "evidence.signature", "charge.subcooling|charge.heating-mode|charge.maker-chart|charge.return-visit"], Ids(Required(NewSplit with { Work = "seasonal check" })));
 
     [Fact]
     public void Three_phases_ask_for_rotation_and_a_heat_pump_for_both_modes()

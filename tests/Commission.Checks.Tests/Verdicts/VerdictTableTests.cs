@@ -13,7 +13,7 @@ public sealed class VerdictTableTests
     private static readonly HashSet<string> Informing = new(StringComparer.Ordinal)
     {
         "instrument.adequacy", "evacuation.series", "evacuation.humidity", "evacuation.leak-rate", "evacuation.tightness-not-proved",
-        "charge.saturation", "charge.diagnosis", "charge.cycle", "charge.as-found", "charge.return-visit", "air.psychrometrics", "air.capacity", "air.energy-balance",
+        "charge.saturation", "charge.heating-mode", "charge.cycle", "charge.as-found", "charge.return-visit", "air.psychrometrics", "air.capacity", "air.energy-balance",
         "refrigerant.co2e", "refrigerant.thresholds", "refrigerant.records", "safety.concentration-limit", "functional.box-pull-down",
     };
 
