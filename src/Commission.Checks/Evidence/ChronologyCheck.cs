@@ -3,6 +3,7 @@ using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
+using Commission.Measurement.Decisions;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Evidence;
@@ -25,19 +26,22 @@ internal sealed class ChronologyCheck : ICheck
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var phases = WorkPhases.Of(context.Job);
-        if (phases.Length > 1)
-            yield return Order(context, phases);
+        var log = Log(context);
+        var ordered = phases.Length > 1;
+        if (ordered)
+            yield return Order(context, phases, log is { Verdict: Verdict.Pass } ? log.Statement : null);
         if (UnderVacuum(context) is { } energised)
             yield return energised;
         if (Dates(context) is { } dates)
             yield return dates;
-        if (Log(context) is { } log)
+        // A log of the right gauge is no news of its own beside the order of the steps.
+        if (log is not null && !(ordered && log.Verdict == Verdict.Pass))
             yield return log;
     }
 
-    private Finding Order(CheckContext context, ImmutableArray<WorkPhase> phases)
+    private Finding Order(CheckContext context, ImmutableArray<WorkPhase> phases, string? log)
     {
-        var finding = context.Finding(this, "order of the steps");
+        var finding = context.Finding(this, "order of the steps").Remark(log);
         foreach (var phase in phases)
         {
             foreach (var (name, time) in phase.Times)
