@@ -5,6 +5,8 @@ using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
+using Commission.Messages;
+using Commission.Records;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Electrical;
@@ -179,16 +181,16 @@ internal sealed class CurrentUnbalanceCheck : ICheck
 
     public string Title => "Current unbalance";
 
-    public CheckHelp Help { get; } = new(
+    public CheckHelp Help => field ??= new(
         "Do the three phases of the compressor draw alike?",
         "unbalance = 100 · max|I − Ī| / Ī of the three currents",
         "10 %: common practice, no source.",
-        "Check the voltages first: one per cent of voltage unbalance makes several of current. With balanced voltages, swap the leads round: an unbalance that stays with the motor is in the motor.");
+        RecordWords.Text(ElectricalMessages.CurrentUnbalanceNext, Language.English));
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var currents = context.Get<ElectricalReadings>().Compressor;
         if (currents.Length == 3)
-            yield return Unbalance.Judge(context, this, currents, LimitIds.ElectricalCurrentUnbalance, "currents");
+            yield return Unbalance.Judge(context, this, currents, LimitIds.ElectricalCurrentUnbalance, "currents", ElectricalMessages.CurrentUnbalanceNext);
     }
 }

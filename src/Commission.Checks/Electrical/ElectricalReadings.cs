@@ -6,6 +6,7 @@ using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Electrical;
@@ -47,9 +48,10 @@ internal static class Unbalance
     /// <param name="readings">The three readings.</param>
     /// <param name="limitId">Id of the limit.</param>
     /// <param name="what">Voltages or currents.</param>
+    /// <param name="next">What to do when it is too much.</param>
     /// <param name="more">What the check adds to a judged finding, from the unbalance; null for nothing.</param>
     public static Finding Judge(
-        CheckContext context, ICheck check, ImmutableArray<CorrectedReading> readings, string limitId, string what, Action<FindingBuilder, double>? more = null)
+        CheckContext context, ICheck check, ImmutableArray<CorrectedReading> readings, string limitId, string what, Message next, Action<FindingBuilder, double>? more = null)
     {
         var finding = context.Finding(check);
         foreach (var reading in readings)
@@ -69,7 +71,7 @@ internal static class Unbalance
             ? $"The {what} are unbalanced by {text}."
             : $"The {what} are unbalanced by {text}: more than the limit.");
         if (!finding.Passes)
-            finding.Next(check.Help.WhenItFails);
+            finding.Next(next);
         more?.Invoke(finding, unbalance.Value);
         return finding.Build();
     }

@@ -78,7 +78,7 @@ internal sealed class VoltageUnbalanceCheck : ICheck
     {
         var voltages = context.Get<ElectricalReadings>().LineToLine;
         if (voltages.Length == 3)
-            yield return Unbalance.Judge(context, this, voltages, LimitIds.ElectricalVoltageUnbalanceLimit, "voltages", (finding, unbalance) => Explain(context, finding, unbalance));
+            yield return Unbalance.Judge(context, this, voltages, LimitIds.ElectricalVoltageUnbalanceLimit, "voltages", Help.WhenItFails, (finding, unbalance) => Explain(context, finding, unbalance));
     }
 
     private static void Explain(CheckContext context, FindingBuilder finding, double unbalance)

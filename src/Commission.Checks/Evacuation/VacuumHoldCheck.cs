@@ -1,6 +1,7 @@
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Checks.VacuumAnalysis;
+using Commission.Measurement.Decisions;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
 using Commission.Messages;
@@ -183,6 +184,11 @@ internal sealed record JudgedHold(Uncertain? Highest, bool IsAboveRange, Message
             return new JudgedHold(highest, false, null, null, BetweenTwo(run, decay, level));
         return run.Parts.HoldEnd < decay.Due ? EndsEarly(run, decay, highest) : AfterGap(run, decay, level, highest);
     }
+
+    /// <summary>Whether the isolated hold of an evacuation stayed below the decay limit for its time.</summary>
+    public static bool HasPassed(EvacuationRun run) => run is { View.HoldBlock: null, DecayLimit: { Upper: { } most } limit, Decay: { } decay }
+        && Of(run, decay, most.Si).Highest is { } highest
+        && Conformity.Judge(highest, limit.ToTolerance(), limit.Rule).Verdict is Verdict.Pass or Verdict.PassWithinUncertainty or Verdict.Conditional;
 
     private static JudgedHold Not(Message why, Message todo) => new(null, false, why, todo, null);
 

@@ -4,6 +4,7 @@ using Commission.Checks.VacuumAnalysis;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Evacuation;
@@ -19,7 +20,7 @@ internal sealed class VacuumRigCheck : ICheck
 
     public CheckHelp Help { get; } = new(
         "Does the rig itself hold? Pump, hoses and core tools are blanked off and watched without the system: a rise during the hold is as often the rig as the circuit.",
-        "pump alone ≤ pack level and ≤ pack share of the target; rise of the blanked rig ≤ pack share of the rise that the hold allows in the same time",
+        "pump alone ≤ pack level and ≤ pack share of the target; rise of the blanked rig ≤ pack share of the rise that the hold allows in the same time, information where the hold passed all the same",
         "A pump with fresh oil, and the shares: common practice, no source.",
         "Change the pump oil while warm, replace hose gaskets, grease or replace valve seats, and blank the rig off again before blaming the system.");
 
@@ -103,6 +104,13 @@ internal sealed class VacuumRigCheck : ICheck
         var part = rise / room;
         finding.Step("s", "the rig's rise as a share of it", "Δp_rig/Δp_a", $"{rig.Rise!.Text} of {VacuumText.Level(present, allowed)}", present.Text(part, DisplayKind.Percentage));
         finding.Judge(part, DisplayKind.Percentage, context.State(share));
+        // Air that comes in through the rig makes a hold worse, never better: one that passed has passed.
+        if (!finding.Passes && JudgedHold.HasPassed(run))
+        {
+            return finding.Next(EvacuationMessages.RigMendNext).Information(
+                EvacuationMessages.RigRoseHoldPassed(present.InMessage(rig.Rise.Value.Si, DisplayKind.Vacuum), new(after.Value.Si)), EvacuationMessages.RigRoseHoldPassedKind);
+        }
+
         return finding.Conclude(
             $"The blanked rig rose {rig.Rise.Text} in {after.Text}, {present.Text(part.Value, DisplayKind.Percentage, 0)} of what the hold allows in that time.",
             $"The blanked rig rose {rig.Rise.Text} in {after.Text}, {present.Text(part.Value, DisplayKind.Percentage, 0)} of what the hold allows in that time: a rise in the hold may be the rig's.",

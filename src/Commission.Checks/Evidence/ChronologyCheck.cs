@@ -3,6 +3,7 @@ using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
+using Commission.Measurement.Decisions;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Evidence;
@@ -25,19 +26,22 @@ internal sealed class ChronologyCheck : ICheck
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var phases = WorkPhases.Of(context.Job);
-        if (phases.Length > 1)
-            yield return Order(context, phases);
+        var log = Log(context);
+        var ordered = phases.Length > 1;
+        if (ordered)
+            yield return Order(context, phases, log is { Verdict: Verdict.Pass } ? log.Statement : null);
         if (UnderVacuum(context) is { } energised)
             yield return energised;
         if (Dates(context) is { } dates)
             yield return dates;
-        if (Log(context) is { } log)
+        // A log of the right gauge is no news of its own beside the order of the steps.
+        if (log is not null && !(ordered && log.Verdict == Verdict.Pass))
             yield return log;
     }
 
-    private Finding Order(CheckContext context, ImmutableArray<WorkPhase> phases)
+    private Finding Order(CheckContext context, ImmutableArray<WorkPhase> phases, string? log)
     {
-        var finding = context.Finding(this, "order of the steps");
+        var finding = context.Finding(this, "order of the steps").Remark(log);
         foreach (var phase in phases)
         {
             foreach (var (name, time) in phase.Times)
@@ -72,22 +76,20 @@ internal sealed class ChronologyCheck : ICheck
         return finding.Decide(true).Say($"In order: {string.Join(", ", phases.Where(p => p.First is not null).Select(p => p.Words))}.").Build();
     }
 
-    // With the service valves closed the compressor is not in the vacuum of the lines.
+    // With the service valves closed the windings are not in the vacuum of the lines and may be tested. A compressor that starts draws from those lines, or from
+    // nothing, whichever way the valves stand.
     private Finding? UnderVacuum(CheckContext context)
     {
         var job = context.Job;
-        if (job.Evacuation is not { } evacuation || evacuation.Section?.Value is CircuitSection.LineSet or CircuitSection.LineSetAndIndoor or CircuitSection.Indoor
-            || WorkPhases.Evacuation(job) is not { First.Time.Value.Clock: { } begin, Last.Time.Value.Clock: { } end } phase)
-        {
+        if (job.Evacuation is not { } evacuation || WorkPhases.Evacuation(job) is not { First.Time.Value.Clock: { } begin, Last.Time.Value.Clock: { } end } phase)
             return null;
-        }
-
         var finding = context.Finding(this, "under vacuum").Use("section evacuated", evacuation.Section);
         foreach (var (name, time) in phase.Times)
             finding.Use(name, time);
         var inside = new List<string>();
         var compared = 0;
-        foreach (var (name, time) in new (string, Given<JobTime>?)[] { ("the compressor was started", job.Charging?.CompressorStarted), ("the insulation was tested", job.Electrical?.Insulation?.At) })
+        var apart = evacuation.Section?.Value is CircuitSection.LineSet or CircuitSection.LineSetAndIndoor or CircuitSection.Indoor;
+        foreach (var (name, time) in new (string, Given<JobTime>?)[] { ("the compressor was started", job.Charging?.CompressorStarted), ("the insulation was tested", apart ? null : job.Electrical?.Insulation?.At) })
         {
             finding.Use(name, time);
             if (time?.Value.Clock is not { } at)

@@ -10,7 +10,10 @@ using Commission.Records.Findings;
 
 namespace Commission.Checks.Evidence;
 
-/// <summary>Readings that cannot all be right together: heat that runs uphill, gas that is colder than it can be, a vacuum that deepens by itself.</summary>
+/// <summary>
+/// Readings that cannot all be right together: heat that runs uphill, gas that is colder than it can be, a vacuum that deepens by itself or is deeper than any
+/// field pump makes it. What is contradicted is impeached: no verdict rests on it.
+/// </summary>
 internal sealed class PhysicsCheck : ICheck
 {
     public string Id => "evidence.physics";
@@ -20,9 +23,9 @@ internal sealed class PhysicsCheck : ICheck
     public string Title => "Physics of the readings";
 
     public CheckHelp Help { get; } = new(
-        "Can these readings be right together? In cooling the vapor line is no colder than the boiling refrigerant, the liquid line no hotter than the condensing one, the discharge line no colder than that; the condenser is warmer than the outdoor air, the evaporator colder than the air that leaves it. An isolated vacuum does not deepen by itself.",
-        "T_vapor ≥ T_bubble(p_vapor), T_liquid ≤ T_dew(p_liquid), T_discharge ≥ T_dew(p_liquid), T_outdoor ≤ T_dew(p_liquid), T_supply ≥ T_bubble(p_vapor), T_supply ≤ T_return: contradicted when the difference is wrong by more than its U; vacuum hold: fall beyond its U and the share the pack allows",
-        "Heat flows from warm to cold; phase equilibrium. The share a vacuum may fall by the gauge's own scatter: common practice, no source.",
+        "Can these readings be right together? In cooling the vapor line is no colder than the boiling refrigerant, the liquid line no hotter than the condensing one and no colder than the outdoor air that cools it, the discharge line no colder than the condensing refrigerant; the condenser is warmer than the outdoor air, the evaporator colder than the air that leaves it. An isolated vacuum does not deepen by itself; through hoses no field pump reaches a few micron, and none reaches nothing; a log whose unit nobody wrote says nothing.",
+        "T_vapor ≥ T_bubble(p_vapor), T_outdoor ≤ T_liquid ≤ T_dew(p_liquid), T_discharge ≥ T_dew(p_liquid), T_outdoor ≤ T_dew(p_liquid), T_supply ≥ T_bubble(p_vapor), T_supply ≤ T_return: contradicted when the difference is wrong by more than its U; vacuum hold: fall beyond its U and the share the pack allows; vacuum: level + U ≥ the pack's least, and not 0",
+        "Heat flows from warm to cold; phase equilibrium. The share a vacuum may fall by the gauge's own scatter, and the least that a pump reaches through hoses: common practice, no source.",
         "Look at the readings named: a swapped hose or clamp, the wrong refrigerant, a wrong zero, a slip of the pen. Read again.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
@@ -31,6 +34,8 @@ internal sealed class PhysicsCheck : ICheck
             yield return running;
         if (context.Job.Evacuation is not null && Vacuum(context) is { } vacuum)
             yield return vacuum;
+        foreach (var implausible in new ImplausibleReadings(context, this).Findings())
+            yield return implausible;
     }
 
     private Finding? Running(CheckContext context)
@@ -58,6 +63,9 @@ internal sealed class PhysicsCheck : ICheck
 
                 if (margin.Value >= -margin.Expanded)
                     return;
+                // The reading itself: what else it rests on, the elevation say, is not in doubt.
+                foreach (var reading in readings)
+                    finding.Impeach(reading.Uses[0]);
                 var by = context.Present.Text(-margin, DisplayKind.TemperatureDifference);
                 finding.Step("ΔT", $"{sentence}, {row.Time}", "difference the wrong way", string.Join(", ", readings.Select(r => $"{r.Name} {r.Uses[0].Text}")), by, "heat flows from warm to cold; phase equilibrium");
                 wrong.Add($"at {row.Time} {sentence} by {by}");
@@ -68,6 +76,9 @@ internal sealed class PhysicsCheck : ICheck
             Warmer("the discharge line is colder than the refrigerant condenses at the liquid pressure", row.DischargeLine, row.LiquidDew, row.LiquidPressure, 1);
             Warmer("the outdoor air is hotter than the refrigerant condenses at the liquid pressure", row.OutdoorDryBulb, row.LiquidDew, row.LiquidPressure, -1);
             Warmer("the supply air is colder than the refrigerant boils at the vapor pressure", row.SupplyDryBulb, row.VaporBubble, row.VaporPressure, 1);
+            // Behind a heat exchanger or in a plant room the liquid of a refrigeration circuit may honestly be colder.
+            if (row is { LiquidLine: { } liquid, OutdoorDryBulb: { } outdoor } && context.Job.Equipment.System.Value != SystemKind.Refrigeration)
+                Hold("the liquid line is colder than the outdoor air that cools it", liquid.Value - outdoor.Value, liquid, outdoor);
             if (row is { SupplyDryBulb: { } supply, ReturnDryBulb: { } entering })
                 Hold("the supply air is warmer than the return air", entering.Value - supply.Value, supply, entering);
         }
@@ -95,9 +106,16 @@ internal sealed class PhysicsCheck : ICheck
         var levels = $"from {present.Text(begun.Value, DisplayKind.Vacuum)} to {present.Text(last.Value, DisplayKind.Vacuum)}";
         if (fall.Value <= fall.Expanded || fall.Value <= share.Si * begun.Value)
             return finding.Decide(true).Say($"The isolated vacuum went {levels}: it did not deepen by itself.").Build();
-        return Reason(context, finding) is { } why
-            ? finding.Decide(true).Say($"The isolated vacuum fell {levels}; {why}.").Build()
-            : finding.Decide(false).Next("Look for a pump that still pulled, a gauge that drifts, or a part that cooled; write the temperature at the start and the end of the hold.").Say($"The isolated vacuum fell {levels}, and neither cooling nor a drier that could take it up is written.").Build();
+        if (Reason(context, finding) is { } why)
+            return finding.Decide(true).Say($"The isolated vacuum fell {levels}; {why}.").Build();
+        // The level at isolation stands; what came after the valve was closed does not.
+        for (var i = run.Rows.Series.IndexAtOrAfter(start); i < run.Rows.Series.Count && run.Rows.Series.Times[i] <= end; i++)
+        {
+            if (run.Rows.Series.Times[i] > isolation)
+                finding.Impeach(run.Rows.Use(i));
+        }
+
+        return finding.Decide(false).Next("Look for a pump that still pulled, a gauge that drifts, or a part that cooled; write the temperature at the start and the end of the hold.").Say($"The isolated vacuum fell {levels}, and neither cooling nor a drier that could take it up is written.").Build();
     }
 
     private static string? Reason(CheckContext context, FindingBuilder finding)

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
+using Commission.Checks.NitrogenAnalysis;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Units;
@@ -72,8 +73,7 @@ internal sealed class ResolutionCheck : ICheck
         var expected = pressure * ((warm / cold) - 1);
 
         // The gas need not have followed the clamp: the doubt of its temperature at both ends, as in the hold itself.
-        var limit = context.Limits.Find(LimitIds.AssumptionNitrogenTemperature);
-        var half = Math.Max(limit?.Target?.Si ?? 0.5, (limit?.Companion("of change") ?? 0.3) * Math.Abs(warm - cold));
+        var half = NitrogenRun.GasMinusClamp(context, test.Tightness!, cold, warm);
         var doubt = 2 * pressure / cold * half * Math.Sqrt(2.0 / 3);
         if (Math.Abs(expected) - doubt <= StepsThatShow * step)
             return null;

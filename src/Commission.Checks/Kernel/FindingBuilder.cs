@@ -21,6 +21,7 @@ internal sealed class FindingBuilder
     private readonly string? _subject;
     private readonly List<ReadingUse> _readings = [];
     private readonly List<string> _instruments = [];
+    private readonly List<ReadingUse> _impeached = [];
     private readonly List<TraceStep> _trace = [];
     private readonly List<LimitStatement> _limits = [];
     private readonly List<Message> _remarks = [];
@@ -81,6 +82,16 @@ internal sealed class FindingBuilder
     {
         ArgumentNullException.ThrowIfNull(use);
         AddReading(use);
+        return this;
+    }
+
+    /// <summary>Says that a reading cannot be what it says. The record then takes back what other checks concluded from it. For evidence that is hard: a contradiction, not an oddity.</summary>
+    /// <param name="use">The reading.</param>
+    public FindingBuilder Impeach(ReadingUse use)
+    {
+        ArgumentNullException.ThrowIfNull(use);
+        AddReading(use);
+        _impeached.Add(use);
         return this;
     }
 
@@ -280,6 +291,7 @@ internal sealed class FindingBuilder
             Trace = [.. _trace],
             Readings = [.. _readings],
             Instruments = [.. _instruments],
+            Impeached = [.. _impeached],
             Budget = _budget,
             Strip = _strip,
         };

@@ -64,6 +64,20 @@ internal sealed class Presentation
         return y.StandardUncertainty > 0 ? QuantityFormat.Format(y.Value, y.Expanded, Units[kind]) : Text(y.Value, kind);
     }
 
+    /// <summary>A number with its unit as a message carries it, rounded as a page prints this kind of number.</summary>
+    /// <param name="si">The number in SI.</param>
+    /// <param name="kind">What it is.</param>
+    public QuantityValue InMessage(double si, DisplayKind kind) => QuantityWriter.Of(si, Units[kind]);
+
+    /// <summary>A number with its expanded uncertainty as a message carries it.</summary>
+    /// <param name="y">The number.</param>
+    /// <param name="kind">What it is.</param>
+    public QuantityValue InMessage(Uncertain y, DisplayKind kind)
+    {
+        ArgumentNullException.ThrowIfNull(y);
+        return y.StandardUncertainty > 0 ? QuantityWriter.Of(y.Value, y.Expanded, Units[kind]) : InMessage(y.Value, kind);
+    }
+
     /// <summary>A number with its unit as a message carries it.</summary>
     /// <param name="si">The number in SI.</param>
     /// <param name="kind">What it is.</param>

@@ -4,6 +4,7 @@ using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
+using Commission.Measurement.Units;
 using Commission.Records.Findings;
 using Commission.Source;
 
@@ -38,6 +39,9 @@ internal sealed class NitrogenRows
     /// <summary>The corrected pressures and temperatures of points, for their places and steps; empty for a log.</summary>
     public ImmutableArray<CorrectedReading> Corrected { get; private init; } = [];
 
+    /// <summary>Absolute pressures as corrected, Pa, in order, with or without a temperature beside them.</summary>
+    public ImmutableArray<double> Pressures { get; private init; } = [];
+
     /// <summary>What else of the job they rest on.</summary>
     public ImmutableArray<ReadingUse> Uses { get; private init; } = [];
 
@@ -54,7 +58,7 @@ internal sealed class NitrogenRows
     public (NitrogenEnd Start, NitrogenEnd End)? Ends { get; private init; }
 
     /// <summary>Whether the pressures were read absolute, so that the atmosphere does not enter.</summary>
-    public bool IsAbsolute { get; private init; }
+    public bool AreAbsolute { get; private init; }
 
     /// <summary>Whether the barometer was read at both ends.</summary>
     public bool BarometerAtBothEnds { get; private init; }
@@ -69,6 +73,20 @@ internal sealed class NitrogenRows
         if (hold.Series?.Data is { } log && FromLog(context, test, hold, log, points) is { } rows)
             return rows;
         return FromPoints(context, test, points);
+    }
+
+    /// <summary>The lowest and the highest pressure of a hold's log, absolute, with the accuracy of the gauge; none without a log whose unit is known.</summary>
+    public static IEnumerable<CorrectedReading> Extremes(CheckContext context, Jobs.Model.PressureTest test, PressureHold hold)
+    {
+        if (hold.Series is not { Data: { UnitIsGuessed: false } log } || Enumerable.Range(0, log.Values.Length).Where(i => double.IsFinite(log.Values[i])).ToArray() is not { Length: > 0 } rows)
+            yield break;
+        foreach (var row in new[] { rows.MinBy(i => log.Values[i]), rows.MaxBy(i => log.Values[i]) }.Distinct())
+        {
+            var shown = new StatedPressure(log.Values[row], IsAbsolute(log) ? PressureReference.Absolute : PressureReference.Gauge);
+            var text = context.Present.Text(log.Values[row], IsAbsolute(log) ? DisplayKind.AbsolutePressure : DisplayKind.Pressure);
+            yield return context.Readings.Pressure(
+                "test pressure of the log", ReadingName.PressureTest, new Given<StatedPressure>(shown, new SourceLocation(log.File, log.Rows[row], 1), text) { Step = log.Step }, test.With);
+        }
     }
 
     private static ImmutableArray<HoldPoint> Points(PressureHold hold)
@@ -88,6 +106,7 @@ internal sealed class NitrogenRows
         {
             At = [.. points.Select(p => p.At)],
             Corrected = [.. pressures, .. temperatures.SelectMany(t => t)],
+            Pressures = [.. pressures.Select(r => r.Value.Value)],
             Start = points[0].At.Value.Clock,
         };
         if (temperatures[0].Count == 0 || temperatures[^1].Count == 0)
@@ -118,25 +137,33 @@ internal sealed class NitrogenRows
             Uses = [.. points.Where(p => p.StationPressure is not null).Select(p => new ReadingUse($"station pressure, {p.At.Text}", p.StationPressure!.Text, p.StationPressure.At, null))],
             Step = points.Max(p => p.Pressure.Step ?? 0),
             Ends = (End(0), End(points.Length - 1)),
-            IsAbsolute = points.All(IsAbsoluteReading),
+            AreAbsolute = points.All(IsAbsoluteReading),
             BarometerAtBothEnds = both,
             AccuracyKnown = pressures.TrueForAll(p => p.AccuracyKnown) && temperatures.TrueForAll(t => t.TrueForAll(r => r.AccuracyKnown)),
         };
     }
 
-    private NitrogenRows Lacking(string why, string todo) => new(why) { Todo = todo, At = At, Corrected = Corrected, Start = Start };
+    private NitrogenRows Lacking(string why, string todo) => new(why) { Todo = todo, At = At, Corrected = Corrected, Pressures = Pressures, Start = Start };
 
     private static NitrogenRows? FromLog(CheckContext context, Jobs.Model.PressureTest test, PressureHold hold, ReadSeries log, ImmutableArray<HoldPoint> points)
     {
         var uses = ImmutableArray.CreateBuilder<ReadingUse>();
         uses.Add(new ReadingUse("pressure log", hold.Series!.File.Text, hold.Series.File.At, context.Get<InstrumentKit>().For(ReadingName.PressureTest, test.With)?.Id));
-        if (Temperatures(context, hold, log, points, uses) is not { } temperature)
-            return points.Length >= 2 ? null : new NitrogenRows("no temperature was logged, nor read at both ends") { Todo = "Log the temperature on the pipe, or write it at both ends.", Uses = uses.ToImmutable() };
         var usable = Enumerable.Range(0, log.Times.Length).Where(i => double.IsFinite(log.Values[i])).ToArray();
+        var absolute = IsAbsolute(log);
+        var site = context.Get<SiteAtmosphere>().Value.Value;
+        if (Temperatures(context, hold, log, points, uses) is not { } temperature)
+        {
+            return points.Length >= 2 ? null : new NitrogenRows("no temperature was logged, nor read at both ends")
+            {
+                Todo = "Log the temperature on the pipe, or write it at both ends.",
+                Uses = uses.ToImmutable(),
+                Pressures = usable.Length < 2 ? [] : [log.Values[usable[0]] + (absolute ? 0 : site), log.Values[usable[^1]] + (absolute ? 0 : site)],
+            };
+        }
+
         if (usable.Length < 3)
             return null;
-        var absolute = Commission.Measurement.Units.UnitTable.Find(log.Unit, Dimension.Pressure)?.Reference == PressureReference.Absolute;
-        var site = context.Get<SiteAtmosphere>().Value.Value;
         var group = (usable.Length + MostRows - 1) / MostRows;
         var times = ImmutableArray.CreateBuilder<double>();
         var readings = ImmutableArray.CreateBuilder<NitrogenReading>();
@@ -161,7 +188,7 @@ internal sealed class NitrogenRows
             Uses = uses.ToImmutable(),
             Start = log.Start,
             Step = log.Step,
-            IsAbsolute = absolute,
+            AreAbsolute = absolute,
             AccuracyKnown = context.Get<InstrumentKit>().For(ReadingName.PressureTest, test.With)?.AccuracyKnown == true,
         };
     }
@@ -199,6 +226,9 @@ internal sealed class NitrogenRows
     };
 
     private static Uncertain Mean(List<CorrectedReading> readings) => readings.Select(r => r.Value).Aggregate((a, b) => a + b) / readings.Count;
+
+    /// <summary>Whether a log holds absolute pressures.</summary>
+    public static bool IsAbsolute(ReadSeries log) => UnitTable.Find(log.Unit, Dimension.Pressure)?.Reference == PressureReference.Absolute;
 
     private static bool IsAbsoluteReading(HoldPoint point) => point.Pressure.Value.Reference == PressureReference.Absolute;
 

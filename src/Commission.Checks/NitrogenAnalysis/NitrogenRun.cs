@@ -55,6 +55,9 @@ internal sealed class NitrogenRun : IAnalysis<NitrogenRun>
     /// <summary>The loss between the ends; null when it cannot be computed.</summary>
     public NitrogenLoss? Loss { get; private set; }
 
+    /// <summary>The first reading that was written by hand, whether as the start of the hold or as the first of its readings; null when there is none.</summary>
+    public static HoldPoint? First(PressureHold hold) => hold.From ?? (hold.Readings.IsEmpty ? null : hold.Readings[0]);
+
     /// <summary>The log referred to the first temperature; null without a log.</summary>
     public NitrogenSeriesResult? Course { get; private set; }
 
@@ -82,12 +85,28 @@ internal sealed class NitrogenRun : IAnalysis<NitrogenRun>
 
         if (ends is { } e)
         {
-            var gas = GasMinusClamp(e.Start.Temperature.Value, e.End.Temperature.Value);
+            var gas = GasMinusClamp(_context, Hold!, e.Start.Temperature.Value, e.End.Temperature.Value);
             Loss = NitrogenHold.Between(Doubted("start", e.Start, gas, rows, last: false), Doubted("end", e.End, gas, rows, last: true), Density);
         }
 
         if (Loss is null)
             WhyNot = "the readings lie outside the equation of nitrogen";
+    }
+
+    /// <summary>
+    /// How far the mean temperature of the gas may lie from the clamps at each end of a hold, half-width, K. A share of the change over the hold: parts of the circuit lag
+    /// or stand elsewhere. Clamps on both lines in the shade leave less of that open.
+    /// </summary>
+    /// <param name="context">The job and everything derived from it.</param>
+    /// <param name="hold">The hold.</param>
+    /// <param name="first">Temperature at the start, K.</param>
+    /// <param name="last">Temperature at the end, K.</param>
+    public static double GasMinusClamp(CheckContext context, PressureHold hold, double first, double last)
+    {
+        var limit = context.Limits.Require(LimitIds.AssumptionNitrogenTemperature);
+        var anywhere = limit.Companion("of change") ?? 0;
+        var share = hold is { TemperatureTaken.Value: TemperaturePlace.BothLines, Shaded.Value: true } ? limit.Companion("of change on both lines") ?? anywhere : anywhere;
+        return Math.Max(limit.Target?.Si ?? 0, share * Math.Abs(last - first));
     }
 
     // What no reading carries by itself: how well a gauge repeats, the gas beside the clamp, the weather over the hold.
@@ -114,7 +133,7 @@ internal sealed class NitrogenRun : IAnalysis<NitrogenRun>
         var warm = thermometer?.HalfWidth(mean.Temperature, Dimension.Temperature) is { } width
             ? _context.Scope.Reading(mean.Temperature, width * thermometer.AccuracyCause)
             : Uncertain.Exact(mean.Temperature);
-        return new NitrogenEnd(rows.IsAbsolute ? gauge + mean.Atmosphere : gauge + _context.Get<SiteAtmosphere>().Value, warm, mean.Atmosphere);
+        return new NitrogenEnd(rows.AreAbsolute ? gauge + mean.Atmosphere : gauge + _context.Get<SiteAtmosphere>().Value, warm, mean.Atmosphere);
     }
 
     private NitrogenErrors Errors(NitrogenRows rows) => new()
@@ -122,22 +141,16 @@ internal sealed class NitrogenRun : IAnalysis<NitrogenRun>
         Resolution = Step(rows),
         Repeatability = Repeatability(rows.Readings[0].Gauge),
         AtmosphereChange = AtmosphereChange(rows),
-        GasMinusClamp = GasMinusClamp(rows.Readings[0].Temperature, rows.Readings[^1].Temperature),
+        GasMinusClamp = GasMinusClamp(_context, Hold!, rows.Readings[0].Temperature, rows.Readings[^1].Temperature),
     };
 
     private double Step(NitrogenRows rows) => Gauge?.ResolutionFor(Dimension.PressureDifference) ?? rows.Step;
 
     private double Repeatability(double gauge) => _context.Assume(LimitIds.AssumptionGaugeRepeatability) * (Gauge?.FullScaleSi ?? gauge);
 
-    private double AtmosphereChange(NitrogenRows rows) => rows.IsAbsolute || rows.BarometerAtBothEnds
+    private double AtmosphereChange(NitrogenRows rows) => rows.AreAbsolute || rows.BarometerAtBothEnds
         ? 0
         : Math.Min(_context.Assume(LimitIds.AssumptionAtmosphereChange) * rows.Length / Hour, _context.Assume(LimitIds.AssumptionAtmosphereWeather) * Math.Sqrt(3));
-
-    private double GasMinusClamp(double first, double last)
-    {
-        var limit = _context.Limits.Find(LimitIds.AssumptionNitrogenTemperature);
-        return Math.Max(limit?.Target?.Si ?? 0, (limit?.Companion("of change") ?? 0) * Math.Abs(last - first));
-    }
 }
 
 /// <summary>A nitrogen hold that was logged: pressures and temperatures row by row.</summary>

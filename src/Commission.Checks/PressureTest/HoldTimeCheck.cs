@@ -19,7 +19,7 @@ internal sealed class HoldTimeCheck : ICheck
     public CheckHelp Help { get; } = new(
         "Did the hold last as long as the code, the maker or the kind of system asks? A leak shows by time: twice the time shows half the leak.",
         "time of the last reading − time of the first ≥ stated time",
-        "60 minutes: International Mechanical and Residential Codes, 2021 and later (from memory). 24 hours: generic installation manuals of multi-split and VRF systems (published).",
+        "60 minutes: International Mechanical and Residential Codes, 2021 and later (from memory). 24 hours: generic installation manuals of VRF systems (published).",
         "Leave the nitrogen in until the time is reached, and read pressure and temperature again.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
@@ -80,7 +80,7 @@ internal sealed class SettledCheck : ICheck
     {
         if (context.Job.PressureTest is not { Tightness: { } hold } test)
             yield break;
-        var finding = context.Finding(this).Use("settled", hold.From?.Settled).Use("filling began", test.Started).Use("first reading", hold.From?.At);
+        var finding = context.Finding(this).Use("settled", NitrogenRun.First(hold)?.Settled).Use("filling began", test.Started).Use("first reading", NitrogenRun.First(hold)?.At);
         var limit = context.Limits.Require(LimitIds.PressureTestSettled);
         var least = limit.Least;
         if (Settled(test, hold) is not { } settled)
@@ -98,6 +98,6 @@ internal sealed class SettledCheck : ICheck
 
     // When filling began is all the clock says: the rest is shorter than that by the time it took, which crews do not write.
     private static double? Settled(Jobs.Model.PressureTest test, Jobs.Model.PressureHold hold) =>
-        hold.From?.Settled?.Value.Si
-        ?? (hold.From?.At.Value.Clock is { } first && test.Started?.Value.Clock is { } began && first > began ? (first - began).TotalSeconds : null);
+        NitrogenRun.First(hold)?.Settled?.Value.Si
+        ?? (NitrogenRun.First(hold)?.At.Value.Clock is { } first && test.Started?.Value.Clock is { } began && first > began ? (first - began).TotalSeconds : null);
 }

@@ -8,6 +8,7 @@ using Commission.Jobs.Model.Words;
 using Commission.Measurement.Decisions;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.PressureTest;
@@ -25,7 +26,7 @@ internal sealed class NitrogenHoldCheck : ICheck
 
     public CheckHelp Help { get; } = new(
         "Did nitrogen leave during the hold? The pressure follows the temperature of the gas, about 1 psi per °F at 450 psig; what is left after that is loss, or doubt. The hold finds large leaks; only the search of the joints may speak of grams a year.",
-        "L = 1 − ρ(p₂, T₂)/ρ(p₁, T₁) with the density of real nitrogen, absolute pressures and temperatures; pass when L + U ≤ R; smallest loss it can show 3.29·u; L < −U: temperature or gauge at fault",
+        "L = 1 − ρ(p₂, T₂)/ρ(p₁, T₁) with the density of real nitrogen, absolute pressures and temperatures; pass when L + U ≤ R, fail when L − U > R; in between conditional, or no verdict where U alone is as wide as R; smallest loss it can show 3.29·u; L < −U: temperature or gauge at fault",
         "Density: Span and others 2000 (published); the ideal-gas law understates the effect of temperature by 3 to 10 % (computed). R = 1 % of the absolute test pressure: default of this program (common practice, no source). Detection limits: ISO 11843-1 (from memory).",
         "Search every joint with bubble solution, repair, and hold again. Where U is too wide: wait longer after filling, put the clamp on shaded pipe, read a finer gauge, hold through a stretch of even temperature.");
 
@@ -47,13 +48,13 @@ internal sealed class NitrogenHoldCheck : ICheck
             finding.Use(use);
         foreach (var at in rows.At)
             finding.Use("time of a reading", at);
-        finding.Use("settled", hold.From?.Settled).Use("shaded", hold.Shaded).Use("oil in the circuit", test.OilInCircuit);
+        finding.Use("settled", NitrogenRun.First(hold)?.Settled).Use("shaded", hold.Shaded).Use("oil in the circuit", test.OilInCircuit);
         if (test.Gas.Value is not (TestGas.DryNitrogen or TestGas.NitrogenWithTracer))
             yield return finding.NotEvaluated($"the hold is worked out for nitrogen, and {test.Gas.Text} was used", "Test with dry nitrogen.");
         else if (run.Loss is not { } loss)
-            yield return finding.NotEvaluated(run.WhyNot!, rows.Todo ?? "Check pressures and temperatures.");
+            yield return finding.NotEvaluated(WithDrop(context, rows, run.WhyNot!), rows.Todo ?? "Check pressures and temperatures.");
         else if (context.Limits.Find(LimitIds.PressureTestHoldLoss) is not { Upper: { } most } limit)
-            yield return finding.NotEvaluated("no pack sets a limit", "Name a limits pack.");
+            yield return finding.Measure(loss.Loss, DisplayKind.Percentage).NotEvaluated(PressureTestMessages.HoldNoLimit(Drop(context, loss), context.Present.InMessage(loss.Loss, DisplayKind.Percentage)), "Name a limits pack.");
         else
             yield return Judge(context, run, Explained(context, finding, run, loss), loss, context.State(limit), most.Si);
     }
@@ -61,21 +62,21 @@ internal sealed class NitrogenHoldCheck : ICheck
     private Finding Judge(CheckContext context, NitrogenRun run, FindingBuilder finding, NitrogenLoss loss, LimitStatement limit, double allowed)
     {
         var present = context.Present;
-        var u = loss.Loss.Expanded;
         var measured = present.Text(loss.Loss, DisplayKind.Percentage);
         var smallest = present.Text(loss.SmallestDetectable, DisplayKind.Percentage);
-        if (loss.Judge(allowed) == NitrogenVerdict.TemperatureOrGauge)
+        var verdict = loss.Judge(allowed);
+        if (verdict == NitrogenVerdict.TemperatureOrGauge)
         {
             return finding.Measure(loss.Loss, DisplayKind.Percentage).Show(limit).NotEvaluated(
-                $"the gas seems to have grown by {present.Text(-loss.Loss.Value, DisplayKind.Percentage)}, more than U: temperature or gauge is at fault",
-                "Check that the clamp sat on shaded bare pipe at both ends, zero the gauge, and hold again.");
+                PressureTestMessages.HoldGrew(present.InMessage(-loss.Loss.Value, DisplayKind.Percentage), present.InMessage(-loss.CorrectedDrop, DisplayKind.PressureDifference)), PressureTestMessages.HoldGrewNext);
         }
 
-        if (u >= allowed)
+        // What is lost beyond doubt fails however wide the doubt is; what is not cannot be told from what is allowed.
+        if (verdict != NitrogenVerdict.Lost && loss.Loss.Expanded >= allowed)
         {
-            return finding.Measure(loss.Loss, DisplayKind.Percentage).Show(limit).NotEvaluated(
-                $"the hold cannot show {present.Text(allowed, DisplayKind.Percentage)}: U is {present.Text(u, DisplayKind.Percentage)}, most of it {loss.Loss.Budget[0].Cause.Name}",
-                "Hold through a stretch of even temperature, with the clamp on shaded pipe, and read a gauge with a finer scale.");
+            return finding.Measure(loss.Loss, DisplayKind.Percentage).Show(limit).CannotDecide(
+                PressureTestMessages.HoldCannotShow(Drop(context, loss), present.InMessage(loss.Loss, DisplayKind.Percentage), present.InMessage(allowed, DisplayKind.Percentage), new(loss.Loss.Budget[0].Cause.Name)),
+                PressureTestMessages.HoldCannotShowNext);
         }
 
         finding.Judge(loss.Loss, DisplayKind.Percentage, limit);
@@ -96,7 +97,17 @@ internal sealed class NitrogenHoldCheck : ICheck
                 : $"No loss shown in {length}: {measured} after temperature is taken out; the hold would have shown {smallest}.").Build();
         }
 
-        return finding.Say($"{measured} lost in {length} after temperature is taken out: more than allowed.").Next(Help.WhenItFails).Build();
+        return finding.Say(PressureTestMessages.HoldLost(Drop(context, loss), present.InMessage(loss.Loss, DisplayKind.Percentage), new(run.Rows!.Length))).Next(Help.WhenItFails).Build();
+    }
+
+    private static QuantityValue Drop(CheckContext context, NitrogenLoss loss) => context.Present.InMessage(loss.CorrectedDrop, DisplayKind.PressureDifference);
+
+    // Without temperatures there is no loss, and still the crew reads what its gauge did.
+    private static Message WithDrop(CheckContext context, NitrogenRows rows, string why)
+    {
+        if (rows.Pressures is not [var first, .., var last])
+            return why;
+        return PressureTestMessages.HoldRawDrop(why, context.Present.InMessage(first - last, DisplayKind.PressureDifference), context.Present.InMessage((first - last) / first, DisplayKind.Percentage));
     }
 
     private static FindingBuilder Explained(CheckContext context, FindingBuilder finding, NitrogenRun run, NitrogenLoss loss)
@@ -127,7 +138,7 @@ internal sealed class NitrogenHoldCheck : ICheck
             finding.Use("refrigerant", context.Job.Equipment.Refrigerant).Step("ṁ_d", "as refrigerant vapour out of the same hole", "viscous, Q ∝ (p² − p_atm²)/η", $"{present.Text(loss.SmallestDetectable, DisplayKind.Percentage, 2)} in {EvacuationClock.Span(run.Rows!.Length)}", leak, $"viscous flow, EN 1779 (from memory); {VaporViscosity.Source}");
         }
 
-        if (context.Get<SiteAtmosphere>() is { } site && !run.Rows!.IsAbsolute)
+        if (context.Get<SiteAtmosphere>() is { } site && !run.Rows!.AreAbsolute)
         {
             foreach (var use in site.Uses)
                 finding.Use(use);
@@ -160,9 +171,9 @@ internal sealed class NitrogenHoldCheck : ICheck
     {
         if (!run.Rows!.AccuracyKnown)
             yield return "the accuracy of the gauge or the thermometer is not written, so U is too small";
-        if (run.Hold!.From?.Settled is null && run.Test!.Started is null)
+        if (NitrogenRun.First(run.Hold!)?.Settled is null && run.Test!.Started is null)
             yield return "how long the gas had settled after filling is not written";
-        if (run.Hold.Shaded?.Value == false)
+        if (run.Hold!.Shaded?.Value == false)
             yield return "the temperature was read in the sun";
         if (run.Hold.TemperatureTaken?.Value == TemperaturePlace.Air)
             yield return "the temperature was read in the air and not on the pipe";

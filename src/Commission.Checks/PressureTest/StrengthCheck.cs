@@ -44,17 +44,15 @@ internal sealed class StrengthCheck : ICheck
             yield break;
         }
 
-        var high = test.Section?.Value is CircuitSection.HighSide or CircuitSection.Outdoor;
-        var plate = context.Job.Equipment.Nameplate?.DesignPressure;
-        if ((high ? plate?.High : plate?.Low) is not { } design || limit?.Lower is not { } factor)
+        if (SectionDesignPressure.Of(context, test.Section) is not { } design || limit?.Lower is not { } factor)
         {
             yield return finding.Measure(gauge, DisplayKind.Pressure).Information($"Strength test at {strength.Pressure.Text}.", "no pack in force asks for one");
             yield break;
         }
 
-        var least = factor.Si * design.Value.ToGauge(atmosphere.Pressure).Si;
+        var least = factor.Si * design.Gauge;
         var text = context.Present.Text(least, DisplayKind.Pressure);
-        finding.Use("design pressure", design).Step("p_min", "least strength-test pressure", "factor × PS", string.Create(CultureInfo.InvariantCulture, $"{factor.Si:0.##} × {design.Text}"), text, limit.Source);
+        finding.Use(design.Name, design.Given).Step("p_min", "least strength-test pressure", "factor × PS", string.Create(CultureInfo.InvariantCulture, $"{factor.Si:0.##} × {design.Given.Text}"), text, limit.Source);
         finding.Judge(gauge, DisplayKind.Pressure, context.State(limit) with { Kind = LimitKind.AtLeast, Text = $"at least {text}", LowerSi = least, UpperSi = null });
         if (strength.At?.Value.Clock is { } at && test.Tightness?.From?.At.Value.Clock is { } tight && at > tight)
             finding.Use("strength test: time", strength.At).Use("tightness test: start", test.Tightness.From.At).Fail("the strength test came after the tightness test");

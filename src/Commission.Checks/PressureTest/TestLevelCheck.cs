@@ -1,11 +1,13 @@
 using System.Globalization;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
+using Commission.Checks.NitrogenAnalysis;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.PressureTest;
@@ -21,8 +23,8 @@ internal sealed class TestLevelCheck : ICheck
 
     public CheckHelp Help { get; } = new(
         "Was the test pressure high enough to mean something, and did it stay below what the weakest part may bear?",
-        "minimum = pack factor × design pressure of the section; maximum = lower of pack factor × design pressure and pack factor × rating of the weakest part, for a strength test that a pack asks for the rating alone; all gauge pressures; the lowest reading of the hold is held against the minimum, the highest of the test against the maximum",
-        "Design pressure: nameplate. Ceiling of 130 %: International Mechanical Code and ASHRAE 15 (from memory). EN 378-2: tightness at most 1.0 PS (from memory). Minimum factor: common practice, no source, unless a pack or the maker says more.",
+        "minimum = pack factor × design pressure of the section, a remark unless the maker or a named pack asks for it; maximum = rating of the weakest part where it is written, else pack factor × design pressure; for a strength test that a pack asks for the rating alone; all gauge pressures; the lowest reading of the hold is held against the minimum, the highest of the test against the maximum. The line set and the indoor side of ductless, multi-split, VRF and heat pump systems are high side",
+        "Design pressure: nameplate. Ceiling of 130 %: International Mechanical Code and ASHRAE 15 (from memory). EN 378-2: tightness at most 1.0 PS (from memory). Line sets as high side: generic installation manuals (from memory). Minimum factor: common practice, no source, unless a pack or the maker says more.",
         "Too low: raise the pressure in steps and hold again. Too high: release it at once, stand clear, and have the weakest part judged by its maker before going on.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
@@ -34,6 +36,14 @@ internal sealed class TestLevelCheck : ICheck
         (CorrectedReading Reading, Uncertain Value)[] hold = [.. Hold(context, test).Select(Gauge)];
         (CorrectedReading Reading, Uncertain Value)[] stages = [.. test.Stages.Select((s, i) => Stage(context, test, string.Create(CultureInfo.InvariantCulture, $"stage {i + 1}, {s.Pressure.Text}"), s)).Select(Gauge)];
         (CorrectedReading Reading, Uncertain Value)[] strength = test.Strength is { } raised ? [Gauge(Stage(context, test, "strength test pressure", raised))] : [];
+        if (hold.Length == 0 && strength.Length == 0 && test.Tightness?.Series is { Data.UnitIsGuessed: true } log)
+        {
+            // Whether 41 is bar or psi decides between a weak test and a danger: a guess decides nothing.
+            yield return context.Finding(this).Use("pressure log", log.File).NotEvaluated(
+                EvidenceMessages.UnitGuessed(new(log.Data.File), new(log.Data.Unit)), EvidenceMessages.UnitGuessedNext(new(log.Data.File), new(log.Data.Unit)));
+            yield break;
+        }
+
         if (hold.Length == 0 && strength.Length == 0)
         {
             yield return context.Finding(this).NotEvaluated("no test pressure is written", "Write the pressure at the start and the end of the hold.");
@@ -56,6 +66,7 @@ internal sealed class TestLevelCheck : ICheck
     private static IEnumerable<CorrectedReading> Hold(CheckContext context, Jobs.Model.PressureTest test) => test.Tightness is { } hold
         ? new[] { hold.From }.Concat(hold.Readings).Append(hold.To).OfType<HoldPoint>()
             .Select(point => context.Readings.Pressure($"test pressure, {point.At.Text}", ReadingName.PressureTest, point.Pressure, test.With))
+            .Concat(NitrogenRows.Extremes(context, test, hold))
         : [];
 
     private static CorrectedReading Stage(CheckContext context, Jobs.Model.PressureTest test, string name, TestStage stage) =>
@@ -82,7 +93,7 @@ internal sealed class TestLevelCheck : ICheck
             return Said(finding.Judge(gauge, DisplayKind.Pressure, stated with { LowerSi = least, UpperSi = null }), gauge, present.Text(least, DisplayKind.Pressure), present);
         }
 
-        if (DesignPressure(context, test) is not { } design)
+        if (SectionDesignPressure.Of(context, test.Section) is not { } design)
             return finding.NotEvaluated("no design pressure is written for this section", "Write the nameplate's design pressure, low and high.");
         finding.Use(design.Name, design.Given);
         var limit = context.Limits.Require(LimitIds.PressureTestMinimumFactor);
@@ -90,6 +101,12 @@ internal sealed class TestLevelCheck : ICheck
         var minimum = factor.Si * design.Gauge;
         finding.Step("p_min", "least test pressure", "factor × design pressure", string.Create(CultureInfo.InvariantCulture, $"{factor.Si:0.###} × {design.Given.Text}"), present.Text(minimum, DisplayKind.Pressure), limit.Source);
         var statement = Bound(context, limit, LimitKind.AtLeast, minimum, null);
+        if (limit.Tier is not (LimitTier.Maker or LimitTier.Pack) && !finding.Judge(gauge, DisplayKind.Pressure, statement).Passes)
+        {
+            return finding.Next(PressureTestMessages.LevelBelowUsualNext).Information(
+                PressureTestMessages.LevelBelowUsual(present.InMessage(gauge.Value, DisplayKind.Pressure), present.InMessage(minimum, DisplayKind.Pressure)), PressureTestMessages.LevelBelowUsualKind);
+        }
+
         return Said(finding.Judge(gauge, DisplayKind.Pressure, statement), gauge, present.Text(minimum, DisplayKind.Pressure), present);
     }
 
@@ -112,7 +129,11 @@ internal sealed class TestLevelCheck : ICheck
             finding.Step("p_max", $"rating of the weakest part, {weakest.What.Value}", "factor × rating", string.Create(CultureInfo.InvariantCulture, $"{share.Si:0.###} × {weakest.Rated.Text}"), present.Text(share.Si * rated, DisplayKind.Pressure), part.Source);
         }
 
-        if (byDesignPressure && DesignPressure(context, test) is { } design && context.Limits.Find(LimitIds.PressureTestMaximumFactor) is { Upper: { } factor } ceiling)
+        // A factor above one stands for what parts bear beyond the design pressure of their side: the weakest part's own rating knows that better, and leaves
+        // only what nothing in the circuit bears. A factor of at most one is the design pressure itself.
+        var limited = context.Limits.Find(LimitIds.PressureTestMaximumFactor);
+        var design = strictest is not null && limited?.Upper?.Si > 1 ? SectionDesignPressure.Highest(context) : SectionDesignPressure.Of(context, test.Section);
+        if (byDesignPressure && design is not null && limited is { Upper: { } factor } ceiling)
         {
             finding.Use(design.Name, design.Given);
             var most = factor.Si * design.Gauge;
@@ -124,10 +145,8 @@ internal sealed class TestLevelCheck : ICheck
         if (strictest is null)
             return finding.NotEvaluated("neither a design pressure nor the rating of the weakest part is written", "Write the weakest part of the section and what it is rated for.");
         finding.Judge(gauge, DisplayKind.Pressure, strictest);
-        if (test.WeakestPart is null)
-            finding.Reserve("the weakest part of the section and its rating are not written");
-        if (finding.Passes && test.WeakestPart is null)
-            finding.Next("Write the weakest part and its rating.");
+        if (test.WeakestPart is null && design is not null && gauge.Value > design.Gauge && finding.Passes)
+            finding.Reserve(PressureTestMessages.LevelWeakestNotWritten).Next(PressureTestMessages.LevelWeakestNotWrittenNext);
         return finding.ConcludeOrDanger(
             $"Highest test pressure {present.Text(gauge.Value, DisplayKind.Pressure)}, within what the section may bear.",
             $"the section saw {present.Text(gauge.Value, DisplayKind.Pressure)}, above the {present.Text(strictest.UpperSi!.Value, DisplayKind.Pressure)} it may bear.",
@@ -138,16 +157,5 @@ internal sealed class TestLevelCheck : ICheck
     {
         var text = $"{(kind == LimitKind.AtLeast ? "at least" : "at most")} {context.Present.Text((lower ?? upper)!.Value, DisplayKind.Pressure)}";
         return context.State(limit) with { Kind = kind, Text = text, LowerSi = lower, UpperSi = upper };
-    }
-
-    private static (string Name, Given<StatedPressure> Given, double Gauge)? DesignPressure(CheckContext context, Jobs.Model.PressureTest test)
-    {
-        if (context.Job.Equipment.Nameplate?.DesignPressure is not { } plate)
-            return null;
-        // What holds the whole system, or the line set with the indoor unit, is the low side; only the high side alone may see its own pressure.
-        var high = test.Section?.Value is CircuitSection.HighSide or CircuitSection.Outdoor;
-        if ((high ? plate.High ?? plate.Low : plate.Low ?? plate.High) is not { } given)
-            return null;
-        return (high ? "design pressure, high side" : "design pressure, low side", given, given.Value.ToGauge(context.Get<SiteAtmosphere>().Pressure).Si);
     }
 }

@@ -28,7 +28,8 @@ public static class RecordBuilder
         var context = new CheckContext(job, settings);
         var profile = context.Get<JobProfile>();
         var findings = Findings(context, profile);
-        var missing = profile.MissingFrom(findings);
+        var required = profile.MissingFrom(findings);
+        MissingRequirement[] missing = [.. required, .. Impeachment.Missing(findings, required)];
         var (outcome, reasons, conditions) = OutcomeMaker.Make(findings, missing, PunchList(job));
         var refrigerant = context.Get<CircuitRefrigerant>();
         return new CommissioningRecord
@@ -67,7 +68,7 @@ public static class RecordBuilder
 
     private static ImmutableArray<Finding> Findings(CheckContext context, JobProfile profile)
     {
-        var all = CheckCatalogue.All.SelectMany(check => check.Evaluate(context)).ToList();
+        var all = Impeachment.Apply(context, [.. CheckCatalogue.All.SelectMany(check => check.Evaluate(context))]).ToList();
         // Reviews look at the findings of the others only, so that their order among themselves does not matter.
         all.AddRange(CheckCatalogue.All.OfType<IReviewCheck>().SelectMany(review => review.Review(context, all)).ToList());
         var numbered = ImmutableArray.CreateBuilder<Finding>(all.Count);

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Commission.Checks.Kernel;
 using Commission.Measurement.Decisions;
 using Commission.Messages;
 using Commission.Records;
@@ -21,9 +22,10 @@ internal static class OutcomeReport
             output.WriteLine($"  - {reason}");
         var passes = record.Findings.Count(f => f.Verdict is Verdict.Pass or Verdict.PassWithinUncertainty);
         var notes = record.Findings.Count(f => f.Verdict == Verdict.Information);
-        foreach (var finding in record.Findings.Where(f => f.Verdict is not (Verdict.Pass or Verdict.PassWithinUncertainty or Verdict.Information) && f.Check != "charge.diagnosis"))
+        var told = record.Findings.Where(IsTold).ToList();
+        foreach (var finding in told)
             Write(finding, output);
-        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {passes} passed, {notes} for information, {record.Findings.Length - passes - notes} listed above."));
+        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {passes} passed, {notes} for information, {told.Count} listed above."));
     }
 
     // The running circuit in a few lines: figures against what they should be, one diagnosis, what to do.
@@ -36,6 +38,14 @@ internal static class OutcomeReport
             output.WriteLine($"  Next: {diagnosis.NextStep}");
     }
 
+    // What is no plain pass; and what the record itself shows of copied, constant or impossible readings, where somebody has to look.
+    private static bool IsTold(Finding finding) => finding.Verdict switch
+    {
+        Verdict.Pass or Verdict.PassWithinUncertainty => false,
+        Verdict.Information => finding is { Phase: Phases.Evidence, NextStep: not null },
+        _ => finding.Check != "charge.diagnosis",
+    };
+
     private static void Write(Finding finding, TextWriter output)
     {
         var name = finding.Subject is null ? finding.Title : $"{finding.Title} ({finding.Subject})";
@@ -44,11 +54,11 @@ internal static class OutcomeReport
         var chance = finding.ConformityText is { } p ? $"conforms with {p}" : "";
         var facts = string.Join(", ", new[] { number, limit, chance }.Where(t => t.Length > 0));
         output.WriteLine($"  {Word(finding.Verdict).PadRight(LabelWidth)} {name}{(facts.Length > 0 ? ": " + facts : "")}");
-        var why = finding.Verdict == Verdict.NotEvaluated ? finding.Reason : finding.Reservation ?? finding.Statement;
+        var why = finding.Verdict is Verdict.NotEvaluated or Verdict.CannotDecide ? finding.Reason : finding.Reservation ?? finding.Statement;
         if (!string.IsNullOrEmpty(why))
             output.WriteLine($"  {"",LabelWidth} {why}");
         // What nobody required and nobody wrote down needs no advice at the tailgate; the record has it.
-        if (finding.NextStep is { } next && (finding.Verdict != Verdict.NotEvaluated || finding.Required))
+        if (finding.NextStep is { } next && (finding.Verdict != Verdict.NotEvaluated || finding.Required || finding.IsTakenBack))
             output.WriteLine($"  {"",LabelWidth} Next: {next}");
     }
 

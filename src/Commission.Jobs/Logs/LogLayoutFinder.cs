@@ -63,6 +63,7 @@ internal sealed partial class LogLayoutFinder(LogFile log, Dimension dimension, 
             TimeHeading = headings[timeColumn],
             ValueHeading = headings[valueColumn],
             Unit = unit,
+            UnitIsGuessed = log.Unit is null && UnitIn(headings[valueColumn]) is null,
             Clock = clock,
         };
     }
@@ -355,6 +356,8 @@ internal sealed record LogLayout
     public required string ValueHeading { get; init; }
 
     public required Unit Unit { get; init; }
+
+    public required bool UnitIsGuessed { get; init; }
 
     public required LogClock Clock { get; init; }
 }

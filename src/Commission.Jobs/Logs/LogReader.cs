@@ -193,6 +193,7 @@ internal static class LogReader
                 Rows = _lines.ToImmutable(),
                 Start = start,
                 Unit = layout.Unit.Symbol,
+                UnitIsGuessed = layout.UnitIsGuessed,
                 Column = layout.ValueHeading,
                 Step = SmallestStep(layout),
             };

@@ -32,6 +32,9 @@ public sealed record ReadSeries
     /// <summary>The unit the readings were written in.</summary>
     public required string Unit { get; init; }
 
+    /// <summary>Whether neither the job nor the heading says the unit, so that the usual one of the job's units was taken.</summary>
+    public bool UnitIsGuessed { get; init; }
+
     /// <summary>Heading of the column that was read.</summary>
     public required string Column { get; init; }
 

@@ -38,6 +38,14 @@ public sealed record Finding
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)]
     public bool IsDanger { get; init; }
 
+    /// <summary>Readings that cannot be what they say, by evidence: no verdict may rest on them.</summary>
+    [JsonIgnore]
+    public ImmutableArray<ReadingUse> Impeached { get => field.IsDefault ? [] : field; init; }
+
+    /// <summary>True when the verdict was taken back because a reading behind it cannot be what it says.</summary>
+    [JsonIgnore]
+    public bool IsTakenBack { get; init; }
+
     /// <summary>One plain sentence.</summary>
     public required string Statement { get; init; }
 

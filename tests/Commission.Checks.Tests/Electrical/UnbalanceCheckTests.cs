@@ -92,4 +92,15 @@ public sealed class UnbalanceCheckTests
     [Fact]
     public void Standing_motors_are_not_evaluated() =>
         Assert.Equal(Verdict.NotEvaluated, ElectricalJob.One("electrical.current-unbalance", "{compressor: [0 A, 0 A, 0 A]}").Verdict);
+
+    [Fact]
+    public void Unbalanced_currents_are_followed_by_moving_all_three_leads_never_two()
+    {
+        // Two leads changed over reverse the field, and a scroll compressor does not pump backwards (fact of the trade).
+        var found = ElectricalJob.One("electrical.current-unbalance", "{compressor: [18.6 A, 16.0 A, 21.5 A]}");
+        Assert.Equal(Verdict.Fail, found.Verdict);
+        Assert.Equal("electrical.current-unbalance-next", found.Messages!.NextStep!.Id);
+        Assert.Contains("all three leads on by one place", found.NextStep, StringComparison.Ordinal);
+        Assert.DoesNotContain("swap", found.NextStep, StringComparison.Ordinal);
+    }
 }

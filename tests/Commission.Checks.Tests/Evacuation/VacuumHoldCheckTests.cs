@@ -110,12 +110,12 @@ public sealed class VacuumHoldCheckTests
     }
 
     [Theory]
-    [InlineData("multi-split", 30)]
+    [InlineData("multi-split", 20)]
     [InlineData("VRF", 60)]
     public void The_time_grows_with_the_system(string system, int minutes)
     {
         // Common practice, no source: a leak raises a large volume slowly.
-        var found = One(Id, Job(Logged(), system: system), Held(20, m => 5 * m));
+        var found = One(Id, Job(Logged(), system: system), Held(15, m => 5 * m));
         Assert.Equal(Verdict.NotEvaluated, found.Verdict);
         Assert.Contains($"{minutes} min", found.Reason, StringComparison.Ordinal);
         Assert.Equal(Verdict.Pass, One(Id, Job(Logged(), system: system), Held(61, m => 5 * m)).Verdict);

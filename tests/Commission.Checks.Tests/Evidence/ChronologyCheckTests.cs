@@ -63,6 +63,27 @@ public sealed class ChronologyCheckTests
         f => f.Subject == "under vacuum");
 
     [Theory]
+    [InlineData("10:30", true)]
+    [InlineData("10:58", false)]
+    [InlineData("11:05", false)]
+    public void A_compressor_that_starts_while_the_lines_are_under_vacuum_is_a_danger_whichever_valve_is_closed(string start, bool danger)
+    {
+        // Common practice, no source: it draws from the vacuum, or against closed valves from nothing.
+        var finding = JobLines.Finding(
+            JobLines.Of($"evacuation: {{section: line set and indoor, started: \"09:25\", levels: [{{at: \"10:58\", pressure: 400 micron}}]}}\ncharging: {{unit arrived: charged, compressor started: \"{start}\"}}"), Check, "under vacuum");
+        Assert.Equal(danger, finding.IsDanger);
+        Assert.Equal(danger ? Verdict.Fail : Verdict.Pass, finding.Verdict);
+    }
+
+    [Fact]
+    public void A_log_of_the_right_gauge_is_told_with_the_order()
+    {
+        const string Log = "instruments: [{id: vacuum, kind: vacuum gauge, serial: V-20, reads: [evacuation]}]\npressure test: {gas: dry nitrogen, started: \"08:00\"}\nevacuation: {started: \"09:25\", log: {gauge serial: V-20}, levels: [{at: \"10:58\", pressure: 400 micron}]}";
+        Assert.EndsWith("The log is of the gauge named, serial V-20.", JobLines.Finding(JobLines.Of(Log), Check).Statement, StringComparison.Ordinal);
+        Assert.Equal(Verdict.Fail, JobLines.Finding(JobLines.Of(Log.Replace("serial: V-20}, levels", "serial: V-21}, levels", StringComparison.Ordinal)), Check, "vacuum log").Verdict);
+    }
+
+    [Theory]
     [InlineData("leak check: {date: 2026-06-18, result: none, method: bubble solution}", Verdict.Pass)]
     [InlineData("leak check: {date: 2026-06-17, result: none, method: bubble solution}", Verdict.Fail)]
     [InlineData("label: {total: 3 lb, date: 2026-06-01}", Verdict.Fail)]

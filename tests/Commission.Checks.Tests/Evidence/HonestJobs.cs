@@ -72,6 +72,8 @@ internal sealed class HonestJobs(int seed)
         var evaporating = 276 + (5 * _random.NextDouble());
         var outdoor = 298 + (13 * _random.NextDouble());
         var (superheat, subcooling, split) = (2 + (8 * _random.NextDouble()), 3 + (5 * _random.NextDouble()), 6 + (8 * _random.NextDouble()));
+        // No condenser cools its liquid below the air that cools it: a kelvin stays between the two.
+        subcooling = Math.Min(subcooling, split - 1);
         var condensing = outdoor + split;
         var room = 296 + (2 * _random.NextDouble());
         // What the instruments are off by stays the same from row to row.

@@ -18,6 +18,9 @@ public sealed class PhysicsCheckTests
     [InlineData("liquid pressure: 365 psig +/- 1, discharge line: 100 F +/- 2", Verdict.Fail)]
     [InlineData("liquid pressure: 365 psig +/- 1, outdoor dry bulb: 95 F +/- 1", Verdict.Pass)]
     [InlineData("liquid pressure: 365 psig +/- 1, outdoor dry bulb: 115 F +/- 1", Verdict.Fail)]
+    [InlineData("liquid line: 97 F +/- 1, outdoor dry bulb: 95 F +/- 1", Verdict.Pass)]
+    [InlineData("liquid line: 94 F +/- 1, outdoor dry bulb: 95 F +/- 1", Verdict.Pass)] // within its U
+    [InlineData("liquid line: 86 F +/- 1, outdoor dry bulb: 95 F +/- 1", Verdict.Fail)] // colder than the air that cools it
     [InlineData("vapor pressure: 118.4 psig +/- 1, supply dry bulb: 35 F +/- 1", Verdict.Fail)]
     [InlineData("supply dry bulb: 56 F +/- 1, return dry bulb: 75 F +/- 1", Verdict.Pass)]
     [InlineData("supply dry bulb: 78 F +/- 1, return dry bulb: 75 F +/- 1", Verdict.Fail)]
@@ -28,6 +31,10 @@ public sealed class PhysicsCheckTests
         if (verdict == Verdict.Fail)
             Assert.StartsWith("These cannot be right together: at 11:35", finding.Statement, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void Behind_a_heat_exchanger_the_liquid_of_a_cold_room_may_be_colder_than_the_air() => Assert.Empty(JobLines.Findings(
+        JobLines.Of("charging: {unit arrived: charged, compressor started: \"11:00\", running: full, readings: [{at: \"11:35\", liquid line: 60 F, outdoor dry bulb: 95 F}]}", system: "refrigeration", refrigerant: "R-448A"), Check));
 
     [Fact]
     public void In_heating_the_sides_are_changed_and_nothing_is_compared()

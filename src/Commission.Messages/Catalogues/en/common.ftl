@@ -8,3 +8,8 @@ danger = DANGER
 
 # $cause (text) - the largest cause of doubt
 settle-by-less-doubt = Read again with less doubt; the largest part of it is { $cause }.
+
+# $reading (text) - what was read, with its time
+# $value (text) - the reading as written
+# $evidence (text) - title of the finding that shows it
+reading-cannot-be = { $reading } ({ $value }) cannot be what it says, see { $evidence }

@@ -123,6 +123,15 @@ hold-failed-rig-first-next = Test the rig before hunting the system. { $next }
 # $next (message) - what the shape of the rise asks for; it does not name the rig
 hold-failed-rig-alone-next = Test the rig before hunting the system: blank it off and watch it alone. { $next }
 
+## The rig beside a hold that passed
+
+# $rise (quantity) - rise of the blanked rig
+# $after (duration) - in what time
+rig-rose-hold-passed = The blanked rig rose { $rise } in { $after }, and the isolated circuit stayed below its limit all the same: a leaking rig can only spoil a hold, never flatter it.
+
+rig-rose-hold-passed-kind = the hold passed, so the rig's own rise decides nothing
+rig-mend-next = Mend the rig before the next job: hose gaskets, valve seats, pump oil.
+
 ## What the shape of the rise says
 
 # $most (quantity) - largest rise or rate of rise that could hide

@@ -1,0 +1,43 @@
+using Commission.Checks.Kernel;
+using Commission.Jobs.Model;
+using Commission.Jobs.Model.Words;
+using Commission.Measurement.Quantities;
+using Commission.Measurement.Units;
+
+namespace Commission.Checks.PressureTest;
+
+/// <summary>
+/// The design pressure of the part of the circuit that was under test. Where a system heats, its line set and indoor side carry the discharge pressure: they
+/// are high side whatever else the plate prints (generic installation manuals of ductless, multi-split and VRF systems, from memory).
+/// </summary>
+/// <param name="Name">Which figure of the plate it is.</param>
+/// <param name="Given">The figure as written.</param>
+/// <param name="Gauge">The figure above the atmosphere, Pa.</param>
+internal sealed record SectionDesignPressure(string Name, Given<StatedPressure> Given, double Gauge)
+{
+    /// <summary>The design pressure of a section; null where the plate's is not written.</summary>
+    /// <param name="context">The job and everything derived from it.</param>
+    /// <param name="section">The section; null where it is not written.</param>
+    public static SectionDesignPressure? Of(CheckContext context, Given<CircuitSection>? section) => context.Job.Equipment.Nameplate?.DesignPressure is { } plate
+        ? IsHighSide(context.Job.Equipment.System.Value, section?.Value)
+            ? Made(context, "design pressure, high side", plate.High ?? plate.Low)
+            : Made(context, "design pressure, low side", plate.Low ?? plate.High)
+        : null;
+
+    /// <summary>The higher design pressure of the plate, beyond which nothing in the circuit is designed; null where it is not written.</summary>
+    public static SectionDesignPressure? Highest(CheckContext context) => context.Job.Equipment.Nameplate?.DesignPressure is { } plate
+        ? Made(context, plate.High is null ? "design pressure, low side" : "design pressure, high side", plate.High ?? plate.Low)
+        : null;
+
+    // What holds the whole system is bounded by its low side, the shell of the compressor for one.
+    private static bool IsHighSide(SystemKind system, CircuitSection? section) => section switch
+    {
+        CircuitSection.HighSide or CircuitSection.Outdoor => true,
+        null or CircuitSection.LineSet or CircuitSection.LineSetAndIndoor or CircuitSection.Indoor =>
+            system is SystemKind.DuctlessSplit or SystemKind.MultiSplit or SystemKind.VRF or SystemKind.HeatPump,
+        _ => false,
+    };
+
+    private static SectionDesignPressure? Made(CheckContext context, string name, Given<StatedPressure>? given) =>
+        given is null ? null : new SectionDesignPressure(name, given, given.Value.ToGauge(context.Get<SiteAtmosphere>().Pressure).Si);
+}

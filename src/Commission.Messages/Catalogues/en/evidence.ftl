@@ -1,0 +1,19 @@
+### Evidence: readings that cannot be what they say.
+
+# $level (quantity) - the reading
+# $when (text) - when it was read
+# $least (quantity) - what a field pump reaches through hoses at best
+vacuum-too-deep = { $level } at { $when }: through hoses a field pump comes no lower than about { $least }.
+
+# $when (text) - when it was read
+vacuum-zero = The gauge showed exactly 0 at { $when }: it was off, unplugged or below its range, or its unit is wrong.
+
+vacuum-implausible-next = Which unit was the gauge set to, micron, Pa or mbar, and did it read the air of the room before? Correct the unit, or pull down again and read with a gauge that shows a known pressure rightly.
+
+# $file (text) - name of the log
+# $unit (name) - the unit that was taken
+unit-guessed = Neither the heading of { $file } nor the job says the unit of its readings; { $unit } was only taken for it.
+
+# $file (text) - name of the log
+# $unit (name) - the unit that was taken
+unit-guessed-next = Which unit was the gauge set to when it wrote { $file }? Write the unit beside the file, { $unit } if that is right.

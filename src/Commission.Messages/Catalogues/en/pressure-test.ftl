@@ -1,0 +1,44 @@
+### Pressure test: what the nitrogen hold shows, how high the pressure was.
+
+## The hold
+
+# $drop (quantity) - what the pressure fell, temperature taken out
+# $loss (quantity) - share of the gas lost, with its uncertainty
+# $allowed (quantity) - share that may be lost
+# $cause (text) - the largest cause of doubt
+hold-cannot-show = { $loss } ({ $drop }) lost, temperature taken out: that doubt is too wide to tell it from the { $allowed } allowed, and most of it is { $cause }
+
+hold-cannot-show-next = Hold longer and through a stretch of even temperature, with a clamp on each line in the shade, and read a gauge with a finer scale; a leak grows with the time, the doubt does not.
+
+# $gain (quantity) - share by which the gas seems to have grown
+# $rise (quantity) - what the pressure rose, temperature taken out
+hold-grew = the gas seems to have grown by { $gain } ({ $rise }), more than its doubt: temperature or gauge is at fault
+
+hold-grew-next = Check that the clamp sat on shaded bare pipe at both ends, zero the gauge, and hold again.
+
+# $drop (quantity) - what the pressure fell, temperature taken out
+# $loss (quantity) - share of the gas lost, with its uncertainty
+hold-no-limit = no pack sets a limit for the { $loss } ({ $drop }) lost
+
+# $why (message) - why the loss could not be worked out
+# $drop (quantity) - what the gauge fell by
+# $share (quantity) - the same as a share of the absolute pressure
+hold-raw-drop = { $why }; as read the pressure fell by { $drop }, { $share } of what was in
+
+# $drop (quantity) - what the pressure fell, temperature taken out
+# $loss (quantity) - share of the gas lost, with its uncertainty
+# $length (duration) - how long it was held
+hold-lost = { $loss } ({ $drop }) lost in { $length } after temperature is taken out: more than allowed.
+
+## The level
+
+# $lowest (quantity) - lowest pressure of the hold
+# $least (quantity) - pressure that is usual at least
+level-below-usual = Lowest test pressure { $lowest }, below the { $least } that are usual; no standard known here makes that a limit.
+
+level-below-usual-next = Look in the manual: some makers ask for the whole design pressure. Then raise the pressure in steps and hold again.
+level-below-usual-kind = common practice, and no maker's figure and no pack that asks for it
+
+level-weakest-not-written = no weakest part is written, and above its design pressure a section bears what its weakest part bears
+level-weakest-not-written-next = Write the weakest part of the section and its rating.
+
