@@ -226,7 +226,9 @@ internal sealed class LabelCheck : ICheck
     {
         var weighed = context.Get<WeighedCharge>();
         string? compared = null;
-        if (label.Factory is { } factory && context.Job.Equipment.Nameplate?.FactoryCharge is { } plate)
+        foreach (var use in context.Get<PlateRefrigerant>().Uses)
+            finding.Use(use);
+        if (label.Factory is { } factory && context.Get<PlateRefrigerant>().FactoryCharge is { } plate)
         {
             finding.Use("factory charge", plate);
             var difference = Written.Value(context, "label: factory", factory, DisplayKind.Mass) - Written.Value(context, "factory charge", plate, DisplayKind.Mass);
