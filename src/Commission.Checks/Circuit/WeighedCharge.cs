@@ -56,7 +56,10 @@ internal sealed class WeighedCharge : IAnalysis<WeighedCharge>
             parts.Add(movement.Part, movement.Sign);
         if (parts.IsEmpty)
             return null;
-        parts.Hoses(job.LeftInHoses, job.Hoses);
+        // Where nothing was moved nothing stayed in a hose.
+        var nothing = _context.Get<RefrigerantLedger>().Charging.All(m => m.Weighing is null && m.Part.Value.Value == 0);
+        if (!nothing || job.LeftInHoses is not null)
+            parts.Hoses(job.LeftInHoses, job.Hoses);
         return parts.Sum("m_put", "refrigerant put into the circuit");
     }
 
