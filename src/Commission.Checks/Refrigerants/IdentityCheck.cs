@@ -23,7 +23,7 @@ internal sealed class RefrigerantIdentityCheck : ICheck
 
     public CheckHelp Help { get; } = new(
         "Is the refrigerant that went in the one the unit is built for? Where it was changed: does it burn no more easily, and is the unit built for its pressure? Did gas of a burnt or acid circuit go back in?",
-        "plate = circuit = cylinder, or a written change; safety group no more flammable than the plate's; p_bubble(125 °F) at most the plate's high-side pressure (a tenth above it is a condition), without one that of the plate's own refrigerant",
+        "plate = circuit = cylinder, or a written change; safety group no more flammable than the plate's; saturation pressure at 125 °F (mean of bubble and dew) at most the plate's high-side pressure (a tenth above it is a condition), without one that of the plate's own refrigerant",
         "US EPA SNAP: no flammable refrigerant as a retrofit of equipment not designed for it; ASHRAE 15 section 9, pressure of the high side (both from memory). Gas of an acid circuit: common practice.",
         "Do not run the unit. Recover the refrigerant, evacuate, and charge what the plate says.");
 
@@ -107,7 +107,7 @@ internal sealed class RefrigerantIdentityCheck : ICheck
 
         var gauge = saturation - atmosphere.Value.Value;
         finding.Show(context.State(limit)).Step(
-            "p_hot", "saturation pressure at a hot condenser, and what the unit is built for", $"p_bubble({present.Text(hot, DisplayKind.Temperature)})", designation,
+            "p_hot", "saturation pressure at a hot condenser, and what the unit is built for", $"(p_bubble + p_dew) / 2 at {present.Text(hot, DisplayKind.Temperature)}", designation,
             $"{present.Text(gauge, DisplayKind.Pressure)}, {present.Text(bound, DisplayKind.Pressure)}", limit.Source);
         if (gauge > limit.Most.Si * bound)
             return finding.Danger(RefrigerantMessages.IdentityBursts(name, present.Printed(gauge, DisplayKind.Pressure), present.Printed(hot, DisplayKind.Temperature), present.Printed(bound, DisplayKind.Pressure)), RefrigerantMessages.IdentityBurstsNext);
@@ -116,7 +116,8 @@ internal sealed class RefrigerantIdentityCheck : ICheck
         return null;
     }
 
-    // Above its critical temperature a refrigerant has no saturation: its pressure is beyond every unit for another one.
+    // A blend condenses between its bubble and its dew point. Above its critical temperature a refrigerant has no saturation: its pressure is beyond every unit
+    // for another one.
     private static double? Saturation(RefrigerantInfo? info, double kelvin)
     {
         if (info is not { IsComputable: true })
@@ -124,7 +125,7 @@ internal sealed class RefrigerantIdentityCheck : ICheck
         var fluid = Refrigerant.Load(info.Designation);
         if (fluid.CriticalPoint is { Ok: true, Value: var critical } && critical.Temperature <= kelvin)
             return critical.Pressure;
-        return fluid.BubbleAtTemperature(kelvin) is { Ok: true, Value: var state } ? state.Pressure : null;
+        return fluid.BubbleAtTemperature(kelvin) is { Ok: true, Value: var bubble } && fluid.DewAtTemperature(kelvin) is { Ok: true, Value: var dew } ? (bubble.Pressure + dew.Pressure) / 2 : null;
     }
 
     private Finding Back(CheckContext context, Cylinder cylinder)

@@ -25,12 +25,14 @@ public sealed class IdentityCheckTests
         Assert.Equal(isDanger ? Verdict.Fail : Verdict.Pass, finding.Verdict == Verdict.Conditional ? Verdict.Pass : finding.Verdict);
     }
 
-    // Saturation at 125 °F (suppliers' tables, from memory): R-22 280, R-407C bubble 315, R-410A 446 psig.
+    // Saturation at 125 °F (suppliers' tables, from memory): R-22 280, R-407C 320 bubble and 275 dew, R-410A 446 psig.
     [Theory]
     [InlineData("R-410A", "R-22", ", design pressure: {high: 300 psig}", Verdict.Fail)]
     [InlineData("R-410A", "R-22", "", Verdict.Fail)] // without a rating by the plate's own refrigerant
-    [InlineData("R-407C", "R-22", ", design pressure: {high: 300 psig}", Verdict.Conditional)]
-    [InlineData("R-407C", "R-22", ", design pressure: {high: 350 psig}", Verdict.Pass)]
+    [InlineData("R-407C", "R-22", "", Verdict.Conditional)] // a tenth of it more
+    [InlineData("R-407C", "R-22", ", design pressure: {high: 285 psig}", Verdict.Conditional)]
+    [InlineData("R-407C", "R-22", ", design pressure: {high: 250 psig}", Verdict.Fail)]
+    [InlineData("R-407C", "R-22", ", design pressure: {high: 310 psig}", Verdict.Pass)]
     [InlineData("R-22", "R-407C", "", Verdict.Pass)]
     [InlineData("R-744", "R-134a", "", Verdict.Fail)] // above its critical temperature
     public void Nothing_of_a_pressure_that_the_unit_is_not_built_for(string charged, string plate, string more, Verdict verdict)
@@ -94,7 +96,7 @@ public sealed class IdentityCheckTests
     }
 
     private static string Back(string found, string contents, string recovery) =>
-        $"as found: {{{found}}}\nrecovery: {{to: 0 psig, mass: 6 lb, cylinder: {recovery}}}\ncylinders: [{{id: R1, refrigerant: R-410A, contents: {contents}}}]\ncharging: {{unit arrived: recovered and evacuated, scale: {{cylinder: R1, before: 30 lb, after: 24 lb}}}}";
+        $"as found: {{{found}}}\nrecovery: {{to: 0 psig, mass: 6 lb, cylinder: {recovery}}}\ncylinders: [{{id: R1, refrigerant: R-410A, contents: {contents}}}, {{id: R9}}]\ncharging: {{unit arrived: recovered and evacuated, scale: {{cylinder: R1, before: 30 lb, after: 24 lb}}}}";
 
     private static Finding Plate(string charged, string plate, string more) => JobLines.Finding(
         JobLines.Of($"refrigerant change: {{from: {plate}, to: {charged}}}", "refrigerant change", refrigerant: charged, equipment: $", nameplate: {{refrigerant: {plate}{more}}}"), Check, "plate");
