@@ -103,9 +103,6 @@ internal sealed class MassSum
     /// <summary>An empty sum.</summary>
     public MassSum(CheckContext context) => _context = context;
 
-    /// <summary>Whether nothing was added yet.</summary>
-    public bool IsEmpty => _terms.Count == 0;
-
     /// <summary>Adds a part.</summary>
     /// <param name="part">The part.</param>
     /// <param name="sign">Plus one for what went in, minus one for what came out.</param>

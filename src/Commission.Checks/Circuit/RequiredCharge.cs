@@ -135,6 +135,13 @@ internal sealed record RequiredCharge
         if (equipment.System.Value == SystemKind.Packaged || charging?.Extra.IsEmpty == false)
             return null;
         var runs = equipment.Piping.Where(r => r.Liquid is not null).ToList();
+        if (runs.Count == 0 && equipment.HermeticallySealed is { Value: true } closed)
+        {
+            // A circuit that was closed in the factory has no lines of the site.
+            uses.Add(closed.Use("hermetically sealed"));
+            return null;
+        }
+
         if (runs.Count == 0)
             return "neither the lines nor the maker's figure for longer lines are written";
         foreach (var run in runs)

@@ -51,15 +51,17 @@ internal sealed class WeighedCharge : IAnalysis<WeighedCharge>
 
     private MassNumber? MakePut(Charging job)
     {
-        var parts = new MassSum(_context);
-        foreach (var movement in _context.Get<RefrigerantLedger>().Charging.OrderByDescending(m => m.Sign))
-            parts.Add(movement.Part, movement.Sign);
-        if (parts.IsEmpty)
+        var moved = _context.Get<RefrigerantLedger>().Charging;
+        if (moved.IsEmpty)
             return null;
-        // Where nothing was moved nothing stayed in a hose.
-        var nothing = _context.Get<RefrigerantLedger>().Charging.All(m => m.Weighing is null && m.Part.Value.Value == 0);
-        if (!nothing || job.LeftInHoses is not null)
-            parts.Hoses(job.LeftInHoses, job.Hoses);
+
+        // Where nothing was moved no scale was read, and nothing stayed in a hose.
+        if (job.LeftInHoses is null && moved.All(m => m.Weighing is null && m.Part.Value.Value == 0))
+            return new MassNumber(Uncertain.Exact(0), [], [.. moved.SelectMany(m => m.Part.Readings).SelectMany(r => r.Uses)], []);
+        var parts = new MassSum(_context);
+        foreach (var movement in moved.OrderByDescending(m => m.Sign))
+            parts.Add(movement.Part, movement.Sign);
+        parts.Hoses(job.LeftInHoses, job.Hoses);
         return parts.Sum("m_put", "refrigerant put into the circuit");
     }
 

@@ -154,6 +154,26 @@ public sealed class ByWeightCheckTests
     }
 
     [Fact]
+    public void Where_nothing_was_moved_nothing_is_doubtful()
+    {
+        // No scale was read and no hose held anything: the accuracy of neither matters.
+        const string Piping = "piping: {liquid: {od: 3/8 in, length: 8 ft}, covered by factory charge: 25 ft}";
+        var finding = Judge(Job("unit arrived: charged, added: 0 oz", Piping).Replace("reads: [charge]", "reads: [recovery]", StringComparison.Ordinal));
+        Assert.Equal(Verdict.Pass, finding.Verdict);
+        Assert.Empty(finding.Budget);
+        Assert.Contains(finding.Readings, r => r.Name == "refrigerant added");
+    }
+
+    [Fact]
+    public void A_circuit_closed_in_the_factory_has_no_lines()
+    {
+        const string Factory = "nameplate: {factory charge: 3.9 oz}\n  metering: capillary\n  hermetically sealed: {0}";
+        const string Charging = "unit arrived: recovered and evacuated, added: 3.9 oz +/- 0.1 oz, left in hoses: 0.0 oz";
+        Assert.Equal(Verdict.Pass, Judge(Job(Charging, system: "refrigeration", factory: Factory.Replace("{0}", "yes", StringComparison.Ordinal))).Verdict);
+        Assert.Equal(Verdict.NotEvaluated, Judge(Job(Charging, system: "refrigeration", factory: Factory.Replace("{0}", "no", StringComparison.Ordinal))).Verdict);
+    }
+
+    [Fact]
     public void Two_scales_are_asked_for()
     {
         const string Both = "instruments:\n  - {id: platform, kind: scale, accuracy: 6 oz, reads: [charge]}";

@@ -119,3 +119,12 @@ ledger-by-gas = In { $in }; out { $out }. The refrigerant was changed: each coun
 # $gas (name) - of which refrigerant
 ledger-mass-of = { $mass } of { $gas }
 ledger-nothing = nothing
+
+## The leak check after a repair
+
+# $by (date) - the latest day
+leak-recheck-to-come = The check after some running is to come, by { $by }.
+leak-recheck-why = the repair was checked on its own day only
+
+# $by (date) - the latest day
+leak-recheck-next = Check the repair again by { $by }, after a day of running.
