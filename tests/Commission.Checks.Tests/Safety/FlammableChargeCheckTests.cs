@@ -64,8 +64,8 @@ public sealed class FlammableChargeCheckTests
     [InlineData("", Verdict.Fail)]
     public void Ducts_count_the_rooms_they_serve_together_where_a_leak_starts_the_fan(string measures, Verdict verdict)
     {
-        // 11 m² under the ceiling hold 3.33 kg, 5 m² do not.
-        var served = Judge("{area: 7.0 m2, mounting: ceiling, ducted areas: [5.0 m2, 6.0 m2]}", measures);
+        // 8 and 11 m² under the ceiling hold 3.33 kg, 5 m² do not.
+        var served = Judge("{area: 8.0 m2, mounting: ceiling, ducted areas: [5.0 m2, 6.0 m2]}", measures);
         Assert.Equal(verdict, served.Verdict);
         Assert.Contains(verdict == Verdict.Fail ? "do not count together" : "11.0 m²", served.Statement, StringComparison.Ordinal);
         Assert.Contains(served.Readings, r => r.Text == "6.0 m²");
