@@ -2,7 +2,9 @@ using Commission.Checks.Circuit;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Jobs.Model.Words;
+using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Charge;
@@ -18,8 +20,8 @@ internal sealed class ByWeightCheck : ICheck
 
     public CheckHelp Help { get; } = new(
         "Does the scale show what the maker's figures ask for? A unit that came charged needs only the adjustment for its lines; one that came empty, or with nitrogen, needs the whole charge.",
-        "put in = Σ (cylinder before − after) − removed − left in hoses; asked for = figure × (line length − length covered) + extras, and the factory charge besides when the unit came empty",
-        "Figures are the maker's. Tolerance: the maker's, else 2 % of the whole charge and never less than 1 oz (the share common practice, the ounce from generic installation manuals). Hoses ± 1 oz each: common practice.",
+        "put in = Σ (cylinder before − after) − removed − left in hoses; asked for = figure × (line length − length covered), less than nothing only where the maker says to deduct, + extras, and the factory charge besides when the unit came empty",
+        "Figures are the maker's. Tolerance: the maker's, else 2 % of the whole charge and never less than 1 oz (the share common practice, the ounce from generic installation manuals). Hoses of which nothing is written ± 1 oz each: common practice.",
         "Add or recover the difference by weight. A negative adjustment means that refrigerant has to be recovered. When nobody knows what the unit held, recover everything, evacuate and weigh the whole charge in.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
@@ -34,7 +36,7 @@ internal sealed class ByWeightCheck : ICheck
         weighed.Put?.UseIn(finding);
         if (weighed.Put is { } put)
             finding.Measure(put.Value, DisplayKind.Mass);
-        yield return charging.UnitArrived?.Value switch
+        yield return Unweighable(context, finding, weighed) ?? charging.UnitArrived?.Value switch
         {
             null when !opensCircuit && weighed.Put is { } change => finding.Information(
                 $"{context.Present.Text(change.Value, DisplayKind.Mass)} of refrigerant went in.", "what the circuit held before is not known by weight"),
@@ -44,6 +46,33 @@ internal sealed class ByWeightCheck : ICheck
         };
     }
 
+    // Where the mass cannot be judged whatever was asked for: nobody knows on which scale it was read, or nothing asks for a mass of this refrigerant.
+    private static Finding? Unweighable(CheckContext context, FindingBuilder finding, WeighedCharge weighed)
+    {
+        if (weighed.Put is not { } put)
+            return null;
+        var present = context.Present;
+        if (context.Get<InstrumentKit>().Rivals(ReadingName.Charge, context.Job.Charging!.With) is { IsEmpty: false } scales && put.Readings.Any(r => r.Instrument == scales[0].Id))
+        {
+            foreach (var scale in scales)
+                finding.Use($"{scale.Id}: accuracy", scale.Described.Accuracy);
+            return finding.NotEvaluated(WeightMessages.ByWeightWhichScale(new ListValue([.. scales.Select(s => new TextValue(s.Id))])), WeightMessages.ByWeightWhichScaleNext);
+        }
+
+        var plate = context.Get<PlateRefrigerant>();
+        if (!plate.IsAnother)
+            return null;
+        foreach (var use in plate.Uses)
+            finding.Use(use);
+        finding.Use("factory charge", plate.Guide);
+        var (mass, gas) = (present.Printed(put.Value.Value, DisplayKind.Mass), new NameValue(context.Get<CircuitRefrigerant>().Designation));
+        return finding.Information(
+            plate.Guide is { } guide
+                ? WeightMessages.ByWeightGuide(mass, gas, present.Printed(guide.Value.Si, DisplayKind.Mass), new NameValue(plate.Designation!), present.Printed(put.Value.Value / guide.Value.Si, DisplayKind.Percentage))
+                : WeightMessages.ByWeightChanged(mass, gas),
+            WeightMessages.ByWeightGuideWhy);
+    }
+
     private static Finding Judge(CheckContext context, FindingBuilder finding, WeighedCharge weighed)
     {
         var required = weighed.Required;
@@ -51,7 +80,7 @@ internal sealed class ByWeightCheck : ICheck
             return finding.NotEvaluated(required.WhyNot!, required.Todo!);
         adjustment.UseIn(finding);
         var present = context.Present;
-        var factory = context.Job.Equipment.Nameplate?.FactoryCharge;
+        var factory = context.Get<PlateRefrigerant>().FactoryCharge;
         finding.Use("factory charge", factory);
         var target = adjustment.Value;
         if (weighed.SawWholeCharge)
@@ -86,9 +115,11 @@ internal sealed class ByWeightCheck : ICheck
             ? $"{present.Text(-put.Value, DisplayKind.Mass)} was recovered; these lines ask for {present.Text(-target.Value, DisplayKind.Mass)} less than the factory charge."
             : $"{present.Text(put.Value, DisplayKind.Mass)} went in; {asked} was asked for{(weighed.CameCharged ? " beyond the factory charge" : "")}.";
         return finding.Remark(tolerance.Remark(present.Units)).JudgeCharge(
-            context, new(y, DisplayKind.Mass, put.Readings), limit, new ChargeGates(), sentence,
+            context, new(y, DisplayKind.Mass, put.Readings) { WhenTooCoarse = MostlyHose(y, put) ? WeightMessages.ByWeightHoseNext : null }, limit, new ChargeGates(), sentence,
             missing > 0 ? $"Add {present.Text(missing, DisplayKind.Mass)} by weight." : $"Recover {present.Text(-missing, DisplayKind.Mass)} by weight.");
     }
+
+    private static bool MostlyHose(Uncertain y, MassNumber put) => y.Budget is [var largest, ..] && put.Hoses.Contains(largest.Cause);
 
     /// <summary>How far a charge by weight may be off: the maker's mass, else the larger of a share of the whole charge and a least mass.</summary>
     /// <param name="context">The job and everything derived from it.</param>

@@ -3,6 +3,7 @@ using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Circuit;
@@ -50,7 +51,7 @@ internal static class ChargeFindings
     {
         var (y, kind, readings) = number;
         if (TooCoarse(context, y, kind, limit) is { } coarse)
-            return finding.Measure(y, kind).Show(limit).CannotDecide(coarse, $"Read again with finer instruments. Largest cause: {y.Budget[0].Cause.Name}.");
+            return finding.Measure(y, kind).Show(limit).CannotDecide(coarse, number.WhenTooCoarse ?? $"Read again with finer instruments. Largest cause: {y.Budget[0].Cause.Name}.");
         finding.Judge(y, kind, limit).Say(sentence);
         gates.ReserveIn(finding);
         if (Unknown(readings) is { } unknown)
@@ -84,4 +85,8 @@ internal static class ChargeFindings
 /// <param name="Value">The number, SI.</param>
 /// <param name="Kind">How it is printed.</param>
 /// <param name="Readings">The readings it rests on.</param>
-internal readonly record struct JudgedNumber(Uncertain Value, DisplayKind Kind, IEnumerable<CorrectedReading> Readings);
+internal readonly record struct JudgedNumber(Uncertain Value, DisplayKind Kind, IEnumerable<CorrectedReading> Readings)
+{
+    /// <summary>What would make the doubt smaller, where it is no finer instrument.</summary>
+    public Message? WhenTooCoarse { get; init; }
+}

@@ -18,6 +18,9 @@ namespace Commission.Checks.Circuit;
 /// <param name="Steps">How it came about.</param>
 internal sealed record MassNumber(Uncertain Value, ImmutableArray<CorrectedReading> Readings, ImmutableArray<ReadingUse> Uses, ImmutableArray<TraceStep> Steps)
 {
+    /// <summary>Causes of doubt that stand for hoses of which nothing is written.</summary>
+    public ImmutableArray<RootCause> Hoses { get; init; } = [];
+
     /// <summary>Names in a finding what the mass rests on, and adds how it came about.</summary>
     public void UseIn(FindingBuilder finding)
     {
@@ -92,15 +95,13 @@ internal sealed class MassSum
     private readonly CheckContext _context;
     private readonly List<Uncertain> _terms = [];
     private readonly List<string> _words = [];
+    private readonly List<RootCause> _hoses = [];
     private readonly ImmutableArray<CorrectedReading>.Builder _readings = ImmutableArray.CreateBuilder<CorrectedReading>();
     private readonly ImmutableArray<ReadingUse>.Builder _uses = ImmutableArray.CreateBuilder<ReadingUse>();
     private readonly ImmutableArray<TraceStep>.Builder _steps = ImmutableArray.CreateBuilder<TraceStep>();
 
     /// <summary>An empty sum.</summary>
     public MassSum(CheckContext context) => _context = context;
-
-    /// <summary>Whether nothing was added yet.</summary>
-    public bool IsEmpty => _terms.Count == 0;
 
     /// <summary>Adds a part.</summary>
     /// <param name="part">The part.</param>
@@ -112,32 +113,28 @@ internal sealed class MassSum
         Take(sign > 0 ? part.Value : -1 * part.Value, sign > 0 ? part.Text : $"−{part.Text}");
     }
 
-    /// <summary>What stayed in the hoses.</summary>
+    /// <summary>What stayed in the hoses. A written mass brings its own doubt, a written nothing too; where none is written each hose is allowed for.</summary>
     /// <param name="left">The mass as written; null takes none, with its doubt.</param>
     /// <param name="hoses">Number of hoses; null takes one.</param>
     public void Hoses(Given<Mass>? left, Given<int>? hoses)
     {
-        if (hoses is not null)
-            _uses.Add(hoses.Use("hoses"));
-        var count = Math.Max(hoses?.Value ?? 1, left is null ? 0 : 1);
-        var causes = new List<RootTerm>();
-        if (left?.Stated is { } stated)
+        if (left is not null)
         {
-            causes.Add(_context.Causes.Enter(
-                Written.AsStated("left in hoses", stated, "mass"), DisplayKind.Mass));
-        }
-        else
-        {
-            for (var i = 0; i < count; i++)
-            {
-                causes.Add(_context.Causes.Enter(
-                    RootCause.FromHalfWidth(count == 1 ? "left in the hose" : string.Create(CultureInfo.InvariantCulture, $"left in hose {i + 1}"), "for each hose, common practice", _context.Assume(LimitIds.AssumptionHoseCharge)), DisplayKind.Mass));
-            }
+            _uses.Add(left.Use("left in hoses"));
+            Take(-1 * Written.Value(_context, "left in hoses", left, DisplayKind.Mass), $"−{left.Text} (left in hoses)");
+            return;
         }
 
-        if (left is not null)
-            _uses.Add(left.Use("left in hoses"));
-        Take(-1 * _context.Scope.Reading(left?.Value.Si ?? 0, [.. causes]), left is null ? "0 (left in hoses: not written)" : $"−{left.Text} (left in hoses)");
+        if (hoses is not null)
+            _uses.Add(hoses.Use("hoses"));
+        var count = Math.Max(hoses?.Value ?? 1, 0);
+        for (var i = 0; i < count; i++)
+        {
+            _hoses.Add(_context.Causes.Enter(
+                RootCause.FromHalfWidth(count == 1 ? "left in the hose" : string.Create(CultureInfo.InvariantCulture, $"left in hose {i + 1}"), "for each hose, common practice", _context.Assume(LimitIds.AssumptionHoseCharge)), DisplayKind.Mass));
+        }
+
+        Take(-1 * _context.Scope.Reading(0, [.. _hoses.Select(h => 1.0 * h)]), "0 (left in hoses: not written)");
     }
 
     /// <summary>The sum.</summary>
@@ -147,7 +144,7 @@ internal sealed class MassSum
     {
         var total = _terms.Aggregate((a, b) => a + b);
         _steps.Add(new TraceStep(symbol, name, "added − removed − left in hoses", string.Join(" + ", _words), _context.Present.Text(total, DisplayKind.Mass), "definition"));
-        return new MassNumber(total, _readings.ToImmutable(), _uses.ToImmutable(), _steps.ToImmutable());
+        return new MassNumber(total, _readings.ToImmutable(), _uses.ToImmutable(), _steps.ToImmutable()) { Hoses = [.. _hoses] };
     }
 
     private void Take(Uncertain term, string text)

@@ -42,6 +42,8 @@ internal sealed record RequiredCharge
         if (charging?.LineAdjustment is { } adjustment)
         {
             sources.Add(adjustment.From.Value);
+            if (adjustment.DeductForShorterLines is { } deduct)
+                sources.Add(deduct.Value);
             if (Lines(context, adjustment, uses, steps) is not { } lines)
                 return new RequiredCharge { WhyNot = "the line adjustment needs the length of the liquid line and the length the factory charge covers", Todo = "Write the liquid line's length and covered by factory charge, or the length the figure counts for." };
             terms.Add(lines);
@@ -96,9 +98,16 @@ internal sealed record RequiredCharge
             text = $"({string.Join(" + ", runs.Select(r => r.Liquid!.Length.Text))} − {string.Join(" − ", allowances.Select(r => r.CoveredByFactoryCharge!.Text))})";
         }
 
-        var mass = Uncertain.WithPartials(
+        // A charge that covers lines up to a length covers shorter ones: it is taken out only where the maker says so.
+        var isCovered = length.Value <= covered.Value && covered.Value > 0 && adjustment.DeductForShorterLines is null;
+        if (adjustment.DeductForShorterLines is { } deduct)
+            uses.Add(deduct.Use("deduct for shorter lines"));
+        var mass = isCovered ? Uncertain.Exact(0) : Uncertain.WithPartials(
             LineCharge.Adjustment(perMetre, length.Value, LineCharge.Allowance(perMetre, covered.Value)), (length, perMetre), (covered, -perMetre));
-        steps.Add(new TraceStep("m_line", "adjustment for the lines", "figure × (length − length covered)", $"{adjustment.Figure.Text} × {text}", context.Present.Text(mass, DisplayKind.Mass), adjustment.From.Value));
+        steps.Add(new TraceStep(
+            "m_line", "adjustment for the lines",
+            adjustment.DeductForShorterLines is null ? "figure × (length − length covered), nothing where the factory charge covers them" : "figure × (length − length covered)",
+            $"{adjustment.Figure.Text} × {text}", context.Present.Text(mass, DisplayKind.Mass), adjustment.From.Value));
         return mass;
     }
 
@@ -126,6 +135,13 @@ internal sealed record RequiredCharge
         if (equipment.System.Value == SystemKind.Packaged || charging?.Extra.IsEmpty == false)
             return null;
         var runs = equipment.Piping.Where(r => r.Liquid is not null).ToList();
+        if (runs.Count == 0 && equipment.HermeticallySealed is { Value: true } closed)
+        {
+            // A circuit that was closed in the factory has no lines of the site.
+            uses.Add(closed.Use("hermetically sealed"));
+            return null;
+        }
+
         if (runs.Count == 0)
             return "neither the lines nor the maker's figure for longer lines are written";
         foreach (var run in runs)

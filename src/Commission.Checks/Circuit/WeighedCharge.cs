@@ -51,11 +51,16 @@ internal sealed class WeighedCharge : IAnalysis<WeighedCharge>
 
     private MassNumber? MakePut(Charging job)
     {
-        var parts = new MassSum(_context);
-        foreach (var movement in _context.Get<RefrigerantLedger>().Charging.OrderByDescending(m => m.Sign))
-            parts.Add(movement.Part, movement.Sign);
-        if (parts.IsEmpty)
+        var moved = _context.Get<RefrigerantLedger>().Charging;
+        if (moved.IsEmpty)
             return null;
+
+        // Where nothing was moved no scale was read, and nothing stayed in a hose.
+        if (job.LeftInHoses is null && moved.All(m => m.Weighing is null && m.Part.Value.Value == 0))
+            return new MassNumber(Uncertain.Exact(0), [], [.. moved.SelectMany(m => m.Part.Readings).SelectMany(r => r.Uses)], []);
+        var parts = new MassSum(_context);
+        foreach (var movement in moved.OrderByDescending(m => m.Sign))
+            parts.Add(movement.Part, movement.Sign);
         parts.Hoses(job.LeftInHoses, job.Hoses);
         return parts.Sum("m_put", "refrigerant put into the circuit");
     }
@@ -70,8 +75,9 @@ internal sealed class WeighedCharge : IAnalysis<WeighedCharge>
             return (null, "nobody knows what the unit held when it arrived");
         if (SawWholeCharge)
             return Put is { } all ? (all with { Uses = [.. all.Uses, arrived.Use("unit arrived")] }, null) : (null, "no scale reading and no mass added is written");
-        if (_context.Job.Equipment.Nameplate?.FactoryCharge is not { } factory)
-            return (null, "the factory charge is not written");
+        var plate = _context.Get<PlateRefrigerant>();
+        if (plate.FactoryCharge is not { } factory)
+            return (null, plate.IsAnother ? "the factory charge is one of another refrigerant" : "the factory charge is not written");
         var part = Uncertain.Exact(factory.Value.Si);
         var value = Put is { } put ? part + put.Value : part;
         var present = _context.Present;
@@ -91,7 +97,8 @@ internal sealed class RefrigerantLedger : IAnalysis<RefrigerantLedger>
     {
         _context = context;
         Charging = [.. Charged()];
-        Movements = [.. Charging.Select(m => m.AsMovement(context)), .. Recovered()];
+        var circuit = context.Get<CircuitRefrigerant>().Designation;
+        Movements = [.. Charging.Select(m => m.AsMovement(context) with { Refrigerant = circuit }), .. Recovered().Select(m => m with { Refrigerant = context.Get<RecoveredRefrigerant>().Designation })];
     }
 
     /// <summary>
@@ -103,10 +110,15 @@ internal sealed class RefrigerantLedger : IAnalysis<RefrigerantLedger>
     /// <summary>The movements: charged, taken off again, recovered.</summary>
     public ImmutableArray<Movement> Movements { get; }
 
-    /// <summary>What went in less what came out, kg; null when a movement was not weighed or there is none.</summary>
-    public Uncertain? Net => Movements.IsEmpty || Movements.Any(m => m.Mass is null)
-        ? null
-        : Movements.Select(m => m.Sign * m.Mass!.Value).Aggregate((a, b) => a + b);
+    /// <summary>What went in less what came out of the refrigerant now in the circuit, kg; null when a movement was not weighed or there is none.</summary>
+    public Uncertain? Net
+    {
+        get
+        {
+            var own = Movements.Where(m => m.Refrigerant == _context.Get<CircuitRefrigerant>().Designation).ToList();
+            return own.Count == 0 || Movements.Any(m => m.Mass is null) ? null : own.Select(m => m.Sign * m.Mass!.Value).Aggregate((a, b) => a + b);
+        }
+    }
 
     /// <inheritdoc/>
     public static RefrigerantLedger Create(CheckContext context) => new(context);
@@ -115,6 +127,22 @@ internal sealed class RefrigerantLedger : IAnalysis<RefrigerantLedger>
     public Cylinder? CylinderOf(Movement movement) => movement.Cylinder is { } id
         ? _context.Job.Cylinders.FirstOrDefault(c => string.Equals(c.Id.Value, id, StringComparison.Ordinal))
         : _context.Job.Cylinders.Length == 1 && Movements.Length == 1 ? _context.Job.Cylinders[0] : null;
+
+    /// <summary>
+    /// The movements a cylinder's own gross masses stand for, in the order of the work: recovery first, then charging. One that was filled and then charged from
+    /// may have been weighed for both or for one of them: the masses written with a movement tell where its own begin and end.
+    /// </summary>
+    public ImmutableArray<Movement> WeighedBy(Cylinder cylinder)
+    {
+        var all = Movements.Where(m => ReferenceEquals(CylinderOf(m), cylinder)).OrderBy(m => m.Name == "recovered" ? 0 : 1).ToImmutableArray();
+        if (all.Length < 2 || cylinder is not { Before: { } before, After: { } after })
+            return all;
+        var first = all.IndexOf(all.FirstOrDefault(m => Same(m.Weighing?.Before, before))!);
+        var last = all.LastIndexOf(all.LastOrDefault(m => Same(m.Weighing?.After, after))!);
+        return first >= 0 && last >= first ? all[first..(last + 1)] : all;
+
+        static bool Same(Given<Mass>? one, Given<Mass> other) => one is not null && Math.Abs(one.Value.Si - other.Value.Si) < 1e-6;
+    }
 
     /// <summary>What left a cylinder by its own gross masses, kg; null when they are not written.</summary>
     public MassNumber? LeftBy(Cylinder cylinder)
@@ -172,7 +200,7 @@ internal sealed class RefrigerantLedger : IAnalysis<RefrigerantLedger>
             var after = _context.Readings.Plain("recovery cylinder after", ReadingName.Charge, scale.After, DisplayKind.Mass, recovery.With);
             var value = after.Value - before.Value;
             var step = new TraceStep("m_rec", "recovered", "after − before", $"{scale.After.Text} − {scale.Before.Text}", _context.Present.Text(value, DisplayKind.Mass), "definition");
-            yield return new Movement("recovered", -1, cylinder, new MassNumber(value, [before, after], [], [step]), scale.Before.Text, scale.After.Text, time);
+            yield return new Movement("recovered", -1, cylinder, new MassNumber(value, [before, after], [], [step]), scale, time);
         }
         else if ((recovery.Mass ?? _context.Job.AsFound?.ChargeRecovered) is { } mass)
         {
@@ -205,7 +233,7 @@ internal sealed record ChargeMovement(int Sign, MassPart Part, ScaleReading? Wei
             return new Movement(Sign > 0 ? "charged" : "taken off", Sign, null, new MassNumber(Part.Value, Part.Readings, [], []), Time: Time);
         var sum = new MassSum(context);
         sum.Add(Part, 1);
-        return new Movement("charged", Sign, Weighing.Cylinder?.Value, sum.Sum("m", "charged"), Weighing.Before.Text, Weighing.After.Text, Time);
+        return new Movement("charged", Sign, Weighing.Cylinder?.Value, sum.Sum("m", "charged"), Weighing, Time);
     }
 }
 
@@ -214,10 +242,13 @@ internal sealed record ChargeMovement(int Sign, MassPart Part, ScaleReading? Wei
 /// <param name="Sign">Plus one into the circuit, minus one out of it.</param>
 /// <param name="Cylinder">The cylinder it came from or went to; null when the job does not say.</param>
 /// <param name="Mass">How much, kg, never negative by itself; null when it was not weighed.</param>
-/// <param name="Before">What the scale showed before, as written; empty when there is none.</param>
-/// <param name="After">What it showed after.</param>
+/// <param name="Weighing">What the scale showed before and after; null when there is none.</param>
 /// <param name="Time">When, as written; empty when the job does not say.</param>
-internal sealed record Movement(string Name, int Sign, string? Cylinder, MassNumber? Mass, string Before = "", string After = "", string Time = "");
+internal sealed record Movement(string Name, int Sign, string? Cylinder, MassNumber? Mass, ScaleReading? Weighing = null, string Time = "")
+{
+    /// <summary>Designation of the refrigerant.</summary>
+    public string Refrigerant { get; init; } = "";
+}
 
 /// <summary>
 /// The refrigerant in the circuit, for whatever follows from its mass: by weight where the job weighed it, else what the unit's label or
@@ -251,7 +282,7 @@ internal sealed class CircuitCharge : IAnalysis<CircuitCharge>
         var job = context.Job;
         var weighed = context.Get<WeighedCharge>();
         var labelled = job.Label?.Total is { } label ? AsWritten(context, "total on the label", label) : null;
-        var factory = job.Equipment.Nameplate?.FactoryCharge is { } plate ? AsWritten(context, "factory charge", plate) : null;
+        var factory = context.Get<PlateRefrigerant>().FactoryCharge is { } plate ? AsWritten(context, "factory charge", plate) : null;
         var recovered = job.Recovery?.Mass is { } mass ? AsWritten(context, "mass recovered", mass)
             : job.AsFound?.ChargeRecovered is { } found ? AsWritten(context, "charge recovered", found) : null;
         var full = labelled ?? weighed.Total ?? factory ?? recovered;

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Commission.Checks.Kernel;
 using Commission.Measurement.Decisions;
+using Commission.Messages;
 using Commission.Records.Findings;
 using Commission.Source;
 
@@ -92,9 +93,10 @@ internal sealed class InstrumentsIdentifiedCheck : IReviewCheck
             finished.Use(byPlace[place].Use(null));
         if (judged.Count == 0)
             yield break;
+        var names = without.Keys.Select(p => byPlace[p].Series).Distinct(StringComparer.Ordinal).ToList();
         yield return without.Count == 0
             ? finished.Decide(true).Say(string.Create(CultureInfo.InvariantCulture, $"All {judged.Count} judged readings name their instrument.")).Build()
-            : finished.Decide(true).Reserve("some judged readings name no instrument").Next(Help.WhenItFails)
-                .Say(string.Create(CultureInfo.InvariantCulture, $"{without.Count} of {judged.Count} judged readings name no instrument: {string.Join(", ", without.Keys.Select(p => byPlace[p].Series).Distinct(StringComparer.Ordinal))}.")).Build();
+            : finished.Decide(true).Reserve(EvidenceMessages.NoInstrument(new ListValue([.. names.Select(n => new TextValue(n))]))).Next(Help.WhenItFails)
+                .Say(string.Create(CultureInfo.InvariantCulture, $"{without.Count} of {judged.Count} judged readings name no instrument: {string.Join(", ", names)}.")).Build();
     }
 }

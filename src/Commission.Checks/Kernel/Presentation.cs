@@ -84,6 +84,11 @@ internal sealed class Presentation
     /// <param name="decimals">Decimals.</param>
     public QuantityValue Value(double si, DisplayKind kind, int decimals) => QuantityWriter.Of(si, Units[kind].Unit, decimals);
 
+    /// <summary>A number as a message carries it, printed as all numbers of its kind are, compounds included.</summary>
+    /// <param name="si">The number in SI.</param>
+    /// <param name="kind">What it is.</param>
+    public QuantityValue Printed(double si, DisplayKind kind) => QuantityWriter.Of(si, Units[kind]);
+
     /// <summary>A message as text, in the language of the record.</summary>
     public string Text(Message message) => RecordWords.Text(message, Language);
 

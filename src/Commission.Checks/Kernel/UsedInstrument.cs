@@ -293,6 +293,20 @@ internal sealed class InstrumentKit : IAnalysis<InstrumentKit>
         return Wider(reading) is { } wider ? _byReading.GetValueOrDefault(wider) : null;
     }
 
+    /// <summary>
+    /// The instruments that are all said to read something, where no <c>with</c> decides between them and their accuracy differs; empty where there is nothing to
+    /// ask. The first is the one that <see cref="For"/> takes.
+    /// </summary>
+    /// <param name="reading">What is read.</param>
+    /// <param name="with">The instruments the phase names.</param>
+    public ImmutableArray<UsedInstrument> Rivals(ReadingName reading, ImmutableArray<Given<string>> with)
+    {
+        if (!with.IsDefaultOrEmpty && with.Any(named => _byId.TryGetValue(named.Value, out var chosen) && chosen.CanRead(reading)))
+            return [];
+        var rivals = All.Where(i => i.Described.Reads.Any(r => r.Value == reading)).ToImmutableArray();
+        return rivals.Select(r => r.Described.Accuracy?.Text).Distinct(StringComparer.Ordinal).Count() > 1 ? rivals : [];
+    }
+
     private static ReadingName? Wider(ReadingName reading) => reading switch
     {
         ReadingName.Voltage or ReadingName.Current or ReadingName.Capacitance or ReadingName.PhaseRotation => ReadingName.Electrical,

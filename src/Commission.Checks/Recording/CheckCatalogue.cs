@@ -146,6 +146,7 @@ public static class CheckCatalogue
         // refrigerant
         new RecoveryLevelCheck(),
         new LedgerCheck(),
+        new RefrigerantIdentityCheck(),
         new CylinderFillCheck(),
         new LabelCheck(),
         new AfterStartLeakCheck(),

@@ -1,10 +1,14 @@
+using System.Globalization;
 using Commission.Checks.Circuit;
+using Commission.Checks.Formulas;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
+using Commission.Fluids;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Refrigerants;
@@ -19,10 +23,10 @@ internal sealed class CylinderFillCheck : ICheck
     public string Title => "Cylinder fill";
 
     public CheckHelp Help { get; } = new(
-        "Is the recovery cylinder filled no more than it may be? Liquid that fills a cylinder has nowhere to expand, and the cylinder bursts.",
-        "fill = (gross mass − tare) / water capacity, by mass",
-        "US transport rules for recovery cylinders: 80 % (from memory). Dense refrigerants may need less: the supplier says.",
-        "Do not warm or move an overfilled cylinder in the sun. Take refrigerant out into another cylinder until the fill is below the limit.");
+        "Is the recovery cylinder filled no more than it may be? Liquid that fills a cylinder has nowhere to expand, and the cylinder bursts. How much mass that is depends on the refrigerant: propane is half as dense as water, R-22 denser than water.",
+        $"volume of the liquid at 25 °C over the cylinder's = {CylinderFill.VolumeFormula}, m = gross − tare, WC the water capacity; different refrigerants in one cylinder by the lightest. In Europe the filling ratio m / WC is at most {CylinderFill.RatioFormula}",
+        $"80 % of the volume at 25 °C (77 °F): AHRI Guideline K-2004 for refrigerants that do not burn, as the trade press reports it; the same for flammable ones: common practice. Europe: {CylinderFill.RatioSource}. Densities: published equations of state.",
+        "Do not warm or move an overfilled cylinder, and keep it out of the sun. Take refrigerant out into another cylinder until the fill is below the limit.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
@@ -41,20 +45,94 @@ internal sealed class CylinderFillCheck : ICheck
     private Finding Judge(CheckContext context, Cylinder cylinder, Movement? recovered)
     {
         var name = cylinder.Id.Value;
-        var finding = context.Finding(this, name).Use($"{name}: water capacity", cylinder.WaterCapacity).Use($"{name}: tare", cylinder.Tare).Use($"{name}: contents", cylinder.Contents);
+        var finding = context.Finding(this, name).Use($"{name}: water capacity", cylinder.WaterCapacity).Use($"{name}: tare", cylinder.Tare).Use($"{name}: contents", cylinder.Contents).Use($"{name}: refrigerant", cylinder.Refrigerant);
         if (cylinder.WaterCapacity is not { } capacity || capacity.Value.Si <= 0)
             return finding.NotEvaluated("the water capacity is not written", "Write the water capacity (WC) stamped on the cylinder.");
         if (Holds(context, finding, cylinder, recovered) is not { } content)
             return finding.NotEvaluated("what the cylinder holds cannot be known", "Write its tare and its gross mass after.");
-        var limit = context.Limits.Require(LimitIds.RefrigerantCylinderFill);
-        var fill = content / capacity.Value.Si;
+        var gases = Gases(context, cylinder, recovered);
+        if (recovered is not null)
+            finding.Use("refrigerant", context.Job.Equipment.Refrigerant).Use("changed from", context.Job.RefrigerantChange?.From).Use("refrigerant found", context.Job.AsFound?.Refrigerant);
+        if (Lightest(gases) is not { } lightest)
+            return finding.NotEvaluated(RefrigerantMessages.FillDensityUnknown(new NameValue(string.Join(", ", gases))), RefrigerantMessages.FillDensityUnknownNext);
+        return Judge(context, finding, new(name, content, capacity.Text, capacity.Value.Si), lightest, gases);
+    }
+
+    // What a cylinder holds, kg, and the water that would fill it.
+    private sealed record Content(string Cylinder, Uncertain Mass, string CapacityText, double Capacity);
+
+    // A refrigerant with its liquid's density over that of water, at 25 °C.
+    private sealed record Gas(Refrigerant Fluid, double Gravity);
+
+    private Finding Judge(CheckContext context, FindingBuilder finding, Content content, Gas gas, string[] gases)
+    {
         var present = context.Present;
-        finding.Step("f", "fill", "refrigerant / water capacity", $"{present.Text(content.Value, DisplayKind.Mass)} / {capacity.Text}", present.Text(fill, DisplayKind.Percentage), limit.Source)
-            .Judge(fill, DisplayKind.Percentage, context.State(limit));
-        return finding.ConcludeOrDanger(
-            $"{name} holds {present.Text(content.Value, DisplayKind.Mass)}, {present.Text(fill.Value, DisplayKind.Percentage)} of its water capacity.",
-            $"{name} holds {present.Text(content.Value, DisplayKind.Mass)}, {present.Text(fill.Value, DisplayKind.Percentage)} of its water capacity.",
-            Help.WhenItFails);
+        var limit = context.Limits.Require(LimitIds.RefrigerantCylinderFill);
+        var designation = new NameValue(gas.Fluid.Info.Designation);
+        var mass = present.Printed(content.Mass.Value, DisplayKind.Mass);
+        var full = content.Capacity * gas.Gravity;
+        var fill = content.Mass / full;
+        finding.Step("f", "volume of the liquid at 25 °C", CylinderFill.VolumeFormula,
+            string.Create(CultureInfo.InvariantCulture, $"{present.Text(content.Mass.Value, DisplayKind.Mass)} / ({content.CapacityText} × {gas.Gravity:0.0000})"), present.Text(fill, DisplayKind.Percentage), limit.Source);
+        if (gases.Length > 1)
+            finding.Remark(RefrigerantMessages.FillMixed(new ListValue([.. gases.Select(g => new NameValue(g))]), designation));
+        if (fill.Value > 1)
+        {
+            finding.Judge(fill, DisplayKind.Percentage, context.State(limit));
+            return finding.Danger(RefrigerantMessages.FillCannotBe(new TextValue(content.Cylinder), mass, present.Printed(full, DisplayKind.Mass), designation), RefrigerantMessages.FillCannotBeNext);
+        }
+
+        var share = present.Printed(fill.Value, DisplayKind.Percentage);
+        if (Transport(context, finding, content, gas.Fluid) is { } ratio)
+        {
+            if (fill.Value > limit.Most.Si)
+                finding.Remark(RefrigerantMessages.FillAboveEighty(share, present.Printed(limit.Most.Si, DisplayKind.Percentage)));
+            var said = RefrigerantMessages.FillRatio(new TextValue(content.Cylinder), mass, designation, present.Printed(content.Mass.Value / content.Capacity, DisplayKind.Percentage), present.Printed(ratio, DisplayKind.Percentage));
+            return finding.ConcludeOrDanger(said, said, Help.WhenItFails);
+        }
+
+        finding.Judge(fill, DisplayKind.Percentage, context.State(limit));
+        var sentence = RefrigerantMessages.FillVolume(new TextValue(content.Cylinder), mass, designation, share);
+        return finding.ConcludeOrDanger(sentence, sentence, Help.WhenItFails);
+    }
+
+    // Judges by the filling ratio where the European transport rules hold; null where they do not, or where the ratio hangs on the cylinder's test pressure.
+    private static double? Transport(CheckContext context, FindingBuilder finding, Content content, Refrigerant fluid)
+    {
+        if (!IsEuropean(context, finding) || context.Limits.Find(LimitIds.RefrigerantCylinderFillingRatio) is not { } limit || CylinderFill.FillingRatio(fluid, limit.Most.Si) is not { } ratio)
+            return null;
+        var present = context.Present;
+        var filled = content.Mass / content.Capacity;
+        finding.Step("FR", "largest filling ratio", CylinderFill.RatioFormula, fluid.Info.Designation, present.Text(ratio, DisplayKind.Percentage), CylinderFill.RatioSource)
+            .Judge(filled, DisplayKind.Percentage, context.State(limit) with { Text = $"at most {present.Text(ratio, DisplayKind.Percentage)} of the water capacity by mass", UpperSi = ratio });
+        return ratio;
+    }
+
+    // Where a site lies its zone tells; the packs of European law tell it, too. Units do not.
+    private static bool IsEuropean(CheckContext context, FindingBuilder finding)
+    {
+        var zone = context.Job.Identity.Zone;
+        var packs = context.Job.Limits?.Packs ?? [];
+        finding.Use("zone", zone);
+        foreach (var pack in packs)
+            finding.Use("pack", pack);
+        return zone?.Value.StartsWith("Europe/", StringComparison.Ordinal) == true || packs.Any(p => p.Value is "eu-f-gas" or "en-378");
+    }
+
+    private static string[] Gases(CheckContext context, Cylinder cylinder, Movement? recovered) =>
+    [
+        .. new[] { cylinder.Refrigerant is { } written ? RefrigerantCatalogue.Find(written.Value)?.Designation ?? written.Value : null, recovered is null && cylinder.Refrigerant is not null ? null : context.Get<RecoveredRefrigerant>().Designation }
+            .OfType<string>().Distinct(StringComparer.Ordinal),
+    ];
+
+    private static Gas? Lightest(string[] gases)
+    {
+        var known = gases.Select(Of).ToList();
+        return known.Any(g => g is null) ? null : known.MinBy(g => g!.Gravity);
+
+        static Gas? Of(string designation) => RefrigerantCatalogue.Find(designation) is { IsComputable: true } info && Refrigerant.Load(info.Designation) is var fluid && CylinderFill.SpecificGravity(fluid) is { } gravity
+            ? new Gas(fluid, gravity)
+            : null;
     }
 
     private static Uncertain? Holds(CheckContext context, FindingBuilder finding, Cylinder cylinder, Movement? recovered)

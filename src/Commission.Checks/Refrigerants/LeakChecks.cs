@@ -7,6 +7,7 @@ using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Refrigerants;
@@ -88,12 +89,24 @@ internal sealed class AfterStartLeakCheck : ICheck
             "Check the detector on a reference leak and repeat the search.");
     }
 
+    // A check on the day of the repair is not yet the one after some running.
+    private Finding? ToCome(CheckContext context, LeakCheck check, Limit limit, DateOnly latest)
+    {
+        var job = context.Job.Identity;
+        return job.Work.Value == WorkKind.LeakRepair && check.Date.Value == job.Date.Value && check.Result.Value != LeakResult.Leak
+            ? context.Finding(this, "after repair").Use("work", job.Work).Use("date", check.Date).Use("date of the job", job.Date).Use("after repair", check.AfterRepair).Use("result", check.Result).Decide(true, context.State(limit))
+                .Say(RefrigerantMessages.LeakRecheckToCome(latest)).Reserve(RefrigerantMessages.LeakRecheckWhy).Next(RefrigerantMessages.LeakRecheckNext(latest)).Build()
+            : null;
+    }
+
     private Finding? Recheck(CheckContext context, LeakCheck check)
     {
-        if (check.AfterRepair?.Value != true || context.Limits.Find(LimitIds.RefrigerantLeakCheckRecheck) is not { Upper: { } months } limit)
+        if (context.Limits.Find(LimitIds.RefrigerantLeakCheckRecheck) is not { Upper: { } months } limit)
             return null;
         var work = context.Job.Identity.Date;
         var latest = work.Value.AddMonths((int)months.Si);
+        if (check.AfterRepair?.Value != true)
+            return ToCome(context, check, limit, latest);
         var finding = context.Finding(this, "after repair").Use("after repair", check.AfterRepair).Use("date", check.Date).Use("date of the job", work).Use("running for", check.RunningFor)
             .Step("t", "latest day of the check", "repair + time allowed", $"{work.Text} + {months.Text}", Text(latest), limit.Source);
         var inTime = check.Date.Value <= latest && check.Date.Value >= work.Value;

@@ -8,6 +8,7 @@ using Commission.Jobs.Model.Words;
 using Commission.Measurement.Decisions;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records;
 using Commission.Records.Findings;
 
@@ -46,24 +47,46 @@ internal sealed class LedgerCheck : ICheck
             yield break;
         }
 
-        var net = ledger.Net!;
         var present = context.Present;
+        foreach (var use in context.Get<PlateRefrigerant>().Uses)
+            finding.Use(use);
         string Total(int sign) => present.Text(ledger.Movements.Where(m => m.Sign == sign).Sum(m => m.Mass!.Value.Value), DisplayKind.Mass);
-        finding.Step("m_net", "net into the circuit", "Σ in − Σ out", $"{Total(1)} − {Total(-1)}", present.Text(net, DisplayKind.Mass), "definition");
         if (ledger.Movements.Where(m => m.Cylinder is null).Select(m => m.Name).Distinct(StringComparer.Ordinal).ToList() is { Count: > 0 } unnamed)
             finding.Remark($"No cylinder is named for what was {string.Join(" and ", unnamed)}.");
-        var said = $"In {Total(1)}, out {Total(-1)}: net {present.Text(net.Value, DisplayKind.Mass)} into the circuit.";
+        string said;
+        if (ledger.Movements.Select(m => m.Refrigerant).Distinct(StringComparer.Ordinal).Count() > 1)
+        {
+            said = present.Text(RefrigerantMessages.LedgerByGas(ByGas(present, ledger, 1), ByGas(present, ledger, -1)));
+        }
+        else
+        {
+            said = $"In {Total(1)}, out {Total(-1)}: net {present.Text(ledger.Net!.Value, DisplayKind.Mass)} into the circuit.";
+            finding.Step("m_net", "net into the circuit", "Σ in − Σ out", $"{Total(1)} − {Total(-1)}", present.Text(ledger.Net, DisplayKind.Mass), "definition");
+        }
+
+        if (ledger.Net is { } net)
+            finding.Measure(net, DisplayKind.Mass);
         if (Worst(context, ledger, finding) is not { } worst || context.Limits.Find(LimitIds.EvidenceAgreement) is not { Upper: { } most } limit)
         {
-            yield return finding.Measure(net, DisplayKind.Mass).Decide(true).Say(said).Build();
+            yield return finding.Decide(true).Say(said).Build();
             yield break;
         }
 
-        finding.Measure(net, DisplayKind.Mass).Decide(worst.Error <= most.Si, Agreed(context, limit));
+        finding.Decide(worst.Error <= most.Si, Agreed(context, limit));
         yield return finding.Conclude(
             $"{said} Cylinders and scale agree.",
             $"{said} For {worst.Cylinder} they differ by {worst.Difference}, more than the weighing explains.",
             Help.WhenItFails);
+    }
+
+    private static ListValue ByGas(Presentation present, RefrigerantLedger ledger, int sign)
+    {
+        MessageValue[] masses =
+        [
+            .. ledger.Movements.Where(m => m.Sign == sign).GroupBy(m => m.Refrigerant, StringComparer.Ordinal)
+                .Select(gas => RefrigerantMessages.LedgerMassOf(present.Printed(gas.Sum(m => m.Mass!.Value.Value), DisplayKind.Mass), new NameValue(gas.Key))),
+        ];
+        return new ListValue(masses.Length == 0 ? [RefrigerantMessages.LedgerNothing] : [.. masses]);
     }
 
     // The weighing of a movement against the gross masses of its cylinder; the pair that agrees least.
@@ -72,8 +95,8 @@ internal sealed class LedgerCheck : ICheck
         (string Cylinder, double Error, string Difference)? worst = null;
         foreach (var cylinder in context.Job.Cylinders)
         {
-            var moved = ledger.Movements.Where(m => ReferenceEquals(ledger.CylinderOf(m), cylinder)).ToList();
-            if (moved.Count == 0 || ledger.LeftBy(cylinder) is not { } left)
+            var moved = ledger.WeighedBy(cylinder);
+            if (moved.IsEmpty || ledger.LeftBy(cylinder) is not { } left)
                 continue;
             left.UseIn(finding);
             finding.Use("cylinder", cylinder.Id);
@@ -114,7 +137,7 @@ internal sealed class RefrigerantLedgerTable : ITableSource
         {
             var cylinder = ledger.CylinderOf(movement);
             var mass = movement.Mass is { } m ? present.Text(m.Value, DisplayKind.Mass) : "not weighed";
-            rows.Add([movement.Time, movement.Name, movement.Cylinder ?? cylinder?.Id.Value ?? "", Contents(cylinder), movement.Before, movement.After, movement.Sign > 0 ? mass : "", movement.Sign < 0 ? mass : ""]);
+            rows.Add([movement.Time, movement.Name, movement.Cylinder ?? cylinder?.Id.Value ?? "", Contents(cylinder), movement.Weighing?.Before.Text ?? "", movement.Weighing?.After.Text ?? "", movement.Sign > 0 ? mass : "", movement.Sign < 0 ? mass : ""]);
         }
 
         yield return new RecordTable

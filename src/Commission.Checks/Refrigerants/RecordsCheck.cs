@@ -194,14 +194,14 @@ internal sealed class LabelCheck : ICheck
         if (compared is null)
             return finding.NotEvaluated(context.Get<CircuitCharge>() is { IsWeighed: false, WhyNot: { } why } ? $"there is nothing to compare the label with: {why}" : "no mass is written on the label", "Write factory charge, charge added and total on the label and here.");
         finding.Decide(true).Say($"The label fits: {compared}.");
-        foreach (var name in law is null ? [] : NotOn(label))
+        foreach (var name in law is null ? [] : NotOn(label, context.Get<WeighedCharge>().SawWholeCharge && context.Get<PlateRefrigerant>().FactoryCharge is null))
             finding.Reserve($"{name} is not on the label").Next("Complete the label and photograph it.");
         return finding.Build();
     }
 
-    // What the law that asks for a label wants on it.
-    private static IEnumerable<string> NotOn(ChargeLabel label) =>
-        new[] { ("factory charge", label.Factory is not null), ("charge added", label.Added is not null), ("total", label.Total is not null), ("GWP", label.GWP is not null), ("t CO2e", label.CO2Equivalent is not null) }
+    // What the law that asks for a label wants on it; a circuit that was charged whole on site has no charge from the factory.
+    private static IEnumerable<string> NotOn(ChargeLabel label, bool isChargedOnSite) =>
+        new[] { ("factory charge", isChargedOnSite || label.Factory is not null), ("charge added", isChargedOnSite || label.Added is not null), ("total", label.Total is not null), ("GWP", label.GWP is not null), ("t CO2e", label.CO2Equivalent is not null) }
             .Where(part => !part.Item2)
             .Select(part => part.Item1);
 
@@ -226,7 +226,9 @@ internal sealed class LabelCheck : ICheck
     {
         var weighed = context.Get<WeighedCharge>();
         string? compared = null;
-        if (label.Factory is { } factory && context.Job.Equipment.Nameplate?.FactoryCharge is { } plate)
+        foreach (var use in context.Get<PlateRefrigerant>().Uses)
+            finding.Use(use);
+        if (label.Factory is { } factory && context.Get<PlateRefrigerant>().FactoryCharge is { } plate)
         {
             finding.Use("factory charge", plate);
             var difference = Written.Value(context, "label: factory", factory, DisplayKind.Mass) - Written.Value(context, "factory charge", plate, DisplayKind.Mass);

@@ -49,7 +49,7 @@ internal sealed class RecoveryLevelCheck : ICheck
         if (recovery.Leaking?.Value == true)
             return AgainstAtmosphere(context, finding, limit, reached.Value - atmosphere.Value, "a circuit that leaks", "40 CFR 82.156 (from memory)");
         if (Class(context, finding) is not { } pressureClass)
-            return finding.NotEvaluated($"the pressure class of {context.Get<CircuitRefrigerant>().Designation} cannot be worked out", "Take the level from 40 CFR 82.156 table 1 and compare by hand.");
+            return finding.NotEvaluated($"the pressure class of {context.Get<RecoveredRefrigerant>().Designation} cannot be worked out", "Take the level from 40 CFR 82.156 table 1 and compare by hand.");
         var isOld = recovery.MachineMade is { } made && made.Value < NewMachines;
         if (FullCharge(context, finding, pressureClass, isOld) is not { } full)
             return finding.NotEvaluated("the level depends on whether the full charge is 200 lb or more, and no charge is written", "Write the factory charge or the mass recovered.");
@@ -100,8 +100,9 @@ internal sealed class RecoveryLevelCheck : ICheck
 
     private static AppliancePressureClass? Class(CheckContext context, FindingBuilder finding)
     {
-        var circuit = context.Get<CircuitRefrigerant>();
-        if (circuit.Fluid is not { } fluid)
+        var gas = context.Get<RecoveredRefrigerant>();
+        finding.Use("changed from", context.Job.RefrigerantChange?.From).Use("refrigerant found", context.Job.AsFound?.Refrigerant);
+        if (gas.Fluid is not { } fluid)
             return null;
         var critical = fluid.CriticalPoint;
         var isAbove = critical.Ok && critical.Value.Temperature <= HundredFourFahrenheit;
@@ -110,7 +111,7 @@ internal sealed class RecoveryLevelCheck : ICheck
             return null;
         var pressureClass = RecoveryLevels.ClassOf(isAbove ? null : liquid.Value.Pressure);
         finding.Step(
-            "p_104", "liquid saturation pressure at 104 °F", "p_bubble(104 °F)", circuit.Designation,
+            "p_104", "liquid saturation pressure at 104 °F", "p_bubble(104 °F)", gas.Designation,
             isAbove ? $"critical below 104 °F: {Words(pressureClass)}" : $"{context.Present.Text(liquid.Value.Pressure, DisplayKind.AbsolutePressure)}: {Words(pressureClass)}", RecoveryLevels.ClassSource);
         return pressureClass;
     }

@@ -8,6 +8,7 @@ using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Safety;
@@ -26,7 +27,7 @@ internal sealed class FlammableChargeCheck : ICheck
 
     public CheckHelp Help { get; } = new(
         "Is the room, or are the rooms a duct serves together, large enough for the charge should all of it leak? The height refrigerant would come out at counts, not the ceiling's.",
-        $"m1 = 6 m³·LFL (4 m³·LFL for A2 and A3): no room limit; above it {FlammableCharge.RoomFormula}, at most m2 = 52 m³·LFL (26) without measures and m3 = 260 m³·LFL (130) at all; with a fan that a leak sensor starts, or one that always runs, {ConcentrationCharge.DispersalFormula}; h0 = 0.6 m floor, 1.0 m window, 1.8 m wall, 2.2 m ceiling",
+        $"m1 = 6 m³·LFL (4 m³·LFL for A2 and A3): no room limit; above it {FlammableCharge.RoomFormula}, at most m2 = 52 m³·LFL (26) without measures and m3 = 260 m³·LFL (130) at all; with a fan that a leak sensor starts, or one that always runs, {ConcentrationCharge.DispersalFormula}, V up to 2.2 m over the floor; never more than V·LFL; areas that ducts serve count together only with a fan that a leak sensor starts; h0 = 0.6 m floor, 1.0 m window, 1.8 m wall, 2.2 m ceiling",
         "IEC/UL 60335-2-40:2018, annex GG; with circulation ASHRAE 15.2 (both from memory). The maker's smallest room comes first.",
         "Do not run the unit until it is put right: a larger room or one open to the next by ducts, a unit mounted higher, the maker's leak sensor with fan or shut-off valves, or a smaller charge.");
 
@@ -41,11 +42,16 @@ internal sealed class FlammableChargeCheck : ICheck
             finding.Use(use);
         foreach (var below in rooms.Where(r => r.IsBelowGround))
             finding.Remark($"{Capital(below.Name)} lies below ground: local code may ask for detection or ventilation besides.");
+        if (rooms.Any(r => r.CountsDucts is not null))
+            finding.Remark(rooms.Any(r => r.CountsDucts == true) ? SafetyMessages.RoomDuctsCounted : SafetyMessages.RoomDuctsNotCounted);
         yield return Judge(context, finding, gas, rooms);
     }
 
     private Finding Judge(CheckContext context, FindingBuilder finding, FlammableRefrigerant gas, ImmutableArray<RoomCase> rooms)
     {
+        Circulation.Of(context).UseIn(finding);
+        if (AllBurns(context, finding, gas, rooms) is { } all)
+            return all;
         if (context.Limits.Find(LimitIds.SafetyRoomArea) is { Lower: { } least } makers && !rooms.IsEmpty)
             return ByMaker(context, finding, makers, least, rooms);
         if (gas.Group!.Value[0] != 'A')
@@ -63,6 +69,30 @@ internal sealed class FlammableChargeCheck : ICheck
         return limit.Pack == DispersalPack
             ? Dispersed(context, finding, limit, new(gas, released, lfl.Value), rooms)
             : ByRoom(context, finding, limit, new(gas, released, lfl.Value), rooms);
+    }
+
+    // Above LFL · V a full leak makes all the air of the room burn, and no formula, fan or table of a maker makes that right.
+    private Finding? AllBurns(CheckContext context, FindingBuilder finding, FlammableRefrigerant gas, ImmutableArray<RoomCase> rooms)
+    {
+        if (rooms.IsEmpty || gas.LowerFlammabilityLimit is not { } lfl || context.Get<CircuitCharge>().Total is not { } total)
+            return null;
+        var safety = context.Job.Safety;
+        var charge = safety is { Mitigation.Value: Mitigation.ShutOffValves, ReleasableCharge: { } part } ? Written.Value(context, "releasable charge", part, DisplayKind.Mass) : total.Value;
+        var room = rooms.MinBy(r => r.Dispersal.Value)!;
+        var most = room.Dispersal * lfl.Value;
+        if (charge.Value <= most.Value)
+            return null;
+        total.UseIn(finding);
+        finding.Use("releasable charge", safety?.ReleasableCharge);
+        var present = context.Present;
+        var height = context.Limits.Require(LimitIds.SafetyFlammableDispersalHeight);
+        var text = present.Text(most.Value, DisplayKind.Mass);
+        finding.Step("m_LFL", $"charge that makes the air of {room.Name} burn", "V·LFL", string.Create(CultureInfo.InvariantCulture, $"{room.DispersalText}, {lfl.Value:0.###} kg/m³"), text, Cited(lfl.Source, lfl.Mark));
+        var limit = context.State(height);
+        Against(finding, charge, most, limit with { Kind = LimitKind.AtMost, Text = $"at most {text} (all the air at the lower flammability limit)", LowerSi = null, UpperSi = most.Value });
+        return finding.Danger(
+            SafetyMessages.RoomAllBurns(present.Printed(charge.Value, DisplayKind.Mass), new TextValue(room.Name), present.Printed(most.Value, DisplayKind.Mass), present.Printed(Math.Min(height.Most.Si, room.Ceiling ?? height.Most.Si), DisplayKind.Length)),
+            Help.WhenItFails);
     }
 
     // Shut-off valves hold a part of the charge back; without them all of it can come out.
@@ -120,6 +150,13 @@ internal sealed class FlammableChargeCheck : ICheck
 
         if (rooms.IsEmpty)
             return finding.NotEvaluated($"the charge of {mass} is above m1 = {present.Text(m1, DisplayKind.Mass)}, and no room is written", "Write safety: {room: {area: …, mounting: …}}.");
+        if (rooms.FirstOrDefault(r => r.IsReleasedAboveCeiling) is { } above)
+        {
+            return finding.Decide(false, context.State(limit))
+                .Say(SafetyMessages.RoomReleaseAboveCeiling(new TextValue(above.Name), present.Printed(above.ReleaseHeight!.Value, DisplayKind.Length), present.Printed(above.Ceiling!.Value, DisplayKind.Length)))
+                .Next(SafetyMessages.RoomReleaseAboveCeilingNext).Build();
+        }
+
         if (rooms.FirstOrDefault(r => r.ReleaseHeight is null) is { } unknown)
             return finding.NotEvaluated($"it is not written how high refrigerant would come out in {unknown.Name}", "Write mounting: floor, wall, window or ceiling, or the release height itself.");
         foreach (var room in rooms)
@@ -140,6 +177,8 @@ internal sealed class FlammableChargeCheck : ICheck
             Against(finding, charge, largest, Most(context, limit, largest.Value, $"for {governing.Name}"));
         }
 
+        if (rooms.Any(r => r.CountsDucts == true) && Circulation.Of(context).IsNotDescribed)
+            finding.Reserve(SafetyMessages.RoomSensorNotWritten).Next(SafetyMessages.RoomSensorNotWrittenNext);
         var needs = $"{mass} needs at least {present.Text(smallest, DisplayKind.Area)} where refrigerant comes out at {present.Text(governing.ReleaseHeight.Value, DisplayKind.Length)}; {governing.Name} has {present.Text(governing.Area.Value, DisplayKind.Area)}";
         return finding.ConcludeOrDanger(
             $"{needs}.",
@@ -152,6 +191,8 @@ internal sealed class FlammableChargeCheck : ICheck
     {
         switch (context.Job.Safety?.Mitigation?.Value)
         {
+            case Mitigation.LeakSensorWithFan or Mitigation.ContinuousFan when !Circulation.Of(context).Runs:
+                return null;
             case Mitigation.LeakSensorWithFan or Mitigation.ContinuousFan when release.Gas.IsA2L:
                 return Dispersed(context, finding, limit, release, rooms, ceiling);
             case Mitigation.LeakSensorWithFan or Mitigation.ContinuousFan:
@@ -171,14 +212,14 @@ internal sealed class FlammableChargeCheck : ICheck
             return finding.NotEvaluated("no room is written", "Write safety: {room: {area: …, ceiling height: …}}.");
         if (rooms.FirstOrDefault(r => r.Volume is null) is { } unknown)
             return finding.NotEvaluated($"the volume of {unknown.Name} is not written", "Write its volume, or its ceiling height beside its area.");
-        Uncertain Allowed(RoomCase room) => Uncertain.Apply(v => ConcentrationCharge.EffectiveDispersal(v, lfl, room.IsInstitutional), room.Volume!);
+        Uncertain Allowed(RoomCase room) => Uncertain.Apply(v => ConcentrationCharge.EffectiveDispersal(v, lfl, room.IsInstitutional), room.Dispersal);
         foreach (var room in rooms)
         {
             finding.Step(
                 "EDVC",
                 $"charge that {room.Name} can disperse",
                 ConcentrationCharge.DispersalFormula,
-                string.Create(CultureInfo.InvariantCulture, $"V = {room.VolumeText} = {room.Volume!.Value:0.0} m³, LFL = {lfl:0.###} kg/m³, F_occ = {ConcentrationCharge.OccupancyFactor(room.IsInstitutional):0.0}"),
+                string.Create(CultureInfo.InvariantCulture, $"V = {room.DispersalText} = {room.Dispersal.Value:0.0} m³, LFL = {lfl:0.###} kg/m³, F_occ = {ConcentrationCharge.OccupancyFactor(room.IsInstitutional):0.0}"),
                 present.Text(Allowed(room).Value, DisplayKind.Mass),
                 Cited(ConcentrationCharge.Source, ConcentrationCharge.Mark));
         }
@@ -188,6 +229,8 @@ internal sealed class FlammableChargeCheck : ICheck
         if (most.Value > ceiling)
             most = Uncertain.Exact(ceiling);
         Against(finding, charge, most, Most(context, limit, most.Value, $"dispersed in {governing.Name}") with { Source = $"{ConcentrationCharge.Source}, effective dispersal volume charge", Mark = ConcentrationCharge.Mark });
+        if (Circulation.Of(context).IsNotDescribed)
+            finding.Reserve(SafetyMessages.RoomSensorNotWritten).Next(SafetyMessages.RoomSensorNotWrittenNext);
         var said = $"{present.Text(charge.Value, DisplayKind.Mass)} can leak; {governing.Name} disperses {present.Text(most.Value, DisplayKind.Mass)}";
         return finding.ConcludeOrDanger($"{said}.", $"{said}.", Help.WhenItFails);
     }

@@ -40,6 +40,21 @@ internal sealed record RoomCase
     /// <summary>The volume in words.</summary>
     public string VolumeText { get; private init; } = "";
 
+    /// <summary>Volume up to the height in which leaked refrigerant mixes with the air, m³.</summary>
+    public required Uncertain Dispersal { get; init; }
+
+    /// <summary>That volume in words.</summary>
+    public required string DispersalText { get; init; }
+
+    /// <summary>The ceiling, m; null when the job does not say.</summary>
+    public double? Ceiling { get; private init; }
+
+    /// <summary>Whether refrigerant is said to come out above the ceiling.</summary>
+    public bool IsReleasedAboveCeiling { get; private init; }
+
+    /// <summary>Whether the areas that ducts serve count together; null when the room serves none through ducts.</summary>
+    public bool? CountsDucts { get; private init; }
+
     /// <summary>Whether people there cannot leave by themselves.</summary>
     public bool IsInstitutional { get; private init; }
 
@@ -72,11 +87,11 @@ internal sealed record RoomCase
         Use("below ground", room.BelowGround);
         foreach (var served in room.DuctedAreas)
             Use("area served by ducts", served);
-        var (area, areaText) = room.DuctedAreas.IsEmpty
-            ? (Written.Value(context, $"{name}: area", room.Area, DisplayKind.Area), room.Area.Text)
-            : (room.DuctedAreas.Select(a => Written.Value(context, $"{name}: area served by ducts", a, DisplayKind.Area)).Aggregate((a, b) => a + b), string.Join(" + ", room.DuctedAreas.Select(a => a.Text)));
+        var counts = !context.Get<FlammableRefrigerant>().Burns || Circulation.Of(context).MixesRooms;
+        var (area, areaText) = Floor(context, name, room, counts);
         var (height, heightText) = Height(context, name, room);
         var (volume, volumeText) = Space(context, name, room, area, areaText);
+        var (dispersal, dispersalText) = Mixed(context, name, room, area, areaText);
         return new RoomCase
         {
             Name = name,
@@ -86,6 +101,11 @@ internal sealed record RoomCase
             HeightText = heightText,
             Volume = volume,
             VolumeText = volumeText,
+            Dispersal = dispersal,
+            DispersalText = dispersalText,
+            Ceiling = room.CeilingHeight?.Value.Si,
+            IsReleasedAboveCeiling = room.ReleaseHeight?.Value.Si > room.CeilingHeight?.Value.Si,
+            CountsDucts = room.DuctedAreas.IsEmpty ? null : counts,
             IsInstitutional = room.Occupancy?.Value == Occupancy.Institutional,
             IsBelowGround = room.BelowGround?.Value == true,
             Uses = uses.ToImmutable(),
@@ -102,9 +122,34 @@ internal sealed record RoomCase
                 : (Uncertain.Exact(FlammableCharge.LowestReleaseHeight), $"{context.Present.Text(FlammableCharge.LowestReleaseHeight, DisplayKind.Length)}, the lowest that counts");
         }
 
-        return room.Mounting is { } mounting
-            ? (Uncertain.Exact(FlammableCharge.ReleaseHeight(Of(mounting.Value))), $"{context.Present.Text(FlammableCharge.ReleaseHeight(Of(mounting.Value)), DisplayKind.Length)}, {mounting.Text} mounting")
-            : (null, "");
+        if (room.Mounting is not { } mounting)
+            return (null, "");
+        var mounted = Math.Min(FlammableCharge.ReleaseHeight(Of(mounting.Value)), room.CeilingHeight?.Value.Si ?? double.PositiveInfinity);
+        return (Uncertain.Exact(mounted), $"{context.Present.Text(mounted, DisplayKind.Length)}, {mounting.Text} mounting");
+    }
+
+    // Without circulation refrigerant stays in the room it comes out in, and that may be the smallest.
+    private static (Uncertain Area, string Text) Floor(CheckContext context, string name, Room room, bool countsDucts)
+    {
+        var own = (Value: Written.Value(context, $"{name}: area", room.Area, DisplayKind.Area), room.Area.Text);
+        if (room.DuctedAreas.IsEmpty)
+            return own;
+        var served = room.DuctedAreas.Select(a => (Value: Written.Value(context, $"{name}: area served by ducts", a, DisplayKind.Area), a.Text)).ToList();
+        return countsDucts
+            ? (served.Select(s => s.Value).Aggregate((a, b) => a + b), string.Join(" + ", served.Select(s => s.Text)))
+            : served.Append(own).MinBy(s => s.Value.Value);
+    }
+
+    // Refrigerant heavier than air does not rise into a high ceiling.
+    private static (Uncertain Volume, string Text) Mixed(CheckContext context, string name, Room room, Uncertain area, string areaText)
+    {
+        var most = context.Limits.Require(LimitIds.SafetyFlammableDispersalHeight).Most.Si;
+        var byHeight = room.CeilingHeight is { } ceiling && ceiling.Value.Si < most
+            ? (Volume: area * Written.Value(context, $"{name}: ceiling height", ceiling, DisplayKind.Length), $"({areaText}) × {ceiling.Text}")
+            : (Volume: most * area, $"({areaText}) × {context.Present.Text(most, DisplayKind.Length)}");
+        return room.Volume is { } volume && room.DuctedAreas.IsEmpty && volume.Value.Si < byHeight.Volume.Value
+            ? (Written.Value(context, $"{name}: volume", volume, DisplayKind.Volume), volume.Text)
+            : byHeight;
     }
 
     private static (Uncertain? Volume, string Text) Space(CheckContext context, string name, Room room, Uncertain area, string areaText)
@@ -123,6 +168,38 @@ internal sealed record RoomCase
         Mounting.Wall => ReleaseMounting.Wall,
         _ => ReleaseMounting.Ceiling,
     };
+}
+
+/// <summary>Whether a fan mixes leaked refrigerant with the air: one that a leak sensor starts, or one that always runs.</summary>
+internal sealed class Circulation
+{
+    private readonly Jobs.Model.Safety? _safety;
+
+    private Circulation(Jobs.Model.Safety? safety) => _safety = safety;
+
+    /// <summary>Whether the fan runs when refrigerant leaks.</summary>
+    public bool Runs => _safety?.Mitigation?.Value switch
+    {
+        Mitigation.ContinuousFan => true,
+        Mitigation.LeakSensorWithFan => !Fails,
+        _ => false,
+    };
+
+    /// <summary>Whether the rooms that ducts serve share their air then: a fan, and a sensor that is there.</summary>
+    public bool MixesRooms => Runs && (_safety!.Mitigation!.Value == Mitigation.LeakSensorWithFan || (_safety.LeakSensor is { Fitted.Value: true } && !Fails));
+
+    /// <summary>Whether the measure rests on a sensor of which nothing is written.</summary>
+    public bool IsNotDescribed => _safety is { Mitigation.Value: Mitigation.LeakSensorWithFan, LeakSensor: null };
+
+    private bool Fails => _safety?.LeakSensor is { } sensor
+        && (!sensor.Fitted.Value || sensor.Connected?.Value == false || sensor.FanOn?.Value == false);
+
+    /// <summary>What a job says of it.</summary>
+    public static Circulation Of(CheckContext context) => new(context.Job.Safety);
+
+    /// <summary>Names what it rests on.</summary>
+    public void UseIn(FindingBuilder finding) => finding.Use("mitigation", _safety?.Mitigation).Use("leak sensor fitted", _safety?.LeakSensor?.Fitted)
+        .Use("leak sensor connected", _safety?.LeakSensor?.Connected).Use("blower on", _safety?.LeakSensor?.FanOn);
 }
 
 /// <summary>How much of a refrigerant that does not burn would be in the room's air. Information: the limit known here is from memory and unconfirmed.</summary>

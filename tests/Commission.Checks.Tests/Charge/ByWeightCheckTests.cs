@@ -106,14 +106,94 @@ public sealed class ByWeightCheckTests
     }
 
     [Fact]
-    public void What_stays_in_the_hoses_counts_with_its_doubt()
+    public void What_stays_in_the_hoses_is_written_with_its_own_doubt()
     {
-        // ± 1 oz for the hose, rectangular: 1/√3 oz; ± 0.5 oz for the scale once for the difference; two readings of 0.1 oz.
+        // The last digit of 1 oz: ± 0.5 oz, rectangular; ± 0.5 oz for the scale once for the difference; two readings of 0.1 oz.
         var finding = Judge(ChargeJobs.TarnLane.With("method: subcooling", "left in hoses: 1 oz\n  method: subcooling"));
         Assert.Equal(15.32, Mass.FromSi(finding.Measured!.Value.Si).Ounces, 0.06);
-        Assert.Equal(1 / Math.Sqrt(3), Mass.FromSi(Math.Abs(finding.Budget.Single(b => b.Cause == "left in the hose").ContributionSi)).Ounces, 1e-3);
+        Assert.Equal(0.5 / Math.Sqrt(3), Mass.FromSi(Math.Abs(finding.Budget.Single(b => b.Cause == "left in hoses: last digit").ContributionSi)).Ounces, 1e-3);
         Assert.Equal(0.5 / Math.Sqrt(3), Mass.FromSi(finding.Budget.Single(b => b.Cause == "scale: slope and linearity").ContributionSi).Ounces, 1e-3);
         Assert.DoesNotContain(finding.Budget, b => b.Cause == "scale: accuracy");
+    }
+
+    [Fact]
+    public void A_hose_of_which_nothing_is_written_is_allowed_an_ounce()
+    {
+        // ± 1 oz for each hose, rectangular: 1/√3 oz (common practice).
+        var one = Judge(ChargeJobs.TarnLane);
+        Assert.Equal(1 / Math.Sqrt(3), Mass.FromSi(Math.Abs(one.Budget.Single(b => b.Cause == "left in the hose").ContributionSi)).Ounces, 1e-3);
+        var two = Judge(ChargeJobs.TarnLane.With("method: subcooling", "hoses: 2\n  method: subcooling"));
+        Assert.Equal(2, two.Budget.Count(b => b.Cause.StartsWith("left in hose ", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void Where_the_hose_is_the_doubt_the_advice_says_hose()
+    {
+        // A scale of half an ounce would tell; an ounce in the hose is as much as the tolerance.
+        const string Small = "unit arrived: charged, added: 6 oz, line adjustment: {figure: 0.60 oz/ft, length: 10 ft, from: manual}";
+        var hose = Judge(Job(Small, factory: "nameplate: {factory charge: 1 lb}"));
+        Assert.Equal(Verdict.CannotDecide, hose.Verdict);
+        Assert.Contains("hose", hose.NextStep, StringComparison.Ordinal);
+        var scale = Judge(Job($"{Small}, left in hoses: 0.0 oz", factory: "nameplate: {factory charge: 1 lb}").Replace("accuracy: 0.5 oz", "accuracy: 5 oz", StringComparison.Ordinal));
+        Assert.Equal(Verdict.CannotDecide, scale.Verdict);
+        Assert.DoesNotContain("hose", scale.NextStep, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_charge_that_covers_a_length_covers_less()
+    {
+        // Ductless manuals: "chargeless up to" (common practice). 0.60 oz/ft · (8 − 25) ft = −10.2 oz only where the manual says so.
+        const string Piping = "piping: {liquid: {od: 3/8 in, length: 8 ft}, covered by factory charge: 25 ft}";
+        var covered = Judge(Job("unit arrived: charged, line adjustment: {figure: 0.60 oz/ft, from: manual p. 22}", Piping));
+        Assert.Equal(Verdict.Pass, covered.Verdict);
+        Assert.Equal(0, Asked(covered), 1e-9);
+        var deduct = Judge(Job("unit arrived: charged, removed: 10.2 oz, left in hoses: 0 oz, line adjustment: {figure: 0.60 oz/ft, from: manual p. 22, deduct for shorter lines: manual p. 13}", Piping));
+        Assert.Equal(-10.2, Asked(deduct), 1e-6);
+        Assert.Equal(Verdict.Pass, deduct.Verdict);
+        Assert.Contains("manual p. 13", deduct.Limits[0].Source, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Where_nothing_was_moved_nothing_is_doubtful()
+    {
+        // No scale was read and no hose held anything: the accuracy of neither matters.
+        const string Piping = "piping: {liquid: {od: 3/8 in, length: 8 ft}, covered by factory charge: 25 ft}";
+        var finding = Judge(Job("unit arrived: charged, added: 0 oz", Piping).Replace("reads: [charge]", "reads: [recovery]", StringComparison.Ordinal));
+        Assert.Equal(Verdict.Pass, finding.Verdict);
+        Assert.Empty(finding.Budget);
+        Assert.Contains(finding.Readings, r => r.Name == "refrigerant added");
+    }
+
+    [Fact]
+    public void A_circuit_closed_in_the_factory_has_no_lines()
+    {
+        const string Factory = "nameplate: {factory charge: 3.9 oz}\n  metering: capillary\n  hermetically sealed: {0}";
+        const string Charging = "unit arrived: recovered and evacuated, added: 3.9 oz +/- 0.1 oz, left in hoses: 0.0 oz";
+        Assert.Equal(Verdict.Pass, Judge(Job(Charging, system: "refrigeration", factory: Factory.Replace("{0}", "yes", StringComparison.Ordinal))).Verdict);
+        Assert.Equal(Verdict.NotEvaluated, Judge(Job(Charging, system: "refrigeration", factory: Factory.Replace("{0}", "no", StringComparison.Ordinal))).Verdict);
+    }
+
+    [Fact]
+    public void Two_scales_are_asked_for()
+    {
+        const string Both = "instruments:\n  - {id: platform, kind: scale, accuracy: 6 oz, reads: [charge]}";
+        const string Charging = "unit arrived: charged, scale: {before: 24.00 lb, after: 22.875 lb}, left in hoses: 0.0 oz, line adjustment: {figure: 0.60 oz/ft, length: 30 ft, from: manual}";
+        var asked = Judge(Job(Charging).Replace("instruments:", Both, StringComparison.Ordinal));
+        Assert.Equal(Verdict.NotEvaluated, asked.Verdict);
+        Assert.Contains("platform and scale", asked.Reason, StringComparison.Ordinal);
+        Assert.Equal(Verdict.Pass, Judge(Job($"{Charging}, with: scale").Replace("instruments:", Both, StringComparison.Ordinal)).Verdict);
+        Assert.Equal(Verdict.Pass, Judge(Job(Charging).Replace("instruments:", Both.Replace("6 oz", "0.5 oz", StringComparison.Ordinal), StringComparison.Ordinal)).Verdict);
+    }
+
+    [Fact]
+    public void The_plates_charge_of_another_refrigerant_is_a_guide()
+    {
+        // 7 lb of 7 lb 8 oz: 93.3 %.
+        var job = Job("unit arrived: recovered and evacuated, added: 7 lb", work: "refrigerant change", factory: "nameplate: {refrigerant: R-22, factory charge: 7 lb 8 oz}").Replace("charging:", "refrigerant change: {from: R-22, to: R-410A}\ncharging:", StringComparison.Ordinal);
+        var finding = Judge(job);
+        Assert.Equal(Verdict.Information, finding.Verdict);
+        Assert.Contains("93.3 % of the 7 lb 8.0 oz of R-22", finding.Statement, StringComparison.Ordinal);
+        Assert.Equal(Verdict.Fail, Judge(Job("unit arrived: recovered and evacuated, added: 7 lb, line adjustment: {figure: 0.60 oz/ft, length: 0 ft, from: manual}", factory: "nameplate: {refrigerant: R-410A, factory charge: 7 lb 8 oz}")).Verdict);
     }
 
     [Fact]

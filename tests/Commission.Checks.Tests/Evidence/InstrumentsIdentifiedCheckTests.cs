@@ -24,6 +24,7 @@ public sealed class InstrumentsIdentifiedCheckTests
         var finding = JobLines.Finding(JobLines.Of(Meter.Replace("electrical", "current", StringComparison.Ordinal) + Judged, equipment: Plate), Check);
         Assert.Equal(Verdict.Conditional, finding.Verdict);
         Assert.Equal("1 of 2 judged readings name no instrument: line to line 1.", finding.Statement);
+        Assert.Equal("no instrument is named for line to line 1", finding.Reservation);
     }
 
     [Fact]

@@ -90,7 +90,7 @@ public sealed class EmbeddedPackTests
             "charge.carbon-dioxide.vapor-first", "electrical.conductor.factor", "electrical.insulation.minimum", "electrical.overcurrent.factor",
             "electrical.protective-earth", "electrical.voltage-unbalance.stop", "pressure-test.gas", "pressure-test.hold.loss",
             "pressure-test.joint-leak-check.sensitivity", "pressure-test.maximum-factor", "pressure-test.maximum-factor.weakest-part",
-            "pressure-test.tracer.maximum", "refrigerant.cylinder.fill", "safety.flammable.ignition-distance", "safety.high-pressure-switch.factor", "safety.relief-valve.factor",
+            "pressure-test.tracer.maximum", "refrigerant.cylinder.fill", "refrigerant.cylinder.filling-ratio", "safety.flammable.ignition-distance", "safety.high-pressure-switch.factor", "safety.relief-valve.factor",
         ];
         var pack = LimitLibrary.Embedded.Find(LimitPack.CommonPractice)!;
         Assert.Equal(guarded, pack.Limits.Where(limit => limit.Value.Any(entry => entry.Rule == Measurement.Decisions.DecisionRule.Guarded)).Select(limit => limit.Key).Order(StringComparer.Ordinal));

@@ -36,6 +36,20 @@ public sealed class AfterStartLeakCheckTests
     public void After_a_repair_it_is_checked_again(string day, string written, Verdict verdict) =>
         Assert.Equal(verdict, JobLines.Finding(European($"result: none, method: bubble solution, after repair: yes, {written}", day), Check, "after repair").Verdict);
 
+    [Theory]
+    [InlineData("date: 2026-06-18, result: none", "leak repair", true)]
+    [InlineData("date: 2026-06-18, result: none", "opened circuit", false)]
+    [InlineData("date: 2026-06-18, result: leak", "leak repair", false)]
+    [InlineData("date: 2026-06-20, result: none", "leak repair", false)]
+    public void A_repair_checked_on_its_own_day_is_checked_again_within_the_month(string check, string work, bool isToCome)
+    {
+        var job = "limits: {packs: [eu-f-gas]}\n" + JobLines.Of($"leak check: {{{check}, method: bubble solution}}", work);
+        var finding = JobLines.Findings(job, Check).SingleOrDefault(f => f.Subject == "after repair");
+        Assert.Equal(isToCome, finding is { Verdict: Verdict.Conditional });
+        if (isToCome)
+            Assert.Contains("2026-07-18", finding!.NextStep, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void The_next_check_follows_from_the_tonnes()
     {

@@ -48,6 +48,26 @@ public sealed class LedgerCheckTests
     }
 
     [Fact]
+    public void Each_refrigerant_counts_by_itself()
+    {
+        var finding = JobLines.Finding(JobLines.Of("refrigerant change: {from: R-22, to: R-438A}\nrecovery: {to: 0 psig, mass: 5 lb, cylinder: R1}\ncharging: {unit arrived: recovered and evacuated, scale: {cylinder: C1, before: 24 lb, after: 17 lb}}", "refrigerant change", refrigerant: "R-438A"), Check);
+        Assert.Equal(Verdict.Pass, finding.Verdict);
+        Assert.StartsWith("In 7 lb 0.0 oz of R-438A; out 5 lb 0.0 oz of R-22.", finding.Statement, StringComparison.Ordinal);
+        Assert.Equal(7 * 0.45359237, finding.Measured!.Value.Si, 1e-6);
+    }
+
+    [Theory]
+    [InlineData("before: 25.30 lb, after: 18.10 lb", Verdict.Pass)] // weighed for charging alone
+    [InlineData("before: 18.10 lb, after: 25.30 lb", Verdict.Pass)] // for recovery alone
+    [InlineData("before: 18.10 lb, after: 18.10 lb", Verdict.Pass)] // for both
+    [InlineData("before: 25.30 lb, after: 19.10 lb", Verdict.Fail)] // a pound more stayed in it than went out of it
+    public void A_cylinder_that_was_filled_and_charged_from_is_weighed_for_one_or_for_both(string weighed, Verdict verdict)
+    {
+        var finding = JobLines.Finding(Scale + JobLines.Of($"cylinders: [{{id: R1, contents: recovered, {weighed}}}]\nrecovery: {{to: 0 psig, mass: 7.20 lb, scale: {{cylinder: R1, before: 18.10 lb, after: 25.30 lb}}, cylinder: R1}}\ncharging: {{unit arrived: recovered and evacuated, scale: {{cylinder: R1, before: 25.30 lb, after: 18.10 lb}}}}", "leak repair"), Check);
+        Assert.Equal(verdict, finding.Verdict);
+    }
+
+    [Fact]
     public void The_table_shows_each_cylinder()
     {
         var record = JobLines.Record(JobLines.Of("cylinders: [{id: C1}, {id: R1, refrigerant: R-410A, contents: recovered, water capacity: 30 lb}]\nrecovery: {at: \"08:00\", to: 0 psig, mass: 6 lb +/- 0.1, cylinder: R1}\ncharging: {unit arrived: recovered and evacuated, scale: {cylinder: C1, before: 24 lb +/- 0.1, after: 18 lb +/- 0.1}}", "opened circuit"));

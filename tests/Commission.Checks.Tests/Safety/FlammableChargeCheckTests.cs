@@ -53,14 +53,50 @@ public sealed class FlammableChargeCheckTests
         Assert.Contains("0.6 m", low.Statement, StringComparison.Ordinal);
     }
 
-    [Fact]
-    public void Ducts_count_the_rooms_they_serve_together()
+    [Theory]
+    [InlineData("mitigation: leak sensor with fan, leak sensor: {fitted: yes, connected: yes, test run: yes, fan on: yes, compressor off: yes}", Verdict.Pass)]
+    [InlineData("mitigation: leak sensor with fan", Verdict.Conditional)] // nothing says that there is a sensor
+    [InlineData("mitigation: continuous fan, leak sensor: {fitted: yes}", Verdict.Pass)]
+    [InlineData("mitigation: leak sensor with fan, leak sensor: {fitted: yes, connected: no}", Verdict.Fail)]
+    [InlineData("mitigation: leak sensor with fan, leak sensor: {fitted: yes, fan on: no}", Verdict.Fail)]
+    [InlineData("mitigation: leak sensor with fan, leak sensor: {fitted: no}", Verdict.Fail)]
+    [InlineData("mitigation: none", Verdict.Fail)]
+    [InlineData("", Verdict.Fail)]
+    public void Ducts_count_the_rooms_they_serve_together_where_a_leak_starts_the_fan(string measures, Verdict verdict)
     {
-        Assert.Equal(Verdict.Fail, Judge("{area: 7.0 m2, mounting: ceiling}").Verdict);
-        var served = Judge("{area: 7.0 m2, mounting: ceiling, ducted areas: [5.0 m2, 6.0 m2]}");
-        Assert.Equal(Verdict.Pass, served.Verdict);
-        Assert.Contains("11.0 m²", served.Statement, StringComparison.Ordinal);
+        // 8 and 11 m² under the ceiling hold 3.33 kg, 5 m² do not.
+        var served = Judge("{area: 8.0 m2, mounting: ceiling, ducted areas: [5.0 m2, 6.0 m2]}", measures);
+        Assert.Equal(verdict, served.Verdict);
+        Assert.Contains(verdict == Verdict.Fail ? "do not count together" : "11.0 m²", served.Statement, StringComparison.Ordinal);
         Assert.Contains(served.Readings, r => r.Text == "6.0 m²");
+    }
+
+    [Fact]
+    public void Above_the_lower_flammability_limit_of_all_the_air_nothing_helps()
+    {
+        // 5 m² · 2.2 m · 0.297 kg/m³ = 3.267 kg, below the 3.33 kg; up to a ceiling of 2.1 m 5.2 m² make 3.243 kg. A maker's smallest room changes nothing.
+        foreach (var room in new[] { "{area: 5.0 m2, mounting: ceiling, ceiling height: 3 m}", "{area: 5.0 m2, mounting: ceiling}", "{area: 5.2 m2, mounting: ceiling, ceiling height: 2.1 m}", "{area: 6 m2, volume: 11 m3, mounting: ceiling}" })
+        {
+            var finding = Judge(room, "mitigation: continuous fan");
+            Assert.Equal(Verdict.Fail, finding.Verdict);
+            Assert.Contains("all the air", finding.Statement, StringComparison.Ordinal);
+            Assert.Contains("all the air", JobLines.Finding(Job($"limits: {{room area: {{minimum: 4 m2, from: manual}}}}\n{Weighed}\nsafety: {{room: {room}}}", Charged), Check).Statement, StringComparison.Ordinal);
+        }
+
+        Assert.DoesNotContain("all the air", Judge("{area: 5.2 m2, mounting: ceiling, ceiling height: 3 m}").Statement, StringComparison.Ordinal);
+        Assert.Equal(Verdict.Pass, Judge("{area: 5.0 m2, mounting: ceiling}", "mitigation: shut-off valves, releasable charge: 1.0 kg").Verdict);
+    }
+
+    [Fact]
+    public void No_opening_lies_above_the_ceiling()
+    {
+        var finding = Judge("{area: 40 m2, release height: 3.0 m, ceiling height: 2.4 m}");
+        Assert.Equal(Verdict.Fail, finding.Verdict);
+        Assert.Contains("3.0 m", finding.Statement, StringComparison.Ordinal);
+        Assert.Equal(Verdict.Pass, Judge("{area: 40 m2, release height: 2.4 m, ceiling height: 2.4 m}").Verdict);
+        // A unit at a ceiling of 2.0 m lets refrigerant out at 2.0 m: 2.5 · 0.297^1.25 · 2.0 · √8.4 = 3.18 kg, with 2.2 m it would be 3.49 kg.
+        Assert.Equal(Verdict.Fail, Judge("{area: 8.4 m2, mounting: ceiling, ceiling height: 2.0 m}").Verdict);
+        Assert.Equal(Verdict.Pass, Judge("{area: 8.4 m2, mounting: ceiling, ceiling height: 2.4 m}").Verdict);
     }
 
     [Fact]
@@ -103,8 +139,10 @@ public sealed class FlammableChargeCheckTests
     }
 
     [Theory]
-    [InlineData("10 m2 +/- 0.01", "2.4 m +/- 0.001", Verdict.Pass)] // 10 · 2.4 · 0.297 · 0.5 = 3.564 kg
-    [InlineData("9 m2 +/- 0.01", "2.4 m +/- 0.001", Verdict.Fail)] // 3.208 kg
+    [InlineData("11.5 m2 +/- 0.01", "2.0 m +/- 0.001", Verdict.Pass)] // 11.5 · 2.0 · 0.297 · 0.5 = 3.416 kg
+    [InlineData("10.5 m2 +/- 0.01", "2.4 m +/- 0.001", Verdict.Pass)] // up to 2.2 m: 3.430 kg
+    [InlineData("10 m2 +/- 0.01", "2.4 m +/- 0.001", Verdict.Fail)] // up to 2.2 m: 3.267 kg
+    [InlineData("9 m2 +/- 0.01", "4 m +/- 0.001", Verdict.Fail)] // up to 2.2 m: 2.940 kg
     public void With_a_fan_the_air_of_the_room_counts(string area, string ceiling, Verdict verdict)
     {
         var room = $"{{area: {area}, mounting: floor, ceiling height: {ceiling}}}";
@@ -127,7 +165,7 @@ public sealed class FlammableChargeCheckTests
     public void The_dispersal_rule_of_ASHRAE_15_2_when_its_pack_is_named()
     {
         // R-454B in 50 m³: 50 · 0.297 · 0.5 = 7.425 kg, half of it where people cannot leave by themselves: 3.7125 kg.
-        var finding = JobLines.Finding(Job($"limits: {{packs: [ashrae-15]}}\n{Weighed}\nsafety: {{room: {{area: 20 m2, volume: 50 m3, occupancy: institutional}}}}", Charged), Check);
+        var finding = JobLines.Finding(Job($"limits: {{packs: [ashrae-15]}}\n{Weighed}\nsafety: {{room: {{area: 25 m2, volume: 50 m3, occupancy: institutional}}}}", Charged), Check);
         Assert.Equal(Verdict.Pass, finding.Verdict);
         Assert.Equal("3.713 kg", finding.Trace.Single(s => s.Symbol == "EDVC").Result);
         Assert.Equal("from memory", finding.Limits[0].Mark);

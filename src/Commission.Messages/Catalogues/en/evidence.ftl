@@ -1,4 +1,4 @@
-### Evidence: readings that cannot be what they say.
+### Evidence: whether the record is worth relying on, and readings that cannot be what they say.
 
 # $level (quantity) - the reading
 # $when (text) - when it was read
@@ -17,3 +17,6 @@ unit-guessed = Neither the heading of { $file } nor the job says the unit of its
 # $file (text) - name of the log
 # $unit (name) - the unit that was taken
 unit-guessed-next = Which unit was the gauge set to when it wrote { $file }? Write the unit beside the file, { $unit } if that is right.
+
+# $readings (list) - names of the readings
+no-instrument = no instrument is named for { $readings }

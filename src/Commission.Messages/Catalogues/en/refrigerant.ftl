@@ -1,0 +1,130 @@
+### Refrigerant: what a cylinder holds, whether the gas belongs into the unit, what went in and out.
+
+## Cylinder fill
+
+# $gases (name) - the refrigerants in the cylinder
+fill-density-unknown = the density of liquid { $gases } is not known here
+fill-density-unknown-next = Take the largest fill of this refrigerant from its supplier and compare by hand.
+
+# $gases (list) - the refrigerants in the cylinder
+# $lightest (name) - the lightest of them
+fill-mixed = { $gases } in one cylinder: judged by the lightest, { $lightest }. Nobody takes a mixture back but to destroy it.
+
+# $cylinder (text) - the cylinder
+# $mass (quantity) - what it is written to hold
+# $full (quantity) - what fills it with liquid at 25 °C
+# $gas (name) - the refrigerant
+fill-cannot-be = { $cylinder } is written to hold { $mass }, and { $full } of { $gas } fill it with liquid at 25 °C (77 °F): that cannot be, or the cylinder is about to burst.
+fill-cannot-be-next = Keep away from heat and sun, and weigh the cylinder again: tare, water capacity or weight is wrong. If they are right, let a part of it into an empty cylinder at once.
+
+# $share (quantity) - volume of the liquid at 25 °C over the cylinder's
+# $limit (quantity) - the share that is common practice
+fill-above-eighty = Liquid fills { $share } of it at 25 °C, above the { $limit } that is practice elsewhere: keep it cool.
+
+# $cylinder (text) - the cylinder
+# $mass (quantity) - what it holds
+# $gas (name) - the refrigerant
+# $ratio (quantity) - mass over water capacity
+# $most (quantity) - the filling ratio for transport
+fill-ratio = { $cylinder } holds { $mass } of { $gas }, { $ratio } of its water capacity by mass; { $most } may be in it for transport.
+
+# $cylinder (text) - the cylinder
+# $mass (quantity) - what it holds
+# $gas (name) - the refrigerant
+# $share (quantity) - volume of the liquid at 25 °C over the cylinder's
+fill-volume = { $cylinder } holds { $mass } of { $gas }: at 25 °C (77 °F) liquid fills { $share } of its volume.
+
+## Identity: the plate
+
+# $plate (name) - the refrigerant on the plate
+identity-same = Plate and circuit: { $plate }.
+
+# $from (name) - the refrigerant on the plate
+# $to (name) - the refrigerant charged
+identity-changed = Changed from { $from } to { $to }, which burns no more easily and whose pressure the unit is built for.
+
+identity-from-unknown = it is not written which refrigerant the unit is built for
+identity-from-unknown-next = Write refrigerant change: {"{"}from: …, to: …{"}"}, and what the plate says under nameplate.
+
+# $gas (name) - the refrigerant charged
+# $group (name) - its safety group
+# $plate (name) - the safety class the unit is built for
+identity-burns = { $gas } is of group { $group }, and the unit is built for { $plate }: nothing in it is made for a gas that burns so easily.
+identity-burns-next = Do not run the unit. Keep sparks away, ventilate, recover the refrigerant, and charge one that the unit is built for.
+
+# $gas (name) - the refrigerant charged
+# $pressure (quantity) - its saturation pressure at the temperature of a hot condenser
+# $hot (quantity) - that temperature
+# $built (quantity) - what the unit is built for
+identity-bursts = { $gas } stands at { $pressure } when it condenses at { $hot }, and the unit is built for { $built }: it may burst.
+identity-bursts-next = Stop the unit, recover the refrigerant, and charge one that the unit is built for.
+
+# $gas (name) - the refrigerant charged
+# $built (quantity) - what the unit is built for
+identity-pressure-near = at a hot condenser { $gas } stands a little above the { $built } the unit is built for
+identity-pressure-near-next = Have the maker confirm the refrigerant, and set the high-pressure switch by the plate.
+
+# $gas (name) - the refrigerant charged
+identity-pressure-unknown = the pressure of { $gas } is not known here
+identity-pressure-unknown-next = Compare its pressure at 125 °F with the plate's by the supplier's table.
+
+# $plate (name) - the refrigerant on the plate
+# $gas (name) - the refrigerant charged
+identity-differs = The plate says { $plate }, the circuit is charged with { $gas }, and no change of refrigerant is written.
+identity-differs-next = If the refrigerant was changed on purpose, write refrigerant change: {"{"}from: …, to: …{"}"}. If not, recover it all, evacuate, and charge what the plate says.
+
+# $to (name) - what the change was to
+# $gas (name) - the refrigerant of the circuit
+identity-change-differs = The change was to { $to }, and { $gas } is written for the circuit.
+identity-change-differs-next = Correct the one that is wrong.
+
+## Identity: cylinders
+
+# $cylinder (text) - the cylinder
+# $gas (name) - what is in it
+identity-cylinder-same = { $cylinder } holds { $gas }, as the circuit does.
+
+# $cylinder (text) - the cylinder
+# $gas (name) - what is in it
+# $circuit (name) - the refrigerant of the circuit
+identity-cylinder-differs = Refrigerant went in from { $cylinder }, which holds { $gas }; the circuit is one of { $circuit }.
+identity-cylinder-differs-next = Read the cylinder's label again. If it is right, the charge is a mixture: recover it all, evacuate, and weigh in the right refrigerant.
+
+## Identity: gas that came out of the circuit and went back
+
+# $cylinder (text) - the cylinder
+identity-back-acid = the acid test was bad, and gas from the recovery cylinder { $cylinder } went back in: acid and soot go with it.
+identity-back-acid-next = Stop the unit, recover the charge and send it away, clean up the circuit, and charge new or reclaimed refrigerant.
+
+# $cylinder (text) - the cylinder
+identity-back-recycled = after a bad acid test the gas of { $cylinder } was cleaned on site, and no test after it is written
+identity-back-recycled-next = Test the gas for acid again before the unit runs on it.
+identity-back-marginal = the acid test was marginal
+identity-back-untested = a compressor was replaced, and no acid test is written
+identity-back-test-next = Test the oil for acid now, and again after some days of running.
+
+# $cylinder (text) - the cylinder
+identity-back = Recovered gas from { $cylinder } went back into the same circuit.
+
+# $acid (text) - what the acid test showed
+identity-back-tested = The acid test was { $acid }.
+
+## In and out, when the refrigerant was changed
+
+# $in (list) - what went in
+# $out (list) - what came out
+ledger-by-gas = In { $in }; out { $out }. The refrigerant was changed: each counts by itself.
+
+# $mass (quantity) - a mass
+# $gas (name) - of which refrigerant
+ledger-mass-of = { $mass } of { $gas }
+ledger-nothing = nothing
+
+## The leak check after a repair
+
+# $by (date) - the latest day
+leak-recheck-to-come = The check after some running is to come, by { $by }.
+leak-recheck-why = the repair was checked on its own day only
+
+# $by (date) - the latest day
+leak-recheck-next = Check the repair again by { $by }, after a day of running.

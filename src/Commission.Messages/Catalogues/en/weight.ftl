@@ -1,0 +1,19 @@
+### The charge by weight.
+
+by-weight-hose-next = The doubt is the hose: weigh with a hose that is emptied into the circuit or shuts at its end, and write what stayed in it, left in hoses: 0 oz.
+
+# $scales (list) - the scales
+by-weight-which-scale = { $scales } are both said to read the charge, and they are not equally good
+by-weight-which-scale-next = Which of them weighed it? Write with: and its id under charging.
+
+# $mass (quantity) - what went in
+# $gas (name) - the refrigerant now
+# $plate (quantity) - the plate's charge
+# $old (name) - the refrigerant the plate is for
+# $share (quantity) - what went in over the plate's charge
+by-weight-guide = { $mass } of { $gas } went in, { $share } of the { $plate } of { $old } on the plate.
+by-weight-guide-why = the plate's charge is of another refrigerant: a guide value and no limit
+
+# $mass (quantity) - what went in
+# $gas (name) - the refrigerant now
+by-weight-changed = { $mass } of { $gas } went in.
