@@ -25,6 +25,14 @@ public sealed class LabelCheckTests
         Assert.Equal(verdict, JobLines.Finding(JobLines.Of($"{Weighed}label: {{{label}}}", equipment: ", nameplate: {factory charge: 6 lb 8 oz}"), Check).Verdict);
 
     [Theory]
+    [InlineData("R-438A", Verdict.Pass)]
+    [InlineData("R-22", Verdict.Fail)] // the unit was not labelled anew
+    public void After_a_change_the_old_plates_charge_is_nothing_to_compare_with(string labelled, Verdict verdict) => Assert.Equal(verdict, JobLines.Finding(
+        JobLines.Of(
+            $"refrigerant change: {{from: R-22, to: R-438A}}\ncharging: {{unit arrived: recovered and evacuated, added: 7 lb, left in hoses: 0 oz}}\nlabel: {{refrigerant: {labelled}, factory: 7 lb, total: 7 lb}}",
+            "refrigerant change", refrigerant: "R-438A", equipment: ", nameplate: {refrigerant: R-22, factory charge: 7 lb 8 oz}"), Check).Verdict);
+
+    [Theory]
     [InlineData("factory: 6 lb 8 oz, added: 1 lb 0.3 oz, total: 7 lb 8.3 oz", Verdict.Pass)]
     [InlineData("added: 7 lb 8.3 oz, total: 7 lb 8.3 oz", Verdict.Pass)]
     [InlineData("factory: 6 lb 8 oz, added: 7 lb 8.3 oz, total: 7 lb 8.3 oz", Verdict.Fail)]
