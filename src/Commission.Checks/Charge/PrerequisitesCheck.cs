@@ -160,7 +160,7 @@ internal sealed class ChargePrerequisites : IChargeGate
         all.Add(Clean("the filter is clean", side?.Filter, "the filter is dirty"));
         all.Add(Clean("the indoor coil is clean", side?.Coil, "the indoor coil is dirty"));
         all.Add(new Prerequisite("the panels were on", side?.PanelsOn?.Value, "a panel was off"));
-        all.Add(new Prerequisite("the blower ran at its cooling speed", side?.BlowerAtCoolingSpeed?.Value, "the blower did not run at its cooling speed"));
+        all.Add(new Prerequisite("the blower ran at its cooling speed", side?.BlowerAtCoolingSpeed?.Value ?? (airflow is { IsLow: false } ? true : null), "the blower did not run at its cooling speed"));
         return new ChargePrerequisites(side, airflow, all.ToImmutable(), parts.ToImmutable(), facts)
         {
             NeedsAirflow = ducted,
@@ -289,10 +289,23 @@ internal sealed record AirflowShown
         if (row.Mode != OperatingMode.Cooling || row.Settling.Block is not null || row.ReturnDryBulb is not { } entering || row.SupplyDryBulb is not { } leaving)
             return null;
         var target = SplitTarget.Of(context, row);
-        if (target.Limit is not { UpperSi: { } upper } limit || (target.IsTable && RunningCondition.Of(context, row).Block is not null))
-            return null;
         var present = context.Present;
         var split = entering.Value - leaving.Value;
+        // Without a wet bulb the table cannot be entered; a split that is rarely exceeded still shows that air moves.
+        if (target.Limit is null && row.ReturnWetBulb is null && context.Limits.Find(LimitIds.AirTemperatureSplitUsual) is { } usual)
+        {
+            return new AirflowShown
+            {
+                Value = split,
+                Kind = DisplayKind.TemperatureDifference,
+                Limit = context.State(usual),
+                Words = $"the temperature split of {present.Text(split.Value, DisplayKind.TemperatureDifference)} is more than a coil with enough air shows",
+                Readings = [entering, leaving],
+            };
+        }
+
+        if (target.Limit is not { UpperSi: { } upper } limit || (target.IsTable && RunningCondition.Of(context, row).Block is not null))
+            return null;
         var judged = target.Target is { } moving ? split - (moving - moving.Value) : split;
         return new AirflowShown
         {

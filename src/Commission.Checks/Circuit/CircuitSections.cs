@@ -153,11 +153,9 @@ internal static class SectionStatement
 
     private static IEnumerable<string> Unknown(Equipment equipment, CircuitSection section, Valves? valves)
     {
-        var several = equipment.System.Value is SystemKind.MultiSplit or SystemKind.VRF or SystemKind.Refrigeration;
-        if ((equipment.Metering?.Kind.Value == MeteringKind.EEV || several) && valves?.EEV is null && section is not (CircuitSection.LineSet or CircuitSection.Indoor))
+        // A thermostatic valve stands open without pressure, a capillary always; the valves of ductless and multi-split systems sit outdoors or stand open as delivered.
+        if (equipment.Metering?.Kind.Value == MeteringKind.EEV && equipment.System.Value is SystemKind.VRF or SystemKind.Refrigeration && valves?.EEV is null && section == CircuitSection.WholeSystem)
             yield return "the expansion valve";
-        if (equipment.System.Value == SystemKind.Refrigeration && valves?.Solenoids is null)
-            yield return "the solenoid valves";
     }
 
     private static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];

@@ -47,6 +47,13 @@ internal sealed class FlammableStepsCheck : ICheck
     private Finding Judge(CheckContext context, FindingBuilder finding, FlammableRefrigerant gas, FlammableSteps steps)
     {
         List<string> taken = [], refused = [], unwritten = [];
+        // Signs and bonding are asked after only where somebody says that they were left out.
+        void WhenWritten(string name, Given<bool>? given)
+        {
+            if (given is not null)
+                Step(name, given);
+        }
+
         void Step(string name, Given<bool>? given)
         {
             finding.Use(name, given);
@@ -73,9 +80,8 @@ internal sealed class FlammableStepsCheck : ICheck
             }
         }
 
-        Step("signs", steps.Signs);
-        if (gas.Group!.Value == "A3")
-            Step("bonded", steps.Bonded);
+        WhenWritten("signs", steps.Signs);
+        WhenWritten("bonded", steps.Bonded);
         if (steps.LeftHandThread is { } thread)
         {
             finding.Use("left-hand thread", thread);
