@@ -34,6 +34,14 @@ public sealed class ImplausibleReadingsTests
     }
 
     [Fact]
+    public void Nothing_on_a_gauge_of_coarse_steps_is_below_its_range_and_no_level()
+    {
+        // 0 ± 29 micron reaches far beyond five, and still the gauge shows nothing.
+        var yaml = Job("levels: [{at: \"10:10\", pressure: 0 micron, isolated: yes}, {at: \"10:30\", pressure: 100 micron}]").Replace("resolution: 0.1 micron", "resolution: 25 micron", StringComparison.Ordinal);
+        Assert.Equal(Verdict.NotEvaluated, JobLines.Record(yaml).Findings.Single(f => f.Check == "evacuation.level").Verdict);
+    }
+
+    [Fact]
     public void The_pump_alone_may_reach_what_no_hose_lets_through() => Assert.Equal(
         Verdict.Pass,
         JobLines.Findings(Job("rig check: {pump alone: 3 micron}\n  levels: [{at: \"10:10\", pressure: 200 micron, isolated: yes}, {at: \"10:30\", pressure: 220 micron}]"), "evacuation.rig").Single().Verdict);
