@@ -5,6 +5,9 @@ namespace Commission.Records;
 /// <summary>What the readings of the running system say together: the figures against what they should be, one diagnosis, one next step.</summary>
 public sealed record Diagnosis
 {
+    /// <summary>The check that tells it among the findings.</summary>
+    public const string Check = "charge.diagnosis";
+
     /// <summary>The reading it rests on, as the job writes its time.</summary>
     public required string At { get; init; }
 

@@ -291,8 +291,8 @@ internal sealed record AirflowShown
         var target = SplitTarget.Of(context, row);
         var present = context.Present;
         var split = entering.Value - leaving.Value;
-        // Without a wet bulb the table cannot be entered; a split that is rarely exceeded still shows that air moves.
-        if (target.Limit is null && row.ReturnWetBulb is null && context.Limits.Find(LimitIds.AirTemperatureSplitUsual) is { } usual)
+        // Where the table cannot be entered, for want of a wet bulb or beyond its edge, a split that is rarely exceeded still shows that air moves.
+        if (target.Limit is null && context.Limits.Find(LimitIds.AirTemperatureSplitUsual) is { } usual)
         {
             return new AirflowShown
             {

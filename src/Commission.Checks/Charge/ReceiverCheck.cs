@@ -82,7 +82,7 @@ internal sealed class ReceiverCheck : ICheck
         if (row?.Running?.Value is not (RunningState.Full or RunningState.HighStage))
             finding.Reserve("it is not written that the circuit ran at full load when the glass was clear");
         if (context.Job.Equipment.HeadPressureControl?.Value == HeadPressureControl.Flooding && charging.Extra.IsEmpty)
-            finding.Reserve("the winter charge for the flooded condenser is not written among the extras");
+            finding.Remark("The winter charge for the flooded condenser is not written among the extras: a clear glass in summer does not show it.");
         return finding.Say("The sight glass was clear.").Build();
     }
 

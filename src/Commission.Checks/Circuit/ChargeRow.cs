@@ -156,8 +156,10 @@ internal sealed class ChargeRow
     /// <summary>Mid-point condensing temperature over outdoor air.</summary>
     public RowNumber CondensingOverAmbient => AgainstAir(new("ΔT_cond", "condenser split", "T_cond,mid − T_outdoor"), LiquidPressure, Middle(LiquidDew, LiquidBubble), OutdoorDryBulb, "liquid pressure", "outdoor dry bulb", 1);
 
-    /// <summary>Air onto the evaporator over the mid-point evaporating temperature.</summary>
-    public RowNumber EvaporatorDifference => AgainstAir(new("ΔT_evap", "evaporator split", "T_air − T_evap,mid"), VaporPressure, Middle(VaporDew, VaporBubble), EvaporatorAir, "vapor pressure", "return or box temperature", -1);
+    /// <summary>Air onto the evaporator over the mid-point evaporating temperature; over its dew point in refrigeration, as EN 328 rates air coolers (DT1, from memory).</summary>
+    public RowNumber EvaporatorDifference => AgainstAir(new("ΔT_evap", "evaporator split", IsRefrigeration ? "T_air − T_dew(p_vapor)" : "T_air − T_evap,mid"), VaporPressure, IsRefrigeration ? VaporDew : Middle(VaporDew, VaporBubble), EvaporatorAir, "vapor pressure", "return or box temperature", -1);
+
+    private bool IsRefrigeration => _context.Get<ChargeAnalysis>().IsRefrigeration;
 
     /// <summary>The same row from the job's own words: "11:35".</summary>
     public override string ToString() => Time;
@@ -234,7 +236,7 @@ internal sealed class ChargeRow
         var (hotAfter, coldAfter) = sign > 0 ? (middle.Value.Value, air.Value.Value) : (air.Value.Value, middle.Value.Value);
         return RowNumber.Of(value, before, [pressure, air],
         [
-            SaturationStep("T_mid", _saturation.IsBlend ? $"middle of bubble and dew point at {pressure.Name}" : $"saturation at {pressure.Name}", pressure, middle),
+            SaturationStep("T_mid", _saturation.IsBlend ? $"{(sign < 0 && IsRefrigeration ? "dew point" : "middle of bubble and dew point")} at {pressure.Name}" : $"saturation at {pressure.Name}", pressure, middle),
             .. BothStages(number, hot, cold, hotAfter, coldAfter, before, value),
         ]);
     }

@@ -15,11 +15,11 @@ internal static class LikelyRatio
     private const double Zero = 273.15;
 
     /// <summary>The ratio for a row in cooling.</summary>
-    /// <returns>A ratio; null where nothing is likely: another mode, a circuit charged by weight alone, no equation of state.</returns>
+    /// <returns>A ratio; null where nothing is likely: another mode, a circuit charged by weight alone, a head pressure that is held, no equation of state.</returns>
     public static double? Of(CheckContext context, ChargeRow row)
     {
         var charge = context.Get<ChargeAnalysis>();
-        if (row.Mode != OperatingMode.Cooling || charge.ByWeightOnly is not null || context.Get<CircuitRefrigerant>().Fluid is not { } fluid)
+        if (row.Mode != OperatingMode.Cooling || charge.ByWeightOnly is not null || context.Job.Equipment.HeadPressureControl is { Value: not HeadPressureControl.None } || context.Get<CircuitRefrigerant>().Fluid is not { } fluid)
             return null;
         var boiling = charge.IsRefrigeration ? (context.Job.Equipment.BoxTemperature?.Value.Si ?? row.BoxTemperature?.Value.Value) - UnderRoom : ComfortBoiling;
         var condensing = row.OutdoorDryBulb is { } air && !charge.HasReceiver ? air.Value.Value + OverAir : UsualCondensing;

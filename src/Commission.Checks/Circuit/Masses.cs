@@ -93,6 +93,9 @@ internal sealed record MassPart(Uncertain Value, string Text, ImmutableArray<Cor
 internal sealed class MassSum
 {
     private readonly CheckContext _context;
+    // Common practice, no source.
+    private const double MostOfCharge = 0.1;
+
     private readonly List<Uncertain> _terms = [];
     private readonly List<string> _words = [];
     private readonly List<RootCause> _hoses = [];
@@ -128,10 +131,12 @@ internal sealed class MassSum
         if (hoses is not null)
             _uses.Add(hoses.Use("hoses"));
         var count = Math.Max(hoses?.Value ?? 1, 0);
+        // A hose holds so much of what went through it at most: a cabinet's charge is drawn in to the last.
+        var allowance = Math.Min(_context.Assume(LimitIds.AssumptionHoseCharge), MostOfCharge * _terms.Sum(t => Math.Abs(t.Value)));
         for (var i = 0; i < count; i++)
         {
             _hoses.Add(_context.Causes.Enter(
-                RootCause.FromHalfWidth(count == 1 ? "left in the hose" : string.Create(CultureInfo.InvariantCulture, $"left in hose {i + 1}"), "for each hose, common practice", _context.Assume(LimitIds.AssumptionHoseCharge)), DisplayKind.Mass));
+                RootCause.FromHalfWidth(count == 1 ? "left in the hose" : string.Create(CultureInfo.InvariantCulture, $"left in hose {i + 1}"), "for each hose, common practice", allowance), DisplayKind.Mass));
         }
 
         Take(-1 * _context.Scope.Reading(0, [.. _hoses.Select(h => 1.0 * h)]), "0 (left in hoses: not written)");

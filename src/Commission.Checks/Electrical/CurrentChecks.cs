@@ -1,4 +1,5 @@
 using System.Globalization;
+using Commission.Checks.Circuit;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Jobs.Model;
@@ -63,6 +64,8 @@ internal sealed class CompressorCurrentCheck : ICheck
         }
     }
 
+    private static string Share(double share) => string.Create(CultureInfo.InvariantCulture, $"{100 * share:0} %");
+
     private Finding Judge(CheckContext context, FindingBuilder finding, Measurement.Uncertainty.Uncertain current, double rla, double? mcc)
     {
         var continuous = context.Limits.Find(LimitIds.ElectricalCompressorCurrentContinuous);
@@ -74,7 +77,9 @@ internal sealed class CompressorCurrentCheck : ICheck
         if (current.Value <= factor.Si * rla)
         {
             finding.Judge(current, DisplayKind.Current, context.State(rated) with { Kind = LimitKind.AtMost, Text = $"at most {present.Text(factor.Si * rla, DisplayKind.Current)} (RLA)", LowerSi = null, UpperSi = factor.Si * rla });
-            return finding.Say($"Compressor current {text}, at or below RLA.").Build();
+            return LikelyCurrent.Of(context) is { } likely && (current.Value + current.Expanded) / rla < likely.Least
+                ? finding.Use(likely.Outdoor).Remark("It proves nothing alone: see the diagnosis.").Information($"Compressor current {text}, {Share(current.Value / rla)} of RLA; about {Share(likely.Share)} is usual in this weather.", "far below what this weather makes likely")
+                : finding.Say($"Compressor current {text}, at or below RLA.").Build();
         }
 
         finding.Step("I_max", "maximum continuous current", mcc is null ? "factor × RLA" : "nameplate", mcc is null ? string.Create(CultureInfo.InvariantCulture, $"{most / rla:0.##} × {present.Text(rla, DisplayKind.Current)}") : present.Text(most, DisplayKind.Current), present.Text(most, DisplayKind.Current), continuous?.Source ?? "");

@@ -51,10 +51,19 @@ internal sealed class EvacuationConditionsCheck : ICheck
                 VacuumText.Level(context.Present, vapour), given.Value.Si < WaterSaturation.TripleTemperature ? "IAPWS R14-08 (published)" : "IAPWS-95, Wagner and Pruß 2002");
         }
 
-        yield return finding.Conclude(
-            $"{given.Text} {coldest.Item1}: water could leave.",
-            $"{given.Text} {coldest.Item1}: water may have stayed as ice.",
-            Help.WhenItFails);
+        if (finding.Passes)
+        {
+            yield return finding.Say($"{given.Text} {coldest.Item1}: water could leave.").Build();
+            yield break;
+        }
+
+        // Ice leaves too, slowly: a level held below its vapour pressure shows that none is left; anything else leaves a doubt, and no failure.
+        var run = context.Get<EvacuationRun>();
+        var held = run.Parts is { HoldEnd: { } end } ? run.Rows.At(end) : null;
+        finding.Decide(true);
+        yield return held is { } level && WaterVapor.SaturationPressure(given.Value.Si) is { Ok: true, Value: var ice } && level.Value + level.Expanded < ice
+            ? finding.Say($"{given.Text} {coldest.Item1}; the {VacuumText.Level(context.Present, level.Value)} held at the end lie below the {VacuumText.Level(context.Present, ice)} of ice: none is left there.").Build()
+            : finding.Reserve($"{given.Text} {coldest.Item1}: water may have stayed as ice").Say($"{given.Text} {coldest.Item1}: water may have stayed as ice.").Next(Help.WhenItFails).Build();
     }
 
     private static Uncertain Reading(CheckContext context, Given<Temperature> given)

@@ -41,6 +41,7 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
     private const double Sure = 0.6;
     private const double WorthNaming = 0.025;
     private const double AllButSure = 0.93;
+    private const double RestTooLow = 5;
     private const double SpeaksFor = 0.7;
     private const int MostNamed = 3;
 
@@ -81,6 +82,8 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
 
     private Diagnosis Diagnose(ChargeRow row)
     {
+        if (RestsBelowSaturation() is { } below)
+            return Single(row, DiagnosisStanding.Fault, "wrong refrigerant", DiagnosisMessages.RestsBelow(Quantity(below), new TextValue(_context.Get<CircuitRefrigerant>().Designation ?? "")), DiagnosisMessages.WrongRefrigerantNext);
         if (Contradiction.In(_context, _charge, row) is { } why)
             return Single(row, DiagnosisStanding.Impossible, "reading cannot be", DiagnosisMessages.Impossible(new TextValue(why)), DiagnosisMessages.ImpossibleNext);
         if (AnotherRefrigerant() is var (other, place) && _context.Get<CircuitRefrigerant>().Designation is { } written)
@@ -168,6 +171,19 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
         var foreign = job.Cylinders.FirstOrDefault(c => c.Refrigerant is { } gas && gas.Value != own && c.Id is { } id && given.Contains(id.Value));
         return foreign is null ? null : (foreign.Refrigerant!.Value, DiagnosisMessages.WrongRefrigerantWhere.Cylinder);
     }
+
+    // At rest, with liquid in the circuit, the pressure is that of saturation at the temperature of the line: air can only raise it.
+    private double? RestsBelowSaturation()
+    {
+        if (_charge.Charging?.StandingTest is not { LiquidLine: { } line } test || !HoldsLiquid())
+            return null;
+        var pressure = _context.Readings.Pressure("standing pressure", ReadingName.LiquidPressure, test.LiquidPressure);
+        var below = _context.Get<CircuitSaturation>().Bubble(pressure).Value is { } at ? line.Value.Si - at.Value : 0;
+        return below > RestTooLow ? below : null;
+    }
+
+    private bool HoldsLiquid() => _charge.Charging is { SightGlass.Value: SightGlass.Clear } or { ReceiverLevel.Value.Si: > 0.1 }
+        || _charge.Rows.Any(r => r.Written is { SightGlass.Value: SightGlass.Clear } or { ReceiverLevel.Value.Si: > 0.1 });
 
     private MethodValidity? WindowOf(ChargeRow row) =>
         _charge.HasFixedMetering || _charge.HasValve ? MethodValidity.Of(_context, row, _charge.HasFixedMetering ? ChargeCriterion.Superheat : ChargeCriterion.Subcooling) : null;

@@ -4,6 +4,7 @@ using Commission.Checks.Charge;
 using Commission.Checks.Circuit;
 using Commission.Checks.Kernel;
 using Commission.Messages;
+using Commission.Records;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Inference;
@@ -11,7 +12,7 @@ namespace Commission.Checks.Inference;
 /// <summary>The diagnosis among the findings: a fault that one cause explains is no circuit to hand over.</summary>
 internal sealed class DiagnosisCheck : ICheck
 {
-    public string Id => "charge.diagnosis";
+    public string Id => Diagnosis.Check;
 
     public string Phase => Phases.Charge;
 

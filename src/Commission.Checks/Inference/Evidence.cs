@@ -111,7 +111,7 @@ internal sealed class RowEvidence
 
     private void Splits()
     {
-        if (_row.CondensingOverAmbient.Value is { } condenser && !(_charge.HasReceiver && _context.Job.Equipment.HeadPressureControl is not null))
+        if (_row.CondensingOverAmbient.Value is { } condenser && !(_charge.HasReceiver && _context.Job.Equipment.HeadPressureControl is { Value: not HeadPressureControl.None }))
         {
             Numbers.Add(_row.CondensingOverAmbient);
             Usual("condenser split", condenser, LimitIds.ChargeCondensingOverAmbientRange, 11);
@@ -189,8 +189,7 @@ internal sealed class RowEvidence
         if (_row.Written.CompressorCurrent is not { } read || _context.Job.Equipment.Nameplate?.CompressorRLA is not { } rated || _row.Mode == OperatingMode.Heating)
             return;
         var share = read.Value.Si / rated.Value.Si;
-        var outdoor = _row.OutdoorDryBulb is { } air ? air.Value.Value - Kelvin0 : 33;
-        var likely = _charge.IsRefrigeration ? 0.68 : 0.75 + (0.011 * (outdoor - 33));
+        var likely = _charge.IsRefrigeration ? 0.68 : LikelyCurrent.At(_row.OutdoorDryBulb?.Value.Value);
         var scale = CauseTable.Instance.Readings["current"];
         _deviations.Add(new Deviation(
             scale, (share - likely) / scale.Step, 0.2, $"{read.Text}, {Percent(share)} of the rated {rated.Text}", $"about {Percent(likely)} at full load in this weather, common practice"));

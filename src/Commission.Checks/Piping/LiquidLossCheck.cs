@@ -14,6 +14,8 @@ namespace Commission.Checks.Piping;
 /// <summary>Pressure the liquid loses on its way up and by friction, and the subcooling that is left before the metering device.</summary>
 internal sealed class LiquidLossCheck : ICheck
 {
+    private const double WideMargin = 5;
+
     public string Id => "piping.liquid-loss";
 
     public string Phase => Phases.Piping;
@@ -81,7 +83,8 @@ internal sealed class LiquidLossCheck : ICheck
 
         if (tube.Rise is null)
             finding.Remark("No rise is written: the line counts as level.");
-        if (finding.Passes && friction is null)
+        // No liquid line worth its name loses so much to friction (common practice: 1 to 2 °F by design).
+        if (finding.Passes && friction is null && left.Value < WideMargin)
             finding.Reserve("the friction is not in it: capacity or bore of the line is not known").Next("Write the capacity and the diameter or wall of the liquid line.");
         if (finding.Passes && port.Reservation is { } place)
             finding.Reserve(place).Next("Read the pressure at the liquid service valve.");

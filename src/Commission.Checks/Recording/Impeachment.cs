@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Commission.Checks.Kernel;
 using Commission.Measurement.Decisions;
 using Commission.Messages;
+using Commission.Records;
 using Commission.Records.Findings;
 using Commission.Source;
 
@@ -39,8 +40,9 @@ internal static class Impeachment
         .DistinctBy(f => f.Check)
         .Select(f => new MissingRequirement(f.Check, $"{f.Title}: not evaluated, {f.Reason}."));
 
+    // The diagnosis looks at contradictions itself.
     private static bool IsConcluded(Finding finding) =>
-        finding is { IsDanger: false, Verdict: Verdict.Pass or Verdict.PassWithinUncertainty or Verdict.Conditional or Verdict.Fail } && finding.Phase != Phases.Evidence;
+        finding is { IsDanger: false, Verdict: Verdict.Pass or Verdict.PassWithinUncertainty or Verdict.Conditional or Verdict.Fail } && finding.Phase != Phases.Evidence && finding.Check != Diagnosis.Check;
 
     private static Finding TakenBack(CheckContext context, Finding finding, ReadingUse reading, Finding evidence)
     {

@@ -255,11 +255,10 @@ internal sealed class ConcentrationLimitCheck : ICheck
 
         var allowed = limit.Value * ConcentrationCharge.OccupancyFactor(smallest.IsInstitutional);
         finding.Step("RCL", "concentration limit", "RCL × F_occ", string.Create(CultureInfo.InvariantCulture, $"{Grams(limit.Value)} × {ConcentrationCharge.OccupancyFactor(smallest.IsInstitutional):0.0}"), Grams(allowed), $"{limit.Source} ({limit.Mark})");
-        if (concentration.Value > allowed)
-            finding.Next(Help.WhenItFails);
-        yield return finding.Information(
-            $"{said}; the limit remembered here is {Grams(allowed)}, {(concentration.Value > allowed ? "less than that" : "more than that")}.",
-            "the concentration limit is from memory and unconfirmed: the standard decides");
+        finding.Decide(true).Remark("The limit is from memory: the standard decides.");
+        yield return concentration.Value > allowed
+            ? finding.Reserve($"{Grams(concentration.Value)} are more than the limit remembered here, {Grams(allowed)}").Say($"{said}, more than the {Grams(allowed)} of the standard.").Next(Help.WhenItFails).Build()
+            : finding.Say($"{said}, less than the {Grams(allowed)} of the standard.").Build();
     }
 
     private static string Grams(double kilogramsPerCubicMetre) => string.Create(CultureInfo.InvariantCulture, $"{1000 * kilogramsPerCubicMetre:0} g/m³");

@@ -43,7 +43,7 @@ internal static class OutcomeReport
     {
         Verdict.Pass or Verdict.PassWithinUncertainty => false,
         Verdict.Information => finding is { Phase: Phases.Evidence, NextStep: not null },
-        _ => finding.Check != "charge.diagnosis",
+        _ => finding.Check != Diagnosis.Check,
     };
 
     private static void Write(Finding finding, TextWriter output)

@@ -42,6 +42,10 @@ wrong-refrigerant =
         [plate] The circuit is written to hold { $written }, and the plate says { $other }: superheat and subcooling mean nothing until that is settled.
        *[cylinder] The circuit is written to hold { $written }, and { $other } was put in: superheat and subcooling mean nothing with a mixture.
     }
+# $below (quantity) - how far the standing pressure lies below saturation, as a temperature
+# $written (text) - the refrigerant the job says is in the circuit
+rests-below = At rest the pressure lies { $below } below the saturation of { $written } although there is liquid: air can only raise it, so another refrigerant is in the circuit.
+
 wrong-refrigerant-next = Find out what is in the circuit with a refrigerant identifier; if it is not what the plate says, recover all of it and weigh in the right one.
 
 no-numbers = neither superheat, subcooling nor a split can be worked out from what was read
