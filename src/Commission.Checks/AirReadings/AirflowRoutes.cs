@@ -122,7 +122,7 @@ internal sealed class AirflowRoutes : IAnalysis<AirflowRoutes>
         const string Words = "by the maker's fan table";
         var reading = _context.Get<StaticReading>();
         if (air.FanTable is not { Points.IsEmpty: false } table)
-            return None(AirflowMethod.FanTable, Words, "the maker's fan table is not written", "Write fan table: {points: …, from: …} for the blower's setting.");
+            return None(AirflowMethod.FanTable, Words, "the maker's fan table is not written", "Take the fan table for the blower's setting from the manual.");
         var uses = ImmutableArray.CreateBuilder<ReadingUse>();
         uses.AddRange(reading.Uses);
         void Name<T>(string name, Given<T>? given)

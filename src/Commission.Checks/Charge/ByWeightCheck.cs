@@ -56,7 +56,7 @@ internal sealed class ByWeightCheck : ICheck
         {
             foreach (var scale in scales)
                 finding.Use($"{scale.Id}: accuracy", scale.Described.Accuracy);
-            return finding.NotEvaluated(WeightMessages.ByWeightWhichScale(new ListValue([.. scales.Select(s => new TextValue(s.Id))])), WeightMessages.ByWeightWhichScaleNext);
+            return finding.NotEvaluated(WeightMessages.ByWeightWhichScale(new ListValue([.. scales.Select(s => new TextValue(s.Id))])), WeightMessages.ByWeightWhichScaleNext, "charging: {with: scale}");
         }
 
         var plate = context.Get<PlateRefrigerant>();

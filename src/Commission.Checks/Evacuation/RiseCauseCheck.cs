@@ -36,7 +36,7 @@ internal sealed class RiseCauseCheck : ICheck
         if (run.View.HoldBlock is { } block)
             yield return finding.NotEvaluated(block, "Put the gauge on the system's side of the valve and hold again.");
         else if (run is not { Hold: { } hold, Parts: { Isolation: { } isolation, HoldEnd: { } end } })
-            yield return finding.NotEvaluated("no isolation is written, and the readings show none", "Write when the valve was closed: events: [{at: 71 min, what: isolated}].");
+            yield return finding.NotEvaluated("no isolation is written, and the readings show none", "Say when the valve was closed.", "events: [{at: 71 min, what: isolated}]");
         else
             yield return Told(context, run, run.Name(finding, isolation, end), hold);
     }

@@ -39,7 +39,7 @@ internal sealed class VacuumHoldCheck : ICheck
             finding.Use($"isolated at {level.At.Text}", level.Isolated);
         yield return run.DecayLimit is { Upper: { } most } limit && limit.Companion("after") is { } after
             ? Judge(context, run, finding, limit, most.Si, after)
-            : finding.NotEvaluated(EvacuationMessages.HoldNoLimit, EvacuationMessages.HoldNoLimitNext);
+            : finding.NotEvaluated(EvacuationMessages.HoldNoLimit, EvacuationMessages.HoldNoLimitNext, "decay limit: {level: 1000 micron, after: 10 min}");
     }
 
     private static Finding Judge(CheckContext context, EvacuationRun run, FindingBuilder finding, Limit limit, double most, double after)
@@ -49,7 +49,7 @@ internal sealed class VacuumHoldCheck : ICheck
         if (run.View.HoldBlock is { } block)
             return finding.NotEvaluated(block, EvacuationMessages.HoldGaugeCutOffNext);
         if (run is not { Decay: { } decay, Parts: { Isolation: { } isolation, HoldEnd: { } end } })
-            return finding.NotEvaluated(EvacuationMessages.HoldNoIsolation, EvacuationMessages.HoldNoIsolationNext);
+            return finding.NotEvaluated(EvacuationMessages.HoldNoIsolation, EvacuationMessages.HoldNoIsolationNext, "events: [{at: 71 min, what: isolated}]");
 
         run.Name(finding, isolation, end);
         var statement = context.State(limit);

@@ -37,11 +37,11 @@ internal sealed class VacuumLevelCheck : ICheck
     private Finding Judge(CheckContext context, EvacuationRun run, FindingBuilder finding, Limit limit)
     {
         if (run.Rows.Series.Count == 0)
-            return finding.NotEvaluated("neither a log nor levels are written", "Write the level at isolation: levels: [{at: \"10:25\", pressure: 320 micron, isolated: yes}].");
+            return finding.NotEvaluated("neither a log nor levels are written", "Read the level when the valve is closed.", "levels: [{at: \"10:25\", pressure: 320 micron, isolated: yes}]");
         if (run.View.LevelBlock is { } block)
             return finding.NotEvaluated(block, "Put the gauge at the system, beyond the valve that is closed, and pull down again.");
         if (run.Parts.Isolation is not { } isolation)
-            return finding.NotEvaluated("no isolation is written, and the readings show none", "Write when the valve was closed: events: [{at: 71 min, what: isolated}].");
+            return finding.NotEvaluated("no isolation is written, and the readings show none", "Say when the valve was closed.", "events: [{at: 71 min, what: isolated}]");
         run.Name(finding, isolation, isolation);
         if (run.ReadingsBeginLate is { } late && late > LateReadings)
             return finding.NotEvaluated($"the readings begin {EvacuationClock.Span(late)} after isolation", "Read the gauge when the valve is closed.");

@@ -33,7 +33,7 @@ internal sealed class VacuumSeriesCheck : ICheck
             finding.Use($"vacuum at {level.At.Text}", level.Pressure, run.Gauge.Id).Use($"isolated at {level.At.Text}", level.Isolated);
         if (series.Count == 0)
         {
-            yield return finding.NotEvaluated("neither a log nor levels are written", "Write series: {file: …}, or at least two levels: at isolation and after the hold.");
+            yield return finding.NotEvaluated("neither a log nor levels are written", "Log the evacuation, or read the level at isolation and after the hold.", "series: {file: …}");
             yield break;
         }
 

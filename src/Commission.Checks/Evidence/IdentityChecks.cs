@@ -34,7 +34,7 @@ internal sealed class SignatureCheck : ICheck
 
         if (signatures.IsEmpty)
         {
-            yield return finding.NotEvaluated("nobody has signed", "Write signatures: [{name: …, role: technician, date: …}].");
+            yield return finding.NotEvaluated("nobody has signed", "Whoever stands for the work signs it.", "signatures: [{name: …, role: technician, date: …}]");
             yield break;
         }
 

@@ -246,7 +246,7 @@ internal sealed class WickCheck : ICheck
     {
         var finding = context.Finding(this, instrument.Id).Use($"{instrument.Id}: wick clean", wick.Clean, instrument.Id).Use($"{instrument.Id}: wick wetted", wick.Wetted, instrument.Id);
         if (wick is { Clean: null, Wetted: null, AirSpeed: null })
-            return finding.NotEvaluated("nothing is written of the wick", "Write wick: {clean: yes, wetted: yes, air speed: 800 fpm}.");
+            return finding.NotEvaluated("nothing is written of the wick", "Look at the wick: clean, wet, with air moving over it.", "wick: {clean: yes, wetted: yes, air speed: 800 fpm}");
         if (wick.Clean?.Value == false || wick.Wetted?.Value == false)
             return finding.Decide(false).Say($"The wick of {instrument.Id} was {(wick.Clean?.Value == false ? "not clean" : "dry")}: its wet bulb reads too warm.").Next(Help.WhenItFails).Build();
         if (wick.AirSpeed is { } speed && context.Limits.Find(LimitIds.AirWetBulbVelocity) is { } limit)

@@ -35,6 +35,7 @@ internal sealed class FindingBuilder
     private Message? _statement;
     private Message? _next;
     private bool _isDanger;
+    private string? _inFile;
 
     internal FindingBuilder(CheckContext context, ICheck check, string? subject)
     {
@@ -236,9 +237,11 @@ internal sealed class FindingBuilder
 
     /// <summary>Ends as not evaluated.</summary>
     /// <param name="why">Why it could not be judged.</param>
-    /// <param name="todo">What would make it possible.</param>
-    public Finding NotEvaluated(Message why, Message todo)
+    /// <param name="todo">What would make it possible, in the trade's words.</param>
+    /// <param name="inFile">How that is written in the job file; null where the words say it.</param>
+    public Finding NotEvaluated(Message why, Message todo, string? inFile = null)
     {
+        _inFile = inFile;
         _verdict = Verdict.NotEvaluated;
         _decision = null;
         _strip = null;
@@ -282,6 +285,7 @@ internal sealed class FindingBuilder
             IsDanger = _isDanger,
             Statement = _isDanger ? $"{_context.Present.Text(CommonMessages.Danger)}: {statement}" : statement,
             NextStep = _next is null ? null : _context.Present.Text(_next),
+            InFile = _inFile,
             Messages = messages.HasMessage ? messages : null,
             Measured = _measured,
             Limits = [.. _limits],

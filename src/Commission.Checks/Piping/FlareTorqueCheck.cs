@@ -60,7 +60,7 @@ internal sealed class FlareTorqueCheck : ICheck
             }
             else
             {
-                return finding.NotEvaluated($"there is no published torque for a tube of {flare.Od.Text}", "Write the maker's range: limits: {flare torque: [{od: …, minimum: …, maximum: …, from: …}]}.");
+                return finding.NotEvaluated($"there is no published torque for a tube of {flare.Od.Text}", "Take the torque from the maker's manual.", "limits: {flare torque: [{od: …, minimum: …, maximum: …, from: …}]}");
             }
 
             finding.RemarkUnknown([reading]);

@@ -36,7 +36,7 @@ internal sealed class RefrigerantIdentityCheck : ICheck
         if (plate.Designation is not null || plate.SafetyClass is not null)
             yield return Plate(context, plate);
         else if (job.Identity.Work.Value == WorkKind.RefrigerantChange)
-            yield return context.Finding(this, PlateSubject).Use("work", job.Identity.Work).NotEvaluated(RefrigerantMessages.IdentityFromUnknown, RefrigerantMessages.IdentityFromUnknownNext);
+            yield return context.Finding(this, PlateSubject).Use("work", job.Identity.Work).NotEvaluated(RefrigerantMessages.IdentityFromUnknown, RefrigerantMessages.IdentityFromUnknownNext, "refrigerant change: {from: …, to: …}");
         foreach (var cylinder in Charged(job))
         {
             if (cylinder.Refrigerant is { } gas)

@@ -57,7 +57,7 @@ internal sealed class FlammableChargeCheck : ICheck
         if (gas.Group!.Value[0] != 'A')
             return finding.NotEvaluated($"the charge limits known here are for groups A2L, A2 and A3, not {gas.Group.Value}", "Judge it by the standard for toxic refrigerants that your local code names.");
         if (gas.LowerFlammabilityLimit is not { } lfl)
-            return finding.NotEvaluated($"the lower flammability limit of {gas.Designation} is not known here", "Take the smallest room from the maker's table and write limits: {room area: …}.");
+            return finding.NotEvaluated($"the lower flammability limit of {gas.Designation} is not known here", "Take the smallest room from the maker's table.", "limits: {room area: …, from: …}");
         if (context.Limits.Find(LimitIds.SafetyFlammableCharge) is not { } limit)
             return finding.NotEvaluated("no pack sets a limit", "Name a limits pack.");
         var charge = context.Get<CircuitCharge>();
@@ -149,7 +149,7 @@ internal sealed class FlammableChargeCheck : ICheck
         }
 
         if (rooms.IsEmpty)
-            return finding.NotEvaluated($"the charge of {mass} is above m1 = {present.Text(m1, DisplayKind.Mass)}, and no room is written", "Write safety: {room: {area: …, mounting: …}}.");
+            return finding.NotEvaluated($"the charge of {mass} is above m1 = {present.Text(m1, DisplayKind.Mass)}, and no room is written", "Measure the room where a leak would collect, and how high the indoor unit hangs.", "safety: {room: {area: …, mounting: …}}");
         if (rooms.FirstOrDefault(r => r.IsReleasedAboveCeiling) is { } above)
         {
             return finding.Decide(false, context.State(limit))
@@ -196,7 +196,7 @@ internal sealed class FlammableChargeCheck : ICheck
             case Mitigation.LeakSensorWithFan or Mitigation.ContinuousFan when release.Gas.IsA2L:
                 return Dispersed(context, finding, limit, release, rooms, ceiling);
             case Mitigation.LeakSensorWithFan or Mitigation.ContinuousFan:
-                return finding.NotEvaluated("the room alone is too small, and what a fan allows for this safety group is not known here", "Take the smallest room with this measure from the maker's table and write limits: {room area: …}.");
+                return finding.NotEvaluated("the room alone is too small, and what a fan allows for this safety group is not known here", "Take the smallest room with this measure from the maker's table.", "limits: {room area: …, from: …}");
             case Mitigation.ShutOffValves when context.Job.Safety.ReleasableCharge is null:
                 return finding.NotEvaluated("the room is too small for the whole charge, and what the shut-off valves let out is not written", "Write the releasable charge from the maker's manual.");
             default:
@@ -209,7 +209,7 @@ internal sealed class FlammableChargeCheck : ICheck
         var (_, charge, lfl) = release;
         var present = context.Present;
         if (rooms.IsEmpty)
-            return finding.NotEvaluated("no room is written", "Write safety: {room: {area: …, ceiling height: …}}.");
+            return finding.NotEvaluated("no room is written", "Measure the room: its area and its height.", "safety: {room: {area: …, ceiling height: …}}");
         if (rooms.FirstOrDefault(r => r.Volume is null) is { } unknown)
             return finding.NotEvaluated($"the volume of {unknown.Name} is not written", "Write its volume, or its ceiling height beside its area.");
         Uncertain Allowed(RoomCase room) => Uncertain.Apply(v => ConcentrationCharge.EffectiveDispersal(v, lfl, room.IsInstitutional), room.Dispersal);

@@ -59,7 +59,11 @@ internal static class OutcomeReport
             output.WriteLine($"  {"",LabelWidth} {why}");
         // What nobody required and nobody wrote down needs no advice at the tailgate; the record has it.
         if (finding.NextStep is { } next && (finding.Verdict != Verdict.NotEvaluated || finding.Required || finding.IsTakenBack))
+        {
             output.WriteLine($"  {"",LabelWidth} Next: {next}");
+            if (finding.InFile is { } written)
+                output.WriteLine($"  {"",LabelWidth} In the file: {written}");
+        }
     }
 
     // A failure stands out without colour, too.

@@ -52,6 +52,10 @@ public sealed record Finding
     /// <summary>What to do next; null when nothing is to be done.</summary>
     public string? NextStep { get; init; }
 
+    /// <summary>How the next step is written in the job file, where that is all there is to do; null otherwise. Only the terminal prints it.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string? InFile { get; init; }
+
     /// <summary>The same sentences as messages and values, from which they can be written in another language; null while none of them is in a catalogue.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public FindingMessages? Messages { get; init; }

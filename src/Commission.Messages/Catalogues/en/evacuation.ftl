@@ -20,12 +20,12 @@ hoses-and-manifold-inside-hold = Hoses and manifold are inside the hold.
 ## The hold against the decay limit: why it is not judged, and what to do about it
 
 hold-no-limit = no pack sets a decay limit with its time
-hold-no-limit-next = Name a limits pack, or write decay limit: {"{"}level: 1000 micron, after: 10 min{"}"}.
+hold-no-limit-next = Name a limits pack, or the maker's decay limit.
 hold-nothing-written = neither a log nor levels are written
 hold-nothing-written-next = Write a log, or the level at isolation and the level after the stated time.
 hold-gauge-cut-off-next = Put the gauge on the system's side of the valve and hold again.
 hold-no-isolation = no isolation is written, and the readings show none
-hold-no-isolation-next = Write when the valve was closed: events: [{"{"}at: 71 min, what: isolated{"}"}].
+hold-no-isolation-next = Say when the valve was closed.
 hold-no-reading = there is no reading between isolation and the stated time
 hold-no-reading-next = Log the hold, or write the level at isolation and the level after the stated time.
 hold-over-range = the gauge went over its range and has never shown the limit itself

@@ -44,7 +44,7 @@ identity-same = Plate and circuit: { $plate }.
 identity-changed = Changed from { $from } to { $to }, which burns no more easily and whose pressure the unit is built for.
 
 identity-from-unknown = it is not written which refrigerant the unit is built for
-identity-from-unknown-next = Write refrigerant change: {"{"}from: …, to: …{"}"}, and what the plate says under nameplate.
+identity-from-unknown-next = Say which refrigerant was taken out and which one is in the circuit now, and what the plate says.
 
 # $gas (name) - the refrigerant charged
 # $group (name) - its safety group

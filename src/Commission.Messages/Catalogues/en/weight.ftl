@@ -4,7 +4,7 @@ by-weight-hose-next = The doubt is the hose: weigh with a hose that is emptied i
 
 # $scales (list) - the scales
 by-weight-which-scale = { $scales } are both said to read the charge, and they are not equally good
-by-weight-which-scale-next = Which of them weighed it? Write with: and its id under charging.
+by-weight-which-scale-next = Which of them weighed it?
 
 # $mass (quantity) - what went in
 # $gas (name) - the refrigerant now
