@@ -69,7 +69,7 @@ internal sealed class MakerChartCheck : ICheck
         var state = limit.ToStatement(context.Present.Units);
         return state is { LowerSi: null, UpperSi: null }
             ? finding.Show(state).Information($"{words}; the maker's figure is {state.Text}.", "the maker gives no tolerance")
-            : finding.JudgeCharge(context, new(y, kind, [pressure]), state, gates, $"{words}; {state.Text} is asked for.", "See the pattern of both sides before refrigerant is added or removed.");
+            : finding.JudgeCharge(context, new(y, kind, [pressure]), state, gates, $"{words}; {state.Text} is asked for.", "See the diagnosis before refrigerant is added or removed.");
     }
 }
 

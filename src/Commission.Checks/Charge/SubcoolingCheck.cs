@@ -20,7 +20,7 @@ internal sealed class SubcoolingCheck : ICheck
         "Is the liquid at the service valve as far below its bubble point as the maker asks for? With an expansion valve that shows the charge.",
         "SC = T_bubble(p_liquid, absolute) − T_liquid line, against the maker's figure or chart",
         "The target is the maker's. Tolerance ± 3 °F where the maker gives none: California Residential Appendix RA3.2, p. RA3-15 (published).",
-        "Do not add or remove refrigerant on this number alone: look at the pattern of both sides, and rule out non-condensables, a dirty condenser and a restricted drier first. A system with a receiver is not charged by subcooling.");
+        "Do not add or remove refrigerant on this number alone: look at the diagnosis, and rule out non-condensables, a dirty condenser and a restricted drier first. A system with a receiver is not charged by subcooling.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
@@ -67,8 +67,8 @@ internal sealed class SubcoolingCheck : ICheck
             context, new(y, DisplayKind.TemperatureDifference, [.. row.Subcooling.Readings, .. target.Readings]), limit, gates,
             $"Subcooling was {text} at {row.Time}; {limit.Text} is asked for.",
             isHigh
-                ? "Subcooling is high. See the pattern of both sides before removing anything: non-condensables and a restriction look the same from here."
-                : "Subcooling is low. See the pattern of both sides before adding anything, and find out where the refrigerant went.");
+                ? "Subcooling is high. See the diagnosis before removing anything: non-condensables and a restriction look the same from here."
+                : "Subcooling is low. See the diagnosis before adding anything, and find out where the refrigerant went.");
     }
 
     // Where subcooling does not show the charge it is still worth knowing.
@@ -92,7 +92,7 @@ internal sealed class ApproachCheck : ICheck
         "How far is the liquid line above the outdoor air? Some makers charge by it.",
         "approach = T_liquid line − T_outdoor dry bulb",
         "The maker's figure; without one it is information.",
-        "A high approach means too little refrigerant or a dirty condenser, a low one too much refrigerant: look at the pattern of both sides first.");
+        "A high approach means too little refrigerant or a dirty condenser, a low one too much refrigerant: look at the diagnosis first.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
@@ -107,8 +107,8 @@ internal sealed class ApproachCheck : ICheck
             context, this, row, row.Approach, analysis.ByWeightOnly is null ? limit : null, gates,
             new(
                 "The approach",
-                "See the pattern of both sides; clean the condenser before refrigerant is added.",
-                "See the pattern of both sides before refrigerant is removed.",
+                "See the diagnosis; clean the condenser before refrigerant is added.",
+                "See the diagnosis before refrigerant is removed.",
                 Unlimited: analysis.ByWeightOnly ?? "no maker's figure is written"));
     }
 }

@@ -22,7 +22,7 @@ internal sealed class SuperheatCheck : ICheck
         "Is the vapor at the service valve as far above its dew point as this weather and this load ask for? With a fixed orifice or a capillary that shows the charge.",
         "SH = T_vapor line − T_dew(p_vapor, absolute); target from the maker's chart, the maker's figure, or the table at outdoor dry bulb and return wet bulb. The U of the target, ∂target/∂WB · U(WB) and ∂target/∂ODB · U(ODB), is part of U.",
         "California Residential Appendix RA3.2: method and ± 5 °F published (p. RA3-14), table RA3.2-2 from memory. The formula (3·WB − 80 − ODB)/2 is common practice without a source and is shown as information only.",
-        "Do not add or remove refrigerant on this number alone: look at the pattern of both sides, at the airflow and at steady running first. Where the table has a dash there is no valid test: warm the room, come back, or weigh the charge in.");
+        "Do not add or remove refrigerant on this number alone: look at the diagnosis, at the airflow and at steady running first. Where the table has a dash there is no valid test: warm the room, come back, or weigh the charge in.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
@@ -136,7 +136,7 @@ internal sealed class SuperheatFloorCheck : ICheck
         yield return finding.Remark(floor.Remark(context.Present.Units)).JudgeCharge(
             context, new(superheat, DisplayKind.TemperatureDifference, row.Superheat.Readings), limit, gates,
             below ? $"Superheat was {text} at {row.Time}, below the floor: liquid may reach the compressor." : $"Superheat was {text} at {row.Time}; {limit.Text} is asked for whatever the target.",
-            "Do not leave it running. See the pattern of both sides, check airflow, filter and the valve's bulb, then read again.");
+            "Do not leave it running. See the diagnosis, check airflow and filter, then what meters the refrigerant, and read again.");
     }
 }
 

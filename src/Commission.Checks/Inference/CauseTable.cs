@@ -50,7 +50,9 @@ internal sealed record CauseTable(IReadOnlyDictionary<string, ReadingScale> Read
         {
             Advice = cause.Word("advice", ["add", "recover"]) ?? "none",
             Next = cause.Text("next")?.Text ?? "",
+            NextWithOrifice = cause.Text("next with an orifice")?.Text,
             TellApart = cause.Text("tell apart")?.Text,
+            TellApartWithOrifice = cause.Text("tell apart with an orifice")?.Text,
             Needs = cause.Word("needs", ["reversing valve", "full condenser"]),
             IsCondition = cause.Word("is a condition", ["yes"]) is not null,
             Valve = Shifts(cause.Take("valve"), readings, problems),
@@ -120,8 +122,20 @@ internal sealed record CauseEntry(string Name, double Often)
     /// <summary>The next step; empty for the sound circuit.</summary>
     public required string Next { get; init; }
 
+    /// <summary>The next step with a fixed orifice, where that is another.</summary>
+    public required string? NextWithOrifice { get; init; }
+
     /// <summary>The reading that tells it from others.</summary>
     public required string? TellApart { get; init; }
+
+    /// <summary>The same with a fixed orifice, where that is another.</summary>
+    public required string? TellApartWithOrifice { get; init; }
+
+    /// <summary>The next step.</summary>
+    public string NextIn(CircuitWay way) => way == CircuitWay.Orifice ? NextWithOrifice ?? Next : Next;
+
+    /// <summary>The reading that tells it from others.</summary>
+    public string? TellApartIn(CircuitWay way) => way == CircuitWay.Orifice ? TellApartWithOrifice ?? TellApart : TellApart;
 
     /// <summary>What a circuit must have to have it: a reversing valve, a condenser that no receiver drains; null for nothing.</summary>
     public required string? Needs { get; init; }

@@ -30,6 +30,9 @@ internal enum DiagnosisStanding
 
     /// <summary>Readings contradict each other.</summary>
     Impossible,
+
+    /// <summary>The charge stands by its weight, and readings say nothing of it.</summary>
+    ByWeight,
 }
 
 /// <summary>
@@ -90,6 +93,9 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
             return Single(row, DiagnosisStanding.Fault, "wrong refrigerant", DiagnosisMessages.WrongRefrigerant(new TextValue(written), new TextValue(other), place), DiagnosisMessages.WrongRefrigerantNext);
         if (row.Mode == OperatingMode.Heating && row.Written.CoilClearOfFrost is { Value: false })
             return None(row, DiagnosisMessages.Frosted, DiagnosisMessages.FrostedNext);
+        // What a modulating system shows says nothing of a charge that stands by its weight.
+        if (row.HasCircuitReading && _context.Get<WeighedCharge>().Put is not null && row.Running?.Value != RunningState.Part && (_charge.ByWeightOnly ?? RunningCondition.Of(_context, row).Block) is { } weight)
+            return Make(row, DiagnosisStanding.ByWeight, [], DiagnosisMessages.ByWeight(new TextValue(weight)), null, "none");
         // A charge set by weight needs no charging mode: the air alone is looked at then.
         var byAirAlone = _charge.ByWeightOnly is not null && !row.HasCircuitReading;
         var gates = _charge.IsRefrigeration || byAirAlone ? new ChargeGates(row.Settling) : new ChargeGates(row.Settling, RunningCondition.Of(_context, row));
@@ -124,6 +130,7 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
 
     private Diagnosis Tell(ChargeRow row)
     {
+        var way = Way(row);
         var first = Weighed[0];
         var named = Weighed.Take(MostNamed).Where((w, i) => i == 0 || w.Probability >= WorthNaming).ToImmutableArray();
         if (first.Cause.Next.Length == 0)
@@ -133,16 +140,16 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
             named = [first, .. named.Skip(1).Where(w => w.Probability * first.Cause.Often > SpeaksFor * first.Probability * w.Cause.Often)];
             return named.Length == 1 || first.Probability >= AllButSure
                 ? Make(row, DiagnosisStanding.Sound, [first], DiagnosisMessages.Sound(told), null, "none")
-                : Make(row, DiagnosisStanding.Sound, named, DiagnosisMessages.SoundButOpen(told, List(named.Skip(1).Select(o => o.Cause.Name), ListJoin.Or), new TextValue(named[1].Cause.TellApart ?? "")), null, "none");
+                : Make(row, DiagnosisStanding.Sound, named, DiagnosisMessages.SoundButOpen(told, List(named.Skip(1).Select(o => o.Cause.Name), ListJoin.Or), new TextValue(named[1].Cause.TellApartIn(way) ?? "")), null, "none");
         }
 
         var evidence = List(Proofs(first));
         if (first.Cause.IsCondition)
-            return Make(row, DiagnosisStanding.Condition, named, DiagnosisMessages.Condition(evidence, new TextValue(first.Cause.Name)), first.Cause.Next, "none");
+            return Make(row, DiagnosisStanding.Condition, named, DiagnosisMessages.Condition(evidence, new TextValue(first.Cause.Name)), first.Cause.NextIn(way), "none");
         if (first.Probability >= Sure || named.Length == 1)
-            return Make(row, DiagnosisStanding.Fault, named, DiagnosisMessages.Concluded(evidence, new TextValue(first.Cause.Name)), first.Cause.Next, first.Cause.Advice);
+            return Make(row, DiagnosisStanding.Fault, named, DiagnosisMessages.Concluded(evidence, new TextValue(first.Cause.Name)), first.Cause.NextIn(way), first.Cause.Advice);
         var others = named.Skip(1).ToArray();
-        var apart = first.Cause.TellApart ?? others[0].Cause.TellApart ?? "";
+        var apart = first.Cause.TellApartIn(way) ?? others[0].Cause.TellApartIn(way) ?? "";
         return Make(
             row, DiagnosisStanding.Open, named,
             DiagnosisMessages.Ranked(evidence, new TextValue(first.Cause.Name), List(others.Select(o => o.Cause.Name), ListJoin.Or), new TextValue(apart)),
@@ -152,10 +159,11 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
     // What speaks most for the cause; of a cause that follows from how often it is met alone, what lies farthest out.
     private IEnumerable<string> Proofs(WeighedCause cause)
     {
-        var byName = Evidence!.Deviations.ToDictionary(d => d.Scale.Name, d => $"{d.Scale.Name} {d.Place} ({d.Text}; {d.Expected})", StringComparer.Ordinal);
+        var byName = Evidence!.Deviations.ToDictionary(d => d.Scale.Name, d => $"{d.Scale.Name} {d.Place} ({d.Text})", StringComparer.Ordinal);
         foreach (var seen in Evidence.Seen)
             byName.TryAdd(seen.What, $"{seen.What}: {seen.Word}");
-        var moved = cause.Moves.Where(m => m.LogFactor > 0.4).OrderByDescending(m => m.LogFactor).Take(3).Select(m => byName[m.Evidence]).ToArray();
+        var asExpected = Evidence.Deviations.Where(d => d.Place == "as expected").Select(d => d.Scale.Name).ToHashSet(StringComparer.Ordinal);
+        var moved = cause.Moves.Where(m => m.LogFactor > 0.4 && !asExpected.Contains(m.Evidence)).OrderByDescending(m => m.LogFactor).Take(3).Select(m => byName[m.Evidence]).ToArray();
         return moved.Length > 0 ? moved : Evidence.Deviations.OrderByDescending(d => Math.Abs(d.Steps)).Take(2).Select(d => byName[d.Scale.Name]);
     }
 
@@ -214,7 +222,7 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
             Sentence = Capital(_context.Present.Text(sentence)),
             NextStep = next is null ? "" : _context.Present.Text(next),
             Advice = advice,
-            Ranked = [.. ranked.Select(w => new RankedCause(w.Cause.Name, w.Probability, ranked.Length > 1 ? w.Cause.TellApart : null))],
+            Ranked = [.. ranked.Select(w => new RankedCause(w.Cause.Name, w.Probability, ranked.Length > 1 ? w.Cause.TellApartIn(Way(row)) : null))],
             Readings =
             [
                 .. (Evidence?.Deviations ?? []).Select(d => new WeighedReading(d.Scale.Name, d.Text, d.Expected, d.Place)),

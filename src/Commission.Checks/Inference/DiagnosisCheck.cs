@@ -44,12 +44,15 @@ internal sealed class DiagnosisCheck : ICheck
         yield return diagnosis.Standing switch
         {
             DiagnosisStanding.Sound => finding.Decide(true).Say(sentence).Build(),
-            DiagnosisStanding.Fault => finding.Decide(false).Say(sentence).Next(next!).Build(),
-            DiagnosisStanding.Open => finding.Decide(false).Say(sentence).Next(next!).Build(),
+            DiagnosisStanding.ByWeight => finding.Information(sentence, "the weight judges"),
+            DiagnosisStanding.Fault => finding.Fail(Cause(diagnosis)).Say(sentence).Next(next!).Build(),
+            DiagnosisStanding.Open => finding.Fail(Cause(diagnosis)).Say(sentence).Next(next!).Build(),
             DiagnosisStanding.Impossible => finding.Say(sentence).NotEvaluated(sentence, next!),
             _ => finding.Say(sentence).NotEvaluated(sentence, next!),
         };
     }
+
+    private static string Cause(CircuitDiagnosis diagnosis) => string.Join(" or ", diagnosis.Result!.Ranked.Select(r => r.Cause));
 
     // Everything that could move it, whether it did or not.
     private static void Name(CheckContext context, ChargeRow row, FindingBuilder finding)

@@ -69,7 +69,7 @@ internal sealed class RowEvidence
         {
             Numbers.Add(_row.EvaporatorSuperheat);
             var range = _context.Limits.Find(LimitIds.ChargeEvaporatorSuperheatRange);
-            Add("superheat", bulb, Middle(range) ?? 4, Words(range, "at the evaporator"), DisplayKind.TemperatureDifference);
+            Add("superheat", bulb, Middle(range) ?? 4, Words(range, "at the evaporator"), DisplayKind.TemperatureDifference, usual: range is null ? 0 : Half(range));
             return;
         }
 
@@ -84,12 +84,12 @@ internal sealed class RowEvidence
         }
         else if (_context.Limits.Find(LimitIds.ChargeSuperheat) is { } maker && Middle(maker) is { } held)
         {
-            Add("superheat", value, held, Words(maker, ""), DisplayKind.TemperatureDifference);
+            Add("superheat", value, held, Words(maker, ""), DisplayKind.TemperatureDifference, usual: Half(maker));
         }
         else
         {
             var usual = _context.Limits.Require(LimitIds.ChargeDiagnosisSuperheat);
-            Add("superheat", value, Middle(usual)!.Value, Words(usual, ""), DisplayKind.TemperatureDifference);
+            Add("superheat", value, Middle(usual)!.Value, Words(usual, ""), DisplayKind.TemperatureDifference, usual: Half(usual));
         }
     }
 
@@ -189,6 +189,9 @@ internal sealed class RowEvidence
         if (_row.Written.CompressorCurrent is not { } read || _context.Job.Equipment.Nameplate?.CompressorRLA is not { } rated || _row.Mode == OperatingMode.Heating)
             return;
         var share = read.Value.Si / rated.Value.Si;
+        // A compressor of a cold room draws more after every defrost: there only too little says something.
+        if (_charge.IsRefrigeration && share > 0.68)
+            return;
         var likely = _charge.IsRefrigeration ? 0.68 : LikelyCurrent.At(_row.OutdoorDryBulb?.Value.Value);
         var scale = CauseTable.Instance.Readings["current"];
         _deviations.Add(new Deviation(
@@ -274,17 +277,18 @@ internal sealed class RowEvidence
     private void Usual(string id, Uncertain value, string limit, double otherwise)
     {
         var range = _context.Limits.Find(limit);
-        Add(id, value, Middle(range) ?? otherwise, Words(range, ""), DisplayKind.TemperatureDifference);
+        Add(id, value, Middle(range) ?? otherwise, Words(range, ""), DisplayKind.TemperatureDifference, usual: range is null ? 0 : Half(range));
     }
 
     // The doubt of a band is its half width as a rectangle; that of a target is its own.
-    private void Add(string id, Uncertain value, double expected, string words, DisplayKind kind, Uncertain? target = null, double spread = 0, double? tolerance = null)
+    private void Add(string id, Uncertain value, double expected, string words, DisplayKind kind, Uncertain? target = null, double spread = 0, double? tolerance = null, double usual = 0)
     {
         var scale = CauseTable.Instance.Readings[id];
         var difference = target is null ? value - Uncertain.Exact(expected) : value - target;
         var doubt = Math.Sqrt((difference.StandardUncertainty * difference.StandardUncertainty) + (spread * spread / 3)) / scale.Step;
         _deviations.Add(new Deviation(scale, scale.Steps(difference.Value), doubt, _context.Present.Text(value, kind), words)
         {
+            IsInside = Math.Abs(difference.Value) <= Math.Max(usual, Math.Max(spread, tolerance ?? 0)),
             Scatter = tolerance is { } half ? Math.Min(scale.Scatter, 0.55 * half / scale.Step) : scale.Scatter,
         });
     }

@@ -15,8 +15,11 @@ internal sealed record Deviation(ReadingScale Scale, double Steps, double Doubt,
 
     private double Band => Math.Sqrt((Scatter * Scatter) + (Doubt * Doubt));
 
+    /// <summary>Whether it lies inside the range that is printed beside it.</summary>
+    public bool IsInside { get; init; }
+
     /// <summary>Where it lies, in words.</summary>
-    public string Place => (Steps / Math.Max(Band, 0.3)) switch
+    public string Place => IsInside ? "as expected" : (Steps / Math.Max(Band, 0.3)) switch
     {
         < -2.5 => "far below",
         < -1.25 => "below",

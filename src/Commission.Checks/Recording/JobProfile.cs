@@ -118,7 +118,7 @@ internal static class OutcomeMaker
 
         var reasons = ImmutableArray.CreateBuilder<string>();
         foreach (var f in failed)
-            reasons.Add($"{Name(f)}: {f.Statement}");
+            reasons.Add($"{Name(f)}: {(f.Check == Diagnosis.Check ? $"{f.Reason}." : f.Statement)}");
         foreach (var m in missing)
             reasons.Add(m.Sentence);
         foreach (var f in conditional)

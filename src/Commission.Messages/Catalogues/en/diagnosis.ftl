@@ -25,6 +25,9 @@ condition = { $evidence }: this is { $cause }, in which the charge cannot be tol
 # $why (text) - why the readings count for nothing, without a full stop
 none = No diagnosis: { $why }.
 
+# $why (text) - why it is charged by weight, without a full stop
+by-weight = The charge stands by its weight, which is judged beside: { $why }. Readings are not used to set it.
+
 # $why (text) - the contradiction, without a full stop
 impossible = The readings cannot be right together: { $why }.
 impossible-next = Read again what is named: a swapped hose or clamp, a wrong zero, another refrigerant than the one written, a slip of the pen.
