@@ -219,6 +219,8 @@ internal sealed class EnergyBalanceCheck : ICheck
         var agreement = Agreement.Of(total, other);
         finding.Measure(agreement.Difference, DisplayKind.Capacity)
             .Step("E_n", "agreement of the two sides", "|Q_air − Q_ref| / U(Q_air − Q_ref)", $"{present.Text(agreement.Difference.Value, DisplayKind.Capacity)}, U {present.Text(agreement.Difference.Expanded, DisplayKind.Capacity)}", agreement.NormalizedError.ToString("0.00", CultureInfo.InvariantCulture), "ISO 13528 and ISO/IEC 17043 (from memory)");
+        if (!agreement.Agrees)
+            finding.LookAt("Look for the reading that is off: airflow first, then power, wet bulb and discharge line. Until that is found neither capacity counts.");
         return finding.Information(
             string.Create(CultureInfo.InvariantCulture, $"Air side {present.Text(total, DisplayKind.Capacity)}, refrigerant side {present.Text(other, DisplayKind.Capacity)} at {row.Time}: the two {(agreement.Agrees ? "agree" : "do not agree")} within their uncertainty (E_n {agreement.NormalizedError:0.0})."),
             "compares two routes to one number");

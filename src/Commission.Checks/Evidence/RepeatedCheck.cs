@@ -59,7 +59,7 @@ internal sealed class RepeatedCheck : ICheck
 
         return sentences.Count == 0
             ? finding.Decide(true).Say(string.Create(CultureInfo.InvariantCulture, $"No two of {rows.Count} rows of readings agree in every digit by more than chance.")).Build()
-            : finding.Next(Help.WhenItFails).Information(string.Join(" ", sentences), "a fact about two lines; it says nothing about why");
+            : finding.LookAt(Help.WhenItFails).Information(string.Join(" ", sentences), "a fact about two lines; it says nothing about why");
     }
 
     private Finding Log(CheckContext context, Jobs.Model.ReadSeries log)
@@ -67,7 +67,7 @@ internal sealed class RepeatedCheck : ICheck
         var finding = context.Finding(this, "vacuum log").Use("evacuation log", context.Job.Evacuation!.Series!.File, context.Get<EvacuationRun>().Gauge.Id);
         if (RepeatedStretch.Find(log.Values) is not { } found)
             return finding.Decide(true).Say("No stretch of the log comes twice.").Build();
-        return finding.Next("Look at both stretches of the file; export the log again from the gauge.").Information(
+        return finding.LookAt("Look at both stretches of the file; export the log again from the gauge.").Information(
             string.Create(CultureInfo.InvariantCulture, $"{found.Length} values in a row from row {log.Rows[found.First]} of {log.File} come again from row {log.Rows[found.Second]}, digit for digit."), "a fact about two stretches; it says nothing about why");
     }
 

@@ -58,7 +58,7 @@ internal sealed class ResolutionCheck : ICheck
         var fine = compared.Where(c => c.IsFiner).ToList();
         return fine.Count == 0
             ? finding.Decide(true).Say(string.Create(CultureInfo.InvariantCulture, $"None of {compared.Count} readings is written finer than its instrument shows.")).Build()
-            : finding.Next(Help.WhenItFails).Information(
+            : finding.LookAt(Help.WhenItFails).Information(
                 $"Written finer than the instrument shows: {string.Join("; ", fine.Select(c => $"{c.Reading.Name} {c.Reading.Text} on {c.Instrument.Id}, which shows {c.Instrument.Described.Resolution!.Text}"))}.", "a mean of several readings is one reason");
     }
 
@@ -87,7 +87,7 @@ internal sealed class ResolutionCheck : ICheck
         var moved = to.Pressure.Value.ToAbsolute(context.Get<SiteAtmosphere>().Pressure).Si - pressure;
         return Math.Abs(moved) >= step / 2
             ? finding.Decide(true).Say($"The test pressure moved by {present.Text(moved, DisplayKind.PressureDifference)} while the temperature went from {present.Text(cold, DisplayKind.Temperature)} to {present.Text(warm, DisplayKind.Temperature)}.").Build()
-            : finding.Next(Help.WhenItFails).Information(
+            : finding.LookAt(Help.WhenItFails).Information(
                 $"The test pressure is written as {from.Pressure.Text} at both ends, while the temperature went from {present.Text(cold, DisplayKind.Temperature)} to {present.Text(warm, DisplayKind.Temperature)}: that alone would move it by about {present.Text(expected, DisplayKind.PressureDifference)}.",
                 "a fact about two readings");
     }

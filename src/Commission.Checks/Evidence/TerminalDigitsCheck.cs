@@ -55,7 +55,7 @@ internal sealed class TerminalDigitsCheck : ICheck
         var bound = context.Limits.Find(LimitIds.EvidenceTerminalDigitsProbability)?.Lower?.Si ?? 0;
         yield return probability >= bound
             ? finding.Decide(true).Say(string.Create(CultureInfo.InvariantCulture, $"The last digits of {readings.Count} readings are spread evenly enough (χ² {chi:0.0}).")).Build()
-            : finding.Next(Help.WhenItFails).Information(
+            : finding.LookAt(Help.WhenItFails).Information(
                 string.Create(CultureInfo.InvariantCulture, $"The last digits of {readings.Count} readings are spread unevenly ({list}); evenly spread digits do that less than once in {Math.Floor(1 / bound):#,0} records."), "a fact about digits; rounding in the head is one reason");
     }
 

@@ -36,6 +36,7 @@ internal sealed class FindingBuilder
     private Message? _next;
     private bool _isDanger;
     private string? _inFile;
+    private bool _lookAt;
 
     internal FindingBuilder(CheckContext context, ICheck check, string? subject)
     {
@@ -230,6 +231,14 @@ internal sealed class FindingBuilder
         return this;
     }
 
+    /// <summary>What a technician does about a fact that decides nothing but that somebody has to look at: it stands on the first page.</summary>
+    /// <param name="step">One plain sentence.</param>
+    public FindingBuilder LookAt(Message step)
+    {
+        _lookAt = true;
+        return Next(step);
+    }
+
     /// <summary>Ends without a verdict because U is wider than the tolerance.</summary>
     /// <param name="why">Which doubt is too large.</param>
     /// <param name="todo">Which instrument or reading would settle it.</param>
@@ -286,6 +295,7 @@ internal sealed class FindingBuilder
             Statement = _isDanger ? $"{_context.Present.Text(CommonMessages.Danger)}: {statement}" : statement,
             NextStep = _next is null ? null : _context.Present.Text(_next),
             InFile = _inFile,
+            IsToLookAt = _lookAt,
             Messages = messages.HasMessage ? messages : null,
             Measured = _measured,
             Limits = [.. _limits],

@@ -42,7 +42,7 @@ internal static class OutcomeReport
     private static bool IsTold(Finding finding) => finding.Verdict switch
     {
         Verdict.Pass or Verdict.PassWithinUncertainty => false,
-        Verdict.Information => finding is { Phase: Phases.Evidence, NextStep: not null },
+        Verdict.Information => finding.IsToLookAt,
         _ => finding.Check != Diagnosis.Check,
     };
 
