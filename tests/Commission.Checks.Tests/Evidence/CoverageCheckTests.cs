@@ -19,5 +19,9 @@ public sealed class CoverageCheckTests
     }
 
     [Fact]
-    public void Photos_count() => Assert.EndsWith("Photos are missing.", JobLines.Finding(JobLines.Of(), "evidence.coverage").Statement, StringComparison.Ordinal);
+    public void Photos_count_where_a_pack_asks_for_them()
+    {
+        Assert.DoesNotContain("hotos", JobLines.Finding(JobLines.Of(), "evidence.coverage").Statement, StringComparison.Ordinal);
+        Assert.EndsWith("Photos are missing.", JobLines.Finding(JobLines.Of("limits: {packs: [photo-proof]}"), "evidence.coverage").Statement, StringComparison.Ordinal);
+    }
 }
