@@ -60,7 +60,8 @@ public sealed class ExamplesTests
     [Fact]
     public void Dry_heat_the_atmosphere_of_sea_level_would_have_put_superheat_below_the_floor()
     {
-        Assert.Equal(Verdict.Pass, Only("dry-heat-orifice", "charge.superheat-floor").Verdict);
+        // 5.6 ± 1.1 °F over a floor of 5 °F.
+        Assert.Equal(Verdict.PassWithinUncertainty, Only("dry-heat-orifice", "charge.superheat-floor").Verdict);
         var atSeaLevel = ExamplesLibrary.Read("dry-heat-orifice", ExamplesLibrary.Text("dry-heat-orifice").Replace("elevation: 4540 ft", "elevation: 0 ft", StringComparison.Ordinal));
         Assert.Equal(Verdict.Fail, RecordBuilder.Evaluate(ExamplesLibrary.Context(atSeaLevel)).Single(f => f.Check == "charge.superheat-floor").Verdict);
     }

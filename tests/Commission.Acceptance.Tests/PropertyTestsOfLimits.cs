@@ -12,7 +12,7 @@ public sealed class PropertyTestsOfLimits
     {
         { "winter-start", "zero: -0.02 bar(g)", "zero: -0.90 bar(g)", "instrument.zero-pressure", "gauge", Verdict.Pass, Verdict.Fail },
         { "leak-repair", "ice point: {read: 0.0 °C", "ice point: {read: 1.9 °C", "instrument.ice-point", "clamp two", Verdict.Pass, Verdict.Fail },
-        { "compressor-replacement", "read: 206.6 psig", "read: 230.0 psig", "instrument.cylinder", "high", Verdict.Pass, Verdict.Fail },
+        { "compressor-replacement", "read: 206.6 psig", "read: 230.0 psig", "instrument.cylinder", "high", Verdict.PassWithinUncertainty, Verdict.Fail },
         { "tarn-lane", "pressure: 445.8 psig", "pressure: 430.0 psig", "pressure-test.hold", "", Verdict.Pass, Verdict.Fail },
         { "tarn-lane", "pressure: 445.8 psig", "pressure: 462.0 psig", "pressure-test.level", "maximum", Verdict.Pass, Verdict.Fail },
         { "cold-room", "strength: {pressure: 21.2 bar(g)", "strength: {pressure: 20.1 bar(g)", "pressure-test.strength", "", Verdict.Pass, Verdict.Fail },

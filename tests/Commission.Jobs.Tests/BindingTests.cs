@@ -182,6 +182,73 @@ public sealed class BindingTests
         Assert.Equal(["job.yaml:4:35: There is no file \"shop.yaml\" in the job's folder. Check the name, or name the shop folder with --shop."], Reading.Of(yaml).Problems);
     }
 
+    // A capacity is stamped as a mass of water or as litres; a litre of water is a kilogram to three digits.
+    [Theory]
+    [InlineData("units: us\n", "47.7", "47.7 lb", 47.7 * 0.45359237)]
+    [InlineData("units: si\n", "21.6", "21.6 kg", 21.6)]
+    [InlineData("units: us\n", "21.6 L", "21.6 L", 21.6)]
+    [InlineData("units: si\n", "26.2 lb", "26.2 lb", 26.2 * 0.45359237)]
+    public void A_water_capacity_is_a_mass_of_water_or_litres(string units, string written, string text, double kilograms)
+    {
+        var capacity = Job(units + $"equipment: {{system: split, refrigerant: R-410A}}\ncylinders: [{{id: C1, refrigerant: R-410A, water capacity: {written}}}]\n").Cylinders[0].WaterCapacity!;
+        Assert.Equal(text, capacity.Text);
+        Assert.Equal(kilograms, capacity.Value.Si, 9);
+    }
+
+    [Theory]
+    [InlineData("0.04 L")]
+    [InlineData("2001 L")]
+    [InlineData("4 psi")]
+    [InlineData("-12 L")]
+    [InlineData("12 L 3 L")]
+    [InlineData("١٢ L")]
+    public void A_water_capacity_that_no_cylinder_has_is_refused_at_its_place(string written)
+    {
+        var (_, problems) = Reading.Of(Head + $"equipment: {{system: split, refrigerant: R-410A}}\ncylinders: [{{id: C1, refrigerant: R-410A, water capacity: {written}}}]\n");
+        Assert.StartsWith("job.yaml:4:", Assert.Single(problems), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_plate_has_a_refrigerant_and_a_safety_class_of_its_own()
+    {
+        var equipment = Job("equipment: {system: split, refrigerant: R-410A, nameplate: {refrigerant: r22, safety class: A2L}}\n").Equipment;
+        Assert.Equal(("R-410A", "R-22"), (equipment.Refrigerant.Value, equipment.Nameplate!.Refrigerant!.Value));
+        Assert.Equal(SafetyClass.A2L, equipment.Nameplate.SafetyClass!.Value);
+    }
+
+    [Fact]
+    public void A_change_of_refrigerant_says_from_and_to()
+    {
+        var change = Job("equipment: {system: split, refrigerant: R-438A}\nrefrigerant change: {from: r-22, to: 438A}\n").RefrigerantChange!;
+        Assert.Equal(("R-22", "R-438A"), (change.From.Value, change.To.Value));
+    }
+
+    [Fact]
+    public void Shorter_lines_are_deducted_where_the_maker_says_so()
+    {
+        var line = Job("equipment: {system: split, refrigerant: R-410A}\ncharging: {line adjustment: {figure: 0.6 oz/ft, length: 10 ft, from: manual, deduct for shorter lines: manual p. 13}}\n").Charging!.LineAdjustment!;
+        Assert.Equal("manual p. 13", line.DeductForShorterLines!.Value);
+        Assert.Null(Job("equipment: {system: split, refrigerant: R-410A}\ncharging: {line adjustment: {figure: 0.6 oz/ft, length: 10 ft, from: manual}}\n").Charging!.LineAdjustment!.DeductForShorterLines);
+    }
+
+    [Fact]
+    public void Frost_and_the_reversing_valve_stand_in_a_reading()
+    {
+        var row = Job("units: us\nequipment: {system: heat pump, refrigerant: R-410A}\ncharging: {readings: [{at: \"11:00\", frost: suction line, reversing valve: {suction in: 52.3, suction out: 11.5 °C}}]}\n").Charging!.Readings[0];
+        Assert.Equal(FrostPlace.SuctionLine, row.Frost!.Value);
+        Assert.Equal("52.3 °F", row.ReversingValve!.SuctionIn.Text);
+        Assert.Equal(11.5 + 273.15, row.ReversingValve.SuctionOut.Value.Si, 9);
+    }
+
+    [Theory]
+    [InlineData("refrigerant change: {from: R-22}", "to")]
+    [InlineData("charging: {readings: [{at: \"11:00\", reversing valve: {suction in: 52 °F}}]}", "suction out")]
+    public void A_half_is_not_enough(string part, string missing)
+    {
+        var (_, problems) = Reading.Of(Head + $"equipment: {{system: heat pump, refrigerant: R-410A}}\n{part}\n");
+        Assert.Contains($"\"{missing}\"", Assert.Single(problems), StringComparison.Ordinal);
+    }
+
     private static Job Job(string yaml)
     {
         var (reading, problems) = Reading.Of(Head + yaml);

@@ -70,9 +70,21 @@ public sealed partial class SlipTests
     [InlineData("instruments: [{id: g, kind: pressure gauge, accuracy: 0 % of reading}]", false)]
     [InlineData("instruments: [{id: g, kind: pressure gauge, accuracy: 0.5 psi (k=1e-9)}]", false)]
     [InlineData("charging: {readings: [{at: \"11:00\", vapor pressure: 118 psig ± 0 psi}]}", false)]
+    [InlineData("cylinders: [{id: C1, refrigerant: R-410A, water capacity: 0.05 L}]", true)]
+    [InlineData("cylinders: [{id: C1, refrigerant: R-410A, water capacity: 0.049 L}]", false)]
+    [InlineData("cylinders: [{id: C1, refrigerant: R-410A, water capacity: 2000 L}]", true)]
+    [InlineData("cylinders: [{id: C1, refrigerant: R-410A, water capacity: 2001 kg}]", false)]
+    [InlineData("charging: {readings: [{at: \"11:00\", reversing valve: {suction in: -60 °C, suction out: 100 °C}}]}", true)]
+    [InlineData("charging: {readings: [{at: \"11:00\", reversing valve: {suction in: 61 °C, suction out: 100 °C}}]}", false)]
+    [InlineData("charging: {readings: [{at: \"11:00\", reversing valve: {suction in: 20 °C, suction out: 101 °C}}]}", false)]
+    [InlineData("charging: {readings: [{at: \"11:00\", frost: everywhere}]}", false)]
+    [InlineData("equipment: {system: split, refrigerant: R-410A, nameplate: {safety class: A2}}", true)]
+    [InlineData("equipment: {system: split, refrigerant: R-410A, nameplate: {safety class: A4}}", false)]
+    [InlineData("equipment: {system: split, refrigerant: R-410A, nameplate: {refrigerant: water}}", false)]
     public void Ranges_hold_at_their_ends(string part, bool taken)
     {
-        var (_, problems) = Reading.Of("commission: 1\njob: {id: T, work: opened circuit, date: 2026-06-18, site: {elevation: 100 m}}\nequipment: {system: split, refrigerant: R-410A}\n" + part + "\n");
+        var equipment = part.StartsWith("equipment", StringComparison.Ordinal) ? "" : "equipment: {system: split, refrigerant: R-410A}\n";
+        var (_, problems) = Reading.Of($"commission: 1\njob: {{id: T, work: opened circuit, date: 2026-06-18, site: {{elevation: 100 m}}}}\n{equipment}{part}\n");
         Assert.Equal(taken, problems.Length == 0);
     }
 

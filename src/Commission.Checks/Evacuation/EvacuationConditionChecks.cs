@@ -24,7 +24,7 @@ internal sealed class EvacuationConditionsCheck : ICheck
 
     public CheckHelp Help { get; } = new(
         "Was the circuit warm enough while it was pumped down? Below freezing water is ice, and ice gives off too little vapour to be seen or pumped.",
-        "temperature around the circuit, and of its coldest part where written ≥ limit",
+        "temperature around the circuit, and of its coldest part where written ≥ limit; colder than that, the level held at the end + U < vapour pressure of ice, or the outcome is conditional",
         "35 °F: US guide specification 15182, evacuation (published). Vapour pressure of ice: IAPWS R14-08 (published).",
         "Warm the cold parts with heat lamps or by running indoor heat, never with a flame; break with warm dry nitrogen; pull down and hold again when all of it is above freezing.");
 

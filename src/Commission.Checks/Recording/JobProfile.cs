@@ -27,6 +27,9 @@ internal sealed class JobProfile : IAnalysis<JobProfile>
     /// <param name="check">Id of the check.</param>
     public bool Requires(string check) => _required.Names(check);
 
+    /// <summary>Whether a pack asks for photos.</summary>
+    public bool AsksForPhotos => !_required.Photos.IsEmpty;
+
     /// <summary>How many required checks have been judged, and how many there are.</summary>
     /// <param name="findings">The findings of the job.</param>
     public (int Judged, int Required) Coverage(IReadOnlyList<Finding> findings) =>
@@ -96,7 +99,7 @@ internal sealed class CoverageCheck : IReviewCheck
             .Step("c", "coverage", "judged / required", string.Create(CultureInfo.InvariantCulture, $"{judged} / {required}"), string.Create(CultureInfo.InvariantCulture, $"{judged} of {required}"), "required lists of the packs in force");
         var photos = missing.Any(m => m.Id == "photos") ? " Photos are missing." : "";
         yield return missing.IsEmpty
-            ? finding.Decide(true).Say(string.Create(CultureInfo.InvariantCulture, $"All {required} required checks were judged, and the photos asked for are there.")).Build()
+            ? finding.Decide(true).Say(string.Create(CultureInfo.InvariantCulture, $"All {required} required checks were judged{(profile.AsksForPhotos ? ", and the photos asked for are there" : "")}.")).Build()
             : finding.Next(Help.WhenItFails).Information(string.Create(CultureInfo.InvariantCulture, $"{judged} of {required} required checks were judged.{photos}"), "what is missing stands among the reasons of the outcome");
     }
 }

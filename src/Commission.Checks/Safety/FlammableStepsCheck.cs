@@ -18,8 +18,8 @@ internal sealed class FlammableStepsCheck : ICheck
     public string Title => "Steps for flammable refrigerant";
 
     public CheckHelp Help { get; } = new(
-        "Was the place made safe for work on a refrigerant that burns: air checked with a detector for this gas, nothing that can light it, fresh air, an extinguisher, machines that may be used near it, signs, and bonding where it burns as easily as propane?",
-        "each step written and taken; detector alarm at most the pack's share of the lower flammability limit; ignition sources removed at least as far as the pack asks",
+        "Was the place made safe for work on a refrigerant that burns: air checked with a detector for this gas, nothing that can light it, fresh air, an extinguisher, machines that may be used near it?",
+        "each step written and taken, and neither signs nor bonding said to have been left out; detector alarm at most the pack's share of the lower flammability limit; ignition sources removed at least as far as the pack asks",
         "IEC/UL 60335-2-40, annex DD (from memory); 3 m around the open circuit: common practice, no source. Local code and licensed practice govern.",
         "Stop. Keep people and flames away, ventilate, and do not go on before every step is taken. A step that was taken and not written is written now.");
 

@@ -202,7 +202,7 @@ internal sealed class Circulation
         .Use("leak sensor connected", _safety?.LeakSensor?.Connected).Use("blower on", _safety?.LeakSensor?.FanOn);
 }
 
-/// <summary>How much of a refrigerant that does not burn would be in the room's air. Information: the limit known here is from memory and unconfirmed.</summary>
+/// <summary>How much of a refrigerant that does not burn would be in the room's air. The limits known here are from memory: above one stands a condition and no failure.</summary>
 internal sealed class ConcentrationLimitCheck : ICheck
 {
     public string Id => "safety.concentration-limit";
@@ -214,7 +214,7 @@ internal sealed class ConcentrationLimitCheck : ICheck
     public CheckHelp Help { get; } = new(
         "If the whole charge leaked into the smallest occupied room, how much would be in its air, and what does the standard allow?",
         $"concentration = charge / volume; {ConcentrationCharge.ConcentrationFormula}, F_occ = 0.5 where people cannot leave by themselves",
-        "ASHRAE 15 section 7 with ASHRAE 34, both from memory. The limits themselves are unconfirmed, so this is information and never a pass.",
+        "ASHRAE 15 section 7 with ASHRAE 34, both from memory. The limits are from memory: above one the outcome is conditional until the standard has been looked up; where none is known the number is information.",
         "Look the refrigerant's concentration limit up in the standard. Above it: ventilation, detection, a larger space or a machinery room, as the local code asks.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)

@@ -88,6 +88,9 @@ public sealed partial class TemplateSet
 
         using var json = JsonDocument.Parse(record);
         var context = new TemplateContext(_options);
+
+        // The one member that a record may leave out: a template may ask whether there is one.
+        context.SetValue("diagnosis", NothingValue.Instance);
         foreach (var member in json.RootElement.EnumerateObject())
             context.SetValue(member.Name, RecordValue.Of(member.Value));
         using var output = new StringWriter(CultureInfo.InvariantCulture);

@@ -27,6 +27,8 @@ internal static class QuantityBinder
     /// <summary>A mass of water, or the litres that hold it.</summary>
     public static Given<Mass>? Water(BindingContext context, SourceScalar scalar, QuantityField field)
     {
+        if (!Digits.AreRead(context, scalar, field.Key))
+            return null;
         if (QuantityParser.Parse(scalar.Text, Dimension.Volume, null) is not { Ok: true, Value: var litres })
             return Quantity<Mass>(context, scalar, field);
         var mass = litres with { Si = litres.Si * WaterDensity, ResolutionSi = litres.ResolutionSi * WaterDensity };

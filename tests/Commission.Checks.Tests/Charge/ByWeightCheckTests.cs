@@ -126,11 +126,22 @@ public sealed class ByWeightCheckTests
         Assert.Equal(2, two.Budget.Count(b => b.Cause.StartsWith("left in hose ", StringComparison.Ordinal)));
     }
 
+    [Theory]
+    [InlineData("4 oz", 0.4)] // a tenth of 4 oz
+    [InlineData("10 oz", 1.0)]
+    [InlineData("30 oz", 1.0)]
+    public void A_hose_holds_no_more_than_a_tenth_of_what_went_through_it(string added, double ounces)
+    {
+        // Common practice, no source: a small charge is drawn in to the last.
+        var finding = Judge(Job($"added: {added}", work: "charge adjustment"));
+        Assert.Equal(ounces / Math.Sqrt(3), Mass.FromSi(Math.Abs(finding.Budget.Single(b => b.Cause == "left in the hose").ContributionSi)).Ounces, 1e-3);
+    }
+
     [Fact]
     public void Where_the_hose_is_the_doubt_the_advice_says_hose()
     {
-        // A scale of half an ounce would tell; an ounce in the hose is as much as the tolerance.
-        const string Small = "unit arrived: charged, added: 6 oz, line adjustment: {figure: 0.60 oz/ft, length: 10 ft, from: manual}";
+        // A scale of half an ounce would tell; a tenth of 6 oz in each of two hoses makes U more than the tolerance of an ounce.
+        const string Small = "unit arrived: charged, added: 6 oz, hoses: 2, line adjustment: {figure: 0.60 oz/ft, length: 10 ft, from: manual}";
         var hose = Judge(Job(Small, factory: "nameplate: {factory charge: 1 lb}"));
         Assert.Equal(Verdict.CannotDecide, hose.Verdict);
         Assert.Contains("hose", hose.NextStep, StringComparison.Ordinal);
@@ -241,9 +252,10 @@ public sealed class ByWeightCheckTests
     [Fact]
     public void An_adjustment_of_a_running_system_is_information()
     {
+        // 0.5 oz of the scale, 0.4 oz in the hose and two readings of 0.1 oz, rectangular: 2 √(0.25/3 + 0.16/3 + 2 · 0.01/12) = 0.74 oz.
         var finding = Judge(Job("added: 4 oz", work: "charge adjustment"));
         Assert.Equal(Verdict.Information, finding.Verdict);
-        Assert.Contains("4.0 oz", finding.Statement, StringComparison.Ordinal);
+        Assert.Contains("4.00 oz ± 0.74 oz", finding.Statement, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -15,9 +15,13 @@ public sealed class CoverageCheckTests
         Assert.NotNull(bare.NextStep);
         var signed = JobLines.Finding(JobLines.Of("instruments: [{id: g, kind: pressure gauge, calibrated: 2026-01-01}]\nsignatures: [{name: Mira Solend, date: 2026-06-18}]", "seasonal check"), "evidence.coverage");
         Assert.Equal(Verdict.Pass, signed.Verdict);
-        Assert.Equal("All 2 required checks were judged, and the photos asked for are there.", signed.Statement);
+        Assert.Equal("All 2 required checks were judged.", signed.Statement);
     }
 
     [Fact]
-    public void Photos_count() => Assert.EndsWith("Photos are missing.", JobLines.Finding(JobLines.Of(), "evidence.coverage").Statement, StringComparison.Ordinal);
+    public void Photos_count_where_a_pack_asks_for_them()
+    {
+        Assert.DoesNotContain("hotos", JobLines.Finding(JobLines.Of(), "evidence.coverage").Statement, StringComparison.Ordinal);
+        Assert.EndsWith("Photos are missing.", JobLines.Finding(JobLines.Of("limits: {packs: [photo-proof]}"), "evidence.coverage").Statement, StringComparison.Ordinal);
+    }
 }

@@ -28,7 +28,6 @@ public sealed class FlammableStepsCheckTests
     [InlineData("ventilated: yes, ", "ventilated")]
     [InlineData("extinguisher: dry powder, ", "extinguisher")]
     [InlineData("machines rated: yes, ", "machines rated")]
-    [InlineData(", signs: yes", "signs")]
     public void A_step_that_is_not_written_leaves_the_record_incomplete(string left, string named)
     {
         var finding = Steps(All.Replace(left, "", StringComparison.Ordinal));
@@ -37,6 +36,11 @@ public sealed class FlammableStepsCheckTests
         var record = JobLines.Record(Job(All.Replace(left, "", StringComparison.Ordinal)));
         Assert.Contains(record.Reasons, r => r.Contains("Steps for flammable refrigerant: not evaluated", StringComparison.Ordinal));
     }
+
+    // Nobody writes that signs stood there; somebody writes that they were left out (common practice, no source).
+    [Fact]
+    public void Signs_are_asked_only_where_they_are_written() =>
+        Assert.Equal(Verdict.Pass, Steps(All.Replace(", signs: yes", "", StringComparison.Ordinal)).Verdict);
 
     [Theory]
     [InlineData("ventilated: yes", "ventilated: no")]
@@ -92,9 +96,13 @@ public sealed class FlammableStepsCheckTests
     }
 
     [Fact]
-    public void Propane_asks_for_bonding()
+    public void Propane_is_not_asked_for_bonding_and_not_bonded_is_a_danger()
     {
-        Assert.Contains("bonded", JobLines.Finding(Job(All, refrigerant: "R-290"), Check).Reason, StringComparison.Ordinal);
+        Assert.Equal(Verdict.Pass, JobLines.Finding(Job(All, refrigerant: "R-290"), Check).Verdict);
+        var loose = JobLines.Finding(Job($"{All}, bonded: no", refrigerant: "R-290"), Check);
+        Assert.Equal(Verdict.Fail, loose.Verdict);
+        Assert.True(loose.IsDanger);
+        Assert.Contains("bonded", loose.Statement, StringComparison.Ordinal);
         var finding = JobLines.Finding(Job($"{All}, bonded: yes, left-hand thread: no", refrigerant: "R-290"), Check);
         Assert.Equal(Verdict.Pass, finding.Verdict);
         Assert.Contains("not left-handed", finding.Statement, StringComparison.Ordinal);

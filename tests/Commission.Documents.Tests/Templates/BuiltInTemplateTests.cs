@@ -65,6 +65,19 @@ public sealed class BuiltInTemplateTests
         Assert.All(SampleRecord.Full.Cautions, caution => Assert.Contains(caution.Text, text, StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void The_diagnosis_stands_under_the_outcome_where_there_is_one()
+    {
+        var diagnosis = SampleRecord.Full.Diagnosis!;
+        var outcome = Outcome(SampleRecord.Full);
+        Assert.Contains(diagnosis.Sentence, outcome, StringComparison.Ordinal);
+        Assert.Contains($"Next: {diagnosis.NextStep}", outcome, StringComparison.Ordinal);
+        Assert.DoesNotContain("Next:", Outcome(SampleRecord.Full with { Diagnosis = diagnosis with { NextStep = "" } }), StringComparison.Ordinal);
+        Assert.DoesNotContain("Diagnosis", Outcome(SampleRecord.Bare), StringComparison.Ordinal);
+    }
+
+    private static string Outcome(CommissioningRecord record) => Markup(record).Descendants("div").Single(div => div.Attribute("class")?.Value == "outcome").Value;
+
     private static XDocument Markup(CommissioningRecord record)
     {
         var problems = new ProblemList();

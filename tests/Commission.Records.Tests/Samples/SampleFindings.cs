@@ -53,7 +53,7 @@ internal static class SampleFindings
             Words("air.airflow", "air", "Airflow", null, Verdict.NotEvaluated, "Airflow was not measured.", reason: "Neither a fan table nor a traverse nor a hood reading was given."),
             Number("electrical.overcurrent", "electrical", "Overcurrent device", null, Verdict.Pass, "current", "A", 30, null, 0, Limit(LimitKind.AtMost, "at most 35 A (MOP)", "maker", DecisionRule.Guarded), 0.857, null, null, lower: false, upper: true),
             Number("electrical.conductor", "electrical", "Conductor ampacity", null, Verdict.Pass, "current", "A", 30, null, 0, Limit(LimitKind.AtLeast, "at least 22.0 A (MCA)", "maker", DecisionRule.Guarded), 0.364, null, null, lower: true, upper: false),
-            Words("electrical.ground", "electrical", "Equipment ground", null, Verdict.Pass, "Continuous, as written."),
+            Words("electrical.ground", "electrical", "Equipment ground", null, Verdict.Fail, "DANGER: no continuity between the cabinet and the equipment ground.", next: "Switch off and repair the ground before anybody touches the cabinet.") with { IsDanger = true },
             Number("electrical.voltage", "electrical", "Supply voltage", null, Verdict.Pass, "voltage", "V", 236, 4, 0, Limit(LimitKind.Within, "187 to 253 V", "pack"), 0.742, 0.68, 0.80),
             Number("electrical.compressor-current", "electrical", "Compressor current", null, Verdict.Pass, "current", "A", 14.9, 0.3, 1, Limit(LimitKind.AtMost, "at most 16.7 A (RLA)", "maker"), 0.892, 0.874, 0.91, lower: false, upper: true),
             Number("electrical.run-capacitor", "electrical", "Run capacitor", null, Verdict.Pass, "capacitance", "µF", 44.1, 0.7, 1, Limit(LimitKind.Target, "45 µF ± 6 %", "common practice"), 0.33, 0.2, 0.46),

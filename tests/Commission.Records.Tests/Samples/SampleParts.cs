@@ -5,6 +5,16 @@ namespace Commission.Records.Tests.Samples;
 /// <summary>The invented parts of the sample record that are neither findings nor figures.</summary>
 internal static class SampleParts
 {
+    public static Diagnosis Diagnosis() => new()
+    {
+        At = "11:35",
+        Sentence = "Subcooling is on its target & superheat is what this valve holds: nothing speaks against the charge.",
+        NextStep = "Read static pressure again with a clean filter.",
+        Advice = "none",
+        Ranked = [new RankedCause("all well", 0.91, null), new RankedCause("low airflow", 0.06, "static pressure")],
+        Readings = [new WeighedReading("subcooling", "10.5 ± 1.4 °F", "9 ± 3 °F (unit plate)", "as expected")],
+    };
+
     public static JobHeader Header() => new()
     {
         Id = "TEST-2026-061",

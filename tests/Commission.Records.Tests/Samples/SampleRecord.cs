@@ -38,6 +38,7 @@ internal static class SampleRecord
                 "Airflow was not shown, so the charge verdicts are conditional (findings 27, 29 and 31).",
                 "The leak sensor of the indoor unit was not tested (finding 49).",
             ],
+            Diagnosis = SampleParts.Diagnosis(),
             Conditions =
             [
                 new PunchItem("Return in warm weather (outdoor air 65 to 105 °F) and take one set of cooling readings with the panels on.", 27, "Test Fitters Ltd"),
