@@ -71,7 +71,7 @@ internal sealed partial record CorpusJob
             [
                 .. Directory.EnumerateFiles(folder, "*.csv").Where(f => yaml.Contains(Path.GetFileName(f), StringComparison.Ordinal)).Select(f => (Path.GetFileName(f), File.ReadAllText(f))),
                 // What a photo shows is what the crew says it shows; the file only has to be there.
-                .. Photo().Matches(yaml).Select(m => m.Groups[1].Value).Distinct(StringComparer.Ordinal).Select(name => (name, name)),
+                .. Photo().Matches(yaml).Select(m => m.Groups["file"].Value).Distinct(StringComparer.Ordinal).Select(name => (name, name)),
             ],
             Story = Words(root, "story")[0],
             Source = Words(root, "source")[0],
@@ -96,7 +96,7 @@ internal sealed partial record CorpusJob
 
     private static string Folder([CallerFilePath] string path = "") => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(path)!, "..", "..", "corpus"));
 
-    [GeneratedRegex(@"file: ([\w/.-]+\.(?:png|jpg))", RegexOptions.None, 1000)]
+    [GeneratedRegex(@"file: (?<file>[\w/.-]+\.(png|jpg))", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Photo();
 
     [GeneratedRegex("^units:.*$", RegexOptions.Multiline, 1000)]
