@@ -47,7 +47,6 @@ public sealed record Finding
     public bool IsTakenBack { get; init; }
 
     /// <summary>True for a fact that decides nothing but that somebody has to look at; the first page and the terminal tell it.</summary>
-    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)]
     public bool IsToLookAt { get; init; }
 
     /// <summary>One plain sentence.</summary>

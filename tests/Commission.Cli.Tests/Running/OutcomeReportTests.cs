@@ -10,14 +10,14 @@ namespace Commission.Cli.Tests.Running;
 public sealed class OutcomeReportTests
 {
     [Theory]
-    [InlineData("evidence", Verdict.Information, "Look at both lines.", true)]
-    [InlineData("evidence", Verdict.Information, null, false)]
-    [InlineData("charge", Verdict.Information, "Look at both lines.", false)]
-    [InlineData("evidence", Verdict.Pass, "Look at both lines.", false)]
-    [InlineData("charge", Verdict.Fail, "Look at both lines.", true)]
-    public void Evidence_that_somebody_has_to_look_at_is_printed(string phase, Verdict verdict, string? next, bool printed)
+    [InlineData("evidence", Verdict.Information, "Look at both lines.", true, true)]
+    [InlineData("evidence", Verdict.Information, "Look at both lines.", false, false)]
+    [InlineData("air", Verdict.Information, "Look at both lines.", true, true)]
+    [InlineData("evidence", Verdict.Pass, "Look at both lines.", false, false)]
+    [InlineData("charge", Verdict.Fail, "Look at both lines.", false, true)]
+    public void What_somebody_has_to_look_at_is_printed(string phase, Verdict verdict, string? next, bool toLookAt, bool printed)
     {
-        var text = Printed(Found(phase, verdict) with { NextStep = next });
+        var text = Printed(Found(phase, verdict) with { NextStep = next, IsToLookAt = toLookAt });
         Assert.Equal(printed, text.Contains("Two rows agree in every digit.", StringComparison.Ordinal));
         Assert.Equal(printed && next is not null, text.Contains("Next: Look at both lines.", StringComparison.Ordinal));
         Assert.Contains(printed ? "1 listed above" : "0 listed above", text, StringComparison.Ordinal);
@@ -31,6 +31,16 @@ public sealed class OutcomeReportTests
         var text = Printed(Found("charge", Verdict.NotEvaluated) with { Reason = "a reading cannot be", NextStep = "Read again.", IsTakenBack = takenBack });
         Assert.Contains("a reading cannot be", text, StringComparison.Ordinal);
         Assert.Equal(printed, text.Contains("Next: Read again.", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("rig check: {pump alone: 45 micron}", true)]
+    [InlineData(null, false)]
+    public void How_it_is_written_in_the_file_stands_on_a_line_of_its_own(string? written, bool printed)
+    {
+        var text = Printed(Found("evacuation", Verdict.NotEvaluated) with { Reason = "not checked", NextStep = "Blank the rig off.", InFile = written, Required = true });
+        Assert.Contains("Next: Blank the rig off.", text, StringComparison.Ordinal);
+        Assert.Equal(printed, text.Contains("In the file: rig check:", StringComparison.Ordinal));
     }
 
     private static Finding Found(string phase, Verdict verdict) =>
