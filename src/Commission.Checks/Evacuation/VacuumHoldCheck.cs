@@ -85,7 +85,7 @@ internal sealed class VacuumHoldCheck : ICheck
         finding.Say(SentenceBelowLimit(present, run, decay.AtDue ?? highest.Value, highest.Value, most, new(after)));
         if (judged.Reservation is not null)
             finding.Next(EvacuationMessages.HoldReadAtTimeNext);
-        else if ((run.View.HoldReservation ?? run.Gauge.Reservation) is not null)
+        else if (run.View.HoldReservation is not null || run.Gauge.Reservation is not null)
             finding.Next(EvacuationMessages.HoldDescribeGaugeNext);
         return Later(context, run, finding, decay).Build();
     }
@@ -131,7 +131,7 @@ internal sealed class VacuumHoldCheck : ICheck
 
     private static FindingBuilder Later(CheckContext context, EvacuationRun run, FindingBuilder finding, DecayReading decay)
     {
-        if (decay is { HighestAfter: { } later, AtEnd: { } last } && run.Parts.HoldEnd > decay.Due)
+        if (decay is { HighestAfter: { } later, AtEnd: { } last })
         {
             var (top, end) = (VacuumText.Value(context.Present, later), VacuumText.Value(context.Present, last));
             finding.Remark(top with { Si = end.Si } == end
@@ -206,7 +206,7 @@ internal sealed record JudgedHold(Uncertain? Highest, bool IsAboveRange, Message
     {
         var series = run.Rows.Series;
         var next = series.IndexAtOrAfter(decay.Due);
-        if (next >= series.Count || series.Times[next] > run.Parts.HoldEnd || series.OverRange[next] || series.Pressures[next] > level)
+        if (series.Times[next] > run.Parts.HoldEnd || series.OverRange[next] || series.Pressures[next] > level)
             return Not(EvacuationMessages.HoldGap, EvacuationMessages.HoldGapNext);
         return new JudgedHold(
             series.Pressures[next] > highest.Value ? run.Rows.Row(next) : highest, false, null, null,
@@ -218,7 +218,7 @@ internal sealed record JudgedHold(Uncertain? Highest, bool IsAboveRange, Message
     {
         var series = run.Rows.Series;
         var next = series.IndexAtOrAfter(decay.Due);
-        return run.Rows.Log is null && next < series.Count && series.Times[next] > decay.Due && series.Pressures[next] > level
+        return run.Rows.Log is null && series.Pressures[next] > level
             ? EvacuationMessages.HoldBetweenReadings(new(series.Times[next] - decay.Due))
             : null;
     }
@@ -264,7 +264,7 @@ internal static class VacuumText
     private static QuantityValue Value(Presentation present, double si, DisplayKind kind)
     {
         var size = Math.Abs(present.Value(si, kind));
-        var decimals = size > 0 ? Math.Clamp(1 - (int)Math.Floor(Math.Log10(size)), 0, MostDecimals) : 0;
-        return present.Value(si, kind, Math.Max(decimals, size >= 10 ? 0 : Math.Min(1, present.Units[kind].Decimals)));
+        var decimals = size > 0 ? Math.Clamp(1 - (int)Math.Floor(Math.Log10(size)), 0, MostDecimals) : Math.Min(1, present.Units[kind].Decimals);
+        return present.Value(si, kind, decimals);
     }
 }

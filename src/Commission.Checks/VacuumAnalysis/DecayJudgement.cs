@@ -6,8 +6,6 @@ namespace Commission.Checks.VacuumAnalysis;
 /// </summary>
 internal static class DecayJudgement
 {
-    private const double LogBeginsWithin = 60;
-
     /// <summary>Reads the hold.</summary>
     /// <param name="series">The log.</param>
     /// <param name="isolation">Moment of isolation, s.</param>
@@ -16,30 +14,23 @@ internal static class DecayJudgement
     /// <param name="longestBridge">Longest time between two rows that is bridged by a straight line, s.</param>
     public static DecayReading Read(VacuumSeries series, double isolation, double end, double after, double longestBridge = 120)
     {
-        ArgumentNullException.ThrowIfNull(series);
         var due = isolation + after;
-        var atIsolation = series.PressureAt(isolation, longestBridge) ?? FirstRow(series, isolation);
         var atDue = due <= end ? series.PressureAt(due, longestBridge) : null;
         double? highest = null;
         double? highestAt = null;
         double? atEnd = null;
         double? highestAfter = null;
         var over = 0;
-        var longestGap = 0.0;
-        var last = isolation;
-        Consider(atIsolation, isolation);
+        Consider(series.PressureAt(isolation, longestBridge), isolation);
         for (var i = series.IndexAtOrAfter(isolation); i < series.Count && series.Times[i] <= end; i++)
         {
             var t = series.Times[i];
-            if (t <= due)
+            if (series.OverRange[i])
             {
-                longestGap = Math.Max(longestGap, t - last);
-                last = t;
-                over += series.OverRange[i] ? 1 : 0;
+                over += t <= due ? 1 : 0;
+                continue;
             }
 
-            if (series.OverRange[i])
-                continue;
             atEnd = series.Pressures[i];
             if (t <= due)
                 Consider(series.Pressures[i], t);
@@ -47,9 +38,8 @@ internal static class DecayJudgement
                 highestAfter = highestAfter is null ? series.Pressures[i] : Math.Max(highestAfter.Value, series.Pressures[i]);
         }
 
-        longestGap = Math.Max(longestGap, Math.Min(due, end) - last);
         Consider(atDue, due);
-        return new DecayReading(atIsolation, due, atDue, highest, highestAt, over, longestGap, end - isolation, atEnd, highestAfter);
+        return new DecayReading(due, atDue, highest, highestAt, over, end - isolation, atEnd, highestAfter);
 
         void Consider(double? pressure, double at)
         {
@@ -57,43 +47,27 @@ internal static class DecayJudgement
                 (highest, highestAt) = (p, at);
         }
     }
-
-    private static double? FirstRow(VacuumSeries series, double isolation)
-    {
-        var i = series.IndexAtOrAfter(isolation);
-        return i == 0 && series.Count > 0 && series.Times[0] - isolation <= LogBeginsWithin && !series.OverRange[0]
-            ? series.Pressures[0]
-            : null;
-    }
 }
 
 /// <summary>What a decay limit is judged by. Pressures in Pa, times in s on the clock of the log.</summary>
-/// <param name="AtIsolation">Pressure at isolation, on a straight line between the rows around it (or the first row, when the log
-/// begins within a minute after it); null when over range or without rows.</param>
 /// <param name="Due">Isolation plus the stated time.</param>
 /// <param name="AtDue">Pressure at that moment, interpolated; null when the hold ended earlier, in a gap, or over range.</param>
 /// <param name="Highest">Highest of all readings from isolation to that moment, the interpolated ones included; null without any.</param>
 /// <param name="HighestAt">When that was.</param>
 /// <param name="OverRangeRows">Rows in that time above the gauge's range: the true highest is higher than <paramref name="Highest"/>.</param>
-/// <param name="LongestGap">Longest time without a row from isolation to that moment, s.</param>
 /// <param name="HoldLength">From isolation to the end of the hold, s.</param>
 /// <param name="AtEnd">Pressure of the last numbered row of the hold; null without one.</param>
 /// <param name="HighestAfter">Highest reading after the stated time, reported and not judged; null when there is none.</param>
 internal sealed record DecayReading(
-    double? AtIsolation,
     double Due,
     double? AtDue,
     double? Highest,
     double? HighestAt,
     int OverRangeRows,
-    double LongestGap,
     double HoldLength,
     double? AtEnd,
     double? HighestAfter)
 {
     /// <summary>True when the hold lasted to the stated time and can be read there.</summary>
     public bool Reached => AtDue is not null;
-
-    /// <summary>Rise from isolation to the stated time, Pa; null when either end is missing.</summary>
-    public double? Rise => AtDue - AtIsolation;
 }
