@@ -52,7 +52,9 @@ internal sealed class DiagnosisCheck : ICheck
         };
     }
 
-    private static string Cause(CircuitDiagnosis diagnosis) => string.Join(" or ", diagnosis.Result!.Ranked.Select(r => r.Cause));
+    // One cause where one is concluded, else those that are left.
+    private static string Cause(CircuitDiagnosis diagnosis) =>
+        string.Join(" or ", diagnosis.Result!.Ranked.Take(diagnosis.Standing == DiagnosisStanding.Fault ? 1 : int.MaxValue).Select(r => r.Cause));
 
     // Everything that could move it, whether it did or not.
     private static void Name(CheckContext context, ChargeRow row, FindingBuilder finding)

@@ -141,7 +141,7 @@ internal static class CautionMaker
             cautions.Add(new Caution("carbon dioxide", "Standing pressure exceeds that of other refrigerants by far, and liquid below 5.2 bar absolute turns to dry ice that can block a line. Charge vapour first, never trap liquid between closed valves, watch the concentration in the room."));
         cautions.Add(new Caution("electricity", "Mains voltage and charged capacitors kill. Disconnect, lock out, prove dead with a meter proved live before and after, and discharge capacitors before touching terminals; some readings here are taken live by qualified people only."));
         if (job.Recovery is not null || job.Cylinders.Length > 0)
-            cautions.Add(new Caution("cylinders", "A cylinder full of liquid bursts when it warms. Fill recovery cylinders to 80 % of their water capacity at most, by weight, never mix refrigerants, and keep cylinders upright, in date, and out of the sun."));
+            cautions.Add(new Caution("cylinders", "A cylinder full of liquid bursts when it warms. Let liquid fill no more than 80 % of a recovery cylinder; how much mass that is depends on the refrigerant, and flammable ones weigh little. Never mix refrigerants, and keep cylinders upright, in date, and out of the sun."));
         if (job.PressureTest?.Brazing is not null || job.PressureTest?.Joints.Any(j => j.Kind?.Value == JointKind.Brazed) == true)
             cautions.Add(new Caution("burns and fire", "Brazing and compressor discharge lines burn. Flow nitrogen while brazing, let no refrigerant near the flame (it decomposes into corrosive and toxic gases), shield what can burn, keep an extinguisher at hand, watch the place afterwards."));
         if (job.Charging is { Readings.IsEmpty: false })

@@ -71,6 +71,6 @@ public sealed class VacuumRigCheckTests
         Assert.Equal(Verdict.NotEvaluated, Checked("rise: 20 micron")["rise"].Verdict);
         var untested = One(Id, Job(Placed));
         Assert.Equal(Verdict.NotEvaluated, untested.Verdict);
-        Assert.Contains("rig check", untested.NextStep, StringComparison.Ordinal);
+        Assert.Contains("rig check", untested.InFile, StringComparison.Ordinal);
     }
 }
