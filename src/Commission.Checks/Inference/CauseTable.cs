@@ -50,6 +50,7 @@ internal sealed record CauseTable(IReadOnlyDictionary<string, ReadingScale> Read
         {
             Advice = cause.Word("advice", ["add", "recover"]) ?? "none",
             Next = cause.Text("next")?.Text ?? "",
+            NameWithOrifice = cause.Text("called with an orifice")?.Text,
             NextWithOrifice = cause.Text("next with an orifice")?.Text,
             TellApart = cause.Text("tell apart")?.Text,
             TellApartWithOrifice = cause.Text("tell apart with an orifice")?.Text,
@@ -122,6 +123,9 @@ internal sealed record CauseEntry(string Name, double Often)
     /// <summary>The next step; empty for the sound circuit.</summary>
     public required string Next { get; init; }
 
+    /// <summary>What it is called with a fixed orifice, where there is no valve.</summary>
+    public required string? NameWithOrifice { get; init; }
+
     /// <summary>The next step with a fixed orifice, where that is another.</summary>
     public required string? NextWithOrifice { get; init; }
 
@@ -130,6 +134,9 @@ internal sealed record CauseEntry(string Name, double Often)
 
     /// <summary>The same with a fixed orifice, where that is another.</summary>
     public required string? TellApartWithOrifice { get; init; }
+
+    /// <summary>What a sentence calls it.</summary>
+    public string NameIn(CircuitWay way) => way == CircuitWay.Orifice ? NameWithOrifice ?? Name : Name;
 
     /// <summary>The next step.</summary>
     public string NextIn(CircuitWay way) => way == CircuitWay.Orifice ? NextWithOrifice ?? Next : Next;

@@ -74,6 +74,9 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
     /// <summary>The same sentences as messages.</summary>
     public (Message Sentence, Message? Next)? Said { get; private set; }
 
+    /// <summary>What the ranked causes are called in a sentence.</summary>
+    public ImmutableArray<string> Names { get; private set; } = [];
+
     /// <summary>The evidence; null when nothing was weighed.</summary>
     public RowEvidence? Evidence { get; private set; }
 
@@ -140,19 +143,19 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
             named = [first, .. named.Skip(1).Where(w => w.Probability * first.Cause.Often > SpeaksFor * first.Probability * w.Cause.Often)];
             return named.Length == 1 || first.Probability >= AllButSure
                 ? Make(row, DiagnosisStanding.Sound, [first], DiagnosisMessages.Sound(told), null, "none")
-                : Make(row, DiagnosisStanding.Sound, named, DiagnosisMessages.SoundButOpen(told, List(named.Skip(1).Select(o => o.Cause.Name), ListJoin.Or), new TextValue(named[1].Cause.TellApartIn(way) ?? "")), null, "none");
+                : Make(row, DiagnosisStanding.Sound, named, DiagnosisMessages.SoundButOpen(told, List(named.Skip(1).Select(o => o.Cause.NameIn(way)), ListJoin.Or), new TextValue(named[1].Cause.TellApartIn(way) ?? "")), null, "none");
         }
 
         var evidence = List(Proofs(first));
         if (first.Cause.IsCondition)
-            return Make(row, DiagnosisStanding.Condition, named, DiagnosisMessages.Condition(evidence, new TextValue(first.Cause.Name)), first.Cause.NextIn(way), "none");
+            return Make(row, DiagnosisStanding.Condition, named, DiagnosisMessages.Condition(evidence, new TextValue(first.Cause.NameIn(way))), first.Cause.NextIn(way), "none");
         if (first.Probability >= Sure || named.Length == 1)
-            return Make(row, DiagnosisStanding.Fault, named, DiagnosisMessages.Concluded(evidence, new TextValue(first.Cause.Name)), first.Cause.NextIn(way), first.Cause.Advice);
+            return Make(row, DiagnosisStanding.Fault, named, DiagnosisMessages.Concluded(evidence, new TextValue(first.Cause.NameIn(way))), first.Cause.NextIn(way), first.Cause.Advice);
         var others = named.Skip(1).ToArray();
         var apart = first.Cause.TellApartIn(way) ?? others[0].Cause.TellApartIn(way) ?? "";
         return Make(
             row, DiagnosisStanding.Open, named,
-            DiagnosisMessages.Ranked(evidence, new TextValue(first.Cause.Name), List(others.Select(o => o.Cause.Name), ListJoin.Or), new TextValue(apart)),
+            DiagnosisMessages.Ranked(evidence, new TextValue(first.Cause.NameIn(way)), List(others.Select(o => o.Cause.NameIn(way)), ListJoin.Or), new TextValue(apart)),
             DiagnosisMessages.UnclearNext, "none");
     }
 
@@ -209,6 +212,7 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
     private Diagnosis Single(ChargeRow row, DiagnosisStanding standing, string cause, Message sentence, Message? next)
     {
         var made = Make(row, standing, [], sentence, next, "none");
+        Names = [cause];
         return made with { Ranked = [new RankedCause(cause, 1, null)] };
     }
 
@@ -216,6 +220,7 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
     {
         Standing = standing;
         Said = (sentence, next);
+        Names = [.. ranked.Select(w => w.Cause.NameIn(Way(row)))];
         return new Diagnosis
         {
             At = row.Time,

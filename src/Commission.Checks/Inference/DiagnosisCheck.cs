@@ -54,7 +54,7 @@ internal sealed class DiagnosisCheck : ICheck
 
     // One cause where one is concluded, else those that are left.
     private static string Cause(CircuitDiagnosis diagnosis) =>
-        string.Join(" or ", diagnosis.Result!.Ranked.Take(diagnosis.Standing == DiagnosisStanding.Fault ? 1 : int.MaxValue).Select(r => r.Cause));
+        string.Join(" or ", diagnosis.Names.Take(diagnosis.Standing == DiagnosisStanding.Fault ? 1 : int.MaxValue));
 
     // Everything that could move it, whether it did or not.
     private static void Name(CheckContext context, ChargeRow row, FindingBuilder finding)

@@ -123,7 +123,7 @@ internal sealed class RowEvidence
             if (_charge.IsRefrigeration)
                 Usual("evaporator split", evaporator, LimitIds.ChargeEvaporatorDifferenceRange, 7);
             else
-                Add("evaporator split", evaporator, ExpectedEvaporatorSplit(), "usual at 400 cfm/ton in these conditions, common practice", DisplayKind.TemperatureDifference);
+                Add("evaporator split", evaporator, ExpectedEvaporatorSplit(), $"about {_context.Present.Text(ExpectedEvaporatorSplit(), DisplayKind.TemperatureDifference, 0)} at full airflow in these conditions, common practice", DisplayKind.TemperatureDifference);
         }
 
     }
