@@ -57,7 +57,8 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
         _charge = context.Get<ChargeAnalysis>();
         Row = _charge.Spoken(OperatingMode.Cooling, r => r.HasCircuitReading)
             ?? _charge.Spoken(OperatingMode.Heating, r => r.HasCircuitReading)
-            ?? _charge.Spoken(OperatingMode.Cooling, r => r.Written is { ReturnDryBulb: not null, SupplyDryBulb: not null });
+            ?? _charge.Spoken(OperatingMode.Cooling, r => r.Written is { ReturnDryBulb: not null, SupplyDryBulb: not null })
+            ?? _charge.Spoken(OperatingMode.Heating, r => r.Written is { ReturnDryBulb: not null, SupplyDryBulb: not null });
         if (Row is not null)
             Result = Diagnose(Row);
     }
