@@ -46,6 +46,12 @@ public sealed record CommissioningRecord
     /// <summary>Why the outcome is not plainly accepted, one sentence each, gravest first.</summary>
     public ImmutableArray<string> Reasons { get => field.IsDefault ? [] : field; init; }
 
+    /// <summary>What a record of this kind of work has to show and does not, in the order of the work; what has one cause stands once.</summary>
+    public ImmutableArray<MissingPart> Missing { get => field.IsDefault ? [] : field; init; }
+
+    /// <summary>The one thing to do before anything else; null when nothing is to be done.</summary>
+    public string? FirstStep { get; init; }
+
     /// <summary>What the running system's readings say together; null without such readings.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public Diagnosis? Diagnosis { get; init; }
@@ -113,6 +119,20 @@ public sealed record CommissioningRecord
 /// <param name="Finding">Number of the finding it comes from; null when it comes from the job file.</param>
 /// <param name="Owner">Who does it; null when nobody is named.</param>
 public sealed record PunchItem(string Text, int? Finding = null, string? Owner = null);
+
+/// <summary>Something that a record of this kind of work and system has to show and does not.</summary>
+/// <param name="Checks">The checks that could not be judged for this cause; <c>photos</c> for photos.</param>
+/// <param name="Sentence">What is missing, why, and who asks for it.</param>
+/// <param name="Brief">The same without who asks for it, as it is told at the tailgate.</param>
+public sealed record MissingPart(ImmutableArray<string> Checks, string Sentence, string Brief)
+{
+    /// <summary>What to do about it; null where the sentence says it.</summary>
+    public string? NextStep { get; init; }
+
+    /// <summary>How that is written in the job file, where that is all there is to do; null otherwise. Only the terminal prints it.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string? InFile { get; init; }
+}
 
 /// <summary>A warning that belongs to the work or the refrigerant.</summary>
 /// <param name="Hazard">The hazard in a word or two, for example <c>pressure</c>.</param>

@@ -3,6 +3,7 @@ using Commission.Checks.Kernel;
 using Commission.Checks.NitrogenAnalysis;
 using Commission.Checks.VacuumAnalysis;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Evacuation;
@@ -36,7 +37,7 @@ internal sealed class RiseCauseCheck : ICheck
         if (run.View.HoldBlock is { } block)
             yield return finding.NotEvaluated(block, "Put the gauge on the system's side of the valve and hold again.");
         else if (run is not { Hold: { } hold, Parts: { Isolation: { } isolation, HoldEnd: { } end } })
-            yield return finding.NotEvaluated("no isolation is written, and the readings show none", "Say when the valve was closed.", "events: [{at: 71 min, what: isolated}]");
+            yield return NoIsolation.Of(run, run.DecayLimit?.Companion("after")).End(finding);
         else
             yield return Told(context, run, run.Name(finding, isolation, end), hold);
     }
@@ -52,11 +53,30 @@ internal sealed class RiseCauseCheck : ICheck
         Explain(present, finding, hold);
         if (run.Slope is { } slope)
             finding.Measure(slope, DisplayKind.VacuumRise);
-        if (HoldWording.NextStep(hold) is { } next)
-            finding.Next(next);
+        if (NextStep(run) is { } next)
+        {
+            // Where the hold failed, what its shape says is half the answer.
+            if (JudgedHold.HasFailed(run))
+                finding.LookAt(next);
+            else
+                finding.Next(next);
+        }
+
         if (hold.Conclusion is HoldConclusion.Source or HoldConclusion.SteadyRiseAndSource && run.Evacuation.ColdestPartAtEnd is null)
             finding.Remark("Where water is left, each degree Celsius by which the coldest part warms adds about 6 % to its vapour pressure and looks like a steady rise: its temperature at the end is not written.");
         return finding.Remark(NitrogenWitness.Of(context, run, hold)?.Use(finding)).Remark(run.View.HoldRemark).Information(wording.Statement(hold), Kind);
+    }
+
+    /// <summary>What a crew does next: what the shape of the rise asks for, the rig first where nobody has watched it alone.</summary>
+    /// <param name="run">The evacuation.</param>
+    /// <returns>The step; null where the hold asks for nothing.</returns>
+    internal static Message? NextStep(EvacuationRun run)
+    {
+        if (run.Hold is not { } hold || HoldWording.NextStep(hold) is not { } shape)
+            return null;
+        return hold.Conclusion is HoldConclusion.Source or HoldConclusion.SteadyRise or HoldConclusion.SteadyRiseAndSource && run.Evacuation.RigCheck is null && JudgedHold.HasFailed(run)
+            ? EvacuationMessages.HoldFailedRigNext(shape)
+            : shape;
     }
 
     private static void Explain(Presentation present, FindingBuilder finding, HoldResult hold)

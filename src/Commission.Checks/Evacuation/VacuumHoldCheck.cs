@@ -49,7 +49,7 @@ internal sealed class VacuumHoldCheck : ICheck
         if (run.View.HoldBlock is { } block)
             return finding.NotEvaluated(block, EvacuationMessages.HoldGaugeCutOffNext);
         if (run is not { Decay: { } decay, Parts: { Isolation: { } isolation, HoldEnd: { } end } })
-            return finding.NotEvaluated(EvacuationMessages.HoldNoIsolation, EvacuationMessages.HoldNoIsolationNext, "events: [{at: 71 min, what: isolated}]");
+            return NoIsolation.Of(run, after).End(finding);
 
         run.Name(finding, isolation, end);
         var statement = context.State(limit);
@@ -116,16 +116,9 @@ internal sealed class VacuumHoldCheck : ICheck
         ? EvacuationMessages.HoldFailedOverRangeCrossed(after, VacuumText.Value(present, most), new(crossed))
         : EvacuationMessages.HoldFailedOverRange(after);
 
-    // What a crew does next depends on what the rise looks like, and on whether the rig was ruled out.
     private static Finding Failed(CheckContext context, EvacuationRun run, FindingBuilder finding, DecayReading decay)
     {
-        finding.Use("rig: rise", run.Evacuation.RigCheck?.Rise);
-        if (run.Hold is not { } hold || HoldWording.NextStep(hold) is not { } shape)
-            finding.Next(EvacuationMessages.HoldFailedNext);
-        else if (run.Evacuation.RigCheck is not null)
-            finding.Next(shape);
-        else
-            finding.Next(HoldWording.TestsRig(hold) ? EvacuationMessages.HoldFailedRigFirstNext(shape) : EvacuationMessages.HoldFailedRigAloneNext(shape));
+        finding.Use("rig: rise", run.Evacuation.RigCheck?.Rise).Next(RiseCauseCheck.NextStep(run) ?? EvacuationMessages.HoldFailedNext);
         return Later(context, run, finding, decay).Build();
     }
 
@@ -155,6 +148,22 @@ internal sealed class VacuumHoldCheck : ICheck
 
         return null;
     }
+}
+
+/// <summary>Why there is no hold to look at: nobody wrote when the valve was closed, or nothing was read after it.</summary>
+internal sealed record NoIsolation(Message Why, Message Next, string? InFile)
+{
+    /// <summary>Reads it from the evacuation.</summary>
+    /// <param name="run">An evacuation without an isolated hold.</param>
+    /// <param name="after">The stated time of the decay limit, s; null where none is stated.</param>
+    public static NoIsolation Of(EvacuationRun run, double? after) => run.ClosedAsWritten is { } closed
+        ? new(EvacuationMessages.HoldNothingAfter(closed), EvacuationMessages.HoldNothingAfterNext(new(after ?? UsualHold)), null)
+        : new(EvacuationMessages.HoldNoIsolation, EvacuationMessages.HoldNoIsolationNext, "events: [{at: 71 min, what: isolated}]");
+
+    private const double UsualHold = 10 * 60;
+
+    /// <summary>Ends a finding with it.</summary>
+    public Finding End(FindingBuilder finding) => finding.NotEvaluated(Why, Next, InFile);
 }
 
 /// <summary>What of a hold is held against a limit: the highest pressure until the stated time, or why there is none.</summary>
@@ -189,6 +198,11 @@ internal sealed record JudgedHold(Uncertain? Highest, bool IsAboveRange, Message
     public static bool HasPassed(EvacuationRun run) => run is { View.HoldBlock: null, DecayLimit: { Upper: { } most } limit, Decay: { } decay }
         && Of(run, decay, most.Si).Highest is { } highest
         && Conformity.Judge(highest, limit.ToTolerance(), limit.Rule).Verdict is Verdict.Pass or Verdict.PassWithinUncertainty or Verdict.Conditional;
+
+    /// <summary>Whether the isolated hold of an evacuation rose above the decay limit within its time.</summary>
+    public static bool HasFailed(EvacuationRun run) => run is { View.HoldBlock: null, DecayLimit: { Upper: { } most } limit, Decay: { } decay }
+        && Of(run, decay, most.Si) is var judged
+        && (judged.IsAboveRange || (judged.Highest is { } highest && Conformity.Judge(highest, limit.ToTolerance(), limit.Rule).Verdict == Verdict.Fail));
 
     private static JudgedHold Not(Message why, Message todo) => new(null, false, why, todo, null);
 

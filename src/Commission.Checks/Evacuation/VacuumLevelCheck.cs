@@ -41,7 +41,7 @@ internal sealed class VacuumLevelCheck : ICheck
         if (run.View.LevelBlock is { } block)
             return finding.NotEvaluated(block, "Put the gauge at the system, beyond the valve that is closed, and pull down again.");
         if (run.Parts.Isolation is not { } isolation)
-            return finding.NotEvaluated("no isolation is written, and the readings show none", "Say when the valve was closed.", "events: [{at: 71 min, what: isolated}]");
+            return NoIsolation.Of(run, run.DecayLimit?.Companion("after")).End(finding);
         run.Name(finding, isolation, isolation);
         if (run.ReadingsBeginLate is { } late && late > LateReadings)
             return finding.NotEvaluated($"the readings begin {EvacuationClock.Span(late)} after isolation", "Read the gauge when the valve is closed.");

@@ -3,6 +3,8 @@ using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Checks.VacuumAnalysis;
 using Commission.Jobs.Model.Words;
+using Commission.Messages;
+using Commission.Records;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Evidence;
@@ -22,7 +24,7 @@ internal sealed class RepeatedCheck : ICheck
         "Do two rows of readings agree to the last digit although a running system never stands quite still? Does a stretch of a log come twice?",
         "probability that two rows agree by chance = Π over pressures and temperatures of P(same digits), for a scatter as small as the pack assumes; remarked on below the pack's probability. Logs: a stretch of many different values that comes twice, digit for digit",
         "Scatter from reading to reading and the probability: common practice, no source.",
-        "Look at both lines. Where a row was copied by mistake, read again and write what was read; where the readings stood still indeed, say so in the notes.");
+        RecordWords.Text(EvidenceMessages.RowsRepeatedNext, Language.English));
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
@@ -40,7 +42,7 @@ internal sealed class RepeatedCheck : ICheck
             finding.Use(reading.Use(null));
         var bound = context.Limits.Find(LimitIds.EvidenceRepeatedProbability)?.Lower?.Si ?? 0;
         var first = new Dictionary<string, HandRow>(StringComparer.Ordinal);
-        var sentences = new List<string>();
+        var sentences = new List<Message>();
         foreach (var row in rows.Where(r => r.Readings.Length > 1))
         {
             if (first.TryAdd(string.Join('|', row.Readings.Select(r => $"{r.Series}={r.Text}")), row))
@@ -52,14 +54,14 @@ internal sealed class RepeatedCheck : ICheck
             finding.Step(
                 "P", $"probability that {earlier.Name} and {row.Name} agree by chance", "Π P(same digits)",
                 string.Create(CultureInfo.InvariantCulture, $"line {earlier.Line} and line {row.Line}: {line}"), Small(probability), "common practice, no source");
-            sentences.Add(string.Create(
-                CultureInfo.InvariantCulture,
-                $"The readings at {earlier.Name} (line {earlier.Line}) and at {row.Name} (line {row.Line}) agree in all {row.Readings.Length} numbers to the last digit; by chance that happens about {Small(probability)}."));
+            sentences.Add(EvidenceMessages.RowsRepeated(new(earlier.Name), Line(earlier), new(row.Name), Line(row), row.Readings.Length));
         }
 
-        return sentences.Count == 0
-            ? finding.Decide(true).Say(string.Create(CultureInfo.InvariantCulture, $"No two of {rows.Count} rows of readings agree in every digit by more than chance.")).Build()
-            : finding.LookAt(Help.WhenItFails).Information(string.Join(" ", sentences), "a fact about two lines; it says nothing about why");
+        if (sentences.Count == 0)
+            return finding.Decide(true).Say(string.Create(CultureInfo.InvariantCulture, $"No two of {rows.Count} rows of readings agree in every digit by more than chance.")).Build();
+        foreach (var further in sentences.Skip(1))
+            finding.Remark(further);
+        return finding.LookAt(EvidenceMessages.RowsRepeatedNext).Information(sentences[0], "a fact about two lines; it says nothing about why");
     }
 
     private Finding Log(CheckContext context, Jobs.Model.ReadSeries log)
@@ -97,6 +99,8 @@ internal sealed class RepeatedCheck : ICheck
     private static double Apart(HandRow a, HandRow b) => a.At.Value.Clock is { } x && b.At.Value.Clock is { } y ? Math.Abs((y - x).TotalSeconds)
         : a.At.Value.Elapsed is { } p && b.At.Value.Elapsed is { } q ? Math.Abs(q.Si - p.Si)
         : double.PositiveInfinity;
+
+    private static NameValue Line(HandRow row) => new(row.Line.ToString(CultureInfo.InvariantCulture));
 
     private static string Small(double probability) => probability >= 1e-3
         ? string.Create(CultureInfo.InvariantCulture, $"once in {1 / probability:#,0}")

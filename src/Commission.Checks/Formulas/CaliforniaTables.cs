@@ -74,7 +74,7 @@ internal static class CaliforniaSuperheatTable
         {
             WholeDegreeGrid.Place.OnTable => TableTarget.Of(reading),
             WholeDegreeGrid.Place.Dash => TableTarget.None(
-                "The table has a dash here: the target superheat would be below 5 °F, too little load for a valid test", "Warm the room, come back on another day, or weigh the charge in."),
+                "The table has a dash here: at this load the superheat asked for is below 5 °F, too little to judge a charge by", "Warm the room, come back on another day, or weigh the charge in."),
             WholeDegreeGrid.Place.BelowRows => TableTarget.None(Outside("Outdoor air", outdoorDryBulb, "below", grid.FirstRow), "Weigh the charge in, or come back in warmer weather."),
             WholeDegreeGrid.Place.AboveRows => TableTarget.None(Outside("Outdoor air", outdoorDryBulb, "above", grid.LastRow), "Come back when it is cooler, or weigh the charge in."),
             WholeDegreeGrid.Place.BelowColumns => TableTarget.None(Outside("Return wet bulb", returnWetBulb, "below", grid.FirstColumn), "Warm the room, or weigh the charge in."),

@@ -58,6 +58,11 @@ internal sealed class EvacuationClock
         return moment.ToString(moment.Second == 0 ? "HH:mm" : "HH:mm:ss", CultureInfo.InvariantCulture);
     }
 
+    /// <summary>A moment as a message carries it, to the second.</summary>
+    /// <param name="seconds">Seconds from zero.</param>
+    public TimeValue Time(double seconds) =>
+        IsOfDay && _zero is { } z ? TimeValue.At(TimeOnly.FromDateTime(z.AddSeconds(Math.Round(seconds)).DateTime)) : TimeValue.After(seconds);
+
     /// <summary>A span of time in words: <c>45 s</c>, <c>9.5 min</c>, <c>3.2 h</c>.</summary>
     /// <param name="seconds">The span, s, not negative.</param>
     public static string Span(double seconds) => MessageWriter.Span(seconds);

@@ -131,7 +131,7 @@ internal static class ProfileReader
             return null;
         var before = problems.Count;
         var when = ConditionsReader.Read(mapping.Take("when"), problems);
-        var checks = mapping.Items("checks").Select(item => ReadChecks(item, problems)).OfType<string[]>().ToArray();
+        var checks = mapping.Items("checks").Select(item => ReadChecks(item, problems)).OfType<RequiredChoice>().ToArray();
         var photos = new List<PhotoSubject>();
         foreach (var item in mapping.Items("photos"))
         {
@@ -149,16 +149,17 @@ internal static class ProfileReader
         return null;
     }
 
-    private static string[]? ReadChecks(SourceNode node, ProblemList problems)
+    private static RequiredChoice? ReadChecks(SourceNode node, ProblemList problems)
     {
         if (node is SourceScalar)
-            return ReadCheck(node, problems) is { } id ? [id] : null;
+            return ReadCheck(node, problems) is { } id ? new RequiredChoice([id], null) : null;
         if (StrictMapping.Open(node, "a choice of checks", problems) is not { } mapping)
             return null;
         var ids = mapping.Items("one of").Select(item => ReadCheck(item, problems)).OfType<string>().ToArray();
+        var called = mapping.Text("called")?.Text;
         mapping.Close();
         if (ids.Length > 1)
-            return ids;
+            return new RequiredChoice(ids, called);
         problems.Add(node.Location, "A choice needs at least two checks.", "", "Write {one of: [first, second]}.", "missing-key", node.Length);
         return null;
     }

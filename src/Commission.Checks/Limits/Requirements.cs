@@ -6,22 +6,31 @@ namespace Commission.Checks.Limits;
 
 /// <summary>What a record has to show in a situation.</summary>
 /// <param name="When">When it is asked.</param>
-/// <param name="Checks">Groups of check ids: of each group one has to be judged.</param>
+/// <param name="Checks">Of each one check has to be judged.</param>
 /// <param name="Photos">What photos have to show.</param>
 /// <param name="Because">Why, as a phrase.</param>
 /// <param name="At">Where it is written.</param>
 internal sealed record RequiredProfile(
     LimitConditions When,
-    IReadOnlyList<IReadOnlyList<string>> Checks,
+    IReadOnlyList<RequiredChoice> Checks,
     IReadOnlyList<PhotoSubject> Photos,
     string Because,
     SourceLocation At);
 
 /// <summary>A check that has to be judged, or a choice of which one has to be.</summary>
 /// <param name="OneOf">Check ids; one alone, or several of which one is enough.</param>
+/// <param name="Called">What they show, where several do; null for the titles of the checks.</param>
+internal sealed record RequiredChoice(IReadOnlyList<string> OneOf, string? Called);
+
+/// <summary>A choice that has to be judged in this job.</summary>
+/// <param name="Choice">The checks of which one is enough.</param>
 /// <param name="Because">Why, as a phrase.</param>
 /// <param name="Pack">The pack that asks for it.</param>
-internal sealed record RequiredCheck(IReadOnlyList<string> OneOf, string Because, string Pack);
+internal sealed record RequiredCheck(RequiredChoice Choice, string Because, string Pack)
+{
+    /// <summary>Whether a check is the one, or one of them.</summary>
+    public bool Names(string check) => Choice.OneOf.Contains(check, StringComparer.Ordinal);
+}
 
 /// <summary>What a record has to show, collected from packs. What is not named here is never missed.</summary>
 /// <param name="Checks">Checks that have to be judged.</param>
@@ -42,10 +51,10 @@ internal sealed record RequiredEvidence(ImmutableArray<RequiredCheck> Checks, Im
         {
             foreach (var profile in pack.Required.Where(profile => profile.When.Hold(situation)))
             {
-                foreach (var group in profile.Checks)
+                foreach (var choice in profile.Checks)
                 {
-                    if (seenChecks.Add(string.Join('|', group)))
-                        checks.Add(new RequiredCheck(group, profile.Because, pack.Name));
+                    if (seenChecks.Add(string.Join('|', choice.OneOf)))
+                        checks.Add(new RequiredCheck(choice, profile.Because, pack.Name));
                 }
 
                 foreach (var photo in profile.Photos)
@@ -62,7 +71,7 @@ internal sealed record RequiredEvidence(ImmutableArray<RequiredCheck> Checks, Im
     /// <summary>Whether a check is required, alone or as one of a choice.</summary>
     /// <param name="check">Check id.</param>
     /// <returns>True when some profile names it.</returns>
-    public bool Names(string check) => Checks.Any(required => required.OneOf.Contains(check, StringComparer.Ordinal));
+    public bool Names(string check) => Checks.Any(required => required.Names(check));
 }
 
 /// <summary>A photo that has to be there.</summary>

@@ -32,14 +32,6 @@ internal static class Impeachment
             : f);
     }
 
-    /// <summary>What could be judged no longer, one sentence each: no record without it is complete, whether the check was required or not.</summary>
-    /// <param name="findings">What the checks found.</param>
-    /// <param name="missing">What is missing already.</param>
-    public static IEnumerable<MissingRequirement> Missing(IEnumerable<Finding> findings, IReadOnlyCollection<MissingRequirement> missing) => findings
-        .Where(f => f.IsTakenBack && missing.All(m => m.Id != f.Check))
-        .DistinctBy(f => f.Check)
-        .Select(f => new MissingRequirement(f.Check, $"{f.Title}: not evaluated, {f.Reason}."));
-
     // The diagnosis looks at contradictions itself.
     private static bool IsConcluded(Finding finding) =>
         finding is { IsDanger: false, Verdict: Verdict.Pass or Verdict.PassWithinUncertainty or Verdict.Conditional or Verdict.Fail } && finding.Phase != Phases.Evidence && finding.Check != Diagnosis.Check;

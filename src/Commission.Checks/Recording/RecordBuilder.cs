@@ -28,8 +28,7 @@ public static class RecordBuilder
         var context = new CheckContext(job, settings);
         var profile = context.Get<JobProfile>();
         var findings = Findings(context, profile);
-        var required = profile.MissingFrom(findings);
-        MissingRequirement[] missing = [.. required, .. Impeachment.Missing(findings, required)];
+        var missing = profile.MissingFrom(findings);
         var (outcome, reasons, conditions) = OutcomeMaker.Make(findings, missing, PunchList(job));
         var refrigerant = context.Get<CircuitRefrigerant>();
         return new CommissioningRecord
@@ -38,6 +37,8 @@ public static class RecordBuilder
             Outcome = outcome,
             Language = context.Present.Language.Code,
             Reasons = reasons,
+            Missing = missing,
+            FirstStep = OutcomeMaker.FirstStep(findings, missing, context.Get<CircuitDiagnosis>().Result),
             Diagnosis = context.Get<CircuitDiagnosis>().Result,
             Conditions = conditions,
             Cautions = CautionMaker.Make(job, refrigerant.Info?.SafetyGroup?.Value),

@@ -2,6 +2,7 @@ using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
+using Commission.Messages;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
 
@@ -89,6 +90,9 @@ internal sealed class EvacuationRun : IAnalysis<EvacuationRun>
         Events(Evacuation).Where(e => e.Kind == VacuumEventKind.Isolated).Select(e => (double?)e.Time).LastOrDefault() is { } written && Rows.Series.Count > 0
             ? Math.Max(0, Rows.Series.Times[0] - written)
             : null;
+
+    /// <summary>When the valve was closed, as the job writes it; null when it does not.</summary>
+    public TimeValue? ClosedAsWritten => Events(Evacuation).Where(e => e.Kind == VacuumEventKind.Isolated).Select(e => (double?)e.Time).LastOrDefault() is { } closed ? Clock.Time(closed) : null;
 
     /// <inheritdoc/>
     public static EvacuationRun Create(CheckContext context)

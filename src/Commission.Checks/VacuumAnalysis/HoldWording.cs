@@ -47,10 +47,6 @@ internal sealed record HoldWording(Func<double, QuantityValue> Pressure, Func<do
         };
     }
 
-    /// <summary>Whether the next step tests the rig by itself.</summary>
-    /// <param name="result">The analysed hold.</param>
-    public static bool TestsRig(HoldResult result) => result is { Conclusion: HoldConclusion.SteadyRise or HoldConclusion.SteadyRiseAndSource };
-
     private static double? UpperSlope(HoldResult result) => result.Slope is { } s && double.IsFinite(s.High) && s.High > 0 ? s.High : null;
 
     private Message Source(HoldResult result)

@@ -7,69 +7,103 @@ using Commission.Records.Findings;
 
 namespace Commission.Cli.Running;
 
-/// <summary>What a person at the tailgate needs to see: the outcome, why, and every check that is not a plain pass.</summary>
-internal static class OutcomeReport
+/// <summary>
+/// What a person at the tailgate needs to see: the outcome, the one thing to do first, the running circuit with its diagnosis, then what failed, what is
+/// missing, what is conditional and what somebody has to look at. What nobody asked for and nothing could be said of is named in one line.
+/// </summary>
+internal sealed class OutcomeReport
 {
-    private const int LabelWidth = 17;
+    private const string Indent = "    ";
     private const int MostReadings = 5;
+    private readonly CommissioningRecord _record;
+    private readonly TextWriter _output;
 
-    public static void Write(CommissioningRecord record, TextWriter output)
+    // A step is told once.
+    private readonly HashSet<string> _told = new(StringComparer.Ordinal);
+
+    private OutcomeReport(CommissioningRecord record, TextWriter output)
     {
+        _record = record;
+        _output = output;
+    }
+
+    /// <summary>Writes the report.</summary>
+    /// <param name="record">The record.</param>
+    /// <param name="output">Where it goes.</param>
+    public static void Write(CommissioningRecord record, TextWriter output) => new OutcomeReport(record, output).Write();
+
+    private void Write()
+    {
+        var (record, output) = (_record, _output);
         output.WriteLine($"{record.Header.Id}: {RecordWords.Text(RecordWords.Of(record.Outcome), Language.English)}");
+        if (record.FirstStep is { } first && _told.Add(first))
+            output.WriteLine($"  Do first: {first}");
         if (record.Diagnosis is { } diagnosis)
-            Write(diagnosis, output);
-        foreach (var reason in record.Reasons)
-            output.WriteLine($"  - {reason}");
-        var passes = record.Findings.Count(f => f.Verdict is Verdict.Pass or Verdict.PassWithinUncertainty);
-        var notes = record.Findings.Count(f => f.Verdict == Verdict.Information);
-        var told = record.Findings.Where(IsTold).ToList();
-        foreach (var finding in told)
-            Write(finding, output);
-        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {passes} passed, {notes} for information, {told.Count} listed above."));
+            Write(diagnosis);
+        var findings = record.Findings.Where(f => f.Check != Diagnosis.Check).ToList();
+        Section("Failed", findings.Where(f => f.Verdict == Verdict.Fail));
+        if (record.Missing.Length > 0)
+        {
+            output.WriteLine("  Missing");
+            foreach (var part in record.Missing)
+            {
+                output.WriteLine($"{Indent}{part.Brief}");
+                Advice(part.NextStep, part.InFile);
+            }
+        }
+
+        Section("Could not be decided", findings.Where(f => f.Verdict == Verdict.CannotDecide && !IsMissing(f)));
+        Section("Conditions", findings.Where(f => f.Verdict == Verdict.Conditional));
+        foreach (var item in record.Conditions.Where(c => c.Finding is null))
+            output.WriteLine($"  Still to be done: {item.Text}");
+        Section("To look at", findings.Where(f => f is { Verdict: Verdict.Information, IsToLookAt: true }));
+        var passes = findings.Count(f => f.Verdict is Verdict.Pass or Verdict.PassWithinUncertainty);
+        var notes = findings.Count(f => f is { Verdict: Verdict.Information, IsToLookAt: false });
+        var unasked = findings.Where(f => f.Verdict == Verdict.NotEvaluated && !IsMissing(f)).Select(f => f.Title).Distinct().Count();
+        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {passes} passed, {notes} for information{(unasked > 0 ? string.Create(CultureInfo.InvariantCulture, $", {unasked} not looked at and not required") : "")}."));
     }
 
     // The running circuit in a few lines: figures against what they should be, one diagnosis, what to do.
-    private static void Write(Diagnosis diagnosis, TextWriter output)
+    private void Write(Diagnosis diagnosis)
     {
         foreach (var reading in diagnosis.Readings.Where(r => r.Expected.Length > 0).Take(MostReadings))
-            output.WriteLine($"  {reading.Name}: {reading.Text} ({reading.Expected}){(reading.Place == "as expected" ? "" : $" - {reading.Place}")}");
-        output.WriteLine($"  Diagnosis at {diagnosis.At}: {diagnosis.Sentence}");
-        if (diagnosis.NextStep.Length > 0)
-            output.WriteLine($"  Next: {diagnosis.NextStep}");
+            _output.WriteLine($"  {reading.Name}: {reading.Text} ({reading.Expected}){(reading.Place == "as expected" ? "" : $" - {reading.Place}")}");
+        _output.WriteLine($"  Diagnosis at {diagnosis.At}: {diagnosis.Sentence}");
+        // What an earlier step has to prove first comes first.
+        if (diagnosis.NextStep.Length > 0 && _record.Findings.Any(f => f is { Check: Diagnosis.Check, Verdict: Verdict.Fail }) && _told.Add(diagnosis.NextStep))
+            _output.WriteLine($"  Then: {diagnosis.NextStep}");
     }
 
-    // What is no plain pass; and what the record itself shows of copied, constant or impossible readings, where somebody has to look.
-    private static bool IsTold(Finding finding) => finding.Verdict switch
-    {
-        Verdict.Pass or Verdict.PassWithinUncertainty => false,
-        Verdict.Information => finding.IsToLookAt,
-        _ => finding.Check != Diagnosis.Check,
-    };
+    private bool IsMissing(Finding finding) => _record.Missing.Any(m => m.Checks.Contains(finding.Check));
 
-    private static void Write(Finding finding, TextWriter output)
+    private void Section(string title, IEnumerable<Finding> findings)
+    {
+        var told = findings.ToList();
+        if (told.Count > 0)
+            _output.WriteLine($"  {title}");
+        foreach (var finding in told)
+            Write(finding);
+    }
+
+    private void Write(Finding finding)
     {
         var name = finding.Subject is null ? finding.Title : $"{finding.Title} ({finding.Subject})";
         var number = finding.Measured is { } measured ? $"{measured.Text}" : "";
-        var limit = finding.Limits.Length > 0 && finding.Verdict != Verdict.NotEvaluated ? $"limit {finding.Limits[0].Text}" : "";
-        var chance = finding.ConformityText is { } p ? $"conforms with {p}" : "";
+        var limit = finding.Limits.Length > 0 ? $"limit {finding.Limits[0].Text}" : "";
+        var chance = finding is { Verdict: Verdict.Conditional, ConformityText: { } p } ? $"within it with {p}" : "";
         var facts = string.Join(", ", new[] { number, limit, chance }.Where(t => t.Length > 0));
-        output.WriteLine($"  {Word(finding.Verdict).PadRight(LabelWidth)} {name}{(facts.Length > 0 ? ": " + facts : "")}");
-        var why = finding.Verdict is Verdict.NotEvaluated or Verdict.CannotDecide ? finding.Reason : finding.Reservation ?? finding.Statement;
+        _output.WriteLine($"{Indent}{name}{(facts.Length > 0 ? ": " + facts : "")}");
+        var why = finding.Verdict is Verdict.CannotDecide ? finding.Reason : finding.Reservation ?? finding.Statement;
         if (!string.IsNullOrEmpty(why))
-            output.WriteLine($"  {"",LabelWidth} {why}");
-        // What nobody required and nobody wrote down needs no advice at the tailgate; the record has it.
-        if (finding.NextStep is { } next && (finding.Verdict != Verdict.NotEvaluated || finding.Required || finding.IsTakenBack))
-        {
-            output.WriteLine($"  {"",LabelWidth} Next: {next}");
-            if (finding.InFile is { } written)
-                output.WriteLine($"  {"",LabelWidth} In the file: {written}");
-        }
+            _output.WriteLine($"{Indent}{Indent}{why}");
+        Advice(finding.NextStep, finding.InFile);
     }
 
-    // A failure stands out without colour, too.
-    private static string Word(Verdict verdict)
+    private void Advice(string? next, string? inFile)
     {
-        var word = RecordWords.Text(RecordWords.Of(verdict), Language.English);
-        return verdict == Verdict.Fail ? word.ToUpperInvariant() : word;
+        if (next is not null && _told.Add(next))
+            _output.WriteLine($"{Indent}{Indent}Next: {next}");
+        if (inFile is not null)
+            _output.WriteLine($"{Indent}{Indent}In the file: {inFile}");
     }
 }

@@ -30,7 +30,7 @@ public sealed class ChargeCatalogueTests
     [Fact]
     public void Every_charge_check_a_pack_requires_exists()
     {
-        var required = LimitLibrary.EmbeddedNames.SelectMany(name => LimitLibrary.Embedded.Find(name)!.Required).SelectMany(p => p.Checks).SelectMany(c => c)
+        var required = LimitLibrary.EmbeddedNames.SelectMany(name => LimitLibrary.Embedded.Find(name)!.Required).SelectMany(p => p.Checks).SelectMany(c => c.OneOf)
             .Where(id => id.StartsWith("charge.", StringComparison.Ordinal)).Distinct(StringComparer.Ordinal).ToList();
         Assert.Contains("charge.by-weight", required);
         Assert.All(required, id => Assert.NotNull(CheckCatalogue.Find(id)));

@@ -49,7 +49,7 @@ public sealed class SuperheatCheckTests
     {
         var finding = Judge(Weather(ChargeJobs.FenRow, outdoor, wetBulb));
         Assert.Equal(Verdict.NotEvaluated, finding.Verdict);
-        Assert.Equal("the table has a dash here: the target superheat would be below 5 °F, too little load for a valid test", finding.Reason);
+        Assert.Equal("the table has a dash here: at this load the superheat asked for is below 5 °F, too little to judge a charge by", finding.Reason);
         Assert.Equal("Warm the room, come back on another day, or weigh the charge in.", finding.NextStep);
         Assert.Equal(formula, finding.Trace.Single(s => s.Symbol == "SH_formula").Result);
         Assert.Empty(finding.Limits);

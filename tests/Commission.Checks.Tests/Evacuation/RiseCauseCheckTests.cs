@@ -37,7 +37,7 @@ public sealed class RiseCauseCheckTests
         Assert.Contains("air coming in, the rig, or refrigerant passing a valve or leaving the oil", found.Statement, StringComparison.Ordinal);
         Assert.Equal(25 * MicronPerMinute, found.Measured!.Value.Si, 0.3 * MicronPerMinute);
         Assert.InRange(found.Measured.ExpandedSi!.Value / MicronPerMinute, 2.6, 3.6);
-        Assert.Contains("Blank off the rig", found.NextStep, StringComparison.Ordinal);
+        Assert.Contains("search every joint", found.NextStep, StringComparison.Ordinal);
         NoOverclaim(found.Statement);
     }
 

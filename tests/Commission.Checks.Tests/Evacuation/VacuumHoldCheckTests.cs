@@ -25,7 +25,7 @@ public sealed class VacuumHoldCheckTests
         Assert.Equal(Verdict.Pass, found.Verdict);
         Assert.Equal(800 * Micron, found.Measured!.Value.Si, 0.05);
         Assert.Contains("after 10 min", found.Statement, StringComparison.Ordinal);
-        Assert.Contains("went on to 20 min and 1300 micron: told, not judged", found.Statement, StringComparison.Ordinal);
+        Assert.Contains("After 20 min, at its end, it stood at 1300 micron", found.Statement, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -135,7 +135,7 @@ public sealed class VacuumHoldCheckTests
     public void A_failed_hold_asks_for_the_rig_first_where_nobody_tested_it()
     {
         var log = Held(15, m => 900 * (1 - Math.Exp(-m / 4)));
-        Assert.StartsWith("Test the rig before hunting the system", One(Id, Job(Logged()), log).NextStep, StringComparison.Ordinal);
+        Assert.StartsWith("Shut the rig off from the circuit first", One(Id, Job(Logged()), log).NextStep, StringComparison.Ordinal);
         var tested = Job(Logged(more: "rig check: {pump alone: 40 micron, blanked off: 60 micron, rise: 5 micron, after: 5 min}\n"));
         Assert.DoesNotContain("before hunting", One(Id, tested, log).NextStep, StringComparison.Ordinal);
     }

@@ -39,7 +39,7 @@ public sealed class InstrumentsIdentifiedCheckTests
     {
         var record = JobLines.Record(JobLines.Of(Judged, equipment: Plate));
         Assert.Contains(record.Findings, f => f.Check == Check && f.Verdict == Verdict.Conditional);
-        Assert.DoesNotContain(record.Reasons, r => r.Contains("instrument", StringComparison.Ordinal) && r.StartsWith("Instruments identified", StringComparison.Ordinal));
+        Assert.DoesNotContain(record.Missing, m => m.Checks.Contains("evidence.instruments-identified"));
         Assert.Empty(record.Conditions);
     }
 }

@@ -19,7 +19,7 @@ public sealed class SignatureCheckTests
     public void Nobody_leaves_the_record_incomplete()
     {
         Assert.Equal(Verdict.NotEvaluated, JobLines.Finding(JobLines.Of(), Check).Verdict);
-        Assert.Contains(JobLines.Record(JobLines.Of()).Reasons, r => r.StartsWith("Signature: not evaluated", StringComparison.Ordinal));
+        Assert.Contains(JobLines.Record(JobLines.Of()).Missing, m => m.Checks.Contains("evidence.signature"));
     }
 
     [Fact]

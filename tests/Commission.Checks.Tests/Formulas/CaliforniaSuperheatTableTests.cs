@@ -117,7 +117,7 @@ public sealed class CaliforniaSuperheatTableTests
         var target = At(outdoor, wetBulb);
         Assert.False(target.HasValue);
         Assert.Equal(
-            "The table has a dash here: the target superheat would be below 5 °F, too little load for a valid test. Warm the room, come back on another day, or weigh the charge in.",
+            "The table has a dash here: at this load the superheat asked for is below 5 °F, too little to judge a charge by. Warm the room, come back on another day, or weigh the charge in.",
             $"{target.Why}. {target.Todo}");
         Assert.True(SuperheatFormula.At(Temperature.FromFahrenheit(outdoor), Temperature.FromFahrenheit(wetBulb)).FahrenheitDegrees >= 5);
     }

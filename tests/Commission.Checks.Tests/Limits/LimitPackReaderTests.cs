@@ -62,8 +62,8 @@ public sealed class LimitPackReaderTests
         Assert.Null(pack.Find("charge.superheat", split));
 
         var profile = Assert.Single(pack.Required);
-        Assert.Equal(["evacuation.hold"], profile.Checks[0]);
-        Assert.Equal(["charge.superheat", "charge.return-visit"], profile.Checks[1]);
+        Assert.Equal(["evacuation.hold"], profile.Checks[0].OneOf);
+        Assert.Equal(["charge.superheat", "charge.return-visit"], profile.Checks[1].OneOf);
         Assert.Equal([PhotoSubject.GaugeAtEnd], profile.Photos);
         Assert.True(profile.When.Hold(new LimitSituation { Work = "NewInstallation", Phases = 3 }));
         Assert.False(profile.When.Hold(new LimitSituation { Work = "NewInstallation", Phases = 1 }));

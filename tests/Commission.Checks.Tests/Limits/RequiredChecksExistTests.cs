@@ -15,7 +15,7 @@ public sealed class RequiredChecksExistTests
         var asked = new SortedSet<string>(StringComparer.Ordinal);
         foreach (var name in LimitLibrary.EmbeddedNames)
         {
-            foreach (var id in LimitLibrary.Embedded.Find(name)!.Required.SelectMany(profile => profile.Checks).SelectMany(group => group))
+            foreach (var id in LimitLibrary.Embedded.Find(name)!.Required.SelectMany(profile => profile.Checks).SelectMany(choice => choice.OneOf))
                 asked.Add(id);
         }
 
@@ -49,5 +49,5 @@ public sealed class RequiredChecksExistTests
     }
 
     private static List<string> Ids(LimitSituation situation) =>
-        [.. new LimitResolver(LimitLibrary.Embedded, [], ImmutableDictionary<string, MakerFigure>.Empty, situation, new DecisionRuleChoice(null)).Required().Checks.SelectMany(check => check.OneOf)];
+        [.. new LimitResolver(LimitLibrary.Embedded, [], ImmutableDictionary<string, MakerFigure>.Empty, situation, new DecisionRuleChoice(null)).Required().Checks.SelectMany(check => check.Choice.OneOf)];
 }

@@ -157,7 +157,7 @@ public sealed class RequiredEvidenceTests
         Assert.True(Required(NewSplit, "eu-f-gas").Names("refrigerant.co2e"));
         Assert.True(Required(NewSplit).Names("charge.return-visit"));
         Assert.False(Required(NewSplit).Names("refrigerant.co2e"));
-        Assert.Equal("eu-f-gas", Required(NewSplit, "eu-f-gas").Checks.First(check => check.OneOf.Contains("refrigerant.label", StringComparer.Ordinal)).Pack);
+        Assert.Equal("eu-f-gas", Required(NewSplit, "eu-f-gas").Checks.First(check => check.Names("refrigerant.label")).Pack);
     }
 
     [Fact]
@@ -178,5 +178,5 @@ public sealed class RequiredEvidenceTests
     private static RequiredEvidence Required(LimitSituation situation, params string[] packs) =>
         new LimitResolver(LimitLibrary.Embedded, packs, ImmutableDictionary<string, MakerFigure>.Empty, situation, new DecisionRuleChoice(null)).Required();
 
-    private static List<string> Ids(RequiredEvidence required) => [.. required.Checks.Select(check => string.Join('|', check.OneOf))];
+    private static List<string> Ids(RequiredEvidence required) => [.. required.Checks.Select(check => string.Join('|', check.Choice.OneOf))];
 }

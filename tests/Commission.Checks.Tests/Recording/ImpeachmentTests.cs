@@ -50,7 +50,7 @@ public sealed class ImpeachmentTests
         Assert.NotEqual(Outcome.Accepted, wrong.Outcome);
         var floor = One(wrong, "charge.superheat-floor");
         Assert.False(floor.Required);
-        Assert.Contains($"{floor.Title}: not evaluated, {floor.Reason}.", wrong.Reasons);
+        Assert.Contains(floor.Reason!, Assert.Single(wrong.Missing, m => m.Checks.Contains(floor.Check)).Sentence, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -56,13 +56,13 @@ public sealed class OutcomeTests
     [Fact]
     public void A_failure_comes_before_a_gap_and_a_gap_before_a_condition()
     {
-        var missing = new MissingRequirement("electrical.ground", "The ground was not tested.");
+        var missing = new MissingPart(["electrical.ground"], "The ground was not tested.", "Ground: not tested.");
         var open = new PunchItem("Fit the cover.", null);
         Assert.Equal(Outcome.AcceptedWithConditions, OutcomeMaker.Make([Found(Verdict.Pass)], [], [open]).Outcome);
         Assert.Equal(Outcome.Incomplete, OutcomeMaker.Make([Found(Verdict.Pass)], [missing], [open]).Outcome);
         var (outcome, reasons, conditions) = OutcomeMaker.Make([Found(Verdict.Fail)], [missing], [open]);
         Assert.Equal(Outcome.NotAccepted, outcome);
-        Assert.Equal(["Ground (north): 1.01 ohm.", "The ground was not tested.", "Still to be done: Fit the cover."], reasons);
+        Assert.Equal(["Ground (north): 1.01 ohm.", "Still to be done: Fit the cover."], reasons);
         Assert.Equal([open], conditions);
     }
 

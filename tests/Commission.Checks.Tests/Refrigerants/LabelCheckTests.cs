@@ -78,6 +78,6 @@ public sealed class LabelCheckTests
         var finding = JobLines.Finding(JobLines.Of("charging: {unit arrived: unknown}\nlabel: {total: 3 kg}"), Check);
         Assert.Equal(Verdict.NotEvaluated, finding.Verdict);
         Assert.Empty(JobLines.Findings(JobLines.Of(Weighed), Check));
-        Assert.Contains(JobLines.Record(JobLines.Of(Weighed)).Reasons, r => r.StartsWith("Label on the unit: nothing is written", StringComparison.Ordinal));
+        Assert.Contains(JobLines.Record(JobLines.Of(Weighed)).Missing, m => m.Checks.Contains("refrigerant.label"));
     }
 }

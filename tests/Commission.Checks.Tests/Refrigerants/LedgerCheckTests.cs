@@ -24,7 +24,7 @@ public sealed class LedgerCheckTests
     {
         var yaml = JobLines.Of("recovery: {to: 0 psig, cylinder: R1}", "opened circuit");
         Assert.Equal(Verdict.NotEvaluated, JobLines.Finding(yaml, Check).Verdict);
-        Assert.Contains(JobLines.Record(yaml).Reasons, r => r.StartsWith("Refrigerant ledger: not evaluated", StringComparison.Ordinal));
+        Assert.Contains(JobLines.Record(yaml).Missing, m => m.Checks.Contains("refrigerant.ledger"));
         Assert.Empty(JobLines.Findings(JobLines.Of(work: "seasonal check"), Check));
     }
 

@@ -68,7 +68,7 @@ public sealed class RecoveryLevelCheckTests
         var unknown = Commission.Fluids.RefrigerantCatalogue.All.First(r => !r.IsComputable).Designation;
         Assert.Equal(Verdict.NotEvaluated, JobLines.Finding(JobLines.Of("recovery: {to: 11 inHg vac}", "opened circuit", refrigerant: unknown), Check).Verdict);
         Assert.Empty(JobLines.Findings(JobLines.Of(work: "opened circuit"), Check));
-        Assert.Contains(JobLines.Record(JobLines.Of(work: "opened circuit")).Reasons, r => r.StartsWith("Recovery before opening: nothing is written", StringComparison.Ordinal));
+        Assert.Contains(JobLines.Record(JobLines.Of(work: "opened circuit")).Missing, m => m.Checks.Contains("refrigerant.recovery-level"));
     }
 
     [Fact]

@@ -34,7 +34,7 @@ public sealed class FlammableStepsCheckTests
         Assert.Equal(Verdict.NotEvaluated, finding.Verdict);
         Assert.Contains(named, finding.Reason, StringComparison.Ordinal);
         var record = JobLines.Record(Job(All.Replace(left, "", StringComparison.Ordinal)));
-        Assert.Contains(record.Reasons, r => r.Contains("Steps for flammable refrigerant: not evaluated", StringComparison.Ordinal));
+        Assert.Contains(record.Missing, m => m.Checks.Contains("safety.flammable-steps"));
     }
 
     // Nobody writes that signs stood there; somebody writes that they were left out (common practice, no source).

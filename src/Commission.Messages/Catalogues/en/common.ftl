@@ -7,7 +7,7 @@ not-evaluated = Not evaluated: { $why }.
 danger = DANGER
 
 # $cause (text) - the largest cause of doubt
-settle-by-less-doubt = Read again with less doubt; the largest part of it is { $cause }.
+settle-by-less-doubt = The number lies too near its limit to be sure: most of its ± comes from { $cause }. Measure again with a better instrument, or get further away from the limit.
 
 # $reading (text) - what was read, with its time
 # $value (text) - the reading as written

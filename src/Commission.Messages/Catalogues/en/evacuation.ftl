@@ -25,7 +25,13 @@ hold-nothing-written = neither a log nor levels are written
 hold-nothing-written-next = Write a log, or the level at isolation and the level after the stated time.
 hold-gauge-cut-off-next = Put the gauge on the system's side of the valve and hold again.
 hold-no-isolation = no isolation is written, and the readings show none
-hold-no-isolation-next = Say when the valve was closed.
+hold-no-isolation-next = Read on the gauge when the valve is closed, and again after the stated time; write when it was closed.
+
+# $closed (time) - when the valve was closed
+hold-nothing-after = the valve was closed at { $closed }, and nothing was read after it
+
+# $after (duration) - the stated time
+hold-nothing-after-next = Pull down again, close the valve, and read the gauge then and after { $after }.
 hold-no-reading = there is no reading between isolation and the stated time
 hold-no-reading-next = Log the hold, or write the level at isolation and the level after the stated time.
 hold-over-range = the gauge went over its range and has never shown the limit itself
@@ -106,22 +112,19 @@ hold-failed-start-unknown-crossed = To { $highest } within { $after }, past { $l
 
 # $lasted (duration) - how long it was held
 # $end (quantity) - pressure at the end
-hold-went-on = The hold went on to { $lasted } and { $end }: told, not judged.
+hold-went-on = After { $lasted }, at its end, it stood at { $end }.
 
 # $lasted (duration) - how long it was held
 # $highest (quantity) - highest pressure after the stated time
 # $end (quantity) - pressure at the end
-hold-went-on-highest = The hold went on to { $lasted }, highest { $highest } and at last { $end }: told, not judged.
+hold-went-on-highest = Later it reached { $highest }; at its end, after { $lasted }, it stood at { $end }.
 
 hold-read-at-time-next = Read the gauge at the stated time, too.
 hold-describe-gauge-next = Write where the gauge sat, which valve was closed, and the gauge's accuracy.
-hold-failed-next = Blank the rig off and watch it alone first. Then let the shape of the rise say what comes next: a rise that slows down asks for heat and a nitrogen break, a steady one for the leak search under nitrogen pressure.
+hold-failed-next = Shut the rig off from the circuit and watch hoses and gauge alone: what rises there is no fault of the circuit. If they stand, a rise that slows down asks for heat and a nitrogen break, a steady one for the leak search under nitrogen pressure.
 
-# $next (message) - what the shape of the rise asks for; it names the rig itself
-hold-failed-rig-first-next = Test the rig before hunting the system. { $next }
-
-# $next (message) - what the shape of the rise asks for; it does not name the rig
-hold-failed-rig-alone-next = Test the rig before hunting the system: blank it off and watch it alone. { $next }
+# $next (message) - what the shape of the rise asks for
+hold-failed-rig-next = Shut the rig off from the circuit first and watch hoses and gauge alone: what rises there is no fault of the circuit. { $next }
 
 ## The rig beside a hold that passed
 
@@ -231,9 +234,9 @@ constant-unknown = unknown
 
 ## What to do next
 
-shape-steady-next = Blank off the rig and watch it alone, then close the service valves and hold again: what stays tells the rig, a valve and the circuit apart. Find the place under nitrogen pressure.
-shape-source-next = Warm the coldest part, break with dry nitrogen, pull down again and repeat the hold: a lower plateau means drying.
-shape-both-next = Blank off the rig and watch it alone; break with dry nitrogen, pull down again and repeat the hold: the part that slows should shrink, the steady part stays until its cause is found.
+shape-steady-next = It rises as a leak does. Put dry nitrogen on the circuit and search every joint with soap or a detector; a charged unit behind shut service valves may pass refrigerant, too. Mend, pull down and hold again.
+shape-source-next = It rises as water does. Warm the coldest part, break with dry nitrogen, pull down and hold again: if it levels off lower, the circuit is drying.
+shape-both-next = Water and a leak may both be in it. Break with dry nitrogen, pull down and hold again: what was water shrinks. What stays is searched for under nitrogen pressure.
 shape-falling-next = Record the temperature at both ends and hold again.
 shape-over-range-next = The rise is far beyond any limit: look for the leak under nitrogen pressure.
 

@@ -16,3 +16,37 @@ outcome-accepted = accepted
 outcome-accepted-with-conditions = accepted with conditions
 outcome-not-accepted = not accepted
 outcome-incomplete = incomplete
+
+## What is missing
+
+nothing-written = nothing is written
+
+# $what (list) - what has to be shown
+# $why (message) - why it could not be judged, without a full stop
+# $because (text) - why it is asked for, as a phrase
+# $pack (name) - the limits pack that asks for it
+missing = { $what }: { $why }. Required because { $because } ({ $pack }).
+
+# $what (list) - what has to be shown
+# $why (message) - why it could not be judged, without a full stop
+missing-short = { $what }: { $why }.
+
+# $step (name) - the step that failed
+# $what (list) - what comes after it
+stopped-at = The work stopped at the failed step, { $step }. Still to do: { $what }.
+
+# $what (list) - what comes after the step that failed
+still-to-do = Still to do: { $what }.
+
+# $photos (list) - what the photos have to show
+# $because (text) - why they are asked for, as a phrase
+# $pack (name) - the limits pack that asks for them
+photos-missing = Photos missing: { $photos }. Required because { $because } ({ $pack }).
+
+# $photos (list) - what the photos have to show
+photos-missing-short = Photos missing: { $photos }.
+
+next-tightness = Test under dry nitrogen and search every joint before the vacuum pump is set; if that was done, write gas, pressure, hold and search.
+next-tightness-charged = If the nitrogen test was made, write its gas, pressure, hold and search of the joints. If not, the joints are unproved under a charge: recover it, test, evacuate, hold, and weigh it in again.
+next-dryness = Evacuate with the gauge at the system, close the valve and watch the hold before anything is charged; if that was done, write it.
+next-dryness-charged = If the system was evacuated and held, write the readings. If not, it may hold air and water: recover the charge, evacuate, hold, and weigh it in again.

@@ -1,0 +1,71 @@
+using System.Collections.Immutable;
+using Commission.Checks.Kernel;
+using Commission.Measurement.Decisions;
+using Commission.Records;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Recording;
+
+/// <summary>
+/// Draws the outcome from the findings. A danger or a failure first; then a required check that could not be judged; then what is
+/// conditional or still to be done. A pass within its uncertainty is a pass.
+/// </summary>
+internal static class OutcomeMaker
+{
+    public static (Outcome Outcome, ImmutableArray<string> Reasons, ImmutableArray<PunchItem> Conditions) Make(
+        IReadOnlyList<Finding> findings,
+        IReadOnlyList<MissingPart> missing,
+        IReadOnlyList<PunchItem> fromJob)
+    {
+        // Evidence states facts about the record; it does not fail a system, unless it shows a danger.
+        var failed = findings.Where(f => f.IsDanger).Concat(findings.Where(f => f is { IsDanger: false, Verdict: Verdict.Fail } && f.Phase != Phases.Evidence)).ToList();
+        var conditional = findings.Where(f => f.Verdict == Verdict.Conditional && f.Phase != Phases.Evidence).ToList();
+
+        var reasons = ImmutableArray.CreateBuilder<string>();
+        foreach (var f in failed)
+            reasons.Add($"{Name(f)}: {(f.Check == Diagnosis.Check ? $"{f.Reason}." : f.Statement)}");
+        foreach (var f in conditional)
+            reasons.Add($"{Name(f)}: {Condition(f)}.");
+        foreach (var item in fromJob)
+            reasons.Add($"Still to be done: {item.Text}");
+
+        var conditions = ImmutableArray.CreateBuilder<PunchItem>();
+        conditions.AddRange(fromJob);
+        foreach (var f in conditional)
+            conditions.Add(new PunchItem($"{Name(f)}: {f.NextStep ?? Condition(f)}", f.Number));
+
+        var outcome = failed.Count > 0 ? Outcome.NotAccepted
+            : missing.Count > 0 ? Outcome.Incomplete
+            : conditions.Count > 0 ? Outcome.AcceptedWithConditions
+            : Outcome.Accepted;
+        return (outcome, reasons.ToImmutable(), conditions.ToImmutable());
+    }
+
+    /// <summary>
+    /// The one thing to do before anything else: a danger, else the earliest step of the work that failed or is missing; what comes later rests on it.
+    /// Null when nothing is to be done.
+    /// </summary>
+    /// <param name="findings">The findings of the job.</param>
+    /// <param name="missing">What is missing.</param>
+    /// <param name="diagnosis">What the running circuit says; its step stands for the whole start-up.</param>
+    public static string? FirstStep(IReadOnlyList<Finding> findings, IReadOnlyList<MissingPart> missing, Diagnosis? diagnosis)
+    {
+        if (findings.FirstOrDefault(f => f is { IsDanger: true, NextStep: not null }) is { } danger)
+            return danger.NextStep;
+        // The diagnosis outranks the single checks of the start-up, and what failed comes before what is missing.
+        var failed = findings.Where(f => f is { Verdict: Verdict.Fail, NextStep: not null } && f.Phase != Phases.Evidence)
+            .Select(f => (Step: WorkOrder.Of(f.Phase), Rank: f.Check == Diagnosis.Check ? 0 : 1, Next: f.Check == Diagnosis.Check ? diagnosis?.NextStep : f.NextStep));
+        var absent = missing.Where(m => m.NextStep is not null).Select(m => (Step: WorkOrder.OfCheck(m.Checks[0]), Rank: 2, Next: m.NextStep));
+        return failed.Concat(absent).OrderBy(s => s.Step).ThenBy(s => s.Rank).Select(s => s.Next).FirstOrDefault(n => !string.IsNullOrEmpty(n))
+            ?? (findings.FirstOrDefault(f => f is { Verdict: Verdict.Conditional, NextStep: not null } && f.Phase != Phases.Evidence) is { } condition ? $"{Name(condition)}: {condition.NextStep}" : null);
+    }
+
+    // What was not shown, or the number with its U that lies too near to the limit to be sure.
+    private static string Condition(Finding f) => string.Join("; ", new[]
+    {
+        f is { Measured: { } measured, Limits: [var limit, ..], ConformityText: { } chance } ? $"{measured.Text}, limit {limit.Text}, conforms with {chance}" : null,
+        f.Reservation,
+    }.OfType<string>());
+
+    private static string Name(Finding f) => f.Subject is null ? f.Title : $"{f.Title} ({f.Subject})";
+}
