@@ -20,37 +20,45 @@ public sealed class OutcomeReportTests
         var text = Printed(Found(phase, verdict) with { NextStep = next, IsToLookAt = toLookAt });
         Assert.Equal(printed, text.Contains("Two rows agree in every digit.", StringComparison.Ordinal));
         Assert.Equal(printed && next is not null, text.Contains("Next: Look at both lines.", StringComparison.Ordinal));
-        Assert.Contains(printed ? "1 listed above" : "0 listed above", text, StringComparison.Ordinal);
     }
 
-    [Theory]
-    [InlineData(true, true)]
-    [InlineData(false, false)]
-    public void What_was_taken_back_says_what_to_do_although_nobody_required_it(bool takenBack, bool printed)
+    [Fact]
+    public void What_nobody_asked_for_is_counted_and_not_told()
     {
-        var text = Printed(Found("charge", Verdict.NotEvaluated) with { Reason = "a reading cannot be", NextStep = "Read again.", IsTakenBack = takenBack });
-        Assert.Contains("a reading cannot be", text, StringComparison.Ordinal);
-        Assert.Equal(printed, text.Contains("Next: Read again.", StringComparison.Ordinal));
+        var text = Printed(Found("charge", Verdict.NotEvaluated) with { Reason = "a reading cannot be", NextStep = "Read again." });
+        Assert.DoesNotContain("a reading cannot be", text, StringComparison.Ordinal);
+        Assert.Contains("0 passed, 0 for information, 1 not looked at and not required.", text, StringComparison.Ordinal);
     }
 
     [Theory]
     [InlineData("rig check: {pump alone: 45 micron}", true)]
     [InlineData(null, false)]
-    public void How_it_is_written_in_the_file_stands_on_a_line_of_its_own(string? written, bool printed)
+    public void What_is_missing_is_told_with_what_to_do_and_how_it_is_written(string? written, bool printed)
     {
-        var text = Printed(Found("evacuation", Verdict.NotEvaluated) with { Reason = "not checked", NextStep = "Blank the rig off.", InFile = written, Required = true });
-        Assert.Contains("Next: Blank the rig off.", text, StringComparison.Ordinal);
+        var text = Printed(Found("evacuation", Verdict.NotEvaluated), record => record with { Missing = [new MissingPart(["evacuation.repeated"], "long", "Rig: not checked.") { NextStep = "Shut the rig off.", InFile = written }] });
+        Assert.Contains("Rig: not checked.", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("long", text, StringComparison.Ordinal);
+        Assert.Contains("Next: Shut the rig off.", text, StringComparison.Ordinal);
         Assert.Equal(printed, text.Contains("In the file: rig check:", StringComparison.Ordinal));
+        Assert.DoesNotContain("not looked at", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_first_step_stands_under_the_outcome_and_no_step_twice()
+    {
+        var text = Printed(Found("charge", Verdict.Fail) with { NextStep = "Find the leak." }, record => record with { Outcome = Outcome.NotAccepted, FirstStep = "Find the leak." });
+        Assert.Equal("  Do first: Find the leak.", text.Split(Environment.NewLine)[1]);
+        Assert.Single(text.Split("Find the leak."), part => part.StartsWith(Environment.NewLine, StringComparison.Ordinal));
     }
 
     private static Finding Found(string phase, Verdict verdict) =>
         new() { Check = $"{phase}.repeated", Phase = phase, Title = "Repeated readings", Verdict = verdict, Statement = "Two rows agree in every digit." };
 
-    private static string Printed(Finding finding)
+    private static string Printed(Finding finding, Func<CommissioningRecord, CommissioningRecord>? change = null)
     {
         using var output = new StringWriter();
-        OutcomeReport.Write(
-            new CommissioningRecord { Header = new JobHeader { Id = "T-1", Date = "2026-06-18", Site = "Tarn Lane", Work = "seasonal check" }, Outcome = Outcome.Accepted, Findings = [finding], Program = "test", AsOf = "2026-06-18" }, output);
+        var record = new CommissioningRecord { Header = new JobHeader { Id = "T-1", Date = "2026-06-18", Site = "Tarn Lane", Work = "seasonal check" }, Outcome = Outcome.Accepted, Findings = [finding], Program = "test", AsOf = "2026-06-18" };
+        OutcomeReport.Write(change is null ? record : change(record), output);
         return output.ToString();
     }
 }

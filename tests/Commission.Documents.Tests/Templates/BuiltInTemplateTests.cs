@@ -71,9 +71,16 @@ public sealed class BuiltInTemplateTests
         var diagnosis = SampleRecord.Full.Diagnosis!;
         var outcome = Outcome(SampleRecord.Full);
         Assert.Contains(diagnosis.Sentence, outcome, StringComparison.Ordinal);
-        Assert.Contains($"Next: {diagnosis.NextStep}", outcome, StringComparison.Ordinal);
-        Assert.DoesNotContain("Next:", Outcome(SampleRecord.Full with { Diagnosis = diagnosis with { NextStep = "" } }), StringComparison.Ordinal);
         Assert.DoesNotContain("Diagnosis", Outcome(SampleRecord.Bare), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_is_missing_and_the_first_step_stand_under_the_outcome()
+    {
+        var outcome = Outcome(SampleRecord.Full with { FirstStep = "Find the leak.", Missing = [new MissingPart(["evacuation.hold"], "Isolated hold: nothing is written.", "brief")] });
+        Assert.Contains("To do first. Find the leak.", outcome, StringComparison.Ordinal);
+        Assert.Contains("Isolated hold: nothing is written.", outcome, StringComparison.Ordinal);
+        Assert.DoesNotContain("To do first", Outcome(SampleRecord.Full with { FirstStep = null }), StringComparison.Ordinal);
     }
 
     private static string Outcome(CommissioningRecord record) => Markup(record).Descendants("div").Single(div => div.Attribute("class")?.Value == "outcome").Value;
