@@ -73,8 +73,8 @@ internal sealed class ResolutionCheck : ICheck
         var expected = pressure * ((warm / cold) - 1);
 
         // The gas need not have followed the clamp: the doubt of its temperature at both ends, as in the hold itself.
-        var half = NitrogenRun.GasMinusClamp(context, test.Tightness!, cold, warm);
-        var doubt = 2 * pressure / cold * half * Math.Sqrt(2.0 / 3);
+        var gas = GasBesideClamp.Of(context, test, test.Tightness!, context.Get<NitrogenRun>().Rows?.Length ?? 0, warm - cold);
+        var doubt = 2 * pressure / cold * Math.Sqrt(((gas.AtStart * gas.AtStart) + (gas.AtEnd * gas.AtEnd) + (gas.OfChange * gas.OfChange)) / 3);
         if (Math.Abs(expected) - doubt <= StepsThatShow * step)
             return null;
         var present = context.Present;

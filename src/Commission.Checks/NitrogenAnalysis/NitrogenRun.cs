@@ -85,7 +85,7 @@ internal sealed class NitrogenRun : IAnalysis<NitrogenRun>
 
         if (ends is { } e)
         {
-            var gas = GasMinusClamp(_context, Hold!, e.Start.Temperature.Value, e.End.Temperature.Value);
+            var gas = GasBesideClamp.Of(_context, Test!, Hold!, rows.Length, e.End.Temperature.Value - e.Start.Temperature.Value);
             Loss = NitrogenHold.Between(Doubted("start", e.Start, gas, rows, last: false), Doubted("end", e.End, gas, rows, last: true), Density);
         }
 
@@ -93,32 +93,31 @@ internal sealed class NitrogenRun : IAnalysis<NitrogenRun>
             WhyNot = "the readings lie outside the equation of nitrogen";
     }
 
-    /// <summary>
-    /// How far the mean temperature of the gas may lie from the clamps at each end of a hold, half-width, K. A share of the change over the hold: parts of the circuit lag
-    /// or stand elsewhere. Clamps on both lines in the shade leave less of that open.
-    /// </summary>
-    /// <param name="context">The job and everything derived from it.</param>
-    /// <param name="hold">The hold.</param>
-    /// <param name="first">Temperature at the start, K.</param>
-    /// <param name="last">Temperature at the end, K.</param>
-    public static double GasMinusClamp(CheckContext context, PressureHold hold, double first, double last)
-    {
-        var limit = context.Limits.Require(LimitIds.AssumptionNitrogenTemperature);
-        var anywhere = limit.Companion("of change") ?? 0;
-        var share = hold is { TemperatureTaken.Value: TemperaturePlace.BothLines, Shaded.Value: true } ? limit.Companion("of change on both lines") ?? anywhere : anywhere;
-        return Math.Max(limit.Target?.Si ?? 0, share * Math.Abs(last - first));
-    }
+    /// <summary>How long the gas had rested after filling when the hold began, s: as written, or from the clock; null when neither tells.</summary>
+    /// <param name="test">The test.</param>
+    /// <param name="hold">Its hold.</param>
+    public static double? Settled(Jobs.Model.PressureTest test, PressureHold hold) =>
+        First(hold)?.Settled?.Value.Si
+        ?? (First(hold)?.At.Value.Clock is { } first && test.Started?.Value.Clock is { } began && first > began ? (first - began).TotalSeconds : null);
 
     // What no reading carries by itself: how well a gauge repeats, the gas beside the clamp, the weather over the hold.
-    private NitrogenEnd Doubted(string which, NitrogenEnd end, double gas, NitrogenRows rows, bool last)
+    private NitrogenEnd Doubted(string which, NitrogenEnd end, GasBesideClamp gas, NitrogenRows rows, bool last)
     {
         var repeat = _context.Causes.Enter(RootCause.FromHalfWidth($"repeatability of the gauge, {which}", "share of full scale, common practice", Repeatability(end.Reading.Gauge)), DisplayKind.PressureDifference);
-        var clamp = _context.Causes.Enter(RootCause.FromHalfWidth($"mean gas less clamp, {which}", "position and warming of the pipe, common practice", gas), DisplayKind.TemperatureDifference);
         var terms = new List<RootTerm> { 1.0 * repeat };
-        if (last && AtmosphereChange(rows) is > 0 and var change)
-            terms.Add(1.0 * _context.Causes.Enter(RootCause.FromHalfWidth("change of air pressure over the hold", "weather, common practice", change), DisplayKind.PressureDifference));
-        return new NitrogenEnd(end.Absolute + _context.Scope.Reading(0, [.. terms]), end.Temperature + _context.Scope.Reading(0, 1.0 * clamp), end.Atmosphere);
+        var warmth = new List<RootTerm> { 1.0 * Beside($"mean gas less clamp, {which}", last ? gas.AtEnd : gas.AtStart) };
+        if (last)
+        {
+            warmth.Add(1.0 * Beside("change of the gas that the clamps did not see", gas.OfChange));
+            if (AtmosphereChange(rows) is > 0 and var change)
+                terms.Add(1.0 * _context.Causes.Enter(RootCause.FromHalfWidth("change of air pressure over the hold", "weather, common practice", change), DisplayKind.PressureDifference));
+        }
+
+        return new NitrogenEnd(end.Absolute + _context.Scope.Reading(0, [.. terms]), end.Temperature + _context.Scope.Reading(0, [.. warmth]), end.Atmosphere);
     }
+
+    private RootCause Beside(string name, double half) =>
+        _context.Causes.Enter(RootCause.FromHalfWidth(name, "position and warming of the pipe, common practice", half), DisplayKind.TemperatureDifference);
 
     // The mean of many rows still has the accuracy and the step of one: neighbours share both.
     private NitrogenEnd Logged(string which, NitrogenReading mean, NitrogenRows rows)
@@ -141,7 +140,7 @@ internal sealed class NitrogenRun : IAnalysis<NitrogenRun>
         Resolution = Step(rows),
         Repeatability = Repeatability(rows.Readings[0].Gauge),
         AtmosphereChange = AtmosphereChange(rows),
-        GasMinusClamp = GasMinusClamp(_context, Hold!, rows.Readings[0].Temperature, rows.Readings[^1].Temperature),
+        GasMinusClamp = GasBesideClamp.Of(_context, Test!, Hold!, rows.Length, rows.Readings[^1].Temperature - rows.Readings[0].Temperature).Largest,
     };
 
     private double Step(NitrogenRows rows) => Gauge?.ResolutionFor(Dimension.PressureDifference) ?? rows.Step;
@@ -151,6 +150,48 @@ internal sealed class NitrogenRun : IAnalysis<NitrogenRun>
     private double AtmosphereChange(NitrogenRows rows) => rows.AreAbsolute || rows.BarometerAtBothEnds
         ? 0
         : Math.Min(_context.Assume(LimitIds.AssumptionAtmosphereChange) * rows.Length / Hour, _context.Assume(LimitIds.AssumptionAtmosphereWeather) * Math.Sqrt(3));
+}
+
+/// <summary>
+/// How far the mean temperature of the gas may lie from the clamps, half-widths, K. A pipe that has rested for an hour has the temperature of its gas; what stays is where
+/// the clamps sit, and the part of a change between the ends that they did not see because other parts of the circuit stand elsewhere: the less of it, the more places were read.
+/// </summary>
+/// <param name="AtStart">At the first reading.</param>
+/// <param name="AtEnd">At the last reading.</param>
+/// <param name="OfChange">Of the change between them, once.</param>
+internal sealed record GasBesideClamp(double AtStart, double AtEnd, double OfChange)
+{
+    private const double Rest = 3600;
+
+    /// <summary>The doubt of one end that stands for all of it, K.</summary>
+    public double Largest => Math.Max(Math.Max(AtStart, AtEnd), OfChange);
+
+    /// <summary>Reads it from the assumptions in force.</summary>
+    /// <param name="context">The job and everything derived from it.</param>
+    /// <param name="test">The test.</param>
+    /// <param name="hold">Its hold.</param>
+    /// <param name="length">Length of the hold, s.</param>
+    /// <param name="change">Change of the temperature over the hold, K.</param>
+    public static GasBesideClamp Of(CheckContext context, Jobs.Model.PressureTest test, PressureHold hold, double length, double change)
+    {
+        var limit = context.Limits.Require(LimitIds.AssumptionNitrogenTemperature);
+        var moving = limit.Target?.Si ?? 0;
+        var resting = limit.Companion("at rest") ?? moving;
+        var settled = NitrogenRun.Settled(test, hold) ?? 0;
+        return new GasBesideClamp(settled >= Rest ? resting : moving, settled + length >= Rest ? resting : moving, Share(limit, hold) * Math.Abs(change));
+    }
+
+    // The sun warms a pipe in one place and not in another, and air is no pipe.
+    private static double Share(Limit limit, PressureHold hold)
+    {
+        var onePlace = limit.Companion("of change") ?? 0;
+        if (hold.Shaded?.Value != true || hold.TemperatureTaken?.Value == TemperaturePlace.Air)
+            return onePlace;
+        var places = Math.Min(hold.From?.Temperature.Length ?? 1, hold.To?.Temperature.Length ?? 1);
+        return places >= 3 ? limit.Companion("of change at three places") ?? onePlace
+            : places == 2 || hold.TemperatureTaken?.Value == TemperaturePlace.BothLines ? limit.Companion("of change on both lines") ?? onePlace
+            : onePlace;
+    }
 }
 
 /// <summary>A nitrogen hold that was logged: pressures and temperatures row by row.</summary>

@@ -83,7 +83,7 @@ internal sealed class SettledCheck : ICheck
         var finding = context.Finding(this).Use("settled", NitrogenRun.First(hold)?.Settled).Use("filling began", test.Started).Use("first reading", NitrogenRun.First(hold)?.At);
         var limit = context.Limits.Require(LimitIds.PressureTestSettled);
         var least = limit.Least;
-        if (Settled(test, hold) is not { } settled)
+        if (NitrogenRun.Settled(test, hold) is not { } settled)
         {
             yield return finding.Show(context.State(limit)).NotEvaluated("how long the gas had rested is not written", "Write settled: 12 min with the first reading.");
             yield break;
@@ -97,7 +97,4 @@ internal sealed class SettledCheck : ICheck
     }
 
     // When filling began is all the clock says: the rest is shorter than that by the time it took, which crews do not write.
-    private static double? Settled(Jobs.Model.PressureTest test, Jobs.Model.PressureHold hold) =>
-        NitrogenRun.First(hold)?.Settled?.Value.Si
-        ?? (NitrogenRun.First(hold)?.At.Value.Clock is { } first && test.Started?.Value.Clock is { } began && first > began ? (first - began).TotalSeconds : null);
 }

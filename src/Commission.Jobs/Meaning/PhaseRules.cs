@@ -27,11 +27,8 @@ internal static class PressureTestRules
 
         foreach (var point in hold.Readings.Append(hold.From).Append(hold.To))
         {
-            if (point is null)
-                continue;
-            AboveAtmosphere(context, point.Pressure);
-            if (point.Temperature.Length > 2)
-                context.Complain(point.Temperature[2], "More than two temperatures are written for one moment.", "", "Write one or two.", "too-many");
+            if (point is not null)
+                AboveAtmosphere(context, point.Pressure);
         }
     }
 
