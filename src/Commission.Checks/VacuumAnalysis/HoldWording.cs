@@ -8,6 +8,9 @@ namespace Commission.Checks.VacuumAnalysis;
 /// <param name="Rate">A rate in Pa/s as it is to be printed.</param>
 internal sealed record HoldWording(Func<double, QuantityValue> Pressure, Func<double, QuantityValue> Rate)
 {
+    // Below two steps a display may only have changed its last digit.
+    private const double LeastStepsSeen = 2;
+
     /// <summary>One or two sentences: what was seen and what it may be.</summary>
     /// <param name="result">The analysed hold.</param>
     public Message Statement(HoldResult result)
@@ -15,7 +18,7 @@ internal sealed record HoldWording(Func<double, QuantityValue> Pressure, Func<do
         ArgumentNullException.ThrowIfNull(result);
         return result.Conclusion switch
         {
-            HoldConclusion.Held => ShapeHeld(UpperSlope(result) is { } most ? Rate(most) : Pressure(result.CountingRise), new(result.Length)),
+            HoldConclusion.Held => Held(result),
             HoldConclusion.SteadyRise => result.SourcesExcludedUpTo is { } slower
                 ? ShapeSteadySlowSource(Slope(result), new(result.Length), new(slower))
                 : ShapeSteady(Slope(result), new(result.Length)),
@@ -46,6 +49,11 @@ internal sealed record HoldWording(Func<double, QuantityValue> Pressure, Func<do
             },
         };
     }
+
+    // A rise that anybody sees on the display is named, although it is less than counts.
+    private Message Held(HoldResult result) => result.RiseSeen is { } rise && rise >= LeastStepsSeen * result.Resolution && rise < result.CountingRise
+        ? ShapeHeldRise(Pressure(rise), new(result.Length), result.Preferred is HoldModel.Source or HoldModel.LineAndSource ? ShapeHeldRiseLevels.Off : ShapeHeldRiseLevels.On, Pressure(result.CountingRise))
+        : ShapeHeld(UpperSlope(result) is { } most ? Rate(most) : Pressure(result.CountingRise), new(result.Length));
 
     private static double? UpperSlope(HoldResult result) => result.Slope is { } s && double.IsFinite(s.High) && s.High > 0 ? s.High : null;
 

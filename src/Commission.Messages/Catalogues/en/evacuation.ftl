@@ -141,6 +141,16 @@ rig-mend-next = Mend the rig before the next job: hose gaskets, valve seats, pum
 # $length (duration) - how long it was held
 shape-held = Held: no rise above { $most } seen over { $length }.
 
+# $rise (quantity) - the rise that was seen
+# $length (duration) - how long it was held
+# $levels (choice: off, on) - whether it levelled off, or went on
+# $counts (quantity) - the rise from which one counts
+shape-held-rise =
+    { $levels ->
+        [off] Once the pressures had evened out it rose by { $rise } over { $length } and levelled off
+       *[on] Once the pressures had evened out it rose by { $rise } over { $length }
+    }: less than the { $counts } that count here.
+
 # $slope (message) - the rate of rise with its bounds
 # $length (duration) - how long it was held
 shape-steady = A steady rise of { $slope }, no slowing seen over { $length }: air coming in, the rig, or refrigerant passing a valve or leaving the oil.
