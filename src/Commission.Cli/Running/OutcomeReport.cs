@@ -32,7 +32,7 @@ internal static class OutcomeReport
     private static void Write(Diagnosis diagnosis, TextWriter output)
     {
         foreach (var reading in diagnosis.Readings.Where(r => r.Expected.Length > 0).Take(MostReadings))
-            output.WriteLine($"  {reading.Name}: {reading.Text} ({reading.Expected}){(reading.Place == "as expected" ? "" : $" - {reading.Place}")}");
+            output.WriteLine($"  {reading.Name}: {reading.Text} ({reading.Expected}){(reading.PlaceText.Length == 0 ? "" : $" - {reading.PlaceText}")}");
         output.WriteLine($"  Diagnosis at {diagnosis.At}: {diagnosis.Sentence}");
         if (diagnosis.NextStep.Length > 0)
             output.WriteLine($"  Next: {diagnosis.NextStep}");
