@@ -56,6 +56,12 @@ public sealed class MessageCatalogue
         return reader.ReadToEnd();
     }
 
+    /// <summary>Whether a file has a message, for whoever names messages after keys of a table.</summary>
+    /// <param name="language">The language.</param>
+    /// <param name="phase">The catalogue file.</param>
+    /// <param name="name">The name of the message.</param>
+    public bool Has(Language language, string phase, string name) => Find(language, phase, name) is not null;
+
     internal FluentEntry? Find(Language language, string phase, string name) => File(language, phase)?.Message(name);
 
     internal FluentEntry? Term(Language language, string phase, string name) => File(language, phase)?.Term(name) ?? File(language, Terms)?.Term(name);

@@ -28,14 +28,18 @@ public sealed record Diagnosis
 }
 
 /// <summary>An explanation of the readings.</summary>
-/// <param name="Cause">The cause in the trade's words, for example <c>low charge</c>.</param>
+/// <param name="Cause">The kind of cause, the same in every language, for example <c>low charge</c>.</param>
 /// <param name="Probability">How likely it is among the causes known, 0 to 1.</param>
-/// <param name="TellApart">The reading that would tell it from the others; null when nothing is needed.</param>
+/// <param name="TellApart">How to tell it from the others, as an order without a full stop; null when nothing is needed.</param>
 public sealed record RankedCause(string Cause, double Probability, string? TellApart);
 
 /// <summary>A reading that was weighed.</summary>
 /// <param name="Name">What was read, for example <c>subcooling</c>.</param>
 /// <param name="Text">The value as printed, with its U.</param>
 /// <param name="Expected">What it should be, as printed, with where that comes from.</param>
-/// <param name="Place"><c>far below</c>, <c>below</c>, <c>as expected</c>, <c>above</c>, <c>far above</c>, or a word of its own such as <c>bubbles</c>.</param>
-public sealed record WeighedReading(string Name, string Text, string Expected, string Place);
+/// <param name="Place"><c>far below</c>, <c>below</c>, <c>as expected</c>, <c>above</c>, <c>far above</c>, or a word of its own such as <c>bubbles</c>; the same in every language.</param>
+public sealed record WeighedReading(string Name, string Text, string Expected, string Place)
+{
+    /// <summary>The place as a page prints it; empty where the reading is as expected, and for a thing seen.</summary>
+    public string PlaceText { get; init; } = "";
+}

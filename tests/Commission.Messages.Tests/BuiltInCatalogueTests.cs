@@ -7,6 +7,9 @@ namespace Commission.Messages.Tests;
 /// <summary>The catalogues that the program carries.</summary>
 public sealed class BuiltInCatalogueTests
 {
+    // Its names are made of the keys of a table; CauseTableTests of the checks holds the one against the other.
+    private const string ByKey = "en/causes.ftl";
+
     [Fact]
     public void Every_language_has_every_message_with_the_right_values() =>
         Assert.Empty(CatalogueCheck.Faults(MessageCatalogue.BuiltInFiles.ToDictionary(f => f, f => MessageCatalogue.Embedded(f)!)));
@@ -20,7 +23,7 @@ public sealed class BuiltInCatalogueTests
     {
         var code = Code();
         var whole = string.Concat(code);
-        foreach (var file in MessageCatalogue.BuiltInFiles.Where(f => f.StartsWith("en/", StringComparison.Ordinal)))
+        foreach (var file in MessageCatalogue.BuiltInFiles.Where(f => f.StartsWith("en/", StringComparison.Ordinal) && f != ByKey))
         {
             var text = MessageCatalogue.Embedded(file)!;
             foreach (var message in FluentParser.Parse(file, text).Entries.Where(e => !e.IsTerm))

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Commission.Checks.AirReadings;
 using Commission.Checks.Circuit;
 using Commission.Checks.Kernel;
@@ -6,7 +5,9 @@ using Commission.Checks.Limits;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
+using System.Collections.Immutable;
 
 namespace Commission.Checks.Air;
 
@@ -44,19 +45,19 @@ internal sealed class TemperatureSplitCheck : ICheck
         var finding = context.Finding(this, row.Time).Use(row.ReturnDryBulb).Use(row.SupplyDryBulb)
             .Step("ΔT", "temperature split", "T_return − T_supply", $"{present.Text(row.ReturnDryBulb.Value.Value, DisplayKind.Temperature)} − {present.Text(row.SupplyDryBulb.Value.Value, DisplayKind.Temperature)}", present.Text(split, DisplayKind.TemperatureDifference))
             .Measure(split, DisplayKind.TemperatureDifference);
-        var text = present.Text(split, DisplayKind.TemperatureDifference);
+        var (was, time) = (present.InMessage(split, DisplayKind.TemperatureDifference), new TextValue(row.Time));
         var target = SplitTarget.Of(context, row);
         if (target.IsTable && analysis.ByWeightOnly is { } weight)
-            return finding.Information($"The air cooled by {text} at {row.Time}.", $"{weight}; the table is made for ducted systems with one indoor coil");
+            return finding.Information(AirMessages.SplitWas(was, time), AirMessages.SplitByWeight(weight));
         var gates = new ChargeGates(row.Settling, target.IsTable ? RunningCondition.Of(context, row) : null);
         foreach (var reading in target.Readings)
             finding.Use(reading);
         finding.Add(target.Steps);
         gates.NameIn(finding);
         if (gates.Blocked is var (why, todo))
-            return finding.Say($"The air cooled by {text} at {row.Time}; this is not judged: {why}.").NotEvaluated(why, todo);
+            return finding.Say(AirMessages.SplitNotJudged(was, time, why)).NotEvaluated(why, todo);
         if (target.Limit is not { } limit)
-            return finding.Say($"The air cooled by {text} at {row.Time}; this is not judged: {target.WhyNot}.").NotEvaluated(target.WhyNot!, target.Todo!);
+            return finding.Say(AirMessages.SplitNotJudged(was, time, target.WhyNot!)).NotEvaluated(target.WhyNot!, target.Todo!);
 
         // The limit moves with the readings it is taken from: their doubt belongs to the distance between the two.
         var y = (target.Target is { } moving ? split - moving + moving.Value : split).On(limit);
@@ -66,21 +67,19 @@ internal sealed class TemperatureSplitCheck : ICheck
             ? Low(context, row, finding, y, limit, readings, gates)
             : finding.JudgeCharge(
                 context, new(y, DisplayKind.TemperatureDifference, readings), limit, gates,
-                y.Value > limit.UpperSi
-                    ? $"The air cooled by {text} at {row.Time}, {limit.Text} is asked for: the airflow is low."
-                    : $"The air cooled by {text} at {row.Time}; {limit.Text} is asked for.",
-                "Correct the airflow before the charge: filter, coil, registers, dampers, blower speed. Then read again.");
+                y.Value > limit.UpperSi ? AirMessages.SplitHigh(was, time, new TextValue(limit.Text)) : AirMessages.SplitAsked(was, time, new TextValue(limit.Text)),
+                AirMessages.SplitHighNext);
     }
 
     // Below the target the regulation lets the system pass once the reading is repeated: the airflow is not what is wrong.
-    private Finding Low(
+    private static Finding Low(
         CheckContext context, ChargeRow row, FindingBuilder finding, Uncertain y, LimitStatement limit, ImmutableArray<CorrectedReading> readings, ChargeGates gates)
     {
         var present = context.Present;
-        var text = present.Text(y, DisplayKind.TemperatureDifference);
+        var (was, time, asked) = (present.InMessage(y, DisplayKind.TemperatureDifference), new TextValue(row.Time), new TextValue(limit.Text));
         if (limit.UpperSi is not { } upper)
-            return finding.JudgeCharge(context, new(y, DisplayKind.TemperatureDifference, readings), limit, gates, $"The air cooled by {text} only at {row.Time}; {limit.Text} is asked for.", Help.WhenItFails);
-        var oneSided = limit with { Kind = LimitKind.AtMost, Text = $"at most {present.Text(upper, DisplayKind.TemperatureDifference)} ({limit.Text}; below it the reading is repeated)", LowerSi = null };
+            return finding.JudgeCharge(context, new(y, DisplayKind.TemperatureDifference, readings), limit, gates, AirMessages.SplitBelowMaker(was, time, asked), AirMessages.SplitBelowMakerNext);
+        var oneSided = limit with { Kind = LimitKind.AtMost, Text = present.Text(AirMessages.SplitOneSided(present.InMessage(upper, DisplayKind.TemperatureDifference), asked)), LowerSi = null };
         finding.Judge(y, DisplayKind.TemperatureDifference, oneSided);
         gates.ReserveIn(finding);
         if (ChargeFindings.Unknown(readings) is { } unknown)
@@ -92,13 +91,11 @@ internal sealed class TemperatureSplitCheck : ICheck
         if (others.LastOrDefault(other => IsLow(context, other)) is { } again)
         {
             // The regulation passes it, because the airflow is not low; to a technician it is an alarm.
-            return finding.Remark("The airflow is not low; the capacity probably is: see the diagnosis.")
-                .Information($"The air cooled by {text} at {row.Time} and by as little at {again.Time}; {limit.Text} is the target.", "the split is below its target: the airflow is enough, the capacity is not");
+            return finding.Remark(AirMessages.SplitLowTwiceRemark).Information(AirMessages.SplitLowTwice(was, time, new TextValue(again.Time), asked), AirMessages.SplitLowTwiceWhy);
         }
 
-        return finding.Reserve($"the split is more than its tolerance below the target of {present.Text(limit.TargetSi ?? upper, DisplayKind.TemperatureDifference)} and was read once")
-            .Say($"The air cooled by {text} only at {row.Time}; {limit.Text} is the target.")
-            .Next("Measure again after 15 min. If it stays, the airflow is not low and the capacity probably is: look at charge and compressor.").Build();
+        return finding.Reserve(AirMessages.SplitLowOnceWhy(present.InMessage(limit.TargetSi ?? upper, DisplayKind.TemperatureDifference)))
+            .Say(AirMessages.SplitLowOnce(was, time, asked)).Next(AirMessages.SplitLowOnceNext).Build();
     }
 
     private static bool IsLow(CheckContext context, ChargeRow row) =>

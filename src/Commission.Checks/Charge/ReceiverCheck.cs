@@ -6,6 +6,7 @@ using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Charge;
@@ -44,9 +45,9 @@ internal sealed class ReceiverCheck : ICheck
             yield return RowDifference.Judge(
                 context, this, bulb, bulb.EvaporatorSuperheat, context.Limits.Find(LimitIds.ChargeEvaporatorSuperheatRange), new ChargeGates(bulb.Settling),
                 new(
-                    "Superheat at the evaporator",
-                    "Open the valve a little, or look for a restriction or low charge before it.",
-                    "Close the valve a little; check that its bulb is tight and insulated.",
+                    ChargeMessages.EvaporatorSuperheat,
+                    ChargeMessages.EvaporatorSuperheatHighNext,
+                    ChargeMessages.EvaporatorSuperheatLowNext,
                     $"evaporator superheat, {bulb.Time}"));
         }
 
@@ -55,9 +56,9 @@ internal sealed class ReceiverCheck : ICheck
             yield return RowDifference.Judge(
                 context, this, inlet, inlet.CompressorSuperheat, context.Limits.Find(LimitIds.ChargeCompressorSuperheatRange), new ChargeGates(inlet.Settling),
                 new(
-                    "Superheat at the compressor",
-                    "Insulate the suction line and look for low charge; hot suction gas overheats the compressor.",
-                    "Liquid may come back: check the valve, the defrost and the load before it runs on.",
+                    ChargeMessages.CompressorSuperheat,
+                    ChargeMessages.CompressorSuperheatHighNext,
+                    ChargeMessages.CompressorSuperheatLowNext,
                     $"compressor superheat, {inlet.Time}"));
         }
     }

@@ -3,6 +3,7 @@ using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Charge;
@@ -106,9 +107,9 @@ internal sealed class ApproachCheck : ICheck
         yield return RowDifference.Judge(
             context, this, row, row.Approach, analysis.ByWeightOnly is null ? limit : null, gates,
             new(
-                "The approach",
-                "See the diagnosis; clean the condenser before refrigerant is added.",
-                "See the diagnosis before refrigerant is removed.",
-                Unlimited: analysis.ByWeightOnly ?? "no maker's figure is written"));
+                ChargeMessages.Approach,
+                ChargeMessages.ApproachHighNext,
+                ChargeMessages.ApproachLowNext,
+                Unlimited: analysis.ByWeightOnly ?? ChargeMessages.ApproachNoLimit));
     }
 }

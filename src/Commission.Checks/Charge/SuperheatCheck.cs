@@ -5,6 +5,7 @@ using Commission.Checks.Limits;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Charge;
@@ -196,8 +197,9 @@ internal sealed class MeteringSuperheatCheck : ICheck
         Hunting.NameIn(context, finding);
         if (Hunting.In(context) is { } swing)
         {
-            return finding.Judge(superheat, DisplayKind.TemperatureDifference, state).Fail(swing.Words)
-                .Say($"The valve held {text} of superheat at {row.Time}, but {swing.Words}.").Next("Check the bulb's place, strap and insulation, then the valve's size and setting.").Build();
+            var swung = ChargeMessages.SuperheatSwung(context.Present.InMessage(swing.Low, DisplayKind.TemperatureDifference), context.Present.InMessage(swing.High, DisplayKind.TemperatureDifference));
+            return finding.Judge(superheat, DisplayKind.TemperatureDifference, state).Fail(swung)
+                .Say(ChargeMessages.ValveHunts(context.Present.InMessage(superheat, DisplayKind.TemperatureDifference), new TextValue(row.Time), swung)).Next(DiagnosisMessages.HuntingNext).Build();
         }
 
         var isHigh = superheat.Value > state.UpperSi;

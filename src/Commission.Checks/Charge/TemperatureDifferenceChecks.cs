@@ -2,6 +2,7 @@ using Commission.Checks.Circuit;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Jobs.Model.Words;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Charge;
@@ -32,10 +33,10 @@ internal sealed class CondensingOverAmbientCheck : ICheck
         yield return RowDifference.Judge(
             context, this, row, row.CondensingOverAmbient, judged ? UsualBand.Judging(context, LimitIds.ChargeCondensingOverAmbientRange) : null, gates,
             new(
-                "The condenser split",
-                "Clean the condenser, check its fan and that hot air does not come back; then make the standing test for non-condensables.",
-                "See the diagnosis: low charge, low load and cold weather look alike here.",
-                Unlimited: analysis.ByWeightOnly ?? (analysis.HasReceiver ? "head-pressure control decides where a receiver system condenses" : UsualBand.Words(context, LimitIds.ChargeCondensingOverAmbientRange))));
+                ChargeMessages.CondenserSplit,
+                ChargeMessages.CondenserSplitHighNext,
+                ChargeMessages.CondenserSplitLowNext,
+                Unlimited: analysis.ByWeightOnly ?? (analysis.HasReceiver ? ChargeMessages.CondenserSplitReceiver : UsualBand.Words(context, LimitIds.ChargeCondensingOverAmbientRange))));
     }
 }
 
@@ -64,9 +65,9 @@ internal sealed class EvaporatorDifferenceCheck : ICheck
         yield return RowDifference.Judge(
             context, this, row, row.EvaporatorDifference, judged ? UsualBand.Judging(context, LimitIds.ChargeEvaporatorDifferenceRange) : null, gates,
             new(
-                "The evaporator split",
-                "Check airflow, filter and coil first, then the diagnosis.",
-                "Check the airflow and whether the compressor pumps, then the diagnosis.",
+                ChargeMessages.EvaporatorSplit,
+                ChargeMessages.EvaporatorSplitHighNext,
+                ChargeMessages.EvaporatorSplitLowNext,
                 Unlimited: analysis.ByWeightOnly ?? UsualBand.Words(context, LimitIds.ChargeEvaporatorDifferenceRange)));
     }
 }
@@ -78,7 +79,8 @@ internal static class UsualBand
     public static Limit? Judging(CheckContext context, string id) => context.Limits.Find(id) is { Tier: LimitTier.Maker } limit ? limit : null;
 
     /// <summary>The band in words; null where nobody has one.</summary>
-    public static string? Words(CheckContext context, string id) => context.Limits.Find(id) is { } usual ? $"usual is {context.State(usual).Text}, {usual.Source} ({usual.Mark})" : null;
+    public static Message? Words(CheckContext context, string id) =>
+        context.Limits.Find(id) is { } usual ? ChargeMessages.UsualBand(new TextValue(context.State(usual).Text), new TextValue(usual.Source), new TextValue(usual.Mark)) : null;
 }
 
 /// <summary>Temperature drop across the liquid-line drier: a drop means pressure is lost in it.</summary>
@@ -103,8 +105,8 @@ internal sealed class DrierDropCheck : ICheck
         yield return RowDifference.Judge(
             context, this, row, row.DrierDrop, context.Limits.Find(LimitIds.ChargeDrierDrop), new ChargeGates(row.Settling),
             new(
-                "The drop across the drier",
-                "Replace the drier and read again before the charge is touched.",
-                "Swap the two clamps and read again: the line cannot warm up inside a drier."));
+                ChargeMessages.DrierDrop,
+                ChargeMessages.DrierDropHighNext,
+                ChargeMessages.DrierDropLowNext));
     }
 }

@@ -1,11 +1,12 @@
-using System.Collections.Immutable;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
+using System.Collections.Immutable;
 
 namespace Commission.Checks.Circuit;
 
@@ -112,21 +113,20 @@ internal static class RowDifference
     public static Finding Judge(
         CheckContext context, ICheck check, ChargeRow row, RowNumber number, Limit? limit, ChargeGates gates, DifferenceWords said)
     {
-        var words = said.Name;
         var finding = context.Finding(check, said.Subject ?? row.Time).Use(number);
         if (number.Value is not { } value)
-            return finding.NotEvaluated(number.WhyNot!, "Take the reading beside the others.");
+            return finding.NotEvaluated(number.WhyNot!, ChargeMessages.DifferenceNoneNext);
         finding.Measure(value, DisplayKind.TemperatureDifference);
         gates.NameIn(finding);
-        var text = context.Present.Text(value, DisplayKind.TemperatureDifference);
+        var (was, time) = (context.Present.InMessage(value, DisplayKind.TemperatureDifference), new TextValue(row.Time));
         if (limit is null || (limit.Lower is null && limit.Upper is null))
-            return finding.Information($"{words} was {text} at {row.Time}.", said.Unlimited ?? "nobody sets a limit for this system");
+            return finding.Information(ChargeMessages.DifferenceWas(said.Name, was, time), said.Unlimited ?? ChargeMessages.DifferenceNoLimit);
         if (gates.Blocked is var (why, todo))
-            return finding.Say($"{words} was {text} at {row.Time} and is not judged: {why}.").NotEvaluated(why, todo);
+            return finding.Say(ChargeMessages.DifferenceNotJudged(said.Name, was, time, why)).NotEvaluated(why, todo);
         var state = context.State(limit);
         return finding.Remark(limit.Remark(context.Present.Units)).JudgeCharge(
             context, new(value, DisplayKind.TemperatureDifference, number.Readings), state, gates,
-            $"{words} was {text} at {row.Time}; {state.Text} is asked for.",
+            ChargeMessages.DifferenceAsked(said.Name, was, time, new TextValue(state.Text)),
             value.Value > (state.UpperSi ?? double.PositiveInfinity) ? said.WhenHigh : said.WhenLow);
     }
 }
@@ -137,7 +137,7 @@ internal static class RowDifference
 /// <param name="WhenLow">What to do when it is too low.</param>
 /// <param name="Subject">What the finding is about; null takes the time of the row.</param>
 /// <param name="Unlimited">Why nobody sets a limit, where that is known.</param>
-internal sealed record DifferenceWords(string Name, string WhenHigh, string WhenLow, string? Subject = null, string? Unlimited = null);
+internal sealed record DifferenceWords(Message Name, Message WhenHigh, Message WhenLow, string? Subject = null, Message? Unlimited = null);
 
 /// <summary>A number worked out from one row of readings, at both stages of correction, or why there is none.</summary>
 internal sealed record RowNumber

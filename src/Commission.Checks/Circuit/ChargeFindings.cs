@@ -47,7 +47,7 @@ internal static class ChargeFindings
     /// <param name="sentence">The sentence.</param>
     /// <param name="next">What to do when it does not pass.</param>
     public static Finding JudgeCharge(
-        this FindingBuilder finding, CheckContext context, JudgedNumber number, LimitStatement limit, ChargeGates gates, string sentence, string next)
+        this FindingBuilder finding, CheckContext context, JudgedNumber number, LimitStatement limit, ChargeGates gates, Message sentence, Message next)
     {
         var (y, kind, readings) = number;
         if (TooCoarse(context, y, kind, limit) is { } coarse)

@@ -1,7 +1,6 @@
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Jobs.Model.Words;
-using Commission.Measurement.Units;
 
 namespace Commission.Checks.Circuit;
 
@@ -11,11 +10,10 @@ namespace Commission.Checks.Circuit;
 /// </summary>
 internal sealed class Hunting
 {
-    private Hunting(double low, double high, string words)
+    private Hunting(double low, double high)
     {
         Low = low;
         High = high;
-        Words = words;
     }
 
     /// <summary>Lowest superheat, K.</summary>
@@ -23,9 +21,6 @@ internal sealed class Hunting
 
     /// <summary>Highest superheat, K.</summary>
     public double High { get; }
-
-    /// <summary>The swing in words, without a full stop.</summary>
-    public string Words { get; }
 
     /// <summary>The swing of the job's readings; null when the superheat stands still or nobody can tell.</summary>
     public static Hunting? In(CheckContext context)
@@ -37,10 +32,7 @@ internal sealed class Hunting
         var values = rows.Select(r => Superheat(r)!.Value).ToArray();
         var (low, high) = (values.Min(), values.Max());
         var drifts = rows.Length > 2 && (IsOrdered(values, 1) || IsOrdered(values, -1));
-        if (drifts || high - low <= context.Limits.Require(LimitIds.ChargeHuntingSwing).Upper!.Si)
-            return null;
-        var present = context.Present;
-        return new Hunting(low, high, $"superheat swung between {present.Text(low, DisplayKind.TemperatureDifference)} and {present.Text(high, DisplayKind.TemperatureDifference)} in the settled readings");
+        return drifts || high - low <= context.Limits.Require(LimitIds.ChargeHuntingSwing).Upper!.Si ? null : new Hunting(low, high);
     }
 
     /// <summary>Names in a finding the readings that a swing would show in, whether there is one or not.</summary>

@@ -4,6 +4,8 @@ using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Units;
+using Commission.Messages;
+using Commission.Records;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Compressors;
@@ -17,11 +19,11 @@ internal sealed class RatioCheck : ICheck
 
     public string Title => "Compression ratio";
 
-    public CheckHelp Help { get; } = new(
+    public CheckHelp Help => field ??= new(
         "How hard does the compressor have to work? The ratio of its absolute pressures heats the gas and wears the machine.",
         "ratio = p_discharge / p_suction, both absolute, corrected for the site's pressure",
         "About 10 at most, 11 for some; 2.3 to 3.5 usual for air conditioning, 5 to 8 for heat pumps in the cold: common practice, no source. The maker's figure comes first; with vapor injection the common figure means nothing.",
-        "High: dirty condenser, low outdoor airflow, overcharge, air in the circuit, or a starved evaporator. Low: worn valves, a leaking reversing valve or a bypass.");
+        RecordWords.Text(CompressorMessages.RatioNext, Language.English));
 
     public IEnumerable<Finding> Evaluate(CheckContext context) =>
         CompressorFindings.Rows(context, r => CompressorSides.HasHigh(r) && CompressorSides.HasLow(r)).Select(row => Judge(context, row));
@@ -34,21 +36,21 @@ internal sealed class RatioCheck : ICheck
         var compressor = context.Job.Equipment.Compressor;
         var finding = CompressorFindings.Begin(context, this, row, high, low).Use("compressor", compressor?.Kind).Use("vapor injection", compressor?.VaporInjection).Use("running", row.Running);
         if (!(low.Value.Value > 0))
-            return finding.NotEvaluated("the suction pressure is no pressure", "Check the reading.");
+            return finding.NotEvaluated(CompressorMessages.RatioNoSuction, CompressorMessages.RatioNoSuctionNext);
         var ratio = high.Value / low.Value;
-        var text = present.Text(ratio, DisplayKind.Number);
-        finding.Step("r", "compression ratio", CompressionRatio.Formula, $"{present.Text(high.Value.Value, DisplayKind.AbsolutePressure)} / {present.Text(low.Value.Value, DisplayKind.AbsolutePressure)}", text, "definition")
+        var (was, time) = (present.InMessage(ratio, DisplayKind.Number), new TextValue(row.Time));
+        finding.Step("r", "compression ratio", CompressionRatio.Formula, $"{present.Text(high.Value.Value, DisplayKind.AbsolutePressure)} / {present.Text(low.Value.Value, DisplayKind.AbsolutePressure)}", present.Text(ratio, DisplayKind.Number), "definition")
             .Measure(ratio, DisplayKind.Number);
         if (row.Settling.Block is { } early)
-            return finding.Say($"Compression ratio {text} at {row.Time}; this is not judged: {early}.").NotEvaluated(early, row.Settling.Todo!);
+            return finding.Say(CompressorMessages.RatioNotJudged(was, time, early)).NotEvaluated(early, row.Settling.Todo!);
         finding.Remark(sides.HighRemark).Remark(sides.LowRemark);
         var limits = context.Limits.In(context.Limits.Situation with { Mode = row.Mode == OperatingMode.Heating ? "heating" : "cooling" });
         var usual = limits.Find(LimitIds.CompressorRatioRange);
         var limit = usual is { Tier: LimitTier.Maker } ? usual : limits.Find(LimitIds.CompressorRatioMaximum);
         if (compressor?.VaporInjection?.Value == true && limit?.Tier != LimitTier.Maker)
-            return finding.Information($"Compression ratio {text} at {row.Time}.", "vapor is injected between the stages: the common figure for one stage says nothing here");
+            return finding.Information(CompressorMessages.RatioWas(was, time), CompressorMessages.RatioVaporInjection);
         if (limit is null || (limit.Lower is null && limit.Upper is null))
-            return finding.Information($"Compression ratio {text} at {row.Time}.", "nobody sets a limit");
+            return finding.Information(CompressorMessages.RatioWas(was, time), CompressorMessages.RatioNoLimit);
         var state = context.State(limit);
         finding.Judge(ratio.On(state), DisplayKind.Number, state).Remark(limit.Remark(present.Units)).RemarkUnknown([high, low]);
         if (limit.Tier != LimitTier.Maker && row.OutdoorDryBulb is { } air)
@@ -57,16 +59,16 @@ internal sealed class RatioCheck : ICheck
         if (limit.Tier != LimitTier.Maker && finding.Passes && RunningCondition.Of(context, row).Block is null && LikelyRatio.Of(context, row) is { } likely
             && ratio.Value + ratio.Expanded < context.Limits.Require(LimitIds.CompressorRatioLikely).Lower!.Si * likely)
         {
-            var words = $"far below the {present.Text(likely, DisplayKind.Number)} that these conditions make likely";
-            return finding.Fail(words).Say($"Compression ratio {text} at {row.Time}, {words}: the compressor, its valves or the reversing valve pass gas.").Next(Help.WhenItFails).Build();
+            var below = CompressorMessages.RatioFarBelow(present.InMessage(likely, DisplayKind.Number));
+            return finding.Fail(below).Say(CompressorMessages.RatioPassesGas(was, time, below)).Next(CausesMessages.CauseWeakCompressorNext).Build();
         }
 
         if (limit.Tier != LimitTier.Maker && usual is { Lower: { } from, Upper: { } to } && RunningCondition.Of(context, row).Block is null && (ratio.Value < from.Si || ratio.Value > to.Si))
-            finding.Remark($"Usual at full load is {from.Text} to {to.Text}, {usual.Source} (common practice): {(ratio.Value < from.Si ? "look at valves, reversing valve and load" : "look at both coils and their airflow")}.");
+            finding.Remark(CompressorMessages.RatioUsual(new TextValue(from.Text), new TextValue(to.Text), new TextValue(usual.Source), ratio.Value < from.Si ? CompressorMessages.RatioUsualWhere.Below : CompressorMessages.RatioUsualWhere.Above));
         return finding.Conclude(
-            $"Compression ratio {text} at {row.Time}; {state.Text} is allowed.",
-            $"Compression ratio {text} at {row.Time}, outside what is allowed: {state.Text}.",
-            Help.WhenItFails);
+            CompressorMessages.RatioAllowed(was, time, new TextValue(state.Text)),
+            CompressorMessages.RatioOutside(was, time, new TextValue(state.Text)),
+            CompressorMessages.RatioNext);
     }
 }
 

@@ -21,11 +21,11 @@ internal sealed class CompressorCurrentCheck : ICheck
 
     public string Title => "Compressor current";
 
-    public CheckHelp Help { get; } = new(
+    public CheckHelp Help => field ??= new(
         "Does the compressor draw no more than it is rated for? The rated load current is no running limit: a hot day may pass it honestly. The maximum continuous current is.",
         "current ≤ RLA: pass; RLA to MCC: pass with a remark; above MCC: fail. Without MCC on the plate, MCC = pack factor × RLA. Fixed-speed compressors only; a low current proves nothing",
         "RLA = MCC/1.4 at least, MCC/1.56 at most (UL practice, from memory); maker's figure first.",
-        "Check voltage, unbalance, condenser airflow and charge. If the current stays above MCC, stop the unit.");
+        RecordWords.Text(CompressorMessages.CurrentNext, Language.English));
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
@@ -40,7 +40,7 @@ internal sealed class CompressorCurrentCheck : ICheck
             if (kind?.Value is CompressorKind.VariableSpeed or CompressorKind.Digital)
             {
                 yield return finding.Measure(current.Value, DisplayKind.Current).Information(
-                    $"Compressor current {current.Uses[0].Text}.", "RLA judges fixed-speed compressors; a variable-speed one is compared with the unit's rated input");
+                    CompressorMessages.CurrentWas(new TextValue(current.Uses[0].Text)), CompressorMessages.CurrentVariableSpeed);
                 continue;
             }
 
@@ -48,15 +48,15 @@ internal sealed class CompressorCurrentCheck : ICheck
             {
                 finding.Judge(current.Value, DisplayKind.Current, context.State(makers));
                 yield return finding.Conclude(
-                    $"Compressor current {current.Uses[0].Text}, within the maker's figure.",
-                    $"Compressor current {current.Uses[0].Text}, outside the maker's figure.",
-                    Help.WhenItFails);
+                    CompressorMessages.CurrentMakerWithin(new TextValue(current.Uses[0].Text)),
+                    CompressorMessages.CurrentMakerOutside(new TextValue(current.Uses[0].Text)),
+                    CompressorMessages.CurrentNext);
                 continue;
             }
 
             if (plate?.CompressorRLA is not { } rla)
             {
-                yield return finding.NotEvaluated("the nameplate's RLA is not written", "Read the compressor's rated load current on the plate.", "nameplate: {compressor RLA: 16.7 A}");
+                yield return finding.NotEvaluated(CompressorMessages.CurrentNoPlate, CompressorMessages.CurrentNoPlateNext, "nameplate: {compressor RLA: 16.7 A}");
                 continue;
             }
 
@@ -64,29 +64,29 @@ internal sealed class CompressorCurrentCheck : ICheck
         }
     }
 
-    private static string Share(double share) => string.Create(CultureInfo.InvariantCulture, $"{100 * share:0} %");
-
-    private Finding Judge(CheckContext context, FindingBuilder finding, Measurement.Uncertainty.Uncertain current, double rla, double? mcc)
+    private static Finding Judge(CheckContext context, FindingBuilder finding, Measurement.Uncertainty.Uncertain current, double rla, double? mcc)
     {
         var continuous = context.Limits.Find(LimitIds.ElectricalCompressorCurrentContinuous);
         var rated = context.Limits.Require(LimitIds.ElectricalCompressorCurrentRated);
         var factor = rated.Most;
         var most = mcc ?? (continuous?.Upper?.Si * rla) ?? (factor.Si * rla);
         var present = context.Present;
-        var text = present.Text(current.Value, DisplayKind.Current);
+        var was = present.InMessage(current.Value, DisplayKind.Current);
         if (current.Value <= factor.Si * rla)
         {
             finding.Judge(current, DisplayKind.Current, context.State(rated) with { Kind = LimitKind.AtMost, Text = $"at most {present.Text(factor.Si * rla, DisplayKind.Current)} (RLA)", LowerSi = null, UpperSi = factor.Si * rla });
             return LikelyCurrent.Of(context) is { } likely && (current.Value + current.Expanded) / rla < likely.Least
-                ? finding.Use(likely.Outdoor).Remark("It proves nothing alone: see the diagnosis.").Information($"Compressor current {text}, {Share(current.Value / rla)} of RLA; about {Share(likely.Share)} is usual in this weather.", "far below what this weather makes likely")
-                : finding.Say($"Compressor current {text}, at or below RLA.").Build();
+                ? finding.Use(likely.Outdoor).Remark(CompressorMessages.CurrentLowRemark).Information(CompressorMessages.CurrentLow(was, Share(current.Value / rla), Share(likely.Share)), CompressorMessages.CurrentLowWhy)
+                : finding.Say(CompressorMessages.CurrentRated(was)).Build();
         }
 
         finding.Step("I_max", "maximum continuous current", mcc is null ? "factor × RLA" : "nameplate", mcc is null ? string.Create(CultureInfo.InvariantCulture, $"{most / rla:0.##} × {present.Text(rla, DisplayKind.Current)}") : present.Text(most, DisplayKind.Current), present.Text(most, DisplayKind.Current), continuous?.Source ?? "");
         finding.Judge(current, DisplayKind.Current, context.State(continuous ?? rated) with { Kind = LimitKind.AtMost, Text = $"at most {present.Text(most, DisplayKind.Current)} (MCC)", LowerSi = null, UpperSi = most });
         return finding.Passes
-            ? finding.Say($"Compressor current {text}, above RLA and below the maximum continuous current.").Remark("A hot day or a high load may explain it; read again at rated conditions.").Build()
-            : finding.Say($"Compressor current {text}, above the maximum continuous current.").Next(Help.WhenItFails).Build();
+            ? finding.Say(CompressorMessages.CurrentAboveRated(was)).Remark(CompressorMessages.CurrentAboveRatedRemark).Build()
+            : finding.Say(CompressorMessages.CurrentAboveContinuous(was)).Next(CompressorMessages.CurrentNext).Build();
+
+        Messages.QuantityValue Share(double share) => present.Value(share, DisplayKind.Percentage, 0);
     }
 }
 
@@ -196,6 +196,6 @@ internal sealed class CurrentUnbalanceCheck : ICheck
     {
         var currents = context.Get<ElectricalReadings>().Compressor;
         if (currents.Length == 3)
-            yield return Unbalance.Judge(context, this, currents, LimitIds.ElectricalCurrentUnbalance, "currents", ElectricalMessages.CurrentUnbalanceNext);
+            yield return Unbalance.Judge(context, this, currents, LimitIds.ElectricalCurrentUnbalance, ElectricalMessages.Currents, ElectricalMessages.CurrentUnbalanceNext);
     }
 }

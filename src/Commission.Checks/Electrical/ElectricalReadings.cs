@@ -51,25 +51,23 @@ internal static class Unbalance
     /// <param name="next">What to do when it is too much.</param>
     /// <param name="more">What the check adds to a judged finding, from the unbalance; null for nothing.</param>
     public static Finding Judge(
-        CheckContext context, ICheck check, ImmutableArray<CorrectedReading> readings, string limitId, string what, Message next, Action<FindingBuilder, double>? more = null)
+        CheckContext context, ICheck check, ImmutableArray<CorrectedReading> readings, string limitId, Message what, Message next, Action<FindingBuilder, double>? more = null)
     {
         var finding = context.Finding(check);
         foreach (var reading in readings)
             finding.Use(reading);
         var mean = readings.Average(r => r.Value.Value);
         if (!(mean > 0))
-            return finding.NotEvaluated($"the {what} are zero", "Read them with the compressor running.");
+            return finding.NotEvaluated(ElectricalMessages.UnbalanceZero(what), ElectricalMessages.UnbalanceZeroNext);
         var unbalance = Uncertain.Apply(x => PhaseUnbalance.Of(x), [.. readings.Select(r => r.Value)]);
         finding.Step(
-            "u", $"unbalance of the {what}", PhaseUnbalance.Formula,
+            "u", context.Present.Text(ElectricalMessages.UnbalanceName(what)), PhaseUnbalance.Formula,
             string.Join(", ", readings.Select(r => r.Uses[0].Text)), context.Present.Text(unbalance, DisplayKind.Percentage), PhaseUnbalance.Source);
         var limit = context.Limits.Require(limitId);
         var state = context.State(limit);
         finding.Judge(unbalance.On(state), DisplayKind.Percentage, state).Remark(limit.Remark(context.Present.Units));
-        var text = context.Present.Text(unbalance.Value, DisplayKind.Percentage);
-        finding.Say(finding.Passes
-            ? $"The {what} are unbalanced by {text}."
-            : $"The {what} are unbalanced by {text}: more than the limit.");
+        var found = context.Present.InMessage(unbalance.Value, DisplayKind.Percentage);
+        finding.Say(finding.Passes ? ElectricalMessages.UnbalanceWithin(what, found) : ElectricalMessages.UnbalanceBeyond(what, found, new TextValue(state.Text)));
         if (!finding.Passes)
             finding.Next(next);
         more?.Invoke(finding, unbalance.Value);

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Commission.Checks.Circuit;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
@@ -9,7 +8,10 @@ using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
+using Commission.Records;
 using Commission.Records.Findings;
+using System.Globalization;
 
 namespace Commission.Checks.Evacuation;
 
@@ -22,11 +24,11 @@ internal sealed class EvacuationConditionsCheck : ICheck
 
     public string Title => "Temperature during evacuation";
 
-    public CheckHelp Help { get; } = new(
+    public CheckHelp Help => field ??= new(
         "Was the circuit warm enough while it was pumped down? Below freezing water is ice, and ice gives off too little vapour to be seen or pumped.",
         "temperature around the circuit, and of its coldest part where written ≥ limit; colder than that, the level held at the end + U < vapour pressure of ice, or the outcome is conditional",
         "35 °F: US guide specification 15182, evacuation (published). Vapour pressure of ice: IAPWS R14-08 (published).",
-        "Warm the cold parts with heat lamps or by running indoor heat, never with a flame; break with warm dry nitrogen; pull down and hold again when all of it is above freezing.");
+        RecordWords.Text(EvacuationMessages.ColdNext, Language.English));
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
@@ -35,25 +37,26 @@ internal sealed class EvacuationConditionsCheck : ICheck
         var finding = context.Finding(this).Use("ambient", evacuation.Ambient).Use("coldest part", evacuation.ColdestPart).Use("coldest part at the end", evacuation.ColdestPartAtEnd);
         var limit = context.Limits.Require(LimitIds.EvacuationAmbient);
         var statement = context.State(limit);
-        var coldest = new[] { ("around the circuit", evacuation.Ambient), ("at the coldest part", evacuation.ColdestPart), ("at the coldest part", evacuation.ColdestPartAtEnd) }
+        var coldest = new[] { (EvacuationMessages.ColdAround, evacuation.Ambient), (EvacuationMessages.ColdColdestPart, evacuation.ColdestPart), (EvacuationMessages.ColdColdestPart, evacuation.ColdestPartAtEnd) }
             .Where(t => t.Item2 is not null).OrderBy(t => t.Item2!.Value.Si).FirstOrDefault();
         if (coldest.Item2 is not { } given)
         {
-            yield return finding.Show(statement).NotEvaluated("no temperature of the circuit is written", "Write ambient: 72 °F, and coldest part: 66 °F.");
+            yield return finding.Show(statement).NotEvaluated(EvacuationMessages.ColdNotRead, EvacuationMessages.ColdNotReadNext, "evacuation: {ambient: 72 °F, coldest part: 66 °F}");
             yield break;
         }
 
+        var temperature = new TextValue(given.Text);
         finding.Judge(Reading(context, given), DisplayKind.Temperature, statement);
         if (WaterVapor.SaturationPressure(given.Value.Si) is { Ok: true, Value: var vapour })
         {
             finding.Step(
-                "p_s", given.Value.Si < WaterSaturation.TripleTemperature ? "vapour pressure of ice at that temperature" : "vapour pressure of water at that temperature", "p_sat(T)", given.Text,
+                "p_s", context.Present.Text(given.Value.Si < WaterSaturation.TripleTemperature ? EvacuationMessages.ColdIcePressure : EvacuationMessages.ColdWaterPressure), "p_sat(T)", given.Text,
                 VacuumText.Level(context.Present, vapour), given.Value.Si < WaterSaturation.TripleTemperature ? "IAPWS R14-08 (published)" : "IAPWS-95, Wagner and Pruß 2002");
         }
 
         if (finding.Passes)
         {
-            yield return finding.Say($"{given.Text} {coldest.Item1}: water could leave.").Build();
+            yield return finding.Say(EvacuationMessages.ColdEnough(temperature, coldest.Item1)).Build();
             yield break;
         }
 
@@ -62,8 +65,8 @@ internal sealed class EvacuationConditionsCheck : ICheck
         var held = run.Parts is { HoldEnd: { } end } ? run.Rows.At(end) : null;
         finding.Decide(true);
         yield return held is { } level && WaterVapor.SaturationPressure(given.Value.Si) is { Ok: true, Value: var ice } && level.Value + level.Expanded < ice
-            ? finding.Say($"{given.Text} {coldest.Item1}; the {VacuumText.Level(context.Present, level.Value)} held at the end lie below the {VacuumText.Level(context.Present, ice)} of ice: none is left there.").Build()
-            : finding.Reserve($"{given.Text} {coldest.Item1}: water may have stayed as ice").Say($"{given.Text} {coldest.Item1}: water may have stayed as ice.").Next(Help.WhenItFails).Build();
+            ? finding.Say(EvacuationMessages.ColdNoIceLeft(temperature, coldest.Item1, VacuumText.Value(context.Present, level.Value), VacuumText.Value(context.Present, ice))).Build()
+            : finding.Reserve(EvacuationMessages.ColdIceWhy(temperature, coldest.Item1)).Say(EvacuationMessages.ColdIce(temperature, coldest.Item1)).Next(EvacuationMessages.ColdNext).Build();
     }
 
     private static Uncertain Reading(CheckContext context, Given<Temperature> given)

@@ -1,36 +1,59 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Commission.Checks.Limits;
+using Commission.Messages;
 using Commission.Source;
 using Commission.Source.Yaml;
 
 namespace Commission.Checks.Inference;
 
-/// <summary>What can be wrong with a running circuit and what each cause does to each reading: <c>causes.yaml</c> beside this file.</summary>
+/// <summary>What can be wrong with a running circuit and what each cause does to each reading: <c>causes.yaml</c> beside this file, its words in the catalogue <c>causes</c>.</summary>
 /// <param name="Readings">The readings that are weighed, by id.</param>
 /// <param name="Causes">The causes, the sound circuit first.</param>
-internal sealed record CauseTable(IReadOnlyDictionary<string, ReadingScale> Readings, ImmutableArray<CauseEntry> Causes)
+/// <param name="Words">Every message the table asked for when it was read, by its name in the catalogue.</param>
+internal sealed record CauseTable(IReadOnlyDictionary<string, ReadingScale> Readings, ImmutableArray<CauseEntry> Causes, IReadOnlyDictionary<string, Message> Words)
 {
     private static readonly Lazy<CauseTable> Embedded = new(() => EmbeddedYaml.Read("inference/causes", Read));
 
     /// <summary>The table of this program.</summary>
     public static CauseTable Instance => Embedded.Value;
 
+    /// <summary>What a reading, or a thing that is looked at, is called.</summary>
+    /// <param name="id">Its id in the table.</param>
+    public Message NameOf(string id) => Readings.TryGetValue(id, out var scale) ? scale.Name : Words[CauseWords.NameOfSeen(id)];
+
+    /// <summary>What a thing seen is called; its own word where the table does not know it.</summary>
+    /// <param name="seen">What was looked at and what it showed.</param>
+    public Message Told(Seen seen) => Words[CauseWords.NameOfSeen(seen.What, seen.Word)];
+
+    /// <summary>The cause of an id.</summary>
+    public CauseEntry Cause(string id) => Causes.Single(c => c.Id == id);
+
     private static CauseTable? Read(SourceNode root, ProblemList problems)
     {
         if (StrictMapping.Open(root, "the table of causes", problems) is not { } table || table.Require("readings") is not SourceMapping readings || table.Require("causes") is not SourceMapping causes)
             return null;
         table.Close();
-        var scales = readings.Entries.ToDictionary(e => e.Key.Text, e => Scale(e, problems), StringComparer.Ordinal);
-        return new CauseTable(scales, [.. causes.Entries.Select(e => Cause(e, scales.Keys, problems))]);
+        var words = new CauseWords(problems);
+        var scales = readings.Entries.ToDictionary(e => e.Key.Text, e => Scale(e, words, problems), StringComparer.Ordinal);
+        var entries = causes.Entries.Select((e, i) => Cause(e, isSound: i == 0, scales.Keys, words, problems)).ToImmutableArray();
+        // The sound circuit names everything that may be seen.
+        foreach (var (what, chances) in entries[0].Seen)
+        {
+            words.Require(CauseWords.NameOfSeen(what), causes.Entries[0].Key);
+            foreach (var word in chances.Keys)
+                words.Require(CauseWords.NameOfSeen(what, word), causes.Entries[0].Key);
+        }
+
+        return new CauseTable(scales, entries, words.Found);
     }
 
-    private static ReadingScale Scale(SourceEntry entry, ProblemList problems)
+    private static ReadingScale Scale(SourceEntry entry, CauseWords words, ProblemList problems)
     {
         var scale = StrictMapping.Open(entry.Value, "a reading", problems)!;
         var above = Step(scale.RequireText("step")!, problems);
         var below = scale.Text("step below") is { } lower ? Step(lower, problems) : above;
-        var read = new ReadingScale(entry.Key.Text, scale.RequireText("name")!.Text, above, below, Number(scale.RequireText("scatter")!.Text));
+        var read = new ReadingScale(entry.Key.Text, words.Require($"reading-{CauseWords.Hyphens(entry.Key.Text)}", entry.Key), above, below, Number(scale.RequireText("scatter")!.Text));
         scale.Close();
         return read;
     }
@@ -43,17 +66,13 @@ internal sealed record CauseTable(IReadOnlyDictionary<string, ReadingScale> Read
         return 1;
     }
 
-    private static CauseEntry Cause(SourceEntry entry, IEnumerable<string> readings, ProblemList problems)
+    private static CauseEntry Cause(SourceEntry entry, bool isSound, IEnumerable<string> readings, CauseWords words, ProblemList problems)
     {
         var cause = StrictMapping.Open(entry.Value, "a cause", problems)!;
         var made = new CauseEntry(entry.Key.Text, Number(cause.RequireText("often")!.Text))
         {
             Advice = cause.Word("advice", ["add", "recover"]) ?? "none",
-            Next = cause.Text("next")?.Text ?? "",
-            NameWithOrifice = cause.Text("called with an orifice")?.Text,
-            NextWithOrifice = cause.Text("next with an orifice")?.Text,
-            TellApart = cause.Text("tell apart")?.Text,
-            TellApartWithOrifice = cause.Text("tell apart with an orifice")?.Text,
+            Said = words.Of(entry.Key, isSound),
             Needs = cause.Word("needs", ["reversing valve", "full condenser"]),
             IsCondition = cause.Word("is a condition", ["yes"]) is not null,
             Valve = Shifts(cause.Take("valve"), readings, problems),
@@ -89,11 +108,11 @@ internal sealed record CauseTable(IReadOnlyDictionary<string, ReadingScale> Read
 
 /// <summary>How a reading is counted.</summary>
 /// <param name="Id">Its id in the table.</param>
-/// <param name="Name">Its name in the trade's words.</param>
+/// <param name="Name">Its name.</param>
 /// <param name="Step">A clear shift upwards: K, or a share.</param>
 /// <param name="StepBelow">A clear shift downwards.</param>
 /// <param name="Scatter">How far a sound system strays, in steps, before the doubt of the instruments.</param>
-internal sealed record ReadingScale(string Id, string Name, double Step, double StepBelow, double Scatter)
+internal sealed record ReadingScale(string Id, Message Name, double Step, double StepBelow, double Scatter)
 {
     /// <summary>A difference in steps.</summary>
     public double Steps(double difference) => difference / (difference < 0 ? StepBelow : Step);
@@ -113,36 +132,21 @@ internal enum CircuitWay
 }
 
 /// <summary>A cause and what it does.</summary>
-/// <param name="Name">The cause in the trade's words.</param>
+/// <param name="Id">Its key in the table, which is the kind of cause that records and tests name.</param>
 /// <param name="Often">How often it is met, in any measure.</param>
-internal sealed record CauseEntry(string Name, double Often)
+internal sealed record CauseEntry(string Id, double Often)
 {
     /// <summary>What it advises to do to the charge: none, add or recover.</summary>
     public required string Advice { get; init; }
 
-    /// <summary>The next step; empty for the sound circuit.</summary>
-    public required string Next { get; init; }
+    /// <summary>What it is called and what is to be done, where a valve or nothing in particular meters.</summary>
+    public required CauseSayings Said { get; init; }
 
-    /// <summary>What it is called with a fixed orifice, where there is no valve.</summary>
-    public required string? NameWithOrifice { get; init; }
+    /// <summary>Whether it is the sound circuit, for which nothing is to be done.</summary>
+    public bool IsSound => Said.Next is null;
 
-    /// <summary>The next step with a fixed orifice, where that is another.</summary>
-    public required string? NextWithOrifice { get; init; }
-
-    /// <summary>The reading that tells it from others.</summary>
-    public required string? TellApart { get; init; }
-
-    /// <summary>The same with a fixed orifice, where that is another.</summary>
-    public required string? TellApartWithOrifice { get; init; }
-
-    /// <summary>What a sentence calls it.</summary>
-    public string NameIn(CircuitWay way) => way == CircuitWay.Orifice ? NameWithOrifice ?? Name : Name;
-
-    /// <summary>The next step.</summary>
-    public string NextIn(CircuitWay way) => way == CircuitWay.Orifice ? NextWithOrifice ?? Next : Next;
-
-    /// <summary>The reading that tells it from others.</summary>
-    public string? TellApartIn(CircuitWay way) => way == CircuitWay.Orifice ? TellApartWithOrifice ?? TellApart : TellApart;
+    /// <summary>What it is called and what is to be done.</summary>
+    public CauseSayings SaidIn(CircuitWay way) => way == CircuitWay.Orifice ? Said.WithOrifice ?? Said : Said;
 
     /// <summary>What a circuit must have to have it: a reversing valve, a condenser that no receiver drains; null for nothing.</summary>
     public required string? Needs { get; init; }

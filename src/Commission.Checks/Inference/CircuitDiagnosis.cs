@@ -48,6 +48,8 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
     private const double SpeaksFor = 0.7;
     private const int MostNamed = 3;
 
+    private static readonly (string Id, Message Name) WrongRefrigerant = ("wrong refrigerant", DiagnosisMessages.CauseWrongRefrigerant);
+
     private readonly CheckContext _context;
     private readonly ChargeAnalysis _charge;
 
@@ -75,8 +77,11 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
     /// <summary>The same sentences as messages.</summary>
     public (Message Sentence, Message? Next)? Said { get; private set; }
 
+    /// <summary>How the circuit works.</summary>
+    public CircuitWay Way { get; private set; }
+
     /// <summary>What the ranked causes are called in a sentence.</summary>
-    public ImmutableArray<string> Names { get; private set; } = [];
+    public ImmutableArray<Message> Names { get; private set; } = [];
 
     /// <summary>The evidence; null when nothing was weighed.</summary>
     public RowEvidence? Evidence { get; private set; }
@@ -89,17 +94,18 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
 
     private Diagnosis Diagnose(ChargeRow row)
     {
+        Way = row.Mode == OperatingMode.Heating ? CircuitWay.Heating : _charge.HasFixedMetering ? CircuitWay.Orifice : CircuitWay.Valve;
         if (RestsBelowSaturation() is { } below)
-            return Single(row, DiagnosisStanding.Fault, "wrong refrigerant", DiagnosisMessages.RestsBelow(Quantity(below), new TextValue(_context.Get<CircuitRefrigerant>().Designation ?? "")), DiagnosisMessages.WrongRefrigerantNext);
+            return Single(row, DiagnosisStanding.Fault, WrongRefrigerant, DiagnosisMessages.RestsBelow(Quantity(below), new NameValue(_context.Get<CircuitRefrigerant>().Designation ?? "")), DiagnosisMessages.WrongRefrigerantNext);
         if (Contradiction.In(_context, _charge, row) is { } why)
-            return Single(row, DiagnosisStanding.Impossible, "reading cannot be", DiagnosisMessages.Impossible(new TextValue(why)), DiagnosisMessages.ImpossibleNext);
+            return Single(row, DiagnosisStanding.Impossible, ("reading cannot be", null), DiagnosisMessages.Impossible(why), DiagnosisMessages.ImpossibleNext);
         if (AnotherRefrigerant() is var (other, place) && _context.Get<CircuitRefrigerant>().Designation is { } written)
-            return Single(row, DiagnosisStanding.Fault, "wrong refrigerant", DiagnosisMessages.WrongRefrigerant(new TextValue(written), new TextValue(other), place), DiagnosisMessages.WrongRefrigerantNext);
+            return Single(row, DiagnosisStanding.Fault, WrongRefrigerant, DiagnosisMessages.WrongRefrigerant(new NameValue(written), new NameValue(other), place), DiagnosisMessages.WrongRefrigerantNext);
         if (row.Mode == OperatingMode.Heating && row.Written.CoilClearOfFrost is { Value: false })
             return None(row, DiagnosisMessages.Frosted, DiagnosisMessages.FrostedNext);
         // What a modulating system shows says nothing of a charge that stands by its weight.
         if (row.HasCircuitReading && _context.Get<WeighedCharge>().Put is not null && row.Running?.Value != RunningState.Part && (_charge.ByWeightOnly ?? RunningCondition.Of(_context, row).Block) is { } weight)
-            return Make(row, DiagnosisStanding.ByWeight, [], DiagnosisMessages.ByWeight(new TextValue(weight)), null, "none");
+            return Make(row, DiagnosisStanding.ByWeight, [], DiagnosisMessages.ByWeight(weight), null, "none");
         // A charge set by weight needs no charging mode: the air alone is looked at then.
         var byAirAlone = _charge.ByWeightOnly is not null && !row.HasCircuitReading;
         var gates = _charge.IsRefrigeration || byAirAlone ? new ChargeGates(row.Settling) : new ChargeGates(row.Settling, RunningCondition.Of(_context, row));
@@ -110,16 +116,14 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
         if (row.Mode == OperatingMode.Cooling && _charge.ByWeightOnly is null && WindowOf(row)?.Windows.FirstOrDefault(w => w.Inside == false) is { } outside)
             return Outside(row, outside);
         if (Hunting.In(_context) is { } swing)
-            return Single(row, DiagnosisStanding.Fault, "hunting", DiagnosisMessages.Hunting(Quantity(swing.Low), Quantity(swing.High)), DiagnosisMessages.HuntingNext);
+            return Single(row, DiagnosisStanding.Fault, ("hunting", DiagnosisMessages.CauseHunting), DiagnosisMessages.Hunting(Quantity(swing.Low), Quantity(swing.High)), DiagnosisMessages.HuntingNext);
 
         Evidence = RowEvidence.Of(_context, row);
         if (Evidence.Deviations.Count == 0)
             return None(row, DiagnosisMessages.NoNumbers, DiagnosisMessages.NoNumbersNext);
-        Weighed = Weighing.Weigh(CauseTable.Instance, Evidence.Deviations, Evidence.Seen, Way(row), Absent());
+        Weighed = Weighing.Weigh(CauseTable.Instance, Evidence.Deviations, Evidence.Seen, Way, Absent());
         return Tell(row);
     }
-
-    private CircuitWay Way(ChargeRow row) => row.Mode == OperatingMode.Heating ? CircuitWay.Heating : _charge.HasFixedMetering ? CircuitWay.Orifice : CircuitWay.Valve;
 
     // Air outdoors that is too cold or too hot hides the charge; a room that is tells of the load.
     private Diagnosis Outside(ChargeRow row, ValidityWindow window)
@@ -128,47 +132,45 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
         var next = MethodValidity.Advice(window);
         if (window.What == "outdoor dry bulb")
             return None(row, why, next);
-        var load = window.IsBelow ? "low load" : "high load";
-        return Single(row, DiagnosisStanding.Condition, load, DiagnosisMessages.Condition(List([why]), new TextValue(load)), next);
+        var load = CauseTable.Instance.Cause(window.IsBelow ? "low load" : "high load");
+        var name = load.SaidIn(Way).Name;
+        return Single(row, DiagnosisStanding.Condition, (load.Id, name), DiagnosisMessages.Condition(name, List([why])), next);
     }
 
     private Diagnosis Tell(ChargeRow row)
     {
-        var way = Way(row);
         var first = Weighed[0];
+        var said = first.Cause.SaidIn(Way);
         var named = Weighed.Take(MostNamed).Where((w, i) => i == 0 || w.Probability >= WorthNaming).ToImmutableArray();
-        if (first.Cause.Next.Length == 0)
+        if (first.Cause.IsSound)
         {
-            var told = List(Evidence!.Deviations.Take(4).Select(d => $"{d.Scale.Name} {d.Text}"));
+            var told = List(Evidence!.Deviations.Take(4).Select(d => DiagnosisMessages.Shown(d.Scale.Name, d.Value)));
             // A cause that is only often met, and for which no reading speaks, is not worth a word to people whose circuit runs well.
             named = [first, .. named.Skip(1).Where(w => w.Probability * first.Cause.Often > SpeaksFor * first.Probability * w.Cause.Often)];
             return named.Length == 1 || first.Probability >= AllButSure
                 ? Make(row, DiagnosisStanding.Sound, [first], DiagnosisMessages.Sound(told), null, "none")
-                : Make(row, DiagnosisStanding.Sound, named, DiagnosisMessages.SoundButOpen(told, List(named.Skip(1).Select(o => o.Cause.NameIn(way)), ListJoin.Or), new TextValue(named[1].Cause.TellApartIn(way) ?? "")), null, "none");
+                : Make(row, DiagnosisStanding.Sound, named, DiagnosisMessages.SoundButOpen(told, Others(named), named[1].Cause.SaidIn(Way).Apart!), null, "none");
         }
 
         var evidence = List(Proofs(first));
         if (first.Cause.IsCondition)
-            return Make(row, DiagnosisStanding.Condition, named, DiagnosisMessages.Condition(evidence, new TextValue(first.Cause.NameIn(way))), first.Cause.NextIn(way), "none");
+            return Make(row, DiagnosisStanding.Condition, named, DiagnosisMessages.Condition(said.Name, evidence), said.Next, "none");
         if (first.Probability >= Sure || named.Length == 1)
-            return Make(row, DiagnosisStanding.Fault, named, DiagnosisMessages.Concluded(evidence, new TextValue(first.Cause.NameIn(way))), first.Cause.NextIn(way), first.Cause.Advice);
-        var others = named.Skip(1).ToArray();
-        var apart = first.Cause.TellApartIn(way) ?? others[0].Cause.TellApartIn(way) ?? "";
-        return Make(
-            row, DiagnosisStanding.Open, named,
-            DiagnosisMessages.Ranked(evidence, new TextValue(first.Cause.NameIn(way)), List(others.Select(o => o.Cause.NameIn(way)), ListJoin.Or), new TextValue(apart)),
-            DiagnosisMessages.UnclearNext, "none");
+            return Make(row, DiagnosisStanding.Fault, named, DiagnosisMessages.Concluded(said.Name, evidence), said.Next, first.Cause.Advice);
+        return Make(row, DiagnosisStanding.Open, named, DiagnosisMessages.Ranked(said.Name, Others(named), evidence), DiagnosisMessages.RankedNext(said.Apart!), "none");
     }
 
+    private ListValue Others(ImmutableArray<WeighedCause> named) => List(named.Skip(1).Select(o => o.Cause.SaidIn(Way).Name), ListJoin.Or);
+
     // What speaks most for the cause; of a cause that follows from how often it is met alone, what lies farthest out.
-    private IEnumerable<string> Proofs(WeighedCause cause)
+    private IEnumerable<Message> Proofs(WeighedCause cause)
     {
-        var byName = Evidence!.Deviations.ToDictionary(d => d.Scale.Name, d => $"{d.Scale.Name} {d.Place} ({d.Text})", StringComparer.Ordinal);
+        var byId = Evidence!.Deviations.ToDictionary(d => d.Scale.Id, d => DiagnosisMessages.Proof(d.Scale.Name, PlaceOf(d.Place), d.Value), StringComparer.Ordinal);
         foreach (var seen in Evidence.Seen)
-            byName.TryAdd(seen.What, $"{seen.What}: {seen.Word}");
-        var asExpected = Evidence.Deviations.Where(d => d.Place == "as expected").Select(d => d.Scale.Name).ToHashSet(StringComparer.Ordinal);
-        var moved = cause.Moves.Where(m => m.LogFactor > 0.4 && !asExpected.Contains(m.Evidence)).OrderByDescending(m => m.LogFactor).Take(3).Select(m => byName[m.Evidence]).ToArray();
-        return moved.Length > 0 ? moved : Evidence.Deviations.OrderByDescending(d => Math.Abs(d.Steps)).Take(2).Select(d => byName[d.Scale.Name]);
+            byId.TryAdd(seen.What, CauseTable.Instance.Told(seen));
+        var asExpected = Evidence.Deviations.Where(d => d.Place == ReadingPlace.AsExpected).Select(d => d.Scale.Id).ToHashSet(StringComparer.Ordinal);
+        var moved = cause.Moves.Where(m => m.LogFactor > 0.4 && !asExpected.Contains(m.Evidence)).OrderByDescending(m => m.LogFactor).Take(3).Select(m => byId[m.Evidence]).ToArray();
+        return moved.Length > 0 ? moved : Evidence.Deviations.OrderByDescending(d => Math.Abs(d.Steps)).Take(2).Select(d => byId[d.Scale.Id]);
     }
 
     private (string Other, DiagnosisMessages.WrongRefrigerantWhere Where)? AnotherRefrigerant()
@@ -206,40 +208,49 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
     private bool HasReversingValve() => _context.Job.Equipment.System.Value is SystemKind.HeatPump or SystemKind.DuctlessSplit or SystemKind.MultiSplit or SystemKind.VRF
         || _charge.Rows.Any(r => r.Written.ReversingValve is not null || r.Mode == OperatingMode.Heating);
 
-    private Diagnosis None(ChargeRow row, Message why, Message next) => None(row, _context.Present.Text(why), _context.Present.Text(next));
+    private Diagnosis None(ChargeRow row, Message why, Message next) => Make(row, DiagnosisStanding.None, [], DiagnosisMessages.None(why), next, "none");
 
-    private Diagnosis None(ChargeRow row, string why, string next) => Make(row, DiagnosisStanding.None, [], DiagnosisMessages.None(new TextValue(why)), next, "none");
-
-    private Diagnosis Single(ChargeRow row, DiagnosisStanding standing, string cause, Message sentence, Message? next)
+    private Diagnosis Single(ChargeRow row, DiagnosisStanding standing, (string Id, Message? Name) cause, Message sentence, Message? next)
     {
         var made = Make(row, standing, [], sentence, next, "none");
-        Names = [cause];
-        return made with { Ranked = [new RankedCause(cause, 1, null)] };
+        Names = cause.Name is null ? [] : [cause.Name];
+        return made with { Ranked = [new RankedCause(cause.Id, 1, null)] };
     }
 
     private Diagnosis Make(ChargeRow row, DiagnosisStanding standing, ImmutableArray<WeighedCause> ranked, Message sentence, Message? next, string advice)
     {
+        var present = _context.Present;
         Standing = standing;
         Said = (sentence, next);
-        Names = [.. ranked.Select(w => w.Cause.NameIn(Way(row)))];
+        Names = [.. ranked.Select(w => w.Cause.SaidIn(Way).Name)];
         return new Diagnosis
         {
             At = row.Time,
-            Sentence = Capital(_context.Present.Text(sentence)),
-            NextStep = next is null ? "" : _context.Present.Text(next),
+            Sentence = present.Text(sentence),
+            NextStep = next is null ? "" : present.Text(next),
             Advice = advice,
-            Ranked = [.. ranked.Select(w => new RankedCause(w.Cause.Name, w.Probability, ranked.Length > 1 ? w.Cause.TellApartIn(Way(row)) : null))],
+            Ranked = [.. ranked.Select(w => new RankedCause(w.Cause.Id, w.Probability, ranked.Length > 1 && w.Cause.SaidIn(Way).Apart is { } apart ? present.Text(apart) : null))],
             Readings =
             [
-                .. (Evidence?.Deviations ?? []).Select(d => new WeighedReading(d.Scale.Name, d.Text, d.Expected, d.Place)),
-                .. (Evidence?.Seen ?? []).Select(s => new WeighedReading(s.What, s.Word, "", s.Word)),
+                .. (Evidence?.Deviations ?? []).Select(d => new WeighedReading(present.Text(d.Scale.Name), present.Text(d.Value), present.Text(d.Expected), MemberWords.Of(d.Place.ToString()))
+                {
+                    PlaceText = d.Place == ReadingPlace.AsExpected ? "" : present.Text(PlaceOf(d.Place)),
+                }),
+                .. (Evidence?.Seen ?? []).Select(s => new WeighedReading(present.Text(CauseTable.Instance.NameOf(s.What)), present.Text(CauseTable.Instance.Told(s)), "", s.Word)),
             ],
         };
     }
 
+    private static Message PlaceOf(ReadingPlace place) => DiagnosisMessages.Place(place switch
+    {
+        ReadingPlace.FarBelow => DiagnosisMessages.PlacePlace.FarBelow,
+        ReadingPlace.Below => DiagnosisMessages.PlacePlace.Below,
+        ReadingPlace.Above => DiagnosisMessages.PlacePlace.Above,
+        ReadingPlace.FarAbove => DiagnosisMessages.PlacePlace.FarAbove,
+        _ => DiagnosisMessages.PlacePlace.AsExpected,
+    });
+
     private QuantityValue Quantity(double kelvin) => _context.Present.Value(kelvin, DisplayKind.TemperatureDifference, 1);
 
-    private static ListValue List(IEnumerable<string> texts, ListJoin join = ListJoin.And) => new([.. texts.Select((t, i) => new TextValue(i == 0 && join == ListJoin.And ? Capital(t) : t))], join);
-
-    private static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
+    private static ListValue List(IEnumerable<Message> items, ListJoin join = ListJoin.And) => new([.. items], join);
 }

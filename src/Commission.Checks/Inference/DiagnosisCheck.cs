@@ -12,6 +12,9 @@ namespace Commission.Checks.Inference;
 /// <summary>The diagnosis among the findings: a fault that one cause explains is no circuit to hand over.</summary>
 internal sealed class DiagnosisCheck : ICheck
 {
+    private const int MostShown = 5;
+    private const double WorthShowing = 0.2;
+
     public string Id => Diagnosis.Check;
 
     public string Phase => Phases.Charge;
@@ -33,18 +36,26 @@ internal sealed class DiagnosisCheck : ICheck
         Name(context, row, finding);
         foreach (var number in diagnosis.Evidence?.Numbers ?? [])
             finding.Use(number);
+        var present = context.Present;
         foreach (var deviation in diagnosis.Evidence?.Deviations ?? [])
-            finding.Step("z", deviation.Scale.Name, "difference from what it should be, in clear steps", $"{deviation.Text}; {deviation.Expected}", string.Create(CultureInfo.InvariantCulture, $"{deviation.Steps:+0.0;−0.0;0.0} ± {2 * deviation.Doubt:0.0}"), "causes.yaml");
-        foreach (var cause in diagnosis.Weighed.Take(5))
         {
-            var moves = string.Join(", ", cause.Moves.Where(m => Math.Abs(m.LogFactor) >= 0.2).OrderByDescending(m => Math.Abs(m.LogFactor)).Select(m => string.Create(CultureInfo.InvariantCulture, $"{m.Evidence} × {Math.Exp(Math.Clamp(m.LogFactor, -9, 9)):0.##}")));
-            finding.Step("P", cause.Cause.Name, "how often it is met × what each reading says for it against a sound circuit", moves, string.Create(CultureInfo.InvariantCulture, $"{100 * cause.Probability:0} %"), "Bayes' rule");
+            finding.Step(
+                "z", present.Text(deviation.Scale.Name), present.Text(DiagnosisMessages.WeighedSteps), present.Text(DiagnosisMessages.WeighedAgainst(deviation.Value, deviation.Expected)),
+                string.Create(CultureInfo.InvariantCulture, $"{deviation.Steps:+0.0;−0.0;0.0} ± {2 * deviation.Doubt:0.0}"), present.Text(DiagnosisMessages.WeighedTable));
+        }
+
+        foreach (var cause in diagnosis.Weighed.Take(MostShown))
+        {
+            var moves = cause.Moves.Where(m => Math.Abs(m.LogFactor) >= WorthShowing).OrderByDescending(m => Math.Abs(m.LogFactor)).Select(m => DiagnosisMessages.WeighedMove(CauseTable.Instance.NameOf(m.Evidence), Factor(m.LogFactor)));
+            finding.Step(
+                "P", present.Text(cause.Cause.SaidIn(diagnosis.Way).Name), present.Text(DiagnosisMessages.WeighedChance), present.Text(DiagnosisMessages.WeighedMoves(new ListValue([.. moves], ListJoin.Comma))),
+                string.Create(CultureInfo.InvariantCulture, $"{100 * cause.Probability:0} %"), present.Text(DiagnosisMessages.WeighedRule));
         }
 
         yield return diagnosis.Standing switch
         {
             DiagnosisStanding.Sound => finding.Decide(true).Say(sentence).Build(),
-            DiagnosisStanding.ByWeight => finding.Information(sentence, "the weight judges"),
+            DiagnosisStanding.ByWeight => finding.Information(sentence, DiagnosisMessages.WeighedByWeight),
             DiagnosisStanding.Fault => finding.Fail(Cause(diagnosis)).Say(sentence).Next(next!).Build(),
             DiagnosisStanding.Open => finding.Fail(Cause(diagnosis)).Say(sentence).Next(next!).Build(),
             DiagnosisStanding.Impossible => finding.Say(sentence).NotEvaluated(sentence, next!),
@@ -53,8 +64,10 @@ internal sealed class DiagnosisCheck : ICheck
     }
 
     // One cause where one is concluded, else those that are left.
-    private static string Cause(CircuitDiagnosis diagnosis) =>
-        string.Join(" or ", diagnosis.Names.Take(diagnosis.Standing == DiagnosisStanding.Fault ? 1 : int.MaxValue));
+    private static Message Cause(CircuitDiagnosis diagnosis) =>
+        DiagnosisMessages.Reason(new ListValue([.. diagnosis.Names.Take(diagnosis.Standing == DiagnosisStanding.Fault ? 1 : int.MaxValue)], ListJoin.Or));
+
+    private static NumberValue Factor(double log) => Math.Exp(Math.Clamp(log, -9, 9)) is var factor && factor >= 10 ? new NumberValue(factor, 0) : new NumberValue(factor, 2);
 
     // Everything that could move it, whether it did or not.
     private static void Name(CheckContext context, ChargeRow row, FindingBuilder finding)

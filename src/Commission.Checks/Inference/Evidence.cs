@@ -7,7 +7,9 @@ using Commission.Checks.Limits;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
+using static Commission.Messages.DiagnosisMessages;
 
 namespace Commission.Checks.Inference;
 
@@ -16,6 +18,7 @@ internal sealed class RowEvidence
 {
     private const double Kelvin0 = 273.15;
     private const double Warmed = 2.8;
+    private const double UsualRoom = 24.3 + Kelvin0;
 
     private readonly CheckContext _context;
     private readonly ChargeAnalysis _charge;
@@ -44,7 +47,7 @@ internal sealed class RowEvidence
         Current();
         Discharge();
         if (row.DrierDrop.Value is { } drop)
-            Add("drier", drop, 0.3, "next to nothing, common practice", DisplayKind.TemperatureDifference);
+            Add("drier", drop, 0.3, ExpectedDrier, DisplayKind.TemperatureDifference);
         Airflow();
         if (row.Mode == OperatingMode.Cooling)
             ReturnAir();
@@ -69,7 +72,7 @@ internal sealed class RowEvidence
         {
             Numbers.Add(_row.EvaporatorSuperheat);
             var range = _context.Limits.Find(LimitIds.ChargeEvaporatorSuperheatRange);
-            Add("superheat", bulb, Middle(range) ?? 4, Words(range, "at the evaporator"), DisplayKind.TemperatureDifference, usual: range is null ? 0 : Half(range));
+            Add("superheat", bulb, Middle(range) ?? 4, range is null ? ExpectedUnknown : ExpectedAtEvaporator(new TextValue(_context.State(range).Text), new TextValue(_context.State(range).Basis)), DisplayKind.TemperatureDifference, usual: range is null ? 0 : Half(range));
             return;
         }
 
@@ -80,16 +83,16 @@ internal sealed class RowEvidence
         {
             var target = ChargeTarget.Superheat(_context, _row);
             if (target.Limit is { } limit && Middle(limit) is { } middle)
-                Add("superheat", value, middle, $"{limit.Text}, {limit.Basis}", DisplayKind.TemperatureDifference, target.Target, tolerance: Half(limit));
+                Add("superheat", value, middle, Words(limit), DisplayKind.TemperatureDifference, target.Target, tolerance: Half(limit));
         }
         else if (_context.Limits.Find(LimitIds.ChargeSuperheat) is { } maker && Middle(maker) is { } held)
         {
-            Add("superheat", value, held, Words(maker, ""), DisplayKind.TemperatureDifference, usual: Half(maker));
+            Add("superheat", value, held, Words(maker), DisplayKind.TemperatureDifference, usual: Half(maker));
         }
         else
         {
             var usual = _context.Limits.Require(LimitIds.ChargeDiagnosisSuperheat);
-            Add("superheat", value, Middle(usual)!.Value, Words(usual, ""), DisplayKind.TemperatureDifference, usual: Half(usual));
+            Add("superheat", value, Middle(usual)!.Value, Words(usual), DisplayKind.TemperatureDifference, usual: Half(usual));
         }
     }
 
@@ -101,12 +104,12 @@ internal sealed class RowEvidence
         var target = ChargeTarget.Subcooling(_context, _row);
         if (target.Limit is { } limit && Middle(limit) is { } middle)
         {
-            Add("subcooling", value, middle, $"{limit.Text}, {limit.Basis}", DisplayKind.TemperatureDifference, target.Target, tolerance: Half(limit));
+            Add("subcooling", value, middle, Words(limit), DisplayKind.TemperatureDifference, target.Target, tolerance: Half(limit));
             return;
         }
 
         var usual = _context.Limits.Require(LimitIds.ChargeDiagnosisSubcooling);
-        Add("subcooling", value, Middle(usual)!.Value, Words(usual, ""), DisplayKind.TemperatureDifference, spread: Half(usual));
+        Add("subcooling", value, Middle(usual)!.Value, Words(usual), DisplayKind.TemperatureDifference, spread: Half(usual));
     }
 
     private void Splits()
@@ -123,7 +126,7 @@ internal sealed class RowEvidence
             if (_charge.IsRefrigeration)
                 Usual("evaporator split", evaporator, LimitIds.ChargeEvaporatorDifferenceRange, 7);
             else
-                Add("evaporator split", evaporator, ExpectedEvaporatorSplit(), $"about {_context.Present.Text(ExpectedEvaporatorSplit(), DisplayKind.TemperatureDifference, 0)} at full airflow in these conditions, common practice", DisplayKind.TemperatureDifference);
+                Add("evaporator split", evaporator, ExpectedEvaporatorSplit(), ExpectedFullAirflow(Kelvin(ExpectedEvaporatorSplit())), DisplayKind.TemperatureDifference);
         }
 
     }
@@ -136,16 +139,16 @@ internal sealed class RowEvidence
         {
             var rise = leaving.Value - entering.Value;
             if (_context.Limits.Find(LimitIds.AirHeatRise) is { } maker && Middle(maker) is { } usual)
-                Add("air split", rise, usual, Words(maker, ""), DisplayKind.TemperatureDifference, spread: Half(maker));
+                Add("air split", rise, usual, Words(maker), DisplayKind.TemperatureDifference, spread: Half(maker));
             return;
         }
 
         var split = entering.Value - leaving.Value;
         var target = SplitTarget.Of(_context, _row);
         if (_charge.ByWeightOnly is null && target.Limit is { } limit && Middle(limit) is { } middle)
-            Add("air split", split, middle, $"{limit.Text}, {limit.Basis}", DisplayKind.TemperatureDifference, target.Target, tolerance: Half(limit));
+            Add("air split", split, middle, Words(limit), DisplayKind.TemperatureDifference, target.Target, tolerance: Half(limit));
         else
-            Add("air split", split, 10.5, "about 19 °F (10.5 K), common practice", DisplayKind.TemperatureDifference, spread: 4);
+            Add("air split", split, 10.5, ExpectedAbout(Kelvin(10.5)), DisplayKind.TemperatureDifference, spread: 4);
     }
 
     // In heating the indoor coil condenses: its outlet shows the subcooling, the compressor's inlet the superheat (common practice for the figures).
@@ -154,13 +157,13 @@ internal sealed class RowEvidence
         if (_row.CompressorSuperheat is { Value: { } superheat } number && _row.TrueSuctionPressure is not null)
         {
             Numbers.Add(number);
-            Add("superheat", superheat, 7, "about 12 °F (7 K) at the compressor, common practice", DisplayKind.TemperatureDifference, spread: 3);
+            Add("superheat", superheat, 7, ExpectedAtCompressor(Kelvin(7)), DisplayKind.TemperatureDifference, spread: 3);
         }
 
         if (_row is { IndoorCoilOutlet: { } outlet, LiquidBubble.Value: { } bubble })
-            Add("subcooling", bubble - outlet.Value, 7, "about 12 °F (7 K) at the indoor coil, common practice", DisplayKind.TemperatureDifference, spread: 3);
+            Add("subcooling", bubble - outlet.Value, 7, ExpectedAtIndoorCoil(Kelvin(7)), DisplayKind.TemperatureDifference, spread: 3);
         if (_row is { VaporDew.Value: { } condensing, ReturnDryBulb: { } room })
-            Add("condenser split", condensing - room.Value, 20, "about 36 °F (20 K) over the room, common practice", DisplayKind.TemperatureDifference, spread: 4);
+            Add("condenser split", condensing - room.Value, 20, ExpectedOverRoom(Kelvin(20)), DisplayKind.TemperatureDifference, spread: 4);
     }
 
     // Where the condenser split is not known, a compressor that pumps badly shows in its ratio.
@@ -171,7 +174,7 @@ internal sealed class RowEvidence
         var ratio = high.Value / low.Value;
         var scale = CauseTable.Instance.Readings["ratio"];
         _deviations.Add(new Deviation(
-            scale, scale.Steps(Math.Log(ratio.Value / likely)), 0.3, _context.Present.Text(ratio, DisplayKind.Number), $"about {_context.Present.Text(likely, DisplayKind.Number)} in these conditions, common practice"));
+            scale, scale.Steps(Math.Log(ratio.Value / likely)), 0.3, Value(ratio, DisplayKind.Number), ExpectedConditions(_context.Present.InMessage(likely, DisplayKind.Number))));
     }
 
     // Comfort cooling evaporates near 45 °F with 80/67 °F indoors and 95 °F outdoors; a wetter coil boils higher by half a kelvin a kelvin of wet
@@ -195,14 +198,14 @@ internal sealed class RowEvidence
         var likely = _charge.IsRefrigeration ? 0.68 : LikelyCurrent.At(_row.OutdoorDryBulb?.Value.Value);
         var scale = CauseTable.Instance.Readings["current"];
         _deviations.Add(new Deviation(
-            scale, (share - likely) / scale.Step, 0.2, $"{read.Text}, {Percent(share)} of the rated {rated.Text}", $"about {Percent(likely)} at full load in this weather, common practice"));
+            scale, (share - likely) / scale.Step, 0.2, ValueOfRated(new TextValue(read.Text), Percent(share), new TextValue(rated.Text)), ExpectedFullLoadWeather(Percent(likely))));
     }
 
     private void Discharge()
     {
         if (_row is not { DischargeLine: { } line, LiquidDew.Value: { } condensing } || _charge.IsRefrigeration || _row.Mode == OperatingMode.Heating)
             return;
-        Add("discharge", line.Value - condensing, 28, "about 50 °F (28 K) at full load, common practice", DisplayKind.TemperatureDifference, spread: 5);
+        Add("discharge", line.Value - condensing, 28, ExpectedFullLoad(Kelvin(28)), DisplayKind.TemperatureDifference, spread: 5);
     }
 
     private void Airflow()
@@ -215,7 +218,7 @@ internal sealed class RowEvidence
         var scale = CauseTable.Instance.Readings["airflow"];
         var away = per.Value / Nominal - 1;
         _deviations.Add(new Deviation(
-            scale, away / scale.Step, per.StandardUncertainty / Nominal / scale.Step, _context.Present.Text(per, DisplayKind.FlowPerCapacity), $"about {_context.Present.Text(Nominal, DisplayKind.FlowPerCapacity)}, common practice"));
+            scale, away / scale.Step, per.StandardUncertainty / Nominal / scale.Step, Value(per, DisplayKind.FlowPerCapacity), ExpectedAbout(_context.Present.InMessage(Nominal, DisplayKind.FlowPerCapacity))));
     }
 
     // The load is in the wet bulb where that was read, else in the dry bulb.
@@ -224,21 +227,21 @@ internal sealed class RowEvidence
         if (_charge.IsRefrigeration)
         {
             if (_row.BoxTemperature is { } box && _context.Job.Equipment.BoxTemperature is { } kept)
-                Add("return air", box.Value, kept.Value.Si, $"{kept.Text} is to be held", DisplayKind.Temperature);
+                Add("return air", box.Value, kept.Value.Si, ExpectedBox(new TextValue(kept.Text)), DisplayKind.Temperature);
             return;
         }
 
         if (_row.ReturnDryBulb is { } dry)
-            Add("return air", dry.Value, 24.3 + Kelvin0, "about 76 °F (24 °C), common practice", DisplayKind.Temperature);
+            Add("return air", dry.Value, UsualRoom, ExpectedAbout(_context.Present.Value(UsualRoom, DisplayKind.Temperature, 0)), DisplayKind.Temperature);
     }
 
     private void ThingsSeen()
     {
         var job = _context.Job;
         if ((_row.Written.SightGlass ?? job.Charging?.SightGlass) is { Value: not SightGlass.None } glass)
-            _seen.Add(new Seen("sight glass", glass.Value.ToString().ToLowerInvariant()));
+            _seen.Add(new Seen("sight glass", MemberWords.Of(glass.Value.ToString())));
         if (_row.Written.Frost is { } frost)
-            _seen.Add(new Seen("frost", frost.Text));
+            _seen.Add(new Seen("frost", MemberWords.Of(frost.Value.ToString())));
         if (StandingTest() is { } tested)
             _seen.Add(new Seen("standing test", tested));
         if (job.Air is { } air)
@@ -277,16 +280,16 @@ internal sealed class RowEvidence
     private void Usual(string id, Uncertain value, string limit, double otherwise)
     {
         var range = _context.Limits.Find(limit);
-        Add(id, value, Middle(range) ?? otherwise, Words(range, ""), DisplayKind.TemperatureDifference, usual: range is null ? 0 : Half(range));
+        Add(id, value, Middle(range) ?? otherwise, Words(range), DisplayKind.TemperatureDifference, usual: range is null ? 0 : Half(range));
     }
 
     // The doubt of a band is its half width as a rectangle; that of a target is its own.
-    private void Add(string id, Uncertain value, double expected, string words, DisplayKind kind, Uncertain? target = null, double spread = 0, double? tolerance = null, double usual = 0)
+    private void Add(string id, Uncertain value, double expected, Message words, DisplayKind kind, Uncertain? target = null, double spread = 0, double? tolerance = null, double usual = 0)
     {
         var scale = CauseTable.Instance.Readings[id];
         var difference = target is null ? value - Uncertain.Exact(expected) : value - target;
         var doubt = Math.Sqrt((difference.StandardUncertainty * difference.StandardUncertainty) + (spread * spread / 3)) / scale.Step;
-        _deviations.Add(new Deviation(scale, scale.Steps(difference.Value), doubt, _context.Present.Text(value, kind), words)
+        _deviations.Add(new Deviation(scale, scale.Steps(difference.Value), doubt, Value(value, kind), words)
         {
             IsInside = Math.Abs(difference.Value) <= Math.Max(usual, Math.Max(spread, tolerance ?? 0)),
             Scatter = tolerance is { } half ? Math.Min(scale.Scatter, 0.55 * half / scale.Step) : scale.Scatter,
@@ -307,13 +310,13 @@ internal sealed class RowEvidence
 
     private static double Half(Limit limit) => limit is { Lower: { } low, Upper: { } high } ? (high.Si - low.Si) / 2 : 0;
 
-    private string Words(Limit? limit, string where)
-    {
-        if (limit is null)
-            return "common practice";
-        var state = _context.State(limit);
-        return $"{state.Text}{(where.Length > 0 ? $" {where}" : "")}, {state.Basis}";
-    }
+    private Message Words(Limit? limit) => limit is null ? ExpectedUnknown : Words(_context.State(limit));
 
-    private static string Percent(double share) => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{100 * share:0} %");
+    private static Message Words(LimitStatement limit) => ExpectedLimit(new TextValue(limit.Text), new TextValue(limit.Basis));
+
+    private Message Value(Uncertain value, DisplayKind kind) => DiagnosisMessages.Value(_context.Present.InMessage(value, kind));
+
+    private QuantityValue Kelvin(double difference) => _context.Present.Value(difference, DisplayKind.TemperatureDifference, 0);
+
+    private QuantityValue Percent(double share) => _context.Present.Value(share, DisplayKind.Percentage, 0);
 }

@@ -1,14 +1,34 @@
 using System.Collections.Immutable;
+using Commission.Messages;
 
 namespace Commission.Checks.Inference;
+
+/// <summary>Where a reading lies beside what it should be.</summary>
+internal enum ReadingPlace
+{
+    /// <summary>Far below.</summary>
+    FarBelow,
+
+    /// <summary>Below.</summary>
+    Below,
+
+    /// <summary>Where it should be.</summary>
+    AsExpected,
+
+    /// <summary>Above.</summary>
+    Above,
+
+    /// <summary>Far above.</summary>
+    FarAbove,
+}
 
 /// <summary>A number of the running circuit against what it should be.</summary>
 /// <param name="Scale">Which reading it is.</param>
 /// <param name="Steps">How far it lies from what it should be, in steps; positive above.</param>
 /// <param name="Doubt">Standard uncertainty of that difference, in steps.</param>
-/// <param name="Text">The value as printed.</param>
-/// <param name="Expected">What it should be, as printed, and where that comes from.</param>
-internal sealed record Deviation(ReadingScale Scale, double Steps, double Doubt, string Text, string Expected)
+/// <param name="Value">The value, with what it is to be seen beside.</param>
+/// <param name="Expected">What it should be, and where that comes from.</param>
+internal sealed record Deviation(ReadingScale Scale, double Steps, double Doubt, Message Value, Message Expected)
 {
     /// <summary>How far a sound system strays, in steps: half of a tolerance that somebody states, else the table's scatter.</summary>
     public double Scatter { get; init; } = Scale.Scatter;
@@ -18,14 +38,14 @@ internal sealed record Deviation(ReadingScale Scale, double Steps, double Doubt,
     /// <summary>Whether it lies inside the range that is printed beside it.</summary>
     public bool IsInside { get; init; }
 
-    /// <summary>Where it lies, in words.</summary>
-    public string Place => IsInside ? "as expected" : (Steps / Math.Max(Band, 0.3)) switch
+    /// <summary>Where it lies.</summary>
+    public ReadingPlace Place => IsInside ? ReadingPlace.AsExpected : (Steps / Math.Max(Band, 0.3)) switch
     {
-        < -2.5 => "far below",
-        < -1.25 => "below",
-        > 2.5 => "far above",
-        > 1.25 => "above",
-        _ => "as expected",
+        < -2.5 => ReadingPlace.FarBelow,
+        < -1.25 => ReadingPlace.Below,
+        > 2.5 => ReadingPlace.FarAbove,
+        > 1.25 => ReadingPlace.Above,
+        _ => ReadingPlace.AsExpected,
     };
 
     /// <summary>Logarithm of the likelihood under a shift of so many steps. One reading in fifty is simply wrong, and must not decide alone.</summary>
@@ -48,7 +68,7 @@ internal sealed record Seen(string What, string Word);
 /// <summary>A cause with its probability and what each piece of evidence did for it.</summary>
 /// <param name="Cause">The cause.</param>
 /// <param name="Probability">Among all causes, 0 to 1.</param>
-/// <param name="Moves">For each piece of evidence, the factor (as a natural logarithm) by which it speaks for this cause against the sound circuit.</param>
+/// <param name="Moves">For each piece of evidence, by its id in the table, the factor (as a natural logarithm) by which it speaks for this cause against the sound circuit.</param>
 internal sealed record WeighedCause(CauseEntry Cause, double Probability, ImmutableArray<(string Evidence, double LogFactor)> Moves);
 
 /// <summary>
@@ -92,7 +112,7 @@ internal static class Weighing
         var form = Forms(cause, way).MaxBy(f => deviations.Sum(d => d.LogLikelihood(f.Shift(d))))!;
         return
         [
-            .. deviations.Select(d => (d.Scale.Name, d.LogLikelihood(form.Shift(d)) - d.LogLikelihood(0))),
+            .. deviations.Select(d => (d.Scale.Id, d.LogLikelihood(form.Shift(d)) - d.LogLikelihood(0))),
             .. seen.Select(s => (s.What, LogChance(cause, sound, s) - LogChance(sound, sound, s))),
         ];
     }

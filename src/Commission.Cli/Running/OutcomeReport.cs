@@ -67,7 +67,7 @@ internal sealed class OutcomeReport
     private void Write(Diagnosis diagnosis)
     {
         foreach (var reading in diagnosis.Readings.Where(r => r.Expected.Length > 0).Take(MostReadings))
-            _output.WriteLine($"  {reading.Name}: {reading.Text} ({reading.Expected}){(reading.Place == "as expected" ? "" : $" - {reading.Place}")}");
+            _output.WriteLine($"  {reading.Name}: {reading.Text} ({reading.Expected}){(reading.PlaceText.Length == 0 ? "" : $" - {reading.PlaceText}")}");
         _output.WriteLine($"  Diagnosis at {diagnosis.At}: {diagnosis.Sentence}");
         // What an earlier step has to prove first comes first.
         if (diagnosis.NextStep.Length > 0 && _record.Findings.Any(f => f is { Check: Diagnosis.Check, Verdict: Verdict.Fail }) && _told.Add(diagnosis.NextStep))

@@ -1,5 +1,6 @@
 using Commission.Checks.Tests.Charge;
 using Commission.Measurement.Decisions;
+using Commission.Messages;
 using Commission.Records.Findings;
 using Xunit;
 
@@ -68,7 +69,7 @@ public sealed class TemperatureSplitCheckTests
     {
         var f = AirJobs.One("air.temperature-split", readings: [Warm, Warm]);
         Assert.Equal(Verdict.Information, f.Verdict);
-        Assert.Contains("capacity probably is", f.Statement, StringComparison.Ordinal);
+        Assert.Contains(f.Messages!.Statement, m => m == AirMessages.SplitLowTwiceRemark);
     }
 
     [Fact]

@@ -83,6 +83,17 @@ public sealed class GateCheckTests
         Assert.Contains("10 min after the last change of charge", finding.Statement, StringComparison.Ordinal);
     }
 
+    // A coil with enough air rarely cools it by more than 23 °F (common practice, no source): what is left to judge by where no wet bulb opens the table.
+    [Theory]
+    [InlineData("57.6", Verdict.Pass)]
+    [InlineData("56.4", Verdict.Fail)]
+    public void Without_a_wet_bulb_a_split_that_is_rarely_exceeded_shows_enough_air(string supply, Verdict verdict)
+    {
+        var finding = One(ChargeJobs.FenRow.With("return wet bulb: 67.0, ", "").With("supply dry bulb: 61.8", $"supply dry bulb: {supply}"), "charge.prerequisites");
+        Assert.Equal(verdict, finding.Verdict);
+        Assert.Equal(80 - double.Parse(supply, System.Globalization.CultureInfo.InvariantCulture), finding.Measured!.Value.Si * 1.8, 0.01);
+    }
+
     [Fact]
     public void Without_times_it_is_not_evaluated() =>
         Assert.Equal(Verdict.NotEvaluated, One(ChargeJobs.FenRow.With("  compressor started: \"10:00\"\n", ""), "charge.stabilised").Verdict);

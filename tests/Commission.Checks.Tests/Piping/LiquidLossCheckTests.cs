@@ -75,6 +75,18 @@ public sealed class LiquidLossCheckTests
         Assert.Contains("friction", f.Reservation, StringComparison.Ordinal);
     }
 
+    // No liquid line loses 5 K to friction where 1 to 2 °F are designed for (common practice, no source). R-134a at 0.8 MPa boils at 31.31 °C (textbook
+    // table), 1 m of rise takes 11.6 kPa at 22.3 kPa/K, 0.52 K: 31.31 − 0.52 − 25.6 = 5.2 K are left, 4.9 K of 25.9 °C.
+    [Theory]
+    [InlineData("25.6 °C", Verdict.Pass)]
+    [InlineData("25.9 °C", Verdict.Conditional)]
+    public void With_a_wide_margin_no_friction_is_missed(string line, Verdict verdict)
+    {
+        var f = PipingJob.One("piping.liquid-loss", Lines("od: 3/8 in, length: 30 m, rise: 1 m", ""), reading: PipingJob.Textbook.Replace("30.3 °C", line, StringComparison.Ordinal));
+        Assert.Equal(verdict == Verdict.Pass ? 5.2 : 4.9, f.Measured!.Value.Si, 0.06);
+        Assert.Equal(verdict, f.Verdict);
+    }
+
     [Fact]
     public void Friction_beyond_what_guides_design_for_is_remarked_on()
     {

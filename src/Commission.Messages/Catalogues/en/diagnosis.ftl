@@ -1,60 +1,173 @@
 ### The diagnosis: what all readings of the running circuit say together, in one or two sentences, and the next step.
 
-# $evidence (list) - readings with their values and places
-# $cause (text) - the cause in the trade's words
-concluded = { $evidence }: this is { $cause }.
+## The diagnosis
 
+# $cause (message) - the cause
 # $evidence (list) - readings with their values and places
-# $cause (text) - the likeliest cause
+concluded = This is { $cause }: { $evidence }.
+
+# $cause (message) - the likeliest cause
 # $others (list) - what else it may be
-# $apart (text) - the reading that tells them apart
-ranked = { $evidence }: most likely { $cause }, or else { $others }. What tells them apart: { $apart }.
+# $evidence (list) - readings with their values and places
+ranked = Most likely this is { $cause }, or else { $others }: { $evidence }.
+
+# $apart (message) - how to tell them apart, as an order without a full stop
+ranked-next = First { $apart }. Change nothing else until that is known.
 
 # $readings (list) - readings with their values
-sound = { $readings }: as it should be. Nothing speaks against the charge.
+sound = The circuit runs as it should: { $readings }. Nothing speaks against the charge.
 
 # $readings (list) - readings with their values
 # $others (list) - what these readings do not exclude
-# $apart (text) - the reading that would tell
-sound-but-open = { $readings }: nothing clearly wrong. These readings do not exclude { $others }; what would tell: { $apart }.
+# $apart (message) - how to tell, as an order without a full stop
+sound-but-open = Nothing is clearly wrong: { $readings }. These readings do not rule out { $others }; to be sure, { $apart }.
 
+# $cause (message) - the condition of the moment
 # $evidence (list) - readings with their values and places
-# $cause (text) - the condition of the moment
-condition = { $evidence }: this is { $cause }, in which the charge cannot be told.
+condition = With { $cause } nobody can judge the charge: { $evidence }.
 
-# $why (text) - why the readings count for nothing, without a full stop
+# $why (message) - why the readings count for nothing, without a full stop
 none = No diagnosis: { $why }.
 
-# $why (text) - why it is charged by weight, without a full stop
-by-weight = The charge stands by its weight, which is judged beside: { $why }. Readings are not used to set it.
+# $why (message) - why it is charged by weight, without a full stop
+by-weight = The charge is judged by its weight, and readings are not used to set it: { $why }.
 
-# $why (text) - the contradiction, without a full stop
+# $why (message) - the contradiction, without a full stop
 impossible = The readings cannot be right together: { $why }.
-impossible-next = Read again what is named: a swapped hose or clamp, a wrong zero, another refrigerant than the one written, a slip of the pen.
+impossible-next = Read both again. Look for swapped hoses or clamps, a gauge with a wrong zero, another refrigerant than the one written, or a slip of the pen.
+
+# $what (choice: outdoor-over-condensing, liquid-over-condensing, vapor-under-boiling, supply-under-boiling, supply-over-return, liquid-under-outdoor) - which two readings
+# $by (quantity) - by how much
+contradiction =
+    { $what ->
+        [outdoor-over-condensing] the outdoor air is { $by } warmer than the refrigerant condenses
+        [liquid-over-condensing] the liquid line is { $by } warmer than the refrigerant condenses
+        [vapor-under-boiling] the vapor line is { $by } colder than the refrigerant boils
+        [supply-under-boiling] the supply air is { $by } colder than the refrigerant boils
+        [supply-over-return] the supply air is { $by } warmer than the return air
+       *[liquid-under-outdoor] the liquid line is { $by } colder than the outdoor air that cools it
+    }
 
 # $low (quantity) - lowest superheat
 # $high (quantity) - highest superheat
 hunting = Superheat swings between { $low } and { $high } while nothing else changed: the valve hunts, and no single reading shows where it holds.
-hunting-next = Check the bulb's place, strap and insulation, then the valve's size and setting; judge the charge when it stands still.
+hunting-next = Check where the bulb sits, its strap and its insulation, then the size and setting of the valve. Judge the charge when superheat stands still.
 
-# $written (text) - the refrigerant the job says is in the circuit
-# $other (text) - the refrigerant that speaks against it
+# $written (name) - the refrigerant the job says is in the circuit
+# $other (name) - the refrigerant that speaks against it
 # $where (choice: plate, cylinder) - where the other one stands
 wrong-refrigerant =
     { $where ->
         [plate] The circuit is written to hold { $written }, and the plate says { $other }: superheat and subcooling mean nothing until that is settled.
        *[cylinder] The circuit is written to hold { $written }, and { $other } was put in: superheat and subcooling mean nothing with a mixture.
     }
+
 # $below (quantity) - how far the standing pressure lies below saturation, as a temperature
-# $written (text) - the refrigerant the job says is in the circuit
-rests-below = At rest the pressure lies { $below } below the saturation of { $written } although there is liquid: air can only raise it, so another refrigerant is in the circuit.
+# $written (name) - the refrigerant the job says is in the circuit
+rests-below = At rest the pressure lies { $below } below saturation of { $written }, and there is liquid in the circuit. Air can only raise it: another refrigerant is in there.
 
-wrong-refrigerant-next = Find out what is in the circuit with a refrigerant identifier; if it is not what the plate says, recover all of it and weigh in the right one.
+wrong-refrigerant-next = Find out what is in the circuit with a refrigerant identifier. If it is not what the plate says, recover all of it and weigh in the right one.
 
-no-numbers = neither superheat, subcooling nor a split can be worked out from what was read
+no-numbers = superheat, subcooling and the splits cannot be worked out from what was read
 no-numbers-next = Read both pressures, both line temperatures, the outdoor air and the air in and out of the coil.
 frosted = the outdoor coil was not clear of frost
 frosted-next = Let it defrost and run for 10 min, then read again.
-part-load = the compressor ran at part load, and a modulating compressor then shows what its control wants
+part-load = the compressor ran at part load, where a modulating compressor shows what its control wants
 part-load-next = Run it at full load or in the maker's test mode and read again.
-unclear-next = Take the reading named before anything is changed.
+
+## Causes that are in no table
+
+cause-wrong-refrigerant = another refrigerant than the one written
+cause-hunting = a valve that hunts
+
+# $causes (list) - what is left
+reason = { $causes }
+
+## What it was told from
+
+# $reading (message) - the name of the reading
+# $value (message) - what it was
+shown = { $reading } { $value }
+
+# $reading (message) - the name of the reading
+# $place (message) - where it lies
+# $value (message) - what it was
+proof = { $reading } { $place } ({ $value })
+
+# $place (choice: far-below, below, as-expected, above, far-above) - where a reading lies
+place =
+    { $place ->
+        [far-below] far too low
+        [below] low
+        [as-expected] as expected
+        [above] high
+       *[far-above] far too high
+    }
+
+# $value (quantity) - what was read or worked out
+value = { $value }
+
+# $current (text) - the current as written
+# $share (quantity) - its share of the rated current
+# $rated (text) - the rated current as written
+value-of-rated = { $current }, { $share } of the rated { $rated }
+
+## What a reading should be
+
+# $limit (text) - the figure
+# $basis (text) - whose it is
+expected-limit = { $limit }, { $basis }
+
+# $limit (text) - the figure
+# $basis (text) - whose it is
+expected-at-evaporator = { $limit } at the evaporator, { $basis }
+
+expected-unknown = common practice
+expected-drier = next to nothing, common practice
+
+# $value (quantity) - what is usual
+expected-about = about { $value }, common practice
+
+# $value (quantity) - what is usual
+expected-full-airflow = about { $value } at full airflow in these conditions, common practice
+
+# $value (quantity) - what is usual
+expected-full-load = about { $value } at full load, common practice
+
+# $value (quantity) - what is usual
+expected-full-load-weather = about { $value } at full load in this weather, common practice
+
+# $value (quantity) - what is usual
+expected-conditions = about { $value } in these conditions, common practice
+
+# $value (quantity) - what is usual
+expected-at-compressor = about { $value } at the compressor, common practice
+
+# $value (quantity) - what is usual
+expected-at-indoor-coil = about { $value } at the indoor coil, common practice
+
+# $value (quantity) - what is usual
+expected-over-room = about { $value } over the room, common practice
+
+# $kept (text) - the temperature of the box as written
+expected-box = { $kept } is to be held
+
+## How it was weighed
+
+weighed-by-weight = the weight judges
+weighed-steps = difference from what it should be, in clear steps
+
+# $value (message) - what it was
+# $expected (message) - what it should be
+weighed-against = { $value }; { $expected }
+
+weighed-chance = how often it is met × what each reading says for it against a sound circuit
+
+# $evidence (message) - a reading or a thing seen
+# $factor (number) - how much it speaks for the cause against a sound circuit
+weighed-move = { $evidence } × { $factor }
+
+# $moves (list) - what moved the cause
+weighed-moves = { $moves }
+weighed-table = table of causes (causes.yaml)
+weighed-rule = Bayes' rule

@@ -1,3 +1,34 @@
 ### Supply, motors, protection.
 
 current-unbalance-next = Check the voltages first: one per cent of voltage unbalance makes several of current. With balanced voltages lock out, prove dead, and move all three leads on by one place (L1 to L2, L2 to L3, L3 to L1), never two of them: that keeps the rotation, and a scroll that runs backwards is soon destroyed. An unbalance that moves with the leads is in the supply or the contactor; one that stays with the winding is in the motor.
+
+## Unbalance of three phases
+
+voltages = voltages
+currents = currents
+
+# $what (message) - voltages or currents
+# $unbalance (quantity) - largest deviation from their mean
+unbalance-within = The { $what } are unbalanced by { $unbalance }.
+
+# $what (message) - voltages or currents
+# $unbalance (quantity) - largest deviation from their mean
+# $limit (text) - what is allowed
+unbalance-beyond = The { $what } are unbalanced by { $unbalance }; { $limit } is allowed.
+
+# $what (message) - voltages or currents
+unbalance-name = unbalance of the { $what }
+
+# $what (message) - voltages or currents
+unbalance-zero = the { $what } are zero
+unbalance-zero-next = Read all three again with the compressor running.
+
+voltage-unbalance-next = Stop above 5 %. Look for a loose lug, a blown fuse or single-phase loads on one leg; tell the utility when it comes in unbalanced.
+
+# $stop (text) - the unbalance above which no motor may run
+voltage-unbalance-stop = more than { $stop }, above which no motor may run
+voltage-unbalance-stop-next = Stop the unit and lock it out. Look for a lost phase, a loose lug or a blown fuse; tell the utility when it comes in unbalanced.
+
+# $good (text) - the unbalance up to which a motor gives its full output
+# $share (quantity) - what it may give of its rated output
+voltage-unbalance-derated = Above { $good } a motor is derated: it may give { $share } of its rated output here (NEMA MG-1, from memory).

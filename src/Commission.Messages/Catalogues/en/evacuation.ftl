@@ -1,5 +1,34 @@
 ### Evacuation: where the gauge sat, the isolated hold, what the shape of its rise says.
 
+## Temperature: whether it was warm enough for water to leave
+
+cold-around = around the circuit
+cold-coldest-part = at the coldest part
+
+# $temperature (text) - the lowest temperature, as written
+# $where (message) - where it was read
+cold-enough = { $temperature } { $where }: water could leave.
+
+# $temperature (text) - the lowest temperature, as written
+# $where (message) - where it was read
+# $level (quantity) - what the circuit held at the end
+# $ice (quantity) - vapor pressure of ice at that temperature
+cold-no-ice-left = { $temperature } { $where }; the { $level } held at the end is less than the { $ice } that ice gives off there: none is left.
+
+# $temperature (text) - the lowest temperature, as written
+# $where (message) - where it was read
+cold-ice-why = { $temperature } { $where }: water may have stayed as ice
+
+# $temperature (text) - the lowest temperature, as written
+# $where (message) - where it was read
+cold-ice = { $temperature } { $where }: water may have stayed as ice.
+cold-next = Warm the cold parts with heat lamps or by running indoor heat, never with a flame; break with warm dry nitrogen; pull down and hold again when all of it is above freezing.
+
+cold-not-read = no temperature of the circuit is written
+cold-not-read-next = Read the air around the circuit, and the coldest part of the circuit, while the pump runs.
+cold-ice-pressure = vapor pressure of ice at that temperature
+cold-water-pressure = vapor pressure of water at that temperature
+
 ## The gauge
 
 gauge-not-named = the vacuum gauge is not named, so U is too small

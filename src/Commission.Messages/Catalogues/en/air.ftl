@@ -1,0 +1,51 @@
+### Air: the temperature split.
+
+# $split (quantity) - return over supply dry bulb
+# $time (text) - when it was read
+split-was = The air cooled by { $split } at { $time }.
+
+# $split (quantity) - return over supply dry bulb
+# $time (text) - when it was read
+# $why (message) - why it is not judged, without a full stop
+split-not-judged = The air cooled by { $split } at { $time }; this is not judged: { $why }.
+
+# $why (message) - why the system is charged by weight
+split-by-weight = { $why }; the table is made for ducted systems with one indoor coil
+
+# $split (quantity) - return over supply dry bulb
+# $time (text) - when it was read
+# $limit (text) - what is asked for
+split-asked = The air cooled by { $split } at { $time }; { $limit } is asked for.
+
+# $split (quantity) - return over supply dry bulb
+# $time (text) - when it was read
+# $limit (text) - what is asked for
+split-high = The air cooled by { $split } at { $time }, { $limit } is asked for: the airflow is low.
+split-high-next = Correct the airflow before the charge: filter, coil, registers, dampers, blower speed. Then read again.
+
+# $split (quantity) - return over supply dry bulb
+# $time (text) - when it was read
+# $limit (text) - what is asked for
+split-below-maker = The air cooled by only { $split } at { $time }; { $limit } is asked for.
+split-below-maker-next = Read it again. If it stays low, look at charge and compressor.
+
+# $most (quantity) - upper end of the target
+# $limit (text) - the target with its tolerance
+split-one-sided = at most { $most } ({ $limit }; below it the reading is repeated)
+
+# $split (quantity) - return over supply dry bulb
+# $time (text) - when it was read
+# $again (text) - when it was read again
+# $limit (text) - the target with its tolerance
+split-low-twice = The air cooled by { $split } at { $time } and by as little at { $again }; { $limit } is the target.
+split-low-twice-why = the split is below its target: there is enough air, and the capacity is short
+split-low-twice-remark = There is enough air; the capacity is probably short: see the diagnosis.
+
+# $target (quantity) - the target
+split-low-once-why = the split is more than its tolerance below the target of { $target } and was read once
+
+# $split (quantity) - return over supply dry bulb
+# $time (text) - when it was read
+# $limit (text) - the target with its tolerance
+split-low-once = The air cooled by only { $split } at { $time }; { $limit } is the target.
+split-low-once-next = Read it again after 15 min. If it stays low, there is enough air and probably too little capacity: look at charge and compressor.

@@ -1,0 +1,65 @@
+### Charge: temperature differences of the running circuit, and a valve that hunts.
+
+## A temperature difference
+
+condenser-split = The condenser split
+condenser-split-high-next = Clean the condenser, check its fan and that hot air does not come back to it; then make the standing test for air in the circuit.
+condenser-split-low-next = See the diagnosis: low charge, low load and cold weather look alike here.
+condenser-split-receiver = head-pressure control decides where a receiver system condenses
+
+evaporator-split = The evaporator split
+evaporator-split-high-next = Check airflow, filter and coil first, then the diagnosis.
+evaporator-split-low-next = Check the airflow and whether the compressor pumps, then the diagnosis.
+
+drier-drop = The drop across the drier
+drier-drop-high-next = Replace the drier and read again before the charge is touched.
+drier-drop-low-next = Swap the two clamps and read again: the line cannot warm up inside a drier.
+
+approach = The approach
+approach-high-next = See the diagnosis; clean the condenser before refrigerant is added.
+approach-low-next = See the diagnosis before refrigerant is removed.
+approach-no-limit = no maker's figure is written
+
+evaporator-superheat = Superheat at the evaporator
+evaporator-superheat-high-next = Open the valve a little, or look for a restriction or low charge before it.
+evaporator-superheat-low-next = Close the valve a little; check that its bulb is tight and insulated.
+
+compressor-superheat = Superheat at the compressor
+compressor-superheat-high-next = Insulate the suction line and look for low charge; hot suction gas overheats the compressor.
+compressor-superheat-low-next = Liquid may come back: check the valve, the defrost and the load before it runs on.
+
+# $what (message) - the difference
+# $value (quantity) - what it was
+# $time (text) - when it was read
+difference-was = { $what } was { $value } at { $time }.
+
+# $what (message) - the difference
+# $value (quantity) - what it was
+# $time (text) - when it was read
+# $why (message) - why it is not judged, without a full stop
+difference-not-judged = { $what } was { $value } at { $time } and is not judged: { $why }.
+
+# $what (message) - the difference
+# $value (quantity) - what it was
+# $time (text) - when it was read
+# $limit (text) - what is asked for
+difference-asked = { $what } was { $value } at { $time }; { $limit } is asked for.
+
+difference-none-next = Take the reading beside the others.
+difference-no-limit = nobody sets a limit for this system
+
+# $band (text) - the band
+# $source (text) - for what it is usual
+# $mark (text) - where it comes from
+usual-band = usual is { $band }, { $source } ({ $mark })
+
+## A valve that hunts
+
+# $low (quantity) - lowest superheat
+# $high (quantity) - highest superheat
+superheat-swung = superheat swung between { $low } and { $high } in the settled readings
+
+# $superheat (quantity) - the last superheat
+# $time (text) - when it was read
+# $swing (message) - how far it swung
+valve-hunts = The valve held { $superheat } of superheat at { $time }, but { $swing }.

@@ -1,0 +1,79 @@
+### Compressor: its ratio and its current.
+
+## Ratio
+
+# $ratio (quantity) - discharge over suction pressure, absolute
+# $time (text) - when it was read
+ratio-was = Compression ratio { $ratio } at { $time }.
+
+# $ratio (quantity) - discharge over suction pressure, absolute
+# $time (text) - when it was read
+# $why (message) - why it is not judged, without a full stop
+ratio-not-judged = Compression ratio { $ratio } at { $time }; this is not judged: { $why }.
+
+# $ratio (quantity) - discharge over suction pressure, absolute
+# $time (text) - when it was read
+# $limit (text) - what is allowed
+ratio-allowed = Compression ratio { $ratio } at { $time }; { $limit } is allowed.
+
+# $ratio (quantity) - discharge over suction pressure, absolute
+# $time (text) - when it was read
+# $limit (text) - what is allowed
+ratio-outside = Compression ratio { $ratio } at { $time }, outside what is allowed: { $limit }.
+ratio-next = High: dirty condenser, low outdoor airflow, overcharge, air in the circuit, or a starved evaporator. Low: worn valves, a leaking reversing valve or a bypass.
+
+# $likely (quantity) - the ratio that outdoor air and load make likely
+ratio-far-below = far below the { $likely } that these conditions make likely
+
+# $ratio (quantity) - discharge over suction pressure, absolute
+# $time (text) - when it was read
+# $why (message) - how far it lies below
+ratio-passes-gas = Compression ratio { $ratio } at { $time }, { $why }: the compressor, its valves or the reversing valve let gas through.
+
+# $low (text) - lower end of what is usual
+# $high (text) - upper end of what is usual
+# $source (text) - for what it is usual
+# $where (choice: below, above) - where the ratio lies
+ratio-usual =
+    { $where ->
+        [below] Usual at full load is { $low } to { $high }, { $source } (common practice): look at valves, reversing valve and load.
+       *[above] Usual at full load is { $low } to { $high }, { $source } (common practice): look at both coils and their airflow.
+    }
+
+ratio-vapor-injection = vapor is injected between the stages: the usual figure for one stage says nothing here
+ratio-no-limit = nobody sets a limit
+ratio-no-suction = the suction pressure is not above a perfect vacuum
+ratio-no-suction-next = Read the suction pressure again: zero the gauge first, and see that its hose is open.
+
+## Current
+
+# $current (quantity) - what the compressor draws
+current-rated = Compressor current { $current }, at or below RLA.
+
+# $current (quantity) - what the compressor draws
+# $share (quantity) - its share of the rated load current
+# $likely (quantity) - the share that is usual in this weather
+current-low = Compressor current { $current }, { $share } of RLA; about { $likely } is usual in this weather.
+current-low-why = far below what this weather makes likely
+current-low-remark = A low current alone proves nothing: see the diagnosis.
+
+# $current (quantity) - what the compressor draws
+current-above-rated = Compressor current { $current }, above RLA and below the maximum continuous current.
+current-above-rated-remark = A hot day or a high load may explain it; read again at rated conditions.
+
+# $current (quantity) - what the compressor draws
+current-above-continuous = Compressor current { $current }, above the maximum continuous current.
+current-next = Check voltage, unbalance, condenser airflow and charge. If the current stays above MCC, stop the unit.
+
+# $current (text) - what the compressor draws, as written
+current-was = Compressor current { $current }.
+current-variable-speed = RLA judges fixed-speed compressors; a variable-speed one is compared with the unit's rated input
+
+# $current (text) - what the compressor draws, as written
+current-maker-within = Compressor current { $current }, within the maker's figure.
+
+# $current (text) - what the compressor draws, as written
+current-maker-outside = Compressor current { $current }, outside the maker's figure.
+
+current-no-plate = the nameplate's RLA is not written
+current-no-plate-next = Read the compressor's rated load current on the plate.
