@@ -47,6 +47,7 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
     private const double RestTooLow = 5;
     private const double SpeaksFor = 0.7;
     private const int MostNamed = 3;
+    private const string Recover = "recover";
 
     private static readonly (string Id, Message Name) WrongRefrigerant = ("wrong refrigerant", DiagnosisMessages.CauseWrongRefrigerant);
 
@@ -106,8 +107,8 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
         // What a modulating system shows says nothing of a charge that stands by its weight.
         if (row.HasCircuitReading && _context.Get<WeighedCharge>().Put is not null && row.Running?.Value != RunningState.Part && (_charge.ByWeightOnly ?? RunningCondition.Of(_context, row).Block) is { } weight)
             return Make(row, DiagnosisStanding.ByWeight, [], DiagnosisMessages.ByWeight(weight), null, "none");
-        // A charge set by weight needs no charging mode: the air alone is looked at then.
-        var byAirAlone = _charge.ByWeightOnly is not null && !row.HasCircuitReading;
+        // Air readings alone set no charge and need no charging mode.
+        var byAirAlone = !row.HasCircuitReading;
         var gates = _charge.IsRefrigeration || byAirAlone ? new ChargeGates(row.Settling) : new ChargeGates(row.Settling, RunningCondition.Of(_context, row));
         if (gates.Blocked is var (blocked, todo))
             return None(row, blocked, todo);
@@ -120,7 +121,7 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
 
         Evidence = RowEvidence.Of(_context, row);
         if (Evidence.Deviations.Count == 0)
-            return None(row, DiagnosisMessages.NoNumbers, DiagnosisMessages.NoNumbersNext);
+            return None(row, row.HasCircuitReading ? DiagnosisMessages.NoNumbers : DiagnosisMessages.NoGauge, DiagnosisMessages.NoNumbersNext);
         Weighed = Weighing.Weigh(CauseTable.Instance, Evidence.Deviations, Evidence.Seen, Way, Absent());
         return Tell(row);
     }
@@ -156,9 +157,12 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
         if (first.Cause.IsCondition)
             return Make(row, DiagnosisStanding.Condition, named, DiagnosisMessages.Condition(said.Name, evidence), said.Next, "none");
         if (first.Probability >= Sure || named.Length == 1)
-            return Make(row, DiagnosisStanding.Fault, named, DiagnosisMessages.Concluded(said.Name, evidence), said.Next, first.Cause.Advice);
+            return Make(row, DiagnosisStanding.Fault, named, DiagnosisMessages.Concluded(said.Name, evidence), first.Cause.Advice == Recover && AddedToday() is { } added ? DiagnosisMessages.RecoverAddedNext(added) : said.Next, first.Cause.Advice);
         return Make(row, DiagnosisStanding.Open, named, DiagnosisMessages.Ranked(said.Name, Others(named), evidence), DiagnosisMessages.RankedNext(said.Apart!), "none");
     }
+
+    // What was put in on this visit, where the crew added in steps; null when nothing was.
+    private QuantityValue? AddedToday() => _charge.Charging?.Events.Sum(e => e.Added?.Value.Si ?? 0) is > 0 and var mass ? _context.Present.InMessage(mass, DisplayKind.Mass) : null;
 
     private ListValue Others(ImmutableArray<WeighedCause> named) => List(named.Skip(1).Select(o => o.Cause.SaidIn(Way).Name), ListJoin.Or);
 

@@ -48,6 +48,9 @@ contradiction =
        *[liquid-under-outdoor] the liquid line is { $by } colder than the outdoor air that cools it
     }
 
+# $added (quantity) - what was added on this visit
+recover-added-next = { $added } was added on this visit. Make the standing test for air in the circuit first; if there is none, take it out again by weight, a little at a time, and let the system settle after each.
+
 # $low (quantity) - lowest superheat
 # $high (quantity) - highest superheat
 hunting = Superheat swings between { $low } and { $high } while nothing else changed: the valve hunts, and no single reading shows where it holds.
@@ -69,6 +72,7 @@ rests-below = At rest the pressure lies { $below } below saturation of { $writte
 wrong-refrigerant-next = Find out what is in the circuit with a refrigerant identifier. If it is not what the plate says, recover all of it and weigh in the right one.
 
 no-numbers = superheat, subcooling and the splits cannot be worked out from what was read
+no-gauge = no gauge was put on the circuit, and the air alone says nothing of its charge
 no-numbers-next = Read both pressures, both line temperatures, the outdoor air and the air in and out of the coil.
 frosted = the outdoor coil was not clear of frost
 frosted-next = Let it defrost and run for 10 min, then read again.
