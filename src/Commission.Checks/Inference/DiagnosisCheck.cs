@@ -21,11 +21,7 @@ internal sealed class DiagnosisCheck : ICheck
 
     public string Title => "Diagnosis";
 
-    public CheckHelp Help { get; } = new(
-        "What do all readings of the running circuit say together? High superheat alone does not mean a low charge: adding refrigerant to a restricted system overfills it.",
-        "P(cause | readings) ∝ how often the cause is met × Π P(reading | cause), over sizes of the fault; each reading as the number of clear steps from what it should be, with the scatter of sound systems and U",
-        "Directions of the readings: Rossi and Braun (1997), Breuker and Braun (1998), NISTIR 7350 (2006), from memory; sizes and scatter: common practice, no source. The table is src/Commission.Checks/Inference/causes.yaml.",
-        "Follow the next step; take the reading that tells the explanations apart before anything is changed.");
+    public CheckHelp Help => field ??= new(English(DiagnosisMessages.HelpWhat), English(DiagnosisMessages.HelpFormula), English(DiagnosisMessages.HelpSource), English(DiagnosisMessages.HelpNext));
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
@@ -62,6 +58,8 @@ internal sealed class DiagnosisCheck : ICheck
             _ => finding.Say(sentence).NotEvaluated(sentence, next!),
         };
     }
+
+    private static string English(Message message) => RecordWords.Text(message, Language.English);
 
     // One cause where one is concluded, else those that are left.
     private static Message Cause(CircuitDiagnosis diagnosis) =>
