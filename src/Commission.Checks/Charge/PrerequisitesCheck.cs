@@ -18,7 +18,7 @@ internal sealed class PrerequisitesCheck : ICheck
 
     public string Phase => Phases.Charge;
 
-    public string Title => "Air before charge";
+    public string Title => "Filter, coil and airflow";
 
     public CheckHelp Help { get; } = new(
         "Was the air side right before the charge was judged: enough airflow, filter and coil clean, panels on, blower at its cooling speed?",

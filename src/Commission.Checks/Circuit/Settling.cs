@@ -127,7 +127,7 @@ internal sealed class RunningCondition : IChargeGate
         {
             (_, RunningState.ChargingMode) => new RunningCondition(fitted, row),
             (CompressorKind.VariableSpeed, RunningState.Full or RunningState.HighStage or RunningState.Part) => Not(
-                $"a variable-speed compressor ran {Words(running.GetValueOrDefault())} and not in the maker's charging mode, which is no valid charging condition",
+                $"a variable-speed compressor ran {Words(running.GetValueOrDefault())} and not in the maker's charging mode, so that its readings set no charge",
                 "Set the maker's charging or test mode and read again, or weigh the charge in."),
             (CompressorKind.VariableSpeed, _) => Not(
                 "it is not shown that the variable-speed compressor was held in the maker's charging mode",

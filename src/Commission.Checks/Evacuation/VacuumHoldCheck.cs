@@ -20,7 +20,7 @@ internal sealed class VacuumHoldCheck : ICheck
 
     public string Phase => Phases.Evacuation;
 
-    public string Title => "Isolated hold";
+    public string Title => "Vacuum hold";
 
     public CheckHelp Help => field ??= new(
         "After the valve was closed, did the pressure stay below the decay limit for the stated time? It says that nothing large came in and nothing wet was left; it does not prove that the system is tight.",

@@ -15,7 +15,7 @@ internal sealed class VacuumLevelCheck : ICheck
 
     public string Phase => Phases.Evacuation;
 
-    public string Title => "Level at isolation";
+    public string Title => "Vacuum at isolation";
 
     public CheckHelp Help { get; } = new(
         "Was the system, and not only the pump, at the target when the valve between them was closed?",

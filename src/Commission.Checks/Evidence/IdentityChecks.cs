@@ -96,7 +96,9 @@ internal sealed class InstrumentsIdentifiedCheck : IReviewCheck
         var names = without.Keys.Select(p => byPlace[p].Series).Distinct(StringComparer.Ordinal).ToList();
         yield return without.Count == 0
             ? finished.Decide(true).Say(string.Create(CultureInfo.InvariantCulture, $"All {judged.Count} judged readings name their instrument.")).Build()
-            : finished.Decide(true).Reserve(EvidenceMessages.NoInstrument(new ListValue([.. names.Select(n => new TextValue(n))]))).Next(Help.WhenItFails)
+            : finished.Decide(true).Reserve(EvidenceMessages.NoInstrument(Listed(names))).Next(EvidenceMessages.NoInstrumentNext(Listed(names)), "instruments: [{id: …, kind: …, reads: [vapor pressure, …]}]")
                 .Say(string.Create(CultureInfo.InvariantCulture, $"{without.Count} of {judged.Count} judged readings name no instrument: {string.Join(", ", names)}.")).Build();
     }
+
+    private static ListValue Listed(IEnumerable<string> names) => new([.. names.Select(n => new TextValue(n))]);
 }

@@ -46,6 +46,7 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
     private const double AllButSure = 0.93;
     private const double RestTooLow = 5;
     private const double SpeaksFor = 0.7;
+    private const double Moved = 0.1;
     private const int MostNamed = 3;
     private const string Recover = "recover";
 
@@ -121,7 +122,7 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
 
         Evidence = RowEvidence.Of(_context, row);
         if (Evidence.Deviations.Count == 0)
-            return None(row, row.HasCircuitReading ? DiagnosisMessages.NoNumbers : DiagnosisMessages.NoGauge, DiagnosisMessages.NoNumbersNext);
+            return None(row, row.HasCircuitReading ? DiagnosisMessages.NoNumbers : IsSealed() ? DiagnosisMessages.NoGaugeSealed : DiagnosisMessages.NoGauge, DiagnosisMessages.NoNumbersNext);
         Weighed = Weighing.Weigh(CauseTable.Instance, Evidence.Deviations, Evidence.Seen, Way, Absent());
         return Tell(row);
     }
@@ -147,7 +148,7 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
         {
             var told = List(Evidence!.Deviations.Take(4).Select(d => DiagnosisMessages.Shown(d.Scale.Name, d.Value)));
             // A cause that is only often met, and for which no reading speaks, is not worth a word to people whose circuit runs well.
-            named = [first, .. named.Skip(1).Where(w => w.Probability * first.Cause.Often > SpeaksFor * first.Probability * w.Cause.Often)];
+            named = [first, .. named.Skip(1).Where(w => w.Moves.Any(m => Math.Abs(m.LogFactor) > Moved) && w.Probability * first.Cause.Often > SpeaksFor * first.Probability * w.Cause.Often)];
             return named.Length == 1 || first.Probability >= AllButSure
                 ? Make(row, DiagnosisStanding.Sound, [first], DiagnosisMessages.Sound(told), null, "none")
                 : Make(row, DiagnosisStanding.Sound, named, DiagnosisMessages.SoundButOpen(told, Others(named), named[1].Cause.SaidIn(Way).Apart!), null, "none");
@@ -157,12 +158,24 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
         if (first.Cause.IsCondition)
             return Make(row, DiagnosisStanding.Condition, named, DiagnosisMessages.Condition(said.Name, evidence), said.Next, "none");
         if (first.Probability >= Sure || named.Length == 1)
-            return Make(row, DiagnosisStanding.Fault, named, DiagnosisMessages.Concluded(said.Name, evidence), first.Cause.Advice == Recover && AddedToday() is { } added ? DiagnosisMessages.RecoverAddedNext(added) : said.Next, first.Cause.Advice);
+            return Make(row, DiagnosisStanding.Fault, named, DiagnosisMessages.Concluded(said.Name, evidence), NextWhereAdded(first) ?? said.Next, first.Cause.Advice);
         return Make(row, DiagnosisStanding.Open, named, DiagnosisMessages.Ranked(said.Name, Others(named), evidence), DiagnosisMessages.RankedNext(said.Apart!), "none");
     }
 
+    private bool IsSealed() => _context.Job.Equipment.HermeticallySealed?.Value == true && _context.Get<WeighedCharge>() is { CameCharged: true, Put: null };
+
     // What was put in on this visit, where the crew added in steps; null when nothing was.
     private QuantityValue? AddedToday() => _charge.Charging?.Events.Sum(e => e.Added?.Value.Si ?? 0) is > 0 and var mass ? _context.Present.InMessage(mass, DisplayKind.Mass) : null;
+
+    private Message? NextWhereAdded(WeighedCause first)
+    {
+        if (first.Cause.Advice != Recover || AddedToday() is not { } added)
+            return null;
+        // What the circuit had before is the best measure of what was too much.
+        if (_charge.AsFound.LastOrDefault() is { Superheat.Value: { } before } found && ChargeTarget.Superheat(_context, found) is { Limit: { LowerSi: { } low, UpperSi: { } high } limit } && before.Value >= low && before.Value <= high)
+            return DiagnosisMessages.RecoverAddedAsFoundNext(added, _context.Present.InMessage(before, DisplayKind.TemperatureDifference), new TextValue(limit.Text));
+        return DiagnosisMessages.RecoverAddedNext(added);
+    }
 
     private ListValue Others(ImmutableArray<WeighedCause> named) => List(named.Skip(1).Select(o => o.Cause.SaidIn(Way).Name), ListJoin.Or);
 
@@ -236,6 +249,7 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
             Ranked = [.. ranked.Select(w => new RankedCause(w.Cause.Id, w.Probability, ranked.Length > 1 && w.Cause.SaidIn(Way).Apart is { } apart ? present.Text(apart) : null))],
             Readings =
             [
+                .. WithoutTarget(row),
                 .. (Evidence?.Deviations ?? []).Select(d => new WeighedReading(present.Text(d.Scale.Name), present.Text(d.Value), present.Text(d.Expected), MemberWords.Of(d.Place.ToString()))
                 {
                     PlaceText = d.Place == ReadingPlace.AsExpected ? "" : present.Text(PlaceOf(d.Place)),
@@ -243,6 +257,15 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
                 .. (Evidence?.Seen ?? []).Select(s => new WeighedReading(present.Text(CauseTable.Instance.NameOf(s.What)), present.Text(CauseTable.Instance.Told(s)), "", s.Word)),
             ],
         };
+    }
+
+    // Superheat of an orifice for which the conditions give no target: a crew looks for it all the same.
+    private IEnumerable<WeighedReading> WithoutTarget(ChargeRow row)
+    {
+        if (Evidence is null || Evidence.Deviations.Any(d => d.Scale.Id == "superheat") || row.Mode == OperatingMode.Heating || row.Superheat.Value is not { } value)
+            yield break;
+        var present = _context.Present;
+        yield return new WeighedReading(present.Text(CauseTable.Instance.NameOf("superheat")), present.Text(value, DisplayKind.TemperatureDifference), present.Text(DiagnosisMessages.ExpectedNone), "as expected");
     }
 
     private static Message PlaceOf(ReadingPlace place) => DiagnosisMessages.Place(place switch

@@ -257,6 +257,9 @@ internal sealed class RowEvidence
                 _seen.Add(new Seen("outdoor coil", coil.Value == Cleanliness.Dirty ? "dirty" : "clean"));
         }
 
+        if (EquipmentMatch.Of(_context).Fits is { } fits && job.Equipment.Metering is { Size: { } size, PlateSize: { } plate })
+            _seen.Add(new Seen("orifice", fits ? "of the plate" : size.Value.Si > plate.Value.Si ? "larger" : "smaller"));
+
         // Gas that leaves the valve warmer than it came was warmed by hot gas passing (3 °F: common practice, no source).
         if (_row.Written.ReversingValve is { } valve)
             _seen.Add(new Seen("reversing valve", valve.SuctionOut.Value.Si - valve.SuctionIn.Value.Si > Warmed ? "passing" : "tight"));

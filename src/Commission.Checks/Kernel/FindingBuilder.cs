@@ -27,6 +27,7 @@ internal sealed class FindingBuilder
     private readonly List<Message> _remarks = [];
     private MeasuredQuantity? _measured;
     private ImmutableArray<BudgetLine> _budget = [];
+    private RootCause? _largest;
     private StripPosition? _strip;
     private Verdict _verdict = Verdict.Information;
     private Decision? _decision;
@@ -124,6 +125,7 @@ internal sealed class FindingBuilder
         ArgumentNullException.ThrowIfNull(y);
         _measured = _context.Present.Measured(y, kind);
         _budget = Budget(y, kind);
+        _largest = y.Budget is [var first, ..] ? first.Cause : null;
         return this;
     }
 
@@ -225,9 +227,11 @@ internal sealed class FindingBuilder
 
     /// <summary>What a technician does next.</summary>
     /// <param name="step">One plain sentence.</param>
-    public FindingBuilder Next(Message step)
+    /// <param name="inFile">How that is written in the job file; null where the words say it.</param>
+    public FindingBuilder Next(Message step, string? inFile = null)
     {
         _next = step;
+        _inFile = inFile;
         return this;
     }
 
@@ -278,7 +282,7 @@ internal sealed class FindingBuilder
     public Finding Build()
     {
         if (_verdict == Verdict.Conditional && _next is null && _budget is [var largest, ..] && _reservations.Count == 0)
-            _next = CommonMessages.SettleByLessDoubt(new TextValue(largest.Cause));
+            _next = CommonMessages.SettleByLessDoubt(_context.Get<InstrumentKit>().All.FirstOrDefault(i => ReferenceEquals(i.AccuracyCause, _largest)) is { } doubted ? CommonMessages.AccuracyOf(new TextValue(doubted.Id)) : (Message)largest.Cause);
         Message[] sentences = [_statement ?? throw new InvalidOperationException($"{_check.Id} has no statement."), .. _remarks];
         var statement = string.Join(" ", sentences.Select(_context.Present.Text));
         var messages = new FindingMessages([.. sentences]) { Reason = _reason, Reservation = [.. _reservations], NextStep = _next };

@@ -73,9 +73,12 @@ internal static class MissingWork
 
     private static Message? NextOf(CheckContext context, List<OpenRequirement> members)
     {
+        // Under a charge nobody pulls down again: whatever the single check asks for, the charge comes out first.
+        var isCharged = context.Job.Charging is not null;
+        if (isCharged && members[0] is { Step: WorkStep.Dryness, Finding.IsTakenBack: false, Checks: ["evacuation.level" or "evacuation.hold", ..] })
+            return RecordMessages.NextDrynessCharged;
         if (members.Select(m => m.Finding).FirstOrDefault(f => f?.NextStep is not null) is { } told)
             return told.Messages?.NextStep ?? told.NextStep!;
-        var isCharged = context.Job.Charging is not null;
         return members[0].Step switch
         {
             WorkStep.Tightness => isCharged ? RecordMessages.NextTightnessCharged : RecordMessages.NextTightness,

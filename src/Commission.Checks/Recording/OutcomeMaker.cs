@@ -57,7 +57,7 @@ internal static class OutcomeMaker
             .Select(f => (Step: WorkOrder.Of(f.Phase), Rank: f.Check == Diagnosis.Check ? 0 : 1, Next: f.Check == Diagnosis.Check ? diagnosis?.NextStep : f.NextStep));
         var absent = missing.Where(m => m.NextStep is not null).Select(m => (Step: WorkOrder.OfCheck(m.Checks[0]), Rank: 2, Next: m.NextStep));
         return failed.Concat(absent).OrderBy(s => s.Step).ThenBy(s => s.Rank).Select(s => s.Next).FirstOrDefault(n => !string.IsNullOrEmpty(n))
-            ?? (findings.FirstOrDefault(f => f is { Verdict: Verdict.Conditional, NextStep: not null } && f.Phase != Phases.Evidence) is { } condition ? $"{Name(condition)}: {condition.NextStep}" : null);
+            ?? (findings.FirstOrDefault(f => f is { Verdict: Verdict.Conditional, NextStep: not null } && f.Phase != Phases.Evidence) is { } condition ? $"{Name(condition)}: {condition.NextStep}" : findings.FirstOrDefault(f => f is { IsToLookAt: true })?.NextStep);
     }
 
     // What was not shown, or the number with its U that lies too near to the limit to be sure.

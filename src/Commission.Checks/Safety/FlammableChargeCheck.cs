@@ -23,7 +23,7 @@ internal sealed class FlammableChargeCheck : ICheck
 
     public string Phase => Phases.Safety;
 
-    public string Title => "Flammable charge and the room";
+    public string Title => "Room for a flammable charge";
 
     public CheckHelp Help { get; } = new(
         "Is the room, or are the rooms a duct serves together, large enough for the charge should all of it leak? The height refrigerant would come out at counts, not the ceiling's.",

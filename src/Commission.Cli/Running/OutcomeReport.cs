@@ -15,15 +15,20 @@ internal sealed class OutcomeReport
 {
     private const string Indent = "    ";
     private const int MostReadings = 5;
+    private const int MostUnasked = 6;
+    private const string WeighedIn = "charge.by-weight";
     private readonly CommissioningRecord _record;
     private readonly TextWriter _output;
 
     // A step is told once.
     private readonly HashSet<string> _told = new(StringComparer.Ordinal);
 
+    private readonly bool _isDiagnosed;
+
     private OutcomeReport(CommissioningRecord record, TextWriter output)
     {
         _record = record;
+        _isDiagnosed = record.Findings.Any(f => f is { Check: Diagnosis.Check, Verdict: Verdict.Fail });
         _output = output;
     }
 
@@ -38,6 +43,8 @@ internal sealed class OutcomeReport
         output.WriteLine($"{record.Header.Id}: {RecordWords.Text(RecordWords.Of(record.Outcome), Language.English)}");
         if (record.FirstStep is { } first && _told.Add(first))
             output.WriteLine($"  Do first: {first}");
+        if (record.Findings.FirstOrDefault(f => f is { Check: WeighedIn, Measured: not null, Limits.Length: > 0 }) is { } weighed)
+            output.WriteLine($"  charge by weight: {weighed.Measured!.Text} ({weighed.Limits[0].Text}, {weighed.Limits[0].Basis}){(weighed.Verdict == Verdict.Fail ? " - not as asked for" : "")}");
         if (record.Diagnosis is { } diagnosis)
             Write(diagnosis);
         var findings = record.Findings.Where(f => f.Check != Diagnosis.Check).ToList();
@@ -59,8 +66,10 @@ internal sealed class OutcomeReport
         Section("To look at", findings.Where(f => f is { Verdict: Verdict.Information, IsToLookAt: true }));
         var passes = findings.Count(f => f.Verdict is Verdict.Pass or Verdict.PassWithinUncertainty);
         var notes = findings.Count(f => f is { Verdict: Verdict.Information, IsToLookAt: false });
-        var unasked = findings.Where(f => f.Verdict == Verdict.NotEvaluated && !IsMissing(f)).Select(f => f.Title).Distinct().Count();
-        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {passes} passed, {notes} for information{(unasked > 0 ? string.Create(CultureInfo.InvariantCulture, $", {unasked} not looked at and not required") : "")}."));
+        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {passes} checks passed, {notes} for information."));
+        var unasked = findings.Where(f => f.Verdict == Verdict.NotEvaluated && !IsMissing(f)).Select(f => f.Title).Distinct().ToList();
+        if (unasked.Count > 0)
+            output.WriteLine($"  Not asked for here, and not judged: {string.Join(", ", unasked.Take(MostUnasked))}{(unasked.Count > MostUnasked ? string.Create(CultureInfo.InvariantCulture, $" and {unasked.Count - MostUnasked} more") : "")}.");
     }
 
     // The running circuit in a few lines: figures against what they should be, one diagnosis, what to do.
@@ -70,7 +79,7 @@ internal sealed class OutcomeReport
             _output.WriteLine($"  {reading.Name}: {reading.Text} ({reading.Expected}){(reading.PlaceText.Length == 0 ? "" : $" - {reading.PlaceText}")}");
         _output.WriteLine($"  Diagnosis at {diagnosis.At}: {diagnosis.Sentence}");
         // What an earlier step has to prove first comes first.
-        if (diagnosis.NextStep.Length > 0 && _record.Findings.Any(f => f is { Check: Diagnosis.Check, Verdict: Verdict.Fail }) && _told.Add(diagnosis.NextStep))
+        if (diagnosis.NextStep.Length > 0 && _isDiagnosed && _told.Add(diagnosis.NextStep))
             _output.WriteLine($"  Then: {diagnosis.NextStep}");
     }
 
@@ -88,15 +97,18 @@ internal sealed class OutcomeReport
     private void Write(Finding finding)
     {
         var name = finding.Subject is null ? finding.Title : $"{finding.Title} ({finding.Subject})";
-        var number = finding.Measured is { } measured ? $"{measured.Text}" : "";
+        // What only has to be looked at is told in its sentence.
+        var number = finding is { Verdict: not Verdict.Information, Measured: { } measured } ? measured.Text : "";
         var limit = finding.Limits.Length > 0 ? $"limit {finding.Limits[0].Text}" : "";
-        var chance = finding is { Verdict: Verdict.Conditional, ConformityText: { } p } ? $"within it with {p}" : "";
+        var chance = finding is { Verdict: Verdict.Conditional, ConformityText: { } p } ? $"{p} sure to be within it" : "";
         var facts = string.Join(", ", new[] { number, limit, chance }.Where(t => t.Length > 0));
         _output.WriteLine($"{Indent}{name}{(facts.Length > 0 ? ": " + facts : "")}");
         var why = finding.Verdict is Verdict.CannotDecide ? finding.Reason : finding.Reservation ?? finding.Statement;
         if (!string.IsNullOrEmpty(why))
             _output.WriteLine($"{Indent}{Indent}{why}");
-        Advice(finding.NextStep, finding.InFile);
+        // The diagnosis speaks for all the readings of the charge.
+        if (finding.Phase != Phases.Charge || !_isDiagnosed)
+            Advice(finding.NextStep, finding.InFile);
     }
 
     private void Advice(string? next, string? inFile)

@@ -55,7 +55,7 @@ public sealed class MissingWorkTests
         var later = Assert.Single(failed.Missing, m => m.Checks.Contains("refrigerant.label"));
         Assert.Contains("charge.by-weight", later.Checks);
         Assert.Null(later.NextStep);
-        Assert.Contains("stopped at the failed step, isolated hold", later.Sentence, StringComparison.Ordinal);
+        Assert.Contains("stopped at the failed step, vacuum hold", later.Sentence, StringComparison.Ordinal);
         Assert.Contains(failed.Missing, m => m.Checks.Contains("pressure-test.hold"));
 
         // The same hold that passed stops nothing: the charge is owed with what to do about it.

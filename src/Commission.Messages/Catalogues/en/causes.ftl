@@ -108,3 +108,8 @@ cause-high-load-apart = read again when the room has come down
 cause-low-load = a low load
 cause-low-load-next = Warm the room or wait for more load, then read again before anything is judged.
 cause-low-load-apart = read again with more load
+
+seen-orifice = orifice
+seen-orifice-of-the-plate = an orifice of the size the plate asks for
+seen-orifice-larger = an orifice larger than the plate asks for
+seen-orifice-smaller = an orifice smaller than the plate asks for

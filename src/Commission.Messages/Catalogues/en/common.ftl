@@ -6,8 +6,11 @@ not-evaluated = Not evaluated: { $why }.
 # Stands before a sentence that tells of a danger to people or to the machine.
 danger = DANGER
 
-# $cause (text) - the largest cause of doubt
-settle-by-less-doubt = The number lies too near its limit to be sure: most of its ± comes from { $cause }. Measure again with a better instrument, or get further away from the limit.
+# $cause (message) - the largest cause of doubt
+settle-by-less-doubt = It lies too near its limit to be sure; most of the doubt is { $cause }. If it can be measured again, use a better instrument. If not, whoever takes the system over decides whether this is good enough.
+
+# $instrument (text) - the instrument
+accuracy-of = the accuracy of the instrument "{ $instrument }"
 
 # $reading (text) - what was read, with its time
 # $value (text) - the reading as written

@@ -51,6 +51,11 @@ contradiction =
 # $added (quantity) - what was added on this visit
 recover-added-next = { $added } was added on this visit. Make the standing test for air in the circuit first; if there is none, take it out again by weight, a little at a time, and let the system settle after each.
 
+# $added (quantity) - what was added on this visit
+# $found (quantity) - superheat before that
+# $target (text) - what it should be
+recover-added-as-found-next = Before { $added } was added on this visit, superheat was { $found } and { $target } is asked for: the charge was right. Take out by weight what was added, let the system settle, and read again.
+
 # $low (quantity) - lowest superheat
 # $high (quantity) - highest superheat
 hunting = Superheat swings between { $low } and { $high } while nothing else changed: the valve hunts, and no single reading shows where it holds.
@@ -73,6 +78,7 @@ wrong-refrigerant-next = Find out what is in the circuit with a refrigerant iden
 
 no-numbers = superheat, subcooling and the splits cannot be worked out from what was read
 no-gauge = no gauge was put on the circuit, and the air alone says nothing of its charge
+no-gauge-sealed = the circuit came charged and was not opened, and no gauge was put on it; nothing asks for one
 no-numbers-next = Read both pressures, both line temperatures, the outdoor air and the air in and out of the coil.
 frosted = the outdoor coil was not clear of frost
 frosted-next = Let it defrost and run for 10 min, then read again.
@@ -127,6 +133,7 @@ expected-limit = { $limit }, { $basis }
 expected-at-evaporator = { $limit } at the evaporator, { $basis }
 
 expected-unknown = common practice
+expected-none = no target in these conditions
 expected-drier = next to nothing, common practice
 
 # $value (quantity) - what is usual

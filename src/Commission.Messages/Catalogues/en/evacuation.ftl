@@ -187,7 +187,7 @@ shape-steady = A steady rise of { $slope }, no slowing seen over { $length }: ai
 # $slope (message) - the rate of rise with its bounds
 # $length (duration) - how long it was held
 # $slower (duration) - time constant above which a source would look steady
-shape-steady-slow-source = A steady rise of { $slope }, no slowing seen over { $length }: air coming in, the rig, or refrigerant passing a valve or leaving the oil. A source with a time constant above { $slower } would look the same.
+shape-steady-slow-source = A steady rise of { $slope }, no slowing seen over { $length }: air coming in, the rig, or refrigerant passing a valve or leaving the oil. Something that gives off gas for longer than { $slower } would look the same.
 
 # $constant (message) - the time constant with its bounds
 shape-source = A rise that slows down, time constant { $constant }: water, oil or outgassing.
@@ -273,7 +273,7 @@ constant-unknown = unknown
 
 ## What to do next
 
-shape-steady-next = It rises as a leak does. Put dry nitrogen on the circuit and search every joint with soap or a detector; a charged unit behind shut service valves may pass refrigerant, too. Mend, pull down and hold again.
+shape-steady-next = It rises as a leak does. Put dry nitrogen on the circuit and search every joint with soap; a service valve that passes refrigerant from a charged unit looks the same. Mend, pull down and hold again.
 shape-source-next = It rises as water does. Warm the coldest part, break with dry nitrogen, pull down and hold again: if it levels off lower, the circuit is drying.
 shape-both-next = Water and a leak may both be in it. Break with dry nitrogen, pull down and hold again: what was water shrinks. What stays is searched for under nitrogen pressure.
 shape-falling-next = Record the temperature at both ends and hold again.

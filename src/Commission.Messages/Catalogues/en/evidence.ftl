@@ -21,6 +21,9 @@ unit-guessed-next = Which unit was the gauge set to when it wrote { $file }? Wri
 # $readings (list) - names of the readings
 no-instrument = no instrument is named for { $readings }
 
+# $readings (list) - names of the readings
+no-instrument-next = Say which instrument read { $readings }.
+
 # $earlier (text) - when the first row was read
 # $earlier-line (name) - its line in the file
 # $later (text) - when the second row was read
