@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Commission.Checks.AirReadings;
 using Commission.Checks.Circuit;
 using Commission.Checks.Kernel;
@@ -7,7 +8,6 @@ using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
 using Commission.Messages;
 using Commission.Records.Findings;
-using System.Collections.Immutable;
 
 namespace Commission.Checks.Air;
 

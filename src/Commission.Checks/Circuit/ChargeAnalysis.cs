@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Jobs.Model;
@@ -6,7 +7,6 @@ using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
 using Commission.Messages;
 using Commission.Records.Findings;
-using System.Collections.Immutable;
 
 namespace Commission.Checks.Circuit;
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Commission.Checks.Formulas;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
@@ -7,7 +8,6 @@ using Commission.Measurement.Units;
 using Commission.Messages;
 using Commission.Records;
 using Commission.Records.Findings;
-using System.Globalization;
 
 namespace Commission.Checks.Electrical;
 

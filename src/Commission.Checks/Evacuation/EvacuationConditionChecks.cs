@@ -1,3 +1,4 @@
+using System.Globalization;
 using Commission.Checks.Circuit;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
@@ -11,7 +12,6 @@ using Commission.Measurement.Units;
 using Commission.Messages;
 using Commission.Records;
 using Commission.Records.Findings;
-using System.Globalization;
 
 namespace Commission.Checks.Evacuation;
 
