@@ -32,6 +32,12 @@ internal sealed class ReceiverCheck : ICheck
         if (analysis.Charging is not { } charging || !(analysis.HasReceiver || analysis.IsRefrigeration))
             yield break;
         var row = analysis.Spoken(OperatingMode.Cooling, _ => true);
+        if (Hunting.In(context) is { } swing)
+        {
+            yield return swing.Unsettled(context, context.Finding(this, row?.Time));
+            yield break;
+        }
+
         if (analysis.HasReceiver)
         {
             yield return Glass(context, charging, analysis.Spoken(OperatingMode.Cooling, r => r.Written.SightGlass is not null) ?? row);

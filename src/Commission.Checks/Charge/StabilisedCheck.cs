@@ -28,6 +28,12 @@ internal sealed class StabilisedCheck : ICheck
         var analysis = context.Get<ChargeAnalysis>();
         if (analysis.ByWeightOnly is not null || analysis.Spoken(OperatingMode.Cooling, r => r.HasCircuitReading) is not { } row)
             yield break;
+        if (Hunting.In(context) is { } swing)
+        {
+            yield return swing.Unsettled(context, context.Finding(this, row.Time));
+            yield break;
+        }
+
         yield return JudgeTime(context, row);
         if (row.Settling.Block is not null)
             yield break;

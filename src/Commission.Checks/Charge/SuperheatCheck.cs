@@ -197,7 +197,7 @@ internal sealed class MeteringSuperheatCheck : ICheck
         Hunting.NameIn(context, finding);
         if (Hunting.In(context) is { } swing)
         {
-            var swung = ChargeMessages.SuperheatSwung(context.Present.InMessage(swing.Low, DisplayKind.TemperatureDifference), context.Present.InMessage(swing.High, DisplayKind.TemperatureDifference));
+            var swung = swing.Said(context);
             return finding.Judge(superheat, DisplayKind.TemperatureDifference, state).Fail(swung)
                 .Say(ChargeMessages.ValveHunts(context.Present.InMessage(superheat, DisplayKind.TemperatureDifference), new TextValue(row.Time), swung)).Next(DiagnosisMessages.HuntingNext).Build();
         }

@@ -51,9 +51,12 @@ internal sealed class ChargeAnalysis : IAnalysis<ChargeAnalysis>
     /// <summary>Whether the circuit has a receiver, which hides its charge from the subcooling.</summary>
     public bool HasReceiver => _context.Job.Equipment.Receiver?.Value ?? false;
 
-    /// <summary>Whether the circuit is for refrigeration and not for comfort.</summary>
+    /// <summary>Whether the circuit is for refrigeration or drying and not for comfort.</summary>
     public bool IsRefrigeration => _context.Job.Equipment.System.Value == SystemKind.Refrigeration
-        || _context.Job.Equipment.Application?.Value is Application.HighTemperature or Application.MediumTemperature or Application.LowTemperature or Application.Ice;
+        || _context.Job.Equipment.Application?.Value is Application.HighTemperature or Application.MediumTemperature or Application.LowTemperature or Application.Ice or Application.Drying;
+
+    /// <summary>Whether evaporator and condenser stand in one stream of air, which leaves warmer than it came.</summary>
+    public bool DriesAir => _context.Job.Equipment.Application?.Value == Application.Drying;
 
     /// <summary>Whether a factory-sealed unit in one housing was left sealed: nobody put a gauge on it, and nobody weighed anything in or out.</summary>
     public bool IsLeftSealed => _context.Job.Equipment.System.Value == SystemKind.Packaged

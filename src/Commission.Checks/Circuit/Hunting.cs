@@ -1,6 +1,9 @@
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Jobs.Model.Words;
+using Commission.Measurement.Units;
+using Commission.Messages;
+using Commission.Records.Findings;
 
 namespace Commission.Checks.Circuit;
 
@@ -33,6 +36,17 @@ internal sealed class Hunting
         var (low, high) = (values.Min(), values.Max());
         var drifts = rows.Length > 2 && (IsOrdered(values, 1) || IsOrdered(values, -1));
         return drifts || high - low <= context.Limits.Require(LimitIds.ChargeHuntingSwing).Upper!.Si ? null : new Hunting(low, high);
+    }
+
+    /// <summary>The swing in words, without a full stop.</summary>
+    public Message Said(CheckContext context) =>
+        ChargeMessages.SuperheatSwung(context.Present.InMessage(Low, DisplayKind.TemperatureDifference), context.Present.InMessage(High, DisplayKind.TemperatureDifference));
+
+    /// <summary>Ends a finding that would rest on one of the readings: while superheat swings none of them counts.</summary>
+    public Finding Unsettled(CheckContext context, FindingBuilder finding)
+    {
+        NameIn(context, finding);
+        return finding.NotEvaluated(Said(context), DiagnosisMessages.HuntingNext);
     }
 
     /// <summary>Names in a finding the readings that a swing would show in, whether there is one or not.</summary>

@@ -22,7 +22,7 @@ internal static class LikelyRatio
         if (row.Mode != OperatingMode.Cooling || charge.ByWeightOnly is not null || context.Job.Equipment.HeadPressureControl is { Value: not HeadPressureControl.None } || context.Get<CircuitRefrigerant>().Fluid is not { } fluid)
             return null;
         var boiling = charge.IsRefrigeration ? (context.Job.Equipment.BoxTemperature?.Value.Si ?? row.BoxTemperature?.Value.Value) - UnderRoom : ComfortBoiling;
-        var condensing = row.OutdoorDryBulb is { } air && !charge.HasReceiver ? air.Value.Value + OverAir : UsualCondensing;
+        var condensing = row.OutdoorDryBulb is { } air ? air.Value.Value + OverAir : UsualCondensing;
         return boiling is { } at && fluid.BubbleAtTemperature(condensing) is { Ok: true, Value.Pressure: var high } && fluid.DewAtTemperature(at) is { Ok: true, Value.Pressure: var low }
             ? high / low
             : null;

@@ -79,7 +79,7 @@ internal sealed class PhysicsCheck : ICheck
             // Behind a heat exchanger or in a plant room the liquid of a refrigeration circuit may honestly be colder.
             if (row is { LiquidLine: { } liquid, OutdoorDryBulb: { } outdoor } && context.Job.Equipment.System.Value != SystemKind.Refrigeration)
                 Hold("the liquid line is colder than the outdoor air that cools it", liquid.Value - outdoor.Value, liquid, outdoor);
-            if (row is { SupplyDryBulb: { } supply, ReturnDryBulb: { } entering })
+            if (row is { SupplyDryBulb: { } supply, ReturnDryBulb: { } entering } && !context.Get<ChargeAnalysis>().DriesAir)
                 Hold("the supply air is warmer than the return air", entering.Value - supply.Value, supply, entering);
         }
 

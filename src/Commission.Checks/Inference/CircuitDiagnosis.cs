@@ -85,6 +85,9 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
     /// <summary>What the ranked causes are called in a sentence.</summary>
     public ImmutableArray<Message> Names { get; private set; } = [];
 
+    /// <summary>The readings before the work that its next step names; null where it names none.</summary>
+    public ChargeRow? FoundBefore { get; private set; }
+
     /// <summary>The evidence; null when nothing was weighed.</summary>
     public RowEvidence? Evidence { get; private set; }
 
@@ -173,7 +176,11 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
             return null;
         // What the circuit had before is the best measure of what was too much.
         if (_charge.AsFound.LastOrDefault() is { Superheat.Value: { } before } found && ChargeTarget.Superheat(_context, found) is { Limit: { LowerSi: { } low, UpperSi: { } high } limit } && before.Value >= low && before.Value <= high)
+        {
+            FoundBefore = found;
             return DiagnosisMessages.RecoverAddedAsFoundNext(added, _context.Present.InMessage(before, DisplayKind.TemperatureDifference), new TextValue(limit.Text));
+        }
+
         return DiagnosisMessages.RecoverAddedNext(added);
     }
 

@@ -23,7 +23,7 @@ internal static class Contradiction
             ?? Cold(context, ContradictionWhat.LiquidOverCondensing, row.LiquidDew?.Value, row.LiquidLine?.Value)
             ?? Cold(context, ContradictionWhat.VaporUnderBoiling, row.VaporLine?.Value, row.VaporBubble?.Value)
             ?? Cold(context, ContradictionWhat.SupplyUnderBoiling, row.SupplyDryBulb?.Value, row.VaporBubble?.Value)
-            ?? Cold(context, ContradictionWhat.SupplyOverReturn, row.ReturnDryBulb?.Value, row.SupplyDryBulb?.Value)
+            ?? (charge.DriesAir ? null : Cold(context, ContradictionWhat.SupplyOverReturn, row.ReturnDryBulb?.Value, row.SupplyDryBulb?.Value))
             ?? (charge.IsRefrigeration ? null : Cold(context, ContradictionWhat.LiquidUnderOutdoor, row.LiquidLine?.Value, row.OutdoorDryBulb?.Value));
     }
 

@@ -32,6 +32,10 @@ internal sealed class DiagnosisCheck : ICheck
         Name(context, row, finding);
         foreach (var number in diagnosis.Evidence?.Numbers ?? [])
             finding.Use(number);
+        foreach (var e in context.Job.Charging?.Events ?? [])
+            finding.Use($"added at {e.At.Text}", e.Added);
+        if (diagnosis.FoundBefore is { } found)
+            finding.Use(found.Superheat).Name(new[] { found.OutdoorDryBulb, found.ReturnDryBulb, found.ReturnWetBulb }.OfType<CorrectedReading>());
         var present = context.Present;
         foreach (var deviation in diagnosis.Evidence?.Deviations ?? [])
         {

@@ -106,6 +106,9 @@ internal sealed record LimitSituation
     /// <summary>Whether the unit has a leak sensor.</summary>
     public bool? LeakSensor { get; init; }
 
+    /// <summary>Whether gauges were put on the running system.</summary>
+    public bool? Readings { get; init; }
+
     /// <summary>Where the indoor unit stands; the attic when one of several stands there, and not known when they differ otherwise.</summary>
     public string? Place { get; init; }
 
@@ -141,6 +144,8 @@ internal sealed record LimitSituation
             Ducted = equipment.Ducted?.Value ?? (system is SystemKind.Split or SystemKind.HeatPump or SystemKind.Packaged ? true : null),
             HermeticallySealed = equipment.HermeticallySealed?.Value,
             LeakSensor = job.Safety?.LeakSensor?.Fitted.Value ?? (job.Safety?.Mitigation?.Value is { } mitigation ? mitigation == Mitigation.LeakSensorWithFan : null),
+            Readings = job.Charging?.Readings.Any(r => r.VaporPressure is not null || r.LiquidPressure is not null) == true,
+            FullCharge = (job.Label?.Total ?? equipment.Nameplate?.FactoryCharge)?.Value.Si,
             Place = PlaceOf(equipment),
             Capacity = equipment.Capacity?.Value.Si,
         };

@@ -190,7 +190,7 @@ internal sealed record GasBesideClamp(double AtStart, double AtEnd, double OfCha
         var places = Math.Min(hold.From?.Temperature.Length ?? 1, hold.To?.Temperature.Length ?? 1);
         return places >= 3 ? limit.Companion("of change at three places") ?? onePlace
             : places == 2 || hold.TemperatureTaken?.Value == TemperaturePlace.BothLines ? limit.Companion("of change on both lines") ?? onePlace
-            : onePlace;
+            : limit.Companion("of change in the shade") ?? onePlace;
     }
 }
 

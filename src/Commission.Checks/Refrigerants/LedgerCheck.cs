@@ -102,7 +102,7 @@ internal sealed class LedgerCheck : ICheck
             finding.Use("cylinder", cylinder.Id);
             var booked = moved.Select(m => m.Sign * m.Mass!.Value).Aggregate((a, b) => a + b);
             // A number of which nothing is doubtful must be met exactly, but not to the last bit of a double.
-            var agreement = Agreement.Of(left.Value + Grain(context), booked);
+            var agreement = Agreement.Of(left.Value + Grain(context, cylinder), booked);
             finding.Step(
                 "E_n", $"agreement for {cylinder.Id.Value}", "|a − b| / U(a − b)",
                 $"|{context.Present.Text(left.Value.Value, DisplayKind.Mass)} − {context.Present.Text(booked.Value, DisplayKind.Mass)}| / {context.Present.Text(agreement.Difference.Expanded, DisplayKind.Mass)}",
@@ -120,7 +120,13 @@ internal sealed class LedgerCheck : ICheck
         return state with { Text = $"E_n {state.Text}" };
     }
 
-    private static Uncertain Grain(CheckContext context) => context.Scope.Reading(0, 1.0 * RootCause.FromHalfWidth("rounding", "half a gram", 0.0005));
+    // Cylinders are entered by the tenth of a pound, and masses by the ounce, whatever the scale shows: the last digit written is the least that counts.
+    private static Uncertain Grain(CheckContext context, Cylinder cylinder) => context.Scope.Reading(
+        0,
+        [
+            1.0 * RootCause.FromHalfWidth("rounding", "half a gram", 0.0005),
+            .. new[] { cylinder.Before, cylinder.After }.Select(m => m?.Step).OfType<double>().Select(step => 1.0 * RootCause.FromResolution("last digit of the cylinder's mass", "smallest step of the number as written", step)),
+        ]);
 }
 
 /// <summary>Every movement of refrigerant, cylinder by cylinder.</summary>

@@ -47,7 +47,7 @@ internal sealed class FlammableStepsCheck : ICheck
     private Finding Judge(CheckContext context, FindingBuilder finding, FlammableRefrigerant gas, FlammableSteps steps)
     {
         List<string> taken = [], refused = [], unwritten = [];
-        // Signs and bonding are asked after only where somebody says that they were left out.
+        // Signs, bonding and the pump's exhaust are asked after only where somebody says that they were left out.
         void WhenWritten(string name, Given<bool>? given)
         {
             if (given is not null)
@@ -72,7 +72,7 @@ internal sealed class FlammableStepsCheck : ICheck
         Step("machines rated for flammable refrigerant", steps.MachinesRated);
         if (context.Job.Evacuation is { } evacuation)
         {
-            Step("pump exhaust outdoors", steps.PumpExhaustOutdoors ?? evacuation.Pump?.ExhaustOutdoors);
+            WhenWritten("pump exhaust outdoors", steps.PumpExhaustOutdoors ?? evacuation.Pump?.ExhaustOutdoors);
             if (evacuation.Pump?.RatedForFlammable is { Value: false } rated)
             {
                 finding.Use("vacuum pump rated for flammable", rated);

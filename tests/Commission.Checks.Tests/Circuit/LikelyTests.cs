@@ -52,7 +52,7 @@ public sealed class LikelyTests
     [InlineData(", outdoor dry bulb: 35.0 °C", "", 1191.0 / 377.6)]
     [InlineData("", "", 1101.5 / 377.6)]
     [InlineData(", outdoor dry bulb: 35.0 °C, box temperature: 3.0 °C", ", application: medium temperature", 1191.0 / 252.85)]
-    [InlineData(", outdoor dry bulb: 20.0 °C, box temperature: 3.0 °C", ", application: medium temperature, receiver: yes", 1101.5 / 252.85)]
+    [InlineData(", outdoor dry bulb: 20.0 °C, box temperature: 3.0 °C", ", application: medium temperature, receiver: yes", 793.1 / 252.85)]
     public void Ratio_of_the_conditions(string readings, string equipment, double ratio)
     {
         var context = JobText.Context(Job(Pressures + readings, equipment));

@@ -47,6 +47,9 @@ internal sealed partial record CorpusJob
     /// <summary>Advice on the charge that must not be given: add, recover.</summary>
     public required string[] AdviceNot { get; init; }
 
+    /// <summary>Whether it is a complete ordinary job: nothing is missing, no condition, nothing to look at.</summary>
+    public required bool Ordinary { get; init; }
+
     /// <summary>All jobs, by name.</summary>
     public static IReadOnlyList<CorpusJob> All { get; } =
         [.. Directory.EnumerateFiles(Folder(), "*.job.yaml").Order(StringComparer.Ordinal).Select(path => Read(Path.GetFileName(path)[..^".job.yaml".Length]))];
@@ -83,6 +86,7 @@ internal sealed partial record CorpusJob
             Or = Words(root, "or"),
             Not = Words(root, "not"),
             AdviceNot = Words(root, "advice not"),
+            Ordinary = Words(root, "ordinary") is ["yes"],
         };
     }
 

@@ -89,6 +89,14 @@ public sealed class CorpusTests(ITestOutputHelper output)
         var outcome = RecordWords.Text(RecordWords.Of(record.Outcome), Language.English);
         if (!job.Outcomes.Contains(outcome, StringComparer.Ordinal))
             yield return $"outcome {outcome}: {string.Join(" / ", record.Reasons)}";
+        foreach (var part in record.Missing.Where(_ => job.Ordinary || job.Outcomes is ["accepted"]))
+            yield return $"missing: {part.Sentence}";
+        if (job.Ordinary)
+        {
+            foreach (var finding in record.Findings.Where(f => f.IsToLookAt || f.Verdict == Verdict.Conditional))
+                yield return $"{finding.Check} is no plain job: {finding.Statement} {finding.Reservation}";
+        }
+
         foreach (var (check, marks) in job.Findings)
         {
             var found = record.Findings.Where(f => f.Check == check).Select(f => Word(f.Verdict)).DefaultIfEmpty("absent").ToArray();

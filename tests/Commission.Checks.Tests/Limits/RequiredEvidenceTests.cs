@@ -92,7 +92,7 @@ public sealed class RequiredEvidenceTests
     [InlineData("charge adjustment")]
     [InlineData("seasonal check")]
     public void A_variable_speed_split_that_was_only_read_shows_one_reading_that_says_something(string work) =>
-        Assert.Contains("charge.diagnosis|charge.heating-mode|charge.maker-chart|charge.return-visit", Ids(Required(NewSplit with { Work = work, Compressor = "variable speed" })));
+        Assert.Contains("charge.diagnosis|charge.heating-mode|charge.maker-chart|charge.return-visit", Ids(Required(NewSplit with { Work = work, Compressor = "variable speed", Readings = true })));
 
     [Fact]
     public void An_opened_circuit_shows_its_charge_by_one_of_the_ways() =>
@@ -133,8 +133,11 @@ public sealed class RequiredEvidenceTests
         Assert.Equal(["instrument.calibration-current", "evidence.signature", "refrigerant.recovery-level", "refrigerant.ledger"], Ids(Required(NewSplit with { Work = "decommissioning" })));
 
     [Fact]
-    public void A_seasonal_check_asks_for_one_reading() =>
-        Assert.Equal(["instrument.calibration-current", "evidence.signature", "charge.subcooling|charge.heating-mode|charge.maker-chart|charge.return-visit"], Ids(Required(NewSplit with { Work = "seasonal check" })));
+    public void A_seasonal_check_on_which_gauges_were_put_on_shows_what_they_say()
+    {
+        Assert.Equal(["instrument.calibration-current", "evidence.signature", "charge.subcooling|charge.heating-mode|charge.maker-chart|charge.return-visit"], Ids(Required(NewSplit with { Work = "seasonal check", Readings = true })));
+        Assert.Equal(["instrument.calibration-current", "evidence.signature"], Ids(Required(NewSplit with { Work = "seasonal check", Readings = false })));
+    }
 
     [Fact]
     public void Three_phases_ask_for_rotation_and_a_heat_pump_for_both_modes()

@@ -89,7 +89,9 @@ public sealed class FlammableStepsCheckTests
     public void With_an_evacuation_the_pump_blows_outdoors()
     {
         const string Pumped = "evacuation: {started: \"09:00\", levels: [{at: \"09:40\", pressure: 400 micron}]{0}}\n";
-        Assert.Equal(Verdict.NotEvaluated, JobLines.Finding(Job(All, Pumped.Replace("{0}", "", StringComparison.Ordinal)), Check).Verdict);
+        // Nobody is asked where the pump blew; who says that it blew into the room has a danger.
+        Assert.Equal(Verdict.Pass, JobLines.Finding(Job(All, Pumped.Replace("{0}", "", StringComparison.Ordinal)), Check).Verdict);
+        Assert.Equal(Verdict.Fail, JobLines.Finding(Job($"{All}, pump exhaust outdoors: no", Pumped.Replace("{0}", "", StringComparison.Ordinal)), Check).Verdict);
         Assert.Equal(Verdict.Pass, JobLines.Finding(Job($"{All}, pump exhaust outdoors: yes", Pumped.Replace("{0}", "", StringComparison.Ordinal)), Check).Verdict);
         Assert.Equal(Verdict.Pass, JobLines.Finding(Job(All, Pumped.Replace("{0}", ", pump: {exhaust outdoors: yes, rated for flammable: yes}", StringComparison.Ordinal)), Check).Verdict);
         Assert.Equal(Verdict.Fail, JobLines.Finding(Job(All, Pumped.Replace("{0}", ", pump: {exhaust outdoors: yes, rated for flammable: no}", StringComparison.Ordinal)), Check).Verdict);
