@@ -132,6 +132,9 @@ public sealed record MissingPart(ImmutableArray<string> Checks, string Sentence,
     /// <summary>How that is written in the job file, where that is all there is to do; null otherwise. Only the terminal prints it.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public string? InFile { get; init; }
+
+    /// <summary>The keys of the job file that would answer it, in the order of the work: from the top of the file, joined by dots.</summary>
+    public ImmutableArray<string> Keys { get => field.IsDefault ? [] : field; init; }
 }
 
 /// <summary>A warning that belongs to the work or the refrigerant.</summary>

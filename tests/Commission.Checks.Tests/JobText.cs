@@ -29,9 +29,10 @@ internal static class JobText
 
     /// <summary>A context over a job, on the day of the job.</summary>
     /// <param name="yaml">The job file.</param>
-    public static CheckContext Context(string yaml)
+    /// <param name="files">Files beside it.</param>
+    public static CheckContext Context(string yaml, params (string Name, string Text)[] files)
     {
-        var job = Read(yaml);
+        var job = Read(yaml, files);
         return new CheckContext(job, new CheckSettings(job.Identity.Date.Value));
     }
 

@@ -25,6 +25,7 @@ internal static class MissingWork
     {
         var open = required.Checks.Where(r => !IsJudged(r, findings)).Select(r => OpenRequirement.Of(r, findings)).ToList();
         open.AddRange(findings.Where(f => f.IsTakenBack && !open.Any(o => o.Checks.Contains(f.Check, StringComparer.Ordinal))).DistinctBy(f => f.Check).Select(OpenRequirement.Of).ToList());
+        var asked = AskedKeys.Of(context, required, findings);
         var parts = new List<MissingPart>();
         if (StoppedAt(context, findings) is { } stop)
         {
@@ -33,7 +34,7 @@ internal static class MissingWork
             if (later.Count > 0)
             {
                 var titles = Titles(later);
-                parts.Add(Part(context, later, RecordMessages.StoppedAt(new(InSentence(stop.Title)), titles), RecordMessages.StillToDo(titles), next: null));
+                parts.Add(Part(context, later, asked, RecordMessages.StoppedAt(new(InSentence(stop.Title)), titles), RecordMessages.StillToDo(titles), next: null));
             }
         }
 
@@ -45,8 +46,8 @@ internal static class MissingWork
             var why = first.Finding?.Messages?.Reason ?? first.Finding?.Reason ?? RecordMessages.NothingWritten;
             var titles = Titles(members);
             var brief = RecordMessages.MissingShort(titles, why);
-            var sentence = members.FirstOrDefault(m => m.Because.Length > 0) is { } asked ? RecordMessages.Missing(titles, why, new(asked.Because), new(asked.Pack)) : brief;
-            parts.Add(Part(context, members, sentence, brief, NextOf(context, members)) with { InFile = members.Select(m => m.Finding?.InFile).FirstOrDefault(i => i is not null) });
+            var sentence = members.FirstOrDefault(m => m.Because.Length > 0) is { } named ? RecordMessages.Missing(titles, why, new(named.Because), new(named.Pack)) : brief;
+            parts.Add(Part(context, members, asked, sentence, brief, NextOf(context, members)) with { InFile = members.Select(m => m.Finding?.InFile).FirstOrDefault(i => i is not null) ?? (first.Finding is null ? KeysOf(members, asked) : null) });
         }
 
         var shown = context.Job.Photos.Select(p => p.Shows.Value).ToHashSet();
@@ -87,11 +88,15 @@ internal static class MissingWork
         };
     }
 
-    private static MissingPart Part(CheckContext context, List<OpenRequirement> members, Message sentence, Message brief, Message? next) =>
+    private static MissingPart Part(CheckContext context, List<OpenRequirement> members, ImmutableArray<AskedKey> asked, Message sentence, Message brief, Message? next) =>
         new([.. members.SelectMany(m => m.Checks)], context.Present.Text(sentence), context.Present.Text(brief))
         {
+            Keys = [.. asked.Where(k => members.Exists(m => m.Checks.Contains(k.Check, StringComparer.Ordinal))).Select(k => k.Path)],
             NextStep = next is null ? null : context.Present.Text(next),
         };
+
+    private static string? KeysOf(List<OpenRequirement> members, ImmutableArray<AskedKey> asked) =>
+        asked.Where(k => members.Exists(m => m.Checks.Contains(k.Check, StringComparer.Ordinal))).Select(k => k.Path).ToArray() is { Length: > 0 } keys ? string.Join(", ", keys) : null;
 
     private static ListValue Titles(List<OpenRequirement> members) =>
         new([.. members.Select((m, i) => (MessageValue)new NameValue(i == 0 ? m.Title : InSentence(m.Title)))], ListJoin.And);
