@@ -79,8 +79,9 @@ internal static class LimitStatements
 /// </summary>
 internal static class LimitText
 {
-    // A converted figure is printed finely enough that rounding moves it by no more than about a five-hundredth: 3 °F is 1.67 K.
-    private const double Fineness = 2.2e-3;
+    // A converted figure is printed as finely as a gauge of that unit reads, and rounding moves it by no more than a fiftieth: 2 °F are 1.1 K, 1000 micron 133 Pa. The
+    // verdict rests on the figure as it was published, which stands beside.
+    private const double Fineness = 0.02;
     private const int MostDecimals = 6;
 
     /// <summary>The limit in words and numbers.</summary>
@@ -162,16 +163,19 @@ internal static class LimitText
             return null;
         if (display.Smaller is not null)
             return QuantityFormat.Format(figure.Si, display);
-        var decimals = display.Decimals;
+        var decimals = Least(display);
         if (display.Unit.Offset is 0)
         {
             decimals = Decimals(display.Unit.FromSi(figure.Si), decimals);
             if (other is not null)
-                decimals = Math.Max(decimals, Decimals(display.Unit.FromSi(other.Si), display.Decimals));
+                decimals = Math.Max(decimals, Decimals(display.Unit.FromSi(other.Si), Least(display)));
         }
 
         return QuantityFormat.Format(figure.Si, display.Unit, decimals);
     }
+
+    // Pascals are whole.
+    private static int Least(DisplayUnit display) => display.Unit.Symbol == "Pa" ? 0 : display.Decimals;
 
     private static int Decimals(double value, int least)
     {
