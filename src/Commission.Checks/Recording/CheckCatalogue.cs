@@ -147,6 +147,7 @@ public static class CheckCatalogue
         new RecoveryLevelCheck(),
         new LedgerCheck(),
         new RefrigerantIdentityCheck(),
+        new UseCheck(),
         new CylinderFillCheck(),
         new LabelCheck(),
         new AfterStartLeakCheck(),

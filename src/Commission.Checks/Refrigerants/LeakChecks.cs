@@ -24,20 +24,22 @@ internal sealed class AfterStartLeakCheck : ICheck
     public CheckHelp Help { get; } = new(
         "Was the filled circuit searched for leaks once it was in service, with a method that sees a small leak and a detector that was itself checked? When is the next check due?",
         "result none; sensitivity of the detector at most the pack's; detector checked within the pack's interval; after a repair: again within the pack's time, with the system run for the time asked; next due at most the interval after this one",
-        "Regulation (EC) 1516/2007, Regulations (EU) 517/2014 and 2024/573 (from memory; a month after repair published).",
+        "Regulation (EU) 2024/573, articles 4(5) and 5, and Regulation (EC) 1516/2007, articles 6 and 10 (published); before March 2024 Regulation (EU) 517/2014 (a month after repair published, else from memory).",
         "Mark the place, recover, repair, test with nitrogen and check again. Search with a detector made for the gas or with bubbles, never with a flame.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
-        if (context.Job.LeakCheck is not { } check)
-            yield break;
-        var detector = check.With.IsDefaultOrEmpty ? null : check.With.Select(w => context.Get<InstrumentKit>().Find(w.Value)).FirstOrDefault(i => i is not null);
-        yield return Found(context, check, detector);
-        if (Detector(context, check, detector) is { } tested)
-            yield return tested;
-        if (Recheck(context, check) is { } repaired)
+        if (context.Job.LeakCheck is { } check)
+        {
+            var detector = check.With.IsDefaultOrEmpty ? null : check.With.Select(w => context.Get<InstrumentKit>().Find(w.Value)).FirstOrDefault(i => i is not null);
+            yield return Found(context, check, detector);
+            if (Detector(context, check, detector) is { } tested)
+                yield return tested;
+        }
+
+        if (AfterRepair(context) is { } repaired)
             yield return repaired;
-        if (NextDue(context, check) is { } next)
+        if (context.Job.LeakCheck is { } last && NextDue(context, last) is { } next)
             yield return next;
     }
 
@@ -70,7 +72,7 @@ internal sealed class AfterStartLeakCheck : ICheck
 
         if (check.Kind?.Value == LeakCheckKind.Indirect || check.Method?.Value == LeakMethod.Indirect)
             finding.Reserve("it was checked indirectly, from readings, only").Next("Check the joints directly, with bubbles or a detector.");
-        if (repaired)
+        if (repaired && context.Limits.Find(LimitIds.RefrigerantLeakCheckRecheck) is null)
             finding.Reserve("a leak was repaired; the repair is checked again after the system has run").Next("Check the repair again within a month, after a day of running.");
         return finding.Build();
     }
@@ -89,44 +91,54 @@ internal sealed class AfterStartLeakCheck : ICheck
             "Check the detector on a reference leak and repeat the search.");
     }
 
-    // A check on the day of the repair is not yet the one after some running.
-    private Finding? ToCome(CheckContext context, LeakCheck check, Limit limit, DateOnly latest)
+    // What the law asks for after a leak was repaired, of equipment that it has checked for leaks: a second look once the system has run. It is owed
+    // whether or not anybody wrote of it; smaller equipment owes none.
+    private Finding? AfterRepair(CheckContext context)
     {
-        var job = context.Job.Identity;
-        return job.Work.Value == WorkKind.LeakRepair && check.Date.Value == job.Date.Value && check.Result.Value != LeakResult.Leak
-            ? context.Finding(this, "after repair").Use("work", job.Work).Use("date", check.Date).Use("date of the job", job.Date).Use("after repair", check.AfterRepair).Use("result", check.Result).Decide(true, context.State(limit))
-                .Say(RefrigerantMessages.LeakRecheckToCome(latest)).Reserve(RefrigerantMessages.LeakRecheckWhy).Next(RefrigerantMessages.LeakRecheckNext(latest)).Build()
-            : null;
+        var job = context.Job;
+        var check = job.LeakCheck;
+        var isRepair = job.Identity.Work.Value == WorkKind.LeakRepair;
+        if (context.Limits.Find(LimitIds.RefrigerantLeakCheckRecheck) is not { Upper: { } months } limit || check?.Result.Value == LeakResult.Leak
+            || !(isRepair || check?.Result.Value == LeakResult.LeakRepaired || check?.AfterRepair?.Value == true))
+            return null;
+        var repair = check is { Result.Value: LeakResult.LeakRepaired } && !isRepair ? check.Date : job.Identity.Date;
+        var latest = repair.Value.AddMonths((int)months.Si);
+        var duties = context.Get<EuropeanDuties>();
+        var finding = context.Finding(this, "after repair").Use("work", job.Identity.Work).Use("date", check?.Date).Use("date of the job", job.Identity.Date).Use("after repair", check?.AfterRepair).Use("result", check?.Result).Use("running for", check?.RunningFor);
+        duties.UseIn(finding);
+        if (duties.Plan is { Months: null } free)
+            return finding.Show(context.State(limit)).Information(RefrigerantMessages.LeakRecheckNotOwed(new TextValue(free.Because)));
+        finding.Step("t", "latest day of the check", "repair + time allowed", $"{repair.Text} + {months.Text}", Text(latest), limit.Source);
+        if (check is null || check.AfterRepair?.Value == false || (check.AfterRepair is null && check.Date.Value <= repair.Value))
+            return ToCome(context, finding.Decide(true, context.State(limit)), duties.Plan is null ? RefrigerantMessages.LeakRecheckUnknown : RefrigerantMessages.LeakRecheckOpen, latest);
+        finding.Decide(check.Date.Value <= latest && check.Date.Value >= repair.Value, context.State(limit));
+        return finding.Passes && Running(context) is { } running ? JudgeRunning(context, finding.Show(context.State(running)), check, running, latest) : Checked(finding, check, latest);
     }
 
-    private Finding? Recheck(CheckContext context, LeakCheck check)
-    {
-        if (context.Limits.Find(LimitIds.RefrigerantLeakCheckRecheck) is not { Upper: { } months } limit)
-            return null;
-        var work = context.Job.Identity.Date;
-        var latest = work.Value.AddMonths((int)months.Si);
-        if (check.AfterRepair?.Value != true)
-            return ToCome(context, check, limit, latest);
-        var finding = context.Finding(this, "after repair").Use("after repair", check.AfterRepair).Use("date", check.Date).Use("date of the job", work).Use("running for", check.RunningFor)
-            .Step("t", "latest day of the check", "repair + time allowed", $"{work.Text} + {months.Text}", Text(latest), limit.Source);
-        var inTime = check.Date.Value <= latest && check.Date.Value >= work.Value;
-        if (context.Limits.Find(LimitIds.RefrigerantLeakCheckRecheckRunning) is { Lower: { } hours } running)
-        {
-            finding.Show(context.State(running));
-            if (check.RunningFor is null)
-                finding.Decide(inTime, context.State(limit)).Reserve("how long the system had run is not written").Next("Write running for.");
-            else
-                finding.Decide(inTime && check.RunningFor.Value.Si >= hours.Si, context.State(limit));
-        }
-        else
-        {
-            finding.Decide(inTime, context.State(limit));
-        }
+    // The regulation before asked for no running time.
+    private static Limit? Running(CheckContext context) =>
+        context.Get<EuropeanDuties>().Edition == FluorinatedGasEdition.Regulation517Of2014 ? null : context.Limits.Find(LimitIds.RefrigerantLeakCheckRecheckRunning);
 
-        return finding.Conclude(
-            $"Checked again on {check.Date.Text}{(check.RunningFor is { } ran ? $", after {ran.Text} of running" : "")}.",
-            $"The check after the repair was not made between the repair and {Text(latest)} with the running time asked for.",
-            "Let the system run for a day and check the repair again.");
+    private static Finding JudgeRunning(CheckContext context, FindingBuilder finding, LeakCheck check, Limit running, DateOnly latest)
+    {
+        if (check.RunningFor is { } ran && ran.Value.Si < running.Lower!.Si)
+            return ToCome(context, finding, RefrigerantMessages.LeakRecheckTooEarly(new TextValue(ran.Text)), latest);
+        if (check.RunningFor is null)
+            finding.Reserve(RefrigerantMessages.LeakRecheckHoursUnknown).Next(RefrigerantMessages.LeakRecheckHoursUnknownNext, "running for: 24 h");
+        return Checked(finding, check, latest);
+    }
+
+    private static Finding Checked(FindingBuilder finding, LeakCheck check, DateOnly latest) => finding.Conclude(
+        check.RunningFor is { } ran ? RefrigerantMessages.LeakRecheckDoneAfter(check.Date.Value, new TextValue(ran.Text)) : RefrigerantMessages.LeakRecheckDone(check.Date.Value),
+        RefrigerantMessages.LeakRecheckLate(check.Date.Value, latest),
+        RefrigerantMessages.LeakRecheckLateNext);
+
+    private static Finding ToCome(CheckContext context, FindingBuilder finding, Message why, DateOnly latest)
+    {
+        finding.Reserve(why);
+        return Running(context) is { Lower: { } hours } running
+            ? finding.Show(context.State(running)).Say(RefrigerantMessages.LeakRecheckToCome(new TextValue(hours.Text), latest)).Next(RefrigerantMessages.LeakRecheckNext(new TextValue(hours.Text), latest)).Build()
+            : finding.Say(RefrigerantMessages.LeakRecheckToComeBy(latest)).Next(RefrigerantMessages.LeakRecheckNextBy(latest)).Build();
     }
 
     private Finding? NextDue(CheckContext context, LeakCheck check)
