@@ -31,6 +31,7 @@ public static class CheckCatalogue
         new PairAgreementCheck(),
         new ScaleCheck(),
         new VacuumGaugeCheck(),
+        new LeakDetectorCheck(),
         new WickCheck(),
         new AdequacyCheck(),
 

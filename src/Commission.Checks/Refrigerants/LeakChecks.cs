@@ -5,6 +5,7 @@ using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
+using Commission.Measurement.Decisions;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
 using Commission.Messages;
@@ -22,29 +23,31 @@ internal sealed class AfterStartLeakCheck : ICheck
     public string Title => "Leak check after start";
 
     public CheckHelp Help { get; } = new(
-        "Was the filled circuit searched for leaks once it was in service, with a method that sees a small leak and a detector that was itself checked? When is the next check due?",
-        "result none; sensitivity of the detector at most the pack's; detector checked within the pack's interval; after a repair: again within the pack's time, with the system run for the time asked; next due at most the interval after this one",
+        "Was the filled circuit searched for leaks once it was in service, with a method that sees a small leak? Is a second look at a repair still owed, and when is the next check due?",
+        "result none; sensitivity of the detector at most the pack's; after a repair: again within the pack's time, with the system run for the time asked; next due at most the interval after this one",
         "Regulation (EU) 2024/573, articles 4(5) and 5, and Regulation (EC) 1516/2007, articles 6 and 10 (published); before March 2024 Regulation (EU) 517/2014 (a month after repair published, else from memory).",
         "Mark the place, recover, repair, test with nitrogen and check again. Search with a detector made for the gas or with bubbles, never with a flame.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
+        var second = context.Get<SecondCheck>();
+        var isTold = false;
         if (context.Job.LeakCheck is { } check)
         {
-            var detector = check.With.IsDefaultOrEmpty ? null : check.With.Select(w => context.Get<InstrumentKit>().Find(w.Value)).FirstOrDefault(i => i is not null);
-            yield return Found(context, check, detector);
-            if (Detector(context, check, detector) is { } tested)
-                yield return tested;
+            var found = Found(context, check, second);
+            isTold = second.State == SecondCheckState.ToCome && found.Verdict is Verdict.Conditional;
+            yield return found;
         }
 
-        if (AfterRepair(context) is { } repaired)
+        if (!isTold && AfterRepair(context, second) is { } repaired)
             yield return repaired;
         if (context.Job.LeakCheck is { } last && NextDue(context, last) is { } next)
             yield return next;
     }
 
-    private Finding Found(CheckContext context, LeakCheck check, UsedInstrument? detector)
+    private Finding Found(CheckContext context, LeakCheck check, SecondCheck second)
     {
+        var detector = context.Get<InstrumentKit>().FirstOf(check.With);
         var sensitivity = check.Sensitivity ?? detector?.Described.Sensitivity;
         var finding = context.Finding(this).Use("result", check.Result, detector?.Id).Use("method", check.Method, detector?.Id).Use("kind", check.Kind).Use("date", check.Date).Use("sensitivity", sensitivity, detector?.Id);
         var how = check.Method is { } method ? $" by {method.Text}" : "";
@@ -72,73 +75,40 @@ internal sealed class AfterStartLeakCheck : ICheck
 
         if (check.Kind?.Value == LeakCheckKind.Indirect || check.Method?.Value == LeakMethod.Indirect)
             finding.Reserve("it was checked indirectly, from readings, only").Next("Check the joints directly, with bubbles or a detector.");
-        if (repaired && context.Limits.Find(LimitIds.RefrigerantLeakCheckRecheck) is null)
+        if (repaired && second.State == SecondCheckState.NotAsked)
             finding.Reserve("a leak was repaired; the repair is checked again after the system has run").Next("Check the repair again within a month, after a day of running.");
+        // One line for the search of the day and for the one that is still to come: a repair is not proved by half of it.
+        if (second.State == SecondCheckState.ToCome && finding.Passes)
+            ToCome(context, second.UseIn(finding), second).Remark(second.Sentence);
         return finding.Build();
     }
 
-    private Finding? Detector(CheckContext context, LeakCheck check, UsedInstrument? detector)
+    private Finding? AfterRepair(CheckContext context, SecondCheck second)
     {
-        if ((check.DetectorChecked ?? detector?.Described.Calibrated) is not { } last || context.Limits.Find(LimitIds.InstrumentsLeakDetectorInterval) is not { Upper: { } months } limit)
+        if (second.State == SecondCheckState.NotAsked)
             return null;
-        var due = last.Value.AddMonths((int)months.Si);
-        var finding = context.Finding(this, "detector").Use("detector checked", last, detector?.Id).Use("date", check.Date)
-            .Step("due", "next check of the detector", "checked + interval", $"{last.Text} + {months.Text}", Text(due), limit.Source)
-            .Decide(due >= check.Date.Value && last.Value <= check.Date.Value, context.State(limit));
-        return finding.Conclude(
-            $"The detector was checked on {last.Text}.",
-            $"The detector was checked on {last.Text}, too long before or only after the leak check of {check.Date.Text}.",
-            "Check the detector on a reference leak and repeat the search.");
+        var finding = second.UseIn(context.Finding(this, "after repair")).Use("result", context.Job.LeakCheck?.Result);
+        switch (second.State)
+        {
+            case SecondCheckState.NotOwed:
+                return finding.Show(context.State(second.Limit)).Information(second.Sentence);
+            case SecondCheckState.ToCome:
+                return ToCome(context, finding.Decide(true, context.State(second.Limit)).Say(second.Sentence), second).Build();
+            default:
+                finding.Step("t", "latest day of the check", "repair + time allowed", second.Span, Text(second.Latest), second.Limit.Source).Decide(second.IsInTime, context.State(second.Limit));
+                if (second.Running is { } running)
+                    finding.Show(context.State(running));
+                if (finding.Passes && second.AreHoursUnknown)
+                    finding.Reserve(RefrigerantMessages.LeakRecheckHoursUnknown).Next(RefrigerantMessages.LeakRecheckHoursUnknownNext, "running for: 24 h");
+                return finding.Conclude(second.Sentence, second.Sentence, RefrigerantMessages.LeakRecheckLateNext);
+        }
     }
 
-    // What the law asks for after a leak was repaired, of equipment that it has checked for leaks: a second look once the system has run. It is owed
-    // whether or not anybody wrote of it; smaller equipment owes none.
-    private Finding? AfterRepair(CheckContext context)
+    private static FindingBuilder ToCome(CheckContext context, FindingBuilder finding, SecondCheck second)
     {
-        var job = context.Job;
-        var check = job.LeakCheck;
-        var isRepair = job.Identity.Work.Value == WorkKind.LeakRepair;
-        if (context.Limits.Find(LimitIds.RefrigerantLeakCheckRecheck) is not { Upper: { } months } limit || check?.Result.Value == LeakResult.Leak
-            || !(isRepair || check?.Result.Value == LeakResult.LeakRepaired || check?.AfterRepair?.Value == true))
-            return null;
-        var repair = check is { Result.Value: LeakResult.LeakRepaired } && !isRepair ? check.Date : job.Identity.Date;
-        var latest = repair.Value.AddMonths((int)months.Si);
-        var duties = context.Get<EuropeanDuties>();
-        var finding = context.Finding(this, "after repair").Use("work", job.Identity.Work).Use("date", check?.Date).Use("date of the job", job.Identity.Date).Use("after repair", check?.AfterRepair).Use("result", check?.Result).Use("running for", check?.RunningFor);
-        duties.UseIn(finding);
-        if (duties.Plan is { Months: null } free)
-            return finding.Show(context.State(limit)).Information(RefrigerantMessages.LeakRecheckNotOwed(new TextValue(free.Because)));
-        finding.Step("t", "latest day of the check", "repair + time allowed", $"{repair.Text} + {months.Text}", Text(latest), limit.Source);
-        if (check is null || check.AfterRepair?.Value == false || (check.AfterRepair is null && check.Date.Value <= repair.Value))
-            return ToCome(context, finding.Decide(true, context.State(limit)), duties.Plan is null ? RefrigerantMessages.LeakRecheckUnknown : RefrigerantMessages.LeakRecheckOpen, latest);
-        finding.Decide(check.Date.Value <= latest && check.Date.Value >= repair.Value, context.State(limit));
-        return finding.Passes && Running(context) is { } running ? JudgeRunning(context, finding.Show(context.State(running)), check, running, latest) : Checked(finding, check, latest);
-    }
-
-    // The regulation before asked for no running time.
-    private static Limit? Running(CheckContext context) =>
-        context.Get<EuropeanDuties>().Edition == FluorinatedGasEdition.Regulation517Of2014 ? null : context.Limits.Find(LimitIds.RefrigerantLeakCheckRecheckRunning);
-
-    private static Finding JudgeRunning(CheckContext context, FindingBuilder finding, LeakCheck check, Limit running, DateOnly latest)
-    {
-        if (check.RunningFor is { } ran && ran.Value.Si < running.Lower!.Si)
-            return ToCome(context, finding, RefrigerantMessages.LeakRecheckTooEarly(new TextValue(ran.Text)), latest);
-        if (check.RunningFor is null)
-            finding.Reserve(RefrigerantMessages.LeakRecheckHoursUnknown).Next(RefrigerantMessages.LeakRecheckHoursUnknownNext, "running for: 24 h");
-        return Checked(finding, check, latest);
-    }
-
-    private static Finding Checked(FindingBuilder finding, LeakCheck check, DateOnly latest) => finding.Conclude(
-        check.RunningFor is { } ran ? RefrigerantMessages.LeakRecheckDoneAfter(check.Date.Value, new TextValue(ran.Text)) : RefrigerantMessages.LeakRecheckDone(check.Date.Value),
-        RefrigerantMessages.LeakRecheckLate(check.Date.Value, latest),
-        RefrigerantMessages.LeakRecheckLateNext);
-
-    private static Finding ToCome(CheckContext context, FindingBuilder finding, Message why, DateOnly latest)
-    {
-        finding.Reserve(why);
-        return Running(context) is { Lower: { } hours } running
-            ? finding.Show(context.State(running)).Say(RefrigerantMessages.LeakRecheckToCome(new TextValue(hours.Text), latest)).Next(RefrigerantMessages.LeakRecheckNext(new TextValue(hours.Text), latest)).Build()
-            : finding.Say(RefrigerantMessages.LeakRecheckToComeBy(latest)).Next(RefrigerantMessages.LeakRecheckNextBy(latest)).Build();
+        if (second.Running is { } running)
+            finding.Show(context.State(running));
+        return finding.Reserve(second.Why).Next(second.Next);
     }
 
     private Finding? NextDue(CheckContext context, LeakCheck check)
