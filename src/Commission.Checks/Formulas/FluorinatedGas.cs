@@ -13,22 +13,40 @@ internal enum FluorinatedGasEdition
 }
 
 /// <summary>
-/// Leak-check intervals of the European regulations on fluorinated gases: 517/2014 article 4 and 2024/573 article 5. The 5 t and 50 t
-/// steps with 12 months are published; the other steps and the kilogram trigger are from memory.
+/// Leak checks of the European regulations on fluorinated gases: 2024/573 article 5 paragraphs 1 and 6 and article 6 paragraph 1 (published), before
+/// it 517/2014 article 4 (from memory).
 /// </summary>
 internal static class FluorinatedGasLeakChecks
 {
+    // 2024/573 article 5(1), third subparagraph.
+    private const double ResidentialKilograms = 3;
+
     /// <summary>How sure the intervals are.</summary>
-    public const string Mark = "from memory";
+    /// <param name="edition">Which regulation.</param>
+    public static string MarkOf(FluorinatedGasEdition edition) => edition == FluorinatedGasEdition.Regulation517Of2014 ? "from memory" : "published";
 
     /// <summary>The article, as the record cites it.</summary>
     /// <param name="edition">Which regulation.</param>
     /// <returns>The citation.</returns>
     public static string SourceOf(FluorinatedGasEdition edition) => edition == FluorinatedGasEdition.Regulation517Of2014
         ? "Regulation (EU) 517/2014, article 4"
-        : "Regulation (EU) 2024/573, article 5";
+        : "Regulation (EU) 2024/573, articles 5(1), 5(6) and 6(1)";
 
-    /// <summary>The plan for a circuit; of both triggers the stricter governs.</summary>
+    /// <summary>
+    /// Whether a hermetically sealed unit in a residential building is not checked: labelled so, and less than 3 kg of fluorinated gases. It is read as
+    /// a further relief beside that below 10 t or 2 kg.
+    /// </summary>
+    /// <param name="fluorinatedKilograms">Charge of fluorinated gases, kg.</param>
+    /// <param name="isHermeticAndLabelled">Whether the circuit is hermetically sealed and labelled so.</param>
+    /// <param name="isResidential">Whether it stands in a residential building.</param>
+    /// <param name="edition">Which regulation.</param>
+    public static bool IsFreeInResidence(double fluorinatedKilograms, bool isHermeticAndLabelled, bool isResidential, FluorinatedGasEdition edition) =>
+        edition == FluorinatedGasEdition.Regulation573Of2024 && isHermeticAndLabelled && isResidential && fluorinatedKilograms < ResidentialKilograms;
+
+    /// <summary>
+    /// The plan for a circuit; of both triggers the stricter governs. Article 5(1) frees a sealed unit that meets one of its two conditions; each is
+    /// asked of the gas it names, as a circuit of HFC alone would else never be checked.
+    /// </summary>
     /// <param name="annexOneTonnes">Charge of gases of Annex I (HFC), t CO2e.</param>
     /// <param name="annexTwoKilograms">Charge of gases of Annex II section 1 (HFO), kg; part of a blend counts as that part.</param>
     /// <param name="isHermeticAndLabelled">Whether the circuit is hermetically sealed and labelled so.</param>

@@ -119,6 +119,7 @@ internal sealed class JobLimits : IAnalysis<JobLimits>
             Refrigerant = refrigerant.Designation,
             RefrigerantClass = refrigerant.Info?.SafetyGroup?.Value,
             OzoneDepleting = refrigerant.Info is { } info ? GasFamilies.DepletesOzone(info) : null,
+            Fluorinated = refrigerant.Info is { } gas ? GasFamilies.IsFluorinated(gas) : null,
             Ambient = job.Evacuation?.Ambient?.Value.Si,
         };
         var packs = job.Limits is { } limits ? limits.Packs.Select(p => p.Value) : [];

@@ -270,6 +270,11 @@ internal sealed class InstrumentKit : IAnalysis<InstrumentKit>
         return new InstrumentKit(context.Job.Instruments.DistinctBy(i => i.Id.Value).Select(i => new UsedInstrument(i, context)));
     }
 
+    /// <summary>The first described instrument of those a reading was made with.</summary>
+    /// <param name="with">Their ids as written.</param>
+    /// <returns>The instrument; null when none is named or described.</returns>
+    public UsedInstrument? FirstOf(ImmutableArray<Given<string>> with) => with.IsDefaultOrEmpty ? null : with.Select(w => Find(w.Value)).FirstOrDefault(i => i is not null);
+
     /// <summary>The instrument of a name.</summary>
     /// <param name="id">Its id in the job.</param>
     public UsedInstrument? Find(string id) => _byId.GetValueOrDefault(id);

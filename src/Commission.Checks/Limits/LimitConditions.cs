@@ -100,6 +100,9 @@ internal sealed record LimitSituation
     /// <summary>Whether the refrigerant depletes ozone.</summary>
     public bool? OzoneDepleting { get; init; }
 
+    /// <summary>Whether the refrigerant is a fluorinated greenhouse gas of the European regulation, or a mixture with one.</summary>
+    public bool? Fluorinated { get; init; }
+
     /// <summary>Whether the circuit is hermetically sealed and labelled so.</summary>
     public bool? HermeticallySealed { get; init; }
 
@@ -176,15 +179,23 @@ internal enum GasFamily
 }
 
 /// <summary>
-/// Families of the pure substances refrigerants are made of: Regulation (EU) 2024/573, annexes I and II section 1, and the class I and II
-/// substances of 40 CFR 82 subpart A, appendices A and B (both from memory).
+/// Families of the pure substances refrigerants are made of: Regulation (EU) 2024/573, annexes I and II section 1 (published: R-1123 and R-1243zf
+/// stand in neither), and the class I and II substances of 40 CFR 82 subpart A, appendices A and B (from memory).
 /// </summary>
 internal static class GasFamilies
 {
     /// <summary>Where the families come from, as a trace cites it.</summary>
-    public const string Source = "Regulation (EU) 2024/573, annexes I and II (from memory)";
+    public const string Source = "Regulation (EU) 2024/573, annexes I and II (published)";
+
+    private static readonly string[] Perfluorocarbons = ["R-14", "R-116", "R-218", "R-C318"];
 
     private static readonly FrozenDictionary<string, GasFamily> Known = Pairs().ToFrozenDictionary(p => p.Designation, p => p.Family, StringComparer.Ordinal);
+
+    // Annex VI [published]: what parts that are no fluorinated greenhouse gases count; what is not listed counts nothing.
+    private static readonly FrozenDictionary<string, double> AnnexSix = new (string Designation, double Potential)[]
+    {
+        ("R-170", 0.437), ("R-290", 0.02), ("R-600", 0.006), ("R-610", 4), ("R-611", 11), ("R-702", 6), ("R-1150", 4),
+    }.ToFrozenDictionary(p => p.Designation, p => p.Potential, StringComparer.Ordinal);
 
     /// <summary>The family of a pure substance.</summary>
     /// <param name="designation">Its designation, <c>R-32</c>.</param>
@@ -193,12 +204,30 @@ internal static class GasFamilies
     /// <summary>Whether a refrigerant or a part of it depletes ozone.</summary>
     public static bool DepletesOzone(RefrigerantInfo refrigerant) => refrigerant.Composition.Any(c => Of(c.Designation) == GasFamily.OzoneDepleting);
 
+    /// <summary>Whether a refrigerant is a fluorinated greenhouse gas of annex I or II section 1, or a mixture with one.</summary>
+    public static bool IsFluorinated(RefrigerantInfo refrigerant) => refrigerant.Composition.Any(c => Of(c.Designation) is GasFamily.AnnexOne or GasFamily.AnnexTwo);
+
+    /// <summary>
+    /// Warming potential over 100 years of a pure substance as Regulation (EU) 2024/573 counts it: hydrofluorocarbons by AR4, perfluorocarbons and the
+    /// gases of annex II by AR6, others by annex VI; what depletes ozone, which the regulation does not count, by AR4.
+    /// </summary>
+    /// <param name="substance">The substance.</param>
+    /// <returns>The potential; null when it is not known here.</returns>
+    public static double? EuropeanPotential(RefrigerantInfo substance) => Of(substance.Designation) switch
+    {
+        GasFamily.AnnexOne when Perfluorocarbons.Contains(substance.Designation, StringComparer.Ordinal) => substance.GwpAr6?.Value,
+        GasFamily.AnnexTwo => substance.GwpAr6?.Value,
+        GasFamily.AnnexOne or GasFamily.OzoneDepleting => substance.GwpAr4?.Value,
+        // Carbon dioxide is what the others are measured by.
+        _ => substance.Designation == "R-744" ? 1 : AnnexSix.GetValueOrDefault(substance.Designation),
+    };
+
     private static IEnumerable<(string Designation, GasFamily Family)> Pairs()
     {
-        string[] annexOne = ["R-14", "R-23", "R-32", "R-41", "R-116", "R-125", "R-134a", "R-143a", "R-152a", "R-161", "R-218", "R-227ea", "R-236ea", "R-236fa", "R-245ca", "R-245fa", "R-365mfc", "R-C318"];
-        string[] annexTwo = ["R-1123", "R-1132(E)", "R-1132a", "R-1224yd(Z)", "R-1233zd(E)", "R-1234yf", "R-1234ze(E)", "R-1234ze(Z)", "R-1243zf", "R-1336mzz(E)", "R-1336mzz(Z)"];
+        string[] hydrofluorocarbons = ["R-23", "R-32", "R-41", "R-125", "R-134a", "R-143a", "R-152a", "R-161", "R-227ea", "R-236ea", "R-236fa", "R-245ca", "R-245fa", "R-365mfc"];
+        string[] annexTwo = ["R-1132(E)", "R-1132a", "R-1224yd(Z)", "R-1233zd(E)", "R-1234yf", "R-1234ze(E)", "R-1234ze(Z)", "R-1336mzz(E)", "R-1336mzz(Z)"];
         string[] ozone = ["R-11", "R-12", "R-13", "R-21", "R-22", "R-113", "R-114", "R-115", "R-123", "R-124", "R-141b", "R-142b"];
-        return annexOne.Select(d => (d, GasFamily.AnnexOne))
+        return hydrofluorocarbons.Concat(Perfluorocarbons).Select(d => (d, GasFamily.AnnexOne))
             .Concat(annexTwo.Select(d => (d, GasFamily.AnnexTwo)))
             .Concat(ozone.Select(d => (d, GasFamily.OzoneDepleting)));
     }

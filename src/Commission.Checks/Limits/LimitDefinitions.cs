@@ -119,6 +119,7 @@ internal sealed class LimitSubject
         new("receiver", YesNo, s => Word(s.Receiver)),
         new("ducted", YesNo, s => Word(s.Ducted)),
         new("ozone depleting", YesNo, s => Word(s.OzoneDepleting)),
+        new("fluorinated", YesNo, s => Word(s.Fluorinated)),
         new("hermetically sealed", YesNo, s => Word(s.HermeticallySealed)),
         new("leak sensor", YesNo, s => Word(s.LeakSensor)),
         new("readings", YesNo, s => Word(s.Readings)),

@@ -30,12 +30,25 @@ internal sealed record LimitPack(
     /// <summary>Anything worth telling about it.</summary>
     public string? About { get; init; }
 
+    /// <summary>The clauses of the document it follows, and which of them were read.</summary>
+    public ImmutableArray<PackClause> Clauses { get; init; } = [];
+
     /// <summary>The case of a limit that applies.</summary>
     /// <param name="id">Limit id.</param>
     /// <param name="situation">What is known of the job.</param>
     /// <returns>The case; null when the pack has none that applies.</returns>
     public LimitEntry? Find(string id, LimitSituation situation) =>
         Limits.TryGetValue(id, out var cases) ? cases.FirstOrDefault(entry => entry.When.Hold(situation)) : null;
+}
+
+/// <summary>A clause of the document a pack follows.</summary>
+/// <param name="Clause">Its number.</param>
+/// <param name="Says">What the pack takes from it, in one sentence.</param>
+/// <param name="Mark">How sure: <c>published</c>, <c>from memory</c>, <c>not read</c>.</param>
+internal sealed record PackClause(string Clause, string Says, string Mark)
+{
+    /// <summary>What a clause may be marked with: one that was not read at all may be named, too.</summary>
+    public static readonly IReadOnlyList<string> Marks = ["published", "from memory", "not read"];
 }
 
 /// <summary>One case of a limit as a pack states it.</summary>

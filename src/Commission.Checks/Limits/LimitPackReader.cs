@@ -27,6 +27,7 @@ internal static class LimitPackReader
         var edition = mapping.RequireText("edition");
         var about = mapping.Text("about");
         var buildsOn = mapping.Items("builds on").Select(item => ReadReference(item, problems)).OfType<PackReference>().ToImmutableArray();
+        var clauses = mapping.Items("clauses").Select(item => ReadClause(item, problems)).OfType<PackClause>().ToImmutableArray();
         var defaults = ReadDefaults(mapping.Take("defaults"), problems);
         var limits = ReadLimits(mapping.Take("limits"), defaults, problems);
         var required = mapping.Items("required").Select(item => ProfileReader.Read(item, problems)).OfType<RequiredProfile>().ToImmutableArray();
@@ -35,7 +36,7 @@ internal static class LimitPackReader
             problems.Add(name.Location, $"\"{name.Text}\" is not a name for a pack.", "Lower-case letters, digits and hyphens were expected.", "Write for example aldermoor-oc-36.", "bad-name", name.Length);
         if (problems.Count > before || name is null || title is null || publishedBy is null || edition is null)
             return null;
-        return new LimitPack(name.Text, title.Text, publishedBy.Text, edition.Text, buildsOn, limits, required) { About = about?.Text };
+        return new LimitPack(name.Text, title.Text, publishedBy.Text, edition.Text, buildsOn, limits, required) { About = about?.Text, Clauses = clauses };
     }
 
     private static PackReference? ReadReference(SourceNode node, ProblemList problems)
@@ -44,6 +45,18 @@ internal static class LimitPackReader
             return new PackReference(scalar.Text, scalar.Location);
         problems.Add(node.Location, $"\"builds on\" holds {StrictMapping.Kind(node)}.", "The name of a pack was expected.", "", "wrong-type", node.Length);
         return null;
+    }
+
+    private static PackClause? ReadClause(SourceNode node, ProblemList problems)
+    {
+        if (StrictMapping.Open(node, "a clause", problems) is not { } mapping)
+            return null;
+        var before = problems.Count;
+        var clause = mapping.RequireText("clause");
+        var says = mapping.RequireText("says");
+        var mark = mapping.RequireText("mark") is { } word ? StrictMapping.OneOf(word, "mark", PackClause.Marks, problems) : null;
+        mapping.Close();
+        return problems.Count > before || clause is null || says is null || mark is null ? null : new PackClause(clause.Text, says.Text, mark);
     }
 
     private static PackDefaults ReadDefaults(SourceNode? node, ProblemList problems)

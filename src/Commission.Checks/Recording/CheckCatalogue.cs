@@ -31,6 +31,7 @@ public static class CheckCatalogue
         new PairAgreementCheck(),
         new ScaleCheck(),
         new VacuumGaugeCheck(),
+        new LeakDetectorCheck(),
         new WickCheck(),
         new AdequacyCheck(),
 
@@ -147,6 +148,7 @@ public static class CheckCatalogue
         new RecoveryLevelCheck(),
         new LedgerCheck(),
         new RefrigerantIdentityCheck(),
+        new UseCheck(),
         new CylinderFillCheck(),
         new LabelCheck(),
         new AfterStartLeakCheck(),

@@ -8,6 +8,7 @@ using Commission.Fluids;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Refrigerants;
@@ -32,7 +33,9 @@ internal sealed class EuropeanDuties : IAnalysis<EuropeanDuties>
         AnnexOneTonnes = _charge.Value.Value * Warming.AnnexOnePart / 1000;
         AnnexTwoKilograms = _charge.Value.Value * Warming.AnnexTwoShare;
         IsHermeticAndLabelled = context.Job.Equipment.HermeticallySealed?.Value == true;
-        Plan = FluorinatedGasLeakChecks.For(AnnexOneTonnes, AnnexTwoKilograms, IsHermeticAndLabelled, context.Job.Equipment.LeakDetectionSystem?.Value == true, Edition);
+        Plan = FluorinatedGasLeakChecks.IsFreeInResidence(_charge.Value.Value, IsHermeticAndLabelled, context.Job.Equipment.ResidentialBuilding?.Value == true, Edition)
+            ? new LeakCheckPlan(null, false, context.Present.Text(RefrigerantMessages.LeakCheckFreeInResidence))
+            : FluorinatedGasLeakChecks.For(AnnexOneTonnes, AnnexTwoKilograms, IsHermeticAndLabelled, context.Job.Equipment.LeakDetectionSystem?.Value == true, Edition);
     }
 
     /// <summary>The regulation in force on the day of the job.</summary>
@@ -54,7 +57,7 @@ internal sealed class EuropeanDuties : IAnalysis<EuropeanDuties>
     public LeakCheckPlan? Plan { get; }
 
     /// <summary>The article, with its mark.</summary>
-    public string Citation => $"{FluorinatedGasLeakChecks.SourceOf(Edition)} ({FluorinatedGasLeakChecks.Mark})";
+    public string Citation => $"{FluorinatedGasLeakChecks.SourceOf(Edition)} ({FluorinatedGasLeakChecks.MarkOf(Edition)})";
 
     /// <inheritdoc/>
     public static EuropeanDuties Create(CheckContext context) => new(context);
@@ -63,12 +66,12 @@ internal sealed class EuropeanDuties : IAnalysis<EuropeanDuties>
     public void UseIn(FindingBuilder finding)
     {
         var equipment = _context.Job.Equipment;
-        finding.Use("refrigerant", equipment.Refrigerant).Use("date of the job", _context.Job.Identity.Date).Use("hermetically sealed", equipment.HermeticallySealed).Use("leak detection system", equipment.LeakDetectionSystem);
+        finding.Use("refrigerant", equipment.Refrigerant).Use("date of the job", _context.Job.Identity.Date).Use("hermetically sealed", equipment.HermeticallySealed).Use("residential building", equipment.ResidentialBuilding).Use("leak detection system", equipment.LeakDetectionSystem);
         _charge?.UseIn(finding);
         if (_charge is null || Warming is null)
             return;
         var mass = _context.Present.Text(_charge.Value.Value, DisplayKind.Mass);
-        finding.Step(Step("t_I", "charge of Annex I gases (HFC)", "charge × Σ share × GWP (AR4) / 1000", $"{mass}, {GasFamilies.Source}", string.Create(CultureInfo.InvariantCulture, $"{AnnexOneTonnes:0.00} t CO2e")));
+        finding.Step(Step("t_I", "charge of Annex I gases (HFC)", "charge × Σ share × GWP / 1000", $"{mass}, {GasFamilies.Source}", string.Create(CultureInfo.InvariantCulture, $"{AnnexOneTonnes:0.00} t CO2e")));
         if (Edition == FluorinatedGasEdition.Regulation573Of2024)
             finding.Step(Step("m_II", "charge of Annex II section 1 gases (HFO)", "charge × share", string.Create(CultureInfo.InvariantCulture, $"{mass} × {Warming.AnnexTwoShare:0.####}"), string.Create(CultureInfo.InvariantCulture, $"{AnnexTwoKilograms:0.00} kg")));
     }
@@ -77,8 +80,8 @@ internal sealed class EuropeanDuties : IAnalysis<EuropeanDuties>
 }
 
 /// <summary>
-/// Warming potential of a refrigerant as Regulation (EU) 2024/573 counts it: gases of Annex I by AR4, those of Annex II section 1 by AR6,
-/// anything else by AR4; a blend by the mass shares of its parts (from memory).
+/// Warming potential of a refrigerant as Regulation (EU) 2024/573 counts it: hydrofluorocarbons of Annex I by AR4, perfluorocarbons and the gases of
+/// Annex II section 1 by AR6, anything else by Annex VI; a blend by the mass shares of its parts (published).
 /// </summary>
 /// <param name="Potential">GWP over 100 years of the whole refrigerant.</param>
 /// <param name="AnnexOnePart">Part of it from gases of Annex I, for a kilogram of refrigerant.</param>
@@ -87,7 +90,7 @@ internal sealed class EuropeanDuties : IAnalysis<EuropeanDuties>
 internal sealed record EuropeanWarming(double Potential, double AnnexOnePart, double AnnexTwoShare, string Formula)
 {
     /// <summary>Where the rule comes from.</summary>
-    public const string Source = "Regulation (EU) 2024/573, annexes I, II and VI (from memory)";
+    public const string Source = "Regulation (EU) 2024/573, annexes I, II and VI (published)";
 
     /// <summary>Whether the regulation counts the refrigerant at all.</summary>
     public bool IsFluorinated => AnnexOnePart > 0 || AnnexTwoShare > 0;
@@ -103,12 +106,12 @@ internal sealed record EuropeanWarming(double Potential, double AnnexOnePart, do
             if (RefrigerantCatalogue.Find(part.Designation) is not { } substance)
                 return null;
             var family = GasFamilies.Of(part.Designation);
-            if ((family == GasFamily.AnnexTwo ? substance.GwpAr6 : substance.GwpAr4) is not { } potential)
+            if (GasFamilies.EuropeanPotential(substance) is not { } potential)
                 return null;
-            whole += part.MassFraction * potential.Value;
-            annexOne += family == GasFamily.AnnexOne ? part.MassFraction * potential.Value : 0;
+            whole += part.MassFraction * potential;
+            annexOne += family == GasFamily.AnnexOne ? part.MassFraction * potential : 0;
             annexTwo += family == GasFamily.AnnexTwo ? part.MassFraction : 0;
-            words.Add(string.Create(CultureInfo.InvariantCulture, $"{part.MassFraction:0.####} × {potential.Value:0.###} ({part.Designation})"));
+            words.Add(string.Create(CultureInfo.InvariantCulture, $"{part.MassFraction:0.####} × {potential:0.###} ({part.Designation})"));
         }
 
         return new EuropeanWarming(whole, annexOne, annexTwo, string.Join(" + ", words));
@@ -127,7 +130,7 @@ internal sealed class CarbonDioxideCheck : ICheck
     public CheckHelp Help { get; } = new(
         "How many tonnes of carbon dioxide would the charge equal if it were let out? In Europe the leak checks follow from it.",
         $"{CarbonDioxideEquivalent.Formula}; leak checks every 12, 6 or 3 months from 5, 50 or 500 t of Annex I gases (10 t when hermetic and labelled), or from 1, 10 or 100 kg of Annex II gases, whichever is stricter; twice as long with leakage detection",
-        "GWP: IPCC AR4; in the European Union AR4 for Annex I and AR6 for Annex II, Regulation (EU) 2024/573, articles 5 and annexes (from memory).",
+        "GWP: IPCC AR4; in the European Union Regulation (EU) 2024/573, articles 5(1), 5(6) and 6(1), annexes I, II and VI (published).",
         "Write on the label what the law asks for, enter the next leak check in the log-book, and fit leakage detection where it is prescribed.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)

@@ -153,8 +153,8 @@ internal sealed class RefrigerantIdentityCheck : ICheck
         }
     }
 
-    // Cylinders that refrigerant went into the circuit from: named with a weighing, or lighter after the work.
-    private static IEnumerable<Cylinder> Charged(Job job)
+    /// <summary>Cylinders that refrigerant went into the circuit from: named with a weighing, or lighter after the work.</summary>
+    public static IEnumerable<Cylinder> Charged(Job job)
     {
         var named = (job.Charging?.Scale ?? []).Select(s => s.Cylinder?.Value).OfType<string>().ToHashSet(StringComparer.Ordinal);
         return job.Charging is null ? [] : job.Cylinders.Where(c => named.Contains(c.Id.Value) || c.After?.Value.Si < c.Before?.Value.Si);

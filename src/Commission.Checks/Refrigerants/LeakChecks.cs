@@ -5,6 +5,7 @@ using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
+using Commission.Measurement.Decisions;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
 using Commission.Messages;
@@ -22,27 +23,31 @@ internal sealed class AfterStartLeakCheck : ICheck
     public string Title => "Leak check after start";
 
     public CheckHelp Help { get; } = new(
-        "Was the filled circuit searched for leaks once it was in service, with a method that sees a small leak and a detector that was itself checked? When is the next check due?",
-        "result none; sensitivity of the detector at most the pack's; detector checked within the pack's interval; after a repair: again within the pack's time, with the system run for the time asked; next due at most the interval after this one",
-        "Regulation (EC) 1516/2007, Regulations (EU) 517/2014 and 2024/573 (from memory; a month after repair published).",
+        "Was the filled circuit searched for leaks once it was in service, with a method that sees a small leak? Is a second look at a repair still owed, and when is the next check due?",
+        "result none; sensitivity of the detector at most the pack's; after a repair: again within the pack's time, with the system run for the time asked; next due at most the interval after this one",
+        "Regulation (EU) 2024/573, articles 4(5) and 5, and Regulation (EC) 1516/2007, articles 6 and 10 (published); before March 2024 Regulation (EU) 517/2014 (a month after repair published, else from memory).",
         "Mark the place, recover, repair, test with nitrogen and check again. Search with a detector made for the gas or with bubbles, never with a flame.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
-        if (context.Job.LeakCheck is not { } check)
-            yield break;
-        var detector = check.With.IsDefaultOrEmpty ? null : check.With.Select(w => context.Get<InstrumentKit>().Find(w.Value)).FirstOrDefault(i => i is not null);
-        yield return Found(context, check, detector);
-        if (Detector(context, check, detector) is { } tested)
-            yield return tested;
-        if (Recheck(context, check) is { } repaired)
+        var second = context.Get<SecondCheck>();
+        var isTold = false;
+        if (context.Job.LeakCheck is { } check)
+        {
+            var found = Found(context, check, second);
+            isTold = second.State == SecondCheckState.ToCome && found.Verdict is Verdict.Conditional;
+            yield return found;
+        }
+
+        if (!isTold && AfterRepair(context, second) is { } repaired)
             yield return repaired;
-        if (NextDue(context, check) is { } next)
+        if (context.Job.LeakCheck is { } last && NextDue(context, last) is { } next)
             yield return next;
     }
 
-    private Finding Found(CheckContext context, LeakCheck check, UsedInstrument? detector)
+    private Finding Found(CheckContext context, LeakCheck check, SecondCheck second)
     {
+        var detector = context.Get<InstrumentKit>().FirstOf(check.With);
         var sensitivity = check.Sensitivity ?? detector?.Described.Sensitivity;
         var finding = context.Finding(this).Use("result", check.Result, detector?.Id).Use("method", check.Method, detector?.Id).Use("kind", check.Kind).Use("date", check.Date).Use("sensitivity", sensitivity, detector?.Id);
         var how = check.Method is { } method ? $" by {method.Text}" : "";
@@ -70,63 +75,40 @@ internal sealed class AfterStartLeakCheck : ICheck
 
         if (check.Kind?.Value == LeakCheckKind.Indirect || check.Method?.Value == LeakMethod.Indirect)
             finding.Reserve("it was checked indirectly, from readings, only").Next("Check the joints directly, with bubbles or a detector.");
-        if (repaired)
+        if (repaired && second.State == SecondCheckState.NotAsked)
             finding.Reserve("a leak was repaired; the repair is checked again after the system has run").Next("Check the repair again within a month, after a day of running.");
+        // One line for the search of the day and for the one that is still to come: a repair is not proved by half of it.
+        if (second.State == SecondCheckState.ToCome && finding.Passes)
+            ToCome(context, second.UseIn(finding), second).Remark(second.Sentence);
         return finding.Build();
     }
 
-    private Finding? Detector(CheckContext context, LeakCheck check, UsedInstrument? detector)
+    private Finding? AfterRepair(CheckContext context, SecondCheck second)
     {
-        if ((check.DetectorChecked ?? detector?.Described.Calibrated) is not { } last || context.Limits.Find(LimitIds.InstrumentsLeakDetectorInterval) is not { Upper: { } months } limit)
+        if (second.State == SecondCheckState.NotAsked)
             return null;
-        var due = last.Value.AddMonths((int)months.Si);
-        var finding = context.Finding(this, "detector").Use("detector checked", last, detector?.Id).Use("date", check.Date)
-            .Step("due", "next check of the detector", "checked + interval", $"{last.Text} + {months.Text}", Text(due), limit.Source)
-            .Decide(due >= check.Date.Value && last.Value <= check.Date.Value, context.State(limit));
-        return finding.Conclude(
-            $"The detector was checked on {last.Text}.",
-            $"The detector was checked on {last.Text}, too long before or only after the leak check of {check.Date.Text}.",
-            "Check the detector on a reference leak and repeat the search.");
-    }
-
-    // A check on the day of the repair is not yet the one after some running.
-    private Finding? ToCome(CheckContext context, LeakCheck check, Limit limit, DateOnly latest)
-    {
-        var job = context.Job.Identity;
-        return job.Work.Value == WorkKind.LeakRepair && check.Date.Value == job.Date.Value && check.Result.Value != LeakResult.Leak
-            ? context.Finding(this, "after repair").Use("work", job.Work).Use("date", check.Date).Use("date of the job", job.Date).Use("after repair", check.AfterRepair).Use("result", check.Result).Decide(true, context.State(limit))
-                .Say(RefrigerantMessages.LeakRecheckToCome(latest)).Reserve(RefrigerantMessages.LeakRecheckWhy).Next(RefrigerantMessages.LeakRecheckNext(latest)).Build()
-            : null;
-    }
-
-    private Finding? Recheck(CheckContext context, LeakCheck check)
-    {
-        if (context.Limits.Find(LimitIds.RefrigerantLeakCheckRecheck) is not { Upper: { } months } limit)
-            return null;
-        var work = context.Job.Identity.Date;
-        var latest = work.Value.AddMonths((int)months.Si);
-        if (check.AfterRepair?.Value != true)
-            return ToCome(context, check, limit, latest);
-        var finding = context.Finding(this, "after repair").Use("after repair", check.AfterRepair).Use("date", check.Date).Use("date of the job", work).Use("running for", check.RunningFor)
-            .Step("t", "latest day of the check", "repair + time allowed", $"{work.Text} + {months.Text}", Text(latest), limit.Source);
-        var inTime = check.Date.Value <= latest && check.Date.Value >= work.Value;
-        if (context.Limits.Find(LimitIds.RefrigerantLeakCheckRecheckRunning) is { Lower: { } hours } running)
+        var finding = second.UseIn(context.Finding(this, "after repair")).Use("result", context.Job.LeakCheck?.Result);
+        switch (second.State)
         {
+            case SecondCheckState.NotOwed:
+                return finding.Show(context.State(second.Limit)).Information(second.Sentence);
+            case SecondCheckState.ToCome:
+                return ToCome(context, finding.Decide(true, context.State(second.Limit)).Say(second.Sentence), second).Build();
+            default:
+                finding.Step("t", "latest day of the check", "repair + time allowed", second.Span, Text(second.Latest), second.Limit.Source).Decide(second.IsInTime, context.State(second.Limit));
+                if (second.Running is { } running)
+                    finding.Show(context.State(running));
+                if (finding.Passes && second.AreHoursUnknown)
+                    finding.Reserve(RefrigerantMessages.LeakRecheckHoursUnknown).Next(RefrigerantMessages.LeakRecheckHoursUnknownNext, "running for: 24 h");
+                return finding.Conclude(second.Sentence, second.Sentence, RefrigerantMessages.LeakRecheckLateNext);
+        }
+    }
+
+    private static FindingBuilder ToCome(CheckContext context, FindingBuilder finding, SecondCheck second)
+    {
+        if (second.Running is { } running)
             finding.Show(context.State(running));
-            if (check.RunningFor is null)
-                finding.Decide(inTime, context.State(limit)).Reserve("how long the system had run is not written").Next("Write running for.");
-            else
-                finding.Decide(inTime && check.RunningFor.Value.Si >= hours.Si, context.State(limit));
-        }
-        else
-        {
-            finding.Decide(inTime, context.State(limit));
-        }
-
-        return finding.Conclude(
-            $"Checked again on {check.Date.Text}{(check.RunningFor is { } ran ? $", after {ran.Text} of running" : "")}.",
-            $"The check after the repair was not made between the repair and {Text(latest)} with the running time asked for.",
-            "Let the system run for a day and check the repair again.");
+        return finding.Reserve(second.Why).Next(second.Next);
     }
 
     private Finding? NextDue(CheckContext context, LeakCheck check)

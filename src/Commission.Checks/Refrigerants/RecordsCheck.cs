@@ -9,6 +9,7 @@ using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Refrigerants;
@@ -27,7 +28,7 @@ internal sealed class RecordsCheck : ICheck
     public CheckHelp Help { get; } = new(
         "Which of the things a regulation wants kept are in this record, and which are not?",
         "each item of the regulation is looked for in the job",
-        "Regulation (EU) 517/2014 article 6 and 2024/573 article 7; 40 CFR 82.157(l); EN 378-2 clause 6 and EN 378-4 (lists partly from memory).",
+        "Regulation (EU) 2024/573, article 7(1), points (a) to (g) (published); 40 CFR 82.157(l); EN 378-2 clause 6 and EN 378-4 (from memory).",
         "Write what is missing; what the job file has no key for belongs into its notes or the operator's log-book.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
@@ -43,9 +44,19 @@ internal sealed class RecordsCheck : ICheck
                 "en-378" => Standard(context.Job),
                 _ => [],
             };
-            if (items.Count > 0)
+            if (pack.Name == "eu-f-gas" && context.Get<EuropeanDuties>().Plan is { Months: null } free)
+                yield return NotPrescribed(context, name, pack, free);
+            else if (items.Count > 0)
                 yield return Tell(context, name, pack, entry, items);
         }
+    }
+
+    // Article 7(1) asks it of equipment that has to be checked for leaks, and of no other.
+    private Finding NotPrescribed(CheckContext context, Given<string> name, LimitPack pack, LeakCheckPlan free)
+    {
+        var finding = context.Finding(this, pack.Title).Use("pack", name);
+        context.Get<EuropeanDuties>().UseIn(finding);
+        return finding.Information(RefrigerantMessages.RecordsNotPrescribed(new TextValue(free.Because)), "what a regulation wants kept");
     }
 
     private Finding Tell(CheckContext context, Given<string> name, LimitPack pack, LimitEntry entry, List<RecordItem> items)
@@ -60,33 +71,36 @@ internal sealed class RecordsCheck : ICheck
             : finding.Next(Help.WhenItFails).Information($"Not in this record: {string.Join(", ", missing)}.", "what a regulation wants kept");
     }
 
+    // Point by point of article 7(1).
     private static List<RecordItem> Europe(Job job)
     {
         var people = job.Identity.People;
-        var items = new List<RecordItem>
-        {
-            new("quantity and type of gas", Charge(job)),
-            new("undertaking", Of("installer", people?.Installer)),
-            new("certificate of the undertaking", Of("company certificate", people?.CompanyCertificate)),
-            new("certificate of the person", Of("person certificate", people?.PersonCertificate)),
-            new("leak check with date and result", Of("leak check", job.LeakCheck?.Date), Of("result", job.LeakCheck?.Result)),
-        };
+        var isNew = job.Identity.Work.Value == WorkKind.NewInstallation;
+        var items = new List<RecordItem> { new("(a) quantity and type of gas", Charge(job)) };
         if (job.Charging is not null)
-            items.Add(new("quantity added", Added(job)));
+            items.Add(isNew ? new("(a) quantity added during installation", Added(job)) : new("(b) quantity added, with its date", Added(job)));
         if (Opens(job))
+            items.Add(new("(c) quantity recovered", Recovered(job)));
+        if (job.Charging is not null && !isNew)
         {
-            items.Add(new("quantity recovered", Recovered(job)));
-            items.Add(new("facility the recovered gas goes to", Of("facility", job.Recovery?.Facility)));
+            items.Add(new("(d) whether the gas is virgin, recycled or reclaimed", [.. job.Cylinders.Select(c => Of("contents", c.Contents))]));
+            if (job.Cylinders.Where(c => c.Contents?.Value == CylinderContents.Reclaimed || (c.Contents?.Value == CylinderContents.Recycled && c.Supplier is not null)).ToList() is { Count: > 0 } used)
+            {
+                items.Add(new("(d) name and address of the recycling or reclamation facility", [.. used.Select(c => Of("supplier", c.Supplier))]));
+                items.Add(new("(d) its certificate number", [.. used.Select(c => Of("certificate", c.Certificate))]));
+            }
         }
 
-        if (job.Charging is not null)
-            items.Add(new("whether the gas is virgin, recycled or reclaimed", [.. job.Cylinders.Select(c => Of("contents", c.Contents))]));
-        if (job.Cylinders.Where(c => c.Contents?.Value is CylinderContents.Recycled or CylinderContents.Reclaimed).ToList() is { Count: > 0 } used)
-        {
-            items.Add(new("name of the recycling or reclamation facility", [.. used.Select(c => Of("supplier", c.Supplier))]));
-            items.Add(new("its certificate number", [.. used.Select(c => Of("certificate", c.Certificate))]));
-        }
-
+        items.Add(new("(e) undertaking", Of("installer", people?.Installer)));
+        items.Add(new("(e) certificate of the undertaking", Of("company certificate", people?.CompanyCertificate)));
+        items.Add(new("(e) person who did the work", Of("technician", people?.Technician)));
+        items.Add(new("(e) certificate of the person", Of("person certificate", people?.PersonCertificate)));
+        if (job.Identity.Work.Value != WorkKind.Decommissioning)
+            items.Add(new("(f) leak check with date and result", Of("leak check", job.LeakCheck?.Date), Of("result", job.LeakCheck?.Result)));
+        if (job.Identity.Work.Value == WorkKind.LeakRepair)
+            items.Add(new("(f) leak repair: where the leak was", Of("leak place", job.AsFound?.LeakPlace)));
+        if (job.Identity.Work.Value == WorkKind.Decommissioning)
+            items.Add(new("(g) where the recovered gas goes", Of("facility", job.Recovery?.Facility)));
         return items;
     }
 
@@ -170,7 +184,7 @@ internal sealed class LabelCheck : ICheck
     public CheckHelp Help { get; } = new(
         "Does the label on the unit say what the scale says: factory charge, charge added, total, and where the law asks for it the warming potential and the tonnes of carbon dioxide it equals? The next technician charges by it.",
         "|label − weighed| ≤ U of their difference, which holds the scale, the hoses and the last digit on the label; t CO2e = total × GWP / 1000",
-        "Regulation (EU) 2024/573, labelling (from memory); elsewhere the maker's instructions. Agreement within U: common practice, no source.",
+        "Regulation (EU) 2024/573, article 12(3), with (EU) 2024/2174, article 1(5) (published); elsewhere the maker's instructions. Agreement within U: common practice, no source.",
         "Correct the label: factory charge from the plate, added by the scale, total of both.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
@@ -185,7 +199,8 @@ internal sealed class LabelCheck : ICheck
             .Use("label: GWP", label.GWP).Use("label: t CO2e", label.CO2Equivalent).Use("label: on unit", label.OnUnit);
         var wrong = new List<string>();
         Words(context, finding, label, wrong);
-        var law = context.Limits.Find(LimitIds.RefrigerantLabel);
+        // The law asks nothing of the label of a gas that it does not know.
+        var law = context.Get<EuropeanDuties>().Warming is { IsFluorinated: false } ? null : context.Limits.Find(LimitIds.RefrigerantLabel);
         var compared = Masses(context, finding, label, law, wrong);
         if (law is not null)
             finding.Show(context.State(law));
@@ -194,16 +209,19 @@ internal sealed class LabelCheck : ICheck
         if (compared is null)
             return finding.NotEvaluated(context.Get<CircuitCharge>() is { IsWeighed: false, WhyNot: { } why } ? $"there is nothing to compare the label with: {why}" : "no mass is written on the label", "Write factory charge, charge added and total on the label and here.");
         finding.Decide(true).Say($"The label fits: {compared}.");
-        foreach (var name in law is null ? [] : NotOn(label, context.Get<WeighedCharge>().SawWholeCharge && context.Get<PlateRefrigerant>().FactoryCharge is null))
+        foreach (var name in law is null ? [] : NotOn(label, IsAdded(context)))
             finding.Reserve($"{name} is not on the label").Next("Complete the label and photograph it.");
         return finding.Build();
     }
 
-    // What the law that asks for a label wants on it; a circuit that was charged whole on site has no charge from the factory.
-    private static IEnumerable<string> NotOn(ChargeLabel label, bool isChargedOnSite) =>
-        new[] { ("factory charge", isChargedOnSite || label.Factory is not null), ("charge added", isChargedOnSite || label.Added is not null), ("total", label.Total is not null), ("GWP", label.GWP is not null), ("t CO2e", label.CO2Equivalent is not null) }
+    // Quantity, potential and tonnes are asked of every label; the charge from the factory and what was added to it only where something was.
+    private static IEnumerable<string> NotOn(ChargeLabel label, bool isAdded) =>
+        new[] { ("factory charge", !isAdded || label.Factory is not null), ("charge added", !isAdded || label.Added is not null), ("total", label.Total is not null || (!isAdded && label.Factory is not null)), ("GWP", label.GWP is not null), ("t CO2e", label.CO2Equivalent is not null) }
             .Where(part => !part.Item2)
             .Select(part => part.Item1);
+
+    // Whether gas was added to the charge from the factory; a charge that was weighed in whole was added to nothing.
+    private static bool IsAdded(CheckContext context) => context.Get<WeighedCharge>() is { SawWholeCharge: false, Put.Value.Value: > 0 };
 
     private static void Words(CheckContext context, FindingBuilder finding, ChargeLabel label, List<string> wrong)
     {

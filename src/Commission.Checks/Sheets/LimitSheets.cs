@@ -29,10 +29,13 @@ public static class LimitSheets
         if (LimitLibrary.Embedded.Find(name) is not { } pack)
             return null;
         var rows = Rows(pack, units).ToImmutableArray();
+        var clauses = pack.Clauses.Select(c => ImmutableArray.Create(c.Clause, c.Says, c.Mark)).ToImmutableArray();
         var required = pack.Required.Select(r => $"{r.Because}: {string.Join(", ", r.Checks.Select(g => string.Join(" or ", g)))}{(r.Photos.Count == 0 ? "" : "; photos: " + string.Join(", ", r.Photos))}").ToList();
         return new Sheet(
             $"{pack.Name}: {pack.Title}",
             [
+                SheetPart.Lines("Follows", [$"{pack.PublishedBy}, edition {pack.Edition}", .. pack.About is { } about ? [about] : Array.Empty<string>()]),
+                .. clauses.IsEmpty ? Array.Empty<SheetPart>() : [new SheetPart("What was read", ["clause", "says", "mark"], clauses)],
                 new SheetPart("Limits", ["limit", "figure", "when", "rule", "source"], rows),
                 SheetPart.Lines("Required of a record", required),
             ]);

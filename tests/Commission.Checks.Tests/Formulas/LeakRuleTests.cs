@@ -5,7 +5,7 @@ namespace Commission.Checks.Tests.Formulas;
 
 public sealed class LeakRuleTests
 {
-    // Regulation (EU) 2024/573 article 5: the steps at 5 and 50 t and twelve months [published], the rest [from memory].
+    // Regulation (EU) 2024/573, articles 5(1) and 5(6) [published].
     [Theory]
     [InlineData(4.99, 0, false, false, null)]
     [InlineData(5, 0, false, false, 12)]
@@ -27,6 +27,16 @@ public sealed class LeakRuleTests
     [InlineData(60, 2, false, false, 6)]
     public void Intervals_of_2024_573(double tonnes, double kilograms, bool hermetic, bool detection, int? months) =>
         Assert.Equal(months, Plan(tonnes, kilograms, hermetic, detection, FluorinatedGasEdition.Regulation573Of2024).Months);
+
+    // Article 5(1), third subparagraph [published]: less than 3 kg, sealed and labelled, in a residential building.
+    [Theory]
+    [InlineData(2.99, true, true, FluorinatedGasEdition.Regulation573Of2024, true)]
+    [InlineData(3, true, true, FluorinatedGasEdition.Regulation573Of2024, false)]
+    [InlineData(2.99, false, true, FluorinatedGasEdition.Regulation573Of2024, false)]
+    [InlineData(2.99, true, false, FluorinatedGasEdition.Regulation573Of2024, false)]
+    [InlineData(2.99, true, true, FluorinatedGasEdition.Regulation517Of2014, false)]
+    internal void A_small_sealed_unit_in_a_residence_is_free(double kilograms, bool hermetic, bool residential, FluorinatedGasEdition edition, bool free) =>
+        Assert.Equal(free, FluorinatedGasLeakChecks.IsFreeInResidence(kilograms, hermetic, residential, edition));
 
     [Fact]
     public void The_older_regulation_knows_tonnes_only()

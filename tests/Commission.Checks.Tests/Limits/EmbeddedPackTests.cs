@@ -43,6 +43,27 @@ public sealed class EmbeddedPackTests
         }
     }
 
+    // Who reads what a pack follows has to see which of it was read.
+    [Fact]
+    public void The_packs_of_laws_list_their_clauses_with_what_was_read()
+    {
+        foreach (var name in new[] { "eu-f-gas", "us-epa-608" })
+        {
+            var pack = LimitLibrary.Embedded.Find(name)!;
+            Assert.All(pack.Clauses, c => Assert.Contains(c.Mark, PackClause.Marks));
+            var sheet = Commission.Checks.Sheets.LimitSheets.One(name, Measurement.Units.UnitSystem.Si)!;
+            var shown = sheet.Parts.Single(p => p.Title == "What was read");
+            Assert.Equal(pack.Clauses.Select(c => (c.Clause, c.Says, c.Mark)), shown.Rows.Select(r => (r[0], r[1], r[2])));
+            Assert.Contains(sheet.Parts[0].Rows, r => r[0].Contains(pack.Edition, StringComparison.Ordinal));
+        }
+
+        // The articles that a limit of the pack or a check cites stand in the list.
+        var european = string.Join(" ", LimitLibrary.Embedded.Find("eu-f-gas")!.Clauses.Select(c => c.Clause));
+        foreach (var article in new[] { "4(5)", "5(1)", "5(6)", "6(1)", "7(1)", "7(2)", "8(6)", "11(5)", "12(3)", "12(7)", "13(3)", "13(4)", "13(5)", "2024/2215", "2024/2174", "1516/2007" })
+            Assert.Contains(article, european, StringComparison.Ordinal);
+        Assert.Contains(LimitLibrary.Embedded.Find("eu-f-gas")!.Clauses, c => c is { Clause: "(EU) 2026/1444", Mark: "not read" });
+    }
+
     [Theory]
     [MemberData(nameof(Names))]
     public void Every_figure_is_a_number_and_no_range_is_empty(string name)

@@ -152,15 +152,16 @@ public sealed class RequiredEvidenceTests
     public void A_named_pack_adds_and_nothing_is_asked_twice()
     {
         var plain = Ids(Required(NewSplit));
-        var european = Ids(Required(NewSplit, "eu-f-gas", "en-378"));
+        var european = Ids(Required(NewSplit with { Fluorinated = true }, "eu-f-gas", "en-378"));
         Assert.Equal(european.Count, european.Distinct(StringComparer.Ordinal).Count());
         Assert.Equal(
             ["pressure-test.strength", "refrigerant.co2e", "refrigerant.leak-check", "refrigerant.ledger", "safety.devices"],
             european.Except(plain, StringComparer.Ordinal).Order(StringComparer.Ordinal));
-        Assert.True(Required(NewSplit, "eu-f-gas").Names("refrigerant.co2e"));
+        Assert.True(Required(NewSplit with { Fluorinated = true }, "eu-f-gas").Names("refrigerant.co2e"));
+        Assert.False(Required(NewSplit with { Fluorinated = false }, "eu-f-gas").Names("refrigerant.co2e")); // propane: (EU) 2024/573, article 2 [published]
         Assert.True(Required(NewSplit).Names("charge.return-visit"));
         Assert.False(Required(NewSplit).Names("refrigerant.co2e"));
-        Assert.Equal("eu-f-gas", Required(NewSplit, "eu-f-gas").Checks.First(check => check.Names("refrigerant.label")).Pack);
+        Assert.Equal("eu-f-gas", Required(NewSplit with { Fluorinated = true }, "eu-f-gas").Checks.First(check => check.Names("refrigerant.label")).Pack);
     }
 
     [Fact]

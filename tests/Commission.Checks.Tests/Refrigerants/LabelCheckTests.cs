@@ -62,6 +62,26 @@ public sealed class LabelCheckTests
         Assert.Equal(Verdict.Pass, JobLines.Finding(Of("factory: 6 lb 8 oz, added: 1 lb 0.3 oz, total: 7 lb 8.3 oz, GWP: 2088, CO2 equivalent: 7120 kg"), Check).Verdict);
     }
 
+    // (EU) 2024/573, article 12(3): quantity, GWP and tonnes; (EU) 2024/2174, article 1(5): factory charge and charge added where gas was added on site [published].
+    [Theory]
+    [InlineData("charged, added: 0 kg", "total: 3.10 kg", Verdict.Pass)]
+    [InlineData("charged", "factory: 3.10 kg", Verdict.Pass)]
+    [InlineData("charged, added: 0.40 kg", "total: 3.50 kg", Verdict.Conditional)]
+    [InlineData("charged, added: 0.40 kg", "factory: 3.10 kg, added: 0.40 kg, total: 3.50 kg", Verdict.Pass)]
+    [InlineData("recovered and evacuated, added: 3.10 kg", "total: 3.10 kg", Verdict.Pass)]
+    [InlineData("recovered and evacuated, added: 3.10 kg", "factory: 3.10 kg, total: 3.10 kg", Verdict.Pass)]
+    [InlineData("nitrogen holding charge, added: 3.10 kg", "total: 3.10 kg", Verdict.Pass)]
+    public void What_was_added_stands_on_the_label_where_something_was(string arrived, string masses, Verdict verdict)
+    {
+        var total = arrived.Contains("0.40", StringComparison.Ordinal) ? "7.31 t" : "6.47 t"; // 3.50 and 3.10 kg × 2088
+        Assert.Equal(verdict, JobLines.Finding(
+            JobLines.Of($"limits: {{packs: [eu-f-gas]}}\ncharging: {{unit arrived: {arrived}, left in hoses: 0 kg}}\nlabel: {{{masses}, GWP: 2088, CO2 equivalent: {total}}}", "leak repair", equipment: ", nameplate: {factory charge: 3.10 kg}", units: "si"), Check).Verdict);
+    }
+
+    [Fact]
+    public void Of_propane_the_law_asks_nothing() => Assert.Equal(Verdict.Pass, JobLines.Finding(
+        JobLines.Of("limits: {packs: [eu-f-gas]}\ncharging: {unit arrived: charged, added: 0.1 kg +/- 0.01}\nlabel: {total: 1.10 kg}", "leak repair", refrigerant: "R-290", equipment: ", nameplate: {factory charge: 1.00 kg}", units: "si"), Check).Verdict);
+
     [Fact]
     public void Added_is_what_lies_beyond_the_factory_charge_when_all_of_it_went_in_anew()
     {

@@ -120,11 +120,100 @@ ledger-by-gas = In { $in }; out { $out }. The refrigerant was changed: each coun
 ledger-mass-of = { $mass } of { $gas }
 ledger-nothing = nothing
 
+## How often a circuit is checked for leaks
+
+leak-check-free-in-residence = it is hermetically sealed, stands in a residential building and holds less than 3 kg.
+
 ## The leak check after a repair
 
+# $hours (text) - the least running time
 # $by (date) - the latest day
-leak-recheck-to-come = The check after some running is to come, by { $by }.
-leak-recheck-why = the repair was checked on its own day only
+leak-recheck-to-come = The law asks for a second look at the repair, after { $hours } of running and by { $by }.
 
 # $by (date) - the latest day
-leak-recheck-next = Check the repair again by { $by }, after a day of running.
+leak-recheck-to-come-by = The law asks for a second look at the repair by { $by }.
+leak-recheck-open = the repair was not checked again yet
+
+# $ran (text) - how long the system had run
+leak-recheck-too-early = it was checked again after { $ran } of running, which is too early to count
+
+# $hours (text) - the least running time
+# $by (date) - the latest day
+leak-recheck-next = Let the system run for { $hours }, then check the repair again, by { $by }.
+
+# $by (date) - the latest day
+leak-recheck-next-by = Check the repair again by { $by }.
+
+# $why (text) - why the law asks for no leak checks, as a sentence
+leak-recheck-not-owed = No second check after the repair is prescribed: { $why }
+leak-recheck-unknown = the repair was not checked again yet, and the charge, on which it depends whether that is owed, is not known
+leak-recheck-hours-unknown = how long the system had run is not written
+leak-recheck-hours-unknown-next = Write how long the system had run.
+
+# $on (date) - the day of the check
+# $ran (text) - how long the system had run
+leak-recheck-done-after = Checked again on { $on }, after { $ran } of running.
+
+# $on (date) - the day of the check
+leak-recheck-done = Checked again on { $on }.
+
+# $on (date) - the day of the check
+# $by (date) - the latest day
+leak-recheck-late = The check after the repair is dated { $on }; it had to be made from the repair on and by { $by }.
+leak-recheck-late-next = Check the repair again now, and note in the log-book why it was not in time.
+
+## Records
+
+# $why (text) - why the law asks for no leak checks, as a sentence
+records-not-prescribed = The law asks for no record of this equipment: { $why }
+
+## Refrigerants in service
+
+# $gas (name) - what went in
+# $potential (text) - its warming potential
+use-free = { $gas } has the GWP { $potential }: no ban reaches it.
+
+# $gas (name) - what went in
+# $potential (text) - its warming potential
+# $reach (text) - the potential from which the ban reaches a gas
+use-exempt = { $gas } has the GWP { $potential }, and from { $reach } a ban reaches it; this equipment is exempt.
+
+# $gas (name) - what went in
+# $cylinder (text) - the cylinder it came from
+# $kind (text) - reclaimed, recycled
+# $until (date) - the day from which that is banned, too
+use-second-hand = { $kind } { $gas } went in from { $cylinder }: it may be used before { $until }.
+
+# $gas (name) - what went in
+# $cylinder (text) - the cylinder it came from
+# $kind (text) - reclaimed, recycled
+use-second-hand-always = { $kind } { $gas } went in from { $cylinder }: that may be used.
+use-label = batch number and reclamation facility are not written, and the cylinder's label has to name them
+use-label-next = Read the cylinder's label: batch number, name and address of the reclamation facility.
+
+# $gas (name) - what went in
+use-own = recycled { $gas } may only be used by the undertaking that recovered it in service, or for which it was recovered
+use-own-next = Note where the gas was recovered, and by whom.
+
+# $gas (name) - what went in
+# $potential (text) - its warming potential
+# $reach (text) - the potential from which the ban reaches a gas
+# $since (date) - first day of the ban
+use-banned = { $gas } has the GWP { $potential }. Since { $since } gas of GWP { $reach } or more may not go into such equipment in service.
+
+# $gas (name) - what went in
+# $potential (text) - its warming potential
+# $reach (text) - the potential from which the ban reaches a gas
+# $since (date) - first day of the ban
+# $until (date) - the day from which reclaimed and recycled gas is banned, too
+use-banned-until = { $gas } has the GWP { $potential }. Since { $since } gas of GWP { $reach } or more may not go into such equipment in service, unless it is reclaimed or recycled, before { $until }.
+use-banned-next = Recover it, and charge reclaimed gas with its label where that is still allowed, or change the system to a refrigerant of lower GWP.
+
+# $cylinder (text) - the cylinder
+use-kind-unknown = it is not written whether { $cylinder } holds virgin, recycled or reclaimed gas
+use-no-cylinder = no cylinder is described, and it depends on whether the gas was virgin, recycled or reclaimed
+use-kind-unknown-next = Write what the cylinder's label says.
+
+# $cylinder (text) - the cylinder
+use-recovered = gas from { $cylinder } went back as it was recovered; the law asks that it be recycled or reclaimed first
+use-recovered-next = Clean the gas through filter and drier before it goes back, or charge reclaimed or new gas; if it was cleaned, write contents: recycled.

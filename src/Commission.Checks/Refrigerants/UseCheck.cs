@@ -1,0 +1,108 @@
+using Commission.Checks.Circuit;
+using Commission.Checks.Formulas;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
+using Commission.Fluids;
+using Commission.Jobs.Model;
+using Commission.Jobs.Model.Words;
+using Commission.Messages;
+using Commission.Records;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Refrigerants;
+
+/// <summary>Whether the refrigerant that went in may be used in service, where the European pack is named.</summary>
+internal sealed class UseCheck : ICheck
+{
+    // The product is kept colder than this: article 13(3) and (5).
+    private const double DeepCold = 273.15 - 50;
+
+    public string Id => "refrigerant.use";
+
+    public string Phase => Phases.Refrigerant;
+
+    public string Title => "Refrigerant allowed in service";
+
+    public CheckHelp Help { get; } = new(
+        "May this refrigerant go into equipment that is serviced? In Europe gases of high warming potential may not, unless they are reclaimed, or recycled by those who recovered them; and recovered gas goes back only when it was cleaned.",
+        "GWP below the reach of every ban in force on the day; else reclaimed with batch and facility, or recycled, before the day on which that ends, too",
+        "Regulation (EU) 2024/573, articles 8(6), 11(5), 12(7), 13(3), 13(4) and 13(5) (published).",
+        "Recover it, charge reclaimed gas with its label, or change the refrigerant.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        // The first charge of a new system is no maintenance or servicing, article 3 point 18.
+        if (context.Limits.Find(LimitIds.RefrigerantUse) is not { } limit || context.Job.Identity.Work.Value is WorkKind.NewInstallation or WorkKind.Decommissioning
+            || context.Get<WeighedCharge>().Put is not { Value.Value: > 0 })
+            yield break;
+        var cylinders = RefrigerantIdentityCheck.Charged(context.Job).ToList();
+        if (cylinders.Count == 0)
+        {
+            if (Judge(context, limit, null) is { } alone)
+                yield return alone;
+            yield break;
+        }
+
+        foreach (var cylinder in cylinders)
+        {
+            if (Judge(context, limit, cylinder) is { } finding)
+                yield return finding;
+        }
+    }
+
+    private Finding? Judge(CheckContext context, Limit limit, Cylinder? cylinder)
+    {
+        var job = context.Job;
+        var written = cylinder?.Refrigerant ?? job.Equipment.Refrigerant;
+        if (RefrigerantCatalogue.Find(written.Value) is not { } gas || EuropeanWarming.Of(gas) is not { } warming || !warming.IsFluorinated)
+            return null;
+        var isRefrigeration = job.Equipment.System.Value == SystemKind.Refrigeration;
+        var date = job.Identity.Date.Value;
+        var finding = context.Finding(this, cylinder?.Id.Value).Show(context.State(limit)).Use(cylinder is null ? "refrigerant" : $"{cylinder.Id.Value}: refrigerant", written)
+            .Use("system", job.Equipment.System).Use("date of the job", job.Identity.Date).Use("work", job.Identity.Work).Use("use exemption", job.Equipment.UseExemption).Use("box temperature", job.Equipment.BoxTemperature);
+        if (cylinder is not null)
+            finding.Use($"{cylinder.Id.Value}: contents", cylinder.Contents).Use($"{cylinder.Id.Value}: batch", cylinder.Batch).Use($"{cylinder.Id.Value}: supplier", cylinder.Supplier);
+        finding.Step("GWP_EU", "warming potential as the European Union counts it", "Σ share × GWP", warming.Formula, Number(warming.Potential), EuropeanWarming.Source).Decide(true);
+        var ban = FluorinatedGasUse.InForce(isRefrigeration, context.Get<EuropeanDuties>().AnnexOneTonnes, date).FirstOrDefault(b => warming.Potential >= b.FromPotential);
+        var name = new NameValue(gas.Designation);
+        var potential = new TextValue(Number(warming.Potential));
+        if (ban is null)
+            return Cleaned(finding.Say(RefrigerantMessages.UseFree(name, potential)), cylinder).Build();
+        var reach = new TextValue(Number(ban.FromPotential));
+        finding.Step("", "ban", "", $"from {reach.Text} since {ban.From:yyyy-MM-dd}", $"article {ban.Paragraph}", ban.Citation);
+        if (IsExempt(job.Equipment, ban))
+            return Cleaned(finding.Say(RefrigerantMessages.UseExempt(name, potential, reach)), cylinder).Build();
+        if (cylinder?.Contents is not { } contents)
+            return finding.NotEvaluated(cylinder is null ? RefrigerantMessages.UseNoCylinder : RefrigerantMessages.UseKindUnknown(new TextValue(cylinder.Id.Value)), RefrigerantMessages.UseKindUnknownNext, "contents: reclaimed");
+        if (contents.Value is CylinderContents.Reclaimed or CylinderContents.Recycled or CylinderContents.Recovered && ban.SparesUsedGas(date))
+            return SecondHand(finding, ban, name, cylinder, contents);
+        return finding.Decide(false).Say(ban.UsedGasUntil is { } until && date < until
+            ? RefrigerantMessages.UseBannedUntil(name, potential, reach, ban.From, until)
+            : RefrigerantMessages.UseBanned(name, potential, reach, ban.From)).Next(RefrigerantMessages.UseBannedNext).Build();
+    }
+
+    // Article 12(7): the label of reclaimed gas names batch and facility. Recycled gas stays with those who recovered it.
+    private static Finding SecondHand(FindingBuilder finding, UseBan ban, NameValue gas, Cylinder cylinder, Given<CylinderContents> contents)
+    {
+        var id = new TextValue(cylinder.Id.Value);
+        var kind = new TextValue(char.ToUpperInvariant(contents.Text[0]) + contents.Text[1..]);
+        finding.Say(ban.UsedGasUntil is { } until ? RefrigerantMessages.UseSecondHand(gas, id, kind, until) : RefrigerantMessages.UseSecondHandAlways(gas, id, kind));
+        if (contents.Value == CylinderContents.Reclaimed)
+            return cylinder is { Batch: not null, Supplier: not null } ? finding.Build() : finding.Reserve(RefrigerantMessages.UseLabel).Next(RefrigerantMessages.UseLabelNext).Build();
+        // What is said of its supplier tells that it was bought and not recovered by the crew.
+        if (contents.Value == CylinderContents.Recycled && cylinder.Supplier is not null)
+            finding.Reserve(RefrigerantMessages.UseOwn(gas)).Next(RefrigerantMessages.UseOwnNext);
+        return Cleaned(finding, cylinder).Build();
+    }
+
+    // Article 8(6).
+    private static FindingBuilder Cleaned(FindingBuilder finding, Cylinder? cylinder) => cylinder is { Contents.Value: CylinderContents.Recovered }
+        ? finding.Reserve(RefrigerantMessages.UseRecovered(new TextValue(cylinder.Id.Value))).Next(RefrigerantMessages.UseRecoveredNext)
+        : finding;
+
+    private static bool IsExempt(Equipment equipment, UseBan ban) =>
+        (equipment.UseExemption is { } written && ban.Exempt.Contains(written.Value))
+        || (ban.Exempt.Contains(UseExemption.DeepCold) && equipment.BoxTemperature?.Value.Si < DeepCold);
+
+    private static string Number(double potential) => potential.ToString("0.#", System.Globalization.CultureInfo.InvariantCulture);
+}
