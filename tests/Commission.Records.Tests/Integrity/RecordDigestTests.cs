@@ -72,6 +72,9 @@ public sealed class RecordDigestTests
         Assert.Equal("015abd7f5cc57a2dd94b7590f04ad8084273905ee33ec5cebeae62276a97f862", RecordDigest.Compute("""{"a":1,"digest":""}"""u8));
 
     [Fact]
+    public void There_is_no_seal_on_nothing() => Assert.Throws<ArgumentNullException>(() => RecordDigest.Seal(null!));
+
+    [Fact]
     public void Without_the_member_there_is_no_digest() => Assert.Throws<FormatException>(() => RecordDigest.Compute("""{"a":{"digest":""}}"""u8));
 
     private static string Digest(CommissioningRecord record) => RecordDigest.Seal(record).Record.Digest;
