@@ -133,6 +133,107 @@ public sealed class FindingBuilderTests
     public void Small_and_large_numbers_are_written_as_people_do(double u, string text) =>
         Assert.Equal(text, Assert.Single(Begun().Measure(Uncertain.From(10, new RootCause("a", "b", u)), DisplayKind.Number).Information("10.").Budget).StandardUncertainty);
 
+    [Fact]
+    public void A_danger_fails_whatever_was_judged_and_says_so_first()
+    {
+        var found = Begun().Judge(Number(12, 0.5), DisplayKind.Number, Bounds(10, 20)).Remark("It was seen twice.").Danger("the case is live.", "Switch off.");
+        Assert.Equal((Verdict.Fail, true, "DANGER: the case is live. It was seen twice.", "Switch off."), (found.Verdict, found.IsDanger, found.Statement, found.NextStep));
+        Assert.False(Begun().Decide(false).Say("It does not.").Build().IsDanger);
+    }
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void A_check_ends_with_one_of_two_sentences_and_advice_where_it_fails(bool holds)
+    {
+        var found = Begun().Decide(holds).Conclude("It holds.", "It does not.", "Mend it.");
+        Assert.Equal((holds ? "It holds." : "It does not.", holds ? null : "Mend it.", false), (found.Statement, found.NextStep, found.IsDanger));
+        var danger = Begun().Decide(holds).ConcludeOrDanger("It holds.", "it burns.", "Stop.");
+        Assert.Equal((holds ? "It holds." : "DANGER: it burns.", holds ? null : "Stop.", !holds), (danger.Statement, danger.NextStep, danger.IsDanger));
+        Assert.Equal("It holds.", Begun().Decide(true).Reserve("a was not shown").Conclude("It holds.", "It does not.", "Mend it.").Statement);
+    }
+
+    [Fact]
+    public void A_verdict_of_words_shows_the_requirement()
+    {
+        var limit = Bounds(1, null);
+        Assert.Equal([limit], Begun().Decide(true, limit).Say("It holds.").Build().Limits);
+        Assert.Empty(Begun().Decide(true).Say("It holds.").Build().Limits);
+        Assert.Equal([limit], Begun().Show(limit).Information("It is told.").Limits);
+    }
+
+    [Fact]
+    public void What_cannot_be_decided_names_the_doubt_and_how_to_write_what_is_missing()
+    {
+        var found = Begun().CannotDecide("U is wider than the tolerance", "Take a finer meter.");
+        Assert.Equal((Verdict.CannotDecide, "U is wider than the tolerance", "Take a finer meter.", null), (found.Verdict, found.Reason, found.NextStep, found.InFile));
+        var open = Begun().NotEvaluated("nothing is written", "Write it.", "ground: continuous");
+        Assert.Equal((Verdict.NotEvaluated, "ground: continuous", false), (open.Verdict, open.InFile, open.IsToLookAt));
+    }
+
+    [Fact]
+    public void What_somebody_has_to_look_at_stands_on_the_first_page()
+    {
+        var found = Begun().LookAt("Ask why.").Information("Two rows agree.");
+        Assert.Equal((true, "Ask why."), (found.IsToLookAt, found.NextStep));
+        Assert.False(Begun().Next("Ask why.").Information("Two rows agree.").IsToLookAt);
+    }
+
+    [Fact]
+    public void A_reading_that_cannot_be_is_named_and_impeached()
+    {
+        var use = new ReadingUse("vapor line", "31 °F", Context.Job.Identity.Id.At, "clamp");
+        var found = Begun().Impeach(use).Decide(false).Say("It cannot be.").Build();
+        Assert.Equal([use], found.Impeached);
+        Assert.Equal([use], found.Readings);
+        Assert.Empty(Begun().Use(use).Decide(false).Say("It cannot be.").Build().Impeached);
+    }
+
+    // A pass too near to its limit to be sure is settled by a smaller doubt: the largest is named, unless something else is missing or advised.
+    [Fact]
+    public void A_pass_near_its_limit_names_the_largest_doubt()
+    {
+        FindingBuilder Near() => Begun().Judge(Number(9.5, 0.5), DisplayKind.Number, Bounds(null, 10, DecisionRule.Guarded)).Say("It was judged.");
+        Assert.Equal("common.settle-by-less-doubt", Near().Build().Messages!.NextStep!.Id);
+        Assert.Contains("doubt", Near().Build().NextStep, StringComparison.Ordinal);
+        Assert.Equal("Measure again.", Near().Next("Measure again.").Build().NextStep);
+        Assert.Null(Near().Reserve("a was not shown").Build().NextStep);
+        Assert.Null(Judged(8.5, 0.5, null, 10, DecisionRule.Guarded).NextStep);
+        Assert.Null(Begun().Decide(true).Reserve("a was not shown").Say("It holds.").Build().NextStep);
+    }
+
+    [Fact]
+    public void Empty_remarks_are_none_and_plain_sentences_are_no_messages()
+    {
+        var found = Begun().Decide(true).Remark("").Remark(null).Say("It holds.").Build();
+        Assert.Equal("It holds.", found.Statement);
+        Assert.Null(found.Messages);
+        Assert.Null(found.Reason);
+        Assert.Null(found.Reservation);
+    }
+
+    [Fact]
+    public void An_accuracy_that_nobody_states_is_remarked_upon_by_the_names_of_its_readings()
+    {
+        static CorrectedReading Reading(string name, bool known) => new() { Name = name, Value = Uncertain.Exact(1), AfterZero = 1, Uses = [], AccuracyKnown = known };
+        Assert.Equal("It holds.", Begun().Decide(true).Say("It holds.").RemarkUnknown([Reading("a", true)]).Build().Statement);
+        Assert.Equal(
+            "It holds. U holds the resolution alone: the accuracy of b and c is not written.",
+            Begun().Decide(true).Say("It holds.").RemarkUnknown([Reading("a", true), Reading("b", false), Reading("c", false), Reading("b", false)]).Build().Statement);
+    }
+
+    [Fact]
+    public void Readings_bring_their_corrections_each_once()
+    {
+        var place = Context.Job.Identity.Id.At;
+        CorrectedReading Reading(string name, string step) => new() { Name = name, Value = Uncertain.Exact(1), AfterZero = 1, Uses = [new ReadingUse(name, "1", place, name)], Steps = [new TraceStep(step, "", "", "", "", "")], AccuracyKnown = true };
+        var found = Begun().UseAll([Reading("a", "zero"), Reading("b", "zero"), Reading("a", "ice point")]).Step("L", "loss", "1 − a", "1 − 0.9", "0.1").Decide(true).Say("It holds.").Build();
+        Assert.Equal(["a", "b"], found.Readings.Select(r => r.Name));
+        Assert.Equal(["a", "b"], found.Instruments);
+        Assert.Equal(["zero", "ice point", "L"], found.Trace.Select(s => s.Symbol));
+        Assert.Equal("", found.Trace[^1].Source);
+    }
+
     private static FindingBuilder Begun() => Context.Finding(CheckCatalogue.Find("electrical.ground")!, "north");
 
     private static Uncertain Number(double y, double u) => u > 0 ? Uncertain.From(y, new RootCause("doubt", "by hand", u)) : Uncertain.Exact(y);

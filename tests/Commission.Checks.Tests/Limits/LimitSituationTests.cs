@@ -84,10 +84,11 @@ public sealed class LimitSituationTests
         Assert.Null(LimitSituation.Of(Split() with { Equipment = equipment with { Indoor = [new IndoorUnit(), new IndoorUnit { Place = Given(UnitPlace.Closet, "") }] } }).Place);
     }
 
-    // 40 CFR 82 subpart A, appendices A and B: R-22 is a class II substance, R-502 holds, hydrofluorocarbons are in neither (from memory).
+    // 40 CFR 82 subpart A, appendices A and B: R-22 is a class II substance, R-502 holds, R-402A beside R-22 two others, hydrofluorocarbons are in neither (from memory).
     [Theory]
     [InlineData("R-22", true)]
     [InlineData("R-502", true)]
+    [InlineData("R-402A", true)]
     [InlineData("R-410A", false)]
     [InlineData("R-290", false)]
     public void A_refrigerant_depletes_ozone_by_any_of_its_parts(string designation, bool depletes) =>
