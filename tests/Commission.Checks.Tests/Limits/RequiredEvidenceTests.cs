@@ -168,7 +168,7 @@ public sealed class RequiredEvidenceTests
         var packs = new[] { Pack("one", "photos: [label]\n    checks: [evacuation.level]"), Pack("two", "photos: [label, outdoor nameplate]\n    checks: [evacuation.level, evacuation.hold]") };
         var required = RequiredEvidence.Of(packs, new LimitSituation { Work = "leak repair" });
         Assert.Equal([(PhotoSubject.Label, "one", "one asks"), (PhotoSubject.OutdoorNameplate, "two", "two asks")], required.Photos.Select(p => (p.Shows, p.Pack, p.Because)));
-        Assert.Equal([("evacuation.level", "one"), ("evacuation.hold", "two")], required.Checks.Select(c => (string.Join('|', c.OneOf), c.Pack)));
+        Assert.Equal([("evacuation.level", "one"), ("evacuation.hold", "two")], required.Checks.Select(c => (string.Join('|', c.Choice.OneOf), c.Pack)));
         var other = RequiredEvidence.Of(packs, new LimitSituation { Work = "seasonal check" });
         Assert.Empty(other.Photos);
         Assert.Empty(other.Checks);
