@@ -46,6 +46,13 @@ public sealed class ListsTests
             filled.Order(StringComparer.Ordinal));
     }
 
+    [Fact]
+    public void A_list_that_no_file_carries_is_kept_all_the_same()
+    {
+        var use = new ReadingUse("vapor line", "31 °F", SampleRecord.At(97), null);
+        Assert.Equal([use], (SampleRecord.Full.Findings[0] with { Impeached = [use] }).Impeached);
+    }
+
     private static void Compare(object record, JsonNode json, HashSet<string> filled)
     {
         foreach (var list in Lists(record.GetType()).Where(InFile))

@@ -48,6 +48,41 @@ public sealed class SubcoolingCheckTests
         Assert.Equal(LimitKind.Within, finding.Limits[0].Kind);
     }
 
+    // Bubble point 105.0 °F: a line at 90 °F has 15, at 99 °F 6 °F of subcooling.
+    [Theory]
+    [InlineData("minimum: 8 °F, maximum: 12 °F", "90.0", "Subcooling is high.")]
+    [InlineData("minimum: 8 °F, maximum: 12 °F", "99.0", "Subcooling is low.")]
+    [InlineData("minimum: 8 °F", "99.0", "Subcooling is low.")]
+    [InlineData("maximum: 12 °F", "90.0", "Subcooling is high.")]
+    public void A_range_is_missed_on_one_side_or_the_other(string range, string line, string advice)
+    {
+        var finding = Judge(Valve($"limits: {{subcooling: {{{range}, from: manual p. 3}}}}").With("liquid line: 95.0", $"liquid line: {line}"));
+        Assert.Equal(Verdict.Fail, finding.Verdict);
+        Assert.StartsWith(advice, finding.NextStep, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_fixed_orifice_is_judged_where_its_maker_gives_a_subcooling() =>
+        Assert.Equal(Verdict.Pass, Judge(ChargeJobs.FenRow.With("instruments:", "limits: {subcooling: {target: 10 °F, tolerance: 3 °F, from: unit plate}}\ninstruments:")).Verdict);
+
+    [Fact]
+    public void Half_a_reading_is_missed_with_a_valve_alone()
+    {
+        var half = Judge(Valve().With("liquid line: 95.0, ", ""));
+        Assert.Equal((Verdict.NotEvaluated, "Read pressure and line temperature at the liquid service valve together."), (half.Verdict, half.NextStep));
+        Assert.Empty(JobText.Evaluate(ChargeJobs.FenRow.With("liquid line: 95.0, ", ""), "charge.subcooling"));
+        Assert.Empty(JobText.Evaluate(Valve().With("metering: TXV", "metering: TXV, receiver: yes").With("liquid line: 95.0, ", ""), "charge.subcooling"));
+    }
+
+    [Fact]
+    public void A_reading_that_has_not_settled_is_told_and_not_judged()
+    {
+        var finding = Judge(Valve().With("compressor started: \"10:00\"", "compressor started: \"10:25\""));
+        Assert.Equal(Verdict.NotEvaluated, finding.Verdict);
+        Assert.StartsWith("Subcooling was 10.0", finding.Statement, StringComparison.Ordinal);
+        Assert.Contains("and is not judged: ", finding.Statement, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Without_a_figure_of_the_maker_nothing_is_judged()
     {
