@@ -96,6 +96,7 @@ public sealed class NitrogenHoldCheckTests
         Assert.Equal(Verdict.NotEvaluated, found.Verdict);
         Assert.Contains("temperature or gauge is at fault", found.Reason, StringComparison.Ordinal);
         Assert.Contains("1.1 % (5.0 psi)", found.Reason, StringComparison.Ordinal);
+        Assert.DoesNotMatch("[-−]1.1", found.Reason);
     }
 
     [Fact]
@@ -248,7 +249,9 @@ public sealed class NitrogenHoldCheckTests
     public void The_smallest_loss_is_told_as_refrigerant_a_year(string volume, string unit, double perYear)
     {
         var yaml = Job(Start, End, test: "section: whole system").Replace("refrigerant: R-32, ", $"refrigerant: R-32, circuit volume: {volume}, ", StringComparison.Ordinal);
-        var step = Judged(yaml).Trace.Single(s => s.Symbol == "ṁ_d");
+        var found = Judged(yaml);
+        Assert.Contains(found.Readings, r => r.Text == volume);
+        var step = found.Trace.Single(s => s.Symbol == "ṁ_d");
         Assert.Equal("0.54 % in 120 min", step.Substitution.Replace("2 h", "120 min", StringComparison.Ordinal));
         var words = step.Result.Split(' ');
         Assert.Equal(["of", "the", "order", "of"], words[..4]);

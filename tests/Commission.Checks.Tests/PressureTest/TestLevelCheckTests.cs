@@ -135,6 +135,9 @@ public sealed class TestLevelCheckTests
             ["0.00 bar(g)", "18.20 bar(g)", "18.30 bar(g)", "18.40 bar(g)", "20.00 bar(g)", "3.00 bar(g)"], // the first is the zero of the gauge
             found["maximum"].Readings.Select(r => r.Text).Where(t => t.Split(' ')[0].Split('.') is [_, { Length: 2 }]).Distinct().Order(StringComparer.Ordinal));
         Assert.Equal(("0.95 × 19 bar(g)", "18.05 bar(g)"), (found["minimum"].Trace.Single(s => s.Symbol == "p_min").Substitution, found["minimum"].Trace.Single(s => s.Symbol == "p_min").Result));
+        Assert.Equal(["22.00 bar(g)", "36.40 bar(g)"], found["maximum"].Trace.Where(s => s.Symbol == "p_max").Select(s => s.Result));
+        Assert.Equal(["design pressure, high side", "rating of evaporator"], found["maximum"].Readings.Select(r => r.Name).Where(n => n.StartsWith("design", StringComparison.Ordinal) || n.StartsWith("rating", StringComparison.Ordinal)).Order(StringComparer.Ordinal));
+        Assert.Contains(found["minimum"].Readings, r => r.Name == "design pressure, low side");
         Assert.Equal(["1 × 22 bar(g)", "1.3 × 28 bar(g)"], found["maximum"].Trace.Where(s => s.Symbol == "p_max").Select(s => s.Substitution));
         Assert.Equal((LimitKind.AtMost, "at most 22.00 bar(g)"), (found["maximum"].Limits[0].Kind, found["maximum"].Limits[0].Text));
         Assert.Equal((LimitKind.AtLeast, "at least 18.05 bar(g)"), (found["minimum"].Limits[0].Kind, found["minimum"].Limits[0].Text));
