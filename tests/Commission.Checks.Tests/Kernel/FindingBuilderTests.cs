@@ -123,12 +123,54 @@ public sealed class FindingBuilderTests
         Assert.Equal(0.3, found.Budget[1].ContributionSi, 1e-12);
     }
 
+    // 1 psi is 6894.757293168 Pa, 1 oz 0.028349523125 kg. A slope of 0.15 °F per psi is 0.15/1.8/6894.757 K/Pa.
+    [Fact]
+    public void A_sensitivity_is_printed_in_the_units_of_result_and_cause()
+    {
+        var pressure = Context.Causes.Enter(new RootCause("gauge", "sheet", 2 * 6894.757293168), DisplayKind.PressureDifference);
+        var slope = Assert.Single(Begun().Measure(Uncertain.From(10, 0.15 / 1.8 / 6894.757293168 * pressure), DisplayKind.TemperatureDifference).Information("10 K.").Budget);
+        Assert.Equal(("2 psi", "0.15 °F per psi"), (slope.StandardUncertainty, slope.Sensitivity));
+        var count = Context.Causes.Enter(new RootCause("count", "by hand", 0.3), DisplayKind.Number);
+        var plain = Assert.Single(Begun().Measure(Uncertain.From(10, 2.0 * count), DisplayKind.Number).Information("10.").Budget);
+        Assert.Equal(("0.3", "2"), (plain.StandardUncertainty, plain.Sensitivity));
+        var bound = Assert.Single(Begun().Measure(Uncertain.From(10, 2.0 * new RootCause("bound", "class", 0.3)), DisplayKind.Number).Information("10.").Budget);
+        Assert.Equal(("0.3 of its bound", "2 for the bound"), (bound.StandardUncertainty, bound.Sensitivity));
+        var mass = Context.Causes.Enter(new RootCause("scale", "sheet", 0.5 * 0.028349523125), DisplayKind.Mass);
+        var ounces = Assert.Single(Begun().Measure(Uncertain.From(3, mass), DisplayKind.Mass).Information("3 kg.").Budget);
+        Assert.Equal(("0.5 oz", "1"), (ounces.StandardUncertainty, ounces.Sensitivity));
+    }
+
+    [Fact]
+    public void A_judged_number_is_stated_with_its_limit()
+    {
+        var found = Judged(12.5, 0.5, 10, 20);
+        Assert.Equal((12.5, 0.5), (found.Measured!.Value.Si, found.Measured.StandardUncertaintySi));
+        Assert.Equal("bounds", Assert.Single(found.Limits).Text);
+        Assert.Equal("doubt", Assert.Single(found.Budget).Cause);
+        Assert.NotNull(found.ProbabilityOfConformity);
+        Assert.NotNull(found.MaximumFalseAccept);
+    }
+
+    [Fact]
+    public void Nothing_is_no_reading_and_no_number()
+    {
+        Assert.Throws<ArgumentNullException>(() => Begun().Use((CorrectedReading)null!));
+        Assert.Throws<ArgumentNullException>(() => Begun().Use((ReadingUse)null!));
+        Assert.Throws<ArgumentNullException>(() => Begun().Impeach(null!));
+        Assert.Throws<ArgumentNullException>(() => Begun().Measure(null!, DisplayKind.Number));
+        Assert.Throws<ArgumentNullException>(() => Begun().Judge(null!, DisplayKind.Number, Bounds(1, 2)));
+        Assert.Throws<ArgumentNullException>(() => Begun().Judge(Number(1, 0), DisplayKind.Number, null!));
+    }
+
     [Theory]
     [InlineData(1.234e-7, "1.23·10^-7 of its bound")]
+    [InlineData(1.234e-6, "0.00000123 of its bound")]
     [InlineData(1.234e-5, "0.0000123 of its bound")]
     [InlineData(0.01234, "0.0123 of its bound")]
     [InlineData(123.4, "123 of its bound")]
     [InlineData(123_456, "123456 of its bound")]
+    [InlineData(1.23e6, "1230000 of its bound")]
+    [InlineData(1.23e7, "1.23·10^7 of its bound")]
     [InlineData(1.234e8, "1.23·10^8 of its bound")]
     public void Small_and_large_numbers_are_written_as_people_do(double u, string text) =>
         Assert.Equal(text, Assert.Single(Begun().Measure(Uncertain.From(10, new RootCause("a", "b", u)), DisplayKind.Number).Information("10.").Budget).StandardUncertainty);

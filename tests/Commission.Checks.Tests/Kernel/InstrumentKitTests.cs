@@ -72,6 +72,7 @@ public sealed class InstrumentKitTests
     [InlineData("thermocouple T class 1", 200, 0.8)]
     [InlineData("thermocouple T class 2", 50, 1.0)]
     [InlineData("thermocouple T class 2", -50, 1.0)]
+    [InlineData("thermocouple T class 2", 200, 1.5)]
     [InlineData("RTD class A", 50, 0.25)]
     [InlineData("RTD class B", 50, 0.55)]
     [InlineData("RTD class B", -40, 0.5)]
@@ -136,6 +137,9 @@ public sealed class InstrumentKitTests
         Assert.Empty(kit.Rivals(ReadingName.Electrical, context.Job.Charging!.With));
         Assert.Equal(["meter", "second"], kit.Rivals(ReadingName.Electrical, default).Select(i => i.Id));
         Assert.Empty(kit.Rivals(ReadingName.VaporPressure, []));
+        var either = JobText.Context(JobLines.Of(Kit + "\ncharging: {unit arrived: charged, with: [spare, second], added: 1 lb}"));
+        Assert.Empty(either.Get<InstrumentKit>().Rivals(ReadingName.Electrical, either.Job.Charging!.With.Remove(either.Job.Charging.With[0])));
+        Assert.Empty(either.Get<InstrumentKit>().Rivals(ReadingName.VaporPressure, either.Job.Charging.With));
         Assert.Empty(kit.Rivals(ReadingName.Torque, []));
         Assert.Empty(Of(Kit.Replace("3 % of reading", "1.5 % of reading", StringComparison.Ordinal)).Rivals(ReadingName.Electrical, []));
 
@@ -171,6 +175,15 @@ public sealed class InstrumentKitTests
         Assert.True(meter.DigitsIncluded);
         Assert.Equal(0.24 + 0.2, meter.HalfWidth(24)!.Value, 1e-9);
         Assert.False(Of(Kit).All[0].DigitsIncluded);
+    }
+
+    // 1 % of 100 psi is 1 psi; 2 % of 10 Ω are 0.2 Ω although the meter is made for capacitors.
+    [Fact]
+    public void A_share_of_the_reading_is_a_share_of_the_number_shown()
+    {
+        const double Psi = 6894.757293168;
+        Assert.Equal(Psi, Of("instruments:\n  - {id: g, kind: pressure gauge, accuracy: 1 % of reading}").All[0].HalfWidth(100 * Psi)!.Value, 1e-6);
+        Assert.Equal(0.2, Of("instruments:\n  - {id: c, kind: capacitance meter, accuracy: 2 % of reading}").All[0].HalfWidth(10, Dimension.Resistance)!.Value, 1e-9);
     }
 
     private static InstrumentKit Of(string lines) => JobText.Context(JobLines.Of(lines)).Get<InstrumentKit>();
