@@ -92,8 +92,28 @@ public sealed class SubcoolingCheckTests
     }
 
     [Fact]
-    public void A_fixed_orifice_gets_its_subcooling_as_information() =>
-        Assert.Equal("a fixed orifice is charged by superheat", Judge(ChargeJobs.FenRow).Reason);
+    public void A_fixed_orifice_gets_its_subcooling_as_information()
+    {
+        var finding = Judge(ChargeJobs.FenRow);
+        Assert.Equal("a fixed orifice is charged by superheat", finding.Reason);
+        Assert.Equal(10.0, finding.Measured!.Value.Si * 1.8, 0.05);
+        Assert.Equal("a multi-split is charged by weight", Judge(ChargeJobs.FenRow.With("system: split", "system: multi-split").With("metering: fixed orifice", "metering: EEV, receiver: yes")).Reason);
+    }
+
+    // 8 °F at 85 °F outdoors and 12 at 105: 10 at 95 °F. A chart counts in the state it was made for, a figure in full running only.
+    [Fact]
+    public void The_makers_chart_counts_in_every_running_state()
+    {
+        const string Chart = "limits: {charts: [{for: subcooling, across: {reading: outdoor dry bulb, at: [85, 105]}, values: [[8, 12]], tolerance: 3 °F, from: door label}]}";
+        var finding = Judge(Valve(Chart));
+        Assert.Equal((Verdict.Pass, "door label"), (finding.Verdict, finding.Limits[0].Source));
+        Assert.Equal(10, finding.Limits[0].TargetSi!.Value * 1.8, 1e-6);
+        Assert.Contains(finding.Readings, r => r.Name.StartsWith("outdoor", StringComparison.Ordinal));
+        Assert.Contains(finding.Readings, r => r.Text == "10:00");
+        Assert.Contains(finding.Trace, s => s.Source == "door label");
+        Assert.NotEqual(Verdict.NotEvaluated, Judge(Valve(Chart).With("compressor: fixed", "compressor: variable speed")).Verdict);
+        Assert.Equal(Verdict.NotEvaluated, Judge(Valve().With("compressor: fixed", "compressor: variable speed")).Verdict);
+    }
 
     [Fact]
     public void A_receiver_hides_the_charge_from_the_subcooling()

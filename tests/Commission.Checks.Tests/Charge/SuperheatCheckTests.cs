@@ -66,6 +66,9 @@ public sealed class SuperheatCheckTests
         Assert.True(finding.ProbabilityOfConformity > 0.999);
         Assert.Null(finding.Reservation);
         Assert.Equal("10:30", finding.Subject);
+        Assert.Contains(finding.Readings, r => r.Text == "67.0 °F");
+        Assert.Contains(finding.Readings, r => r.Text == "10:00");
+        Assert.Contains(finding.Trace, s => s.Name.Contains("target", StringComparison.Ordinal));
     }
 
     [Theory]

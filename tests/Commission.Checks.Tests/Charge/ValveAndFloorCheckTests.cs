@@ -90,6 +90,8 @@ public sealed class ValveAndFloorCheckTests
         Assert.Empty(JobText.Evaluate(weighed, "charge.superheat-floor"));
         var valve = One(weighed, "charge.metering-superheat");
         Assert.Equal((Verdict.Information, "a multi-split is charged by weight"), (valve.Verdict, valve.Reason));
+        Assert.Equal(12, valve.Measured!.Value.Si * 1.8, 0.05);
+        Assert.Contains(One(Metered("TXV"), "charge.metering-superheat").Readings, r => r.Text == "10:00");
     }
 
     // 3 °F and 26 °F of superheat, as above.
