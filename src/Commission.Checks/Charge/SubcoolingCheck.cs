@@ -63,7 +63,7 @@ internal sealed class SubcoolingCheck : ICheck
         if (target.Limit is not { } limit)
             return finding.Say($"Subcooling was {text} at {row.Time} and is not judged: {target.WhyNot}.").NotEvaluated(target.WhyNot!, target.Todo!);
         var y = target.Against(subcooling);
-        var isHigh = subcooling.Value > (limit.TargetSi ?? limit.UpperSi ?? limit.LowerSi);
+        var isHigh = subcooling.Value > limit.UpperSi;
         return finding.Remark(target.Remark).JudgeCharge(
             context, new(y, DisplayKind.TemperatureDifference, [.. row.Subcooling.Readings, .. target.Readings]), limit, gates,
             $"Subcooling was {text} at {row.Time}; {limit.Text} is asked for.",

@@ -67,7 +67,7 @@ internal sealed class SuperheatCheck : ICheck
         if (target.Limit is not { } limit)
             return finding.Say($"Superheat was {text} at {row.Time} and is not judged: {target.WhyNot}.").NotEvaluated(target.WhyNot!, target.Todo!);
         var y = target.Against(superheat);
-        var isHigh = superheat.Value > (limit.TargetSi ?? limit.UpperSi ?? limit.LowerSi);
+        var isHigh = superheat.Value > limit.UpperSi;
         return finding.Remark(target.Remark).JudgeCharge(
             context, new(y, DisplayKind.TemperatureDifference, [.. row.Superheat.Readings, .. target.Readings]), limit, gates,
             $"Superheat was {text} at {row.Time}; {limit.Text} is asked for.",

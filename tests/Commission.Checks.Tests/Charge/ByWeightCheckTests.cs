@@ -47,7 +47,8 @@ public sealed class ByWeightCheckTests
         var recovered = Judge(Job(job + ", removed: 6.8 oz"));
         Assert.Equal(-6.75, Asked(recovered), 1e-6);
         Assert.Equal(Verdict.Pass, recovered.Verdict);
-        Assert.Contains("was recovered", recovered.Statement, StringComparison.Ordinal);
+        Assert.StartsWith("6.80 oz", recovered.Statement, StringComparison.Ordinal);
+        Assert.Contains("was recovered; these lines ask for 6.8 oz less than the factory charge.", recovered.Statement, StringComparison.Ordinal);
 
         var untouched = Judge(Job(job));
         Assert.Equal(Verdict.NotEvaluated, untouched.Verdict);
@@ -144,7 +145,7 @@ public sealed class ByWeightCheckTests
         const string Small = "unit arrived: charged, added: 6 oz, hoses: 2, line adjustment: {figure: 0.60 oz/ft, length: 10 ft, from: manual}";
         var hose = Judge(Job(Small, factory: "nameplate: {factory charge: 1 lb}"));
         Assert.Equal(Verdict.CannotDecide, hose.Verdict);
-        Assert.Contains("hose", hose.NextStep, StringComparison.Ordinal);
+        Assert.StartsWith("The doubt is the hose", hose.NextStep, StringComparison.Ordinal);
         var scale = Judge(Job($"{Small}, left in hoses: 0.0 oz", factory: "nameplate: {factory charge: 1 lb}").Replace("accuracy: 0.5 oz", "accuracy: 5 oz", StringComparison.Ordinal));
         Assert.Equal(Verdict.CannotDecide, scale.Verdict);
         Assert.DoesNotContain("hose", scale.NextStep, StringComparison.Ordinal);
@@ -192,6 +193,7 @@ public sealed class ByWeightCheckTests
         var asked = Judge(Job(Charging).Replace("instruments:", Both, StringComparison.Ordinal));
         Assert.Equal(Verdict.NotEvaluated, asked.Verdict);
         Assert.Contains("platform and scale", asked.Reason, StringComparison.Ordinal);
+        Assert.Contains(asked.Readings, r => r.Name == "platform: accuracy");
         Assert.Equal(Verdict.Pass, Judge(Job($"{Charging}, with: scale").Replace("instruments:", Both, StringComparison.Ordinal)).Verdict);
         Assert.Equal(Verdict.Pass, Judge(Job(Charging).Replace("instruments:", Both.Replace("6 oz", "0.5 oz", StringComparison.Ordinal), StringComparison.Ordinal)).Verdict);
     }
@@ -204,6 +206,8 @@ public sealed class ByWeightCheckTests
         var finding = Judge(job);
         Assert.Equal(Verdict.Information, finding.Verdict);
         Assert.Contains("93.3 % of the 7 lb 8.0 oz of R-22", finding.Statement, StringComparison.Ordinal);
+        Assert.Contains(finding.Readings, r => r.Name == "factory charge");
+        Assert.Contains(finding.Readings, r => r.Text == "R-22");
         Assert.Equal(Verdict.Fail, Judge(Job("unit arrived: recovered and evacuated, added: 7 lb, line adjustment: {figure: 0.60 oz/ft, length: 0 ft, from: manual}", factory: "nameplate: {refrigerant: R-410A, factory charge: 7 lb 8 oz}")).Verdict);
     }
 
@@ -256,6 +260,64 @@ public sealed class ByWeightCheckTests
         var finding = Judge(Job("added: 4 oz", work: "charge adjustment"));
         Assert.Equal(Verdict.Information, finding.Verdict);
         Assert.Contains("4.00 oz ± 0.74 oz", finding.Statement, StringComparison.Ordinal);
+    }
+
+    // 0.60 oz/ft over 30 ft are 18 oz: 12 oz lack 6, 24 oz are 6 too many.
+    [Theory]
+    [InlineData("12.0 oz", "Add 6.0")]
+    [InlineData("24.0 oz", "Recover 6.0")]
+    public void What_lacks_or_is_too_much_is_said(string added, string advice)
+    {
+        var finding = Judge(Job($"unit arrived: charged, added: {added} +/- 0.1 oz, left in hoses: 0.0 oz, line adjustment: {{figure: 0.60 oz/ft, length: 30 ft, from: manual}}"));
+        Assert.Equal(Verdict.Fail, finding.Verdict);
+        Assert.StartsWith(advice, finding.NextStep, StringComparison.Ordinal);
+        Assert.Contains("beyond the factory charge", finding.Statement, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_unit_that_came_empty_is_asked_for_its_whole_charge()
+    {
+        const string Empty = "unit arrived: recovered and evacuated, added: 98.0 oz +/- 0.1 oz, left in hoses: 0.0 oz, line adjustment: {figure: 0.60 oz/ft, length: 30 ft, from: manual}";
+        // 5 lb and 18 oz are 98 oz.
+        var finding = Judge(Job(Empty));
+        Assert.Equal(Verdict.Pass, finding.Verdict);
+        Assert.DoesNotContain("beyond the factory charge", finding.Statement, StringComparison.Ordinal);
+        Assert.StartsWith("5 lb + 1 lb 2.0", finding.Trace.Single(s => s.Symbol == "m_asked").Substitution, StringComparison.Ordinal);
+        Assert.Contains(finding.Readings, r => r is { Name: "factory charge", Text: "5 lb" });
+        Assert.Contains(finding.Readings, r => r.Text == "0.60 oz/ft");
+        Assert.NotEqual("", finding.Limits[0].Quantity);
+        Assert.Equal("the factory charge is not written, and the scale saw the whole charge", Judge(Job(Empty, factory: "nameplate: {MOP: 20 A}")).Reason);
+    }
+
+    // 2 % of 5 lb and what the lines ask: for 1.6 oz more 1.632 oz, for 1.7 oz 1.634; for 1.5 oz less 1.570 oz, for 1.7 oz less 1.566.
+    [Theory]
+    [InlineData("1.6 oz", Verdict.Pass, null)]
+    [InlineData("1.7 oz", Verdict.NotEvaluated, "no scale reading and no mass added is written")]
+    [InlineData("-1.5 oz", Verdict.Pass, null)]
+    [InlineData("-1.7 oz", Verdict.NotEvaluated, "1.7 oz has to be recovered, and nothing removed is written")]
+    public void A_charge_that_fits_as_it_came_needs_no_scale(string extra, Verdict verdict, string? why)
+    {
+        var finding = Judge(Job($"unit arrived: charged, extra: [{{what: lines, mass: {extra}}}], line adjustment: {{figure: 0.60 oz/ft, length: 0 ft, from: manual}}"));
+        Assert.Equal((verdict, why), (finding.Verdict, finding.Reason?.Replace("1.70 oz", "1.7 oz", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void Where_the_lines_ask_for_nothing_what_went_in_is_told_as_that()
+    {
+        var finding = Judge(Job("unit arrived: charged, added: 0.5 oz +/- 0.1 oz, left in hoses: 0.0 oz, line adjustment: {figure: 0.60 oz/ft, length: 0 ft, from: manual}"));
+        Assert.Equal(Verdict.Pass, finding.Verdict);
+        Assert.Contains("went in; ", finding.Statement, StringComparison.Ordinal);
+        Assert.Contains("was asked for beyond the factory charge", finding.Statement, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Nothing_is_asked_where_nothing_was_weighed()
+    {
+        Assert.Empty(JobText.Evaluate(Job("method: subcooling", work: "charge adjustment"), "charge.by-weight"));
+        Assert.Empty(JobText.Evaluate(Job("method: subcooling", work: "seasonal check"), "charge.by-weight"));
+        Assert.Empty(JobText.Evaluate(Job("added: 4 oz", work: "decommissioning"), "charge.by-weight"));
+        Assert.Equal(Verdict.NotEvaluated, Judge(Job("method: subcooling", work: "opened circuit")).Verdict);
+        Assert.Equal(Verdict.NotEvaluated, Judge(Job("unit arrived: unknown", work: "seasonal check")).Verdict);
     }
 
     [Fact]

@@ -39,6 +39,15 @@ public sealed class DifferenceCheckTests
     public void The_makers_approach_is_judged(string limits, Verdict verdict) => Assert.Equal(verdict, One(Limits(limits), "charge.approach").Verdict);
 
     [Fact]
+    public void An_approach_is_no_limit_for_a_system_charged_by_weight()
+    {
+        var finding = One(Limits("limits: {approach: {target: 8 °F, tolerance: 2 °F, from: manual}}").With("system: split", "system: multi-split"), "charge.approach");
+        Assert.Equal((Verdict.Information, "a multi-split is charged by weight"), (finding.Verdict, finding.Reason));
+        Assert.Equal("no maker's figure is written", One(ChargeJobs.FenRow, "charge.approach").Reason);
+        Assert.Empty(JobText.Evaluate(ChargeJobs.FenRow.With("liquid line: 95.0, ", ""), "charge.approach"));
+    }
+
+    [Fact]
     public void The_makers_approach_waits_for_air() =>
         Assert.Equal(Verdict.NotEvaluated, One(Limits("limits: {approach: {target: 1 °F, tolerance: 2 °F, from: manual}}").With("filter: clean", "filter: dirty"), "charge.approach").Verdict);
 

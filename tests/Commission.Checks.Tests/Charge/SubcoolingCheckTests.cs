@@ -48,6 +48,41 @@ public sealed class SubcoolingCheckTests
         Assert.Equal(LimitKind.Within, finding.Limits[0].Kind);
     }
 
+    // Bubble point 105.0 °F: a line at 90 °F has 15, at 99 °F 6 °F of subcooling.
+    [Theory]
+    [InlineData("minimum: 8 °F, maximum: 12 °F", "90.0", "Subcooling is high.")]
+    [InlineData("minimum: 8 °F, maximum: 12 °F", "99.0", "Subcooling is low.")]
+    [InlineData("minimum: 8 °F", "99.0", "Subcooling is low.")]
+    [InlineData("maximum: 12 °F", "90.0", "Subcooling is high.")]
+    public void A_range_is_missed_on_one_side_or_the_other(string range, string line, string advice)
+    {
+        var finding = Judge(Valve($"limits: {{subcooling: {{{range}, from: manual p. 3}}}}").With("liquid line: 95.0", $"liquid line: {line}"));
+        Assert.Equal(Verdict.Fail, finding.Verdict);
+        Assert.StartsWith(advice, finding.NextStep, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_fixed_orifice_is_judged_where_its_maker_gives_a_subcooling() =>
+        Assert.Equal(Verdict.Pass, Judge(ChargeJobs.FenRow.With("instruments:", "limits: {subcooling: {target: 10 °F, tolerance: 3 °F, from: unit plate}}\ninstruments:")).Verdict);
+
+    [Fact]
+    public void Half_a_reading_is_missed_with_a_valve_alone()
+    {
+        var half = Judge(Valve().With("liquid line: 95.0, ", ""));
+        Assert.Equal((Verdict.NotEvaluated, "Read pressure and line temperature at the liquid service valve together."), (half.Verdict, half.NextStep));
+        Assert.Empty(JobText.Evaluate(ChargeJobs.FenRow.With("liquid line: 95.0, ", ""), "charge.subcooling"));
+        Assert.Empty(JobText.Evaluate(Valve().With("metering: TXV", "metering: TXV, receiver: yes").With("liquid line: 95.0, ", ""), "charge.subcooling"));
+    }
+
+    [Fact]
+    public void A_reading_that_has_not_settled_is_told_and_not_judged()
+    {
+        var finding = Judge(Valve().With("compressor started: \"10:00\"", "compressor started: \"10:25\""));
+        Assert.Equal(Verdict.NotEvaluated, finding.Verdict);
+        Assert.StartsWith("Subcooling was 10.0", finding.Statement, StringComparison.Ordinal);
+        Assert.Contains("and is not judged: ", finding.Statement, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Without_a_figure_of_the_maker_nothing_is_judged()
     {
@@ -57,8 +92,28 @@ public sealed class SubcoolingCheckTests
     }
 
     [Fact]
-    public void A_fixed_orifice_gets_its_subcooling_as_information() =>
-        Assert.Equal("a fixed orifice is charged by superheat", Judge(ChargeJobs.FenRow).Reason);
+    public void A_fixed_orifice_gets_its_subcooling_as_information()
+    {
+        var finding = Judge(ChargeJobs.FenRow);
+        Assert.Equal("a fixed orifice is charged by superheat", finding.Reason);
+        Assert.Equal(10.0, finding.Measured!.Value.Si * 1.8, 0.05);
+        Assert.Equal("a multi-split is charged by weight", Judge(ChargeJobs.FenRow.With("system: split", "system: multi-split").With("metering: fixed orifice", "metering: EEV, receiver: yes")).Reason);
+    }
+
+    // 8 °F at 85 °F outdoors and 12 at 105: 10 at 95 °F. A chart counts in the state it was made for, a figure in full running only.
+    [Fact]
+    public void The_makers_chart_counts_in_every_running_state()
+    {
+        const string Chart = "limits: {charts: [{for: subcooling, across: {reading: outdoor dry bulb, at: [85, 105]}, values: [[8, 12]], tolerance: 3 °F, from: door label}]}";
+        var finding = Judge(Valve(Chart));
+        Assert.Equal((Verdict.Pass, "door label"), (finding.Verdict, finding.Limits[0].Source));
+        Assert.Equal(10, finding.Limits[0].TargetSi!.Value * 1.8, 1e-6);
+        Assert.Contains(finding.Readings, r => r.Name.StartsWith("outdoor", StringComparison.Ordinal));
+        Assert.Contains(finding.Readings, r => r.Text == "10:00");
+        Assert.Contains(finding.Trace, s => s.Source == "door label");
+        Assert.NotEqual(Verdict.NotEvaluated, Judge(Valve(Chart).With("compressor: fixed", "compressor: variable speed")).Verdict);
+        Assert.Equal(Verdict.NotEvaluated, Judge(Valve().With("compressor: fixed", "compressor: variable speed")).Verdict);
+    }
 
     [Fact]
     public void A_receiver_hides_the_charge_from_the_subcooling()

@@ -66,6 +66,9 @@ public sealed class SuperheatCheckTests
         Assert.True(finding.ProbabilityOfConformity > 0.999);
         Assert.Null(finding.Reservation);
         Assert.Equal("10:30", finding.Subject);
+        Assert.Contains(finding.Readings, r => r.Text == "67.0 °F");
+        Assert.Contains(finding.Readings, r => r.Text == "10:00");
+        Assert.Contains(finding.Trace, s => s.Name.Contains("target", StringComparison.Ordinal));
     }
 
     [Theory]
@@ -257,6 +260,55 @@ public sealed class SuperheatCheckTests
         var finding = Judge(ChargeJobs.FenRow.With("kind: thermometer, accuracy: 0.5 °F", "kind: thermometer"));
         Assert.Equal(Verdict.Conditional, finding.Verdict);
         Assert.Contains("accuracy of vapor line", finding.Reservation, StringComparison.Ordinal);
+    }
+
+    // Dew 40.0 °F: a line at 46 °F has 6, at 62 °F 22 °F of superheat. A range has no middle that was asked for: above its top is high, the rest low.
+    [Theory]
+    [InlineData("limits: {superheat: {minimum: 10 °F, maximum: 15 °F, from: manual}}", "62.0", "Superheat is high.")]
+    [InlineData("limits: {superheat: {minimum: 10 °F, maximum: 15 °F, from: manual}}", "46.0", "Superheat is low.")]
+    [InlineData("limits: {superheat: {minimum: 10 °F, from: manual}}", "46.0", "Superheat is low.")]
+    [InlineData("limits: {superheat: {maximum: 15 °F, from: manual}}", "62.0", "Superheat is high.")]
+    public void A_range_is_missed_on_one_side_or_the_other(string limits, string line, string advice)
+    {
+        var finding = Judge(WithLimits(limits).With("vapor line: 52.0", $"vapor line: {line}"));
+        Assert.Equal(Verdict.Fail, finding.Verdict);
+        Assert.StartsWith(advice, finding.NextStep, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_field_formula_stands_beside_the_table_and_nowhere_else()
+    {
+        // (3 · 67 − 80 − 95)/2 = 13.
+        var step = Judge(ChargeJobs.FenRow).Trace.Single(s => s.Symbol == "SH_formula");
+        Assert.Equal(("(3 · 67.0 − 80 − 95.0)/2", "13.0 °F"), (step.Substitution, step.Result));
+        Assert.DoesNotContain(Judge(WithLimits("limits: {superheat: {target: 12 °F, from: manual}}").With("return wet bulb: 67.0, ", "")).Trace, s => s.Symbol == "SH_formula");
+        Assert.DoesNotContain(Judge(WithLimits("limits: {superheat: {target: 12 °F, from: manual}}").With("outdoor dry bulb: 95.0, ", "")).Trace, s => s.Symbol == "SH_formula");
+        var cooler = WithLimits("limits: {superheat: {target: 12 °F, from: manual}}").With("system: split", "system: refrigeration, application: medium temperature");
+        Assert.DoesNotContain(Judge(cooler).Trace, s => s.Symbol == "SH_formula");
+    }
+
+    [Fact]
+    public void In_refrigeration_the_table_for_comfort_cooling_does_not_count()
+    {
+        var finding = Judge(ChargeJobs.FenRow.With("system: split", "system: refrigeration, application: medium temperature"));
+        Assert.Equal((Verdict.Information, "the maker gives no superheat, and the table is for comfort cooling"), (finding.Verdict, finding.Reason));
+    }
+
+    [Fact]
+    public void Where_superheat_shows_no_charge_nothing_is_missed()
+    {
+        Assert.Empty(JobText.Evaluate(ChargeJobs.FenRow.With("metering: fixed orifice", "metering: fixed orifice, receiver: yes"), "charge.superheat"));
+        Assert.Empty(JobText.Evaluate(ChargeJobs.FenRow.With("system: split", "system: multi-split").With("vapor line: 52.0, ", ""), "charge.superheat"));
+        Assert.Empty(JobText.Evaluate(ChargeJobs.FenRow.With(", metering: fixed orifice", "").With("vapor line: 52.0, ", ""), "charge.superheat"));
+        Assert.Equal("Read pressure and line temperature at the vapor service valve together.", Judge(ChargeJobs.FenRow.With("vapor line: 52.0, ", "")).NextStep);
+    }
+
+    [Fact]
+    public void Above_the_critical_point_there_is_no_superheat_to_judge_by()
+    {
+        // R-410A has its critical point near 4.9 MPa, 711 psia (Lemmon 2003).
+        var finding = Judge(ChargeJobs.FenRow.With("vapor pressure: 118.35", "vapor pressure: 740.0").With("liquid pressure: 341.88", "liquid pressure: 745.0"));
+        Assert.Equal((Verdict.NotEvaluated, "Check the reading and the refrigerant's name."), (finding.Verdict, finding.NextStep));
     }
 
     [Fact]

@@ -42,6 +42,38 @@ public sealed class TotalCheckTests
     }
 
     [Fact]
+    public void A_range_of_the_maker_stands_as_it_is()
+    {
+        // 120.3 oz between 7 lb 6 oz (118) and 7 lb 10 oz (122); above 7 lb 2 oz (114).
+        var range = Judge(ChargeJobs.TarnLane.With("limits:\n", "limits:\n  charge: {minimum: 7 lb 4 oz, maximum: 7 lb 14 oz, from: unit plate}\n"));
+        Assert.Equal((Verdict.Pass, "unit plate"), (range.Verdict, range.Limits[0].Source));
+        var most = Judge(ChargeJobs.TarnLane.With("limits:\n", "limits:\n  charge: {maximum: 7 lb, from: unit plate}\n"));
+        Assert.Equal((Verdict.Fail, null), (most.Verdict, most.Limits[0].LowerSi));
+        Assert.StartsWith("Add or recover the difference", most.NextStep, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_charge_nobody_moved_is_said_to_be_that()
+    {
+        const string Nothing = "Nothing added or removed is written.";
+        var untouched = Judge(ChargeJobs.TarnLane.With("  scale: {before: 24.86 lb, after: 23.84 lb}\n", ""));
+        Assert.Equal(104, Mass.FromSi(untouched.Measured!.Value.Si).Ounces, 1e-6);
+        Assert.EndsWith(Nothing, untouched.Statement, StringComparison.Ordinal);
+        Assert.DoesNotContain(Nothing, Judge(ChargeJobs.TarnLane).Statement, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_total_is_asked_for_where_the_circuit_was_opened_or_the_unit_arrived()
+    {
+        var unwritten = ChargeJobs.TarnLane.With("  unit arrived: charged\n", "");
+        Assert.Equal(Verdict.NotEvaluated, Judge(unwritten.With("work: new installation", "work: opened circuit")).Verdict);
+        Assert.Empty(JobText.Evaluate(unwritten.With("work: new installation", "work: seasonal check"), "charge.total"));
+        Assert.Empty(JobText.Evaluate(unwritten.With("work: new installation", "work: charge adjustment"), "charge.total"));
+        Assert.Empty(JobText.Evaluate(ChargeJobs.TarnLane.With("work: new installation", "work: decommissioning"), "charge.total"));
+        Assert.Equal(Verdict.NotEvaluated, Judge(ChargeJobs.TarnLane.With("unit arrived: charged", "unit arrived: unknown").With("work: new installation", "work: seasonal check")).Verdict);
+    }
+
+    [Fact]
     public void What_the_unit_held_must_be_known()
     {
         var finding = Judge(ChargeJobs.TarnLane.With("unit arrived: charged", "unit arrived: unknown"));

@@ -65,6 +65,61 @@ public sealed class ValveAndFloorCheckTests
         Assert.Equal(Verdict.Fail, One(yaml, "charge.superheat-floor").Verdict);
     }
 
+    [Theory]
+    [InlineData("44.6", "below the floor: liquid may reach the compressor.", true)]
+    [InlineData("52.0", "is asked for whatever the target.", false)]
+    public void What_is_said_of_the_floor_follows_the_verdict(string line, string said, bool advised)
+    {
+        var finding = One(Metered("fixed orifice", line), "charge.superheat-floor");
+        Assert.EndsWith(said, finding.Statement, StringComparison.Ordinal);
+        Assert.Equal(advised, finding.NextStep is not null);
+    }
+
+    [Fact]
+    public void The_floor_waits_for_a_settled_reading_and_for_one_that_can_be()
+    {
+        Assert.Equal(Verdict.NotEvaluated, One(Metered("TXV").With("compressor started: \"10:00\"", "compressor started: \"10:25\""), "charge.superheat-floor").Verdict);
+        var beyond = One(Metered("TXV").With("vapor pressure: 118.35", "vapor pressure: 740.0").With("liquid pressure: 341.88", "liquid pressure: 745.0"), "charge.superheat-floor");
+        Assert.Equal((Verdict.NotEvaluated, "Check the reading and the refrigerant's name."), (beyond.Verdict, beyond.NextStep));
+    }
+
+    [Fact]
+    public void A_system_charged_by_weight_has_no_floor_and_its_valve_is_told()
+    {
+        var weighed = Metered("TXV").With("system: split", "system: multi-split");
+        Assert.Empty(JobText.Evaluate(weighed, "charge.superheat-floor"));
+        var valve = One(weighed, "charge.metering-superheat");
+        Assert.Equal((Verdict.Information, "a multi-split is charged by weight"), (valve.Verdict, valve.Reason));
+        Assert.Equal(12, valve.Measured!.Value.Si * 1.8, 0.05);
+        Assert.Contains(One(Metered("TXV"), "charge.metering-superheat").Readings, r => r.Text == "10:00");
+    }
+
+    // 3 °F and 26 °F of superheat, as above.
+    [Theory]
+    [InlineData("43.0", "The valve overfeeds.")]
+    [InlineData("66.0", "The evaporator is starved.")]
+    public void Too_little_and_too_much_have_causes_of_their_own(string line, string advice) =>
+        Assert.StartsWith(advice, One(Metered("TXV", line), "charge.metering-superheat").NextStep, StringComparison.Ordinal);
+
+    [Fact]
+    public void A_valve_is_judged_in_steady_running_only_and_an_orifice_not_at_all()
+    {
+        var early = One(Metered("TXV").With("compressor started: \"10:00\"", "compressor started: \"10:25\""), "charge.metering-superheat");
+        Assert.Equal(Verdict.NotEvaluated, early.Verdict);
+        Assert.Contains("and is not judged: ", early.Statement, StringComparison.Ordinal);
+        Assert.Empty(JobText.Evaluate(Metered("fixed orifice"), "charge.metering-superheat"));
+        Assert.Empty(JobText.Evaluate(Metered("TXV").With("vapor line: 52.0, ", ""), "charge.metering-superheat"));
+    }
+
+    // Refrigeration has ranges of its own by application: without the maker's nothing is said.
+    [Fact]
+    public void In_refrigeration_the_makers_range_alone_judges_a_valve()
+    {
+        static string Cooler(string limits) => Metered("TXV", "47.0", limits).With("system: split", "system: refrigeration, application: medium temperature");
+        Assert.Empty(JobText.Evaluate(Cooler(""), "charge.metering-superheat"));
+        Assert.Equal(Verdict.Pass, One(Cooler("limits: {superheat: {minimum: 4 °F, maximum: 10 °F, from: manual}}"), "charge.metering-superheat").Verdict);
+    }
+
     [Fact]
     public void The_makers_floor_comes_first() =>
         Assert.Equal(Verdict.Fail, One(Metered("TXV", "48.0", "limits: {superheat floor: {minimum: 10 °F, from: manual}}"), "charge.superheat-floor").Verdict);

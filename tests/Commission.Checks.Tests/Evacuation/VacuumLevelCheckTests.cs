@@ -102,6 +102,79 @@ public sealed class VacuumLevelCheckTests
         Assert.Contains("10 min after isolation", found.Reason, StringComparison.Ordinal);
     }
 
+    // A log that begins within a minute is read as if it had begun at isolation (default of the program): its first row is the level.
+    [Theory]
+    [InlineData("09:21:00", Verdict.Pass)]
+    [InlineData("09:21:01", Verdict.NotEvaluated)]
+    public void Readings_begin_within_a_minute_or_late(string started, Verdict verdict)
+    {
+        var yaml = Job($"{Placed}\nseries: {{file: log.csv, started: \"{started}\"}}\nevents:\n  - {{at: \"09:20\", what: isolated}}\n  - {{at: \"09:50\", what: end}}");
+        var found = One(Id, yaml, Log(10, 1200, t => 400 + (t * 0.1)));
+        Assert.Equal(verdict, found.Verdict);
+        if (verdict == Verdict.Pass)
+            Assert.Equal(400 * Micron, found.Measured!.Value.Si, 1e-6);
+        else
+            Assert.EndsWith("after isolation", found.Reason, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("610 s", 700, true)] // 480 to 700 s: more than two minutes
+    [InlineData("610 s", 590, false)]
+    public void A_gap_at_isolation_leaves_no_level(string isolated, double until, bool gap)
+    {
+        var found = One(Id, Job(Isolated(isolated)), Log(20, 1500, t => t <= 620 ? 480 + (600 - t) : 460, t => t > 480 && t < until));
+        if (gap)
+        {
+            Assert.Equal((Verdict.NotEvaluated, "the log has a gap at isolation"), (found.Verdict, found.Reason));
+            Assert.Single(found.Limits);
+        }
+        else
+        {
+            Assert.Equal(Verdict.PassWithinUncertainty, found.Verdict);
+        }
+    }
+
+    [Fact]
+    public void Without_readings_there_is_no_level()
+    {
+        var found = One(Id, Job(Placed));
+        Assert.Equal((Verdict.NotEvaluated, "neither a log nor levels are written"), (found.Verdict, found.Reason));
+        Assert.Contains("isolated: yes", found.InFile, StringComparison.Ordinal);
+    }
+
+    private const string WhereItSat = "Write gauge: at the system, beyond the isolation valve, where it was so.";
+    private const string HowGood = "Name the vacuum gauge and write its accuracy from its data sheet.";
+
+    [Theory]
+    [InlineData("gauge: at the system", "accuracy: 10 % of reading, resolution: 1 micron", null)]
+    [InlineData("gauge: on the manifold", "accuracy: 10 % of reading, resolution: 1 micron", WhereItSat)]
+    [InlineData("gauge: at the system", "resolution: 1 micron", HowGood)]
+    [InlineData("gauge: on the manifold", "resolution: 1 micron", WhereItSat)]
+    public void A_condition_says_what_would_lift_it(string placed, string gauge, string? next)
+    {
+        var found = One(Id, Job(Isolated().Replace("gauge: at the system", placed, StringComparison.Ordinal), gauge: gauge), Falling(380));
+        Assert.Equal(next is null ? Verdict.Pass : Verdict.Conditional, found.Verdict);
+        Assert.Equal(next, found.NextStep);
+        Assert.Equal("370 micron in the system when the valve was closed at 10.2 min.", found.Statement.Replace("09:10:10", "10.2 min", StringComparison.Ordinal));
+        Assert.EndsWith(", as written", found.Trace.Single(s => s.Symbol == "p_i").Substitution, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_makers_level_above_common_practice_is_remarked_upon()
+    {
+        var found = One(Id, Job(Isolated(), more: "limits: {vacuum: {maximum: 900 micron, from: manual p. 12}}"), Falling(640));
+        Assert.Equal(Verdict.Pass, found.Verdict);
+        Assert.Contains("asks less than common practice", found.Statement, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_over_range_gauge_at_isolation_says_so()
+    {
+        var found = One(Id, Job(Isolated("600 s")), Log(20, 1500, t => t < 500 ? 9000 : double.NaN));
+        Assert.EndsWith("the gauge was over its range.", found.Statement, StringComparison.Ordinal);
+        Assert.StartsWith("Pump on.", found.NextStep, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void An_over_range_gauge_at_isolation_fails()
     {

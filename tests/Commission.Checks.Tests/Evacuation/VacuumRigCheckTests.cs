@@ -9,6 +9,8 @@ public sealed class VacuumRigCheckTests
 {
     private const string Id = "evacuation.rig";
 
+    private const double Micron = 0.133322387415;
+
     private static Dictionary<string, Records.Findings.Finding> Checked(string rig, string more = "") =>
         All(Id, Job($"{Placed}\nrig check: {{{rig}}}", more: more)).ToDictionary(f => f.Subject ?? "", StringComparer.Ordinal);
 
@@ -54,6 +56,67 @@ public sealed class VacuumRigCheckTests
         Assert.Equal(Verdict.Fail, found.Verdict);
         Assert.Equal(75 * 0.133322387415, found.Limits[0].UpperSi!.Value, 1e-6);
     }
+
+    // Half of 200 micron is the pump's own 100: only below that does the share rule.
+    [Theory]
+    [InlineData(200, 100)]
+    [InlineData(198, 99)]
+    [InlineData(400, 100)]
+    public void The_lower_of_level_and_share_rules_the_pump(int target, double most)
+    {
+        var found = Checked("pump alone: 45 micron", more: $"limits: {{vacuum: {{maximum: {target} micron, from: manual p. 3}}}}")["pump alone"];
+        Assert.Equal(most * Micron, found.Limits[0].UpperSi!.Value, 1e-9);
+        Assert.Equal(target < 200, found.Trace.Any(s => s.Symbol == "p_pump"));
+        Assert.Equal("The pump alone reached 45 micron.", found.Statement);
+        if (target < 200)
+        {
+            Assert.Equal(("50 % of 198 micron", "99 micron"), (found.Trace.Single(s => s.Symbol == "p_pump").Substitution, found.Trace.Single(s => s.Symbol == "p_pump").Result));
+            Assert.Equal("at most 99 micron", found.Limits[0].Text);
+        }
+    }
+
+    [Theory]
+    [InlineData("blanked off: 500 micron", "blanked off", Verdict.PassWithinUncertainty, "The rig closed at its end reached 500 micron.")]
+    [InlineData("blanked off: 501 micron", "blanked off", Verdict.Fail, "The rig closed at its end came no lower than 501 micron: no system behind it could reach the target.")]
+    [InlineData("pump alone: 101 micron", "pump alone", Verdict.Fail, "The pump alone reached no less than 101 micron: too near the target to reach it through hoses.")]
+    [InlineData("rise: 20 micron, after: 5 min", "rise", Verdict.Pass, "The blanked rig rose 20 micron in 5 min, 8 % of what the hold allows in that time.")]
+    [InlineData("rise: 60 micron, after: 5 min", "rise", Verdict.Fail, "The blanked rig rose 60 micron in 5 min, 24 % of what the hold allows in that time: a rise in the hold may be the rig's.")]
+    public void What_is_said_follows_the_verdict(string rig, string subject, Verdict verdict, string said)
+    {
+        var found = Checked(rig);
+        Assert.Equal((verdict, said), (found[subject].Verdict, found[subject].Statement));
+        Assert.Equal(verdict == Verdict.Fail, found[subject].NextStep is not null);
+        Assert.Single(found);
+    }
+
+    [Fact]
+    public void The_rise_the_hold_allows_is_shown_and_this_hold_plays_no_part_in_it()
+    {
+        var found = Checked("rise: 20 micron, after: 5 min}\nlevels:\n  - {at: \"10:10\", pressure: 322 micron, isolated: yes}\n  - {at: \"10:30\", pressure: 402 micron")["rise"];
+        var step = found.Trace.Single(s => s.Symbol == "Δp_a");
+        Assert.Equal(("(decay limit − target) · t_rig/t_hold", "(1000 micron − 500 micron) · 5 min/10 min", "250 micron"), (step.Formula, step.Substitution, step.Result));
+        Assert.Equal("20 micron of 250 micron", found.Trace.Single(s => s.Symbol == "s").Substitution);
+        Assert.DoesNotContain(found.Readings, r => r.Text == "322 micron");
+    }
+
+    // 270 Pa are both target and decay limit of EN 378-2 (from memory): without a hold below them nothing is left for the rig.
+    [Theory]
+    [InlineData("", Verdict.NotEvaluated)]
+    [InlineData("\nlevels:\n  - {at: \"10:25\", pressure: 275 Pa, isolated: yes}\n  - {at: \"10:56\", pressure: 280 Pa}", Verdict.NotEvaluated)]
+    [InlineData("\nlevels:\n  - {at: \"10:25\", pressure: 265 Pa, isolated: yes}\n  - {at: \"10:56\", pressure: 268 Pa}", Verdict.Information)]
+    public void Where_nothing_is_left_for_the_rise_nothing_is_judged(string hold, Verdict verdict)
+    {
+        var found = One(Id, Job($"{Placed}\nrig check: {{rise: 20 micron, after: 5 min}}{hold}", more: "limits: {packs: [en-378]}"));
+        Assert.Equal(verdict, found.Verdict);
+        if (verdict == Verdict.NotEvaluated)
+            Assert.Equal("the decay limit leaves no rise above the target", found.Reason);
+        else
+            Assert.Equal("(decay limit − level at isolation) · t_rig/t_hold", found.Trace.Single(s => s.Symbol == "Δp_a").Formula);
+    }
+
+    [Fact]
+    public void A_rig_of_which_no_level_is_written_is_not_evaluated() =>
+        Assert.Equal((Verdict.NotEvaluated, "no level of the rig is written"), (Checked("oil changed: yes")[""].Verdict, Checked("oil changed: yes")[""].Reason));
 
     [Fact]
     public void Where_the_decay_limit_is_the_target_the_rise_counts_from_this_hold()

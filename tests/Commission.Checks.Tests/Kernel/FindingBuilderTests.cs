@@ -123,15 +123,158 @@ public sealed class FindingBuilderTests
         Assert.Equal(0.3, found.Budget[1].ContributionSi, 1e-12);
     }
 
+    // 1 psi is 6894.757293168 Pa, 1 oz 0.028349523125 kg. A slope of 0.15 °F per psi is 0.15/1.8/6894.757 K/Pa.
+    [Fact]
+    public void A_sensitivity_is_printed_in_the_units_of_result_and_cause()
+    {
+        var pressure = Context.Causes.Enter(new RootCause("gauge", "sheet", 2 * 6894.757293168), DisplayKind.PressureDifference);
+        var slope = Assert.Single(Begun().Measure(Uncertain.From(10, 0.15 / 1.8 / 6894.757293168 * pressure), DisplayKind.TemperatureDifference).Information("10 K.").Budget);
+        Assert.Equal(("2 psi", "0.15 °F per psi"), (slope.StandardUncertainty, slope.Sensitivity));
+        var count = Context.Causes.Enter(new RootCause("count", "by hand", 0.3), DisplayKind.Number);
+        var plain = Assert.Single(Begun().Measure(Uncertain.From(10, 2.0 * count), DisplayKind.Number).Information("10.").Budget);
+        Assert.Equal(("0.3", "2"), (plain.StandardUncertainty, plain.Sensitivity));
+        var bound = Assert.Single(Begun().Measure(Uncertain.From(10, 2.0 * new RootCause("bound", "class", 0.3)), DisplayKind.Number).Information("10.").Budget);
+        Assert.Equal(("0.3 of its bound", "2 for the bound"), (bound.StandardUncertainty, bound.Sensitivity));
+        var mass = Context.Causes.Enter(new RootCause("scale", "sheet", 0.5 * 0.028349523125), DisplayKind.Mass);
+        var ounces = Assert.Single(Begun().Measure(Uncertain.From(3, mass), DisplayKind.Mass).Information("3 kg.").Budget);
+        Assert.Equal(("0.5 oz", "1"), (ounces.StandardUncertainty, ounces.Sensitivity));
+    }
+
+    [Fact]
+    public void A_judged_number_is_stated_with_its_limit()
+    {
+        var found = Judged(12.5, 0.5, 10, 20);
+        Assert.Equal((12.5, 0.5), (found.Measured!.Value.Si, found.Measured.StandardUncertaintySi));
+        Assert.Equal("bounds", Assert.Single(found.Limits).Text);
+        Assert.Equal("doubt", Assert.Single(found.Budget).Cause);
+        Assert.NotNull(found.ProbabilityOfConformity);
+        Assert.NotNull(found.MaximumFalseAccept);
+    }
+
+    [Fact]
+    public void Nothing_is_no_reading_and_no_number()
+    {
+        Assert.Throws<ArgumentNullException>(() => Begun().Use((CorrectedReading)null!));
+        Assert.Throws<ArgumentNullException>(() => Begun().Use((ReadingUse)null!));
+        Assert.Throws<ArgumentNullException>(() => Begun().Impeach(null!));
+        Assert.Throws<ArgumentNullException>(() => Begun().Measure(null!, DisplayKind.Number));
+        Assert.Throws<ArgumentNullException>(() => Begun().Judge(null!, DisplayKind.Number, Bounds(1, 2)));
+        Assert.Throws<ArgumentNullException>(() => Begun().Judge(Number(1, 0), DisplayKind.Number, null!));
+    }
+
     [Theory]
     [InlineData(1.234e-7, "1.23·10^-7 of its bound")]
+    [InlineData(1.234e-6, "0.00000123 of its bound")]
     [InlineData(1.234e-5, "0.0000123 of its bound")]
     [InlineData(0.01234, "0.0123 of its bound")]
     [InlineData(123.4, "123 of its bound")]
     [InlineData(123_456, "123456 of its bound")]
+    [InlineData(1.23e6, "1230000 of its bound")]
+    [InlineData(1.23e7, "1.23·10^7 of its bound")]
     [InlineData(1.234e8, "1.23·10^8 of its bound")]
     public void Small_and_large_numbers_are_written_as_people_do(double u, string text) =>
         Assert.Equal(text, Assert.Single(Begun().Measure(Uncertain.From(10, new RootCause("a", "b", u)), DisplayKind.Number).Information("10.").Budget).StandardUncertainty);
+
+    [Fact]
+    public void A_danger_fails_whatever_was_judged_and_says_so_first()
+    {
+        var found = Begun().Judge(Number(12, 0.5), DisplayKind.Number, Bounds(10, 20)).Remark("It was seen twice.").Danger("the case is live.", "Switch off.");
+        Assert.Equal((Verdict.Fail, true, "DANGER: the case is live. It was seen twice.", "Switch off."), (found.Verdict, found.IsDanger, found.Statement, found.NextStep));
+        Assert.False(Begun().Decide(false).Say("It does not.").Build().IsDanger);
+    }
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void A_check_ends_with_one_of_two_sentences_and_advice_where_it_fails(bool holds)
+    {
+        var found = Begun().Decide(holds).Conclude("It holds.", "It does not.", "Mend it.");
+        Assert.Equal((holds ? "It holds." : "It does not.", holds ? null : "Mend it.", false), (found.Statement, found.NextStep, found.IsDanger));
+        var danger = Begun().Decide(holds).ConcludeOrDanger("It holds.", "it burns.", "Stop.");
+        Assert.Equal((holds ? "It holds." : "DANGER: it burns.", holds ? null : "Stop.", !holds), (danger.Statement, danger.NextStep, danger.IsDanger));
+        Assert.Equal("It holds.", Begun().Decide(true).Reserve("a was not shown").Conclude("It holds.", "It does not.", "Mend it.").Statement);
+    }
+
+    [Fact]
+    public void A_verdict_of_words_shows_the_requirement()
+    {
+        var limit = Bounds(1, null);
+        Assert.Equal([limit], Begun().Decide(true, limit).Say("It holds.").Build().Limits);
+        Assert.Empty(Begun().Decide(true).Say("It holds.").Build().Limits);
+        Assert.Equal([limit], Begun().Show(limit).Information("It is told.").Limits);
+    }
+
+    [Fact]
+    public void What_cannot_be_decided_names_the_doubt_and_how_to_write_what_is_missing()
+    {
+        var found = Begun().CannotDecide("U is wider than the tolerance", "Take a finer meter.");
+        Assert.Equal((Verdict.CannotDecide, "U is wider than the tolerance", "Take a finer meter.", null), (found.Verdict, found.Reason, found.NextStep, found.InFile));
+        var open = Begun().NotEvaluated("nothing is written", "Write it.", "ground: continuous");
+        Assert.Equal((Verdict.NotEvaluated, "ground: continuous", false), (open.Verdict, open.InFile, open.IsToLookAt));
+    }
+
+    [Fact]
+    public void What_somebody_has_to_look_at_stands_on_the_first_page()
+    {
+        var found = Begun().LookAt("Ask why.").Information("Two rows agree.");
+        Assert.Equal((true, "Ask why."), (found.IsToLookAt, found.NextStep));
+        Assert.False(Begun().Next("Ask why.").Information("Two rows agree.").IsToLookAt);
+    }
+
+    [Fact]
+    public void A_reading_that_cannot_be_is_named_and_impeached()
+    {
+        var use = new ReadingUse("vapor line", "31 °F", Context.Job.Identity.Id.At, "clamp");
+        var found = Begun().Impeach(use).Decide(false).Say("It cannot be.").Build();
+        Assert.Equal([use], found.Impeached);
+        Assert.Equal([use], found.Readings);
+        Assert.Empty(Begun().Use(use).Decide(false).Say("It cannot be.").Build().Impeached);
+    }
+
+    // A pass too near to its limit to be sure is settled by a smaller doubt: the largest is named, unless something else is missing or advised.
+    [Fact]
+    public void A_pass_near_its_limit_names_the_largest_doubt()
+    {
+        FindingBuilder Near() => Begun().Judge(Number(9.5, 0.5), DisplayKind.Number, Bounds(null, 10, DecisionRule.Guarded)).Say("It was judged.");
+        Assert.Equal("common.settle-by-less-doubt", Near().Build().Messages!.NextStep!.Id);
+        Assert.Contains("doubt", Near().Build().NextStep, StringComparison.Ordinal);
+        Assert.Equal("Measure again.", Near().Next("Measure again.").Build().NextStep);
+        Assert.Null(Near().Reserve("a was not shown").Build().NextStep);
+        Assert.Null(Judged(8.5, 0.5, null, 10, DecisionRule.Guarded).NextStep);
+        Assert.Null(Begun().Decide(true).Reserve("a was not shown").Say("It holds.").Build().NextStep);
+    }
+
+    [Fact]
+    public void Empty_remarks_are_none_and_plain_sentences_are_no_messages()
+    {
+        var found = Begun().Decide(true).Remark("").Remark(null).Say("It holds.").Build();
+        Assert.Equal("It holds.", found.Statement);
+        Assert.Null(found.Messages);
+        Assert.Null(found.Reason);
+        Assert.Null(found.Reservation);
+    }
+
+    [Fact]
+    public void An_accuracy_that_nobody_states_is_remarked_upon_by_the_names_of_its_readings()
+    {
+        static CorrectedReading Reading(string name, bool known) => new() { Name = name, Value = Uncertain.Exact(1), AfterZero = 1, Uses = [], AccuracyKnown = known };
+        Assert.Equal("It holds.", Begun().Decide(true).Say("It holds.").RemarkUnknown([Reading("a", true)]).Build().Statement);
+        Assert.Equal(
+            "It holds. U holds the resolution alone: the accuracy of b and c is not written.",
+            Begun().Decide(true).Say("It holds.").RemarkUnknown([Reading("a", true), Reading("b", false), Reading("c", false), Reading("b", false)]).Build().Statement);
+    }
+
+    [Fact]
+    public void Readings_bring_their_corrections_each_once()
+    {
+        var place = Context.Job.Identity.Id.At;
+        CorrectedReading Reading(string name, string step) => new() { Name = name, Value = Uncertain.Exact(1), AfterZero = 1, Uses = [new ReadingUse(name, "1", place, name)], Steps = [new TraceStep(step, "", "", "", "", "")], AccuracyKnown = true };
+        var found = Begun().UseAll([Reading("a", "zero"), Reading("b", "zero"), Reading("a", "ice point")]).Step("L", "loss", "1 − a", "1 − 0.9", "0.1").Decide(true).Say("It holds.").Build();
+        Assert.Equal(["a", "b"], found.Readings.Select(r => r.Name));
+        Assert.Equal(["a", "b"], found.Instruments);
+        Assert.Equal(["zero", "ice point", "L"], found.Trace.Select(s => s.Symbol));
+        Assert.Equal("", found.Trace[^1].Source);
+    }
 
     private static FindingBuilder Begun() => Context.Finding(CheckCatalogue.Find("electrical.ground")!, "north");
 

@@ -72,6 +72,7 @@ public sealed class InstrumentKitTests
     [InlineData("thermocouple T class 1", 200, 0.8)]
     [InlineData("thermocouple T class 2", 50, 1.0)]
     [InlineData("thermocouple T class 2", -50, 1.0)]
+    [InlineData("thermocouple T class 2", 200, 1.5)]
     [InlineData("RTD class A", 50, 0.25)]
     [InlineData("RTD class B", 50, 0.55)]
     [InlineData("RTD class B", -40, 0.5)]
@@ -100,6 +101,90 @@ public sealed class InstrumentKitTests
     [InlineData("200 psig", 150, false)]
     public void A_known_pressure_ties_down_as_far_as_it_reaches(string applied, double psi, bool tied) =>
         Assert.Equal(tied, Of($"instruments:\n  - {{id: low, kind: pressure gauge, resolution: 0.1 psi, reads: [vapor pressure], checks: {{known pressure: {{applied: {applied}, read: 201 psig}}}}}}").All[0].IsTiedDownAt(psi * 6894.757293168));
+
+    // What a phase names in "with" counts only for what that kind of instrument can read; what is of no kind in particular, everything can.
+    [Theory]
+    [InlineData("pressure gauge", "VaporPressure LiquidPressure TrueSuctionPressure DischargePressure PressureTest Recovery")]
+    [InlineData("vacuum gauge", "Evacuation")]
+    [InlineData("scale", "Charge")]
+    [InlineData("barometer", "StationPressure")]
+    [InlineData("leak detector", "LeakSearch")]
+    [InlineData("torque wrench", "Torque")]
+    [InlineData("pipe clamp", "VaporLine LiquidLine DischargeLine CompressorSuctionLine LiquidAfterDrier EvaporatorOutlet IndoorCoilOutlet Sump PressureTestTemperature")]
+    [InlineData("thermometer", "VaporLine LiquidLine DischargeLine CompressorSuctionLine LiquidAfterDrier EvaporatorOutlet IndoorCoilOutlet Sump PressureTestTemperature OutdoorAir ReturnAir SupplyAir BoxTemperature")]
+    [InlineData("psychrometer", "OutdoorAir ReturnAir SupplyAir BoxTemperature")]
+    [InlineData("hygrometer", "OutdoorAir ReturnAir SupplyAir BoxTemperature")]
+    public void Each_kind_reads_what_it_is_made_for(string kind, string readings)
+    {
+        var one = Of($"instruments:\n  - {{id: i, kind: {kind}}}").All[0];
+        ReadingName[] special =
+        [
+            ReadingName.VaporPressure, ReadingName.LiquidPressure, ReadingName.TrueSuctionPressure, ReadingName.DischargePressure, ReadingName.PressureTest, ReadingName.Recovery,
+            ReadingName.Evacuation, ReadingName.Charge, ReadingName.StationPressure, ReadingName.LeakSearch, ReadingName.Torque, ReadingName.VaporLine, ReadingName.LiquidLine,
+            ReadingName.DischargeLine, ReadingName.CompressorSuctionLine, ReadingName.LiquidAfterDrier, ReadingName.EvaporatorOutlet, ReadingName.IndoorCoilOutlet, ReadingName.Sump,
+            ReadingName.PressureTestTemperature, ReadingName.OutdoorAir, ReadingName.ReturnAir, ReadingName.SupplyAir, ReadingName.BoxTemperature,
+        ];
+        Assert.Equal(readings.Split(' ').Order(StringComparer.Ordinal), special.Where(one.CanRead).Select(r => r.ToString()).Order(StringComparer.Ordinal));
+        Assert.True(one.CanRead(ReadingName.Current));
+    }
+
+    [Fact]
+    public void Two_that_read_the_same_and_differ_are_rivals_unless_one_is_named()
+    {
+        var context = JobText.Context(JobLines.Of(Kit + "\ncharging: {unit arrived: charged, with: second, added: 1 lb}"));
+        var kit = context.Get<InstrumentKit>();
+        Assert.Equal(["meter", "second"], kit.Rivals(ReadingName.Electrical, []).Select(i => i.Id));
+        Assert.Empty(kit.Rivals(ReadingName.Electrical, context.Job.Charging!.With));
+        Assert.Equal(["meter", "second"], kit.Rivals(ReadingName.Electrical, default).Select(i => i.Id));
+        Assert.Empty(kit.Rivals(ReadingName.VaporPressure, []));
+        var either = JobText.Context(JobLines.Of(Kit + "\ncharging: {unit arrived: charged, with: [spare, second], added: 1 lb}"));
+        Assert.Empty(either.Get<InstrumentKit>().Rivals(ReadingName.Electrical, either.Job.Charging!.With.Remove(either.Job.Charging.With[0])));
+        Assert.Empty(either.Get<InstrumentKit>().Rivals(ReadingName.VaporPressure, either.Job.Charging.With));
+        Assert.Empty(kit.Rivals(ReadingName.Torque, []));
+        Assert.Empty(Of(Kit.Replace("3 % of reading", "1.5 % of reading", StringComparison.Ordinal)).Rivals(ReadingName.Electrical, []));
+
+        // A meter named for a phase cannot read its pressures, so it decides nothing between two gauges.
+        var gauges = JobText.Context(JobLines.Of(Kit.Replace("accuracy: 2 psi", "accuracy: 2 psi, reads: [vapor pressure]", StringComparison.Ordinal) + "\ncharging: {unit arrived: charged, with: second, added: 1 lb}"));
+        Assert.Equal(["low", "spare"], gauges.Get<InstrumentKit>().Rivals(ReadingName.VaporPressure, gauges.Job.Charging!.With).Select(i => i.Id));
+    }
+
+    [Fact]
+    public void An_instrument_is_found_by_its_name()
+    {
+        Assert.Equal("meter", Of(Kit).Find("meter")!.Id);
+        Assert.Null(Of(Kit).Find("metre"));
+    }
+
+    // IEC 60584-1 and ASTM E230 name classes of thermocouples; a resistance thermometer has none of them.
+    [Theory]
+    [InlineData("thermocouple K class 1", "Iec1")]
+    [InlineData("thermocouple T class 1", "Iec1")]
+    [InlineData("thermocouple K class 2", "Iec2")]
+    [InlineData("thermocouple T class 2", "Iec2")]
+    [InlineData("thermocouple K special", "AstmSpecial")]
+    [InlineData("thermocouple K standard", "AstmStandard")]
+    [InlineData("RTD class A", null)]
+    public void A_thermocouple_has_a_class(string sensor, string? of) =>
+        Assert.Equal(of, Of($"instruments:\n  - {{id: probe, kind: thermometer, sensor: {sensor}, reads: [vapor line]}}").All[0].ThermocoupleClass?.ToString());
+
+    // ± (1 % + 2 digits) of amperes: the digits are in the statement, and no step comes on top of them.
+    [Fact]
+    public void A_statement_that_counts_digits_holds_the_step()
+    {
+        var meter = Of("instruments:\n  - {id: m, kind: clamp meter, accuracy: 1 % of reading + 2 digits, resolution: 0.1 A, reads: [electrical]}").All[0];
+        Assert.True(meter.DigitsIncluded);
+        Assert.Equal(0.24 + 0.2, meter.HalfWidth(24)!.Value, 1e-9);
+        Assert.False(Of(Kit).All[0].DigitsIncluded);
+    }
+
+    // 1 % of 100 psi is 1 psi; 2 % of 10 Ω are 0.2 Ω although the meter is made for capacitors.
+    [Fact]
+    public void A_share_of_the_reading_is_a_share_of_the_number_shown()
+    {
+        const double Psi = 6894.757293168;
+        Assert.Equal(Psi, Of("instruments:\n  - {id: g, kind: pressure gauge, accuracy: 1 % of reading}").All[0].HalfWidth(100 * Psi)!.Value, 1e-6);
+        Assert.Equal(0.2, Of("instruments:\n  - {id: c, kind: capacitance meter, accuracy: 2 % of reading}").All[0].HalfWidth(10, Dimension.Resistance)!.Value, 1e-9);
+    }
 
     private static InstrumentKit Of(string lines) => JobText.Context(JobLines.Of(lines)).Get<InstrumentKit>();
 }

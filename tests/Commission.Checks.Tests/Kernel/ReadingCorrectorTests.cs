@@ -160,6 +160,126 @@ public sealed class ReadingCorrectorTests
         Assert.Equal(24, read.AfterZero);
     }
 
+    private const string Low = "{id: low, kind: pressure gauge, accuracy: 0.5 % of full scale, full scale: 500 psig, resolution: 0.1 psi, reads: [vapor pressure], checks: {CHECKS}}";
+
+    private static string Gauge(string checks) => Low.Replace("CHECKS", checks, StringComparison.Ordinal);
+
+    // A check that was put right counts as it was left: 0.5 of 2.0 psi, and 200.4 of 203.0 at 200 psig, which without a zero moves every reading by 0.4.
+    [Fact]
+    public void What_was_adjusted_counts_as_it_was_left()
+    {
+        Assert.Equal(100_000 + (99.5 * Psi), Pressure("100.0 psig", Gauge("zero: {read: 2.0 psig, adjusted: 0.5 psig}")).Value.Value, 0.01);
+        var known = Pressure("100.2 psig", Gauge("known pressure: {applied: 200.0 psig +/- 0.4, read: 203.0 psig, adjusted: 200.4 psig}"));
+        Assert.Equal(100_000 + (99.8 * Psi), known.Value.Value, 0.01);
+        Assert.Equal(100_000 + (100.2 * Psi), known.AfterZero, 0.01);
+        Assert.Equal(["vapor pressure", "low: known pressure applied", "low: known pressure read", "station pressure"], known.Uses.Select(u => u.Name));
+        Assert.Equal("200.4 psig", known.Uses[2].Text);
+        Assert.True(known.AccuracyKnown);
+        var ice = Temperature("51.4 °F", "{id: probe, kind: thermometer, accuracy: 0.9 °F, resolution: 0.1 °F, reads: [vapor line], checks: {ice point: {read: 36.0 °F, adjusted: 33.4 °F}}}");
+        Assert.Equal(283.15, ice.Value.Value, 1e-6);
+        Assert.Equal("33.4 °F", ice.Uses.Single(u => u.Name == "probe: ice point").Text);
+        Assert.Equal("36.0 °F", Temperature("51.4 °F", "{id: probe, kind: thermometer, accuracy: 0.9 °F, resolution: 0.1 °F, reads: [vapor line], checks: {ice point: {read: 36.0 °F}}}").Uses.Single(u => u.Name == "probe: ice point").Text);
+    }
+
+    [Fact]
+    public void A_zero_in_the_air_is_none_of_an_absolute_reading() =>
+        Assert.Equal(100 * Psi, Pressure("100.0 psia", Gauge("zero: 2.0 psig")).Value.Value, 0.01);
+
+    [Fact]
+    public void A_stated_doubt_comes_before_a_known_pressure_too()
+    {
+        var read = Pressure("100.5 psig +/- 2 psi", Gauge("zero: 0.0 psig, known pressure: {applied: 200.0 psig +/- 0.4, read: 201.0 psig}"));
+        Assert.Contains(read.Value.Budget, b => b.Cause.Name == "vapor pressure: as stated");
+        Assert.DoesNotContain(read.Value.Budget, b => b.Cause.Name == "low: repeatability");
+    }
+
+    // The gauge moves in tenths whatever the crew wrote; without a word of its steps the digits written count.
+    [Theory]
+    [InlineData("{id: low, kind: pressure gauge, accuracy: 1 psi, resolution: 0.1 psi, reads: [vapor pressure]}", "100 psig", 0.1)]
+    [InlineData("{id: low, kind: pressure gauge, accuracy: 1 psi, reads: [vapor pressure]}", "100 psig", 1)]
+    [InlineData("{id: low, kind: pressure gauge, reads: [vapor pressure]}", "100.0 psig", 0.1)]
+    public void The_step_is_the_instruments_else_the_last_digit(string instrument, string read, double psi) => Assert.Equal(
+        psi * Psi / Math.Sqrt(12),
+        Pressure(read, instrument).Value.Budget.Single(b => b.Cause.Name == "vapor pressure: resolution").Contribution,
+        1e-6 * Psi);
+
+    [Fact]
+    public void A_gauge_that_is_tied_down_keeps_its_own_step()
+    {
+        var read = Pressure("100 psig", Gauge("zero: 0.0 psig, known pressure: {applied: 200.0 psig +/- 0.4, read: 200.0 psig}"));
+        Assert.Equal(0.1 * Psi / Math.Sqrt(12), read.Value.Budget.Single(b => b.Cause.Name == "vapor pressure: resolution").Contribution, 1e-6 * Psi);
+        Assert.True(read.AccuracyKnown);
+    }
+
+    [Theory]
+    [InlineData("applied: 200.0 psig +/- 0.4, read: 201.0 psig", "point-to-point correction; the reference states its uncertainty")]
+    [InlineData("applied: 200.0 psig, read: 201.0 psig", "reported, not corrected")]
+    public void Corrections_are_steps_with_their_kind_and_instrument(string known, string source)
+    {
+        var read = Pressure("100.5 psig", Gauge($"zero: 0.2 psig, known pressure: {{{known}}}"));
+        Assert.Equal(["zero", "known points", "p_atm", "p_abs"], read.Steps.Select(s => s.Symbol));
+        Assert.Equal((Commission.Measurement.Corrections.CorrectionKind.Zero, "low"), (read.Steps[0].Correction!.Value, read.Steps[0].Instrument));
+        Assert.Equal((Commission.Measurement.Corrections.CorrectionKind.KnownPoints, source), (read.Steps[1].Correction!.Value, read.Steps[1].Source));
+        Assert.Equal("p + p_atm", read.Steps[3].Formula);
+        Assert.Contains("psig at ", read.Steps[3].Substitution, StringComparison.Ordinal);
+        Assert.DoesNotContain("psig", Pressure("10 inHg vac").Steps[^1].Substitution, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Every_cause_of_a_correction_has_a_unit_but_the_makers_bound()
+    {
+        var gauge = Context(Gauge("zero: 0.2 psig, known pressure: {applied: 200.0 psig +/- 0.4, read: 201.0 psig}"), "vapor pressure: 100.5 psig");
+        var pressure = gauge.Readings.Pressure("vapor pressure", ReadingName.VaporPressure, gauge.Job.Charging!.Readings[0].VaporPressure!);
+        Assert.All(pressure.Value.Budget, b => Assert.Equal(DisplayKind.PressureDifference, gauge.Causes.KindOf(b.Cause)));
+        var clamp = Context("{id: clamp, kind: pipe clamp, accuracy: 0.9 °F, resolution: 0.1 °F, insulated: yes, reads: [vapor line], checks: {ice point: {read: 33.4 °F}}}", "vapor line: 50 °F, return dry bulb: 76 °F +/- 0.001 °F");
+        var row = clamp.Job.Charging!.Readings[0];
+        var air = clamp.Readings.Temperature("return", ReadingName.ReturnAir, row.ReturnDryBulb!);
+        var line = clamp.Readings.Temperature("vapor line", ReadingName.VaporLine, row.VaporLine!, air);
+        Assert.All(line.Value.Budget, b => Assert.Equal(b.Cause.Name == "clamp: accuracy", clamp.Causes.KindOf(b.Cause) is null));
+        Assert.Equal(DisplayKind.Percentage, clamp.Causes.KindOf(line.Value.Budget.Single(b => b.Cause.Name.EndsWith("air around the clamp", StringComparison.Ordinal)).Cause));
+        Assert.Equal(["ice point", "clamp"], line.Steps.Select(s => s.Symbol));
+        Assert.StartsWith("insulated clamp", line.Value.Budget.Single(b => b.Cause.Name.EndsWith("air around the clamp", StringComparison.Ordinal)).Cause.Source, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_clamp_of_which_nothing_is_said_is_bare()
+    {
+        // Half of 3 % of 26 °F are 0.39 °F, as above.
+        var context = Context("{id: clamp, kind: pipe clamp, accuracy: 0.9 °F, reads: [vapor line]}", "vapor line: 50 °F, return dry bulb: 76 °F +/- 0.001 °F");
+        var row = context.Job.Charging!.Readings[0];
+        var air = context.Readings.Temperature("return", ReadingName.ReturnAir, row.ReturnDryBulb!);
+
+        // Without the air around it nothing is corrected, whichever is asked for first.
+        Assert.Equal(283.15, context.Readings.Temperature("vapor line", ReadingName.VaporLine, row.VaporLine!).Value.Value, 1e-9);
+        var read = context.Readings.Temperature("vapor line", ReadingName.VaporLine, row.VaporLine!, air);
+        Assert.Equal(49.61, ((read.Value.Value - 273.15) * 1.8) + 32, 5e-4);
+        Assert.StartsWith("bare clamp", read.Value.Budget.Single(b => b.Cause.Name.EndsWith("air around the clamp", StringComparison.Ordinal)).Cause.Source, StringComparison.Ordinal);
+    }
+
+    // A thermocouple that stood in ice is as good as the ice and its steps, warmer or colder than 0 °C by little; a resistance thermometer keeps its class.
+    [Fact]
+    public void Ice_says_all_there_is_to_say_of_a_thermocouple()
+    {
+        const string Probe = "{id: probe, kind: thermometer, sensor: SENSOR, resolution: 0.1 °F, reads: [vapor line], checks: {ice point: {read: 32.0 °F}}}";
+        var couple = Temperature("50 °F", Probe.Replace("SENSOR", "thermocouple K class 2", StringComparison.Ordinal));
+        Assert.DoesNotContain(couple.Value.Budget, b => b.Cause.Name == "probe: accuracy");
+        Assert.True(couple.AccuracyKnown);
+        Assert.Equal(0.1 / 1.8 / Math.Sqrt(12), couple.Value.Budget.Single(b => b.Cause.Name == "vapor line: resolution").Contribution, 1e-9);
+        var resistance = Temperature("50 °F", Probe.Replace("SENSOR", "RTD class B", StringComparison.Ordinal));
+        Assert.Contains(resistance.Value.Budget, b => b.Cause.Name == "probe: accuracy");
+        var stated = Temperature("50.0 °F +/- 0.9 °F", Probe.Replace("SENSOR", "thermocouple K class 2", StringComparison.Ordinal));
+        Assert.Contains(stated.Value.Budget, b => b.Cause.Name == "vapor line: as stated");
+        Assert.DoesNotContain(stated.Value.Budget, b => b.Cause.Name == "vapor line: resolution");
+    }
+
+    [Fact]
+    public void Nothing_is_no_reading()
+    {
+        var context = Context("");
+        Assert.Throws<ArgumentNullException>(() => context.Readings.Pressure("a", ReadingName.VaporPressure, null!));
+        Assert.Throws<ArgumentNullException>(() => context.Readings.Temperature("a", ReadingName.VaporLine, null!));
+    }
+
     private static CheckContext Context(string instrument, string reading = "vapor pressure: 100 psig +/- 1 psi, liquid pressure: 300 psig +/- 1 psi") => JobText.Context(JobLines.Of(
         $"{(instrument.Length == 0 ? "" : $"instruments:\n  - {instrument}\n")}charging: {{readings: [{{at: \"10:30\", {reading}}}]}}",
         work: "seasonal check",

@@ -42,5 +42,20 @@ public sealed class SiteAtmosphereTests
         Assert.Equal(accuracy.Length == 0 ? null : "barometer", use.Instrument);
     }
 
+    [Fact]
+    public void The_way_to_it_is_a_step_of_the_trace()
+    {
+        Assert.Equal("h = 1000 m", Of("elevation: 1000 m").Step.Substitution);
+        Assert.Equal("99.5 kPa", Of("elevation: 150 m, station pressure: 99.5 kPa").Step.Substitution);
+
+        // The job reader asks for an elevation; a job made another way may lack it. Then sea level is taken, and said.
+        var job = JobText.Read(JobLines.Of());
+        job = job with { Identity = job.Identity with { Site = job.Identity.Site with { Elevation = null } } };
+        var unknown = new CheckContext(job, new CheckSettings(job.Identity.Date.Value)).Get<SiteAtmosphere>();
+        Assert.Equal(("no elevation stated: sea level", false), (unknown.Step.Substitution, unknown.IsStated));
+        Assert.Equal(101_325, unknown.Value.Value, 1e-6);
+        Assert.Empty(unknown.Uses);
+    }
+
     private static SiteAtmosphere Of(string site, string lines = "") => JobText.Context(JobLines.Of(lines, site: ", " + site, units: "si")).Get<SiteAtmosphere>();
 }

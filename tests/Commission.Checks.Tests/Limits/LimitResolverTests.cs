@@ -91,6 +91,67 @@ public sealed class LimitResolverTests
     }
 
     [Fact]
+    public void A_target_of_the_crew_is_set_aside_only_where_something_published_asks_more()
+    {
+        // Nobody publishes an approach for every unit: there the crew's own figure is all there is.
+        var own = Split() with { Limits = new MakerLimits { Approach = Limit(Degrees(9, "9 °F"), Degrees(3, "3 °F")) } };
+        var alone = ResolveOwn(own, "charge.approach").Find("charge.approach")!;
+        Assert.Equal(("9 °F", DecisionRule.Simple, null, null), (alone.Target!.Text, alone.Rule, alone.SetAside, alone.LooserThan));
+
+        // Beside common practice of 500 micron: the same, less, and more.
+        Assert.Null(Own(500).SetAside);
+        Assert.Null(Own(400).SetAside);
+        Assert.Equal("400 micron", Own(400).Upper!.Text);
+        Assert.Equal("501 micron", Own(501).SetAside!.Upper!.Text);
+        Assert.Equal("500 micron", Own(501).Upper!.Text);
+
+        static Limit Own(double microns)
+        {
+            var job = Split() with { Limits = new MakerLimits { Vacuum = Limit<Pressure, PressureDifference>(maximum: Given(Pressure.FromMicrons(microns), $"{microns} micron")) } };
+            return ResolveOwn(job, "evacuation.level").Find("evacuation.level")!;
+        }
+
+        static LimitResolver ResolveOwn(Job job, string id) =>
+            new(LimitLibrary.Embedded, [], MakerFigures.Of(job).SetItem(id, MakerFigures.Of(job)[id] with { HasSource = false }), LimitSituation.Of(job), new DecisionRuleChoice(null));
+    }
+
+    [Fact]
+    public void Another_situation_keeps_packs_figures_and_rules()
+    {
+        var job = Split() with
+        {
+            Limits = new MakerLimits
+            {
+                Vacuum = Limit<Pressure, PressureDifference>(maximum: Given(Pressure.FromMicrons(200), "200 micron"), from: "manual p. 12"),
+                DecisionRule = new DecisionRules { Evacuation = Given(JobRule.Guarded, "guarded") },
+            },
+        };
+        var other = Resolve(job, TwoPacks).In(new LimitSituation { Work = "new installation", System = "VRF" });
+        Assert.Equal("VRF", other.Situation.System);
+        Assert.Equal("200 micron", other.Find("evacuation.level")!.Upper!.Text);
+        Assert.Equal("ashrae-15", other.Find("pressure-test.minimum-factor")!.Pack);
+        Assert.Equal(DecisionRule.Guarded, other.Find("evacuation.decay")!.Rule);
+
+        // Common practice: a leak raises a large volume slowly, so a VRF is held for an hour and a split for ten minutes.
+        Assert.Equal((600, 3600), (Resolve(Split()).Find("evacuation.decay")!.Companion("after"), Resolve(Split()).In(other.Situation).Find("evacuation.decay")!.Companion("after")));
+    }
+
+    [Fact]
+    public void A_limit_that_is_required_and_that_nobody_has_is_a_fault()
+    {
+        Assert.Equal("500 micron", Resolve(Split()).Require("evacuation.level").Upper!.Text);
+        Assert.Throws<InvalidOperationException>(() => Resolve(Split()).Require("charge.approach"));
+    }
+
+    [Fact]
+    public void What_a_pack_says_beside_its_figure_comes_along()
+    {
+        var library = LimitLibraryTests.With("pack: aldermoor\ntitle: Aldermoor OC-36\npublished by: Aldermoor\nedition: 2026\ndefaults: {basis: standard, mark: published}\nlimits:\n  evacuation.level: {at most: 400 micron, source: manual p. 12, note: with the valves open}\n", out _);
+        var limit = Resolve(Split(), ["aldermoor"], library).Find("evacuation.level")!;
+        Assert.Equal((LimitTier.Pack, "standard", "manual p. 12", "with the valves open"), (limit.Tier, limit.Basis, limit.Source, limit.Note));
+    }
+
+    [Fact]
     public void The_same_number_in_another_unit_is_not_looser()
     {
         // 66.66 Pa is 499.99 micron; 66.6611936 Pa is 500 micron to nine digits.

@@ -35,6 +35,88 @@ public sealed class LimitSituationTests
         Assert.Null(LimitSituation.Of(With(SystemKind.DuctlessSplit)).Ducted);
     }
 
+    // A house blows its air through ducts with these three; of the others nobody knows without asking (common practice, no source).
+    [Theory]
+    [InlineData(SystemKind.Split, true)]
+    [InlineData(SystemKind.HeatPump, true)]
+    [InlineData(SystemKind.Packaged, true)]
+    [InlineData(SystemKind.DuctlessSplit, null)]
+    [InlineData(SystemKind.MultiSplit, null)]
+    [InlineData(SystemKind.VRF, null)]
+    [InlineData(SystemKind.Refrigeration, null)]
+    public void Ducts_are_known_of_a_split_a_heat_pump_and_a_packaged_unit(SystemKind system, bool? ducted)
+    {
+        Assert.Equal(ducted, LimitSituation.Of(With(system)).Ducted);
+        Assert.Equal(system == SystemKind.Refrigeration ? null : "AC", LimitSituation.Of(With(system)).Application);
+        Assert.Equal(system == SystemKind.Refrigeration ? null : false, LimitSituation.Of(With(system)).Receiver);
+    }
+
+    [Fact]
+    public void What_is_written_comes_before_what_is_known_of_the_system()
+    {
+        var written = Split().Equipment with
+        {
+            Ducted = Given(false, "no"),
+            Receiver = Given(true, "yes"),
+            Application = Given(Application.Ice, "ice"),
+            HermeticallySealed = Given(true, "yes"),
+            Nameplate = new Nameplate { Phases = Given(3, "3") },
+        };
+        var situation = LimitSituation.Of(Split() with { Equipment = written });
+        Assert.Equal((false, true, "Ice", true, 3), (situation.Ducted, situation.Receiver, situation.Application, situation.HermeticallySealed, situation.Phases));
+        Assert.Equal((null, null), (LimitSituation.Of(Split()).HermeticallySealed, LimitSituation.Of(Split()).Phases));
+        var bare = LimitSituation.Of(Split() with { Equipment = Split().Equipment with { Metering = null, Compressor = null, Capacity = null } });
+        Assert.Equal((null, null, null), (bare.Metering, bare.Compressor, bare.Capacity));
+    }
+
+    // Water from an attic comes through the ceiling, so one unit there decides; else only what holds for all of them is known.
+    [Theory]
+    [InlineData(new UnitPlace[0], null)]
+    [InlineData(new[] { UnitPlace.Closet }, "Closet")]
+    [InlineData(new[] { UnitPlace.Closet, UnitPlace.Closet }, "Closet")]
+    [InlineData(new[] { UnitPlace.Closet, UnitPlace.Basement }, null)]
+    [InlineData(new[] { UnitPlace.Closet, UnitPlace.Attic }, "Attic")]
+    [InlineData(new[] { UnitPlace.Attic }, "Attic")]
+    public void The_place_of_several_units(UnitPlace[] places, string? place)
+    {
+        var equipment = Split().Equipment with { Indoor = [.. places.Select(p => new IndoorUnit { Place = Given(p, "") })] };
+        Assert.Equal(place, LimitSituation.Of(Split() with { Equipment = equipment }).Place);
+        Assert.Null(LimitSituation.Of(Split() with { Equipment = equipment with { Indoor = [new IndoorUnit(), new IndoorUnit { Place = Given(UnitPlace.Closet, "") }] } }).Place);
+    }
+
+    // 40 CFR 82 subpart A, appendices A and B: R-22 is a class II substance, R-502 holds, R-402A beside R-22 two others, hydrofluorocarbons are in neither (from memory).
+    [Theory]
+    [InlineData("R-22", true)]
+    [InlineData("R-502", true)]
+    [InlineData("R-402A", true)]
+    [InlineData("R-410A", false)]
+    [InlineData("R-290", false)]
+    public void A_refrigerant_depletes_ozone_by_any_of_its_parts(string designation, bool depletes) =>
+        Assert.Equal(depletes, GasFamilies.DepletesOzone(Commission.Fluids.RefrigerantCatalogue.All.Single(r => r.Designation == designation)));
+
+    [Fact]
+    public void Every_condition_has_to_hold()
+    {
+        LimitCondition Is(string key, string word) => new(LimitSubject.All.Single(subject => subject.Key == key)) { Words = [LimitCondition.Fold(word)] };
+        var situation = new LimitSituation { Work = "leak repair", System = "split" };
+        Assert.True(LimitConditions.Always.Hold(situation));
+        Assert.True(new LimitConditions([Is("work", "leak repair"), Is("system", "split")]).Hold(situation));
+        Assert.False(new LimitConditions([Is("work", "leak repair"), Is("system", "VRF")]).Hold(situation));
+        Assert.False(new LimitConditions([Is("work", "seasonal check"), Is("system", "split")]).Hold(situation));
+    }
+
+    [Theory]
+    [InlineData(1e-9, true)]
+    [InlineData(-1e-9, true)]
+    public void An_open_side_lets_everything_in(double offset, bool holds)
+    {
+        var subject = LimitSubject.All.Single(s => s.Key == "full charge");
+        Assert.Equal(holds, new LimitCondition(subject) { Lower = (2, true) }.Holds(new LimitSituation { FullCharge = 1e6 + offset }));
+        Assert.Equal(holds, new LimitCondition(subject) { Upper = (2, true) }.Holds(new LimitSituation { FullCharge = offset }));
+        Assert.False(new LimitCondition(subject) { Lower = (2, true) }.Holds(new LimitSituation { FullCharge = 1.9 }));
+        Assert.False(new LimitCondition(subject) { Upper = (2, true) }.Holds(new LimitSituation { FullCharge = 2.1 }));
+    }
+
     [Fact]
     public void Every_word_of_the_job_file_is_met_by_the_same_word_of_a_pack()
     {

@@ -165,6 +165,20 @@ public sealed class RequiredEvidenceTests
     }
 
     [Fact]
+    public void What_two_packs_ask_for_is_asked_once_in_the_name_of_the_first()
+    {
+        static LimitPack Pack(string name, string required) =>
+            PackText.Read($"pack: {name}\ntitle: T\npublished by: P\nedition: 1\nrequired:\n  - when: {{work: [leak repair]}}\n    {required}\n    because: {name} asks\n");
+        var packs = new[] { Pack("one", "photos: [label]\n    checks: [evacuation.level]"), Pack("two", "photos: [label, outdoor nameplate]\n    checks: [evacuation.level, evacuation.hold]") };
+        var required = RequiredEvidence.Of(packs, new LimitSituation { Work = "leak repair" });
+        Assert.Equal([(PhotoSubject.Label, "one", "one asks"), (PhotoSubject.OutdoorNameplate, "two", "two asks")], required.Photos.Select(p => (p.Shows, p.Pack, p.Because)));
+        Assert.Equal([("evacuation.level", "one"), ("evacuation.hold", "two")], required.Checks.Select(c => (string.Join('|', c.Choice.OneOf), c.Pack)));
+        var other = RequiredEvidence.Of(packs, new LimitSituation { Work = "seasonal check" });
+        Assert.Empty(other.Photos);
+        Assert.Empty(other.Checks);
+    }
+
+    [Fact]
     public void Every_kind_of_work_on_every_system_asks_for_something_sensible()
     {
         // Whatever is not known, nothing throws, and no check is asked for twice, alone and again alone.

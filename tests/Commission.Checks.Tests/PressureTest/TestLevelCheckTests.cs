@@ -95,6 +95,54 @@ public sealed class TestLevelCheckTests
         Assert.Equal(maximum == Verdict.Fail, found.Exists(f => f.IsDanger));
     }
 
+    // The maker's own level comes before the share of the design pressure; an absolute one is counted from the atmosphere of the site, 1.01325 bar at sea level.
+    [Theory]
+    [InlineData("minimum: 18.60 bar(g)", "18.50", Verdict.Fail)]
+    [InlineData("minimum: 18.60 bar(g)", "18.70", Verdict.Pass)]
+    [InlineData("minimum: 19.61325 bar(a)", "18.50", Verdict.Fail)]
+    [InlineData("minimum: 19.61325 bar(a)", "18.70", Verdict.Pass)]
+    [InlineData("minimum: 15 bar(g)", "15.10", Verdict.Pass)]
+    [InlineData("maximum: 21 bar(g)", "17.90", Verdict.Information)]
+    [InlineData("maximum: 21 bar(g)", "18.20", Verdict.Pass)]
+    public void The_maker_says_how_much_is_enough(string level, string hold, Verdict verdict)
+    {
+        var found = Evaluate(hold, "", $"limits: {{test pressure: {{{level}, from: manual p. 7}}}}")["minimum"];
+        Assert.Equal(verdict, found.Verdict);
+        if (level.StartsWith("minimum: 1", StringComparison.Ordinal) && verdict == Verdict.Fail)
+            Assert.Contains("below the 18.60 bar(g) asked", found.Statement, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_strength_test_alone_is_held_against_both_bounds()
+    {
+        var yaml = Job.Replace("tightness: {from: {at: \"10:00\", pressure: HOLD bar(g), temperature: 16 °C}, to: {at: \"12:00\", pressure: HOLD bar(g), temperature: 16 °C}}", "", StringComparison.Ordinal).Replace("PACKS", "", StringComparison.Ordinal);
+        var good = JobText.Evaluate(yaml.Replace("STRENGTH", "strength: {pressure: 21.2 bar(g)}", StringComparison.Ordinal), "pressure-test.level").ToDictionary(f => f.Subject ?? "", StringComparer.Ordinal);
+        Assert.Equal((Verdict.Pass, Verdict.Pass), (good["minimum"].Verdict, good["maximum"].Verdict));
+        Assert.Equal(2, good.Count);
+        var over = JobText.Evaluate(yaml.Replace("STRENGTH", "strength: {pressure: 22.2 bar(g)}", StringComparison.Ordinal), "pressure-test.level").ToDictionary(f => f.Subject ?? "", StringComparer.Ordinal);
+        Assert.Equal((Verdict.Pass, Verdict.Fail), (over["minimum"].Verdict, over["maximum"].Verdict));
+    }
+
+    [Fact]
+    public void The_lowest_reading_of_the_hold_and_the_highest_of_all_are_judged_and_every_one_is_named()
+    {
+        var yaml = Job.Replace("from: {at: \"10:00\", pressure: HOLD bar(g), temperature: 16 °C}, to: {at: \"12:00\", pressure: HOLD bar(g), temperature: 16 °C}", "readings: [{at: \"10:00\", pressure: 18.40 bar(g)}, {at: \"11:00\", pressure: 18.20 bar(g)}, {at: \"12:00\", pressure: 18.30 bar(g)}]", StringComparison.Ordinal)
+            .Replace("STRENGTH", "stages: [{pressure: 3.00 bar(g)}, {pressure: 20.00 bar(g)}]", StringComparison.Ordinal).Replace("PACKS", "", StringComparison.Ordinal);
+        var found = JobText.Evaluate(yaml, "pressure-test.level").ToDictionary(f => f.Subject ?? "", StringComparer.Ordinal);
+        Assert.StartsWith("Lowest test pressure 18.20 bar(g), at least 18.05 bar(g) asked.", found["minimum"].Statement, StringComparison.Ordinal);
+        Assert.StartsWith("Highest test pressure 20.00 bar(g), within what the section may bear.", found["maximum"].Statement, StringComparison.Ordinal);
+        Assert.Equal(
+            ["0.00 bar(g)", "18.20 bar(g)", "18.30 bar(g)", "18.40 bar(g)", "20.00 bar(g)", "3.00 bar(g)"], // the first is the zero of the gauge
+            found["maximum"].Readings.Select(r => r.Text).Where(t => t.Split(' ')[0].Split('.') is [_, { Length: 2 }]).Distinct().Order(StringComparer.Ordinal));
+        Assert.Equal(("0.95 × 19 bar(g)", "18.05 bar(g)"), (found["minimum"].Trace.Single(s => s.Symbol == "p_min").Substitution, found["minimum"].Trace.Single(s => s.Symbol == "p_min").Result));
+        Assert.Equal(["22.00 bar(g)", "36.40 bar(g)"], found["maximum"].Trace.Where(s => s.Symbol == "p_max").Select(s => s.Result));
+        Assert.Equal(["design pressure, high side", "rating of evaporator"], found["maximum"].Readings.Select(r => r.Name).Where(n => n.StartsWith("design", StringComparison.Ordinal) || n.StartsWith("rating", StringComparison.Ordinal)).Order(StringComparer.Ordinal));
+        Assert.Contains(found["minimum"].Readings, r => r.Name == "design pressure, low side");
+        Assert.Equal(["1 × 22 bar(g)", "1.3 × 28 bar(g)"], found["maximum"].Trace.Where(s => s.Symbol == "p_max").Select(s => s.Substitution));
+        Assert.Equal((LimitKind.AtMost, "at most 22.00 bar(g)"), (found["maximum"].Limits[0].Kind, found["maximum"].Limits[0].Text));
+        Assert.Equal((LimitKind.AtLeast, "at least 18.05 bar(g)"), (found["minimum"].Limits[0].Kind, found["minimum"].Limits[0].Text));
+    }
+
     [Fact]
     public void Without_any_pressure_or_design_pressure_nothing_is_judged()
     {

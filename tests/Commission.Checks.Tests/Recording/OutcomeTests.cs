@@ -76,6 +76,39 @@ public sealed class OutcomeTests
         Assert.Equal("Ground: the filter was not looked at", Assert.Single(silent.Conditions).Text);
     }
 
+    // A number too near to its limit to be sure carries both and how likely it conforms; what was not shown stands behind it.
+    [Fact]
+    public void A_condition_of_a_number_says_the_number_its_limit_and_its_chance()
+    {
+        var limit = new LimitStatement(LimitKind.AtMost, "at most 1 ohm", null, 1, null, "common practice", "common-practice", "", "common practice", DecisionRule.Guarded);
+        var near = Found(Verdict.Conditional) with
+        {
+            Measured = new MeasuredQuantity(new DisplayQuantity(0.995, "resistance", "Ω", 0.995, 3, "0.995 Ω"), 0.005, 0.01, 2, null, "0.995 ± 0.010 Ω", "0.010 Ω"),
+            Limits = [limit, limit with { Text = "at most 2 ohm" }],
+            ProbabilityOfConformity = 0.841,
+        };
+        Assert.Equal(["Ground (north): 0.995 ± 0.010 Ω, limit at most 1 ohm, conforms with 84 %."], OutcomeMaker.Make([near], [], []).Reasons);
+        Assert.Equal(
+            ["Ground (north): 0.995 ± 0.010 Ω, limit at most 1 ohm, conforms with 84 %; the lead was not zeroed."],
+            OutcomeMaker.Make([near with { Reservation = "the lead was not zeroed" }], [], []).Reasons);
+        Assert.Equal(["Ground (north): the lead was not zeroed."], OutcomeMaker.Make([near with { Limits = [], Reservation = "the lead was not zeroed" }], [], []).Reasons);
+    }
+
+    // Of a diagnosis the cause is the reason, not the whole sentence about the readings.
+    [Fact]
+    public void A_diagnosis_that_fails_gives_its_cause_as_the_reason()
+    {
+        var diagnosis = Found(Verdict.Fail, Phases.Charge) with { Check = Diagnosis.Check, Title = "Diagnosis", Subject = null, Reason = "low charge", Statement = "Superheat is high and subcooling low." };
+        Assert.Equal(["Diagnosis: low charge."], OutcomeMaker.Make([diagnosis], [], []).Reasons);
+    }
+
+    [Fact]
+    public void Dangers_stand_before_other_failures_and_each_is_said_once()
+    {
+        var (_, reasons, _) = OutcomeMaker.Make([Found(Verdict.Fail), Found(Verdict.Fail, Phases.Evidence) with { Title = "Gas", IsDanger = true }], [], []);
+        Assert.Equal(["Gas (north): 1.01 ohm.", "Ground (north): 1.01 ohm."], reasons);
+    }
+
     private static Finding Found(Verdict verdict, string phase = Phases.Electrical, string? reservation = null) =>
         new() { Check = "electrical.ground", Phase = phase, Title = "Ground", Subject = "north", Verdict = verdict, Reservation = reservation, Statement = "1.01 ohm." };
 }

@@ -71,6 +71,14 @@ public sealed class RecordDigestTests
     public void A_digest_at_the_end_goes_with_the_comma_before_it() =>
         Assert.Equal("015abd7f5cc57a2dd94b7590f04ad8084273905ee33ec5cebeae62276a97f862", RecordDigest.Compute("""{"a":1,"digest":""}"""u8));
 
+    // SHA-256 of {"z":1} worked out with sha256sum (coreutils).
+    [Fact]
+    public void A_digest_at_the_start_goes_with_the_comma_behind_it() =>
+        Assert.Equal("9d80fd5b8b1e66e0eb1a8f15644749bbdcb6304691b9d3de20aa4010cdac2bc1", RecordDigest.Compute("""{"digest":"x","z":1}"""u8));
+
+    [Fact]
+    public void There_is_no_seal_on_nothing() => Assert.Throws<ArgumentNullException>(() => RecordDigest.Seal(null!));
+
     [Fact]
     public void Without_the_member_there_is_no_digest() => Assert.Throws<FormatException>(() => RecordDigest.Compute("""{"a":{"digest":""}}"""u8));
 

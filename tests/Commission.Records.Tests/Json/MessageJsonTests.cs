@@ -59,6 +59,7 @@ public sealed class MessageJsonTests
 
     [Theory]
     [InlineData("""{"id": "nophase"}""")]
+    [InlineData("""{"id": ".noname"}""")]
     [InlineData("""{"id": "a.b", "values": {"x": {"colour": "red"}}}""")]
     public void What_is_no_message_is_refused(string text) => Assert.Throws<JsonException>(() => MessageJson.Read(JsonDocument.Parse(text).RootElement));
 
@@ -66,8 +67,40 @@ public sealed class MessageJsonTests
     public void Only_a_message_of_a_catalogue_counts()
     {
         Assert.False(new FindingMessages([Message.Plain("a")]) { NextStep = Message.Plain("b"), Reservation = [Message.Plain("c")] }.HasMessage);
-        Assert.True(new FindingMessages([Message.Plain("a")]) { Reservation = [Message.Of("a", "b", [])] }.HasMessage);
+        var catalogued = Message.Of("a", "b", []);
+        Assert.True(new FindingMessages([Message.Plain("a")]) { Reservation = [catalogued] }.HasMessage);
+        Assert.True(new FindingMessages([catalogued]).HasMessage);
+        Assert.True(new FindingMessages([Message.Plain("a")]) { Reason = catalogued }.HasMessage);
+        Assert.True(new FindingMessages([Message.Plain("a")]) { NextStep = catalogued }.HasMessage);
     }
+
+    [Theory]
+    [InlineData(ListJoin.And, "and")]
+    [InlineData(ListJoin.Or, "or")]
+    [InlineData(ListJoin.Comma, "comma")]
+    public void A_list_keeps_how_it_is_joined(ListJoin join, string word)
+    {
+        var message = Message.Of("a", "b", [new("l", new ListValue([new NameValue("low"), new NameValue("high")], join))]);
+        var bytes = RecordJson.Write(With(new FindingMessages([message])));
+        Assert.Equal(word, JsonNode.Parse(bytes)!["findings"]![0]!["messages"]!["statement"]![0]!["values"]!["l"]!["join"]!.GetValue<string>());
+        Assert.Equal(message, RecordJson.Read(bytes).Findings[0].Messages!.Statement[0]);
+    }
+
+    // "What there is none of is left out": no empty lists, no nulls.
+    [Fact]
+    public void A_part_that_there_is_none_of_is_left_out()
+    {
+        var json = JsonNode.Parse(RecordJson.Write(With(new FindingMessages([Message.Of("a", "b", [])]))))!;
+        Assert.Equal("""{"statement":[{"id":"a.b"}]}""", json["findings"]![0]!["messages"]!.ToJsonString());
+        json["findings"]![0]!["messages"]!.AsObject().Remove("statement");
+        var read = RecordJson.Read(Encoding.UTF8.GetBytes(json.ToJsonString())).Findings[0].Messages!;
+        Assert.Empty(read.Statement);
+        Assert.Empty(read.Reservation);
+        Assert.Null(read.Reason);
+        Assert.Null(read.NextStep);
+    }
+
+    private static CommissioningRecord With(FindingMessages messages) => SampleRecord.Bare with { Findings = [Full.Findings[Index] with { Messages = messages }] };
 
     private static JsonNode Json() => JsonNode.Parse(RecordJson.Write(Full))!;
 

@@ -97,6 +97,55 @@ public sealed class RecordJsonTests
         Assert.Empty(RecordJson.Read(Encoding.UTF8.GetBytes(json.ToJsonString())).Photos);
     }
 
+    // The schema asks for the text, for a version from 1 on, and for a word.
+    [Theory]
+    [InlineData("program", "null", "line 1, at $.program,")]
+    [InlineData("version", "0", "version 0; this program reads versions 1 to 1.")]
+    [InlineData("outcome", "0", "line 1, at $.outcome,")]
+    public void What_the_schema_refuses_is_no_record(string member, string value, string expected)
+    {
+        var json = (JsonObject)JsonNode.Parse(RecordJson.Write(SampleRecord.Bare))!;
+        json[member] = JsonNode.Parse(value);
+        Assert.False(RecordJson.TryRead(Encoding.UTF8.GetBytes(json.ToJsonString()), out var record, out var fault));
+        Assert.Null(record);
+        Assert.Contains(expected, fault, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_file_that_is_no_record_throws_where_a_record_was_promised()
+    {
+        var thrown = Assert.Throws<FormatException>(() => RecordJson.Read("[]"u8));
+        Assert.Equal("The file is not a record: line 1, at the outermost object, does not fit schemas/record.schema.json (a wrong kind of value, or a missing member).", thrown.Message);
+        Assert.Throws<ArgumentNullException>(() => RecordJson.Write(null!));
+    }
+
+    // As compilers write a place: file, file:line, file:line:column (GNU Coding Standards, "Formatting Error Messages").
+    [Theory]
+    [InlineData("job.yaml", "job.yaml", 0, 0)]
+    [InlineData("job.yaml:52", "job.yaml", 52, 0)]
+    [InlineData("job.yaml:52:31", "job.yaml", 52, 31)]
+    [InlineData("a:b.yaml", "a:b.yaml", 0, 0)]
+    [InlineData("a:b:31", "a:b", 31, 0)]
+    [InlineData(":52", ":52", 0, 0)]
+    [InlineData("job.yaml:-3", "job.yaml:-3", 0, 0)]
+    public void A_place_reads_as_it_is_written(string text, string file, int line, int column)
+    {
+        var at = new SourceLocation(file, line, column);
+        var record = SampleRecord.Bare with { Findings = [Minimal(null) with { Readings = [new ReadingUse("x", "1 psig", at, null)] }] };
+        var json = JsonNode.Parse(RecordJson.Write(record))!;
+        Assert.Equal(text, json["findings"]![0]!["readings"]![0]!["at"]!.GetValue<string>());
+        Assert.Equal(at, RecordJson.Read(RecordJson.Write(record)).Findings[0].Readings[0].At);
+    }
+
+    [Fact]
+    public void A_place_that_is_null_is_refused()
+    {
+        var json = JsonNode.Parse(RecordJson.Write(SampleRecord.Full))!;
+        json["findings"]![0]!["readings"]![0]!["at"] = null;
+        Assert.False(RecordJson.TryRead(Encoding.UTF8.GetBytes(json.ToJsonString()), out _, out var fault));
+        Assert.Contains("at $.findings[0].readings[0].at,", fault, StringComparison.Ordinal);
+    }
+
     private static Finding Minimal(MeasuredQuantity? measured) => new()
     {
         Check = "air.test",

@@ -38,6 +38,12 @@ internal static class SampleRecord
                 "Airflow was not shown, so the charge verdicts are conditional (findings 27, 29 and 31).",
                 "The leak sensor of the indoor unit was not tested (finding 49).",
             ],
+            Missing =
+            [
+                new MissingPart(["safety.leak-sensor"], "Leak sensor test: nothing is written. Required because the unit has one (test pack).", "Leak sensor test: nothing is written.") { NextStep = "Run the maker's test." },
+                new MissingPart(["photos"], "Photos missing: label. Required because the house rule asks for it (test pack).", "Photos missing: label."),
+            ],
+            FirstStep = "Run the maker's test.",
             Diagnosis = SampleParts.Diagnosis(),
             Conditions =
             [
