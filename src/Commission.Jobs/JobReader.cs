@@ -63,6 +63,10 @@ public static class JobReader
         {
             if (node is null)
                 return UnitDefaults.None;
+
+            // The exceptions are read with the advice of their own preset.
+            if ((node as SourceMapping)?.Find("preset")?.Value is SourceScalar preset)
+                context.Units[node.Location.File] = UnitDefaults.OfPreset(preset.Text);
             return binder.BindUnitChoice(node) is { Preset: not null } choice ? UnitDefaults.Of(choice) : UnitDefaults.NotUnderstood;
         }
 

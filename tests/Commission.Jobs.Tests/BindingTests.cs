@@ -112,7 +112,7 @@ public sealed class BindingTests
         Assert.Equal((35e5, PressureReference.Gauge), (job.Instruments[0].FullScale!.Value.Si, job.Instruments[0].FullScale!.Value.Reference));
         Assert.Equal(Dimension.Temperature, job.Instruments[1].Checks!.IcePoint!.Read.Value.Dimension);
         Assert.Equal(273.55, job.Instruments[1].Checks!.IcePoint!.Read.Value.Si, 9);
-        Assert.Equal(Dimension.TemperatureDifference, job.Instruments[1].Resolution!.Value.Dimension);
+        Assert.Equal(Dimension.TemperatureDifference, job.Instruments[1].Resolution[0].Step.Value.Dimension);
         Assert.Equal(20 * 133.322387415, job.Instruments[2].FullScale!.Value.Si, 6);
         Assert.Equal(0, job.Instruments[3].Checks!.Zero!.Read.Value.Si);
         Assert.Equal("2 %", job.Instruments[4].HumidityAccuracy!.Text);

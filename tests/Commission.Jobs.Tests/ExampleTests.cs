@@ -78,7 +78,7 @@ public sealed class ExampleTests
         Assert.Equal([ReadingName.VaporPressure, ReadingName.PressureTest], low.Reads.Select(r => r.Value));
         Assert.True(low.Accuracy!.Value.NeedsFullScale);
         Assert.Equal(500 * Psi, low.FullScale!.Value.Si, 6);
-        Assert.Equal(Dimension.PressureDifference, low.Resolution!.Value.Dimension);
+        Assert.Equal(Dimension.PressureDifference, low.Resolution[0].Step.Value.Dimension);
         Assert.Equal(new DateOnly(2027, 2, 11), low.Interval!.Value.After(low.Calibrated!.Value));
         var clamp = job.Instruments.Single(i => i.Id.Value == "vapor clamp");
         Assert.Equal(SensorKind.ThermocoupleKClass2, clamp.Sensor!.Value);

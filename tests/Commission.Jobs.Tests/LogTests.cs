@@ -70,6 +70,43 @@ public sealed class LogTests
     public void Without_headings_the_rising_column_is_the_time() =>
         Same(Log("0,900\n10,450\n20,440\n", "{file: log.csv, time format: seconds}"), [0, 10, 20], [900, 450, 440]);
 
+    // A wholesale gauge from Germany: whole numbers for the first minutes, the first decimal far below.
+    [Fact]
+    public void A_decimal_comma_may_show_itself_late()
+    {
+        var csv = new StringBuilder("Zeit s;Druck Pa\n");
+        for (var i = 0; i < 200; i++)
+            csv.Append(CultureInfo.InvariantCulture, $"{i};{900 - i}\n");
+        var series = Log(csv + "200;66,7\n");
+        Assert.Equal(66.7, series.Values[^1], 9);
+        Assert.Equal(900, series.Values[0], 9);
+    }
+
+    // 1,234 alone says either; a later row decides for both.
+    [Theory]
+    [InlineData("s;Pa\n0;1,234\n10;66,7\n", 1.234)]
+    [InlineData("s;Pa\n0;1,234\n10;0,450\n", 1.234)]
+    [InlineData("s;Pa\n0;1,234\n10;1.234,5\n", 1.234)]
+    [InlineData("s;Pa\n0;1,234\n10;66.7\n", 1234)]
+    [InlineData("s;Pa\n0;1,234\n10;1,066.7\n", 1234)]
+    [InlineData("s,Pa\n0,\"1,234\"\n10,900\n", 1234)]
+    [InlineData("s,Pa\n0,\"66,7\"\n10,\"66,5\"\n", 66.7)]
+    public void The_decimal_mark_is_decided_from_all_rows(string csv, double first) =>
+        Assert.Equal(first, Log(csv).Values[0], 9);
+
+    [Theory]
+    [InlineData("Time;micron\n2:15:00 PM;900\n2:15:30 PM;450\n", "14:15", 30)]
+    [InlineData("Time;micron\n11:59:30 a.m.;900\n12:00:30 p.m.;450\n", "11:59:30", 60)]
+    [InlineData("Time;micron\n12:00:10 AM;900\n12:00:40 AM;450\n", "00:00:10", 30)]
+    [InlineData("Time;micron\n11:59:30 PM;900\n12:00:30 AM;450\n", "23:59:30", 60)]
+    [InlineData("Time;micron\n6/18/2026 2:15:00PM;900\n6/18/2026 2:15:30PM;450\n", "14:15", 30)]
+    public void A_clock_of_twelve_hours(string csv, string start, double second)
+    {
+        var series = Log(csv);
+        Assert.Equal(TimeOnly.Parse(start, CultureInfo.InvariantCulture), TimeOnly.FromTimeSpan(series.Start!.Value.TimeOfDay));
+        Assert.Equal(second, series.Times[1]);
+    }
+
     [Fact]
     public void Above_range_and_gaps_are_told_apart()
     {
@@ -124,7 +161,8 @@ public sealed class LogTests
     [InlineData("s,micron\n0,900\n", "job.yaml:7:11: \"log.csv\" holds fewer than two readings. Check that the whole log was saved.")]
     [InlineData("only words here\nand here\n", "job.yaml:7:11: \"log.csv\" holds no rows with a time and a reading. Name the columns with time column and value column, or the delimiter, if the log has another layout.")]
     [InlineData("s;a;b\n0;900;1\n10;450;2\n", "job.yaml:7:11: \"log.csv\" has the columns s, a or b; more than one may be the reading. State value column beside the file.")]
-    [InlineData("s;micron\n0;1,234\n10;1,200\n", "job.yaml:7:11: \"1,234\" in \"log.csv\" may be a decimal comma or a thousands mark. State decimal: comma or decimal: point beside the file.")]
+    [InlineData("s;micron\n0;66,7\n10;66.5\n", "job.yaml:7:11: \"log.csv\" has a decimal comma, \"66,7\" in row 2, and a decimal point, \"66.5\" in row 3. State decimal: comma or decimal: point beside the file.")]
+    [InlineData("s;micron\n0;1,234\n10;1,200\n", "job.yaml:7:11: \"1,234\" in row 2 of \"log.csv\" may be a decimal comma or a thousands mark. State decimal: comma or decimal: point beside the file.")]
     [InlineData("Time;micron\n07/08/2026 09:26;900\n07/08/2026 09:27;450\n", "job.yaml:7:11: \"07/08/2026 09:26\" in \"log.csv\" may be the day before the month or after it, and neither is the job's date. Write dates as 2026-06-18, or state time format.")]
     public void Faults_name_the_row_and_the_column(string csv, string expected) =>
         Assert.Equal([expected], Problems(csv, "log.csv"));

@@ -73,10 +73,13 @@ internal sealed class SectionVolume
         var sizes = new List<ReadingUse>();
         uses.AddRange(SectionUse(section));
         var lines = 0.0;
+        var walls = new SortedSet<string>(StringComparer.Ordinal);
         foreach (var (name, tube) in context.Job.Equipment.Piping.SelectMany(Tubes))
         {
-            if ((tube.Wall is { } wall ? tube.Od.Value.Si - (2 * wall.Value.Si) : AcrTube.Bore(tube.Od.Value)?.Si) is not { } bore || bore <= 0)
+            var standard = tube.Wall is null ? AcrTube.Find(tube.Od.Value) : null;
+            if ((tube.Wall is { } wall ? tube.Od.Value.Si - (2 * wall.Value.Si) : standard?.Bore) is not { } bore || bore <= 0)
                 return Unknown($"the wall of the {name}, {tube.Od.Text}, is not written and this is no size of refrigeration tube");
+            walls.Add(standard?.Source ?? "wall as written");
             lines += Math.PI / 4 * bore * bore * tube.Length.Value.Si;
             sizes.Add(tube.Od.Use($"{name}: diameter"));
             sizes.Add(tube.Length.Use($"{name}: length"));
@@ -89,7 +92,7 @@ internal sealed class SectionVolume
         var share = context.Assume(LimitIds.AssumptionVolumeLines);
         var cause = context.Causes.Enter(RootCause.FromHalfWidth("volume of the lines", "bore and length as nominal, common practice, no source", share * lines), DisplayKind.Volume);
         var volume = context.Scope.Reading(lines, 1.0 * cause);
-        steps.Add(new TraceStep("V_l", "volume of the lines", "Σ π/4 · d² · l", string.Join("; ", sizes.Select(u => u.Text)), context.Present.Text(lines, DisplayKind.Volume), AcrTube.Source));
+        steps.Add(new TraceStep("V_l", "volume of the lines", "Σ π/4 · d² · l", string.Join("; ", sizes.Select(u => u.Text)), context.Present.Text(lines, DisplayKind.Volume), string.Join("; ", walls)));
         if (section?.Value == CircuitSection.LineSet)
             return new SectionVolume(volume, null, "from the line set", uses.ToImmutable(), steps.ToImmutable(), true);
 

@@ -38,34 +38,34 @@ internal sealed class ResolutionCheck : ICheck
     private Finding? Finer(CheckContext context)
     {
         var kit = context.Get<InstrumentKit>();
-        var compared = new List<(HandReading Reading, UsedInstrument Instrument, bool IsFiner)>();
+        var compared = new List<(HandReading Reading, UsedInstrument Instrument, Given<QuantityValue> Step, bool IsFiner)>();
         foreach (var reading in context.Get<HandReadings>().All)
         {
-            if (reading.Step is not null && kit.For(reading.Reading, reading.With) is { Described.Resolution: { } resolution } instrument && SameUnit(reading.Text, resolution.Value.Unit)
+            if (reading.Step is not null && kit.For(reading.Reading, reading.With) is { } instrument && instrument.ResolutionGiven(reading.Si) is { } resolution && SameUnit(reading.Text, resolution.Value.Unit)
                 && Number(reading.Text) is { } number && Number(resolution.Text) is { } shown and > 0)
             {
-                compared.Add((reading, instrument, !IsMultiple(number / shown)));
+                compared.Add((reading, instrument, resolution, !IsMultiple(number / shown)));
             }
         }
 
         if (compared.Count == 0)
             return null;
         var finding = context.Finding(this);
-        foreach (var (reading, instrument, _) in compared)
+        foreach (var (reading, instrument, _, _) in compared)
             finding.Use(reading.Use(instrument.Id));
-        foreach (var instrument in compared.Select(c => c.Instrument).Distinct())
-            finding.Use($"{instrument.Id}: resolution", instrument.Described.Resolution, instrument.Id);
+        foreach (var (instrument, step) in compared.Select(c => (c.Instrument, c.Step)).Distinct())
+            finding.Use($"{instrument.Id}: resolution", step, instrument.Id);
         var fine = compared.Where(c => c.IsFiner).ToList();
         return fine.Count == 0
             ? finding.Decide(true).Say(string.Create(CultureInfo.InvariantCulture, $"None of {compared.Count} readings is written finer than its instrument shows.")).Build()
             : finding.LookAt(Help.WhenItFails).Information(
-                $"Written finer than the instrument shows: {string.Join("; ", fine.Select(c => $"{c.Reading.Name} {c.Reading.Text} on {c.Instrument.Id}, which shows {c.Instrument.Described.Resolution!.Text}"))}.", "a mean of several readings is one reason");
+                $"Written finer than the instrument shows: {string.Join("; ", fine.Select(c => $"{c.Reading.Name} {c.Reading.Text} on {c.Instrument.Id}, which shows {c.Step.Text}"))}.", "a mean of several readings is one reason");
     }
 
     private Finding? StoodStill(CheckContext context, Jobs.Model.PressureTest test, HoldPoint from, HoldPoint to)
     {
         var gauge = context.Get<InstrumentKit>().For(ReadingName.PressureTest, test.With);
-        if (from.Temperature.IsEmpty || to.Temperature.IsEmpty || (gauge?.ResolutionSi ?? from.Pressure.Step) is not { } step || step <= 0)
+        if (from.Temperature.IsEmpty || to.Temperature.IsEmpty || (gauge?.ResolutionAt(from.Pressure.Value.Pascals) ?? from.Pressure.Step) is not { } step || step <= 0)
             return null;
         double Mean(HoldPoint point) => point.Temperature.Average(t => t.Value.Si);
         var (cold, warm) = (Mean(from), Mean(to));

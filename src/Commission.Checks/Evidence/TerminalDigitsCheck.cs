@@ -66,7 +66,7 @@ internal sealed class TerminalDigitsCheck : ICheck
         foreach (var reading in context.Get<HandReadings>().All)
         {
             // A vacuum gauge has another step in every range; a number written coarser or finer than the display is no reading of its last digit.
-            if (reading.Reading != ReadingName.Evacuation && reading.Step is { } step && kit.For(reading.Reading, reading.With) is { ResolutionSi: { } resolution } instrument
+            if (reading.Reading != ReadingName.Evacuation && reading.Step is { } step && kit.For(reading.Reading, reading.With) is { } instrument && instrument.ResolutionAt(reading.Si) is { } resolution
                 && Math.Abs(step - resolution) <= SameStep * resolution && LastDigit(reading.Text) is { } digit)
             {
                 found.Add((reading, instrument.Id, digit));

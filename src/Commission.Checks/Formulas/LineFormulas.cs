@@ -3,35 +3,48 @@ using Commission.Measurement.Quantities;
 namespace Commission.Checks.Formulas;
 
 /// <summary>
-/// Walls of air-conditioning and refrigeration copper tube by outside diameter: ASTM B280, type ACR, annealed up to 3/4 in and hard drawn
-/// above (from memory). Used where a job gives an outside diameter alone.
+/// Walls of air-conditioning and refrigeration copper tube by outside diameter, used where a job gives an outside diameter alone: inch sizes
+/// of ASTM B280, type ACR, annealed up to 3/4 in and hard drawn above, and metric sizes of EN 12735-1 with their usual wall (both from memory).
 /// </summary>
 internal static class AcrTube
 {
-    /// <summary>Where the walls come from.</summary>
-    public const string Source = "ASTM B280, type ACR (from memory)";
+    private const string AstmSource = "ASTM B280, type ACR (from memory)";
+    private const string EnSource = "EN 12735-1, usual wall (from memory)";
 
-    // Wide enough for 15.9 mm as the name of 5/8 in, too narrow for a 16 mm tube, whose wall is another.
+    // Wide enough for 15.9 mm as the name of 5/8 in. The nearer size counts: 54 mm is one tube and 2 1/8 in, 53.98 mm, another.
     private const double Match = 0.06e-3;
 
-    private static readonly (double Outside, double Wall)[] Inches =
+    private const double Millimetre = 1e-3;
+
+    private static readonly StandardTube[] Sizes =
     [
-        (0.250, 0.030), (0.3125, 0.032), (0.375, 0.032), (0.500, 0.032), (0.625, 0.035), (0.750, 0.035),
-        (0.875, 0.045), (1.125, 0.050), (1.375, 0.055), (1.625, 0.060), (2.125, 0.070),
+        Inch(0.250, 0.030), Inch(0.3125, 0.032), Inch(0.375, 0.032), Inch(0.500, 0.032), Inch(0.625, 0.035), Inch(0.750, 0.035),
+        Inch(0.875, 0.045), Inch(1.125, 0.050), Inch(1.375, 0.055), Inch(1.625, 0.060), Inch(2.125, 0.070),
+        Metric(6, 1), Metric(8, 1), Metric(10, 1), Metric(12, 1), Metric(15, 1), Metric(16, 1), Metric(18, 1), Metric(22, 1),
+        Metric(28, 1.5), Metric(35, 1.5), Metric(42, 1.5), Metric(54, 2), Metric(64, 2), Metric(76.1, 2), Metric(88.9, 2),
     ];
 
-    /// <summary>Bore of a tube of standard size.</summary>
-    /// <returns>Inside diameter; null when the size is not in the list (a metric tube with its own wall).</returns>
-    public static Length? Bore(Length outsideDiameter)
+    /// <summary>The tube of an outside diameter; null when no standard size is so wide.</summary>
+    /// <param name="outsideDiameter">Outside diameter, as a job gives it.</param>
+    public static StandardTube? Find(Length outsideDiameter)
     {
-        foreach (var (outside, wall) in Inches)
-        {
-            if (Math.Abs(outsideDiameter.Si - (outside * ConversionFactors.Inch)) <= Match)
-                return Length.FromSi((outside - (2 * wall)) * ConversionFactors.Inch);
-        }
-
-        return null;
+        var nearest = Sizes.MinBy(t => Math.Abs(t.Outside - outsideDiameter.Si))!;
+        return Math.Abs(nearest.Outside - outsideDiameter.Si) <= Match ? nearest : null;
     }
+
+    private static StandardTube Inch(double outside, double wall) => new(outside * ConversionFactors.Inch, wall * ConversionFactors.Inch, AstmSource);
+
+    private static StandardTube Metric(double outside, double wall) => new(outside * Millimetre, wall * Millimetre, EnSource);
+}
+
+/// <summary>A tube of standard size.</summary>
+/// <param name="Outside">Outside diameter, m.</param>
+/// <param name="Wall">Wall, m.</param>
+/// <param name="Source">The standard, as a trace prints it.</param>
+internal sealed record StandardTube(double Outside, double Wall, string Source)
+{
+    /// <summary>Inside diameter, m.</summary>
+    public double Bore => Outside - (2 * Wall);
 }
 
 /// <summary>Charge that a line set needs beyond what the factory put in, in SI doubles so that uncertainty passes through.</summary>

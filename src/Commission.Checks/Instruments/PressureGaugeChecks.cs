@@ -102,7 +102,7 @@ internal sealed class KnownPressureCheck : ICheck
         var terms = new List<RootTerm>();
         if (check.Applied.Stated is { } stated)
             terms.Add(-1.0 * context.Causes.Enter(RootCause.FromExpanded($"{instrument.Id}: known pressure", "stated with the applied pressure", stated.HalfWidthSi, stated.CoverageFactor), DisplayKind.PressureDifference));
-        if (instrument.ResolutionSi is { } step)
+        if (instrument.ResolutionAt(shown.Value.Si) is { } step)
             terms.Add(1.0 * context.Causes.Enter(RootCause.FromResolution($"{instrument.Id}: reading of the known pressure", "smallest step of the indication", step), DisplayKind.PressureDifference));
         if (zero is not null)
             terms.Add(-1.0 * instrument.ZeroCause);

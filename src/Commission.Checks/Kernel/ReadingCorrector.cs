@@ -96,7 +96,7 @@ internal sealed class ReadingCorrector
         var checks = given.Value.Reference == PressureReference.Gauge ? instrument?.PointCheck : null;
         var tied = checks is not null && given.Stated is null && instrument!.IsTiedDownAt(shown);
         var (terms, accuracyKnown) = tied
-            ? ([1.0 * instrument!.RepeatabilityCause, .. ResolutionOf(name, instrument.ResolutionSi ?? given.Step, DisplayKind.PressureDifference)], true)
+            ? ([1.0 * instrument!.RepeatabilityCause, .. ResolutionOf(name, instrument.ResolutionAt(shown) ?? given.Step, DisplayKind.PressureDifference)], true)
             : Terms(name, shown, Dimension.Pressure, given.Stated, given.Step, instrument, DisplayKind.PressureDifference);
         var value = _context.Scope.Reading(shown, [.. terms]);
         var afterZero = shown;
@@ -140,7 +140,7 @@ internal sealed class ReadingCorrector
         // An ice point says all there is to say of a thermocouple; another sensor keeps its maker's bound for what lies away from it.
         var iced = instrument?.IcePoint is not null && given.Stated is null && instrument.ThermocoupleClass is not null;
         var (terms, accuracyKnown) = iced
-            ? (ResolutionOf(name, instrument!.ResolutionSi ?? given.Step, DisplayKind.TemperatureDifference).ToList(), true)
+            ? (ResolutionOf(name, instrument!.ResolutionAt(given.Value.Si) ?? given.Step, DisplayKind.TemperatureDifference).ToList(), true)
             : Terms(name, given.Value.Si, Dimension.Temperature, given.Stated, given.Step, instrument, DisplayKind.TemperatureDifference);
         var value = _context.Scope.Reading(given.Value.Si, [.. terms]);
         if (instrument?.IcePoint is { } ice)
@@ -244,7 +244,7 @@ internal sealed class ReadingCorrector
         }
 
         if (instrument?.DigitsIncluded != true)
-            terms.AddRange(ResolutionOf(name, instrument?.ResolutionFor(dimension) ?? writtenStep, kind));
+            terms.AddRange(ResolutionOf(name, instrument?.ResolutionFor(dimension, readingSi) ?? writtenStep, kind));
         return (terms, accuracyKnown);
     }
 

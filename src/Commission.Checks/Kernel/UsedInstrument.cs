@@ -37,12 +37,12 @@ internal sealed class UsedInstrument
         _repeatabilityCause = new(() => context.Causes.Enter(
             RootCause.FromHalfWidth($"{Id}: repeatability", "share of full scale, common practice", context.Assume(LimitIds.AssumptionGaugeRepeatability) * (FullScaleSi ?? 0)),
             DisplayKind.PressureDifference));
-        _zeroCause = new(() => context.Causes.Enter(RootCause.FromResolution($"{Id}: reading of the check", "one step of the indication", ResolutionSi ?? 0), StepKind));
+        _zeroCause = new(() => context.Causes.Enter(RootCause.FromResolution($"{Id}: reading of the check", "one step of the indication", ResolutionAt(Dimension == Dimension.TemperatureDifference ? ConversionFactors.CelsiusZero : 0) ?? 0), StepKind));
         _bathCause = new(() => context.Causes.Enter(
             RootCause.FromHalfWidth($"{Id}: ice bath", "a good ice bath, common practice", context.Assume(LimitIds.AssumptionIceBath)), DisplayKind.TemperatureDifference));
         _points = new(() => described.Checks is { } checks && (checks.Zero ?? (object?)checks.KnownPressure) is not null ? Points(checks) : null);
         _icePoint = new(() => described.Checks?.IcePoint is { } ice
-            ? new Corrections.IcePointCheck(Id, (ice.Adjusted ?? ice.Read).Value.Si, ResolutionSi, ThermocoupleClass)
+            ? new Corrections.IcePointCheck(Id, (ice.Adjusted ?? ice.Read).Value.Si, ResolutionAt((ice.Adjusted ?? ice.Read).Value.Si), ThermocoupleClass)
             : null);
         _coupling = new(() => new ClampCoupling(
             Id, 0, context.Assume(Insulated ? LimitIds.AssumptionClampInsulated : LimitIds.AssumptionClampBare), Insulated ? "insulated clamp, common practice, no source" : "bare clamp, common practice, no source"));
@@ -57,8 +57,13 @@ internal sealed class UsedInstrument
     /// <summary>Whether a pipe clamp is insulated.</summary>
     public bool Insulated => Described.Insulated?.Value ?? false;
 
-    /// <summary>One step of the indication, SI difference; null when the job does not say.</summary>
-    public double? ResolutionSi => Described.Resolution?.Value.Si;
+    /// <summary>The step of the indication at a reading of the instrument's own dimension; null when the job does not say.</summary>
+    /// <param name="readingSi">The reading, SI as the instrument shows it.</param>
+    public Given<QuantityValue>? ResolutionGiven(double readingSi) => Step(Described.Resolution, readingSi);
+
+    /// <summary>The same in SI.</summary>
+    /// <param name="readingSi">The reading, SI as the instrument shows it.</param>
+    public double? ResolutionAt(double readingSi) => ResolutionGiven(readingSi)?.Value.Si;
 
     /// <summary>Full scale as an SI difference from zero; null when the job does not say.</summary>
     public double? FullScaleSi => Described.FullScale?.Value.Si;
@@ -113,8 +118,9 @@ internal sealed class UsedInstrument
 
     /// <summary>One step of the indication for a reading of this dimension; null when the step written with the instrument is of another one, as a clamp meter's amperes are for its volts.</summary>
     /// <param name="dimension">What was read.</param>
-    public double? ResolutionFor(Dimension dimension) =>
-        Described.Resolution?.Value is { } step && SameScale(step.Dimension, dimension) ? step.Si : null;
+    /// <param name="readingSi">The reading, SI as the instrument shows it: a display of several ranges has a step for each.</param>
+    public double? ResolutionFor(Dimension dimension, double readingSi) =>
+        Step([.. Described.Resolution.Where(s => SameScale(s.Step.Value.Dimension, dimension))], readingSi)?.Value.Si;
 
     /// <summary>Half the width of the accuracy bound at a reading of the instrument's own dimension, as an SI difference; null when it is not known.</summary>
     /// <param name="readingSi">The reading, SI as the instrument shows it (a gauge pressure above the atmosphere).</param>
@@ -127,7 +133,7 @@ internal sealed class UsedInstrument
     {
         if (!SameScale(dimension, Dimension))
         {
-            return Statement is { } share && share.HalfWidthAt(0, _context.Present.Units[StepKindOf(Dimension)].Unit, FullScaleSi, ResolutionSi) == 0 && share.HalfWidthAt(1, _context.Present.Units[StepKindOf(Dimension)].Unit) is { } one
+            return Statement is { } share && share.HalfWidthAt(0, _context.Present.Units[StepKindOf(Dimension)].Unit, FullScaleSi, ResolutionAt(0)) == 0 && share.HalfWidthAt(1, _context.Present.Units[StepKindOf(Dimension)].Unit) is { } one
                 ? one / _context.Present.Units[StepKindOf(Dimension)].Unit.Factor * Math.Abs(readingSi)
                 : null;
         }
@@ -136,7 +142,7 @@ internal sealed class UsedInstrument
         {
             var unit = _context.Present.Units[StepKindOf(Dimension)].Unit;
             // A share of the reading is a share of the number shown; every unit here but temperature starts at zero.
-            return s.HalfWidthAt(readingSi / unit.Factor, unit, FullScaleSi, ResolutionSi);
+            return s.HalfWidthAt(readingSi / unit.Factor, unit, FullScaleSi, ResolutionAt(readingSi));
         }
 
         return SensorTolerance(readingSi);
@@ -187,11 +193,23 @@ internal sealed class UsedInstrument
 
     private PointToPointCheck Points(InstrumentChecks checks)
     {
-        var zero = checks.Zero is { } z ? new Corrections.ZeroCheck(Id, (z.Adjusted ?? z.Read).Value.Si, ResolutionSi) : null;
+        var zero = checks.Zero is { } z ? new Corrections.ZeroCheck(Id, (z.Adjusted ?? z.Read).Value.Si, ResolutionAt((z.Adjusted ?? z.Read).Value.Si)) : null;
         var known = checks.KnownPressure is { } k
             ? [new KnownPoint(k.Applied.Value.Si, (k.Adjusted ?? k.Read).Value.Si, k.Applied.Stated is { } u ? u.HalfWidthSi / u.CoverageFactor : null, k.Reference?.Value ?? "known pressure")]
             : Array.Empty<KnownPoint>();
-        return new PointToPointCheck(Id, zero, known, ResolutionSi);
+        return new PointToPointCheck(Id, zero, known, ResolutionAt(known.Length == 0 ? 0 : known[0].Read));
+    }
+
+    // Each step holds up to where it says, or to where the next begins; beyond the last the display does not become finer.
+    private static Given<QuantityValue>? Step(ImmutableArray<ResolutionStep> steps, double readingSi)
+    {
+        for (var i = 0; i < steps.Length - 1; i++)
+        {
+            if ((steps[i].UpTo ?? steps[i + 1].Above) is { } end && readingSi <= end.Value.Si)
+                return steps[i].Step;
+        }
+
+        return steps.IsEmpty ? null : steps[^1].Step;
     }
 
     // IEC 60584-1 classes 1 and 2, ASTM E230 special and standard, IEC 60751 classes A and B; temperatures in K, tolerance in K.

@@ -143,7 +143,7 @@ internal sealed class NitrogenRun : IAnalysis<NitrogenRun>
         GasMinusClamp = GasBesideClamp.Of(_context, Test!, Hold!, rows.Length, rows.Readings[^1].Temperature - rows.Readings[0].Temperature).Largest,
     };
 
-    private double Step(NitrogenRows rows) => Gauge?.ResolutionFor(Dimension.PressureDifference) ?? rows.Step;
+    private double Step(NitrogenRows rows) => Gauge?.ResolutionFor(Dimension.PressureDifference, rows.Readings[0].Gauge) ?? rows.Step;
 
     private double Repeatability(double gauge) => _context.Assume(LimitIds.AssumptionGaugeRepeatability) * (Gauge?.FullScaleSi ?? gauge);
 

@@ -121,8 +121,8 @@ internal sealed record LineBore(double? Metres, string Source, IReadOnlyList<Rea
             return new LineBore(bore > 0 ? bore : null, "wall as written", uses);
         }
 
-        var standard = AcrTube.Bore(tube.Od.Value);
-        return new LineBore(standard?.Si, AcrTube.Source, uses);
+        var standard = AcrTube.Find(tube.Od.Value);
+        return new LineBore(standard?.Bore, standard?.Source ?? "", uses);
     }
 }
 

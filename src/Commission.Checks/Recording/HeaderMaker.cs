@@ -167,13 +167,25 @@ internal static class InstrumentRows
             Kind = instrument.Kind.Text,
             Serial = instrument.Serial?.Value ?? "",
             Accuracy = instrument.Accuracy?.Text ?? instrument.Sensor?.Text ?? "",
-            Resolution = instrument.Resolution?.Text ?? "",
+            Resolution = StepsOf(instrument),
             Calibrated = Joined(instrument.Calibrated?.Text, instrument.Interval?.Text),
             Reads = [.. instrument.Reads.Select(r => r.Text)],
             FieldChecks = [.. used.Where(f => f.Phase == Phases.Instruments && f.Subject == id).Select(f => f.Statement)],
             Corrections = [.. used.SelectMany(f => f.Trace).Where(s => s.Instrument == id).Select(s => s.Correction).OfType<CorrectionKind>().Select(Short).Distinct(StringComparer.Ordinal)],
             Judges = [.. used.Where(f => f.Phase != Phases.Instruments).Select(f => f.Title).Distinct(StringComparer.Ordinal)],
         };
+    }
+
+    // 0.1 psi (≤ 100 psig), 1 psi (> 100 psig): signs, which every language reads.
+    private static string StepsOf(Instrument instrument)
+    {
+        var steps = instrument.Resolution;
+        return string.Join(", ", steps.Select((s, i) =>
+        {
+            string[] ends = [s.Above is { } above ? $"> {above.Text}" : "", (s.UpTo ?? (i + 1 < steps.Length ? steps[i + 1].Above : null)) is { } end ? $"≤ {end.Text}" : ""];
+            var range = string.Join(", ", ends.Where(e => e.Length > 0));
+            return range.Length == 0 ? s.Step.Text : $"{s.Step.Text} ({range})";
+        }));
     }
 
     // The numbers stand in the traces; here it is enough which corrections the readings had.

@@ -125,8 +125,12 @@ internal sealed class VacuumGauge
     /// <summary>Its name in the job.</summary>
     public string? Id => Instrument?.Id;
 
-    /// <summary>Smallest step, Pa: stated, else as the readings show it.</summary>
-    public double Resolution => Instrument?.ResolutionFor(Dimension.VacuumLevel) ?? _step;
+    /// <summary>Step at the deepest levels, Pa: stated, else as the readings show it.</summary>
+    public double Resolution => ResolutionAt(0);
+
+    /// <summary>Step at a level, Pa.</summary>
+    /// <param name="pascals">The level, Pa.</param>
+    public double ResolutionAt(double pascals) => Instrument?.ResolutionFor(Dimension.VacuumLevel, pascals) ?? _step;
 
     /// <summary>Whether its accuracy is written.</summary>
     public bool AccuracyKnown => Instrument?.HalfWidth(0, Dimension.VacuumLevel) is not null;
@@ -144,10 +148,10 @@ internal sealed class VacuumGauge
     public GaugeCharacter CharacterAt(double pascals)
     {
         if (Instrument is not { } gauge || gauge.HalfWidth(pascals, Dimension.VacuumLevel) is not { } half || gauge.HalfWidth(0, Dimension.VacuumLevel) is not { } zero)
-            return new GaugeCharacter(Resolution, 0, 0);
+            return new GaugeCharacter(ResolutionAt(pascals), 0, 0);
         // A statement with its own k is as wide as the rectangle of the same standard uncertainty.
         var rectangle = gauge.AccuracyCause.StandardUncertainty * Math.Sqrt(3);
-        return new GaugeCharacter(Resolution, pascals > 0 ? (half - zero) / pascals * rectangle : 0, zero * rectangle);
+        return new GaugeCharacter(ResolutionAt(pascals), pascals > 0 ? (half - zero) / pascals * rectangle : 0, zero * rectangle);
     }
 
     /// <summary>A row of a log with what makes it doubtful: the gauge's accuracy, shared by all rows, and one step.</summary>
@@ -158,8 +162,8 @@ internal sealed class VacuumGauge
         var terms = new List<RootTerm>(2);
         if (Instrument?.HalfWidth(pascals, Dimension.VacuumLevel) is { } half)
             terms.Add(half * Instrument.AccuracyCause);
-        if (Instrument?.DigitsIncluded != true && Resolution > 0)
-            terms.Add(1.0 * _context.Causes.Enter(RootCause.FromResolution($"{name}: resolution", "smallest step of the indication", Resolution), DisplayKind.Vacuum));
+        if (Instrument?.DigitsIncluded != true && ResolutionAt(pascals) is > 0 and var step)
+            terms.Add(1.0 * _context.Causes.Enter(RootCause.FromResolution($"{name}: resolution", "smallest step of the indication", step), DisplayKind.Vacuum));
         return _context.Scope.Reading(pascals, [.. terms]);
     }
 }

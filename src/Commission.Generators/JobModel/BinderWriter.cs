@@ -163,7 +163,7 @@ internal sealed class BinderWriter
         {
             var quantity = field.LogQuantity.Length > 0 ? field.LogQuantity : field.Quantity;
             var units = field.LogQuantity.Length > 0 ? "null, null, null" : $"{Quote(field.UsUnit)}, {Quote(field.SiUnit)}, {(field.UnitOverride.Length == 0 ? "null" : Quote(field.UnitOverride))}";
-            _code.Append($"        internal static readonly QuantityField {field.Member} = new({Quote(field.Key)}, Dimension.{quantity}, {units}, new PlausibleRange(Dimension.{quantity}, {Quote(field.Within![0])}, {Quote(field.Within[1])}));\n");
+            _code.Append($"        internal static readonly QuantityField {field.Member} = new({Quote(field.Key)}, Dimension.{quantity}, {units}, new PlausibleRange(Dimension.{quantity}, {Quote(field.Within![0])}, {Quote(field.Within[1])})){(field.IsGauge ? " { IsGauge = true }" : "")};\n");
         }
 
         _code.Append("    }\n\n");

@@ -50,6 +50,9 @@ internal sealed class Field
     /// <summary>Whether a mass may be written as so many litres of water.</summary>
     public bool IsWater { get; set; }
 
+    /// <summary>Whether a pressure that does not say what it is counted from is gauge.</summary>
+    public bool IsGauge { get; set; }
+
     /// <summary>Unit of a bare number under <c>units: us</c>.</summary>
     public string UsUnit { get; set; } = "";
 

@@ -130,6 +130,9 @@ internal sealed class SchemaReader
     {
         field.Quantity = Text(schema, "x-quantity");
         field.IsWater = Text(schema, "x-kind") == "water";
+        field.IsGauge = IsTrue(schema, "x-gauge");
+        if (field.IsGauge && field.Quantity != "Pressure")
+            _model.Faults.Add($"{path}: x-gauge stands with a pressure only");
         field.TimeRole = Text(schema, "x-times");
         if (schema.TryGetProperty("x-default-unit", out var units))
         {

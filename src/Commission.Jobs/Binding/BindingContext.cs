@@ -66,6 +66,9 @@ internal sealed record AnyDimensions(IReadOnlyList<Dimension> Values, IReadOnlyL
         Dimension.Capacitance, Dimension.Resistance, Dimension.Frequency, Dimension.Ratio,
     ];
 
+    /// <summary>What a number without a unit is: nothing where it may be one of several, as a clamp meter's amperes or volts; humidity beside a temperature carries its %.</summary>
+    public Dimension? Usual => Values.Count == 1 || Values[0] == Dimension.Temperature ? Values[0] : null;
+
     /// <summary>Nothing is known about the kind.</summary>
     public static AnyDimensions Unknown { get; } = new(Everything, Everything);
 

@@ -63,8 +63,7 @@ internal static partial class DateAndTime
             }
         }
 
-        var advice = AmPm().Match(text) is { Success: true } us ? $"Write \"{TwentyFour(us)}\"." : "Write \"10:42\", \"10:42:30\", 2026-06-18 10:42, or 12 min for time since the start.";
-        context.Complain(scalar, $"{ValueText.Quoted(text)} is not a time.", "", advice, "time");
+        context.Complain(scalar, $"{ValueText.Quoted(text)} is not a time.", "", "Write \"10:42\", \"10:42:30\", 10:42 AM, 2026-06-18 10:42, or 12 min for time since the start.", "time");
         return null;
     }
 
@@ -110,6 +109,19 @@ internal static partial class DateAndTime
             date = day;
         }
 
+        if (match.Groups["half"] is { Success: true } half)
+        {
+            if (hour is 0 or > 12)
+            {
+                context.Complain(scalar, $"{ValueText.Quoted(text)} is not a time of day.", "With AM or PM the hours run from 1 to 12.",
+                    $"Write {text[..half.Index].TrimEnd()} without {half.Value}, or the hour of a twelve-hour clock.", "time");
+                return null;
+            }
+
+            // 12 AM is midnight, 12 PM noon.
+            hour = (hour % 12) + (half.ValueSpan[0] is 'p' or 'P' ? 12 : 0);
+        }
+
         if (hour > 23 || minute > 59 || second > 59)
         {
             context.Complain(scalar, $"{ValueText.Quoted(text)} is not a time of day.", "Hours run from 0 to 23, minutes and seconds to 59.",
@@ -131,25 +143,13 @@ internal static partial class DateAndTime
         return false;
     }
 
-    private static string TwentyFour(Match match)
-    {
-        var hour = int.Parse(match.Groups["h"].ValueSpan, NumberStyles.None, CultureInfo.InvariantCulture) % 12;
-        if (match.Groups["half"].Value is "p" or "P")
-            hour += 12;
-        var minute = match.Groups["m"].Success ? match.Groups["m"].Value : "00";
-        return string.Create(CultureInfo.InvariantCulture, $"{hour:00}:{minute}");
-    }
-
     private static string Keep(BindingContext context, SourceScalar scalar, string canonical) => context.Canonical[scalar] = canonical;
 
-    [GeneratedRegex(@"^(?:(?<date>[0-9]{4}-[0-9]{2}-[0-9]{2})[ T]+)?(?<h>[0-9]{1,2}):(?<m>[0-9]{2})(?::(?<s>[0-9]{2}))?$", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"^(?:(?<date>[0-9]{4}-[0-9]{2}-[0-9]{2})[ T]+)?(?<h>[0-9]{1,2})(?::(?<m>[0-9]{2})(?::(?<s>[0-9]{2}))?(?: ?(?<half>[aApP]\.?[mM]\.?))?| ?(?<half>[aApP]\.?[mM]\.?))$", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex ClockShape();
 
     [GeneratedRegex(@"^([01]?[0-9]|2[0-3])\.[0-5][0-9]$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex PointTime();
-
-    [GeneratedRegex(@"^(?<h>1[0-2]|0?[1-9])(?::(?<m>[0-5][0-9]))? ?(?<half>[aApP])\.?[mM]\.?$", RegexOptions.CultureInvariant, 1000)]
-    private static partial Regex AmPm();
 
     [GeneratedRegex(@"^(?<n>[0-9]{1,5}) ?(?<unit>years?|yrs?|y|months?|mo|weeks?|wk|days?|d)$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase, 1000)]
     private static partial Regex PeriodShape();

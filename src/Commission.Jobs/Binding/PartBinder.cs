@@ -81,7 +81,7 @@ internal sealed partial class PartBinder(BindingContext context)
         if (log?.File is null || name is null || context.Logs(name) is not { } content)
             return log;
         var began = Timeline.LogStart;
-        var request = new LogRequest(log, field.Dimension, context.UnitsAt(name).ForGroup(units, field.Dimension), value => field.Within.Holds(value, field.Dimension == Dimension.Pressure ? PressureReference.Gauge : null));
+        var request = new LogRequest(log, field.Dimension, context.UnitsAt(name).ForGroup(units, field.Dimension), value => field.Within.Holds(value, field.Dimension == Dimension.Pressure ? PressureReference.Gauge : null), context.UnitsAt(name).IsSi);
         var data = LogReader.Read(request, content.Span, new LogCalendar(Timeline.Zone, began, Timeline.JobDate), context.Problems);
         if (data is { Start: null })
             data = data with { Start = began };
@@ -120,10 +120,14 @@ internal sealed partial class PartBinder(BindingContext context)
         node is SourceScalar scalar ? QuantityBinder.Accuracy(context, scalar, key, dimension is { } own ? [own] : context.Any.Values, ranges) : null;
 
     private Given<QuantityValue>? AnyValue(SourceNode? node, string key, PlausibleRange[] ranges) =>
-        node is SourceScalar scalar ? QuantityBinder.Any(context, scalar, key, context.Any.Values, ranges, _ => null) : null;
+        node is SourceScalar scalar
+            ? QuantityBinder.Any(context, scalar, key, context.Any.Values, ranges, d => d == context.Any.Usual ? context.UnitsAt(scalar).ForInstrument(d) : null)
+            : null;
 
     private Given<QuantityValue>? AnyDifference(SourceNode? node, string key, PlausibleRange[] ranges) =>
-        node is SourceScalar scalar ? QuantityBinder.Any(context, scalar, key, context.Any.Differences, ranges, _ => null) : null;
+        node is SourceScalar scalar
+            ? QuantityBinder.Any(context, scalar, key, context.Any.Differences, ranges, d => context.Any.Usual is { } usual && d == AnyDimensions.Of(usual).Differences[0] ? context.UnitsAt(scalar).ForInstrumentStep(usual, d) : null)
+            : null;
 
     private Given<T>? Quantity<T>(SourceNode? node, QuantityField field)
         where T : struct, IQuantity<T> =>

@@ -11,7 +11,11 @@ namespace Commission.Jobs.Binding;
 /// <param name="SiUnit">Unit of a bare number under <c>units: si</c>.</param>
 /// <param name="UnitOverride">The key of <c>units</c> that names another; null when none does.</param>
 /// <param name="Within">The plausible range.</param>
-internal sealed record QuantityField(string Key, Dimension Dimension, string? UsUnit, string? SiUnit, string? UnitOverride, PlausibleRange Within);
+internal sealed record QuantityField(string Key, Dimension Dimension, string? UsUnit, string? SiUnit, string? UnitOverride, PlausibleRange Within)
+{
+    /// <summary>Whether a pressure that does not say what it is counted from is gauge, as a nameplate's is.</summary>
+    public bool IsGauge { get; init; }
+}
 
 /// <summary>The range outside which a value is technically impossible, not merely unusual. Its ends are read when they are first needed.</summary>
 internal sealed class PlausibleRange(Dimension dimension, string low, string high)

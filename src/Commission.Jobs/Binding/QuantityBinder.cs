@@ -129,8 +129,9 @@ internal static class QuantityBinder
     /// <param name="takesBare">Whether a number without a unit would do, had the file said what it means.</param>
     public static void Report(BindingContext context, SourceScalar scalar, ParseFault fault, bool takesBare = false)
     {
-        var advice = fault.Advice;
-        if (fault.Kind == FaultKind.UnitMissing && context.UnitsAt(scalar) is { HasPreset: false } units)
+        var units = context.UnitsAt(scalar);
+        var advice = units.IsSi ? fault.SiAdvice : fault.Advice;
+        if (fault.Kind == FaultKind.UnitMissing && !units.HasPreset)
         {
             // The units line itself was refused: that was told, and is the cause of this.
             if (units.Refused)
@@ -158,7 +159,8 @@ internal static class QuantityBinder
     {
         if (!Digits.AreRead(context, scalar, field.Key))
             return null;
-        var result = QuantityParser.Parse(scalar.Text, field.Dimension, context.UnitsAt(scalar).ForField(field));
+        var bare = context.UnitsAt(scalar).ForField(field);
+        var result = field.IsGauge ? QuantityParser.ParseGauge(scalar.Text, bare) : QuantityParser.Parse(scalar.Text, field.Dimension, bare);
         if (result.Ok)
             return IsPlausible(context, scalar, field.Key, result.Value, field.Within) ? result.Value : null;
         Report(context, scalar, result.Fault, takesBare: true);

@@ -21,6 +21,12 @@ internal sealed class UnitDefaults
 
     public bool HasPreset => _preset is not null;
 
+    /// <summary>Whether bare numbers are in SI, so that no advice speaks of inches and pounds.</summary>
+    public bool IsSi => _preset == "si";
+
+    /// <summary>The preset alone, before its exceptions are read.</summary>
+    public static UnitDefaults OfPreset(string preset) => preset is "us" or "si" ? new(preset) : None;
+
     public bool Refused { get; private init; }
 
     public static UnitDefaults Of(UnitChoice? choice)
@@ -71,6 +77,27 @@ internal sealed class UnitDefaults
         Dimension.TemperatureDifference => ForGroup("temperature difference", dimension),
         _ => ForGroup("pressure", dimension),
     };
+
+    /// <summary>The unit of a bare number where the kind of quantity follows from another key; null for kinds that have no usual one.</summary>
+    public Unit? ForInstrument(Dimension dimension) => dimension switch
+    {
+        // What a manometer shows; the differences that a gauge can tell have the gauge's own unit.
+        Dimension.PressureDifference => ForGroup("static pressure", dimension),
+        Dimension.Temperature => ForGroup("temperature", dimension),
+        Dimension.Pressure => ForGroup("pressure", dimension),
+        Dimension.VacuumLevel => ForGroup("vacuum", dimension),
+        Dimension.AtmosphericPressure => ForGroup("atmospheric pressure", dimension),
+        Dimension.Mass => ForGroup("mass", dimension),
+        Dimension.VolumeFlow => ForGroup("air flow", dimension),
+        Dimension.Torque => ForGroup("torque", dimension),
+        Dimension.Capacitance => ForGroup("capacitance", dimension),
+        Dimension.Ratio => ForGroup("percentage", dimension),
+        _ => null,
+    };
+
+    /// <summary>The unit of a bare step or deviation of such a quantity: the same as its values have.</summary>
+    public Unit? ForInstrumentStep(Dimension dimension, Dimension difference) =>
+        ForInstrument(dimension) is { } unit ? UnitTable.For(difference).FirstOrDefault(u => u.Factor.Equals(unit.Factor)) : null;
 
     /// <summary>The unit of bare numbers of one group; null when the file names no preset.</summary>
     public Unit? ForGroup(string group, Dimension dimension)

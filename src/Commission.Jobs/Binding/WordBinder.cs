@@ -122,7 +122,7 @@ internal static class WordBinder
     /// <summary>A unit of <c>units</c>, where the key says what is written in it.</summary>
     public static Given<string>? DisplayUnitName(BindingContext context, SourceScalar scalar, string key)
     {
-        var tried = UnitSystem.Us.With(key, scalar.Text);
+        var tried = (context.UnitsAt(scalar).IsSi ? UnitSystem.Si : UnitSystem.Us).With(key, scalar.Text);
         if (!tried.Ok)
         {
             QuantityBinder.Report(context, scalar, tried.Fault);
@@ -139,9 +139,11 @@ internal static class WordBinder
         // A log's unit is held against what it logs when the log is read.
         if (UnitTable.FindAny(scalar.Text).FirstOrDefault() is { } known)
             return Give(context, scalar, known.Symbol, known.Symbol);
-        var nearest = NearestName.Of(scalar.Text, [.. UnitTable.Vacuum.Select(u => u.Symbol), "Pa", "mbar", "psig", "kPag", "bar(g)", "°F", "°C"]);
+        var si = context.UnitsAt(scalar).IsSi;
+        string[] customary = si ? [] : ["psig", "°F"];
+        var nearest = NearestName.Of(scalar.Text, [.. UnitTable.Vacuum.Select(u => u.Symbol), "Pa", "mbar", "kPag", "bar(g)", "°C", .. customary]);
         context.Complain(scalar, $"{ValueText.Quoted(scalar.Text)} is not a unit.", "",
-            nearest is null ? "Write it as the gauge does, such as micron, Pa, psig or °F." : $"Did you mean {nearest}?", "unknown-unit");
+            nearest is null ? $"Write it as the gauge does, such as micron, Pa, {(si ? "bar(g) or °C" : "psig or °F")}." : $"Did you mean {nearest}?", "unknown-unit");
         return null;
     }
 

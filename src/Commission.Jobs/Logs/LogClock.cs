@@ -72,14 +72,8 @@ internal sealed class LogClock
     {
         seconds = double.NaN;
         text = text.Trim();
-        var pm = false;
-        var half = false;
-        if (text.Length > 2 && text[^1] is 'm' or 'M' && text[^2] is 'a' or 'A' or 'p' or 'P')
-        {
-            half = true;
-            pm = text[^2] is 'p' or 'P';
-            text = text[..^2].TrimEnd();
-        }
+        var half = HalfOfDay(text, out var clock);
+        text = clock;
 
         if (text.Length > 0 && text[^1] is 'Z')
             text = text[..^1];
@@ -94,15 +88,31 @@ internal sealed class LogClock
             || !int.TryParse(text[..first], NumberStyles.None, CultureInfo.InvariantCulture, out var h)
             || !int.TryParse(minutes, NumberStyles.None, CultureInfo.InvariantCulture, out var m)
             || !LogCell.TryNumber(secondsText, secondsText.IndexOf(',') >= 0, out var s)
-            || m > 59 || s is < 0 or >= 60 || (ofDay && h > 23) || (half && h is 0 or > 12))
+            || m > 59 || s is < 0 or >= 60 || (ofDay && h > 23) || (half is not null && h is 0 or > 12))
         {
             return false;
         }
 
-        if (half)
-            h = (h % 12) + (pm ? 12 : 0);
+        if (half is not null)
+            h = (h % 12) + (half == 'p' ? 12 : 0);
         seconds = (h * 3600.0) + (m * 60.0) + s;
         return true;
+    }
+
+    /// <summary>Which half of the day a time names, a or p; null when it names none.</summary>
+    /// <param name="text">The time: <c>2:15 PM</c>, <c>2:15:00p.m.</c></param>
+    /// <param name="clock">The time without it.</param>
+    public static char? HalfOfDay(ReadOnlySpan<char> text, out ReadOnlySpan<char> clock)
+    {
+        clock = text;
+        var rest = text.TrimEnd('.');
+        if (rest.Length < 3 || rest[^1] is not ('m' or 'M'))
+            return null;
+        rest = rest[..^1].TrimEnd('.');
+        if (rest.Length < 2 || rest[^1] is not ('a' or 'A' or 'p' or 'P'))
+            return null;
+        clock = rest[..^1].TrimEnd();
+        return char.ToLowerInvariant(rest[^1]);
     }
 
     private static bool SplitDate(ReadOnlySpan<char> text, out ReadOnlySpan<char> date, out ReadOnlySpan<char> rest)

@@ -10,13 +10,13 @@ using Commission.Source;
 namespace Commission.Jobs.Logs;
 
 /// <summary>Finds out how a log is laid out. What the job file states is taken; where the log leaves two answers open, the job file is asked.</summary>
-internal sealed partial class LogLayoutFinder(LogFile log, Dimension dimension, Unit? usualUnit, DateOnly jobDate, ProblemList problems)
+internal sealed partial class LogLayoutFinder(LogRequest request, DateOnly jobDate, ProblemList problems)
 {
     private static readonly string[] ReadingWords = ["vacuum", "pressure", "micron", "mtorr", "torr", "mbar", "reading", "value", "temp", "temperature", "psig", "level"];
 
     public LogLayout? Find(string text)
     {
-        var delimiter = log.Delimiter?.Value switch
+        var delimiter = request.Log.Delimiter?.Value switch
         {
             Delimiter.Comma => ',',
             Delimiter.Semicolon => ';',
@@ -27,18 +27,18 @@ internal sealed partial class LogLayoutFinder(LogFile log, Dimension dimension, 
         var first = FirstReadingRow(rows);
         if (first is null)
         {
-            Complain(log.File.At, $"{ValueText.Quoted(log.File.Value)} holds no rows with a time and a reading.",
+            Complain(request.Log.File.At, $"{ValueText.Quoted(request.Log.File.Value)} holds no rows with a time and a reading.",
                 "Name the columns with time column and value column, or the delimiter, if the log has another layout.");
             return null;
         }
 
         var data = rows.Skip(first.Value).ToArray();
         var headings = Headings(rows, first.Value);
-        var decimalComma = log.Decimal?.Value switch
+        var decimalComma = request.Log.Decimal?.Value switch
         {
             DecimalMark.Comma => true,
             DecimalMark.Point => false,
-            _ => GuessDecimalComma(data, delimiter),
+            _ => GuessDecimalComma(text, delimiter, data[0].Line),
         };
         if (decimalComma is not { } comma)
             return null;
@@ -63,7 +63,7 @@ internal sealed partial class LogLayoutFinder(LogFile log, Dimension dimension, 
             TimeHeading = headings[timeColumn],
             ValueHeading = headings[valueColumn],
             Unit = unit,
-            UnitIsGuessed = log.Unit is null && UnitIn(headings[valueColumn]) is null,
+            UnitIsGuessed = request.Log.Unit is null && UnitIn(headings[valueColumn]) is null,
             Clock = clock,
         };
     }
@@ -94,7 +94,7 @@ internal sealed partial class LogLayoutFinder(LogFile log, Dimension dimension, 
     }
 
     private bool IsReadingLike(string cell) =>
-        cell.Length > 0 && (LogCell.Read(cell, true, log.OverRange?.Value, out _) is LogCell.Kind.Number or LogCell.Kind.Over || LogCell.TryNumber(cell, false, out _));
+        cell.Length > 0 && (LogCell.Read(cell, true, request.Log.OverRange?.Value, out _) is LogCell.Kind.Number or LogCell.Kind.Over || LogCell.TryNumber(cell, false, out _));
 
     private static bool IsTimeLike(string cell) =>
         LogCell.TryNumber(cell, false, out _) || LogCell.TryNumber(cell, true, out _) || LogClock.TryTimeOfDay(cell, false, out _) || LogClock.LooksDated(cell);
@@ -106,25 +106,28 @@ internal sealed partial class LogLayoutFinder(LogFile log, Dimension dimension, 
         return [.. Enumerable.Range(0, width).Select(i => i < header.Count && header[i].Length > 0 ? header[i] : string.Create(CultureInfo.InvariantCulture, $"column {i + 1}"))];
     }
 
-    private bool? GuessDecimalComma(LogSample[] data, char delimiter)
+    private bool? GuessDecimalComma(string text, char delimiter, int firstLine)
     {
+        var mark = LogDecimalMark.Of(text, delimiter, firstLine);
+        if (mark is { Comma: { } comma, Point: { } point })
+        {
+            Complain(request.Log.File.At, $"{ValueText.Quoted(request.Log.File.Value)} has a decimal comma, {comma}, and a decimal point, {point}.", "State decimal: comma or decimal: point beside the file.");
+            return null;
+        }
+
+        if (mark.Comma is not null || mark.Point is not null || mark.Either is not { } either)
+            return mark.Comma is not null;
+
+        // Where commas part the cells, one inside quotes stands between thousands unless it says otherwise.
         if (delimiter == ',')
             return false;
-        var cells = data.SelectMany(r => r.Cells).Where(c => c.Length > 0 && char.IsAsciiDigit(c[^1]) && !c.Contains(':', StringComparison.Ordinal)).ToArray();
-        var withComma = cells.Where(c => CommaNumber().IsMatch(c)).ToArray();
-        if (withComma.Length == 0)
-            return false;
-        if (cells.Any(c => PointNumber().IsMatch(c)))
-            return false;
-        if (withComma.Any(c => c.Length - c.IndexOf(',', StringComparison.Ordinal) != 4))
-            return true;
-        Complain(log.File.At, $"\"{withComma[0]}\" in {ValueText.Quoted(log.File.Value)} may be a decimal comma or a thousands mark.", "State decimal: comma or decimal: point beside the file.");
+        Complain(request.Log.File.At, $"{either} of {ValueText.Quoted(request.Log.File.Value)} may be a decimal comma or a thousands mark.", "State decimal: comma or decimal: point beside the file.");
         return null;
     }
 
     private (int? Date, int? Time) TimeColumns(string[] headings, LogSample[] data, bool comma)
     {
-        if (log.TimeColumn is { } stated)
+        if (request.Log.TimeColumn is { } stated)
         {
             if (ColumnOf(headings, stated.Value) is { } column)
                 return (null, column);
@@ -152,7 +155,7 @@ internal sealed partial class LogLayoutFinder(LogFile log, Dimension dimension, 
         // Without headings: a first column that only rises counts the time.
         if (Times(0) && Rises(data, comma))
             return (null, 0);
-        Complain(log.File.At, $"{ValueText.Quoted(log.File.Value)} has the columns {ValueText.OneOf(headings)}; none is plainly the time.", "State time column beside the file.");
+        Complain(request.Log.File.At, $"{ValueText.Quoted(request.Log.File.Value)} has the columns {ValueText.OneOf(headings)}; none is plainly the time.", "State time column beside the file.");
         return (null, null);
     }
 
@@ -171,7 +174,7 @@ internal sealed partial class LogLayoutFinder(LogFile log, Dimension dimension, 
 
     private int? ValueColumn(string[] headings, LogSample[] data, bool comma, int time, int? date)
     {
-        if (log.ValueColumn is { } stated)
+        if (request.Log.ValueColumn is { } stated)
         {
             if (ColumnOf(headings, stated.Value) is { } column)
                 return column;
@@ -194,35 +197,37 @@ internal sealed partial class LogLayoutFinder(LogFile log, Dimension dimension, 
 
         if (candidates.Length == 1)
             return candidates[0];
-        Complain(log.File.At, $"{ValueText.Quoted(log.File.Value)} has the columns {ValueText.OneOf(headings)}; {(candidates.Length == 0 ? "none holds readings" : "more than one may be the reading")}.",
+        Complain(request.Log.File.At, $"{ValueText.Quoted(request.Log.File.Value)} has the columns {ValueText.OneOf(headings)}; {(candidates.Length == 0 ? "none holds readings" : "more than one may be the reading")}.",
             "State value column beside the file.");
         return null;
     }
 
     private Unit? FindUnit(string heading)
     {
-        if (log.Unit is { } stated)
+        if (request.Log.Unit is { } stated)
         {
-            if (UnitTable.Find(stated.Value, dimension) is { } unit)
+            if (UnitTable.Find(stated.Value, request.Dimension) is { } unit)
                 return unit;
-            Complain(stated.At, $"{ValueText.Quoted(stated.Value)} is not a unit of {DimensionName.WithArticle(dimension)}.", $"Write {ValueText.OneOf([.. UnitTable.For(dimension).Select(u => u.Symbol).Take(6)])}.");
+            Complain(stated.At, $"{ValueText.Quoted(stated.Value)} is not a unit of {DimensionName.WithArticle(request.Dimension)}.", $"Write {ValueText.OneOf(Units())}.");
             return null;
         }
 
         if (UnitIn(heading) is { } found)
             return found;
-        if (usualUnit is not null)
-            return usualUnit;
-        Complain(log.File.At, $"The heading \"{heading}\" of {ValueText.Quoted(log.File.Value)} does not say the unit.",
-            $"State unit beside the file: {ValueText.OneOf([.. UnitTable.For(dimension).Select(u => u.Symbol).Take(6)])}.");
+        if (request.UsualUnit is not null)
+            return request.UsualUnit;
+        Complain(request.Log.File.At, $"The heading \"{heading}\" of {ValueText.Quoted(request.Log.File.Value)} does not say the unit.",
+            $"State unit beside the file: {ValueText.OneOf(Units())}.");
         return null;
     }
+
+    private string[] Units() => [.. UnitTable.OfferedFor(request.Dimension, request.IsSi).Select(u => u.Symbol).Take(6)];
 
     private Unit? UnitIn(string heading)
     {
         foreach (Match match in UnitWord().Matches(heading))
         {
-            if (UnitTable.Find(match.Value, dimension) is { } unit)
+            if (UnitTable.Find(match.Value, request.Dimension) is { } unit)
                 return unit;
         }
 
@@ -231,10 +236,10 @@ internal sealed partial class LogLayoutFinder(LogFile log, Dimension dimension, 
 
     private LogClock? FindClock(string heading, string[] cells, bool comma)
     {
-        var format = log.TimeFormat?.Value ?? GuessFormat(heading, cells, comma);
+        var format = request.Log.TimeFormat?.Value ?? GuessFormat(heading, cells, comma);
         if (format is null)
         {
-            Complain(log.File.At, $"The times of {ValueText.Quoted(log.File.Value)} under \"{heading}\" may be seconds or minutes.", "State time format: seconds or time format: minutes beside the file.");
+            Complain(request.Log.File.At, $"The times of {ValueText.Quoted(request.Log.File.Value)} under \"{heading}\" may be seconds or minutes.", "State time format: seconds or time format: minutes beside the file.");
             return null;
         }
 
@@ -243,7 +248,7 @@ internal sealed partial class LogLayoutFinder(LogFile log, Dimension dimension, 
         cells = [.. cells.Where(LogClock.LooksDated)];
         if (cells.Length == 0)
         {
-            Complain(log.File.At, $"The times of {ValueText.Quoted(log.File.Value)} under \"{heading}\" are not times this program reads.", "Write times as 09:25:00 or dates as 2026-06-18, or state time format.");
+            Complain(request.Log.File.At, $"The times of {ValueText.Quoted(request.Log.File.Value)} under \"{heading}\" are not times this program reads.", "Write times as 09:25:00 or dates as 2026-06-18, or state time format.");
             return null;
         }
 
@@ -253,9 +258,9 @@ internal sealed partial class LogLayoutFinder(LogFile log, Dimension dimension, 
             fitting = [.. fitting.Where(f => Math.Abs(LogClock.DateOf(cells[0], f)!.Value.DayNumber - jobDate.DayNumber) <= 3)];
         if (fitting.Count > 0 && fitting.Select(f => LogClock.DateOf(cells[0], f)).Distinct().Count() == 1)
             return LogClock.Of(ClockFormat.DateAndClock, comma, fitting[0]);
-        Complain(log.File.At, dates.Length > 1
-                ? $"\"{cells[0]}\" in {ValueText.Quoted(log.File.Value)} may be the day before the month or after it, and neither is the job's date."
-                : $"\"{cells[0]}\" in {ValueText.Quoted(log.File.Value)} is not a date and time this program reads.",
+        Complain(request.Log.File.At, dates.Length > 1
+                ? $"\"{cells[0]}\" in {ValueText.Quoted(request.Log.File.Value)} may be the day before the month or after it, and neither is the job's date."
+                : $"\"{cells[0]}\" in {ValueText.Quoted(request.Log.File.Value)} is not a date and time this program reads.",
             "Write dates as 2026-06-18, or state time format.");
         return null;
     }
@@ -271,6 +276,9 @@ internal sealed partial class LogLayoutFinder(LogFile log, Dimension dimension, 
 
         if (Mostly(cells, c => LogClock.TryTimeOfDay(c, false, out _)))
         {
+            // Half past midnight is written 12:30 AM: half a minute elapsed is not.
+            if (cells.Any(c => LogClock.HalfOfDay(c, out _) is not null))
+                return ClockFormat.Clock;
             _ = LogClock.TryTimeOfDay(cells[0], false, out var first);
             return first < 60 || heading.Contains("elapsed", StringComparison.OrdinalIgnoreCase) ? ClockFormat.ElapsedClock : ClockFormat.Clock;
         }
@@ -306,7 +314,7 @@ internal sealed partial class LogLayoutFinder(LogFile log, Dimension dimension, 
     private void NoColumn(Given<string> stated, string[] headings)
     {
         var nearest = NearestName.Of(stated.Value, headings);
-        Complain(stated.At, $"{ValueText.Quoted(log.File.Value)} has no column {ValueText.Quoted(stated.Value)}.",
+        Complain(stated.At, $"{ValueText.Quoted(request.Log.File.Value)} has no column {ValueText.Quoted(stated.Value)}.",
             nearest is null ? $"Its columns are {ValueText.OneOf(headings)}." : $"Did you mean \"{nearest}\"?");
     }
 
@@ -326,12 +334,6 @@ internal sealed partial class LogLayoutFinder(LogFile log, Dimension dimension, 
 
     [GeneratedRegex(@"[^\s,;:\[\]{}]+", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex UnitWord();
-
-    [GeneratedRegex(@"^[+\-]?[0-9]+,[0-9]+$", RegexOptions.CultureInvariant, 1000)]
-    private static partial Regex CommaNumber();
-
-    [GeneratedRegex(@"^[+\-]?[0-9]+\.[0-9]+$", RegexOptions.CultureInvariant, 1000)]
-    private static partial Regex PointNumber();
 }
 
 /// <summary>How a log is laid out: stated in the job file, or found from the log itself.</summary>

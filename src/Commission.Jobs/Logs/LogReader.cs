@@ -16,7 +16,8 @@ namespace Commission.Jobs.Logs;
 /// <param name="Dimension">What the readings are.</param>
 /// <param name="UsualUnit">The job's unit for such readings; null when every number needs its unit.</param>
 /// <param name="IsPlausible">Whether a reading in SI can be; a gauge pressure as written.</param>
-internal sealed record LogRequest(LogFile Log, Dimension Dimension, Unit? UsualUnit, Func<double, bool> IsPlausible);
+/// <param name="IsSi">Whether the job's units are SI, so that no advice speaks of inches and pounds.</param>
+internal sealed record LogRequest(LogFile Log, Dimension Dimension, Unit? UsualUnit, Func<double, bool> IsPlausible, bool IsSi);
 
 /// <summary>The day and the zone of a log's clock.</summary>
 /// <param name="Zone">The job's zone.</param>
@@ -47,7 +48,7 @@ internal static class LogReader
 
         try
         {
-            if (new LogLayoutFinder(log, request.Dimension, request.UsualUnit, calendar.JobDate, problems).Find(text) is not { } layout)
+            if (new LogLayoutFinder(request, calendar.JobDate, problems).Find(text) is not { } layout)
                 return null;
             var rows = ReadRows(request, text, layout, problems);
             return problems.Count > before ? null : rows.ToSeries(log, layout, calendar, problems);

@@ -20,7 +20,7 @@ internal static class SiteRules
         if (!site.Says("elevation") && !site.Says("station pressure") && !site.Says("barometer"))
         {
             context.Problems.Add(site.Origin, "The site has neither an elevation nor a station pressure.", "One of them is needed to turn gauge pressure into absolute pressure.",
-                "Write elevation: and the height of the town, such as elevation: 5280 ft.", "no-atmosphere");
+                $"Write elevation: and the height of the town, such as elevation: {(context.IsSi ? "1610 m" : "5280 ft")}.", "no-atmosphere");
             return;
         }
 
@@ -89,6 +89,8 @@ internal static class InstrumentRules
 
             if (instrument.Checks?.CheckWeight is { Applied.Value.Si: <= 0 } weight)
                 context.Complain(weight.Applied, $"A check weight of {weight.Applied.Text} weighs nothing.", "", "Write its mass.", "impossible");
+            foreach (var ofOneKind in instrument.Resolution.Where(s => s.Step is not null).GroupBy(s => s.Step.Value.Dimension))
+                StepsFollow(context, [.. ofOneKind]);
         }
 
         Twice(context, context.Job.Instruments.Select(i => i.Id), "instrument");
@@ -96,6 +98,38 @@ internal static class InstrumentRules
         Twice(context, context.Job.Equipment?.BranchBoxes.Select(b => b.Id) ?? [], "branch box");
         Twice(context, context.Job.Cylinders.Select(c => c.Id), "cylinder");
     }
+
+    // A display changes its step where one range ends and the next begins: no gap, no overlap, upwards.
+    private static void StepsFollow(RuleContext context, IReadOnlyList<ResolutionStep> steps)
+    {
+        for (var i = 0; i + 1 < steps.Count; i++)
+        {
+            var (now, next) = (steps[i], steps[i + 1]);
+            if ((now.UpTo ?? next.Above) is not { } end)
+            {
+                if (now.Says("up to") || next.Says("above"))
+                    return;
+                context.Complain(now.Step, $"The step {now.Step.Text} does not say for which readings, and {next.Step.Text} stands beside it.", "All but the last of several steps say up to where they hold.",
+                    $"Write it like {{up to: {(context.IsSi ? "7 bar(g)" : "100 psig")}, step: {now.Step.Text}}}.", "resolution-range");
+                return;
+            }
+
+            if (now.UpTo is { } upTo && next.Above is { } above && !SameReading(upTo.Value.Si, above.Value.Si))
+            {
+                context.Complain(above, $"The step {next.Step.Text} begins above {above.Text}, and the one before it holds up to {upTo.Text}.", "One range begins where the other ends.", $"Write above: {upTo.Text}.", "resolution-range");
+                return;
+            }
+
+            if ((now.Above ?? (i > 0 ? steps[i - 1].UpTo : null)) is { } begin && !(end.Value.Si > begin.Value.Si))
+            {
+                context.Complain(end, $"The step {now.Step.Text} holds from {begin.Text} up to {end.Text}, which is no range.", "Steps stand in the order of their ranges, the lowest first.", "Put them in order.", "resolution-range");
+                return;
+            }
+        }
+    }
+
+    // 100 psig and 6.895 bar(g) are one end.
+    private static bool SameReading(double a, double b) => Math.Abs(a - b) <= 1e-3 * Math.Max(Math.Abs(a), Math.Abs(b));
 
     private static void Twice(RuleContext context, IEnumerable<Given<string>?> ids, string what)
     {

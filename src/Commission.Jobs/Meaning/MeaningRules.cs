@@ -1,4 +1,5 @@
 using Commission.Jobs.Model;
+using Commission.Jobs.Model.Words;
 using Commission.Measurement.Atmosphere;
 using Commission.Measurement.Quantities;
 using Commission.Source;
@@ -40,6 +41,9 @@ internal sealed class RuleContext(Job job, ProblemList problems)
     public Job Job { get; } = job;
 
     public ProblemList Problems { get; } = problems;
+
+    /// <summary>Whether the file is in SI, so that no advice speaks of inches and pounds.</summary>
+    public bool IsSi => Job.Units?.Preset?.Value == UnitPreset.Si;
 
     /// <summary>The atmosphere at the site; the standard one while the site says nothing.</summary>
     public Pressure Atmosphere { get; } = AtmosphereAt(job.Identity?.Site);

@@ -8,6 +8,14 @@ internal sealed class JobSchema
 {
     private static readonly Lazy<JobSchema> Loaded = new(() => new JobSchema());
 
+    private static readonly Lazy<JobSchema> LoadedForSi = new(() => new JobSchema(Loaded.Value));
+
+    private JobSchema(JobSchema same)
+    {
+        (Root, Definitions, KitFile) = (same.Root, same.Definitions, same.KitFile);
+        IsSi = true;
+    }
+
     private JobSchema()
     {
         using var stream = typeof(JobSchema).Assembly.GetManifestResourceStream("job.schema.json")
@@ -18,6 +26,11 @@ internal sealed class JobSchema
     }
 
     public static JobSchema Instance => Loaded.Value;
+
+    /// <summary>The same for a file in SI, whose examples are told without inches and pounds.</summary>
+    public static JobSchema ForSi => LoadedForSi.Value;
+
+    public bool IsSi { get; }
 
     public JsonElement Root { get; }
 

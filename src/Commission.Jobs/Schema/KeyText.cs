@@ -21,6 +21,8 @@ internal static class KeyText
             advice = "";
         else if (NearestKey(mapping, siblings, key.Text) is { } nearest)
             advice = $"Did you mean \"{nearest}\"?";
+        else if (NearWords.WithAllOf(key.Text, OwnKeys(mapping).Where(k => siblings.Find(k) is null)) is { Count: > 0 } longer)
+            advice = $"Did you mean {ValueText.OneOf([.. longer.Select(k => $"\"{k}\"")])}?";
         else if (HomeOf(schema, key.Text) is { } home)
             advice = $"\"{key.Text}\" belongs under \"{home}\".";
         else

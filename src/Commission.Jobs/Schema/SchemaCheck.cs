@@ -24,27 +24,34 @@ internal sealed class SchemaCheck
 
     private static readonly EvaluationOptions Listing = MakeOptions();
 
-    private readonly JobSchema _schema = JobSchema.Instance;
+    private readonly JobSchema _schema;
     private readonly ProblemList _problems;
     private readonly HashSet<SourceNode> _rejected;
     private int _strangers;
 
-    private SchemaCheck(ProblemList problems, HashSet<SourceNode> rejected)
+    private SchemaCheck(SourceNode root, ProblemList problems, HashSet<SourceNode> rejected)
     {
+        _schema = IsSi(root) ? JobSchema.ForSi : JobSchema.Instance;
         _problems = problems;
         _rejected = rejected;
     }
 
     /// <summary>Checks a job file. Nodes that the binder has to leave alone are put into <paramref name="rejected"/>.</summary>
     public static void Job(SourceNode root, ProblemList problems, HashSet<SourceNode> rejected) =>
-        new SchemaCheck(problems, rejected).Run(root, JobFile.Value, JobSchema.Instance.Root);
+        new SchemaCheck(root, problems, rejected).Run(root, JobFile.Value, JobSchema.Instance.Root);
 
     /// <summary>Checks a kit file.</summary>
     public static void Kit(SourceNode root, ProblemList problems, HashSet<SourceNode> rejected) =>
-        new SchemaCheck(problems, rejected).Run(root, KitFile.Value, JobSchema.Instance.KitFile);
+        new SchemaCheck(root, problems, rejected).Run(root, KitFile.Value, JobSchema.Instance.KitFile);
 
     /// <summary>Builds the evaluator ahead of time, beside other work.</summary>
     public static void Prepare() => _ = JobFile.Value;
+
+    private static bool IsSi(SourceNode root)
+    {
+        var units = (root as SourceMapping)?.Find("units")?.Value;
+        return ((units as SourceMapping)?.Find("preset")?.Value ?? units) is SourceScalar { Text: "si" };
+    }
 
     private static EvaluationOptions MakeOptions()
     {

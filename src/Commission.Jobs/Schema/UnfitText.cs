@@ -25,10 +25,11 @@ internal static class UnfitText
     }
 
     /// <summary>A value as it is written in a job file.</summary>
-    public static string Yaml(JsonElement value) => value.ValueKind switch
+    public static string Yaml(JsonElement value, bool si = false) => value.ValueKind switch
     {
-        JsonValueKind.Object => "{" + string.Join(", ", value.EnumerateObject().Select(p => $"{p.Name}: {Yaml(p.Value)}")) + "}",
-        JsonValueKind.Array => "[" + string.Join(", ", value.EnumerateArray().Select(Yaml)) + "]",
+        JsonValueKind.Object => "{" + string.Join(", ", value.EnumerateObject().Select(p => $"{p.Name}: {Yaml(p.Value, si)}")) + "}",
+        JsonValueKind.Array => "[" + string.Join(", ", value.EnumerateArray().Select(v => Yaml(v, si))) + "]",
+        JsonValueKind.String when si && SiExample.Of(value.GetString()!) is { } metric => metric,
         JsonValueKind.String when value.GetString() is { } text && (text.Contains(',', StringComparison.Ordinal) || IsTimeOfDay(text)) => $"\"{text}\"",
         _ => value.ToString(),
     };
@@ -66,9 +67,11 @@ internal static class UnfitText
         var nearest = NearestName.Of(scalar.Text, all);
         var known = words.EnumerateObject().Select(p => p.Name).ToArray();
 
+        var longer = nearest is null ? NearWords.WithAllOf(scalar.Text, known) : [nearest];
+
         // With a good guess a long list only hides it.
-        return Make(place, $"{written} is not known for {name}.", nearest is null || known.Length <= 8 ? $"The words are {ValueText.OneOf(known)}." : "",
-            nearest is null ? "" : $"Did you mean \"{nearest}\"?", "unknown-word");
+        return Make(place, $"{written} is not known for {name}.", longer.Count == 0 || known.Length <= 8 ? $"The words are {ValueText.OneOf(known)}." : "",
+            longer.Count == 0 ? "" : $"Did you mean {ValueText.OneOf([.. longer.Select(w => $"\"{w}\"")])}?", "unknown-word");
     }
 
     private static string Expected(JobSchema schema, JsonElement field)
@@ -116,14 +119,14 @@ internal static class UnfitText
     public static string? Example(JobSchema schema, JsonElement field)
     {
         if (field.TryGetProperty("examples", out var examples) && examples.GetArrayLength() > 0)
-            return Yaml(examples[0]);
+            return Yaml(examples[0], schema.IsSi);
         if (schema.ForMapping(field) is not { } mapping || !mapping.TryGetProperty("properties", out var properties))
             return null;
         var needed = mapping.TryGetProperty("required", out var required) ? required.EnumerateArray().Select(r => r.GetString()!).ToArray() : [];
         var shown = properties.EnumerateObject()
             .Where(p => needed.Length > 0 ? needed.Contains(p.Name) : p.Value.TryGetProperty("examples", out _))
             .Take(needed.Length > 0 ? 4 : 2)
-            .Select(p => (p.Name, Example: p.Value.TryGetProperty("examples", out var own) ? Yaml(own[0]) : "…"));
+            .Select(p => (p.Name, Example: p.Value.TryGetProperty("examples", out var own) ? Yaml(own[0], schema.IsSi) : "…"));
         var text = string.Join(", ", shown.Select(p => $"{p.Name}: {p.Example}"));
         return text.Length == 0 ? null : "{" + text + "}";
     }

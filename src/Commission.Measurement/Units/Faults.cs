@@ -13,6 +13,9 @@ namespace Commission.Measurement.Units;
 /// <param name="Length">How many characters it covers, at least one unless the text is empty.</param>
 public sealed record ParseFault(FaultKind Kind, string Found, string Expected, string Advice, int Offset, int Length)
 {
+    /// <summary>The advice for a file in SI: no unit of inch and pound is offered in it.</summary>
+    public string SiAdvice { get; init; } = Advice;
+
     /// <summary>The sentences joined.</summary>
     public string Message => string.Join(' ', new[] { Found, Expected, Advice }.Where(part => part.Length > 0));
 }
@@ -102,22 +105,22 @@ public sealed class ParseResult<T>
 internal static class FaultText
 {
     public static ParseFault Empty(Dimension dimension) =>
-        new(FaultKind.Empty, "Nothing is written.", Expected(dimension), Example(dimension), 0, 0);
+        Advised(si => Example(dimension, si), advice => new(FaultKind.Empty, "Nothing is written.", Expected(dimension), advice, 0, 0));
 
     public static ParseFault TooLong(string text) =>
         new(FaultKind.Leftover, Invariant($"This is too long for a quantity ({text.Length} characters)."), "", "Write one number and its unit; put words in the notes.", 0, text.Length);
 
     public static ParseFault NotANumber(string text, Dimension dimension, int at) =>
-        new(FaultKind.NotANumber, $"\"{text}\" does not begin with a number.", Expected(dimension), Example(dimension), at, Math.Max(1, text.Length));
+        Advised(si => Example(dimension, si), advice => new(FaultKind.NotANumber, $"\"{text}\" does not begin with a number.", Expected(dimension), advice, at, Math.Max(1, text.Length)));
 
     public static ParseFault UnitWithoutNumber(string text, Dimension dimension, int at) =>
-        new(FaultKind.NotANumber, $"\"{text}\" is a unit without a number.", Expected(dimension), Example(dimension), at, text.Length);
+        Advised(si => Example(dimension, si), advice => new(FaultKind.NotANumber, $"\"{text}\" is a unit without a number.", Expected(dimension), advice, at, text.Length));
 
     public static ParseFault NotOneReading(string text, int at) =>
         new(FaultKind.NotANumber, $"\"{text}\" is not one reading.", "", "Write the number itself; how sure it is goes behind it, such as +/- 1.0.", at, text.Length);
 
     public static ParseFault InWords(string text, Dimension dimension, int at) =>
-        new(FaultKind.NumberInWords, $"\"{text}\" has its number in words.", "", $"Write the number in digits, such as {ExampleText(dimension)}.", at, text.Length);
+        Advised(si => $"Write the number in digits, such as {ExampleText(dimension, si)}.", advice => new(FaultKind.NumberInWords, $"\"{text}\" has its number in words.", "", advice, at, text.Length));
 
     public static ParseFault Comma(string number, int at)
     {
@@ -152,42 +155,43 @@ internal static class FaultText
 
     public static ParseFault UnitMissing(string written, NumberToken number, Dimension dimension)
     {
-        var units = UnitTable.For(dimension).Where(u => u.Symbol != "1").Take(2).Select(u => $"{number.Text} {u.Symbol}");
-        return new ParseFault(FaultKind.UnitMissing, $"\"{written}\" has no unit.", Expected(dimension), $"Write {string.Join(" or ", units)}.", number.Start, written.Length);
+        string Write(bool si) => $"Write {string.Join(" or ", UnitTable.OfferedFor(dimension, si).Where(u => u.Symbol != "1").Take(2).Select(u => $"{number.Text} {u.Symbol}"))}.";
+        return Advised(Write, advice => new(FaultKind.UnitMissing, $"\"{written}\" has no unit.", Expected(dimension), advice, number.Start, written.Length));
     }
 
     public static ParseFault UnknownUnit(string unit, NumberToken number, Dimension dimension, int at)
     {
-        var nearest = NearestUnit.Of(unit, UnitTable.For(dimension));
-        var advice = nearest is null ? $"Write it in {UnitList(dimension)}." : $"Did you mean {number.Text} {nearest.Symbol}?";
-        return new ParseFault(FaultKind.UnknownUnit, $"\"{unit}\" is not a unit known here.", Expected(dimension), advice, at, unit.Length);
+        string Advice(bool si) => NearestUnit.Of(unit, UnitTable.OfferedFor(dimension, si)) is { } nearest ? $"Did you mean {number.Text} {nearest.Symbol}?" : $"Write it in {UnitList(dimension, si)}.";
+        return Advised(Advice, advice => new(FaultKind.UnknownUnit, $"\"{unit}\" is not a unit known here.", Expected(dimension), advice, at, unit.Length));
     }
 
     public static ParseFault WrongDimension(string written, Unit unit, Dimension dimension, int at) =>
-        new(FaultKind.WrongDimension, $"\"{written}\" is {DimensionName.WithArticle(unit.Dimension)}.", Expected(dimension), $"Write it in {UnitList(dimension)}.", at, written.Length);
+        Advised(si => $"Write it in {UnitList(dimension, si)}.", advice => new(FaultKind.WrongDimension, $"\"{written}\" is {DimensionName.WithArticle(unit.Dimension)}.", Expected(dimension), advice, at, written.Length));
 
     public static ParseFault ReferenceInDifference(string written, NumberToken number, Unit unit, int at)
     {
         var plain = UnitTable.For(Dimension.PressureDifference).FirstOrDefault(u => u.Factor.Equals(unit.Factor));
         var what = unit.Reference == PressureReference.Absolute ? "an absolute pressure" : "a pressure against the atmosphere";
-        return new ParseFault(FaultKind.WrongDimension, $"\"{written}\" is {what}.", Expected(Dimension.PressureDifference), plain is null ? $"Write it in {UnitList(Dimension.PressureDifference)}." : $"Write {number.Text} {plain.Symbol}.", at, written.Length);
+        string Advice(bool si) => plain is null || (si && plain.IsCustomary) ? $"Write it in {UnitList(Dimension.PressureDifference, si)}." : $"Write {number.Text} {plain.Symbol}.";
+        return Advised(Advice, advice => new(FaultKind.WrongDimension, $"\"{written}\" is {what}.", Expected(Dimension.PressureDifference), advice, at, written.Length));
     }
 
-    public static ParseFault ReferenceMissing(string written, NumberToken number, Unit unit, Dimension dimension, int at)
+    public static ParseFault ReferenceMissing(string written, NumberToken number, Unit unit, Dimension dimension, int at) =>
+        Advised(si => SayReference(number, unit, dimension, si), advice => new(FaultKind.ReferenceMissing, $"\"{written}\" does not say gauge or absolute.", "", advice, at, written.Length));
+
+    private static string SayReference(NumberToken number, Unit unit, Dimension dimension, bool si)
     {
-        var gauge = UnitTable.For(Dimension.Pressure).FirstOrDefault(u => u.Reference == PressureReference.Gauge && u.Factor.Equals(unit.Factor));
-        var absolute = UnitTable.For(Dimension.Pressure).FirstOrDefault(u => u.Reference == PressureReference.Absolute && u.Factor.Equals(unit.Factor));
-        var depth = UnitTable.For(Dimension.Pressure).FirstOrDefault(u => u.Reference == PressureReference.BelowAtmosphere && u.Factor.Equals(unit.Factor));
-        string advice;
+        Unit? Counted(PressureReference from) => UnitTable.For(Dimension.Pressure).FirstOrDefault(u => u.Reference == from && u.Factor.Equals(unit.Factor));
+        if (si && unit.IsCustomary)
+            return $"Write it in {UnitList(dimension, si)}.";
+        var (gauge, absolute, depth) = (Counted(PressureReference.Gauge), Counted(PressureReference.Absolute), Counted(PressureReference.BelowAtmosphere));
         if (dimension == Dimension.VacuumLevel)
-            advice = absolute is null ? $"Write it in {UnitList(dimension)}." : $"Write {number.Text} {absolute.Symbol} if it is absolute, or the reading of a vacuum gauge in micron, Torr, Pa or mbar.";
-        else if (gauge is not null && absolute is not null)
-            advice = $"Write {number.Text} {gauge.Symbol} (what a service gauge shows) or {absolute.Symbol}.";
-        else if (depth is not null && absolute is not null)
-            advice = $"Write {number.Text} {depth.Symbol} (the depth a compound gauge shows) or {absolute.Symbol}.";
-        else
-            advice = absolute is not null ? $"Write {number.Text} {absolute.Symbol} if it is absolute." : $"Write it in {UnitList(dimension)}.";
-        return new ParseFault(FaultKind.ReferenceMissing, $"\"{written}\" does not say gauge or absolute.", "", advice, at, written.Length);
+            return absolute is null ? $"Write it in {UnitList(dimension, si)}." : $"Write {number.Text} {absolute.Symbol} if it is absolute, or the reading of a vacuum gauge in micron, Torr, Pa or mbar.";
+        if (gauge is not null && absolute is not null)
+            return $"Write {number.Text} {gauge.Symbol} (what a service gauge shows) or {absolute.Symbol}.";
+        if (depth is not null && absolute is not null)
+            return $"Write {number.Text} {depth.Symbol} (the depth a compound gauge shows) or {absolute.Symbol}.";
+        return absolute is not null ? $"Write {number.Text} {absolute.Symbol} if it is absolute." : $"Write it in {UnitList(dimension, si)}.";
     }
 
     public static ParseFault DepthNotVacuum(string written, Unit unit, int at) => new(
@@ -200,8 +204,9 @@ internal static class FaultText
         at,
         written.Length);
 
-    public static ParseFault GaugeBarometer(string written, int at) => new(
-        FaultKind.WrongDimension, $"\"{written}\" is counted from the atmosphere itself.", Expected(Dimension.AtmosphericPressure), "Write what a barometer at the site reads, such as 24.64 inHg or 834 hPa.", at, written.Length);
+    public static ParseFault GaugeBarometer(string written, int at) => Advised(
+        si => $"Write what a barometer at the site reads, such as {(si ? "" : "24.64 inHg or ")}834 hPa.",
+        advice => new(FaultKind.WrongDimension, $"\"{written}\" is counted from the atmosphere itself.", Expected(Dimension.AtmosphericPressure), advice, at, written.Length));
 
     public static ParseFault Impossible(string written, string why, string advice, int at) =>
         new(FaultKind.Impossible, $"\"{written}\" {why}.", "", advice, at, written.Length);
@@ -210,21 +215,23 @@ internal static class FaultText
         new(FaultKind.BadCompound, $"\"{written}\" {why}.", "", advice, at, written.Length);
 
     public static ParseFault Leftover(string rest, Dimension dimension, int at) =>
-        new(FaultKind.Leftover, $"\"{rest}\" is left over after the quantity.", Expected(dimension), Example(dimension), at, rest.Length);
+        Advised(si => Example(dimension, si), advice => new(FaultKind.Leftover, $"\"{rest}\" is left over after the quantity.", Expected(dimension), advice, at, rest.Length));
 
-    public static ParseFault UncertaintyWithoutNumber(string written, Dimension dimension, int at) => new(
-        FaultKind.BadUncertainty,
-        written.Length == 0 ? "Nothing stands behind the ± sign." : $"\"{written}\" does not begin with a number.",
-        "",
-        $"Write it like {(dimension == Dimension.Temperature ? "45.2 °F +/- 1.0" : ExampleText(dimension) + " +/- 1")}.",
-        at,
-        Math.Max(1, written.Length));
+    public static ParseFault UncertaintyWithoutNumber(string written, Dimension dimension, int at) => Advised(
+        si => $"Write it like {ExampleText(dimension, si)} +/- {(dimension == Dimension.Temperature ? "1.0" : "1")}.",
+        advice => new(
+            FaultKind.BadUncertainty,
+            written.Length == 0 ? "Nothing stands behind the ± sign." : $"\"{written}\" does not begin with a number.",
+            "",
+            advice,
+            at,
+            Math.Max(1, written.Length)));
 
     public static ParseFault Uncertainty(string written, string why, string advice, int at) =>
         new(FaultKind.BadUncertainty, $"\"{written}\" {why}.", "", advice, at, Math.Max(1, written.Length));
 
     public static ParseFault NotARange(string written, Dimension dimension) =>
-        new(FaultKind.BadRange, $"\"{written}\" is not a range.", $"A range of {DimensionName.Of(dimension)} is expected here.", $"Write both ends, such as {RangeExample(dimension)}.", 0, Math.Max(1, written.Length));
+        Advised(si => $"Write both ends, such as {RangeExample(dimension, si)}.", advice => new(FaultKind.BadRange, $"\"{written}\" is not a range.", $"A range of {DimensionName.Of(dimension)} is expected here.", advice, 0, Math.Max(1, written.Length)));
 
     public static ParseFault RangeNotValue(string written, QuantityRange range) =>
         new(FaultKind.BadRange, $"\"{written}\" is a range.", "One value is expected here.", $"Write one value, such as {range.Lower.Canonical} or {range.Upper.Canonical}.", 0, Math.Max(1, written.Length));
@@ -232,20 +239,24 @@ internal static class FaultText
     public static ParseFault BackwardRange(string written, string turned) =>
         new(FaultKind.BadRange, $"\"{written}\" runs from the higher to the lower end.", "", $"Write {turned}.", 0, written.Length);
 
-    public static ParseFault Accuracy(string written, string why, int at) => new(
-        FaultKind.BadAccuracy, written.Length == 0 ? "Nothing is written." : $"\"{written}\" {why}.", "An accuracy is expected here.", "Write it like 0.5 % of full scale, 1.5 % of reading + 3 digits, 0.9 °F, or ±0.5 K (k=2).", at, Math.Max(1, written.Length));
+    public static ParseFault Accuracy(string written, string why, int at) => Advised(
+        si => $"Write it like 0.5 % of full scale, 1.5 % of reading + 3 digits, {(si ? "0.02 bar" : "0.9 °F")}, or ±0.5 K (k=2).",
+        advice => new(FaultKind.BadAccuracy, written.Length == 0 ? "Nothing is written." : $"\"{written}\" {why}.", "An accuracy is expected here.", advice, at, Math.Max(1, written.Length)));
 
     public static ParseFault UnknownDisplayKey(string key, IReadOnlyList<string> keys) =>
         new(FaultKind.UnknownUnit, $"\"{key}\" is nothing that has a unit of its own.", "", $"Write one of: {string.Join(", ", keys)}.", 0, Math.Max(1, key.Length));
 
-    public static ParseFault NotADisplayUnit(string unit, string key, IReadOnlyList<string> symbols) =>
-        new(FaultKind.UnknownUnit, $"\"{unit}\" cannot be the unit of {key}.", "", $"Write one of: {string.Join(", ", symbols)}.", 0, Math.Max(1, unit.Length));
+    public static ParseFault NotADisplayUnit(string unit, string key, IReadOnlyList<Unit> units) => Advised(
+        si => $"Write one of: {string.Join(", ", units.Where(u => !si || !u.IsCustomary).Select(u => u.Symbol))}.",
+        advice => new(FaultKind.UnknownUnit, $"\"{unit}\" cannot be the unit of {key}.", "", advice, 0, Math.Max(1, unit.Length)));
 
-    public static string UnitList(Dimension dimension)
+    private static string UnitList(Dimension dimension, bool si)
     {
-        var symbols = UnitTable.For(dimension).Select(u => u.Symbol).Where(s => s != "1").Take(6).ToArray();
+        var symbols = UnitTable.OfferedFor(dimension, si).Select(u => u.Symbol).Where(s => s != "1").Take(6).ToArray();
         return symbols.Length == 1 ? symbols[0] : string.Join(", ", symbols[..^1]) + " or " + symbols[^1];
     }
+
+    private static ParseFault Advised(Func<bool, string> advice, Func<string, ParseFault> fault) => fault(advice(false)) with { SiAdvice = advice(true) };
 
     private static string Expected(Dimension dimension)
     {
@@ -253,38 +264,38 @@ internal static class FaultText
         return $"{char.ToUpperInvariant(name[0])}{name[1..]} is expected here.";
     }
 
-    private static string Example(Dimension dimension) => $"Write it like {ExampleText(dimension)}.";
+    private static string Example(Dimension dimension, bool si) => $"Write it like {ExampleText(dimension, si)}.";
 
-    private static string RangeExample(Dimension dimension) => dimension switch
+    private static string RangeExample(Dimension dimension, bool si) => dimension switch
     {
         Dimension.Voltage => "208 to 230 V",
-        Dimension.Temperature => "65 to 105 °F",
-        _ => $"10 to 20 {UnitTable.For(dimension).First().Symbol}",
+        Dimension.Temperature => si ? "18 to 40 °C" : "65 to 105 °F",
+        _ => $"10 to 20 {UnitTable.OfferedFor(dimension, si).First().Symbol}",
     };
 
-    private static string ExampleText(Dimension dimension) => dimension switch
+    private static string ExampleText(Dimension dimension, bool si) => dimension switch
     {
-        Dimension.Pressure => "118.4 psig",
-        Dimension.VacuumLevel => "480 micron",
-        Dimension.AtmosphericPressure => "24.64 inHg",
-        Dimension.PressureDifference => "2.5 psi",
-        Dimension.Temperature => "45.2 °F",
-        Dimension.TemperatureDifference => "10 °F",
-        Dimension.Mass => "11 lb 4 oz",
-        Dimension.Length => "42 ft",
+        Dimension.Pressure => si ? "8.15 bar(g)" : "118.4 psig",
+        Dimension.VacuumLevel => si ? "64 Pa" : "480 micron",
+        Dimension.AtmosphericPressure => si ? "834 hPa" : "24.64 inHg",
+        Dimension.PressureDifference => si ? "17 kPa" : "2.5 psi",
+        Dimension.Temperature => si ? "7.3 °C" : "45.2 °F",
+        Dimension.TemperatureDifference => si ? "5.5 K" : "10 °F",
+        Dimension.Mass => si ? "5.10 kg" : "11 lb 4 oz",
+        Dimension.Length => si ? "12.8 m" : "42 ft",
         Dimension.Duration => "12 min",
-        Dimension.VolumeFlow => "1200 cfm",
+        Dimension.VolumeFlow => si ? "2040 m³/h" : "1200 cfm",
         Dimension.MassFlow => "5 g/yr",
-        Dimension.Power => "3 ton",
-        Dimension.Torque => "20 lbf·ft",
+        Dimension.Power => si ? "10.5 kW" : "3 ton",
+        Dimension.Torque => si ? "27 N·m" : "20 lbf·ft",
         Dimension.Voltage => "236 V",
         Dimension.ElectricCurrent => "14.9 A",
         Dimension.Capacitance => "45 µF",
         Dimension.Ratio => "50 %",
-        Dimension.MassPerLength => "0.60 oz/ft",
-        Dimension.PowerPerFlow => "0.45 W/cfm",
-        Dimension.FlowPerPower => "400 cfm/ton",
-        _ => $"10 {UnitTable.For(dimension).First().Symbol}",
+        Dimension.MassPerLength => si ? "56 g/m" : "0.60 oz/ft",
+        Dimension.PowerPerFlow => si ? "0.26 W/(m³/h)" : "0.45 W/cfm",
+        Dimension.FlowPerPower => si ? "190 m³/h/kW" : "400 cfm/ton",
+        _ => $"10 {UnitTable.OfferedFor(dimension, si).First().Symbol}",
     };
 
     private static string Invariant(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);

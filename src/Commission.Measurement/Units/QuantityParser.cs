@@ -28,6 +28,22 @@ public static partial class QuantityParser
         return UncertaintyReader.Read(doubt, dimension).Then(u => ReadValue(value, dimension, u.UnitForBareValue(dimension) ?? bareUnit).Then(v => u.AttachTo(v)));
     }
 
+    /// <summary>Reads a pressure that counts from the atmosphere unless it says otherwise: what a nameplate calls PS is gauge by definition (Directive 2014/68/EU article 2 point 7).</summary>
+    /// <param name="text">The text as written.</param>
+    /// <param name="bareUnit">Unit of a number without one; nothing when the field has no default.</param>
+    public static ParseResult<ParsedQuantity> ParseGauge(string text, Unit? bareUnit = null)
+    {
+        var stated = Parse(text, Dimension.Pressure, bareUnit);
+        // 28 ± 0.5 bar has no unit of a pressure anywhere.
+        if (stated.Ok || stated.Fault.Kind is not (FaultKind.ReferenceMissing or FaultKind.UnitMissing) || Parse(text, Dimension.PressureDifference) is not { Ok: true, Value: var plain })
+            return stated;
+        var gauge = UnitTable.For(Dimension.Pressure).FirstOrDefault(u => u.Reference == PressureReference.Gauge && u.Factor.Equals(plain.Unit.Factor));
+        if (gauge is null)
+            return stated;
+        var symbol = plain.Canonical.IndexOf(" " + plain.Unit.Symbol, StringComparison.Ordinal) + 1;
+        return plain with { Unit = gauge, Canonical = plain.Canonical[..symbol] + gauge.Symbol + plain.Canonical[(symbol + plain.Unit.Symbol.Length)..] };
+    }
+
     /// <summary>Reads a range: both ends, the unit once or twice.</summary>
     /// <param name="text">The text as written, with <c>to</c> or a dash between the ends; a voltage may have a slash.</param>
     /// <param name="dimension">What the field holds.</param>

@@ -38,6 +38,9 @@ public sealed class Unit
     /// <summary>Whether vacuum gauges read in it, so that it needs no word about gauge or absolute.</summary>
     public bool IsVacuum { get; }
 
+    /// <summary>Whether it is a unit of inch, pound and °F, which a file in SI is not told to write.</summary>
+    public bool IsCustomary => UnitTable.IsCustomary(Symbol);
+
     /// <summary>SI value of a number in this unit. A depth below atmosphere stays a positive depth in Pa.</summary>
     /// <param name="value">Number in this unit.</param>
     public double ToSi(double value) => (value + Offset) * Factor;

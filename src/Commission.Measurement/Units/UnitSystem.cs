@@ -93,6 +93,9 @@ public sealed class UnitSystem
     /// <summary>The keys that may be overridden, as a job file writes them: <c>vacuum</c>, <c>static pressure</c>, <c>tube diameter</c>.</summary>
     public static IReadOnlyList<string> Keys { get; } = [.. Enum.GetValues<DisplayKind>().Select(KeyOf)];
 
+    /// <summary>The units that the SI preset prints, without what jobs override.</summary>
+    internal static IEnumerable<Unit> SiPresetUnits => SiUnits.Values.Select(u => u.Unit);
+
     /// <summary>Name of the preset: <c>us</c> or <c>si</c>.</summary>
     public string Preset { get; }
 
@@ -136,7 +139,7 @@ public sealed class UnitSystem
         var now = _units[kind];
         var dimension = kind == DisplayKind.Vacuum ? Dimension.VacuumLevel : now.Unit.Dimension;
         if (UnitTable.Find(unit, dimension) is not { } other || other.Reference != now.Unit.Reference)
-            return FaultText.NotADisplayUnit(unit, key, [.. UnitTable.For(dimension).Where(u => u.Reference == now.Unit.Reference).Select(u => u.Symbol)]);
+            return FaultText.NotADisplayUnit(unit, key, [.. UnitTable.For(dimension).Where(u => u.Reference == now.Unit.Reference)]);
         return new UnitSystem(Preset, new Dictionary<DisplayKind, DisplayUnit>(_units) { [kind] = new(other, DecimalsLike(now, other)) });
     }
 

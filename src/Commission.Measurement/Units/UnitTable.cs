@@ -203,6 +203,14 @@ public static class UnitTable
     /// <summary>The units of vacuum gauges, in the order of the table.</summary>
     public static IReadOnlyList<Unit> Vacuum { get; } = [.. All.Where(u => u.IsVacuum)];
 
+    // Inch, pound, °F, ton and horsepower, and what is made of them; micron and Torr are read all over the world.
+    private static readonly HashSet<string> Customary = new(StringComparer.Ordinal)
+    {
+        "psig", "psia", "psi", "psi/h", "inHg", "inHg abs", "inHg vac", "inwc", "°F", "°R", "lb", "oz", "ft", "in", "ft²", "in²", "ft³", "in³", "fl oz",
+        "cfm", "cfh", "oz/yr", "lb/h", "lb/min", "oz/min", "lb/yr", "fpm", "ft/s", "ton", "Btu/h", "kBtu/h", "hp", "lbf·ft", "lbf·in",
+        "oz/ft", "lb/ft", "lb/ft³", "Btu/lb", "W/cfm", "cfm/ton",
+    };
+
     private static readonly Dictionary<Dimension, Unit[]> ByDimension =
         All.GroupBy(u => u.Dimension).ToDictionary(g => g.Key, g => g.ToArray());
 
@@ -219,6 +227,19 @@ public static class UnitTable
         Dimension.AtmosphericPressure => [.. ByDimension[dimension], .. Absolutes],
         _ => ByDimension[dimension],
     };
+
+    /// <summary>The units to offer a file: all of them, or under SI those without inch and pound, the usual one first.</summary>
+    /// <param name="dimension">What the number is of.</param>
+    /// <param name="si">Whether the file is in SI.</param>
+    public static IEnumerable<Unit> OfferedFor(Dimension dimension, bool si)
+    {
+        if (!si)
+            return For(dimension);
+        var metric = For(dimension).Where(u => !u.IsCustomary).ToArray();
+        return metric.OrderBy(u => UnitSystem.SiPresetUnits.Contains(u) ? 0 : 1);
+    }
+
+    internal static bool IsCustomary(string symbol) => Customary.Contains(symbol);
 
     /// <summary>The unit of this spelling for a number of this dimension; nothing when it is not known or measures something else.</summary>
     /// <param name="spelling">Symbol or alias.</param>

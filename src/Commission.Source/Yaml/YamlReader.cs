@@ -34,6 +34,7 @@ internal sealed class YamlComposer
     private readonly SourceText _text;
     private readonly ProblemList _problems;
     private readonly Scanner _scanner;
+    private readonly FlowAnchors _flowAnchors;
     private readonly Parser _parser;
     private readonly Dictionary<string, Anchored> _anchors = new(StringComparer.Ordinal);
     private readonly Stack<(char Bracket, SourceLocation At)> _openBrackets = new();
@@ -44,7 +45,8 @@ internal sealed class YamlComposer
         _text = text;
         _problems = problems;
         _scanner = new Scanner(new StringReader(text.Text), skipComments: true);
-        _parser = new Parser(_scanner);
+        _flowAnchors = new FlowAnchors(_scanner);
+        _parser = new Parser(_flowAnchors);
     }
 
     public SourceNode? Compose()
@@ -124,7 +126,7 @@ internal sealed class YamlComposer
                 "Delete the tag.", "tag", Span(node));
         }
 
-        var anchor = node.Anchor.IsEmpty ? null : node.Anchor.Value;
+        var anchor = !node.Anchor.IsEmpty ? node.Anchor.Value : node is Scalar ? _flowAnchors.Of(node.Start) : null;
         if (anchor is not null)
             _anchors[anchor] = Anchored.Open;
         SourceNode result = node switch

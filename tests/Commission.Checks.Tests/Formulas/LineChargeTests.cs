@@ -51,7 +51,7 @@ public sealed class LineChargeTests
     public void Bores_of_type_ACR_tube(double outsideInches, double boreInches)
     {
         // Inside diameters as ASTM B280 lists them [from memory]; 0.311 and 0.785 in also stand in published worked examples.
-        Assert.Equal(boreInches, AcrTube.Bore(Length.FromInches(outsideInches))!.Value.Inches, 9);
+        Assert.Equal(boreInches, Length.FromSi(AcrTube.Find(Length.FromInches(outsideInches))!.Bore).Inches, 9);
     }
 
     [Theory]
@@ -59,13 +59,48 @@ public sealed class LineChargeTests
     [InlineData(9.52, 0.311)]
     [InlineData(15.88, 0.555)]
     public void Metric_names_of_inch_tubes_are_the_same_tubes(double millimetres, double boreInches) =>
-        Assert.Equal(boreInches, AcrTube.Bore(Length.FromMillimeters(millimetres))!.Value.Inches, 9);
+        Assert.Equal(boreInches, Length.FromSi(AcrTube.Find(Length.FromMillimeters(millimetres))!.Bore).Inches, 9);
+
+    // EN 12735-1, usual walls [from memory]; bores as wholesalers' tables print them.
+    [Theory]
+    [InlineData(6, 4)]
+    [InlineData(8, 6)]
+    [InlineData(10, 8)]
+    [InlineData(12, 10)]
+    [InlineData(15, 13)]
+    [InlineData(16, 14)]
+    [InlineData(18, 16)]
+    [InlineData(22, 20)]
+    [InlineData(28, 25)]
+    [InlineData(35, 32)]
+    [InlineData(42, 39)]
+    [InlineData(54, 50)]
+    [InlineData(64, 60)]
+    [InlineData(76.1, 72.1)]
+    [InlineData(88.9, 84.9)]
+    public void A_metric_tube_has_the_wall_of_its_own_standard(double millimetres, double bore)
+    {
+        var tube = AcrTube.Find(Length.FromMillimeters(millimetres))!;
+        Assert.Equal(bore, tube.Bore * 1000, 9);
+        Assert.StartsWith("EN 12735-1", tube.Source, StringComparison.Ordinal);
+    }
+
+    // 2 1/8 in is 53.975 mm: the nearer size counts. 5/16 in is 7.94 mm.
+    [Theory]
+    [InlineData(53.975, "ASTM B280")]
+    [InlineData(53.98, "ASTM B280")]
+    [InlineData(54.0, "EN 12735-1")]
+    [InlineData(7.94, "ASTM B280")]
+    [InlineData(8.0, "EN 12735-1")]
+    [InlineData(15.9, "ASTM B280")]
+    [InlineData(34.93, "ASTM B280")]
+    public void Of_two_near_sizes_the_nearer_counts(double millimetres, string standard) =>
+        Assert.StartsWith(standard, AcrTube.Find(Length.FromMillimeters(millimetres))!.Source, StringComparison.Ordinal);
 
     [Theory]
-    [InlineData(10)]
-    [InlineData(16)]
-    [InlineData(18)]
-    [InlineData(22)]
-    public void A_metric_tube_with_its_own_wall_is_not_guessed(double millimetres) =>
-        Assert.Null(AcrTube.Bore(Length.FromMillimeters(millimetres)));
+    [InlineData(14)]
+    [InlineData(20)]
+    [InlineData(26)]
+    public void A_size_of_no_standard_is_not_guessed(double millimetres) =>
+        Assert.Null(AcrTube.Find(Length.FromMillimeters(millimetres)));
 }
