@@ -148,6 +148,8 @@ public static class CheckCatalogue
         new LedgerCheck(),
         new RefrigerantIdentityCheck(),
         new CylinderFillCheck(),
+        new AcidCheck(),
+        new SuctionDrierCheck(),
         new LabelCheck(),
         new AfterStartLeakCheck(),
         new CarbonDioxideCheck(),

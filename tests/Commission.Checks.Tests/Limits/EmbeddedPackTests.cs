@@ -12,7 +12,7 @@ public sealed class EmbeddedPackTests
     public void The_packs_of_this_program() => Assert.Equal(
         [
             "acca-quality-installation", "air-to-water-heat-pump", "ashrae-15", "california-title-24", "california-title-24-rater",
-            "common-practice", "en-378", "eu-f-gas", "half-torr", "hold-at-level", "iec-60335-2-40", "photo-proof", "refrigeration", "resnet-310",
+            "common-practice", "en-378", "eu-f-gas", "half-torr", "hold-at-level", "iec-60335-2-40", "iec-60335-2-89", "photo-proof", "refrigeration", "resnet-310",
             "temperature-dependent-vacuum", "triple-evacuation", "us-epa-608", "us-guide-spec", "us-guide-spec-15730",
         ],
         LimitLibrary.EmbeddedNames);
