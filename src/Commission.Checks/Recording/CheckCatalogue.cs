@@ -96,6 +96,8 @@ public static class CheckCatalogue
         new FanPowerCheck(),
         new CapacityCheck(),
         new EnergyBalanceCheck(),
+        new OutsideAirCheck(),
+        new GasHeatCheck(),
 
         // compressor
         new RatioCheck(),
@@ -142,6 +144,7 @@ public static class CheckCatalogue
         new LeakSensorCheck(),
         new ConcentrationLimitCheck(),
         new DevicesCheck(),
+        new CombustionCheck(),
 
         // refrigerant
         new RecoveryLevelCheck(),
@@ -165,6 +168,7 @@ public static class CheckCatalogue
         new FanRotationCheck(),
         new CondensateCheck(),
         new FloatSwitchCheck(),
+        new EconomizerCheck(),
         new PressureControlsCheck(),
         new OilCheck(),
         new BoxPullDownCheck(),

@@ -48,5 +48,26 @@ appliance-room-enough = { $charge } in an appliance need at least { $area }; { $
 # $area (quantity) - smallest floor area
 # $room (text) - the room
 # $has (quantity) - its floor area
-appliance-room-too-small = { $charge } in an appliance need at least { $area }; { $room } has { $has }, too little or too near to it.
+appliance-room-too-small = { $charge } in an appliance need at least { $area }; { $room } has { $has }, too little.
 appliance-room-too-small-next = Take it out of use there: a larger room, or one joined to the next by openings that cannot be shut, or an appliance with less charge.
+
+## Combustion
+
+# $found (quantity) - as read
+carbon-monoxide-read = { $found } of carbon monoxide in the flue gas.
+carbon-monoxide-no-limit = no pack sets a limit
+
+# $found (quantity) - as read
+carbon-monoxide-diluted = { $found } of carbon monoxide were read, and neither oxygen nor carbon dioxide says how much air was with it
+carbon-monoxide-diluted-next = Read oxygen at the same place and write it; with carbon dioxide the fuel is needed, too.
+
+# $found (quantity) - free of air, or as read where that is too much already
+carbon-monoxide-too-much = { $found } of carbon monoxide in the flue gas: that is too much.
+
+# $found (quantity) - free of air
+carbon-monoxide-little = { $found } of carbon monoxide in the flue gas, counted without air.
+
+spillage-none = No flue gas came out into the room.
+spillage-some = Flue gas comes out into the room.
+spillage-not-tested = nobody looked whether flue gas comes out
+spillage-not-tested-next = Shut the house up, start every fan that takes air out, light the burner and hold smoke or a mirror at the draft hood after five minutes.
