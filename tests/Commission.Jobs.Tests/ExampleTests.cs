@@ -41,7 +41,7 @@ public sealed class ExampleTests
         Assert.Equal(118.9 * Psi, reading.VaporPressure!.Value.Pascals, 6);
         Assert.Equal(PressureReference.Gauge, reading.VaporPressure.Value.Reference);
         Assert.Equal("118.9 psig", reading.VaporPressure.Text);
-        Assert.Equal("job.yaml:80:37", reading.VaporPressure.At.ToString());
+        Assert.Equal("job.yaml:81:37", reading.VaporPressure.At.ToString());
         Assert.Equal(0.1 * Psi, reading.VaporPressure.Step!.Value, 9);
         Assert.Equal((57.2 + 459.67) / 1.8, reading.VaporLine!.Value.Si, 9);
         Assert.Equal(0.1 / 1.8, reading.VaporLine.Step!.Value, 9);

@@ -126,7 +126,7 @@ internal sealed class PhysicsCheck : ICheck
             return $"the coldest part cooled from {before.Text} to {after.Text}";
         if (evacuation.Events.FirstOrDefault(e => e.What.Value == EvacuationEventKind.HeatApplied) is { } heated)
             return $"heat had been applied at {heated.At.Text}, and the circuit cooled";
-        if (context.Job.Equipment.Drier is not { } drier)
+        if (context.Job.Equipment.Drier is not [var drier, ..])
             return null;
         finding.Use("drier", drier.Model);
         return "the circuit has a drier, which takes up water";

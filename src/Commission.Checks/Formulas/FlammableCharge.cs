@@ -95,6 +95,51 @@ internal static class FlammableCharge
     private static bool Widened(bool isA2L, ChargeLimitEdition edition) => isA2L && edition == ChargeLimitEdition.From2018;
 }
 
+/// <summary>
+/// Charge limits of self-contained refrigerating appliances, IEC 60335-2-89:2019 (from memory). SI doubles: LFL in kg/m³, areas in m²,
+/// masses in kg.
+/// </summary>
+internal static class ApplianceCharge
+{
+    /// <summary>The room limit, as a trace prints it.</summary>
+    public const string RoomFormula = "A_min = M / (0.25·LFL·2.2 m)";
+
+    /// <summary>The largest charge of A3, as a trace prints it.</summary>
+    public const string LargestFormula = "m_max = 13 m³·LFL";
+
+    /// <summary>Where the formulas come from.</summary>
+    public const string Source = "IEC 60335-2-89:2019";
+
+    /// <summary>How sure the formulas are.</summary>
+    public const string Mark = "from memory";
+
+    /// <summary>Charge up to which an appliance may stand anywhere, kg.</summary>
+    public const double Anywhere = 0.150;
+
+    private const double LargestSlowBurning = 1.2;
+    private const double LargestVolume = 13;
+    private const double ShareOfLimit = 0.25;
+    private const double Height = 2.2;
+
+    /// <summary>Largest charge of an appliance.</summary>
+    /// <param name="lowerFlammabilityLimit">LFL, kg/m³.</param>
+    /// <param name="isA3">Whether the refrigerant is of class A3.</param>
+    /// <returns>Mass, kg.</returns>
+    public static double Largest(double lowerFlammabilityLimit, bool isA3) => isA3 ? LargestVolume * lowerFlammabilityLimit : LargestSlowBurning;
+
+    /// <summary>Largest charge above <see cref="Anywhere"/> for a room; how high the appliance stands does not count.</summary>
+    /// <param name="lowerFlammabilityLimit">LFL, kg/m³.</param>
+    /// <param name="floorArea">Floor area, m².</param>
+    /// <returns>Mass, kg.</returns>
+    public static double LargestFor(double lowerFlammabilityLimit, double floorArea) => ShareOfLimit * lowerFlammabilityLimit * Height * floorArea;
+
+    /// <summary>Smallest floor area for a charge: the inverse of <see cref="LargestFor"/>.</summary>
+    /// <param name="charge">Charge, kg.</param>
+    /// <param name="lowerFlammabilityLimit">LFL, kg/m³.</param>
+    /// <returns>Area, m².</returns>
+    public static double SmallestArea(double charge, double lowerFlammabilityLimit) => charge / (ShareOfLimit * lowerFlammabilityLimit * Height);
+}
+
 /// <summary>Which form of the charge limits of IEC (UL) 60335-2-40 applies.</summary>
 internal enum ChargeLimitEdition
 {

@@ -61,6 +61,30 @@ internal sealed class FanRotationCheck : ICheck
     }
 }
 
+/// <summary>Whether the outside damper does what its control asks.</summary>
+internal sealed class EconomizerCheck : ICheck
+{
+    public string Id => "functional.economizer";
+
+    public string Phase => Phases.Functional;
+
+    public string Title => "Economizer";
+
+    public CheckHelp Help { get; } = new(
+        "Does the outside damper run through its travel, and does the economizer open when the outside air is good enough and close when it is not?",
+        "each tried works",
+        "Start-up lists of packaged units (common practice, no source).",
+        "Look at linkage, motor and sensors. A damper stuck open makes a sound unit look short of capacity, one stuck shut starves the building.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.Air?.OutsideAir is not { } outside)
+            yield break;
+        if (Trials.Judge(context.Finding(this), null, Help.WhenItFails, new Trial("economizer", outside.Economizer), new Trial("damper test", outside.DamperTest)) is { } finding)
+            yield return finding;
+    }
+}
+
 /// <summary>Whether the reversing valve changes over both ways.</summary>
 internal sealed class ReversingValveCheck : ICheck
 {

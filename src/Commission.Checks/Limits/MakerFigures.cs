@@ -105,6 +105,25 @@ internal sealed class MakerFigures
         AddThreshold(LimitIds.PipingLongLineLength, limits.LongLineOver);
         Add(LimitIds.PipingTraps, limits.Traps);
         Add(LimitIds.SafetyRoomArea, limits.RoomArea);
+        Add(LimitIds.AirOutsideAirAirflow, limits.OutsideAirflow);
+        Add(LimitIds.AirOutsideAirPosition, limits.OutsideAirPosition);
+        if (limits.GasHeat is { } burner)
+            AddBurner(burner, limits.HeatRise is null);
+    }
+
+    private void AddBurner(GasHeatLimits burner, bool takesRise)
+    {
+        Add(LimitIds.AirGasHeatInletPressure, burner.InletPressure);
+        Add(LimitIds.AirGasHeatManifoldPressure, burner.ManifoldPressure);
+        Add(LimitIds.AirGasHeatInput, burner.Input);
+        Add(LimitIds.AirGasHeatCarbonDioxide, burner.CarbonDioxide);
+        Add(LimitIds.AirGasHeatOxygen, burner.Oxygen);
+        Add(LimitIds.AirGasHeatFlueTemperature, burner.FlueTemperature);
+        Add(LimitIds.AirGasHeatDraft, burner.Draft);
+        Add(LimitIds.AirGasHeatFlameSignal, burner.FlameSignal);
+        Add(LimitIds.SafetyCombustionCarbonMonoxide, burner.CarbonMonoxide);
+        if (takesRise)
+            Add(LimitIds.AirHeatRise, burner.Rise);
     }
 
     private void AddPlate(Nameplate? plate)

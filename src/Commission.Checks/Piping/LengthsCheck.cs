@@ -164,7 +164,7 @@ internal sealed class LongLineCheck : ICheck
         {
             Accessory.TXV => equipment.Metering?.Kind.Value == MeteringKind.TXV,
             Accessory.OilTraps => traps is { Value: > 0 },
-            Accessory.LiquidDrier => equipment.Drier is not null,
+            Accessory.LiquidDrier => equipment.Drier.Any(d => d.Line?.Value != DrierLine.Suction),
             _ => false,
         };
 }

@@ -4,6 +4,7 @@ using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.PressureTest;
@@ -19,8 +20,8 @@ internal sealed class JointLeakCheck : ICheck
 
     public CheckHelp Help { get; } = new(
         "Was every field joint searched for leaks while under pressure, and with a method fine enough?",
-        "result none at each joint; sensitivity of the method at most what the pack asks",
-        "IEC/UL 60335-2-40: field-made joints indoors, 5 g a year or finer (from memory).",
+        "result none at each joint; sensitivity of the method at most what the pack asks; an electronic detector reacts to what stood in the circuit: a tracer, the refrigerant, never plain nitrogen",
+        "IEC/UL 60335-2-40: field-made joints indoors, 5 g a year or finer (from memory). That a detector finds only what it is made for is a fact.",
         "Release the pressure, remake the joint (a new flare, or braze again under flowing nitrogen), test the section again and search the joint again. Never search with a flame.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
@@ -44,10 +45,14 @@ internal sealed class JointLeakCheck : ICheck
             return finding.Decide(false).Say($"A leak at {joint.Place.Value}.").Next(Help.WhenItFails).Build();
         if (joint.Method is not { } method)
             return finding.NotEvaluated("the method is not written", "Write the method: bubble solution, electronic with tracer, ultrasonic.");
+        var isElectronic = method.Value is LeakMethod.Electronic or LeakMethod.ElectronicWithTracer;
+        if (isElectronic && Unmet(context, finding, method.Value, detector) is { } unmet)
+            return unmet;
         var repaired = joint.Result.Value == LeakResult.LeakRepaired ? " after repair" : "";
-        if (context.Limits.Find(LimitIds.PressureTestJointLeakCheckSensitivity) is { } limit && sensitivity is not null && method.Value is LeakMethod.Electronic or LeakMethod.ElectronicWithTracer)
+        if (context.Limits.Find(LimitIds.PressureTestJointLeakCheckSensitivity) is { } limit && sensitivity is not null && isElectronic)
         {
             finding.Judge(Uncertain.Exact(sensitivity.Value.Si), DisplayKind.LeakRate, context.State(limit));
+            Doubt(context, finding, method.Value, detector);
             return finding.Conclude(
                 $"No leak found at {joint.Place.Value}{repaired} by {method.Text}, which sees {sensitivity.Text}.",
                 $"No leak found at {joint.Place.Value}{repaired}, but {method.Text} sees no less than {sensitivity.Text}.",
@@ -56,8 +61,39 @@ internal sealed class JointLeakCheck : ICheck
 
         // Bubbles and sound show a leak or none; nobody states grams a year for them.
         finding.Decide(true);
-        if (method.Value is LeakMethod.Electronic or LeakMethod.ElectronicWithTracer)
+        if (isElectronic)
             finding.Reserve("the detector's sensitivity is not written");
+        if (isElectronic)
+            Doubt(context, finding, method.Value, detector);
         return finding.Say($"No leak found at {joint.Place.Value}{repaired} by {method.Text}.").Next("Write the detector and its sensitivity.").Build();
+    }
+
+    // A search with a detector that could not react is no search.
+    private static Finding? Unmet(CheckContext context, FindingBuilder finding, LeakMethod method, UsedInstrument? detector)
+    {
+        var test = context.Job.PressureTest!;
+        var search = TracerSearch.Of(context, test);
+        finding.Use("test gas", test.Gas).Use("tracer", test.Tracer?.Gas);
+        if (search.IsPlain)
+            return finding.NotEvaluated(PressureTestMessages.SearchPlain(new TextValue(test.Gas.Text)), PressureTestMessages.SearchPlainNext);
+        var detects = detector?.Described.Detects ?? [];
+        foreach (var gas in detects)
+            finding.Use($"{detector!.Id}: detects", gas, detector.Id);
+        if (detects.IsEmpty || search.IsUnnamed || search.IsMetBy(detects.Select(d => d.Value)))
+            return null;
+        return finding.NotEvaluated(
+            PressureTestMessages.SearchOtherGas(new TextValue(detector!.Id), new ListValue([.. detects.Select(d => (MessageValue)new NameValue(d.Text))], ListJoin.And), new ListValue([.. search.Gases.Select(g => (MessageValue)new NameValue(g))], ListJoin.And)),
+            PressureTestMessages.SearchOtherGasNext);
+    }
+
+    // What is not written is asked for where the method itself does not say it.
+    private static void Doubt(CheckContext context, FindingBuilder finding, LeakMethod method, UsedInstrument? detector)
+    {
+        var search = TracerSearch.Of(context, context.Job.PressureTest!);
+        var detects = (detector?.Described.Detects ?? []).Select(d => d.Value).ToList();
+        if (search.IsUnnamed && detects.Count > 0 && !TracerSearch.IsForTracer(detects))
+            finding.Reserve(PressureTestMessages.SearchTracerNotWritten).Next(PressureTestMessages.SearchTracerNotWrittenNext, "pressure test: {tracer: …}");
+        else if (method == LeakMethod.Electronic && detects.Count == 0)
+            finding.Reserve(PressureTestMessages.SearchDetectsNotWritten).Next(PressureTestMessages.SearchDetectsNotWrittenNext, "instruments: [{kind: leak detector, detects: […]}]");
     }
 }

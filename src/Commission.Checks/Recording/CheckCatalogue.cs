@@ -97,6 +97,8 @@ public static class CheckCatalogue
         new FanPowerCheck(),
         new CapacityCheck(),
         new EnergyBalanceCheck(),
+        new OutsideAirCheck(),
+        new GasHeatCheck(),
 
         // compressor
         new RatioCheck(),
@@ -143,6 +145,7 @@ public static class CheckCatalogue
         new LeakSensorCheck(),
         new ConcentrationLimitCheck(),
         new DevicesCheck(),
+        new CombustionCheck(),
 
         // refrigerant
         new RecoveryLevelCheck(),
@@ -150,6 +153,8 @@ public static class CheckCatalogue
         new RefrigerantIdentityCheck(),
         new UseCheck(),
         new CylinderFillCheck(),
+        new AcidCheck(),
+        new SuctionDrierCheck(),
         new LabelCheck(),
         new AfterStartLeakCheck(),
         new CarbonDioxideCheck(),
@@ -165,6 +170,7 @@ public static class CheckCatalogue
         new FanRotationCheck(),
         new CondensateCheck(),
         new FloatSwitchCheck(),
+        new EconomizerCheck(),
         new PressureControlsCheck(),
         new OilCheck(),
         new BoxPullDownCheck(),

@@ -27,15 +27,16 @@ internal sealed class FlammableChargeCheck : ICheck
 
     public CheckHelp Help { get; } = new(
         "Is the room, or are the rooms a duct serves together, large enough for the charge should all of it leak? The height refrigerant would come out at counts, not the ceiling's.",
-        $"m1 = 6 m³·LFL (4 m³·LFL for A2 and A3): no room limit; above it {FlammableCharge.RoomFormula}, at most m2 = 52 m³·LFL (26) without measures and m3 = 260 m³·LFL (130) at all; with a fan that a leak sensor starts, or one that always runs, {ConcentrationCharge.DispersalFormula}, V up to 2.2 m over the floor; never more than V·LFL; areas that ducts serve count together only with a fan that a leak sensor starts; h0 = 0.6 m floor, 1.0 m window, 1.8 m wall, 2.2 m ceiling",
-        "IEC/UL 60335-2-40:2018, annex GG; with circulation ASHRAE 15.2 (both from memory). The maker's smallest room comes first.",
+        $"m1 = 6 m³·LFL (4 m³·LFL for A2 and A3): no room limit; above it {FlammableCharge.RoomFormula}, at most m2 = 52 m³·LFL (26) without measures and m3 = 260 m³·LFL (130) at all; with a fan that a leak sensor starts, or one that always runs, {ConcentrationCharge.DispersalFormula}, V up to 2.2 m over the floor; never more than V·LFL; areas that ducts serve count together only with a fan that a leak sensor starts; h0 = 0.6 m floor, 1.0 m window, 1.8 m wall, 2.2 m ceiling. A refrigerating appliance with its whole circuit: at most {ApplianceCharge.LargestFormula} (1.2 kg of A2 or A2L), up to 150 g anywhere, else {ApplianceCharge.RoomFormula}",
+        "IEC/UL 60335-2-40:2018, annex GG; with circulation ASHRAE 15.2; appliances IEC 60335-2-89:2019 (all from memory). The maker's smallest room comes first.",
         "Do not run the unit until it is put right: a larger room or one open to the next by ducts, a unit mounted higher, the maker's leak sensor with fan or shut-off valves, or a smaller charge.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var gas = context.Get<FlammableRefrigerant>();
         var rooms = RoomCase.All(context);
-        if (!gas.Burns || (rooms.IsEmpty && context.Job.Identity.Work.Value is not (WorkKind.NewInstallation or WorkKind.RefrigerantChange)))
+        var appliance = RefrigeratingAppliance.Of(context);
+        if (!gas.Burns || (rooms.IsEmpty && appliance?.Charge is null && context.Job.Identity.Work.Value is not (WorkKind.NewInstallation or WorkKind.RefrigerantChange)))
             yield break;
         var finding = context.Finding(this).Use("refrigerant", context.Job.Equipment.Refrigerant);
         foreach (var use in rooms.SelectMany(r => r.Uses))
@@ -58,6 +59,8 @@ internal sealed class FlammableChargeCheck : ICheck
             return finding.NotEvaluated($"the charge limits known here are for groups A2L, A2 and A3, not {gas.Group.Value}", "Judge it by the standard for toxic refrigerants that your local code names.");
         if (gas.LowerFlammabilityLimit is not { } lfl)
             return finding.NotEvaluated($"the lower flammability limit of {gas.Designation} is not known here", "Take the smallest room from the maker's table.", "limits: {room area: …, from: …}");
+        if (RefrigeratingAppliance.Of(context) is { Charge: not null } appliance && context.Limits.Find(LimitIds.SafetyFlammableApplianceCharge) is { } applianceLimit)
+            return appliance.Judge(finding, applianceLimit, gas, lfl.Value, rooms);
         if (context.Limits.Find(LimitIds.SafetyFlammableCharge) is not { } limit)
             return finding.NotEvaluated("no pack sets a limit", "Name a limits pack.");
         var charge = context.Get<CircuitCharge>();

@@ -44,6 +44,8 @@ public sealed class UnitSystem
         [DisplayKind.Number] = Of("1", Dimension.Ratio, 2),
         [DisplayKind.Density] = Of("lb/ft³", Dimension.Density, 2),
         [DisplayKind.Enthalpy] = Of("Btu/lb", Dimension.SpecificEnthalpy, 2),
+        [DisplayKind.Concentration] = Of("ppm", Dimension.Ratio, 0),
+        [DisplayKind.FlameSignal] = Of("µA", Dimension.ElectricCurrent, 1),
     };
 
     // Metric crews read bar, mm and °C; a difference of temperature is in kelvin.
@@ -276,4 +278,10 @@ public enum DisplayKind
 
     /// <summary>Enthalpy of a unit of mass.</summary>
     Enthalpy,
+
+    /// <summary>Concentration of a gas in another, by volume.</summary>
+    Concentration,
+
+    /// <summary>Flame rectification current of a burner.</summary>
+    FlameSignal,
 }

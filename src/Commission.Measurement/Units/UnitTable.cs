@@ -167,6 +167,7 @@ public static class UnitTable
 
         Of(Dimension.Ratio, "%", 0.01, "percent", "pct", "per cent", "% RH", "percent RH"),
         Of(Dimension.Ratio, "1", 1),
+        Of(Dimension.Ratio, "ppm", 1e-6, "parts per million"),
 
         Of(Dimension.MassPerLength, "oz/ft", ConversionFactors.Ounce / Foot, "oz per ft", "ounces per foot"),
         Of(Dimension.MassPerLength, "g/m", 1e-3, "g per m", "grams per meter", "grams per metre"),

@@ -87,8 +87,8 @@ public sealed class InstrumentKitTests
     public void A_step_of_amperes_is_none_of_volts()
     {
         var meter = Of(Kit).All.Single(i => i.Id == "meter");
-        Assert.Equal(0.1, meter.ResolutionFor(Dimension.ElectricCurrent)!.Value, 1e-12);
-        Assert.Null(meter.ResolutionFor(Dimension.Voltage));
+        Assert.Equal(0.1, meter.ResolutionFor(Dimension.ElectricCurrent, 0)!.Value, 1e-12);
+        Assert.Null(meter.ResolutionFor(Dimension.Voltage, 0));
         Assert.False(Of("instruments:\n  - {id: probe, kind: thermometer, reads: [vapor line]}").All[0].AccuracyKnown);
     }
 

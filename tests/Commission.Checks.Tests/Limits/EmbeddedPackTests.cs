@@ -11,8 +11,8 @@ public sealed class EmbeddedPackTests
     [Fact]
     public void The_packs_of_this_program() => Assert.Equal(
         [
-            "acca-quality-installation", "air-to-water-heat-pump", "ashrae-15", "california-title-24", "california-title-24-rater",
-            "common-practice", "en-378", "eu-f-gas", "half-torr", "hold-at-level", "iec-60335-2-40", "photo-proof", "refrigeration", "resnet-310",
+            "acca-quality-installation", "air-to-water-heat-pump", "ansi-z21-47", "ashrae-15", "california-title-24", "california-title-24-rater",
+            "common-practice", "en-378", "eu-f-gas", "half-torr", "hold-at-level", "iec-60335-2-40", "iec-60335-2-89", "photo-proof", "refrigeration", "resnet-310",
             "temperature-dependent-vacuum", "triple-evacuation", "us-epa-608", "us-guide-spec", "us-guide-spec-15730",
         ],
         LimitLibrary.EmbeddedNames);
@@ -94,7 +94,9 @@ public sealed class EmbeddedPackTests
     {
         string[] makersOnly =
         [
-            "air.airflow", "air.coil-drop", "air.filter-drop", "air.heat-rise", "air.temperature-split",
+            "air.airflow", "air.coil-drop", "air.filter-drop",
+            "air.gas-heat.carbon-dioxide", "air.gas-heat.draft", "air.gas-heat.flame-signal", "air.gas-heat.flue-temperature", "air.gas-heat.inlet-pressure", "air.gas-heat.input", "air.gas-heat.manifold-pressure", "air.gas-heat.oxygen",
+            "air.heat-rise", "air.outside-air.airflow", "air.outside-air.position", "air.temperature-split",
             "charge.approach", "charge.liquid-pressure", "charge.subcooling", "charge.superheat", "charge.total", "charge.vapor-pressure", "charge.weight.tolerance-mass",
             "electrical.compressor-current", "electrical.terminal-torque", "electrical.voltage",
             "piping.first-branch", "piping.height-difference", "piping.longest-run", "piping.total-length", "piping.traps",

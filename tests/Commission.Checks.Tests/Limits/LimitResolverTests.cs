@@ -232,9 +232,9 @@ public sealed class LimitResolverTests
         Assert.Empty(read);
         Assert.Equal("california-title-24-rater", chain.First().Name);
         Assert.Equal(["california-title-24-rater"], read);
-        Assert.Equal(["california-title-24-rater", "california-title-24", "ashrae-15", "common-practice", "iec-60335-2-40"], chain.Select(pack => pack.Name));
-        Assert.Equal(["california-title-24-rater", "california-title-24", "ashrae-15", "common-practice", "iec-60335-2-40"], chain.Select(pack => pack.Name));
-        Assert.Equal(5, read.Count);
+        Assert.Equal(["california-title-24-rater", "california-title-24", "ashrae-15", "common-practice", "iec-60335-2-40", "iec-60335-2-89", "ansi-z21-47"], chain.Select(pack => pack.Name));
+        Assert.Equal(["california-title-24-rater", "california-title-24", "ashrae-15", "common-practice", "iec-60335-2-40", "iec-60335-2-89", "ansi-z21-47"], chain.Select(pack => pack.Name));
+        Assert.Equal(7, read.Count);
     }
 
     [Fact]

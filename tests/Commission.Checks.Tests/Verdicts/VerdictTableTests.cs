@@ -21,7 +21,7 @@ public sealed class VerdictTableTests
     private static readonly HashSet<string> Telling = new(StringComparer.Ordinal)
     {
         "evidence.coverage", "evidence.instruments-identified", "evidence.repeated", "evidence.resolution", "evidence.terminal-digits", "charge.stabilised", "charge.running-condition", "charge.method-validity",
-        "evacuation.conditions", "safety.concentration-limit",
+        "evacuation.conditions", "safety.concentration-limit", "refrigerant.suction-drier",
     };
 
     /// <summary>Checks that only speak of a log, which no table holds: RiseCauseCheckTests and PumpDownCheckTests show them.</summary>

@@ -115,6 +115,7 @@ public sealed class UnitTableTests
         [(Dimension.Resistance, "GΩ")] = () => new U.ElectricResistance(1, UU.ElectricResistanceUnit.Gigaohm).Ohms,
         [(Dimension.Frequency, "Hz")] = () => new U.Frequency(1, UU.FrequencyUnit.Hertz).Hertz,
         [(Dimension.Frequency, "rpm")] = () => new U.RotationalSpeed(1, UU.RotationalSpeedUnit.RevolutionPerMinute).RevolutionsPerSecond,
+        [(Dimension.Ratio, "ppm")] = () => new U.Ratio(1, UU.RatioUnit.PartPerMillion).DecimalFractions,
         [(Dimension.Ratio, "%")] = () => new U.Ratio(1, UU.RatioUnit.Percent).DecimalFractions,
         [(Dimension.Ratio, "1")] = () => new U.Ratio(1, UU.RatioUnit.DecimalFraction).DecimalFractions,
         [(Dimension.MassPerLength, "g/m")] = () => new U.LinearDensity(1, UU.LinearDensityUnit.GramPerMeter).KilogramsPerMeter,

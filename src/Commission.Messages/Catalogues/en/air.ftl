@@ -49,3 +49,14 @@ split-low-once-why = the split is more than its tolerance below the target of { 
 # $limit (text) - the target with its tolerance
 split-low-once = The air cooled by only { $split } at { $time }; { $limit } is the target.
 split-low-once-next = Read it again after 15 min. If it stays low, there is enough air and probably too little capacity: look at charge and compressor.
+
+## Gas heat
+
+gas-inlet-next = Read it again with every gas appliance burning. Too low: pipe, regulator or supplier; too high: shut the gas off and call the supplier.
+gas-manifold-next = Set the regulator of the gas valve, then clock the meter; orifices must fit gas and altitude.
+gas-rise-next = Above the range: clean filter and coil, open registers, raise the blower. Below it: lower the blower, look at input and leaks of the return.
+gas-input-next = Look at the manifold pressure and at the size and number of the orifices, and clock the meter again.
+gas-flame-next = Look at manifold pressure, orifices, burner alignment, combustion air and the heat exchanger, and read again after ten minutes.
+gas-flue-next = Look at input and airflow; a flue that is too cold drips, one that is too hot wastes and may burn.
+gas-draft-next = Look for a blocked or too long vent, a tired inducer, and air that another fan takes out of the house.
+gas-signal-next = Clean the flame sensor, tighten its wire and the burner's ground, and read again.

@@ -16,3 +16,18 @@ accuracy-of = the accuracy of the instrument "{ $instrument }"
 # $value (text) - the reading as written
 # $evidence (text) - title of the finding that shows it
 reading-cannot-be = { $reading } ({ $value }) cannot be what it says, see { $evidence }
+
+# $what (text) - what was read
+# $found (text) - the reading as written
+figure-read = { $what }: { $found }.
+figure-not-written = the maker's figure is not written
+
+# $what (text) - what was read
+# $found (text) - the reading as written
+# $asked (text) - the figure it is judged by
+figure-met = { $what }: { $found }; { $asked } is asked for.
+
+# $what (text) - what was read
+# $found (text) - the reading as written
+# $asked (text) - the figure it is judged by
+figure-missed = { $what }: { $found }, and { $asked } is asked for.

@@ -42,3 +42,20 @@ level-below-usual-kind = common practice, and no maker's figure and no pack that
 level-weakest-not-written = no weakest part is written, and above its design pressure a section bears what its weakest part bears
 level-weakest-not-written-next = Write the weakest part of the section and its rating.
 
+
+## The search of the joints
+
+# $gas (text) - the test gas as written
+search-plain = an electronic detector has nothing to react to in { $gas }
+search-plain-next = Search the joints with bubbles under this pressure, or fill with nitrogen and a tracer and use a detector made for that tracer.
+
+# $detector (text) - the detector
+# $detects (list) - what it is made for
+# $gases (list) - what stood in the circuit
+search-other-gas = { $detector } is made for { $detects }, and { $gases } stood in the circuit: it could find nothing
+search-other-gas-next = Search the joints with bubbles under this pressure, or with a detector made for the tracer.
+
+search-tracer-not-written = it is not written which tracer the nitrogen held
+search-tracer-not-written-next = Write the tracer and its share.
+search-detects-not-written = it is not written what the detector detects
+search-detects-not-written-next = Write what the detector detects.

@@ -217,3 +217,34 @@ use-kind-unknown-next = Write what the cylinder's label says.
 # $cylinder (text) - the cylinder
 use-recovered = gas from { $cylinder } went back as it was recovered; the law asks that it be recycled or reclaimed first
 use-recovered-next = Clean the gas through filter and drier before it goes back, or charge reclaimed or new gas; if it was cleaned, write contents: recycled.
+
+## Acid and the driers that take it up
+
+acid-gone = The last test after the work showed no acid.
+acid-not-tested = Acid was found before the work, and no test after it is written.
+acid-not-tested-why = it is not shown that the acid is gone
+acid-not-tested-next = Test the oil or the gas after some hours of running, and write the result.
+
+# $found (text) - the result as written
+acid-left = Still acid after the work: { $found }. It is tested again.
+
+# $by (date) - day of the next test
+acid-again-by = acid is left, and the next test is due by { $by }
+
+# $by (date) - day of the next test
+acid-again-next = Test again by { $by }; change the driers if it is still acid.
+
+# $found (text) - the result as written
+acid-no-date = Still acid after the work: { $found }, and no date of a next test lies ahead.
+acid-no-date-why = acid is left, and no further test is planned
+
+# $by (date) - day by which it comes out
+suction-drier-dated = The suction drier cleans up and comes out by { $by }.
+
+# $by (date) - day by which it comes out
+suction-drier-out = Take the suction drier out by { $by }, and test the oil then.
+
+# $by (date) - the day written
+suction-drier-past = The suction drier was to come out by { $by }, before this work.
+suction-drier-undated = A suction drier was fitted to clean up, and no date is written for taking it out.
+suction-drier-undated-why = nobody has a date for taking the suction drier out

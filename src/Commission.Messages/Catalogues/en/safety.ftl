@@ -16,3 +16,58 @@ room-ducts-counted = The areas that ducts serve count together because a leak st
 room-ducts-not-counted = The areas that ducts serve do not count together: no leak sensor that starts the fan is shown. The smallest counts.
 room-sensor-not-written = the leak sensor that starts the fan is not described
 room-sensor-not-written-next = Run the maker's test of the sensor and write it under safety, leak sensor.
+
+## A refrigerating appliance with its whole circuit
+
+# $charge (quantity) - the charge it is marked with, or more where the scale shows it
+# $most (quantity) - what an appliance may hold
+appliance-too-much = The appliance holds { $charge }, and an appliance may hold at most { $most }.
+appliance-too-much-next = Take it out of use and ask its maker: more than that may stand in no appliance of this kind, in no room.
+
+# $charge (quantity) - the charge it is marked with
+# $most (quantity) - what needs no room
+appliance-anywhere = { $charge } in an appliance, at most { $most }: it asks for no room.
+
+# $charge (quantity) - the charge it is marked with
+# $area (quantity) - smallest floor area
+appliance-room-not-written = { $charge } in an appliance need a room of at least { $area }, and no room is written
+appliance-room-not-written-next = Measure the floor of the room it stands in.
+
+# $charge (quantity) - the charge it is marked with
+# $area (quantity) - smallest floor area
+appliance-needs = { $charge } in an appliance need a room of at least { $area }; the room is not written, and this work did not change it.
+appliance-needs-kind = the place was not chosen in this job
+
+# $charge (quantity) - the charge it is marked with
+# $area (quantity) - smallest floor area
+# $room (text) - the room
+# $has (quantity) - its floor area
+appliance-room-enough = { $charge } in an appliance need at least { $area }; { $room } has { $has }.
+
+# $charge (quantity) - the charge it is marked with
+# $area (quantity) - smallest floor area
+# $room (text) - the room
+# $has (quantity) - its floor area
+appliance-room-too-small = { $charge } in an appliance need at least { $area }; { $room } has { $has }, too little.
+appliance-room-too-small-next = Take it out of use there: a larger room, or one joined to the next by openings that cannot be shut, or an appliance with less charge.
+
+## Combustion
+
+# $found (quantity) - as read
+carbon-monoxide-read = { $found } of carbon monoxide in the flue gas.
+carbon-monoxide-no-limit = no pack sets a limit
+
+# $found (quantity) - as read
+carbon-monoxide-diluted = { $found } of carbon monoxide were read, and neither oxygen nor carbon dioxide says how much air was with it
+carbon-monoxide-diluted-next = Read oxygen at the same place and write it; with carbon dioxide the fuel is needed, too.
+
+# $found (quantity) - free of air, or as read where that is too much already
+carbon-monoxide-too-much = { $found } of carbon monoxide in the flue gas: that is too much.
+
+# $found (quantity) - free of air
+carbon-monoxide-little = { $found } of carbon monoxide in the flue gas, counted without air.
+
+spillage-none = No flue gas came out into the room.
+spillage-some = Flue gas comes out into the room.
+spillage-not-tested = nobody looked whether flue gas comes out
+spillage-not-tested-next = Shut the house up, start every fan that takes air out, light the burner and hold smoke or a mirror at the draft hood after five minutes.

@@ -1,0 +1,82 @@
+using System.Collections.Immutable;
+using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
+using Commission.Jobs.Model;
+using Commission.Measurement.Quantities;
+using Commission.Measurement.Units;
+using Commission.Messages;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Air;
+
+/// <summary>The burner of a furnace or a packaged gas unit, reading by reading against the maker's range.</summary>
+internal sealed class GasHeatCheck : ICheck
+{
+    public string Id => "air.gas-heat";
+
+    public string Phase => Phases.Air;
+
+    public string Title => "Gas heat";
+
+    public CheckHelp Help { get; } = new(
+        "Does the burner get the gas it needs, does the air warm by as much as the plate says, and does it burn as the maker asks?",
+        "each reading within the maker's range: inlet and manifold pressure, rise, input, CO2, O2, flue temperature, draft, flame current",
+        "The maker's figures; there are no common ones.",
+        "Start at the inlet pressure with every gas appliance burning, then the manifold, then the airflow, then the flame.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.GasHeat is not { } burner)
+            yield break;
+        foreach (var (figure, next) in Figures(context, burner))
+            yield return figure.Judge(context, this, next);
+    }
+
+    private static IEnumerable<(FigureOfMaker Figure, Message Next)> Figures(CheckContext context, GasHeat burner)
+    {
+        var figures = ImmutableArray.CreateBuilder<(FigureOfMaker, Message)>();
+        void Add<T>(string subject, Given<T>? given, DisplayKind kind, string limit, Message next)
+            where T : struct, IQuantity<T>
+        {
+            if (given is not null)
+                figures.Add((new FigureOfMaker(subject, Written.Reading(context, subject, given, kind), kind, limit), next));
+        }
+
+        Add("inlet pressure", burner.InletPressure, DisplayKind.StaticPressure, LimitIds.AirGasHeatInletPressure, AirMessages.GasInletNext);
+        Add("manifold pressure", burner.ManifoldPressure, DisplayKind.StaticPressure, LimitIds.AirGasHeatManifoldPressure, AirMessages.GasManifoldNext);
+        Add("rise", burner.Rise, DisplayKind.TemperatureDifference, LimitIds.AirHeatRise, AirMessages.GasRiseNext);
+        Add("input", burner.Input, DisplayKind.Capacity, LimitIds.AirGasHeatInput, AirMessages.GasInputNext);
+        Add("CO2", burner.CarbonDioxide, DisplayKind.Percentage, LimitIds.AirGasHeatCarbonDioxide, AirMessages.GasFlameNext);
+        Add("O2", burner.Oxygen, DisplayKind.Percentage, LimitIds.AirGasHeatOxygen, AirMessages.GasFlameNext);
+        Add("flue temperature", burner.FlueTemperature, DisplayKind.Temperature, LimitIds.AirGasHeatFlueTemperature, AirMessages.GasFlueNext);
+        Add("draft", burner.Draft, DisplayKind.StaticPressure, LimitIds.AirGasHeatDraft, AirMessages.GasDraftNext);
+        Add("flame signal", burner.FlameSignal, DisplayKind.FlameSignal, LimitIds.AirGasHeatFlameSignal, AirMessages.GasSignalNext);
+        return figures;
+    }
+}
+
+/// <summary>Outside air at the minimum position of its damper, against what the ventilation schedule asks for.</summary>
+internal sealed class OutsideAirCheck : ICheck
+{
+    public string Id => "air.outside-air";
+
+    public string Phase => Phases.Air;
+
+    public string Title => "Outside air";
+
+    public CheckHelp Help { get; } = new(
+        "Does the unit take in as much outside air as the building was given?",
+        "airflow and position of the damper at its minimum within the figures written",
+        "The ventilation schedule or the balancing report of the building; no common figure.",
+        "Set the minimum position with the blower at its usual speed, and read the outside air again; a damper wide open costs capacity and lets frost and heat in.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.Air?.OutsideAir is not { } outside)
+            yield break;
+        if (outside.Airflow is { } flow)
+            yield return new FigureOfMaker("airflow", Written.Reading(context, "outside airflow", flow, DisplayKind.AirFlow), DisplayKind.AirFlow, LimitIds.AirOutsideAirAirflow).Judge(context, this, Help.WhenItFails);
+        if (outside.MinimumPosition is { } position)
+            yield return new FigureOfMaker("minimum position", Written.Reading(context, "minimum position of the damper", position, DisplayKind.Percentage), DisplayKind.Percentage, LimitIds.AirOutsideAirPosition).Judge(context, this, Help.WhenItFails);
+    }
+}

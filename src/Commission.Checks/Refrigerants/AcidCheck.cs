@@ -1,0 +1,88 @@
+using Commission.Checks.Kernel;
+using Commission.Jobs.Model;
+using Commission.Jobs.Model.Words;
+using Commission.Messages;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Refrigerants;
+
+/// <summary>Whether the circuit is free of acid after the work, or somebody comes back to see.</summary>
+internal sealed class AcidCheck : ICheck
+{
+    public string Id => "refrigerant.acid";
+
+    public string Phase => Phases.Refrigerant;
+
+    public string Title => "Acid";
+
+    public CheckHelp Help { get; } = new(
+        "Is the oil free of acid after the work? If it is not, or was not before, when is it tested again?",
+        "the last test after the work is good; a bad or marginal one has the date of the next",
+        "Clean-up after a burnt motor, ASHRAE Handbook Refrigeration, contaminant control (from memory); the dates are common practice, no source.",
+        "Change the driers, run the system, and test the oil again within a few days, until it is good.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.Charging is not { } charging)
+            yield break;
+        var before = context.Job.AsFound?.AcidTest;
+        var wasAcid = before is { Value: AcidResult.Bad or AcidResult.Marginal };
+        var last = charging.AcidTest is [.., var test] && test.Result.Value != AcidResult.NotTested ? test : null;
+        if (!wasAcid && last is null)
+            yield break;
+        var finding = context.Finding(this).Use("acid test before the work", before);
+        foreach (var made in charging.AcidTest)
+            finding.Use("acid test after the work", made.Result).Use("acid test after the work: at", made.At).Use("next acid test", made.Next);
+        finding.Use("date of the job", context.Job.Identity.Date).Decide(true);
+        yield return last is null
+            ? finding.Say(RefrigerantMessages.AcidNotTested).Reserve(RefrigerantMessages.AcidNotTestedWhy).Next(RefrigerantMessages.AcidNotTestedNext, "charging: {acid test: {result: …, at: …}}").Build()
+            : Judge(context, finding, last);
+    }
+
+    private Finding Judge(CheckContext context, FindingBuilder finding, AcidTest last)
+    {
+        if (last.Result.Value == AcidResult.Good)
+            return finding.Say(RefrigerantMessages.AcidGone).Build();
+        var found = new TextValue(last.Result.Text);
+        if (last.Next is { } next && next.Value >= context.Job.Identity.Date.Value)
+            return finding.Say(RefrigerantMessages.AcidLeft(found)).Reserve(RefrigerantMessages.AcidAgainBy(next.Value)).Next(RefrigerantMessages.AcidAgainNext(next.Value)).Build();
+        finding.Say(RefrigerantMessages.AcidNoDate(found)).Next(Help.WhenItFails, "charging: {acid test: {result: …, next: …}}");
+        return last.Result.Value == AcidResult.Bad ? finding.Decide(false).Build() : finding.Reserve(RefrigerantMessages.AcidNoDateWhy).Build();
+    }
+}
+
+/// <summary>Whether a suction drier that cleans up after a burnt compressor comes out again: it costs pressure where the compressor has least of it.</summary>
+internal sealed class SuctionDrierCheck : ICheck
+{
+    public string Id => "refrigerant.suction-drier";
+
+    public string Phase => Phases.Refrigerant;
+
+    public string Title => "Suction drier";
+
+    public CheckHelp Help { get; } = new(
+        "When does a suction drier that was fitted to clean up come out again?",
+        "fitted in this job after a compressor change or with acid found: a date for taking it out, not before the day of the work",
+        "Common practice of clean-up after a burnt motor, no source: out within days, or when its pressure drop has grown.",
+        "Agree on a day, read the pressure drop across the drier and test the oil, then take drier or core out.");
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        var job = context.Job;
+        var isCleanUp = job.Identity.Work.Value == WorkKind.CompressorReplacement || IsAcid(job.AsFound?.AcidTest) || (job.Charging?.AcidTest ?? []).Any(t => IsAcid(t.Result));
+        var driers = job.Equipment.Drier.Where(d => d.Line?.Value == DrierLine.Suction && d.Replaced?.Value != false).ToList();
+        foreach (var drier in driers)
+        {
+            if (!isCleanUp && drier.RemoveBy is null)
+                continue;
+            var finding = context.Finding(this, driers.Count > 1 ? drier.Model?.Value ?? drier.Place?.Value : null).Use("drier", drier.Model).Use("line", drier.Line).Use("replaced", drier.Replaced).Use("remove by", drier.RemoveBy)
+                .Use("work", job.Identity.Work).Use("acid test", job.AsFound?.AcidTest).Use("date of the job", job.Identity.Date).Decide(true);
+            yield return drier.RemoveBy is { } day && day.Value >= job.Identity.Date.Value
+                ? finding.Say(RefrigerantMessages.SuctionDrierDated(day.Value)).LookAt(RefrigerantMessages.SuctionDrierOut(day.Value)).Build()
+                : finding.Say(drier.RemoveBy is { } past ? RefrigerantMessages.SuctionDrierPast(past.Value) : RefrigerantMessages.SuctionDrierUndated)
+                    .Reserve(RefrigerantMessages.SuctionDrierUndatedWhy).Next(Help.WhenItFails, "equipment: {drier: [{line: suction, remove by: …}]}").Build();
+        }
+    }
+
+    private static bool IsAcid(Given<AcidResult>? result) => result is { Value: AcidResult.Bad or AcidResult.Marginal };
+}
