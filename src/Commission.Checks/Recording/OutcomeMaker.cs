@@ -60,10 +60,10 @@ internal static class OutcomeMaker
             ?? (findings.FirstOrDefault(f => f is { Verdict: Verdict.Conditional, NextStep: not null } && f.Phase != Phases.Evidence) is { } condition ? $"{Name(condition)}: {condition.NextStep}" : findings.FirstOrDefault(f => f is { IsToLookAt: true })?.NextStep);
     }
 
-    // What was not shown, or the number with its U that lies too near to the limit to be sure.
+    // What was not shown, or the number with its U that lies too near to the limit to be sure; a number that is sure is no condition.
     private static string Condition(Finding f) => string.Join("; ", new[]
     {
-        f is { Measured: { } measured, Limits: [var limit, ..], ConformityText: { } chance } ? $"{measured.Text}, limit {limit.Text}, conforms with {chance}" : null,
+        f is { Measured: { } measured, Limits: [var limit, ..], ConformityText: { } chance } && (f.Reservation is null || f.ProbabilityOfConformity < 0.95) ? $"{measured.Text}, limit {limit.Text}, conforms with {chance}" : null,
         f.Reservation,
     }.OfType<string>());
 

@@ -24,8 +24,8 @@ internal sealed class SecondCheck : IAnalysis<SecondCheck>
         _limit = context.Limits.Find(LimitIds.RefrigerantLeakCheckRecheck);
         var check = _job.LeakCheck;
         var isRepair = _job.Identity.Work.Value == WorkKind.LeakRepair;
-        if (_limit is not { Upper: { } months } || check?.Result.Value == LeakResult.Leak
-            || !(isRepair || check?.Result.Value == LeakResult.LeakRepaired || check?.AfterRepair?.Value == true))
+        var isRepaired = check?.Result.Value != LeakResult.Leak && (isRepair || check?.Result.Value == LeakResult.LeakRepaired || check?.AfterRepair?.Value == true);
+        if (_limit is not { Upper: { } months } || !isRepaired)
             return;
         var repair = check is { Result.Value: LeakResult.LeakRepaired } && !isRepair ? check.Date : _job.Identity.Date;
         Latest = repair.Value.AddMonths((int)months.Si);

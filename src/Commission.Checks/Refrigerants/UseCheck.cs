@@ -32,8 +32,8 @@ internal sealed class UseCheck : ICheck
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         // The first charge of a new system is no maintenance or servicing, article 3 point 18.
-        if (context.Limits.Find(LimitIds.RefrigerantUse) is not { } limit || context.Job.Identity.Work.Value is WorkKind.NewInstallation or WorkKind.Decommissioning
-            || context.Get<WeighedCharge>().Put is not { Value.Value: > 0 })
+        var isService = context.Job.Identity.Work.Value is not (WorkKind.NewInstallation or WorkKind.Decommissioning);
+        if (context.Limits.Find(LimitIds.RefrigerantUse) is not { } limit || !isService || context.Get<WeighedCharge>().Put is not { Value.Value: > 0 })
             yield break;
         var cylinders = RefrigerantIdentityCheck.Charged(context.Job).ToList();
         if (cylinders.Count == 0)

@@ -70,6 +70,12 @@ public sealed class AfterStartLeakCheckTests
         }
     }
 
+    // A detector that is fine enough is no condition; the second look alone is.
+    [Fact]
+    public void The_condition_is_the_second_look_and_nothing_else() => Assert.Contains(
+        "Leak check after start: the repair was not checked again yet.",
+        JobLines.Record(Repaired("3 kg", "leak check: {date: 2026-06-18, method: electronic, sensitivity: 3 g/yr, result: none}", "leak repair")).Reasons);
+
     [Fact]
     public void A_charge_that_is_not_known_does_not_free_from_it()
     {
