@@ -278,6 +278,7 @@ public sealed class ReadingCorrectorTests
         var context = Context("");
         Assert.Throws<ArgumentNullException>(() => context.Readings.Pressure("a", ReadingName.VaporPressure, null!));
         Assert.Throws<ArgumentNullException>(() => context.Readings.Temperature("a", ReadingName.VaporLine, null!));
+    }
 
     // Half a step is the bound of a display: u = step / √12 (GUM 4.3.7): 0.1 psi gives 0.028868 psi, 1 psi 0.28868 psi.
     [Theory]
@@ -285,8 +286,8 @@ public sealed class ReadingCorrectorTests
     [InlineData("118 psig", 0.28868)]
     public void The_last_digit_of_a_reading_is_that_of_its_range(string read, double psi)
     {
-        const string Gauge = "{id: low, kind: pressure gauge, resolution: [{up to: 100 psig, step: 0.1 psi}, {above: 100 psig, step: 1 psi}], reads: [vapor pressure]}";
-        var value = Pressure(read, Gauge).Value;
+        const string Ranged = "{id: low, kind: pressure gauge, resolution: [{up to: 100 psig, step: 0.1 psi}, {above: 100 psig, step: 1 psi}], reads: [vapor pressure]}";
+        var value = Pressure(read, Ranged).Value;
         Assert.Equal(psi, value.Budget.Single(b => b.Cause.Name == "vapor pressure: resolution").Contribution / Psi, 1e-5);
     }
 
