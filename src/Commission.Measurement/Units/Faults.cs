@@ -161,7 +161,8 @@ internal static class FaultText
 
     public static ParseFault UnknownUnit(string unit, NumberToken number, Dimension dimension, int at)
     {
-        string Advice(bool si) => NearestUnit.Of(unit, UnitTable.OfferedFor(dimension, si)) is { } nearest ? $"Did you mean {number.Text} {nearest.Symbol}?" : $"Write it in {UnitList(dimension, si)}.";
+        // A slip in psig is no Pa(g), though that is the nearest of the units in SI.
+        string Advice(bool si) => NearestUnit.Of(unit, UnitTable.For(dimension)) is { } nearest && !(si && nearest.IsCustomary) ? $"Did you mean {number.Text} {nearest.Symbol}?" : $"Write it in {UnitList(dimension, si)}.";
         return Advised(Advice, advice => new(FaultKind.UnknownUnit, $"\"{unit}\" is not a unit known here.", Expected(dimension), advice, at, unit.Length));
     }
 

@@ -25,6 +25,16 @@ public sealed class ResolutionCheckTests
         Assert.Empty(JobLines.Findings(JobLines.Of(), Check));
     }
 
+    [Theory]
+    [InlineData("90.1 psig", Verdict.Pass)]
+    [InlineData("118.9 psig", Verdict.Information)]
+    [InlineData("119 psig", Verdict.Pass)]
+    public void A_display_that_changes_its_step_is_held_to_the_step_of_the_reading(string pressure, Verdict verdict)
+    {
+        var ranges = Gauge.Replace("resolution: 0.1 psi", "resolution: [{up to: 100 psig, step: 0.1 psi}, {above: 100 psig, step: 1 psi}]", StringComparison.Ordinal);
+        Assert.Equal(verdict, JobLines.Finding(JobLines.Of($"{ranges}charging: {{unit arrived: charged, readings: [{{at: \"11:20\", vapor pressure: {pressure}}}]}}"), Check).Verdict);
+    }
+
     [Fact]
     public void A_display_with_steps_of_a_half_shows_a_half()
     {

@@ -87,9 +87,27 @@ public sealed class InstrumentKitTests
     public void A_step_of_amperes_is_none_of_volts()
     {
         var meter = Of(Kit).All.Single(i => i.Id == "meter");
-        Assert.Equal(0.1, meter.ResolutionFor(Dimension.ElectricCurrent, 0)!.Value, 1e-12);
-        Assert.Null(meter.ResolutionFor(Dimension.Voltage, 0));
+        Assert.Equal(0.1, meter.ResolutionFor(Dimension.ElectricCurrent, 20)!.Value, 1e-12);
+        Assert.Null(meter.ResolutionFor(Dimension.Voltage, 230));
         Assert.False(Of("instruments:\n  - {id: probe, kind: thermometer, reads: [vapor line]}").All[0].AccuracyKnown);
+    }
+
+    // Digital gauges commonly show tenths up to 100 psig and whole psi above (common practice, no source).
+    [Theory]
+    [InlineData("[{up to: 100 psig, step: 0.1 psi}, {above: 100 psig, step: 1 psi}]", 99.9, 0.1)]
+    [InlineData("[{up to: 100 psig, step: 0.1 psi}, {above: 100 psig, step: 1 psi}]", 100, 0.1)]
+    [InlineData("[{up to: 100 psig, step: 0.1 psi}, {above: 100 psig, step: 1 psi}]", 100.1, 1)]
+    [InlineData("[{step: 0.1 psi}, {above: 100 psig, step: 1 psi}]", 50, 0.1)]
+    [InlineData("[{step: 0.1 psi}, {above: 100 psig, step: 1 psi}]", 150, 1)]
+    [InlineData("[{up to: 50 psig, step: 0.01 psi}, {up to: 100 psig, step: 0.1 psi}, {up to: 500 psig, step: 1 psi}]", 75, 0.1)]
+    [InlineData("[{up to: 50 psig, step: 0.01 psi}, {up to: 100 psig, step: 0.1 psi}, {up to: 500 psig, step: 1 psi}]", 600, 1)]
+    [InlineData("0.5 psi", 600, 0.5)]
+    public void The_step_is_that_of_the_range_a_reading_lies_in(string steps, double psi, double step)
+    {
+        const double Psi = 6894.757293168;
+        var gauge = Of($"instruments:\n  - {{id: low, kind: pressure gauge, resolution: {steps}, reads: [vapor pressure]}}").All[0];
+        Assert.Equal(step, gauge.ResolutionFor(Dimension.Pressure, psi * Psi)!.Value / Psi, 1e-9);
+        Assert.Equal(step, gauge.ResolutionAt(psi * Psi)!.Value / Psi, 1e-9);
     }
 
     // A gauge may be trusted a quarter beyond the known pressure, not below zero, and only where the reference states its uncertainty.

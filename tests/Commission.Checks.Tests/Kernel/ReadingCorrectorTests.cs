@@ -280,6 +280,17 @@ public sealed class ReadingCorrectorTests
         Assert.Throws<ArgumentNullException>(() => context.Readings.Temperature("a", ReadingName.VaporLine, null!));
     }
 
+    // Half a step is the bound of a display: u = step / √12 (GUM 4.3.7): 0.1 psi gives 0.028868 psi, 1 psi 0.28868 psi.
+    [Theory]
+    [InlineData("90.0 psig", 0.028868)]
+    [InlineData("118 psig", 0.28868)]
+    public void The_last_digit_of_a_reading_is_that_of_its_range(string read, double psi)
+    {
+        const string Ranged = "{id: low, kind: pressure gauge, resolution: [{up to: 100 psig, step: 0.1 psi}, {above: 100 psig, step: 1 psi}], reads: [vapor pressure]}";
+        var value = Pressure(read, Ranged).Value;
+        Assert.Equal(psi, value.Budget.Single(b => b.Cause.Name == "vapor pressure: resolution").Contribution / Psi, 1e-5);
+    }
+
     private static CheckContext Context(string instrument, string reading = "vapor pressure: 100 psig +/- 1 psi, liquid pressure: 300 psig +/- 1 psi") => JobText.Context(JobLines.Of(
         $"{(instrument.Length == 0 ? "" : $"instruments:\n  - {instrument}\n")}charging: {{readings: [{{at: \"10:30\", {reading}}}]}}",
         work: "seasonal check",

@@ -95,6 +95,52 @@ public sealed class QuantityParserTests
         Assert.Equal(si, result.Value.Si, Math.Abs(si) * 1e-7);
     }
 
+    // Directive 2014/68/EU article 2 point 7: a pressure is one relative to the atmosphere, that is gauge pressure.
+    [Theory]
+    [InlineData("28 bar", "28 bar(g)", 28e5, PressureReference.Gauge)]
+    [InlineData("2.8 MPa ± 0.1", "2.8 ± 0.1 MPa(g)", 2.8e6, PressureReference.Gauge)]
+    [InlineData("28 ± 1 bar", "28 ± 1 bar(g)", 28e5, PressureReference.Gauge)]
+    [InlineData("29 bar(a)", "29 bar(a)", 29e5, PressureReference.Absolute)]
+    public void A_pressure_of_a_plate_is_gauge(string text, string canonical, double si, PressureReference reference)
+    {
+        var read = QuantityParser.ParseGauge(text).Value!;
+        Assert.Equal((canonical, reference), (read.Canonical, read.Reference));
+        Assert.Equal(si, read.Si, 1e-3);
+    }
+
+    [Theory]
+    [InlineData("28")]
+    [InlineData("28 kg")]
+    [InlineData("20 inHg")]
+    [InlineData("bar")]
+    public void What_is_no_pressure_of_a_plate_is_told_as_a_pressure(string text) =>
+        Assert.Equal(QuantityParser.Parse(text, Dimension.Pressure).Fault, QuantityParser.ParseGauge(text).Fault);
+
+    // psi and inHg have no gauge unit to offer in SI.
+    [Theory]
+    [InlineData("118.9 psi", Dimension.Pressure, "Write it in bar(g), bar(a), kPag, kPaa, MPa(g) or MPa(a).")]
+    [InlineData("8 bar", Dimension.Pressure, "Write 8 bar(g) (what a service gauge shows) or bar(a).")]
+    [InlineData("118", Dimension.Pressure, "Write 118 bar(g) or 118 bar(a).")]
+    [InlineData("118.4 pisg", Dimension.Pressure, "Write it in bar(g), bar(a), kPag, kPaa, MPa(g) or MPa(a).")]
+    [InlineData("5 psig", Dimension.PressureDifference, "Write it in kPa, Pa, bar, mbar, hPa or MPa.")]
+    [InlineData("8 m", Dimension.Mass, "Write it in kg, g or t.")]
+    [InlineData("heavy", Dimension.Temperature, "Write it like 7.3 °C.")]
+    [InlineData("x", Dimension.VacuumLevel, "Write it like 64 Pa.")]
+    public void Advice_for_a_file_in_SI(string text, Dimension dimension, string advice) =>
+        Assert.Equal(advice, QuantityParser.Parse(text, dimension).Fault!.SiAdvice);
+
+    // NIST SP 811 appendix B lists these as units of the inch-pound system; the others of the table are metric, or of vacuum gauges.
+    [Fact]
+    public void A_unit_is_of_inch_and_pound_or_metric()
+    {
+        string[] metric = ["kPa", "bar", "mbar", "hPa", "Pa", "°C", "K", "kg", "g", "t", "m", "mm", "m³/h", "L/s", "kW", "W", "N·m", "micron", "Torr", "mTorr", "A", "V", "%", "min", "h"];
+        string[] customary = ["psig", "psia", "psi", "inHg", "inwc", "°F", "lb", "oz", "ft", "in", "cfm", "fpm", "Btu/h", "ton", "lbf·ft", "oz/ft", "W/cfm"];
+        Assert.All(UnitTable.All.Where(u => metric.Contains(u.Symbol)), u => Assert.False(u.IsCustomary, u.Symbol));
+        Assert.All(customary, s => Assert.Contains(UnitTable.All, u => u.Symbol == s && u.IsCustomary));
+        Assert.All(UnitTable.All.Where(u => u.Dimension != Dimension.Duration && !metric.Contains(u.Symbol) && u.Symbol.Split('/', ' ', '·').Intersect(["psi", "psig", "psia", "lb", "oz", "ft", "in", "inHg", "Btu", "cfm", "ton"]).Any()),
+            u => Assert.True(u.IsCustomary, u.Symbol));
+    }
+
     [Theory]
     [InlineData("118.9 psi", Dimension.Pressure, "\"118.9 psi\" does not say gauge or absolute. Write 118.9 psig (what a service gauge shows) or psia.", 0, 9)]
     [InlineData(" 820 kPa", Dimension.Pressure, "\"820 kPa\" does not say gauge or absolute. Write 820 kPag (what a service gauge shows) or kPaa.", 1, 7)]

@@ -91,6 +91,28 @@ public sealed class YamlReaderTests
     public void Forty_levels_are_read() =>
         Assert.Empty(Reading.Yaml("a: " + new string('[', 39) + new string(']', 39)).Problems);
 
+    // YAML 1.2.2, 6.9.2 and 7.1: an anchor may stand before any node, also before a plain or quoted scalar in a flow mapping.
+    [Theory]
+    [InlineData("{a: &x 1, b: *x}", "{a: 1, b: 1}")]
+    [InlineData("{a: &x 1, b: 2, c: *x}", "{a: 1, b: 2, c: 1}")]
+    [InlineData("{a: &x \"1, 2\", b: *x , c: 3}", "{a: \"1, 2\", b: \"1, 2\", c: 3}")]
+    [InlineData("[{a: &x-1 1, b: *x-1}, *x-1]", "[{a: 1, b: 1}, 1]")]
+    [InlineData("{a: &x {b: &y 1, c: *y}, d: *x, e: *y}", "{a: {b: 1, c: 1}, d: {b: 1, c: 1}, e: 1}")]
+    [InlineData("{a: &x [1, &y 2, *y], b: *x}", "{a: [1, 2, 2], b: [1, 2, 2]}")]
+    [InlineData("a: &x 1\nb: {c: *x, d: &x 2, e: *x}\n", "{a: 1, b: {c: 1, d: 2, e: 2}}")]
+    [InlineData("a: {b: '&x 1', c: &x 2}\nd: *x\n", "{a: {b: \"&x 1\", c: 2}, d: 2}")]
+    public void Anchors_stand_in_brackets(string yaml, string shown)
+    {
+        var (node, problems) = Reading.Yaml(yaml);
+        Assert.Empty(problems);
+        Assert.Equal(shown, Reading.Show(node!));
+    }
+
+    [Theory]
+    [InlineData("{a: &x 1, b: *y}", "job.yaml:1:14: *y refers to nothing: no &y comes before it. Put the value in quotes if it is meant to begin with *.")]
+    [InlineData("{a: &x 1, b: *x, b: 2}", "job.yaml:1:18: \"b\" is written twice; the first is in line 1. Keep one of them.")]
+    public void Faults_beside_anchors_keep_their_place(string yaml, string problem) => Assert.Equal([problem], Reading.Yaml(yaml).Problems);
+
     [Fact]
     public void An_alias_bomb_is_refused_without_expanding_it()
     {
