@@ -126,6 +126,9 @@ public sealed record PunchItem(string Text, int? Finding = null, string? Owner =
 /// <param name="Brief">The same without who asks for it, as it is told at the tailgate.</param>
 public sealed record MissingPart(ImmutableArray<string> Checks, string Sentence, string Brief)
 {
+    /// <summary>The checks that could not be judged for this cause; <c>photos</c> for photos.</summary>
+    public ImmutableArray<string> Checks { get; init; } = Checks.IsDefault ? [] : Checks;
+
     /// <summary>What to do about it; null where the sentence says it.</summary>
     public string? NextStep { get; init; }
 

@@ -32,9 +32,9 @@ internal sealed class GasHeatCheck : ICheck
             yield return figure.Judge(context, this, next);
     }
 
-    private static IEnumerable<(FigureOfMaker Figure, Message Next)> Figures(CheckContext context, GasHeat burner)
+    private static List<(FigureOfMaker Figure, Message Next)> Figures(CheckContext context, GasHeat burner)
     {
-        var figures = ImmutableArray.CreateBuilder<(FigureOfMaker, Message)>();
+        var figures = new List<(FigureOfMaker, Message)>();
         void Add<T>(string subject, Given<T>? given, DisplayKind kind, string limit, Message next)
             where T : struct, IQuantity<T>
         {

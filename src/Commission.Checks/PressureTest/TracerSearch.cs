@@ -31,9 +31,9 @@ internal sealed class TracerSearch
     public static TracerSearch Of(CheckContext context, Jobs.Model.PressureTest test)
     {
         // Hydrogen, acetylene, oxygen and air are judged with the test gas.
-        string? gas = test.Gas.Value switch
+        var gas = test.Gas.Value switch
         {
-            TestGas.Helium => Helium,
+            TestGas.Helium => (string?)Helium,
             TestGas.CarbonDioxide => "R-744",
             TestGas.Refrigerant => context.Get<CircuitRefrigerant>().Designation,
             _ => null,
