@@ -78,13 +78,13 @@ public sealed class LimitsSchemaTests
     [InlineData("mode", "OperatingMode")]
     [InlineData("place", "UnitPlace")]
     public void Conditions_use_the_words_of_the_job_file(string key, string definition) => Assert.Equal(
-        JobSchema["$defs"]![definition]!["enum"]!.AsArray().Select(word => word!.GetValue<string>()),
+        JobSchema["$defs"]![definition]!["x-words"]!.AsObject().Select(word => word.Key),
         LimitSubject.All.Single(subject => subject.Key == key).Words);
 
     [Fact]
     public void Photos_use_the_words_of_the_job_file() => Assert.Equal(
-        JobSchema["$defs"]!["PhotoSubject"]!["enum"]!.ToJsonString(),
-        Schema["$defs"]!["Profile"]!["properties"]!["photos"]!["items"]!["enum"]!.ToJsonString());
+        JobSchema["$defs"]!["PhotoSubject"]!["x-words"]!.AsObject().Select(word => word.Key),
+        Schema["$defs"]!["Profile"]!["properties"]!["photos"]!["items"]!["enum"]!.AsArray().Select(word => word!.GetValue<string>()));
 
     [Fact]
     public void Everything_in_it_has_a_description()
