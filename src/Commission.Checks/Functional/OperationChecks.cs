@@ -72,7 +72,7 @@ internal sealed class EconomizerCheck : ICheck
 
     public CheckHelp Help { get; } = new(
         "Does the outside damper run through its travel, and does the economizer open when the outside air is good enough and close when it is not?",
-        "each tried works",
+        "economizer and damper test: each tried works",
         "Start-up lists of packaged units (common practice, no source).",
         "Look at linkage, motor and sensors. A damper stuck open makes a sound unit look short of capacity, one stuck shut starves the building.");
 
