@@ -36,7 +36,7 @@ public sealed class WaterChecksTests
     public void The_heat_of_water_is_500_Btu_per_hour_for_each_gpm_and_degree()
     {
         const double Gpm = 231 * 0.0254 * 0.0254 * 0.0254 / 60, Fahrenheit = 5.0 / 9, BtuPerHour = 1055.05585262 / 3600;
-        Assert.Equal(500, WaterHeat.PerVolume(283.15) * Gpm * Fahrenheit / BtuPerHour, 2);
+        Assert.Equal(500, WaterHeat.PerVolume(283.15) * Gpm * Fahrenheit / BtuPerHour, 2.0);
         Assert.Equal(4.151e6, WaterHeat.PerVolume(308.15), 0.01e6); // 994.0 kg/m³ · 4178 J/(kg·K) at 35 °C
         var finding = JobLines.Finding(Job("", "flow: 21.5 L/min, in: 30.2 °C, out: 35.4 °C"), "functional.water-capacity");
         Assert.Equal(7.74e3, finding.Measured!.Value.Si, 0.01e3); // 3.583e-4 m³/s · 4.154e6 · 5.2 K
