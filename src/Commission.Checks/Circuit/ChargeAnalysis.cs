@@ -59,7 +59,7 @@ internal sealed class ChargeAnalysis : IAnalysis<ChargeAnalysis>
     public bool DriesAir => _context.Job.Equipment.Application?.Value == Application.Drying;
 
     /// <summary>Whether a factory-sealed unit in one housing was left sealed: nobody put a gauge on it, and nobody weighed anything in or out.</summary>
-    public bool IsLeftSealed => _context.Job.Equipment.System.Value == SystemKind.Packaged
+    public bool IsLeftSealed => _context.Job.Equipment.ComesWhole()
         && Charging is { Scale.IsEmpty: true, Added: null, Removed: null, Events.IsEmpty: true }
         && Rows.All(r => r.Written is { VaporPressure: null, LiquidPressure: null, TrueSuctionPressure: null, DischargePressure: null });
 

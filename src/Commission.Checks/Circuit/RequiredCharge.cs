@@ -132,7 +132,7 @@ internal sealed record RequiredCharge
     // Without a figure the charge is the factory's only where the lines are no longer than it covers, or where there are none.
     private static string? NeedsFigure(Equipment equipment, Charging? charging, ImmutableArray<ReadingUse>.Builder uses)
     {
-        if (equipment.System.Value == SystemKind.Packaged || charging?.Extra.IsEmpty == false)
+        if (equipment.ComesWhole() || charging?.Extra.IsEmpty == false)
             return null;
         var runs = equipment.Piping.Where(r => r.Liquid is not null).ToList();
         if (runs.Count == 0 && equipment.HermeticallySealed is { Value: true } closed)

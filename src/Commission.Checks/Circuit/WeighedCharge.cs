@@ -295,7 +295,7 @@ internal sealed class CircuitCharge : IAnalysis<CircuitCharge>
 
         // Where nothing was opened and nothing weighed in, the unit holds what its maker put in.
         var untouched = weighed.Put is null && job.Charging?.UnitArrived is null
-            && (job.Identity.Work.Value == WorkKind.SeasonalCheck || (job.Identity.Work.Value == WorkKind.NewInstallation && job.Equipment.System.Value == SystemKind.Packaged));
+            && (job.Identity.Work.Value == WorkKind.SeasonalCheck || (job.Identity.Work.Value == WorkKind.NewInstallation && job.Equipment.ComesWhole()));
         return untouched && factory is not null
             ? new CircuitCharge(factory, null, isWeighed: false, full)
             : new CircuitCharge(null, weighed.WhyNoTotal ?? "the total charge is not written", isWeighed: false, full);

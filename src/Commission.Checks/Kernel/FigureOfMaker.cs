@@ -12,6 +12,9 @@ namespace Commission.Checks.Kernel;
 /// <param name="Limit">Id of the limit.</param>
 internal sealed record FigureOfMaker(string Subject, CorrectedReading Reading, DisplayKind Kind, string Limit)
 {
+    /// <summary>The reading as its sentence has it: as written, where the job writes it.</summary>
+    public string Found { get; init; } = Reading.Uses[0].Text;
+
     /// <summary>The finding of it.</summary>
     /// <param name="context">The job and everything derived from it.</param>
     /// <param name="check">The check that speaks.</param>
@@ -20,7 +23,7 @@ internal sealed record FigureOfMaker(string Subject, CorrectedReading Reading, D
     {
         var finding = context.Finding(check, Subject).Use(Reading);
         var what = new TextValue(Subject);
-        var found = new TextValue(Reading.Uses[0].Text);
+        var found = new TextValue(Found);
         if (context.Limits.Find(Limit) is not { } limit || (limit.Lower is null && limit.Upper is null))
             return finding.Measure(Reading.Value, Kind).Information(CommonMessages.FigureRead(what, found), CommonMessages.FigureNotWritten);
         var state = context.State(limit);

@@ -152,14 +152,14 @@ internal sealed class UsedInstrument
     /// <param name="reading">What is read.</param>
     public bool CanRead(ReadingName reading) => reading switch
     {
-        ReadingName.VaporPressure or ReadingName.LiquidPressure or ReadingName.TrueSuctionPressure or ReadingName.DischargePressure or ReadingName.PressureTest or ReadingName.Recovery
+        ReadingName.VaporPressure or ReadingName.LiquidPressure or ReadingName.TrueSuctionPressure or ReadingName.DischargePressure or ReadingName.PressureTest or ReadingName.Recovery or ReadingName.WaterPressure
             => Described.Kind.Value == InstrumentKind.PressureGauge,
         ReadingName.Evacuation => Described.Kind.Value == InstrumentKind.VacuumGauge,
         ReadingName.Charge => Described.Kind.Value == InstrumentKind.Scale,
         ReadingName.StationPressure => Described.Kind.Value == InstrumentKind.Barometer,
         ReadingName.LeakSearch => Described.Kind.Value == InstrumentKind.LeakDetector,
         ReadingName.Torque => Described.Kind.Value == InstrumentKind.TorqueWrench,
-        ReadingName.VaporLine or ReadingName.LiquidLine or ReadingName.DischargeLine or ReadingName.CompressorSuctionLine or ReadingName.LiquidAfterDrier or ReadingName.EvaporatorOutlet or ReadingName.IndoorCoilOutlet or ReadingName.Sump or ReadingName.PressureTestTemperature
+        ReadingName.VaporLine or ReadingName.LiquidLine or ReadingName.DischargeLine or ReadingName.CompressorSuctionLine or ReadingName.LiquidAfterDrier or ReadingName.EvaporatorOutlet or ReadingName.IndoorCoilOutlet or ReadingName.Sump or ReadingName.PressureTestTemperature or ReadingName.WaterTemperature
             => Described.Kind.Value is InstrumentKind.PipeClamp or InstrumentKind.Thermometer,
         ReadingName.OutdoorAir or ReadingName.ReturnAir or ReadingName.SupplyAir or ReadingName.BoxTemperature
             => Described.Kind.Value is InstrumentKind.Psychrometer or InstrumentKind.Thermometer or InstrumentKind.Hygrometer,

@@ -108,7 +108,7 @@ internal sealed class LimitSubject
     public static ImmutableArray<LimitSubject> All { get; } =
     [
         new("work", ["new installation", "opened circuit", "leak repair", "compressor replacement", "refrigerant change", "charge adjustment", "seasonal check", "decommissioning"], s => s.Work),
-        new("system", ["split", "ductless split", "multi-split", "VRF", "packaged", "heat pump", "refrigeration"], s => s.System),
+        new("system", ["split", "ductless split", "multi-split", "VRF", "packaged", "heat pump", "refrigeration", "air-to-water heat pump", "chiller"], s => s.System),
         new("metering", ["fixed orifice", "capillary", "TXV", "EEV"], s => s.Metering),
         new("application", ["AC", "high temperature", "medium temperature", "low temperature", "ice", "drying"], s => s.Application),
         new("compressor", ["fixed", "two-stage", "variable speed", "digital", "tandem"], s => s.Compressor),

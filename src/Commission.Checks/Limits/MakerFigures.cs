@@ -109,6 +109,18 @@ internal sealed class MakerFigures
         Add(LimitIds.AirOutsideAirPosition, limits.OutsideAirPosition);
         if (limits.GasHeat is { } burner)
             AddBurner(burner, limits.HeatRise is null);
+        if (limits.Water is { } water)
+            AddWater(water);
+    }
+
+    private void AddWater(WaterLimits water)
+    {
+        Add(LimitIds.FunctionalWaterFlow, water.Flow);
+        Add(LimitIds.FunctionalWaterDifference, water.Difference);
+        Add(LimitIds.FunctionalWaterVolume, water.Volume);
+        Add(LimitIds.FunctionalWaterPressure, water.Pressure);
+        Add(LimitIds.FunctionalWaterStrainerDrop, water.StrainerDrop);
+        Add(LimitIds.FunctionalWaterFreezing, water.FreezesAt);
     }
 
     private void AddBurner(GasHeatLimits burner, bool takesRise)

@@ -34,7 +34,7 @@ internal sealed record SectionDesignPressure(string Name, Given<StatedPressure> 
     {
         CircuitSection.HighSide or CircuitSection.Outdoor => true,
         null or CircuitSection.LineSet or CircuitSection.LineSetAndIndoor or CircuitSection.Indoor =>
-            system is SystemKind.DuctlessSplit or SystemKind.MultiSplit or SystemKind.VRF or SystemKind.HeatPump,
+            system is SystemKind.DuctlessSplit or SystemKind.MultiSplit or SystemKind.VRF or SystemKind.HeatPump or SystemKind.AirToWaterHeatPump,
         _ => false,
     };
 

@@ -107,7 +107,7 @@ internal static class ChargeRules
 
         if (charging.Added is { } added && charging.Scale.Length > 0)
             context.Complain(added, "The mass added is written twice: as added and as scale readings.", "", "Keep the scale readings.", "duplicate-key");
-        if (charging.UnitArrived is null && job.Identity?.Work is { Value: WorkKind.NewInstallation } && job.Equipment?.System is { Value: not SystemKind.Packaged })
+        if (charging.UnitArrived is null && job.Identity?.Work is { Value: WorkKind.NewInstallation } && job.Equipment?.System is { Value: not (SystemKind.Packaged or SystemKind.AirToWaterHeatPump or SystemKind.Chiller) })
         {
             context.Problems.Add(charging.Origin, "The charging of a new installation does not say \"unit arrived\".", "The scale sees the whole charge or only what was added, depending on it.",
                 "Write unit arrived: charged, nitrogen holding charge, recovered and evacuated, or unknown.", "missing-key");

@@ -46,6 +46,8 @@ public sealed class UnitSystem
         [DisplayKind.Enthalpy] = Of("Btu/lb", Dimension.SpecificEnthalpy, 2),
         [DisplayKind.Concentration] = Of("ppm", Dimension.Ratio, 0),
         [DisplayKind.FlameSignal] = Of("µA", Dimension.ElectricCurrent, 1),
+        [DisplayKind.WaterFlow] = Of("gpm", Dimension.VolumeFlow, 1),
+        [DisplayKind.WaterVolume] = Of("gal", Dimension.Volume, 0),
     };
 
     // Metric crews read bar, mm and °C; a difference of temperature is in kelvin.
@@ -76,6 +78,8 @@ public sealed class UnitSystem
         [DisplayKind.Torque] = Of("N·m", Dimension.Torque, 1),
         [DisplayKind.Density] = Of("kg/m³", Dimension.Density, 2),
         [DisplayKind.Enthalpy] = Of("kJ/kg", Dimension.SpecificEnthalpy, 2),
+        [DisplayKind.WaterFlow] = Of("L/min", Dimension.VolumeFlow, 1),
+        [DisplayKind.WaterVolume] = Of("L", Dimension.Volume, 0),
     };
 
     private readonly Dictionary<DisplayKind, DisplayUnit> _units;
@@ -284,4 +288,10 @@ public enum DisplayKind
 
     /// <summary>Flame rectification current of a burner.</summary>
     FlameSignal,
+
+    /// <summary>Flow of water.</summary>
+    WaterFlow,
+
+    /// <summary>Volume of the water in a circuit.</summary>
+    WaterVolume,
 }

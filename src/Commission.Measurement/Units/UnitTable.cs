@@ -110,6 +110,7 @@ public static class UnitTable
         Of(Dimension.Volume, "m³", 1, "m3", "cu m", "m^3", "cubic meters", "cubic metres"),
         Of(Dimension.Volume, "mL", 1e-6, "ml", "cm3", "cm³", "cc"),
         Of(Dimension.Volume, "in³", Inch * Inch * Inch, "in3", "cu in", "in^3"),
+        Of(Dimension.Volume, "gal", 231 * Inch * Inch * Inch, "gallon", "gallons", "US gal"),
         Of(Dimension.Volume, "fl oz", 231.0 / 128 * Inch * Inch * Inch, "fluid oz", "fluid ounce", "fluid ounces", "fl ozs"),
 
         Of(Dimension.Duration, "min", 60, "mins", "minute", "minutes"),
@@ -122,6 +123,7 @@ public static class UnitTable
         Of(Dimension.VolumeFlow, "L/s", 1e-3, "l/s", "lps"),
         Of(Dimension.VolumeFlow, "m³/s", 1, "m3/s"),
         Of(Dimension.VolumeFlow, "L/min", 1e-3 / 60, "l/min", "lpm"),
+        Of(Dimension.VolumeFlow, "gpm", 231 * Inch * Inch * Inch / 60, "gal/min", "US gpm", "gallons per minute"),
         Of(Dimension.VolumeFlow, "cfh", Cfm / 60, "scfh", "ft3/h", "ft3/hr"),
 
         Of(Dimension.MassFlow, "g/yr", 1e-3 / Year, "g/year", "g/y", "g/a", "grams/year", "grams per year", "g per year"),

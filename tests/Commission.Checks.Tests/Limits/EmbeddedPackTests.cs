@@ -99,6 +99,7 @@ public sealed class EmbeddedPackTests
             "air.heat-rise", "air.outside-air.airflow", "air.outside-air.position", "air.temperature-split",
             "charge.approach", "charge.liquid-pressure", "charge.subcooling", "charge.superheat", "charge.total", "charge.vapor-pressure", "charge.weight.tolerance-mass",
             "electrical.compressor-current", "electrical.terminal-torque", "electrical.voltage",
+            "functional.water.difference", "functional.water.flow", "functional.water.freezing", "functional.water.pressure", "functional.water.strainer-drop", "functional.water.volume",
             "piping.first-branch", "piping.height-difference", "piping.longest-run", "piping.total-length", "piping.traps",
             "pressure-test.level", "safety.room-area",
         ];

@@ -14,7 +14,7 @@ public sealed class VerdictTableTests
     {
         "instrument.adequacy", "evacuation.series", "evacuation.humidity", "evacuation.leak-rate", "evacuation.tightness-not-proved",
         "charge.saturation", "charge.heating-mode", "charge.cycle", "charge.as-found", "charge.return-visit", "air.psychrometrics", "air.capacity", "air.energy-balance",
-        "refrigerant.co2e", "refrigerant.thresholds", "refrigerant.records", "functional.box-pull-down",
+        "refrigerant.co2e", "refrigerant.thresholds", "refrigerant.records", "functional.box-pull-down", "functional.water-capacity",
     };
 
     /// <summary>Checks without a middle: what misses their limit is told, or stands as a condition, and does not fail.</summary>
