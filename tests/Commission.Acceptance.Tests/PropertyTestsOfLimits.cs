@@ -23,7 +23,7 @@ public sealed class PropertyTestsOfLimits
         { "wrong-curve", "vapor line: 7.2", "vapor line: 13.2", "charge.superheat", "10:20", Verdict.Fail, Verdict.Pass },
         { "tarn-lane", "after: 23.84 lb", "after: 23.40 lb", "charge.by-weight", "", Verdict.Pass, Verdict.Fail },
         { "multi-split-by-weight", "length: 12 m, rise", "length: 22 m, rise", "charge.by-weight", "", Verdict.Pass, Verdict.Fail },
-        { "cold-room", "evaporator outlet: -1.0", "evaporator outlet: 4.0", "charge.receiver", "evaporator superheat, 11:00", Verdict.Pass, Verdict.Fail },
+        { "cold-room", "evaporator outlet: -1.0", "evaporator outlet: 2.4", "charge.receiver", "evaporator superheat, 11:00", Verdict.Pass, Verdict.Fail },
         { "compressor-replacement", "liquid pressure: 241.6 psig", "liquid pressure: 265.0 psig", "charge.non-condensables", "", Verdict.Pass, Verdict.Fail },
         { "compressor-replacement", "filter drop: 0.14 inwc", "filter drop: 0.34 inwc", "air.filter-drop", "", Verdict.Pass, Verdict.Fail },
         { "tarn-lane", "supply: 0.19 inwc", "supply: 0.45 inwc", "air.static", "", Verdict.Pass, Verdict.Fail },

@@ -28,7 +28,7 @@ public sealed class ListsTests
             Holders.Select(t => t.Name));
 
     [Fact]
-    public void A_list_that_was_not_given_is_empty() => Assert.All(Holders.Where(t => t != typeof(MissingPart)), type =>
+    public void A_list_that_was_not_given_is_empty() => Assert.All(Holders, type =>
     {
         var made = type.GetConstructors().Single(c => c.GetParameters() is not [var only] || only.ParameterType != type);
         var instance = made.Invoke([.. made.GetParameters().Select(p => p.ParameterType.IsValueType ? Activator.CreateInstance(p.ParameterType) : null)]);

@@ -189,7 +189,7 @@ public sealed class QuantityParserTests
     [InlineData(" ½ .5", Dimension.Pressure, "\"½ .5\" has two numbers before a unit. Write one number and its unit.", 1, 4)]
     [InlineData("-1 200.5 psig", Dimension.Pressure, "\"-1 200.5\" looks like one number with a space in it. Write -1200.5, without the space.", 0, 8)]
     [InlineData("5 1", Dimension.Ratio, "\"5 1\" has two numbers before a unit. Write one number and its unit.", 0, 3)]
-    [InlineData("½1", Dimension.Ratio, "\"1\" is not a unit known here. A percentage is expected here. Write it in %.", 1, 1)]
+    [InlineData("½1", Dimension.Ratio, "\"1\" is not a unit known here. A percentage is expected here. Write it in % or ppm.", 1, 1)]
     [InlineData("236 V 240 V", Dimension.Voltage, "\"240 V\" is left over after the quantity. A voltage is expected here. Write it like 236 V.", 6, 5)]
     [InlineData("45.2 F +/- 2 %", Dimension.Temperature, "\"2 %\" gives the uncertainty as a percentage. Write it in the unit of the reading, such as +/- 1 °F.", 11, 3)]
     [InlineData("45.2 F +/- 1 psi", Dimension.Temperature, "\"1 psi\" has a unit that does not fit 45.2 °F. Write it in the unit of the reading, such as +/- 1 °F.", 11, 5)]

@@ -40,7 +40,7 @@ internal static class SampleRecord
             ],
             Missing =
             [
-                new MissingPart(["safety.leak-sensor"], "Leak sensor test: nothing is written. Required because the unit has one (test pack).", "Leak sensor test: nothing is written.") { NextStep = "Run the maker's test." },
+                new MissingPart(["safety.leak-sensor"], "Leak sensor test: nothing is written. Required because the unit has one (test pack).", "Leak sensor test: nothing is written.") { NextStep = "Run the maker's test.", Keys = ["safety.leak sensor"] },
                 new MissingPart(["photos"], "Photos missing: label. Required because the house rule asks for it (test pack).", "Photos missing: label."),
             ],
             FirstStep = "Run the maker's test.",
