@@ -152,6 +152,9 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
             var told = List(Evidence!.Deviations.Take(4).Select(d => DiagnosisMessages.Shown(d.Scale.Name, d.Value)));
             // A cause that is only often met, and for which no reading speaks, is not worth a word to people whose circuit runs well.
             named = [first, .. named.Skip(1).Where(w => w.Moves.Any(m => Math.Abs(m.LogFactor) > Moved) && w.Probability * first.Cause.Often > SpeaksFor * first.Probability * w.Cause.Often)];
+            // Without its superheat nothing clears the charge of an orifice.
+            if (named.Length == 1 && Way == CircuitWay.Orifice && Evidence.Deviations.All(d => d.Scale.Id != "superheat"))
+                return Make(row, DiagnosisStanding.Sound, [first], DiagnosisMessages.SoundWithoutTarget(told), null, "none");
             return named.Length == 1 || first.Probability >= AllButSure
                 ? Make(row, DiagnosisStanding.Sound, [first], DiagnosisMessages.Sound(told), null, "none")
                 : Make(row, DiagnosisStanding.Sound, named, DiagnosisMessages.SoundButOpen(told, Others(named), named[1].Cause.SaidIn(Way).Apart!), null, "none");

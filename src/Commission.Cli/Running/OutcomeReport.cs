@@ -42,7 +42,7 @@ internal sealed class OutcomeReport
         var (record, output) = (_record, _output);
         output.WriteLine($"{record.Header.Id}: {RecordWords.Text(RecordWords.Of(record.Outcome), Language.English)}");
         if (record.FirstStep is { } first && _told.Add(first))
-            output.WriteLine($"  Do first: {first}");
+            output.WriteLine($"  {(record.Outcome == Outcome.Accepted ? "Worth a look" : "Do first")}: {first}");
         if (record.Findings.FirstOrDefault(f => f is { Check: WeighedIn, Measured: not null, Limits.Length: > 0 }) is { } weighed)
             output.WriteLine($"  charge by weight: {weighed.Measured!.Text} ({weighed.Limits[0].Text}, {weighed.Limits[0].Basis}){(weighed.Verdict == Verdict.Fail ? " - not as asked for" : "")}");
         if (record.Diagnosis is { } diagnosis)

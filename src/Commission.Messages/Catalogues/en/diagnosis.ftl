@@ -18,6 +18,9 @@ ranked-next = First { $apart }. Change nothing else until that is known.
 sound = The circuit runs as it should: { $readings }. Nothing speaks against the charge.
 
 # $readings (list) - readings with their values
+sound-without-target = Nothing looks wrong: { $readings }. The charge is not judged by them, for superheat has no target in these conditions.
+
+# $readings (list) - readings with their values
 # $others (list) - what these readings do not exclude
 # $apart (message) - how to tell, as an order without a full stop
 sound-but-open = Nothing is clearly wrong: { $readings }. These readings do not rule out { $others }; to be sure, { $apart }.

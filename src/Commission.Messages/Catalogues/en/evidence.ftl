@@ -29,6 +29,6 @@ no-instrument-next = Say which instrument read { $readings }.
 # $later (text) - when the second row was read
 # $later-line (name) - its line in the file
 # $count (count) - how many numbers the rows have
-rows-repeated = The readings at { $earlier } (line { $earlier-line }) and at { $later } (line { $later-line }) are the same in all { $count } numbers, to the last digit. A running system never stands that still: one of the rows may be a copy.
+rows-repeated = The readings at { $earlier } (line { $earlier-line }) and at { $later } (line { $later-line }) are the same in all { $count } numbers, to the last digit. A running system hardly ever stands that still: one of the rows may be a copy.
 
-rows-repeated-next = Look at both lines. If one was copied, read again and write what the gauges show; if they did stand still, say so in the notes.
+rows-repeated-next = Compare the two rows of readings. If one was copied, read again and write what the gauges show; if they did stand still, say so in the notes.
