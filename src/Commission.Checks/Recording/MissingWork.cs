@@ -47,7 +47,7 @@ internal static class MissingWork
             var titles = Titles(members);
             var brief = RecordMessages.MissingShort(titles, why);
             var sentence = members.FirstOrDefault(m => m.Because.Length > 0) is { } named ? RecordMessages.Missing(titles, why, new(named.Because), new(named.Pack)) : brief;
-            parts.Add(Part(context, members, asked, sentence, brief, NextOf(context, members)) with { InFile = members.Select(m => m.Finding?.InFile).FirstOrDefault(i => i is not null) ?? (first.Finding is null ? KeysOf(members, asked) : null) });
+            parts.Add(Part(context, members, asked, sentence, brief, NextOf(context, members)) with { InFile = members.Select(m => m.Finding?.InFile).FirstOrDefault(i => i is not null) ?? (first.Finding is null && KeysOf(members, asked) is { Length: > 0 } keys ? string.Join(", ", keys) : null) });
         }
 
         var shown = context.Job.Photos.Select(p => p.Shows.Value).ToHashSet();
@@ -91,12 +91,12 @@ internal static class MissingWork
     private static MissingPart Part(CheckContext context, List<OpenRequirement> members, ImmutableArray<AskedKey> asked, Message sentence, Message brief, Message? next) =>
         new([.. members.SelectMany(m => m.Checks)], context.Present.Text(sentence), context.Present.Text(brief))
         {
-            Keys = [.. asked.Where(k => members.Exists(m => m.Checks.Contains(k.Check, StringComparer.Ordinal))).Select(k => k.Path)],
+            Keys = KeysOf(members, asked),
             NextStep = next is null ? null : context.Present.Text(next),
         };
 
-    private static string? KeysOf(List<OpenRequirement> members, ImmutableArray<AskedKey> asked) =>
-        asked.Where(k => members.Exists(m => m.Checks.Contains(k.Check, StringComparer.Ordinal))).Select(k => k.Path).ToArray() is { Length: > 0 } keys ? string.Join(", ", keys) : null;
+    private static ImmutableArray<string> KeysOf(List<OpenRequirement> members, ImmutableArray<AskedKey> asked) =>
+        [.. asked.Where(k => members.Exists(m => m.Checks.Contains(k.Check, StringComparer.Ordinal))).Select(k => k.Path)];
 
     private static ListValue Titles(List<OpenRequirement> members) =>
         new([.. members.Select((m, i) => (MessageValue)new NameValue(i == 0 ? m.Title : InSentence(m.Title)))], ListJoin.And);
