@@ -50,7 +50,10 @@ public sealed record CommissioningRecord
     public ImmutableArray<MissingPart> Missing { get => field.IsDefault ? [] : field; init; }
 
     /// <summary>The one thing to do before anything else; null when nothing is to be done.</summary>
-    public string? FirstStep { get; init; }
+    public PunchItem? FirstStep { get; init; }
+
+    /// <summary>Numbers of the findings whose figures answer for the work before any other: tightness, vacuum, charge, heat, water, room.</summary>
+    public ImmutableArray<int> KeyFigures { get => field.IsDefault ? [] : field; init; }
 
     /// <summary>What the running system's readings say together; null without such readings.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]

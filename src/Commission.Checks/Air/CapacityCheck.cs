@@ -11,6 +11,7 @@ using Commission.Measurement.Decisions;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Air;
@@ -182,7 +183,7 @@ internal sealed class EnergyBalanceCheck : ICheck
 
     public string Phase => Phases.Air;
 
-    public string Title => "Energy balance of both sides";
+    public string Title => "Capacity of air and refrigerant side";
 
     public CheckHelp Help { get; } = new(
         "Do air side and refrigerant side tell the same story? The refrigerant's flow is not measured: it follows from the unit's electrical input and the heat of compression, where the discharge line was read.",
@@ -220,10 +221,11 @@ internal sealed class EnergyBalanceCheck : ICheck
         finding.Measure(agreement.Difference, DisplayKind.Capacity)
             .Step("E_n", "agreement of the two sides", "|Q_air − Q_ref| / U(Q_air − Q_ref)", $"{present.Text(agreement.Difference.Value, DisplayKind.Capacity)}, U {present.Text(agreement.Difference.Expanded, DisplayKind.Capacity)}", agreement.NormalizedError.ToString("0.00", CultureInfo.InvariantCulture), "ISO 13528 and ISO/IEC 17043 (from memory)");
         if (!agreement.Agrees)
-            finding.LookAt("Look for the reading that is off: airflow first, then power, wet bulb and discharge line. Until that is found neither capacity counts.");
+            finding.LookAt(AirMessages.CapacitiesDifferNext);
+        var (byAir, byRefrigerant, at) = (present.InMessage(total, DisplayKind.Capacity), present.InMessage(other, DisplayKind.Capacity), new TextValue(row.Time));
         return finding.Information(
-            string.Create(CultureInfo.InvariantCulture, $"Air side {present.Text(total, DisplayKind.Capacity)}, refrigerant side {present.Text(other, DisplayKind.Capacity)} at {row.Time}: the two {(agreement.Agrees ? "agree" : "do not agree")} within their uncertainty (E_n {agreement.NormalizedError:0.0})."),
-            "compares two routes to one number");
+            agreement.Agrees ? AirMessages.CapacitiesAgree(byAir, byRefrigerant, at) : AirMessages.CapacitiesDiffer(byAir, byRefrigerant, at, present.InMessage(agreement.Difference.Value < 0 ? -agreement.Difference : agreement.Difference, DisplayKind.Capacity)),
+            AirMessages.CapacitiesKind);
     }
 
     private static Uncertain? RefrigerantSide(CheckContext context, FindingBuilder finding, ChargeRow row, ChargeCycle cycle)

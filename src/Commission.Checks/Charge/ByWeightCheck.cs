@@ -65,10 +65,10 @@ internal sealed class ByWeightCheck : ICheck
         foreach (var use in plate.Uses)
             finding.Use(use);
         finding.Use("factory charge", plate.Guide);
-        var (mass, gas) = (present.Printed(put.Value.Value, DisplayKind.Mass), new NameValue(context.Get<CircuitRefrigerant>().Designation));
+        var (mass, gas) = (present.InMessage(put.Value.Value, DisplayKind.Mass), new NameValue(context.Get<CircuitRefrigerant>().Designation));
         return finding.Information(
             plate.Guide is { } guide
-                ? WeightMessages.ByWeightGuide(mass, gas, present.Printed(guide.Value.Si, DisplayKind.Mass), new NameValue(plate.Designation!), present.Printed(put.Value.Value / guide.Value.Si, DisplayKind.Percentage))
+                ? WeightMessages.ByWeightGuide(mass, gas, present.InMessage(guide.Value.Si, DisplayKind.Mass), new NameValue(plate.Designation!), present.InMessage(put.Value.Value / guide.Value.Si, DisplayKind.Percentage))
                 : WeightMessages.ByWeightChanged(mass, gas),
             WeightMessages.ByWeightGuideWhy);
     }

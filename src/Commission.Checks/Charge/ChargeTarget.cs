@@ -143,7 +143,7 @@ internal sealed record ChargeTarget
         {
             return None(
                 $"the target superheat of {present.Text(table.Value.Si, DisplayKind.TemperatureDifference)} is below {least.Text}: too little load for a valid test",
-                "Warm the room and read again, come back on another day, or weigh the charge in.") with
+                CaliforniaSuperheatTable.DashNext) with
             { Readings = readings, Steps = [step] };
         }
 

@@ -50,7 +50,7 @@ internal sealed record RequiredCharge
         }
         else if (NeedsFigure(equipment, charging, uses) is { } why)
         {
-            return new RequiredCharge { WhyNot = why, Todo = "Write the maker's figure for longer lines with its page." };
+            return new RequiredCharge { WhyNot = why, Todo = charging?.Scale.IsEmpty == false ? "Write the maker's figure for longer lines with its page." : "Look up the maker's figure for longer lines, weigh in what it asks for, and write both: the figure with its page, the cylinder before and after." };
         }
 
         foreach (var extra in charging?.Extra ?? [])

@@ -110,6 +110,8 @@ internal sealed class EvacuationSectionCheck : ICheck
 internal sealed class NitrogenBreaksCheck : ICheck
 {
     private const double Near = 600;
+    private const int UsualBreaks = 2;
+    private const double UsualTime = 5 * 60;
 
     public string Id => "evacuation.breaks";
 
@@ -117,11 +119,11 @@ internal sealed class NitrogenBreaksCheck : ICheck
 
     public string Title => "Nitrogen breaks";
 
-    public CheckHelp Help { get; } = new(
+    public CheckHelp Help => field ??= new(
         "Was the vacuum broken with dry nitrogen where the maker, a named pack or a wet circuit asks for it? Nitrogen takes up water that a vacuum alone leaves behind.",
         "number of breaks ≥ asked; level before each ≤ pack level; filled to the pack's range; left in for the pack's time",
         "Triple evacuation 1500, 1500 and 500 micron, broken to 0 to 5 psig for 5 minutes or more: common practice, no source; a named pack or the maker first.",
-        "Break with dry nitrogen through a regulator, sweep from the far port, leave it in, pull down again. Never break with refrigerant. With ice about, warm the circuit first.");
+        RecordWords.Text(Next(UsualBreaks, UsualTime), Language.English));
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
@@ -153,8 +155,10 @@ internal sealed class NitrogenBreaksCheck : ICheck
         var because = asked ? $"{limit.Source} asks" : "a wet circuit asks";
         yield return finding.Passes
             ? Todo(shortcomings, finding.Say($"{Told(breaks)}; {because} for {Number(limit.Lower!.Si)}.")).Build()
-            : finding.Say($"{Told(breaks)}; {because} for {Number(limit.Lower!.Si)}.").Next(Help.WhenItFails).Build();
+            : finding.Say($"{Told(breaks)}; {because} for {Number(limit.Lower!.Si)}.").Next(Next((int)counted.LowerSi!.Value - breaks.Count - unwritten.Count, context.Limits.Find(LimitIds.EvacuationBreakTime)?.Lower?.Si ?? UsualTime)).Build();
     }
+
+    private static Message Next(int still, double time) => EvacuationMessages.BreaksNext(still, new DurationValue(time));
 
     private static FindingBuilder Todo(List<string> shortcomings, FindingBuilder finding) =>
         shortcomings.Count > 0 ? finding.Next("Write with what each break was made, to what pressure, and how long it was left; make up what was short.") : finding;

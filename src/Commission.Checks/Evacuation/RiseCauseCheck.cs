@@ -53,7 +53,7 @@ internal sealed class RiseCauseCheck : ICheck
         Explain(present, finding, hold);
         if (run.Slope is { } slope)
             finding.Measure(slope, DisplayKind.VacuumRise);
-        if (NextStep(run) is { } next)
+        if (NextStep(context, run) is { } next)
         {
             // Where the hold failed, what its shape says is half the answer.
             if (JudgedHold.HasFailed(run))
@@ -68,12 +68,15 @@ internal sealed class RiseCauseCheck : ICheck
     }
 
     /// <summary>What a crew does next: what the shape of the rise asks for, the rig first where nobody has watched it alone.</summary>
+    /// <param name="context">The job and everything derived from it.</param>
     /// <param name="run">The evacuation.</param>
     /// <returns>The step; null where the hold asks for nothing.</returns>
-    internal static Message? NextStep(EvacuationRun run)
+    internal static Message? NextStep(CheckContext context, EvacuationRun run)
     {
         if (run.Hold is not { } hold || HoldWording.NextStep(hold) is not { } shape)
             return null;
+        if (NitrogenWitness.Of(context, run, hold) is { SpeaksAgainstHole: true } && hold.Conclusion == HoldConclusion.SteadyRise)
+            shape = EvacuationMessages.ShapeSteadyTightNext;
         return hold.Conclusion is HoldConclusion.Source or HoldConclusion.SteadyRise or HoldConclusion.SteadyRiseAndSource && run.Evacuation.RigCheck is null && JudgedHold.HasFailed(run)
             ? EvacuationMessages.HoldFailedRigNext(shape)
             : shape;
@@ -207,10 +210,12 @@ internal sealed class NitrogenWitness
         return new NitrogenWitness(context, nitrogen, choked, viscous);
     }
 
-    /// <summary>Names the nitrogen hold and gives the sentence.</summary>
-    public string Use(FindingBuilder finding)
+    /// <summary>Whether the nitrogen hold excludes a hole to the outside that would let in so much air.</summary>
+    public bool SpeaksAgainstHole => _nitrogen.Loss!.Loss is var loss && loss.Value + loss.Expanded < _least;
+
+    /// <summary>Names the nitrogen hold in a finding that rests on it.</summary>
+    public void NameIn(FindingBuilder finding)
     {
-        var loss = _nitrogen.Loss!;
         foreach (var reading in _nitrogen.Rows!.Corrected)
         {
             foreach (var use in reading.Uses)
@@ -221,14 +226,18 @@ internal sealed class NitrogenWitness
             finding.Use(use);
         foreach (var at in _nitrogen.Rows.At)
             finding.Use("time of a nitrogen reading", at);
+    }
+
+    /// <summary>Names the nitrogen hold, shows what it would have lost, and gives the sentence.</summary>
+    public Message Use(FindingBuilder finding)
+    {
+        NameIn(finding);
         var present = _context.Present;
-        var band = $"{present.Text(_least, DisplayKind.Percentage)} to {present.Text(_most, DisplayKind.Percentage, 0)}";
         finding.Step(
             "L_w", "nitrogen that a hole to the outside letting in this much air would have lost in its hold", "1 − e^(−a·t/p_atm) for a hole that chokes; with (p² − p_atm²)/(p·p_atm) for a fine one",
-            $"{EvacuationClock.Span(_nitrogen.Rows.Length)} at {present.Text(loss.Start.Absolute, DisplayKind.AbsolutePressure)}", band, "choked and viscous flow, EN 1779 (from memory)");
-        var seen = present.Text(loss.Loss, DisplayKind.Percentage);
-        return (loss.Loss.Value + loss.Loss.Expanded) < _least
-            ? $"A hole to the outside would have lost {band} of the nitrogen in its hold, and {seen} were seen: that speaks for the rig, or for refrigerant passing a valve or leaving the oil."
-            : $"A hole to the outside would have lost {band} of the nitrogen in its hold, and {seen} were seen.";
+            $"{EvacuationClock.Span(_nitrogen.Rows!.Length)} at {present.Text(_nitrogen.Loss!.Start.Absolute, DisplayKind.AbsolutePressure)}",
+            $"{present.Text(_least, DisplayKind.Percentage)} to {present.Text(_most, DisplayKind.Percentage, 0)}", "choked and viscous flow, EN 1779 (from memory)");
+        var (least, seen) = (present.InMessage(_least, DisplayKind.Percentage), present.InMessage(_nitrogen.Loss.Loss, DisplayKind.Percentage));
+        return SpeaksAgainstHole ? EvacuationMessages.NitrogenAgainstHole(least, seen) : EvacuationMessages.NitrogenLeavesHole(least, seen);
     }
 }

@@ -118,7 +118,10 @@ internal sealed class VacuumHoldCheck : ICheck
 
     private static Finding Failed(CheckContext context, EvacuationRun run, FindingBuilder finding, DecayReading decay)
     {
-        finding.Use("rig: rise", run.Evacuation.RigCheck?.Rise).Next(RiseCauseCheck.NextStep(run) ?? EvacuationMessages.HoldFailedNext);
+        finding.Use("rig: rise", run.Evacuation.RigCheck?.Rise);
+        if (run.Hold is { } hold)
+            NitrogenWitness.Of(context, run, hold)?.NameIn(finding);
+        finding.Next(RiseCauseCheck.NextStep(context, run) ?? EvacuationMessages.HoldFailedNext);
         return Later(context, run, finding, decay).Build();
     }
 

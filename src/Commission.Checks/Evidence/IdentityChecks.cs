@@ -1,5 +1,6 @@
 using System.Globalization;
 using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
 using Commission.Measurement.Decisions;
 using Commission.Messages;
 using Commission.Records.Findings;
@@ -96,7 +97,7 @@ internal sealed class InstrumentsIdentifiedCheck : IReviewCheck
         var names = without.Keys.Select(p => byPlace[p].Series).Distinct(StringComparer.Ordinal).ToList();
         yield return without.Count == 0
             ? finished.Decide(true).Say(string.Create(CultureInfo.InvariantCulture, $"All {judged.Count} judged readings name their instrument.")).Build()
-            : finished.Decide(true).Reserve(EvidenceMessages.NoInstrument(Listed(names))).Next(EvidenceMessages.NoInstrumentNext(Listed(names)), "instruments: [{id: …, kind: …, reads: [vapor pressure, …]}]")
+            : finished.Decide(true).Reserve(EvidenceMessages.NoInstrument(Listed(names))).Next(EvidenceMessages.NoInstrumentNext(Listed(names)), $"instruments: [{{id: …, kind: …, reads: [{string.Join(", ", without.Keys.Select(p => MemberWords.Of(byPlace[p].Reading.ToString())).Distinct(StringComparer.Ordinal))}]}}]")
                 .Say(string.Create(CultureInfo.InvariantCulture, $"{without.Count} of {judged.Count} judged readings name no instrument: {string.Join(", ", names)}.")).Build();
     }
 

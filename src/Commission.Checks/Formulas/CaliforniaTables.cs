@@ -59,6 +59,9 @@ internal static class CaliforniaSuperheatTable
     /// <summary>How sure the figures are.</summary>
     public const string Mark = "from memory";
 
+    /// <summary>What to do where the load is too small for a valid test.</summary>
+    public const string DashNext = "Either read again when it is cooler outdoors or the return air is more humid, or recover the charge and weigh in the factory charge with the allowance for the lines.";
+
     /// <summary>The printed grid.</summary>
     internal static WholeDegreeGrid Printed => Grid.Value;
 
@@ -74,7 +77,7 @@ internal static class CaliforniaSuperheatTable
         {
             WholeDegreeGrid.Place.OnTable => TableTarget.Of(reading),
             WholeDegreeGrid.Place.Dash => TableTarget.None(
-                "The table has a dash here: at this load the superheat asked for is below 5 °F, too little to judge a charge by", "Warm the room, come back on another day, or weigh the charge in."),
+                "The table of target superheat has a dash here: at this load the superheat asked for is below 5 °F, too little to judge a charge by", DashNext),
             WholeDegreeGrid.Place.BelowRows => TableTarget.None(Outside("Outdoor air", outdoorDryBulb, "below", grid.FirstRow), "Weigh the charge in, or come back in warmer weather."),
             WholeDegreeGrid.Place.AboveRows => TableTarget.None(Outside("Outdoor air", outdoorDryBulb, "above", grid.LastRow), "Come back when it is cooler, or weigh the charge in."),
             WholeDegreeGrid.Place.BelowColumns => TableTarget.None(Outside("Return wet bulb", returnWetBulb, "below", grid.FirstColumn), "Warm the room, or weigh the charge in."),

@@ -95,7 +95,7 @@ internal sealed class WaterCheck : ICheck
             return null;
         var present = context.Present;
         return context.Finding(this, $"{water.Name}freezing").Use(coldest).Use("glycol", water.Side.Glycol?.Kind).Use("freezes at", water.Side.Glycol?.FreezesAt).Decide(false)
-            .Say(FunctionalMessages.WaterFreezes(present.Printed(coldest.Value.Value, DisplayKind.Temperature), present.Printed(point, DisplayKind.Temperature)))
+            .Say(FunctionalMessages.WaterFreezes(present.InMessage(coldest.Value.Value, DisplayKind.Temperature), present.InMessage(point, DisplayKind.Temperature)))
             .Next(FunctionalMessages.WaterFreezesNext).Build();
     }
 }

@@ -4,6 +4,7 @@ using Commission.Checks.Circuit;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Jobs.Model.Words;
+using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
 using Commission.Messages;
 using Commission.Records;
@@ -47,6 +48,7 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
     private const double RestTooLow = 5;
     private const double SpeaksFor = 0.7;
     private const double Moved = 0.1;
+    private const double GlideThatMisleads = 2;
     private const int MostNamed = 3;
     private const string Recover = "recover";
 
@@ -62,7 +64,8 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
         Row = _charge.Spoken(OperatingMode.Cooling, r => r.HasCircuitReading)
             ?? _charge.Spoken(OperatingMode.Heating, r => r.HasCircuitReading)
             ?? _charge.Spoken(OperatingMode.Cooling, r => r.Written is { ReturnDryBulb: not null, SupplyDryBulb: not null })
-            ?? _charge.Spoken(OperatingMode.Heating, r => r.Written is { ReturnDryBulb: not null, SupplyDryBulb: not null });
+            ?? _charge.Spoken(OperatingMode.Heating, r => r.Written is { ReturnDryBulb: not null, SupplyDryBulb: not null })
+            ?? (IsSealed() ? _charge.Spoken(OperatingMode.Cooling, _ => true) ?? _charge.Spoken(OperatingMode.Heating, _ => true) : null);
         if (Row is not null)
             Result = Diagnose(Row);
     }
@@ -181,11 +184,18 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
         if (_charge.AsFound.LastOrDefault() is { Superheat.Value: { } before } found && ChargeTarget.Superheat(_context, found) is { Limit: { LowerSi: { } low, UpperSi: { } high } limit } && before.Value >= low && before.Value <= high)
         {
             FoundBefore = found;
-            return DiagnosisMessages.RecoverAddedAsFoundNext(added, _context.Present.InMessage(before, DisplayKind.TemperatureDifference), new TextValue(limit.Text));
+            return DiagnosisMessages.RecoverAddedAsFoundNext(added, _context.Present.InMessage(before, DisplayKind.TemperatureDifference), new TextValue(limit.Text), OnBubbleScale(found, before));
         }
 
         return DiagnosisMessages.RecoverAddedNext(added);
     }
+
+    // Whoever reads a blend's superheat on the scale of its liquid sees a starved coil where there is none, and fills it.
+    private Message OnBubbleScale(ChargeRow found, Uncertain superheat) =>
+        found is { VaporPressure: { } pressure, VaporLine: { } line } && _context.Get<CircuitSaturation>().Bubble(pressure).Value is { } bubble
+        && line.Value.Value - bubble.Value - superheat.Value > GlideThatMisleads
+            ? DiagnosisMessages.RecoverAddedBubbleScale(new NameValue(_context.Get<CircuitRefrigerant>().Designation ?? ""), Quantity(line.Value.Value - bubble.Value))
+            : "";
 
     private ListValue Others(ImmutableArray<WeighedCause> named) => List(named.Skip(1).Select(o => o.Cause.SaidIn(Way).Name), ListJoin.Or);
 

@@ -72,7 +72,7 @@ internal sealed class RowEvidence
         {
             Numbers.Add(_row.EvaporatorSuperheat);
             var range = _context.Limits.Find(LimitIds.ChargeEvaporatorSuperheatRange);
-            Add("superheat", bulb, Middle(range) ?? 4, range is null ? ExpectedUnknown : ExpectedAtEvaporator(new TextValue(_context.State(range).Text), new TextValue(_context.State(range).Basis)), DisplayKind.TemperatureDifference, usual: range is null ? 0 : Half(range));
+            Add("superheat", bulb, Middle(range) ?? 4, range is null ? ExpectedUnknown : ExpectedAtEvaporator(new TextValue(_context.State(range).Text), new TextValue(_context.State(range).Whose)), DisplayKind.TemperatureDifference, usual: range is null ? 0 : Half(range));
             return;
         }
 
@@ -126,7 +126,7 @@ internal sealed class RowEvidence
             if (_charge.IsRefrigeration)
                 Usual("evaporator split", evaporator, LimitIds.ChargeEvaporatorDifferenceRange, 7);
             else
-                Add("evaporator split", evaporator, ExpectedEvaporatorSplit(), ExpectedFullAirflow(Kelvin(ExpectedEvaporatorSplit())), DisplayKind.TemperatureDifference);
+                Add("evaporator split", evaporator, ExpectedEvaporatorSplit(), ExpectedFullAirflow(_context.Present.Band(ExpectedEvaporatorSplit(), CauseTable.Instance.Readings["evaporator split"].Step, DisplayKind.TemperatureDifference)), DisplayKind.TemperatureDifference);
         }
 
     }
@@ -315,7 +315,7 @@ internal sealed class RowEvidence
 
     private Message Words(Limit? limit) => limit is null ? ExpectedUnknown : Words(_context.State(limit));
 
-    private static Message Words(LimitStatement limit) => ExpectedLimit(new TextValue(limit.Text), new TextValue(limit.Basis));
+    private static Message Words(LimitStatement limit) => ExpectedLimit(new TextValue(limit.Text), new TextValue(limit.Whose));
 
     private Message Value(Uncertain value, DisplayKind kind) => DiagnosisMessages.Value(_context.Present.InMessage(value, kind));
 

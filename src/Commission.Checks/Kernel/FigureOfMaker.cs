@@ -1,4 +1,5 @@
 using Commission.Checks.Limits;
+using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
 using Commission.Messages;
 using Commission.Records.Findings;
@@ -24,10 +25,14 @@ internal sealed record FigureOfMaker(string Subject, CorrectedReading Reading, D
         var finding = context.Finding(check, Subject).Use(Reading);
         var what = new TextValue(Subject);
         var found = new TextValue(Found);
+        // Displayed over the atmosphere, and judged so: its doubt is in neither.
+        var zero = Kind == DisplayKind.Pressure ? context.Get<SiteAtmosphere>().Value : Uncertain.Exact(0);
+        var y = Reading.Value - zero;
         if (context.Limits.Find(Limit) is not { } limit || (limit.Lower is null && limit.Upper is null))
-            return finding.Measure(Reading.Value, Kind).Information(CommonMessages.FigureRead(what, found), CommonMessages.FigureNotWritten);
+            return finding.Measure(y, Kind).Information(CommonMessages.FigureRead(what, found), CommonMessages.FigureNotWritten);
         var state = context.State(limit);
-        finding.Judge(Reading.Value.On(state), Kind, state).Remark(limit.Remark(context.Present.Units));
+        state = state with { LowerSi = state.LowerSi - zero.Value, UpperSi = state.UpperSi - zero.Value, TargetSi = state.TargetSi - zero.Value };
+        finding.Judge(y.On(state), Kind, state).Remark(limit.Remark(context.Present.Units));
         var asked = new TextValue(state.Text);
         return finding.Conclude(CommonMessages.FigureMet(what, found, asked), CommonMessages.FigureMissed(what, found, asked), next);
     }

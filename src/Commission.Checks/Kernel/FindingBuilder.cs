@@ -282,7 +282,12 @@ internal sealed class FindingBuilder
     public Finding Build()
     {
         if (_verdict == Verdict.Conditional && _next is null && _budget is [var largest, ..] && _reservations.Count == 0)
-            _next = CommonMessages.SettleByLessDoubt(_context.Get<InstrumentKit>().All.FirstOrDefault(i => ReferenceEquals(i.AccuracyCause, _largest)) is { } doubted ? CommonMessages.AccuracyOf(new TextValue(doubted.Id)) : (Message)largest.Cause);
+        {
+            _next = CommonMessages.SettleByLessDoubt(
+                _context.Get<InstrumentKit>().All.FirstOrDefault(i => ReferenceEquals(i.AccuracyCause, _largest)) is { } doubted ? CommonMessages.AccuracyOf(new TextValue(doubted.Id)) : (Message)largest.Cause,
+                _check.Phase is Phases.PressureTest or Phases.Evacuation && _context.Job.Charging is { Readings.IsEmpty: false } ? CommonMessages.SettleByLessDoubtAgain.Charged : CommonMessages.SettleByLessDoubtAgain.Can);
+        }
+
         Message[] sentences = [_statement ?? throw new InvalidOperationException($"{_check.Id} has no statement."), .. _remarks];
         var statement = string.Join(" ", sentences.Select(_context.Present.Text));
         var messages = new FindingMessages([.. sentences]) { Reason = _reason, Reservation = [.. _reservations], NextStep = _next };

@@ -64,7 +64,13 @@ internal sealed class Presentation
         return y.StandardUncertainty > 0 ? QuantityFormat.Format(y.Value, y.Expanded, Units[kind]) : Text(y.Value, kind);
     }
 
-    /// <summary>A number with its unit as a message carries it, rounded as a page prints this kind of number.</summary>
+    /// <summary>A usual band, in whole units: <c>33 ± 7 °F</c>.</summary>
+    /// <param name="middleSi">Its middle in SI.</param>
+    /// <param name="halfSi">Half its width, an SI difference.</param>
+    /// <param name="kind">What it is.</param>
+    public QuantityValue Band(double middleSi, double halfSi, DisplayKind kind) => Value(middleSi, kind, 0) with { Expanded = Math.Round(halfSi / Units[kind].Unit.Factor) };
+
+    /// <summary>A number with its unit as a message carries it, printed as all numbers of its kind are, compounds included.</summary>
     /// <param name="si">The number in SI.</param>
     /// <param name="kind">What it is.</param>
     public QuantityValue InMessage(double si, DisplayKind kind) => QuantityWriter.Of(si, Units[kind]);
@@ -83,11 +89,6 @@ internal sealed class Presentation
     /// <param name="kind">What it is.</param>
     /// <param name="decimals">Decimals.</param>
     public QuantityValue Value(double si, DisplayKind kind, int decimals) => QuantityWriter.Of(si, Units[kind].Unit, decimals);
-
-    /// <summary>A number as a message carries it, printed as all numbers of its kind are, compounds included.</summary>
-    /// <param name="si">The number in SI.</param>
-    /// <param name="kind">What it is.</param>
-    public QuantityValue Printed(double si, DisplayKind kind) => QuantityWriter.Of(si, Units[kind]);
 
     /// <summary>A message as text, in the language of the record.</summary>
     public string Text(Message message) => RecordWords.Text(message, Language);

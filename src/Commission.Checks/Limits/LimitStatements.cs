@@ -57,7 +57,7 @@ internal static class LimitStatements
     public static string Word(LimitTier tier) => tier switch
     {
         LimitTier.Maker => "maker",
-        LimitTier.Pack => "pack",
+        LimitTier.Pack => LimitStatement.PackBasis,
         _ => "common practice",
     };
 

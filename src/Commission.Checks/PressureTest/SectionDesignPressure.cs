@@ -29,6 +29,10 @@ internal sealed record SectionDesignPressure(string Name, Given<StatedPressure> 
         ? Made(context, plate.High is null ? "design pressure, low side" : "design pressure, high side", plate.High ?? plate.Low)
         : null;
 
+    /// <summary>Whether a section that is shut off from the unit holds lines of both sides.</summary>
+    /// <param name="section">The section.</param>
+    public static bool HasBothSides(Given<CircuitSection>? section) => section?.Value is CircuitSection.LineSet or CircuitSection.LineSetAndIndoor;
+
     // What holds the whole system is bounded by its low side, the shell of the compressor for one.
     private static bool IsHighSide(SystemKind system, CircuitSection? section) => section switch
     {

@@ -130,9 +130,9 @@ internal sealed class TestLevelCheck : ICheck
         }
 
         // A factor above one stands for what parts bear beyond the design pressure of their side: the weakest part's own rating knows that better, and leaves
-        // only what nothing in the circuit bears. A factor of at most one is the design pressure itself.
+        // only what nothing in the circuit bears. So it does for lines and coil, of which one is the high side's. Else a factor of at most one is the design pressure itself.
         var limited = context.Limits.Find(LimitIds.PressureTestMaximumFactor);
-        var design = strictest is not null && limited?.Upper?.Si > 1 ? SectionDesignPressure.Highest(context) : SectionDesignPressure.Of(context, test.Section);
+        var design = strictest is not null && (limited?.Upper?.Si > 1 || SectionDesignPressure.HasBothSides(test.Section)) ? SectionDesignPressure.Highest(context) : SectionDesignPressure.Of(context, test.Section);
         if (byDesignPressure && design is not null && limited is { Upper: { } factor } ceiling)
         {
             finding.Use(design.Name, design.Given);

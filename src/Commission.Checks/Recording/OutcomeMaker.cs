@@ -48,17 +48,22 @@ internal static class OutcomeMaker
     /// <param name="findings">The findings of the job.</param>
     /// <param name="missing">What is missing.</param>
     /// <param name="diagnosis">What the running circuit says; its step stands for the whole start-up.</param>
-    public static string? FirstStep(IReadOnlyList<Finding> findings, IReadOnlyList<MissingPart> missing, Diagnosis? diagnosis)
+    public static PunchItem? FirstStep(IReadOnlyList<Finding> findings, IReadOnlyList<MissingPart> missing, Diagnosis? diagnosis)
     {
         if (findings.FirstOrDefault(f => f is { IsDanger: true, NextStep: not null }) is { } danger)
-            return danger.NextStep;
+            return Step(danger, danger.NextStep);
         // The diagnosis outranks the single checks of the start-up, and what failed comes before what is missing.
         var failed = findings.Where(f => f is { Verdict: Verdict.Fail, NextStep: not null } && f.Phase != Phases.Evidence)
-            .Select(f => (Step: WorkOrder.Of(f.Phase), Rank: f.Check == Diagnosis.Check ? 0 : 1, Next: f.Check == Diagnosis.Check ? diagnosis?.NextStep : f.NextStep));
-        var absent = missing.Where(m => m.NextStep is not null).Select(m => (Step: WorkOrder.OfCheck(m.Checks[0]), Rank: 2, Next: m.NextStep));
-        return failed.Concat(absent).OrderBy(s => s.Step).ThenBy(s => s.Rank).Select(s => s.Next).FirstOrDefault(n => !string.IsNullOrEmpty(n))
-            ?? (findings.FirstOrDefault(f => f is { Verdict: Verdict.Conditional, NextStep: not null } && f.Phase != Phases.Evidence) is { } condition ? $"{Name(condition)}: {condition.NextStep}" : findings.FirstOrDefault(f => f is { IsToLookAt: true })?.NextStep);
+            .Select(f => (Order: WorkOrder.Of(f.Phase), Rank: f.Check == Diagnosis.Check ? 0 : 1, Step: Step(f, f.Check == Diagnosis.Check ? diagnosis?.NextStep : f.NextStep)));
+        var absent = missing.Where(m => m.NextStep is not null).Select(m => (Order: WorkOrder.OfCheck(m.Checks[0]), Rank: 2, Step: Step(null, m.NextStep)));
+        if (failed.Concat(absent).OrderBy(s => s.Order).ThenBy(s => s.Rank).Select(s => s.Step).FirstOrDefault(s => s is not null) is { } step)
+            return step;
+        return findings.FirstOrDefault(f => f is { Verdict: Verdict.Conditional, NextStep: not null } && f.Phase != Phases.Evidence) is { } condition
+            ? Step(condition, $"{Name(condition)}: {condition.NextStep}")
+            : findings.FirstOrDefault(f => f is { IsToLookAt: true }) is { } oddity ? Step(oddity, oddity.NextStep) : null;
     }
+
+    private static PunchItem? Step(Finding? of, string? text) => string.IsNullOrEmpty(text) ? null : new PunchItem(text, of?.Number);
 
     // What was not shown, or the number with its U that lies too near to the limit to be sure; a number that is sure is no condition.
     private static string Condition(Finding f) => string.Join("; ", new[]

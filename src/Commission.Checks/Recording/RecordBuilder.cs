@@ -39,6 +39,7 @@ public static class RecordBuilder
             Reasons = reasons,
             Missing = missing,
             FirstStep = OutcomeMaker.FirstStep(findings, missing, context.Get<CircuitDiagnosis>().Result),
+            KeyFigures = KeyFigures.Of(findings),
             Diagnosis = context.Get<CircuitDiagnosis>().Result,
             Conditions = conditions,
             Cautions = CautionMaker.Make(job, refrigerant.Info?.SafetyGroup?.Value),

@@ -69,7 +69,7 @@ internal sealed class CylinderFillCheck : ICheck
         var present = context.Present;
         var limit = context.Limits.Require(LimitIds.RefrigerantCylinderFill);
         var designation = new NameValue(gas.Fluid.Info.Designation);
-        var mass = present.Printed(content.Mass.Value, DisplayKind.Mass);
+        var mass = present.InMessage(content.Mass.Value, DisplayKind.Mass);
         var full = content.Capacity * gas.Gravity;
         var fill = content.Mass / full;
         finding.Step("f", "volume of the liquid at 25 °C", CylinderFill.VolumeFormula,
@@ -79,15 +79,15 @@ internal sealed class CylinderFillCheck : ICheck
         if (fill.Value > 1)
         {
             finding.Judge(fill, DisplayKind.Percentage, context.State(limit));
-            return finding.Danger(RefrigerantMessages.FillCannotBe(new TextValue(content.Cylinder), mass, present.Printed(full, DisplayKind.Mass), designation), RefrigerantMessages.FillCannotBeNext);
+            return finding.Danger(RefrigerantMessages.FillCannotBe(new TextValue(content.Cylinder), mass, present.InMessage(full, DisplayKind.Mass), designation), RefrigerantMessages.FillCannotBeNext);
         }
 
-        var share = present.Printed(fill.Value, DisplayKind.Percentage);
+        var share = present.InMessage(fill.Value, DisplayKind.Percentage);
         if (Transport(context, finding, content, gas.Fluid) is { } ratio)
         {
             if (fill.Value > limit.Most.Si)
-                finding.Remark(RefrigerantMessages.FillAboveEighty(share, present.Printed(limit.Most.Si, DisplayKind.Percentage)));
-            var said = RefrigerantMessages.FillRatio(new TextValue(content.Cylinder), mass, designation, present.Printed(content.Mass.Value / content.Capacity, DisplayKind.Percentage), present.Printed(ratio, DisplayKind.Percentage));
+                finding.Remark(RefrigerantMessages.FillAboveEighty(share, present.InMessage(limit.Most.Si, DisplayKind.Percentage)));
+            var said = RefrigerantMessages.FillRatio(new TextValue(content.Cylinder), mass, designation, present.InMessage(content.Mass.Value / content.Capacity, DisplayKind.Percentage), present.InMessage(ratio, DisplayKind.Percentage));
             return finding.ConcludeOrDanger(said, said, Help.WhenItFails);
         }
 

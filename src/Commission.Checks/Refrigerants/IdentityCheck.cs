@@ -110,9 +110,9 @@ internal sealed class RefrigerantIdentityCheck : ICheck
             "p_hot", "saturation pressure at a hot condenser, and what the unit is built for", $"(p_bubble + p_dew) / 2 at {present.Text(hot, DisplayKind.Temperature)}", designation,
             $"{present.Text(gauge, DisplayKind.Pressure)}, {present.Text(bound, DisplayKind.Pressure)}", limit.Source);
         if (gauge > limit.Most.Si * bound)
-            return finding.Danger(RefrigerantMessages.IdentityBursts(name, present.Printed(gauge, DisplayKind.Pressure), present.Printed(hot, DisplayKind.Temperature), present.Printed(bound, DisplayKind.Pressure)), RefrigerantMessages.IdentityBurstsNext);
+            return finding.Danger(RefrigerantMessages.IdentityBursts(name, present.InMessage(gauge, DisplayKind.Pressure), present.InMessage(hot, DisplayKind.Temperature), present.InMessage(bound, DisplayKind.Pressure)), RefrigerantMessages.IdentityBurstsNext);
         if (gauge > bound)
-            finding.Reserve(RefrigerantMessages.IdentityPressureNear(name, present.Printed(bound, DisplayKind.Pressure))).Next(RefrigerantMessages.IdentityPressureNearNext);
+            finding.Reserve(RefrigerantMessages.IdentityPressureNear(name, present.InMessage(bound, DisplayKind.Pressure))).Next(RefrigerantMessages.IdentityPressureNearNext);
         return null;
     }
 

@@ -84,7 +84,7 @@ internal sealed class LedgerCheck : ICheck
         MessageValue[] masses =
         [
             .. ledger.Movements.Where(m => m.Sign == sign).GroupBy(m => m.Refrigerant, StringComparer.Ordinal)
-                .Select(gas => RefrigerantMessages.LedgerMassOf(present.Printed(gas.Sum(m => m.Mass!.Value.Value), DisplayKind.Mass), new NameValue(gas.Key))),
+                .Select(gas => RefrigerantMessages.LedgerMassOf(present.InMessage(gas.Sum(m => m.Mass!.Value.Value), DisplayKind.Mass), new NameValue(gas.Key))),
         ];
         return new ListValue(masses.Length == 0 ? [RefrigerantMessages.LedgerNothing] : [.. masses]);
     }

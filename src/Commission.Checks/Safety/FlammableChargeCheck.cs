@@ -94,7 +94,7 @@ internal sealed class FlammableChargeCheck : ICheck
         var limit = context.State(height);
         Against(finding, charge, most, limit with { Kind = LimitKind.AtMost, Text = $"at most {text} (all the air at the lower flammability limit)", LowerSi = null, UpperSi = most.Value });
         return finding.Danger(
-            SafetyMessages.RoomAllBurns(present.Printed(charge.Value, DisplayKind.Mass), new TextValue(room.Name), present.Printed(most.Value, DisplayKind.Mass), present.Printed(Math.Min(height.Most.Si, room.Ceiling ?? height.Most.Si), DisplayKind.Length)),
+            SafetyMessages.RoomAllBurns(present.InMessage(charge.Value, DisplayKind.Mass), new TextValue(room.Name), present.InMessage(most.Value, DisplayKind.Mass), present.InMessage(Math.Min(height.Most.Si, room.Ceiling ?? height.Most.Si), DisplayKind.Length)),
             Help.WhenItFails);
     }
 
@@ -156,7 +156,7 @@ internal sealed class FlammableChargeCheck : ICheck
         if (rooms.FirstOrDefault(r => r.IsReleasedAboveCeiling) is { } above)
         {
             return finding.Decide(false, context.State(limit))
-                .Say(SafetyMessages.RoomReleaseAboveCeiling(new TextValue(above.Name), present.Printed(above.ReleaseHeight!.Value, DisplayKind.Length), present.Printed(above.Ceiling!.Value, DisplayKind.Length)))
+                .Say(SafetyMessages.RoomReleaseAboveCeiling(new TextValue(above.Name), present.InMessage(above.ReleaseHeight!.Value, DisplayKind.Length), present.InMessage(above.Ceiling!.Value, DisplayKind.Length)))
                 .Next(SafetyMessages.RoomReleaseAboveCeilingNext).Build();
         }
 

@@ -59,7 +59,7 @@ internal sealed class RefrigeratingAppliance
         Total!.UseIn(finding);
         finding.Use("hermetically sealed", _context.Job.Equipment.HermeticallySealed).Use("metering", _context.Job.Equipment.Metering?.Kind).Use("factory charge", Plate);
         var present = _context.Present;
-        var mass = present.Printed(charge.Value, DisplayKind.Mass);
+        var mass = present.InMessage(charge.Value, DisplayKind.Mass);
         var isA3 = gas.Group!.Value == "A3";
         var most = ApplianceCharge.Largest(lfl, isA3);
         if (isA3)
@@ -69,10 +69,10 @@ internal sealed class RefrigeratingAppliance
             finding.Step("A_min", "smallest floor area for the charge", ApplianceCharge.RoomFormula, string.Create(CultureInfo.InvariantCulture, $"{present.Text(charge.Value, DisplayKind.Mass)}, LFL = {lfl:0.###} kg/m³"), present.Text(smallest, DisplayKind.Area), Cited);
         finding.Judge(charge, DisplayKind.Mass, AtMost(limit, most));
         if (!finding.Passes)
-            return finding.Danger(SafetyMessages.ApplianceTooMuch(mass, present.Printed(most, DisplayKind.Mass)), SafetyMessages.ApplianceTooMuchNext);
+            return finding.Danger(SafetyMessages.ApplianceTooMuch(mass, present.InMessage(most, DisplayKind.Mass)), SafetyMessages.ApplianceTooMuchNext);
         if (charge.Value <= ApplianceCharge.Anywhere)
-            return finding.Say(SafetyMessages.ApplianceAnywhere(mass, present.Printed(ApplianceCharge.Anywhere, DisplayKind.Mass))).Build();
-        var area = present.Printed(smallest, DisplayKind.Area);
+            return finding.Say(SafetyMessages.ApplianceAnywhere(mass, present.InMessage(ApplianceCharge.Anywhere, DisplayKind.Mass))).Build();
+        var area = present.InMessage(smallest, DisplayKind.Area);
         if (rooms.IsEmpty)
         {
             return _context.Job.Identity.Work.Value is WorkKind.NewInstallation or WorkKind.RefrigerantChange
@@ -85,8 +85,8 @@ internal sealed class RefrigeratingAppliance
         if (allowed.Value < most)
             finding.Judge(charge - (allowed - allowed.Value), DisplayKind.Mass, AtMost(limit, allowed.Value));
         return finding.ConcludeOrDanger(
-            SafetyMessages.ApplianceRoomEnough(mass, area, new TextValue(room.Name), present.Printed(room.Area.Value, DisplayKind.Area)),
-            SafetyMessages.ApplianceRoomTooSmall(mass, area, new TextValue(room.Name), present.Printed(room.Area.Value, DisplayKind.Area)),
+            SafetyMessages.ApplianceRoomEnough(mass, area, new TextValue(room.Name), present.InMessage(room.Area.Value, DisplayKind.Area)),
+            SafetyMessages.ApplianceRoomTooSmall(mass, area, new TextValue(room.Name), present.InMessage(room.Area.Value, DisplayKind.Area)),
             SafetyMessages.ApplianceRoomTooSmallNext);
     }
 

@@ -16,7 +16,6 @@ internal sealed class OutcomeReport
     private const string Indent = "    ";
     private const int MostReadings = 5;
     private const int MostUnasked = 6;
-    private const string WeighedIn = "charge.by-weight";
     private readonly CommissioningRecord _record;
     private readonly TextWriter _output;
 
@@ -41,12 +40,21 @@ internal sealed class OutcomeReport
     {
         var (record, output) = (_record, _output);
         output.WriteLine($"{record.Header.Id}: {RecordWords.Text(RecordWords.Of(record.Outcome), Language.English)}");
-        if (record.FirstStep is { } first && _told.Add(first))
-            output.WriteLine($"  {(record.Outcome == Outcome.Accepted ? "Worth a look" : "Do first")}: {first}");
-        if (record.Findings.FirstOrDefault(f => f is { Check: WeighedIn, Measured: not null, Limits.Length: > 0 }) is { } weighed)
-            output.WriteLine($"  charge by weight: {weighed.Measured!.Text} ({weighed.Limits[0].Text}, {weighed.Limits[0].Basis}){(weighed.Verdict == Verdict.Fail ? " - not as asked for" : "")}");
+        if (record.FirstStep is { } first)
+        {
+            _told.Add(first.Text);
+            output.WriteLine($"  {(record.Outcome == Outcome.Accepted ? "Worth a look" : "Do first")}: {first.Text}");
+        }
+
+        // What fails or is conditional is told below with its reason.
+        string[] beforeRunning = [Phases.PressureTest, Phases.Evacuation, Phases.Charge];
+        var figures = record.Findings.Where(f => record.KeyFigures.Contains(f.Number) && f.Verdict is Verdict.Pass or Verdict.PassWithinUncertainty or Verdict.Information).ToLookup(f => beforeRunning.Contains(f.Phase));
+        foreach (var finding in figures[true])
+            WriteFigure(finding);
         if (record.Diagnosis is { } diagnosis)
             Write(diagnosis);
+        foreach (var finding in figures[false])
+            WriteFigure(finding);
         var findings = record.Findings.Where(f => f.Check != Diagnosis.Check).ToList();
         Section("Failed", findings.Where(f => f.Verdict == Verdict.Fail));
         if (record.Missing.Length > 0)
@@ -71,6 +79,14 @@ internal sealed class OutcomeReport
         if (unasked.Count > 0)
             output.WriteLine($"  Not asked for here, and not judged: {string.Join(", ", unasked.Take(MostUnasked))}{(unasked.Count > MostUnasked ? string.Create(CultureInfo.InvariantCulture, $" and {unasked.Count - MostUnasked} more") : "")}.");
     }
+
+    private void WriteFigure(Finding finding)
+    {
+        var asked = finding.Limits.Length > 0 ? $" ({finding.Limits[0].Text}, {finding.Limits[0].Whose})" : "";
+        _output.WriteLine($"  {InSentence(finding.Title)}{(finding.Subject is { } subject ? $", {subject}" : "")}: {finding.Measured!.Text}{asked}");
+    }
+
+    private static string InSentence(string title) => char.ToLowerInvariant(title[0]) + title[1..];
 
     // The running circuit in a few lines: figures against what they should be, one diagnosis, what to do.
     private void Write(Diagnosis diagnosis)
@@ -108,7 +124,7 @@ internal sealed class OutcomeReport
             _output.WriteLine($"{Indent}{Indent}{why}");
         // The diagnosis speaks for all the readings of the charge.
         if (finding.Phase != Phases.Charge || !_isDiagnosed)
-            Advice(finding.NextStep, finding.InFile);
+            Advice(finding.Number == _record.FirstStep?.Finding ? null : finding.NextStep, finding.InFile);
     }
 
     private void Advice(string? next, string? inFile)

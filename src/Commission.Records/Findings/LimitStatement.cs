@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using Commission.Measurement.Decisions;
 
 namespace Commission.Records.Findings;
@@ -25,6 +26,13 @@ public sealed record LimitStatement(
     string Mark,
     DecisionRule Rule)
 {
+    /// <summary>The basis of a limit that a named pack sets.</summary>
+    public const string PackBasis = "pack";
+
+    /// <summary>Whose it is, for a person: the maker, common practice, or the pack by its name.</summary>
+    [JsonIgnore]
+    public string Whose => Basis == PackBasis && Pack.Length > 0 ? Pack : Basis;
+
     /// <summary>Identifier of the check it belongs to, for the list of limits in force; empty inside a finding.</summary>
     public string Check { get; init; } = "";
 

@@ -40,7 +40,7 @@ public sealed class EnergyBalanceCheckTests
     public void Half_the_power_does_not_agree()
     {
         var f = Assert.Single(JobText.Evaluate(Yaml(", discharge line: 40.0 °C, power: 0.8 kW"), "air.energy-balance"));
-        Assert.Contains("do not agree", f.Statement, StringComparison.Ordinal);
+        Assert.True(f.IsToLookAt);
     }
 
     [Fact]

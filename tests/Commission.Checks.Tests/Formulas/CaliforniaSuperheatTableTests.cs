@@ -117,7 +117,7 @@ public sealed class CaliforniaSuperheatTableTests
         var target = At(outdoor, wetBulb);
         Assert.False(target.HasValue);
         Assert.Equal(
-            "The table has a dash here: at this load the superheat asked for is below 5 °F, too little to judge a charge by. Warm the room, come back on another day, or weigh the charge in.",
+            "The table of target superheat has a dash here: at this load the superheat asked for is below 5 °F, too little to judge a charge by. " + CaliforniaSuperheatTable.DashNext,
             $"{target.Why}. {target.Todo}");
         Assert.True(SuperheatFormula.At(Temperature.FromFahrenheit(outdoor), Temperature.FromFahrenheit(wetBulb)).FahrenheitDegrees >= 5);
     }

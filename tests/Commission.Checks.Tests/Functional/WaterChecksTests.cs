@@ -22,6 +22,15 @@ public sealed class WaterChecksTests
         Assert.Equal(Verdict.Information, Of(subject, null, wrong));
     }
 
+    // Water pressure is gauge, as its figure is: the number of the record is the one that the crew read, and the atmosphere is in neither.
+    [Fact]
+    public void Water_pressure_is_printed_as_it_was_read()
+    {
+        var finding = JobLines.Findings(Job("limits: {water: {pressure: {minimum: 1.0 bar(g), maximum: 2.5 bar(g), from: manual}}}\n", "pressure: 1.5 bar(g)"), "functional.water").Single();
+        Assert.Equal(150_000, finding.Measured!.Value.Si, 1e-6);
+        Assert.Equal((100_000, 250_000), (finding.Limits[0].LowerSi!.Value, finding.Limits[0].UpperSi!.Value));
+    }
+
     [Theory]
     [InlineData("in: 3.0 °C, out: -1.0 °C", true)]
     [InlineData("in: 6.0 °C, out: 1.0 °C", false)]

@@ -24,6 +24,24 @@ public sealed class NextStepTests
         Assert.Equal(next is not null, diagnosis.Result.NextStep.StartsWith("12.0 oz was added", StringComparison.Ordinal));
     }
 
+    // R-407C at 4.3 bar(g) boils from -2 °C to 4.4 °C (tables of the refrigerant's makers, from memory): 6.4 K of superheat are between 12 and 13 K on the scale of its liquid.
+    // R-410A has next to no glide, and nothing is said of scales.
+    [Theory]
+    [InlineData("R-407C", "4.30", "10.8", "4.64", "7.2", "18.6", "33.1", true)]
+    [InlineData("R-410A", "8.30", "10.9", "9.05", "7.2", "28.0", "33.1", false)]
+    public void A_blend_filled_up_by_the_wrong_scale_is_told_so(string gas, string foundLow, string foundLine, string low, string line, string high, string liquid, bool told)
+    {
+        var yaml = JobLines.Of($$"""
+            limits: {charts: [{for: superheat, across: {reading: outdoor dry bulb, at: [20, 30, 40]}, values: [[11, 7, 4]], tolerance: 3 K, from: manual}]}
+            as found: {readings: [{at: "09:10", vapor pressure: {{foundLow}}, liquid pressure: 16.4, vapor line: {{foundLine}}, liquid line: 35.2, outdoor dry bulb: 30.2, return dry bulb: 25.1, return wet bulb: 17.9, supply dry bulb: 14.1}]}
+            charging: {compressor started: "08:00", running: full, events: [{at: "09:35", added: 0.40 kg}], readings: [{at: "10:20", vapor pressure: {{low}}, liquid pressure: {{high}}, vapor line: {{line}}, liquid line: {{liquid}}, outdoor dry bulb: 31.0, return dry bulb: 24.9, return wet bulb: 17.7, supply dry bulb: 13.8}]}
+            air: {filter: clean, coil: clean, outdoor coil: clean, panels on: yes, blower at cooling speed: yes}
+            """, work: "charge adjustment", refrigerant: gas, equipment: ", compressor: fixed, metering: fixed orifice", units: "si");
+        var diagnosis = JobText.Context(yaml).Get<CircuitDiagnosis>();
+        Assert.Equal("diagnosis.recover-added-as-found-next", diagnosis.Said?.Next?.Id);
+        Assert.Equal(told, diagnosis.Result!.NextStep.Contains(" 12.", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Air_alone_says_nothing_of_a_charge()
     {

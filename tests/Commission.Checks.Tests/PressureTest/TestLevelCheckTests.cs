@@ -35,6 +35,21 @@ public sealed class TestLevelCheckTests
         Assert.Equal(maximum, findings["maximum"].Verdict);
     }
 
+    // Lines and coil shut off from the unit hold the liquid line, which is the high side's: parts rated for it are tested at its 28 bar(g), the low side alone at its 19.
+    [Theory]
+    [InlineData("line set and indoor", "33", "27.60", Verdict.Pass)]
+    [InlineData("line set and indoor", "33", "28.60", Verdict.Fail)]
+    [InlineData("line set and indoor", "25", "27.60", Verdict.Fail)]
+    [InlineData("low side", "33", "18.60", Verdict.Pass)]
+    [InlineData("low side", "33", "27.60", Verdict.Fail)]
+    [InlineData("whole system", "33", "27.60", Verdict.Fail)]
+    public void Lines_and_coil_together_bear_what_their_weakest_part_does(string section, string rated, string hold, Verdict maximum)
+    {
+        var job = Job.Replace("section: low side", $"section: {section}", StringComparison.Ordinal).Replace("rated: 22 bar(g)", $"rated: {rated} bar(g)", StringComparison.Ordinal)
+            .Replace("PACKS", "limits: {packs: [en-378]}", StringComparison.Ordinal).Replace("STRENGTH", "", StringComparison.Ordinal).Replace("HOLD", hold, StringComparison.Ordinal);
+        Assert.Equal(maximum, JobText.Evaluate(job, "pressure-test.level").Single(f => f.Subject == "maximum").Verdict);
+    }
+
     [Fact]
     public void A_strength_test_that_a_pack_asks_for_is_bounded_by_the_weakest_part_and_not_by_the_design_pressure()
     {

@@ -31,7 +31,7 @@ public sealed class MissingWorkTests
         Assert.True(steps.FindIndex(c => c.StartsWith("pressure-test.", StringComparison.Ordinal)) < steps.FindIndex(c => c.StartsWith("evacuation.", StringComparison.Ordinal)));
         Assert.True(steps.FindIndex(c => c.StartsWith("evacuation.", StringComparison.Ordinal)) < steps.FindIndex(c => c.StartsWith("charge.", StringComparison.Ordinal)));
         Assert.True(steps.IndexOf("evidence.signature") > steps.FindIndex(c => c.StartsWith("refrigerant.", StringComparison.Ordinal)));
-        Assert.Equal(record.Missing[0].NextStep, record.FirstStep);
+        Assert.Equal(record.Missing[0].NextStep, record.FirstStep?.Text);
         Assert.NotNull(record.FirstStep);
     }
 
@@ -76,10 +76,10 @@ public sealed class MissingWorkTests
         var diagnosis = Found(Diagnosis.Check, Phases.Charge, "from the finding");
         var said = new Diagnosis { At = "11:00", Sentence = "Low charge.", NextStep = "Search the leak." };
         var tightness = new MissingPart(["pressure-test.hold"], "", "") { NextStep = "Test it." };
-        Assert.Equal("Switch it off.", OutcomeMaker.FirstStep([superheat, hold, danger], [tightness], null));
-        Assert.Equal("Test it.", OutcomeMaker.FirstStep([superheat, hold], [tightness], null));
-        Assert.Equal("Find the leak.", OutcomeMaker.FirstStep([superheat, hold], [], null));
-        Assert.Equal("Search the leak.", OutcomeMaker.FirstStep([superheat, diagnosis], [], said));
+        Assert.Equal("Switch it off.", OutcomeMaker.FirstStep([superheat, hold, danger], [tightness], null)?.Text);
+        Assert.Equal("Test it.", OutcomeMaker.FirstStep([superheat, hold], [tightness], null)?.Text);
+        Assert.Equal("Find the leak.", OutcomeMaker.FirstStep([superheat, hold], [], null)?.Text);
+        Assert.Equal("Search the leak.", OutcomeMaker.FirstStep([superheat, diagnosis], [], said)?.Text);
         Assert.Null(OutcomeMaker.FirstStep([Found("evacuation.hold", Phases.Evacuation, "x") with { Verdict = Verdict.Pass }], [], null));
     }
 

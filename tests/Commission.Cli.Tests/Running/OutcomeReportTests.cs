@@ -46,9 +46,36 @@ public sealed class OutcomeReportTests
     [Fact]
     public void The_first_step_stands_under_the_outcome_and_no_step_twice()
     {
-        var text = Printed(Found("charge", Verdict.Fail) with { NextStep = "Find the leak." }, record => record with { Outcome = Outcome.NotAccepted, FirstStep = "Find the leak." });
+        var text = Printed(Found("charge", Verdict.Fail) with { NextStep = "Find the leak." }, record => record with { Outcome = Outcome.NotAccepted, FirstStep = new PunchItem("Find the leak.") });
         Assert.Equal("  Do first: Find the leak.", text.Split(Environment.NewLine)[1]);
         Assert.Single(text.Split("Find the leak."), part => part.StartsWith(Environment.NewLine, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_condition_that_is_the_first_step_says_it_there_and_not_again()
+    {
+        var text = Printed(
+            Found("evacuation", Verdict.Conditional) with { Number = 1, NextStep = "Use a better gauge." },
+            record => record with { Outcome = Outcome.AcceptedWithConditions, FirstStep = new PunchItem("Repeated readings: Use a better gauge.", 1) });
+        Assert.Equal(2, text.Split("Use a better gauge.").Length);
+    }
+
+    // What fails is told below with its reason, what passes beside what is asked.
+    [Theory]
+    [InlineData(Verdict.Pass, true)]
+    [InlineData(Verdict.PassWithinUncertainty, true)]
+    [InlineData(Verdict.Fail, false)]
+    [InlineData(Verdict.Conditional, false)]
+    public void A_key_figure_that_holds_stands_under_the_outcome(Verdict verdict, bool printed)
+    {
+        var found = Found("evacuation", verdict) with
+        {
+            Number = 1,
+            Measured = new MeasuredQuantity(new DisplayQuantity(53.3, "pressure", "micron", 400, 0, "400 micron"), 1, 2, 2, null, "400 ± 2 micron", "2 micron"),
+            Limits = [new LimitStatement(LimitKind.AtMost, "at most 500 micron", null, 66.7, null, "pack", "house-pack", "p. 1", "job", DecisionRule.Simple)],
+        };
+        var text = Printed(found, record => record with { KeyFigures = [1] });
+        Assert.Equal(printed, text.Contains("  repeated readings: 400 ± 2 micron (at most 500 micron, house-pack)", StringComparison.Ordinal));
     }
 
     private static Finding Found(string phase, Verdict verdict) =>

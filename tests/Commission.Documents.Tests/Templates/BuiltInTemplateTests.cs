@@ -77,7 +77,7 @@ public sealed class BuiltInTemplateTests
     [Fact]
     public void What_is_missing_and_the_first_step_stand_under_the_outcome()
     {
-        var outcome = Outcome(SampleRecord.Full with { FirstStep = "Find the leak.", Missing = [new MissingPart(["evacuation.hold"], "Isolated hold: nothing is written.", "brief")] });
+        var outcome = Outcome(SampleRecord.Full with { FirstStep = new PunchItem("Find the leak."), Missing = [new MissingPart(["evacuation.hold"], "Isolated hold: nothing is written.", "brief")] });
         Assert.Contains("To do first. Find the leak.", outcome, StringComparison.Ordinal);
         Assert.Contains("Isolated hold: nothing is written.", outcome, StringComparison.Ordinal);
         Assert.DoesNotContain("To do first", Outcome(SampleRecord.Full with { FirstStep = null }), StringComparison.Ordinal);

@@ -43,7 +43,8 @@ internal static class SampleRecord
                 new MissingPart(["safety.leak-sensor"], "Leak sensor test: nothing is written. Required because the unit has one (test pack).", "Leak sensor test: nothing is written.") { NextStep = "Run the maker's test.", Keys = ["safety.leak sensor"] },
                 new MissingPart(["photos"], "Photos missing: label. Required because the house rule asks for it (test pack).", "Photos missing: label."),
             ],
-            FirstStep = "Run the maker's test.",
+            FirstStep = new PunchItem("Run the maker's test.", 49),
+            KeyFigures = [27, 29],
             Diagnosis = SampleParts.Diagnosis(),
             Conditions =
             [

@@ -1,4 +1,4 @@
-### Air: the temperature split.
+### Air: temperature split and capacity.
 
 # $split (quantity) - return over supply dry bulb
 # $time (text) - when it was read
@@ -60,3 +60,16 @@ gas-flame-next = Look at manifold pressure, orifices, burner alignment, combusti
 gas-flue-next = Look at input and airflow; a flue that is too cold drips, one that is too hot wastes and may burn.
 gas-draft-next = Look for a blocked or too long vent, a tired inducer, and air that another fan takes out of the house.
 gas-signal-next = Clean the flame sensor, tighten its wire and the burner's ground, and read again.
+
+# $air (quantity) - what the air gave up
+# $refrigerant (quantity) - what the refrigerant took up
+# $time (text) - when it was read
+capacities-agree = Air side { $air }, refrigerant side { $refrigerant } at { $time }: the two agree.
+
+# $air (quantity) - what the air gave up
+# $refrigerant (quantity) - what the refrigerant took up
+# $time (text) - when it was read
+# $by (quantity) - their difference
+capacities-differ = Air side { $air }, refrigerant side { $refrigerant } at { $time }: they differ by { $by }, more than the instruments explain.
+capacities-differ-next = One of the readings behind the two capacities is wrong: measure the airflow again, then compressor power, return wet bulb and discharge line. Until it is found do not report a capacity.
+capacities-kind = compares two routes to one number

@@ -7,7 +7,12 @@ not-evaluated = Not evaluated: { $why }.
 danger = DANGER
 
 # $cause (message) - the largest cause of doubt
-settle-by-less-doubt = It lies too near its limit to be sure; most of the doubt is { $cause }. If it can be measured again, use a better instrument. If not, whoever takes the system over decides whether this is good enough.
+# $again (choice: can, charged) - whether it can be measured again, or the circuit holds its charge by now
+settle-by-less-doubt =
+    { $again ->
+        [charged] With its ± it reaches the limit, so nobody can be sure; most of the ± is { $cause }. To measure it again the charge would have to come out: whoever takes the system over decides whether this is good enough.
+       *[can] With its ± it reaches the limit, so nobody can be sure; most of the ± is { $cause }. If it can be measured again, use a better instrument. If not, whoever takes the system over decides whether this is good enough.
+    }
 
 # $instrument (text) - the instrument
 accuracy-of = the accuracy of the instrument "{ $instrument }"

@@ -57,7 +57,12 @@ recover-added-next = { $added } was added on this visit. Make the standing test 
 # $added (quantity) - what was added on this visit
 # $found (quantity) - superheat before that
 # $target (text) - what it should be
-recover-added-as-found-next = Before { $added } was added on this visit, superheat was { $found } and { $target } is asked for: the charge was right. Take out by weight what was added, let the system settle, and read again.
+# $scale (message) - what a blend's other scale makes of it, a sentence with a space before it; nothing else
+recover-added-as-found-next = Before { $added } was added on this visit, superheat was { $found } and { $target } is asked for: the charge was right. Take out by weight what was added, let the system settle, and read again.{ $scale }
+
+# $refrigerant (name) - the blend
+# $wrong (quantity) - superheat on the bubble scale
+recover-added-bubble-scale = { " " }Read superheat of { $refrigerant } on the dew (vapor) scale: the bubble (liquid) scale would have shown { $wrong } then.
 
 # $low (quantity) - lowest superheat
 # $high (quantity) - highest superheat
@@ -142,8 +147,8 @@ expected-drier = next to nothing, common practice
 # $value (quantity) - what is usual
 expected-about = about { $value }, common practice
 
-# $value (quantity) - what is usual
-expected-full-airflow = about { $value } at full airflow in these conditions, common practice
+# $value (quantity) - what is usual, and how far off is clear
+expected-full-airflow = { $value } at full airflow in these conditions, common practice
 
 # $value (quantity) - what is usual
 expected-full-load = about { $value } at full load, common practice

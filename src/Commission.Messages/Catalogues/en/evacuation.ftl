@@ -153,7 +153,7 @@ hold-describe-gauge-next = Write where the gauge sat, which valve was closed, an
 hold-failed-next = Shut the rig off from the circuit and watch hoses and gauge alone: what rises there is no fault of the circuit. If they stand, a rise that slows down asks for heat and a nitrogen break, a steady one for the leak search under nitrogen pressure.
 
 # $next (message) - what the shape of the rise asks for
-hold-failed-rig-next = Shut the rig off from the circuit first and watch hoses and gauge alone: what rises there is no fault of the circuit. { $next }
+hold-failed-rig-next = Close the valve at the circuit and watch hoses and gauge alone for 5 min: what rises there is no fault of the circuit. If they stand, go on. { $next }
 
 ## The rig beside a hold that passed
 
@@ -273,7 +273,8 @@ constant-unknown = unknown
 
 ## What to do next
 
-shape-steady-next = It rises as a leak does. Put dry nitrogen on the circuit and search every joint with soap; a service valve that passes refrigerant from a charged unit looks the same. Mend, pull down and hold again.
+shape-steady-next = Put dry nitrogen on the circuit and search every joint with soap: it rises as a leak does. A service valve that passes refrigerant from a charged unit looks the same. Mend, pull down and hold again.
+shape-steady-tight-next = The nitrogen hold speaks against a hole to the outside. Close the service valves of the charged unit tight, cap them, pull down and hold again: a valve that passes refrigerant rises like this. Search the joints with soap under nitrogen last.
 shape-source-next = It rises as water does. Warm the coldest part, break with dry nitrogen, pull down and hold again: if it levels off lower, the circuit is drying.
 shape-both-next = Water and a leak may both be in it. Break with dry nitrogen, pull down and hold again: what was water shrinks. What stays is searched for under nitrogen pressure.
 shape-falling-next = Record the temperature at both ends and hold again.
@@ -284,3 +285,23 @@ shape-longer-next = Hold again for at least { $length }.
 
 shape-no-rows-next = Log the hold at steps of 10 s or less, from isolation to its end.
 shape-other-gauge-next = A longer hold with this gauge would not tell within a day: use a gauge with smaller steps or less scatter.
+
+## What the nitrogen hold says of a steady rise
+
+# $least (quantity) - share of the nitrogen that a hole to the outside would have let out at least
+# $seen (quantity) - what was lost
+nitrogen-against-hole = A hole to the outside that lets in this much air would have lost at least { $least } of the nitrogen in its hold, and { $seen } were seen: that speaks for the rig, or for refrigerant passing a valve or leaving the oil.
+
+# $least (quantity) - share of the nitrogen that a hole to the outside would have let out at least
+# $seen (quantity) - what was lost
+nitrogen-leaves-hole = A hole to the outside that lets in this much air would have lost at least { $least } of the nitrogen in its hold, and { $seen } were seen.
+
+## Breaks with nitrogen
+
+# $still (count) - breaks that are still to be made
+# $time (duration) - how long the nitrogen is left in
+breaks-next =
+    { $still ->
+        [one] Break the vacuum once
+       *[other] Break the vacuum { $still } times
+    } with dry nitrogen through a regulator: fill to just above atmosphere, leave it in for at least { $time }, sweep it out at the far port, change the pump's oil, pull down again. Never break with refrigerant. Warm iced parts first.
