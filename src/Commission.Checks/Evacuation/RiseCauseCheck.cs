@@ -2,6 +2,7 @@ using System.Globalization;
 using Commission.Checks.Kernel;
 using Commission.Checks.NitrogenAnalysis;
 using Commission.Checks.VacuumAnalysis;
+using Commission.Jobs.Model.Words;
 using Commission.Measurement.Units;
 using Commission.Messages;
 using Commission.Records.Findings;
@@ -78,9 +79,13 @@ internal sealed class RiseCauseCheck : ICheck
         if (NitrogenWitness.Of(context, run, hold) is { SpeaksAgainstHole: true } && hold.Conclusion == HoldConclusion.SteadyRise)
             shape = EvacuationMessages.ShapeSteadyTightNext;
         return hold.Conclusion is HoldConclusion.Source or HoldConclusion.SteadyRise or HoldConclusion.SteadyRiseAndSource && run.Evacuation.RigCheck is null && JudgedHold.HasFailed(run)
-            ? EvacuationMessages.HoldFailedRigNext(shape)
+            ? EvacuationMessages.HoldFailedRigNext(RigInHold(run), shape)
             : shape;
     }
+
+    // What of the rig lies on the circuit's side of the closed valve, and so inside the hold.
+    private static EvacuationMessages.HoldFailedRigNextInside RigInHold(EvacuationRun run) =>
+        run.Evacuation is { Gauge.Value: GaugePlace.AtTheSystem, IsolatedAt.Value: IsolationPlace.ValveOnTheServicePort } ? EvacuationMessages.HoldFailedRigNextInside.Gauge : EvacuationMessages.HoldFailedRigNextInside.Hoses;
 
     private static void Explain(Presentation present, FindingBuilder finding, HoldResult hold)
     {

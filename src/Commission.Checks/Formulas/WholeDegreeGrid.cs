@@ -13,16 +13,12 @@ internal sealed class WholeDegreeGrid
 
     private readonly double[,] _cells;
 
-    private WholeDegreeGrid(string rowName, int firstRow, int firstColumn, double[,] cells)
+    private WholeDegreeGrid(int firstRow, int firstColumn, double[,] cells)
     {
-        RowName = rowName;
         FirstRow = firstRow;
         FirstColumn = firstColumn;
         _cells = cells;
     }
-
-    /// <summary>What the rows are, as the data file says.</summary>
-    public string RowName { get; }
 
     /// <summary>First row, °F.</summary>
     public int FirstRow { get; }
@@ -64,7 +60,7 @@ internal sealed class WholeDegreeGrid
             }
         }
 
-        return new WholeDegreeGrid(head[0], firstRow, firstColumn, cells);
+        return new WholeDegreeGrid(firstRow, firstColumn, cells);
     }
 
     /// <summary>The printed cell.</summary>

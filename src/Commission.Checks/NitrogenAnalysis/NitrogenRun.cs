@@ -221,8 +221,8 @@ internal static class NitrogenSeries
             return null;
 
         var window = Math.Min(Window, LargestShare * (times[^1] - times[0]));
-        var (start, first) = Mean(readings, times, t => t <= times[0] + window);
-        var (end, last) = Mean(readings, times, t => t >= times[^1] - window);
+        var start = Mean(readings, times, t => t <= times[0] + window);
+        var end = Mean(readings, times, t => t >= times[^1] - window);
         if (NitrogenHold.Between(start, end, errors, density) is not { } loss)
             return null;
 
@@ -235,17 +235,17 @@ internal static class NitrogenSeries
         }
 
         var middle = (times[0] + times[^1]) / 2;
-        var (half, _) = Mean(readings, times, t => Math.Abs(t - middle) <= Math.Max(window / 2, NearestTo(times, middle)));
+        var half = Mean(readings, times, t => Math.Abs(t - middle) <= Math.Max(window / 2, NearestTo(times, middle)));
         var firstHalf = NitrogenHold.Between(start, half, errors, density)?.Loss.Value;
         var secondHalf = NitrogenHold.Between(half, end, errors, density)?.Loss.Value;
         if (firstHalf is not { } a || secondHalf is not { } b)
             return null;
-        return new NitrogenSeriesResult(loss, [.. times], [.. referred], a, b, Math.Min(first, last));
+        return new NitrogenSeriesResult(loss, [.. times], [.. referred], a, b);
     }
 
     private static double NearestTo(IReadOnlyList<double> times, double middle) => times.Min(t => Math.Abs(t - middle));
 
-    private static (NitrogenReading Mean, int Count) Mean(IReadOnlyList<NitrogenReading> readings, IReadOnlyList<double> times, Func<double, bool> inside)
+    private static NitrogenReading Mean(IReadOnlyList<NitrogenReading> readings, IReadOnlyList<double> times, Func<double, bool> inside)
     {
         var (gauge, air, kelvin, n) = (0.0, 0.0, 0.0, 0);
         for (var i = 0; i < readings.Count; i++)
@@ -258,7 +258,7 @@ internal static class NitrogenSeries
             n++;
         }
 
-        return (new NitrogenReading(gauge / n, air / n, kelvin / n), n);
+        return new NitrogenReading(gauge / n, air / n, kelvin / n);
     }
 }
 
@@ -268,14 +268,12 @@ internal static class NitrogenSeries
 /// <param name="Referred">Absolute pressure of each row referred to the first temperature, Pa: flat for a tight system.</param>
 /// <param name="FirstHalf">Loss over the first half of the time, share of the charge.</param>
 /// <param name="SecondHalf">Loss over the second half, share of the charge.</param>
-/// <param name="RowsAtEachEnd">Rows averaged at each end.</param>
 internal sealed record NitrogenSeriesResult(
     NitrogenLoss Loss,
     ImmutableArray<double> Times,
     ImmutableArray<double> Referred,
     double FirstHalf,
-    double SecondHalf,
-    int RowsAtEachEnd)
+    double SecondHalf)
 {
     /// <summary>True when the first half shows a loss and the second at most a quarter of it: gas that was still cooling from
     /// filling, or oil taking up nitrogen, rather than a leak.</summary>

@@ -73,7 +73,6 @@ internal static class HoldAnalysis
             SlopeWithCauses = parameters.SlopeWithCauses,
             Plateau = parameters.Plateau,
             TimeConstant = parameters.TimeConstant,
-            LineRise = parameters.Slope?.Value * evidence.Length,
             RiseSeen = preferred.At(evidence.Blocks.Span) - preferred.At(0),
             SourceRise = withSource ? evidence.SourceRise(preferred) : null,
             SourcesExcludedUpTo = decision.Conclusion == HoldConclusion.SteadyRise ? evidence.SourcesExcludedUpTo() : null,
@@ -210,9 +209,6 @@ internal sealed record HoldResult
 
     /// <summary>Time constant of the source, s; null unless the preferred curve has a source.</summary>
     public Interval? TimeConstant { get; init; }
-
-    /// <summary>Rise due to the steady part from isolation to the last used row, Pa; null when nothing could be fitted.</summary>
-    public double? LineRise { get; init; }
 
     /// <summary>Rise due to the source over the used rows, Pa; null unless the preferred curve has a source.</summary>
     public double? SourceRise { get; init; }

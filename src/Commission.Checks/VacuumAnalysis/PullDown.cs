@@ -31,7 +31,7 @@ internal static class PullDownAnalysis
         ArgumentNullException.ThrowIfNull(model);
         var (bands, lowest, start) = Bands(series, pull, model, volume, target);
         if (bands.Count == 0)
-            return new PullDownResult(PullDownLimit.CannotTell, [], 0, 0, lowest, 0, TimeAtBoilingWater: null, AtEnd: null, []);
+            return new PullDownResult(PullDownLimit.CannotTell, [], 0, 0, lowest, TimeAtBoilingWater: null, AtEnd: null, []);
 
         var slow = bands.Where(b => b.Ratio > Explained).ToList();
         var lost = slow.Sum(Loss);
@@ -42,7 +42,7 @@ internal static class PullDownAnalysis
         var expected = model.Curve(volume, bands[0].From, bands[^1].To, 0, CurvePoints);
         return new PullDownResult(
             Judge(bands, lost, atWater, atEnd, target), [.. bands], bands.Sum(b => b.MeasuredTime), bands.Sum(b => b.ExpectedTime),
-            lowest, lost, atWater, atEnd, [.. expected.Select(e => (start + e.Time, e.Pressure))]);
+            lowest, atWater, atEnd, [.. expected.Select(e => (start + e.Time, e.Pressure))]);
     }
 
     private static bool MayBoil(PullDownBand band, double saturation) =>
@@ -126,12 +126,7 @@ internal static class PullDownAnalysis
 
     private static double NextLevel(double from, double target) => Math.Max(from / HalfDecade, target);
 
-    private static PullDownBand Band(double from, double to, double time, PullDownModel model, double volume)
-    {
-        var expected = model.Time(volume, from, to);
-        var room = volume * Math.Log(from / to);
-        return new PullDownBand(from, to, time, expected, room / time, room / expected);
-    }
+    private static PullDownBand Band(double from, double to, double time, PullDownModel model, double volume) => new PullDownBand(from, to, time, model.Time(volume, from, to));
 
     // On a straight line in ln p from the last numbered row before.
     private static double Crossing(VacuumSeries series, int row, double level)
@@ -150,10 +145,7 @@ internal static class PullDownAnalysis
 /// <param name="To">Lower pressure, Pa; at the end of a pull that stalled, the lowest that was reached.</param>
 /// <param name="MeasuredTime">s.</param>
 /// <param name="ExpectedTime">s, through pump, hoses and volume without any gas load.</param>
-/// <param name="MeasuredSpeed">V·ln(p₁/p₂)/t, m³/s.</param>
-/// <param name="ExpectedSpeed">The same from the expected time, m³/s.</param>
-internal sealed record PullDownBand(
-    double From, double To, double MeasuredTime, double ExpectedTime, double MeasuredSpeed, double ExpectedSpeed)
+internal sealed record PullDownBand(double From, double To, double MeasuredTime, double ExpectedTime)
 {
     /// <summary>Measured over expected time.</summary>
     public double Ratio => MeasuredTime / ExpectedTime;
@@ -333,8 +325,7 @@ internal sealed class PullDownModel
 /// <param name="MeasuredTime">Over all bands, s.</param>
 /// <param name="ExpectedTime">Over all bands, s.</param>
 /// <param name="Lowest">Lowest pressure of the pull, Pa; null without numbered rows.</param>
-/// <param name="TimeAboveExpected">Time lost in the bands that took more than 2.5 times the expected time, s.</param>
-/// <param name="TimeAtBoilingWater">Part of it in the range where water boils, s, where that range is slower than the rest; null without a saturation pressure.</param>
+/// <param name="TimeAtBoilingWater">Part of the time lost in bands that took more than 2.5 times the expected time, in the range where water boils, s, where that range is slower than the rest; null without a saturation pressure.</param>
 /// <param name="AtEnd">Speed at the system at the end of the last band, and where the pressure is spent; null without bands.</param>
 /// <param name="Expected">The expected curve for a figure, on the clock of the log, s and Pa; at most 200 points.</param>
 internal sealed record PullDownResult(
@@ -343,7 +334,6 @@ internal sealed record PullDownResult(
     double MeasuredTime,
     double ExpectedTime,
     double? Lowest,
-    double TimeAboveExpected,
     double? TimeAtBoilingWater,
     EffectiveSpeed? AtEnd,
     ImmutableArray<(double Time, double Pressure)> Expected);

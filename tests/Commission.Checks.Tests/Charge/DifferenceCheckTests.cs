@@ -22,6 +22,17 @@ public sealed class DifferenceCheckTests
     public void Drop_across_the_drier_needs_a_settled_reading() =>
         Assert.Equal(Verdict.NotEvaluated, One(Drier("94.0").With("compressor started: \"10:00\"", "compressor started: \"10:25\""), "charge.drier-drop").Verdict);
 
+    // Two places behind the drier say nothing of it: a blocked one would read the same.
+    [Theory]
+    [InlineData("metering device", true)]
+    [InlineData("after drier", true)]
+    [InlineData("liquid service valve", false)]
+    public void A_liquid_line_read_behind_the_drier_shows_no_drop_across_it(string place, bool behind)
+    {
+        var finding = One(Drier("94.0").With("compressor started: \"10:00\"", $"read at: {{liquid line: {place}}}\n  compressor started: \"10:00\""), "charge.drier-drop");
+        Assert.Equal(behind, finding.Verdict == Verdict.NotEvaluated);
+    }
+
     [Fact]
     public void No_reading_after_the_drier_no_word() => Assert.Empty(JobText.Evaluate(ChargeJobs.FenRow, "charge.drier-drop"));
 

@@ -140,6 +140,17 @@ public sealed class VacuumHoldCheckTests
         Assert.NotEqual("evacuation.hold-failed-rig-next", One(Id, tested, log).Messages!.NextStep!.Id);
     }
 
+    // With the gauge on the circuit's side of the closed valve, what of the rig is in the hold is the gauge and its tee; shutting the valve once more would show the circuit and call it the rig.
+    [Theory]
+    [InlineData("valve on the service port", "gauge")]
+    [InlineData("manifold", "hoses")]
+    public void The_rig_that_is_to_be_watched_alone_is_what_lies_inside_the_hold(string closed, string inside)
+    {
+        var log = Held(15, m => 900 * (1 - Math.Exp(-m / 4)));
+        var found = One(Id, Job(Logged()).Replace("isolated at: valve on the service port", $"isolated at: {closed}", StringComparison.Ordinal), log);
+        Assert.Contains(inside, HoldJobs.Next(found), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Only_the_last_isolation_is_judged()
     {

@@ -82,7 +82,7 @@ public sealed class PullDownTests
         var model = Model();
         var result = Compare(model, Logged(model, 0.008, p => p is > 700 and < 2300 ? 1.0 / 30 : 1));
         Assert.Equal(PullDownLimit.BoilingWater, result.Limit);
-        Assert.True(result.TimeAtBoilingWater > 0.9 * result.TimeAboveExpected);
+        Assert.True(result.TimeAtBoilingWater > 0.9 * (result.MeasuredTime - result.ExpectedTime));
     }
 
     [Fact]

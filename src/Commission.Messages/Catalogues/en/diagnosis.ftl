@@ -58,7 +58,7 @@ recover-added-next = { $added } was added on this visit. Make the standing test 
 # $found (quantity) - superheat before that
 # $target (text) - what it should be
 # $scale (message) - what a blend's other scale makes of it, a sentence with a space before it; nothing else
-recover-added-as-found-next = Before { $added } was added on this visit, superheat was { $found } and { $target } is asked for: the charge was right. Take out by weight what was added, let the system settle, and read again.{ $scale }
+recover-added-as-found-next = Before { $added } was added on this visit, superheat was { $found } and { $target } is asked for: the charge was right. Do not leave it running like this. Take out by weight what was added, a blend as liquid, let the system settle, read again, and correct the label.{ $scale }
 
 # $refrigerant (name) - the blend
 # $wrong (quantity) - superheat on the bubble scale

@@ -152,8 +152,13 @@ hold-read-at-time-next = Read the gauge at the stated time, too.
 hold-describe-gauge-next = Write where the gauge sat, which valve was closed, and the gauge's accuracy.
 hold-failed-next = Shut the rig off from the circuit and watch hoses and gauge alone: what rises there is no fault of the circuit. If they stand, a rise that slows down asks for heat and a nitrogen break, a steady one for the leak search under nitrogen pressure.
 
+# $inside (choice: gauge, hoses) - what of the rig lies on the circuit's side of the closed valve
 # $next (message) - what the shape of the rise asks for
-hold-failed-rig-next = Close the valve at the circuit and watch hoses and gauge alone for 5 min: what rises there is no fault of the circuit. If they stand, go on. { $next }
+hold-failed-rig-next =
+    { $inside ->
+        [gauge] Pump and hoses were behind the closed valve; the gauge, its tee and the core tool were not. Put those on a blank, pull down, close the valve and watch them for 5 min: what rises there is no fault of the circuit.
+       *[hoses] Close the valve at the circuit and watch hoses and gauge alone for 5 min: what rises there is no fault of the circuit.
+    } If they stand, go on. { $next }
 
 ## The rig beside a hold that passed
 
