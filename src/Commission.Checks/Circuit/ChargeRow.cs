@@ -151,9 +151,7 @@ internal sealed class ChargeRow
     public RowNumber Approach => Difference(new("ΔT_approach", "approach", "T_liquid − T_outdoor"), LiquidLine, OutdoorDryBulb, "liquid line", "outdoor dry bulb");
 
     /// <summary>Temperature drop across the drier.</summary>
-    public RowNumber DrierDrop => _places?.LiquidLine?.Value is LiquidLinePlace.MeteringDevice or LiquidLinePlace.AfterDrier
-        ? RowNumber.None("the liquid line was read behind the drier, and nothing before it")
-        : Difference(new("ΔT_drier", "drop across the drier", "T_liquid − T_after drier"), LiquidLine, LiquidAfterDrier, "liquid line", "liquid line after the drier");
+    public RowNumber DrierDrop => MakeDrierDrop();
 
     /// <summary>Mid-point condensing temperature over outdoor air.</summary>
     public RowNumber CondensingOverAmbient => AgainstAir(new("ΔT_cond", "condenser split", "T_cond,mid − T_outdoor"), LiquidPressure, Middle(LiquidDew, LiquidBubble), OutdoorDryBulb, "liquid pressure", "outdoor dry bulb", 1);
@@ -194,6 +192,10 @@ internal sealed class ChargeRow
             .. BothStages(new(symbol, name, "T_line − T_dew"), line.AfterZero, dew.AfterZero, line.Value.Value, dew.Value.Value, before, value),
         ]);
     }
+
+    private RowNumber MakeDrierDrop() => _places?.LiquidLine?.Value is LiquidLinePlace.MeteringDevice or LiquidLinePlace.AfterDrier
+        ? RowNumber.None("the liquid line was read behind the drier, and nothing before it")
+        : Difference(new("ΔT_drier", "drop across the drier", "T_liquid − T_after drier"), LiquidLine, LiquidAfterDrier, "liquid line", "liquid line after the drier");
 
     private RowNumber MakeSubcooling()
     {

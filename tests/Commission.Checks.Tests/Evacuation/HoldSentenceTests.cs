@@ -117,9 +117,9 @@ public sealed class HoldSentenceTests
 
     // A steady rise asks for the rig in its own words, one that slows down does not; where the rig was watched alone neither names it.
     [Theory]
-    [InlineData(false, "", "hold-failed-rig-next(next shape-steady-next)")]
+    [InlineData(false, "", "hold-failed-rig-next(inside gauge, next shape-steady-next)")]
     [InlineData(false, Rig, "shape-steady-next")]
-    [InlineData(true, "", "hold-failed-rig-next(next shape-source-next)")]
+    [InlineData(true, "", "hold-failed-rig-next(inside gauge, next shape-source-next)")]
     [InlineData(true, Rig, "shape-source-next")]
     public void The_next_step_follows_the_shape_and_the_rig(bool slowing, string rig, string next)
     {
