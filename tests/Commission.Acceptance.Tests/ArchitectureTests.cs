@@ -143,6 +143,6 @@ public sealed partial class ArchitectureTests
         return Directory.EnumerateFiles(Path.GetFullPath(Path.Combine(project, deep ? folder[..^2] : folder)), name, deep ? SearchOption.AllDirectories : SearchOption.TopDirectoryOnly).Order(StringComparer.Ordinal);
     });
 
-    [GeneratedRegex(@"^(?:global )?using (?:static )?(?:\w+ = )?Commission\.(?<project>\w+)", RegexOptions.Multiline | RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(@"^(?:global )?using (?:static )?(?:\w+ = )?Commission\.(?<project>\w+)", RegexOptions.Multiline | RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex UsingLine();
 }

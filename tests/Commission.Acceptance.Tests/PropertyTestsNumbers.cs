@@ -78,6 +78,6 @@ internal static partial class PropertyTestsNumbers
     }
 
     // A number with or without a unit; of "6 lb 8 oz" the last part, of "300.0 psig +/- 0.6" the reading.
-    [GeneratedRegex(@"\G(?:-?\d+ (?:lb|h|ft) )?(?<number>-?\d+(?:\.\d+)?(?:/\d+)?)(?![\d-])", RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(@"\G(?:-?\d+ (?:lb|h|ft) )?(?<number>-?\d+(?:\.\d+)?(?:/\d+)?)(?![\d-])", RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex Number();
 }

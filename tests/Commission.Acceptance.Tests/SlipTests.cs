@@ -138,12 +138,12 @@ public sealed partial class SlipTests
         }
     }
 
-    [GeneratedRegex(@"^(?<number>[+-]?[0-9]+(?:\.[0-9]+)?)(?<unit>(?: ?[^0-9: -][^0-9]*)?)$", RegexOptions.None, 1000)]
+    [GeneratedRegex(@"^(?<number>[+-]?[0-9]+(?:\.[0-9]+)?)(?<unit>(?: ?[^0-9: -][^0-9]*)?)$", RegexOptions.None, 10_000)]
     private static partial Regex Quantity();
 
-    [GeneratedRegex(@"^[0-9-]* ?[0-9]{1,2}:[0-9]{2}", RegexOptions.None, 1000)]
+    [GeneratedRegex(@"^[0-9-]* ?[0-9]{1,2}:[0-9]{2}", RegexOptions.None, 10_000)]
     private static partial Regex Clock();
 
-    [GeneratedRegex("Infinity|NaN|∞|[0-9]{25}", RegexOptions.None, 1000)]
+    [GeneratedRegex("Infinity|NaN|∞|[0-9]{25}", RegexOptions.None, 10_000)]
     private static partial Regex Unreadable();
 }

@@ -173,7 +173,7 @@ internal sealed class TotalCheck : ICheck
         total.UseIn(finding);
         if (weighed.Put is null)
             finding.Remark("Nothing added or removed is written.");
-        finding.Measure(total.Value, DisplayKind.Mass);
+        finding.Measure(total.Value, DisplayKind.Mass).Remark(WholeUnit(context, finding, total.Value));
         var text = context.Present.Text(total.Value, DisplayKind.Mass);
         if (context.Limits.Find(LimitIds.ChargeTotal) is not { } limit)
         {
@@ -193,5 +193,16 @@ internal sealed class TotalCheck : ICheck
         yield return finding.Remark(limit.Remark(context.Present.Units)).JudgeCharge(
             context, new(total.Value, DisplayKind.Mass, total.Readings), state, new ChargeGates(),
             $"The circuit holds {text}; the maker asks for {state.Text}.", "Add or recover the difference by weight, and write the new total on the unit.");
+    }
+
+    // Several circuits of one unit: each has its record, the plate and the duties may ask for their sum.
+    private static Message? WholeUnit(CheckContext context, FindingBuilder finding, Uncertain own)
+    {
+        var others = context.Job.Equipment.OtherCircuits;
+        if (others.IsEmpty)
+            return null;
+        foreach (var circuit in others)
+            finding.Use($"circuit {circuit.Id?.Value ?? "beside"}: charge", circuit.Charge);
+        return WeightMessages.WholeUnit(others.Length + 1, context.Present.InMessage(own.Value + others.Sum(c => c.Charge.Value.Si), DisplayKind.Mass));
     }
 }

@@ -9,6 +9,7 @@ using Commission.Measurement.Interpolation;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Charge;
@@ -51,6 +52,20 @@ internal sealed class MakerChartCheck : ICheck
             yield return Judge(context, row, "vapor pressure", low, vapor);
         if (context.Limits.Find(LimitIds.ChargeLiquidPressure) is { } liquid && row.LiquidPressure is { } high)
             yield return Judge(context, row, "liquid pressure", high, liquid);
+        foreach (var figure in Transcritical(context, row))
+            yield return new ChargeGates(row.Settling).Blocked is var (why, todo) ? context.Finding(this, figure.Subject).Use(figure.Reading).NotEvaluated(why, todo) : figure.Judge(context, this, ChargeMessages.GasCoolerNext);
+    }
+
+    // Above its critical point carbon dioxide has no saturation to hold a charge against: what the controller's maker asks for is all there is.
+    private static IEnumerable<FigureOfMaker> Transcritical(CheckContext context, ChargeRow row)
+    {
+        var written = row.Written;
+        if (written.GasCoolerPressure is { } cooler)
+            yield return new($"gas cooler pressure, {row.Time}", context.Readings.Pressure($"gas cooler pressure, {row.Time}", ReadingName.LiquidPressure, cooler), DisplayKind.Pressure, LimitIds.ChargeGasCoolerPressure);
+        if (written.GasCoolerOutlet is { } outlet)
+            yield return new($"gas cooler outlet, {row.Time}", context.Readings.Temperature($"gas cooler outlet, {row.Time}", ReadingName.LiquidLine, outlet), DisplayKind.Temperature, LimitIds.ChargeGasCoolerOutlet);
+        if (written.ReceiverPressure is { } receiver)
+            yield return new($"receiver pressure, {row.Time}", context.Readings.Pressure($"receiver pressure, {row.Time}", ReadingName.LiquidPressure, receiver), DisplayKind.Pressure, LimitIds.ChargeReceiverPressure);
     }
 
     private Finding Judge(CheckContext context, ChargeRow row, string what, CorrectedReading pressure, Limit limit)

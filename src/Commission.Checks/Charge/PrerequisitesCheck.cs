@@ -132,11 +132,11 @@ internal sealed class ChargePrerequisites : IChargeGate
     /// <summary>Looks at the air side of a job whose charge is judged by readings.</summary>
     /// <param name="context">The job and everything derived from it.</param>
     /// <param name="row">The readings; null when there are none in cooling.</param>
-    /// <returns>What is shown; null for a cold room, where air has other measures.</returns>
+    /// <returns>What is shown; null for a cold room, where air has other measures, and where water takes its place.</returns>
     public static ChargePrerequisites? Of(CheckContext context, ChargeRow? row)
     {
         var analysis = context.Get<ChargeAnalysis>();
-        if (analysis.IsRefrigeration)
+        if (analysis.IsRefrigeration || analysis.HasWaterSide)
             return null;
         var equipment = context.Job.Equipment;
         var side = context.Job.Air;

@@ -55,6 +55,9 @@ internal sealed class ChargeAnalysis : IAnalysis<ChargeAnalysis>
     public bool IsRefrigeration => _context.Job.Equipment.System.Value == SystemKind.Refrigeration
         || _context.Job.Equipment.Application?.Value is Application.HighTemperature or Application.MediumTemperature or Application.LowTemperature or Application.Ice or Application.Drying;
 
+    /// <summary>Whether water flows over the coil indoors, where other systems have air: nothing of air is asked of it.</summary>
+    public bool HasWaterSide => _context.Job.Equipment.System.Value is SystemKind.Chiller or SystemKind.AirToWaterHeatPump;
+
     /// <summary>Whether evaporator and condenser stand in one stream of air, which leaves warmer than it came.</summary>
     public bool DriesAir => _context.Job.Equipment.Application?.Value == Application.Drying;
 

@@ -167,6 +167,8 @@ internal sealed class MethodValidity : IChargeGate
         var windows = ImmutableArray.CreateBuilder<ValidityWindow>();
         if (Find(context, LimitIds.ChargeValidityOutdoor, makersChart) is { } outdoor)
             windows.Add(Winter(context, row, criterion, new ValidityWindow("outdoor dry bulb", row.OutdoorDryBulb, outdoor)));
+        if (context.Get<ChargeAnalysis>().HasWaterSide)
+            return new MethodValidity(context, windows.ToImmutable());
         if (Find(context, LimitIds.ChargeValidityReturnDryBulb, makersChart) is { } indoor)
             windows.Add(new ValidityWindow("return dry bulb", row.ReturnDryBulb, indoor));
         if (Find(context, LimitIds.ChargeValidityReturnWetBulb, makersChart) is { } wet && (wet.Tier == LimitTier.Maker || UsesTable(context, criterion)))

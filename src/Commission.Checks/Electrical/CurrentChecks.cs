@@ -199,3 +199,45 @@ internal sealed class CurrentUnbalanceCheck : ICheck
             yield return Unbalance.Judge(context, this, currents, LimitIds.ElectricalCurrentUnbalance, ElectricalMessages.Currents, ElectricalMessages.CurrentUnbalanceNext);
     }
 }
+
+/// <summary>Heaters of a cold room against their plate: one that is dead lets the coil or the door ice up.</summary>
+internal sealed class HeaterCurrentCheck : ICheck
+{
+    public string Id => "electrical.heater";
+
+    public string Phase => Phases.Electrical;
+
+    public string Title => "Defrost and door heaters";
+
+    public CheckHelp Help => field ??= CheckHelp.Of(ElectricalMessages.HeaterWhat, ElectricalMessages.HeaterFormula, ElectricalMessages.HeaterSource, ElectricalMessages.HeaterNext);
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.Electrical is not { } electrical)
+            yield break;
+        var plate = context.Job.Equipment.Nameplate;
+        if (Judge(context, "defrost heater", electrical.DefrostHeater, plate?.DefrostHeater) is { } defrost)
+            yield return defrost;
+        if (Judge(context, "door heater", electrical.DoorHeater, plate?.DoorHeater) is { } door)
+            yield return door;
+    }
+
+    private Finding? Judge(CheckContext context, string which, Given<ElectricCurrent>? current, Given<ElectricCurrent>? rated)
+    {
+        if (current is null)
+            return null;
+        var name = new TextValue(which);
+        var reading = context.Readings.Plain($"{which} current", ReadingName.Current, current, DisplayKind.Current, context.Job.Electrical!.With);
+        var finding = context.Finding(this, which).Use(reading).Use($"rated current of the {which}", rated);
+        if (current.Value.Si == 0)
+            return finding.Measure(reading.Value, DisplayKind.Current).Decide(false).Say(ElectricalMessages.HeaterDead(name)).Next(ElectricalMessages.HeaterNext).Build();
+        if (rated is null)
+            return finding.Measure(reading.Value, DisplayKind.Current).Information(ElectricalMessages.HeaterDraws(name, new(current.Text)), ElectricalMessages.HeaterNotRated);
+        var limit = context.Limits.Require(LimitIds.ElectricalHeaterShare);
+        var (least, most) = (limit.Least.Si * rated.Value.Si, limit.Most.Si * rated.Value.Si);
+        var text = $"{context.Present.Text(least, DisplayKind.Current)} to {context.Present.Text(most, DisplayKind.Current)}";
+        return finding.Step("I", "current a heater may draw", "share × rated current", $"{limit.Lower!.Text} to {limit.Upper!.Text} of {rated.Text}", text, limit.Source)
+            .Judge(reading.Value, DisplayKind.Current, context.State(limit) with { Kind = LimitKind.Within, Text = text, LowerSi = least, UpperSi = most })
+            .Conclude(ElectricalMessages.HeaterRight(name, new(current.Text), new(rated.Text)), ElectricalMessages.HeaterWrong(name, new(current.Text), new(rated.Text)), ElectricalMessages.HeaterNext);
+    }
+}

@@ -6,6 +6,7 @@ using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Functional;
@@ -204,5 +205,32 @@ internal sealed class PressureControlsCheck : ICheck
         finding.Use("design pressure, high side", design)
             .Judge(set, DisplayKind.Pressure, context.State(limit) with { Kind = LimitKind.AtMost, Text = $"at most {context.Present.Text(most, DisplayKind.Pressure)}", LowerSi = null, UpperSi = most });
         return !finding.Passes;
+    }
+}
+
+/// <summary>What a controller shows against a thermometer beside its sensor: everything it switches hangs on that number.</summary>
+internal sealed class SensorCheck : ICheck
+{
+    public string Id => "functional.sensor";
+
+    public string Phase => Phases.Functional;
+
+    public string Title => "Controller's sensor";
+
+    public CheckHelp Help => field ??= CheckHelp.Of(FunctionalMessages.SensorWhat, FunctionalMessages.SensorFormula, FunctionalMessages.SensorSource, FunctionalMessages.SensorNext);
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        var limit = context.Limits.Require(LimitIds.FunctionalSensor);
+        foreach (var sensor in context.Job.Functional?.Sensors ?? [])
+        {
+            var what = new TextValue(sensor.What.Value);
+            var read = context.Readings.Temperature($"thermometer beside {sensor.What.Value}", ReadingName.BoxTemperature, sensor.Reads);
+            var shown = Written.Reading(context, $"display of {sensor.What.Value}", sensor.Shows, DisplayKind.Temperature);
+            var off = shown.Value - read.Value;
+            var by = off.Value < 0 ? -off : off;
+            yield return context.Finding(this, sensor.What.Value).Use(read).Use(shown).Judge(by, DisplayKind.TemperatureDifference, context.State(limit))
+                .Conclude(FunctionalMessages.SensorAgrees(what, context.Present.InMessage(by, DisplayKind.TemperatureDifference)), FunctionalMessages.SensorOff(what, context.Present.InMessage(by, DisplayKind.TemperatureDifference)), FunctionalMessages.SensorNext);
+        }
     }
 }

@@ -1,5 +1,6 @@
 using Commission.Checks.Kernel;
 using Commission.Jobs.Model.Words;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Functional;
@@ -193,5 +194,43 @@ internal sealed class FaultCodesCheck : ICheck
             yield return finding.Decide(true).Say($"Found and cleared: {list}.").Remark("What was cleared comes back when its cause is still there.").Build();
         else
             yield return finding.Decide(false).Say($"In the fault memory: {list}.").Next(Help.WhenItFails).Build();
+    }
+}
+
+/// <summary>Whether a unit with many indoor units was run as its maker asks, each under its own address.</summary>
+internal sealed class TrialRunCheck : ICheck
+{
+    public string Id => "functional.trial-run";
+
+    public string Phase => Phases.Functional;
+
+    public string Title => "Trial run and addresses";
+
+    public CheckHelp Help => field ??= CheckHelp.Of(FunctionalMessages.TrialRunWhat, FunctionalMessages.TrialRunFormula, FunctionalMessages.TrialRunSource, FunctionalMessages.TrialRunNext);
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.Functional is not { } functional)
+            yield break;
+        if (Trials.Judge(context.Finding(this), functional.Witnessed, Help.WhenItFails, new Trial("addresses", functional.Addresses), new Trial("trial run", functional.TrialRun)) is { } finding)
+            yield return finding;
+    }
+}
+
+/// <summary>Whether the relief port of a freezer room lets air through: a room that cools down shut draws its door or its panels in.</summary>
+internal sealed class ReliefPortCheck : ICheck
+{
+    public string Id => "functional.relief-port";
+
+    public string Phase => Phases.Functional;
+
+    public string Title => "Relief port of the room";
+
+    public CheckHelp Help => field ??= CheckHelp.Of(FunctionalMessages.ReliefPortWhat, FunctionalMessages.ReliefPortFormula, FunctionalMessages.ReliefPortSource, FunctionalMessages.ReliefPortNext);
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.Functional is { } functional && Trials.Judge(context.Finding(this), functional.Witnessed, Help.WhenItFails, new Trial("relief port", functional.ReliefPort)) is { } finding)
+            yield return finding;
     }
 }

@@ -37,6 +37,9 @@ internal static class Trials
         new("drain slope", functional.DrainSlope),
         new("secondary drain", functional.SecondaryDrain),
         new("float switch", functional.FloatSwitch),
+        new("relief port", functional.ReliefPort),
+        new("addresses", functional.Addresses),
+        new("trial run", functional.TrialRun),
     ];
 
     /// <summary>Judges trials.</summary>

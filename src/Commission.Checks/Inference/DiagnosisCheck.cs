@@ -21,7 +21,7 @@ internal sealed class DiagnosisCheck : ICheck
 
     public string Title => "Diagnosis";
 
-    public CheckHelp Help => field ??= new(English(DiagnosisMessages.HelpWhat), English(DiagnosisMessages.HelpFormula), English(DiagnosisMessages.HelpSource), English(DiagnosisMessages.HelpNext));
+    public CheckHelp Help => field ??= CheckHelp.Of(DiagnosisMessages.HelpWhat, DiagnosisMessages.HelpFormula, DiagnosisMessages.HelpSource, DiagnosisMessages.HelpNext);
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
@@ -63,8 +63,6 @@ internal sealed class DiagnosisCheck : ICheck
         };
     }
 
-    private static string English(Message message) => RecordWords.Text(message, Language.English);
-
     // One cause where one is concluded, else those that are left.
     private static Message Cause(CircuitDiagnosis diagnosis) =>
         DiagnosisMessages.Reason(new ListValue([.. diagnosis.Names.Take(diagnosis.Standing == DiagnosisStanding.Fault ? 1 : int.MaxValue)], ListJoin.Or));
@@ -89,6 +87,7 @@ internal sealed class DiagnosisCheck : ICheck
             .Use("capacity", job.Equipment.Capacity).Use("temperature of the box", job.Equipment.BoxTemperature)
             .Use("sight glass", row.Written.SightGlass ?? job.Charging?.SightGlass).Use("frost", row.Written.Frost).Use("coil clear of frost", row.Written.CoilClearOfFrost)
             .Use("filter", job.Air?.Filter).Use("indoor coil", job.Air?.Coil).Use("outdoor coil", job.Air?.OutdoorCoil)
+            .Use("economizer", job.Air?.OutsideAir?.Economizer).Use("damper test", job.Air?.OutsideAir?.DamperTest)
             .Use("suction gas into the reversing valve", row.Written.ReversingValve?.SuctionIn).Use("suction gas out of the reversing valve", row.Written.ReversingValve?.SuctionOut);
         if (context.Get<AirflowRoutes>().Chosen is { } route)
             route.UseIn(finding);

@@ -253,6 +253,8 @@ internal sealed class RowEvidence
                 _seen.Add(new Seen("indoor air path", "clean"));
             if (_context.Get<StaticReading>().External is { } external && _context.Limits.Find(LimitIds.AirStaticExternalMaximum)?.Upper is { } most)
                 _seen.Add(new Seen("static pressure", external.Value > 1.5 * most.Si ? "far too high" : "within"));
+            if (air.OutsideAir is { } outside && (outside.Economizer ?? outside.DamperTest) is not null)
+                _seen.Add(new Seen("outside damper", outside is { Economizer.Value: TestResult.Failed } or { DamperTest.Value: TestResult.Failed } ? "stuck" : "works"));
             if (air.OutdoorCoil is { } coil)
                 _seen.Add(new Seen("outdoor coil", coil.Value == Cleanliness.Dirty ? "dirty" : "clean"));
         }

@@ -1,4 +1,5 @@
 using Commission.Checks.Recording;
+using Commission.Messages;
 using Commission.Records;
 using Commission.Records.Findings;
 using Commission.Records.Series;
@@ -51,7 +52,16 @@ public interface IReviewCheck : ICheck
 /// <param name="Formula">The formula or rule, in words or symbols with units.</param>
 /// <param name="Source">Where the formula or rule comes from, with its mark (published, from memory, common practice).</param>
 /// <param name="WhenItFails">What to do when the check fails or cannot be judged.</param>
-public sealed record CheckHelp(string What, string Formula, string Source, string WhenItFails);
+public sealed record CheckHelp(string What, string Formula, string Source, string WhenItFails)
+{
+    /// <summary>The page of help from messages.</summary>
+    internal static CheckHelp Of(Message what, Message formula, Message source, Message whenItFails)
+    {
+        return new(English(what), English(formula), English(source), English(whenItFails));
+
+        static string English(Message message) => RecordWords.Text(message, Language.English);
+    }
+}
 
 /// <summary>The phases of a job in the order in which the work and the record go.</summary>
 public static class Phases

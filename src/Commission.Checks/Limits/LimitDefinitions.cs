@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Commission.Measurement.Decisions;
 using Commission.Measurement.Quantities;
+using CompressorKind = Commission.Jobs.Model.Words.CompressorKind;
 
 namespace Commission.Checks.Limits;
 
@@ -112,6 +113,7 @@ internal sealed class LimitSubject
         new("metering", ["fixed orifice", "capillary", "TXV", "EEV"], s => s.Metering),
         new("application", ["AC", "high temperature", "medium temperature", "low temperature", "ice", "drying"], s => s.Application),
         new("compressor", ["fixed", "two-stage", "variable speed", "digital", "tandem"], s => s.Compressor),
+        new("driven", YesNo, s => Word(s.Compressor == nameof(CompressorKind.VariableSpeed))),
         new("mode", ["cooling", "heating"], s => s.Mode),
         new("refrigerant", [], s => s.Refrigerant),
         new("refrigerant class", ["A1", "A2L", "A2", "A3", "B1", "B2L", "B2", "B3"], s => s.RefrigerantClass),

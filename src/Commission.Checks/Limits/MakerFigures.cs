@@ -58,6 +58,9 @@ internal sealed class MakerFigures
         Add(LimitIds.ChargeDrierDrop, limits.DrierDrop);
         Add(LimitIds.ChargeVaporPressure, limits.VaporPressure);
         Add(LimitIds.ChargeLiquidPressure, limits.LiquidPressure);
+        Add(LimitIds.ChargeGasCoolerPressure, limits.GasCoolerPressure);
+        Add(LimitIds.ChargeGasCoolerOutlet, limits.GasCoolerOutlet);
+        Add(LimitIds.ChargeReceiverPressure, limits.ReceiverPressure);
         Add(LimitIds.ChargeTotal, limits.Charge);
         AddHalfWidth(LimitIds.ChargeWeightToleranceMass, limits.ChargeTolerance);
         Add(LimitIds.ChargeStabilisedTime, limits.StabilisedAfter);
@@ -98,6 +101,7 @@ internal sealed class MakerFigures
         Add(LimitIds.ElectricalInsulationMinimum, limits.Insulation);
         Add(LimitIds.ElectricalControlVoltageRange, limits.ControlVoltage);
         Add(LimitIds.ElectricalTerminalTorque, limits.TerminalTorque);
+        Add(LimitIds.PipingTotalIndex, limits.TotalIndex);
         Add(LimitIds.PipingTotalLength, limits.TotalLength);
         Add(LimitIds.PipingLongestRun, limits.LongestRun);
         Add(LimitIds.PipingFirstBranch, limits.FirstBranch);

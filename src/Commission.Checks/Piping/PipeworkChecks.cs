@@ -4,6 +4,7 @@ using Commission.Checks.Limits;
 using Commission.Jobs.Model;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Piping;
@@ -235,5 +236,41 @@ internal sealed class TrapsCheck : ICheck
             $"The vapor line has {words}; {state.Text} asked for.",
             $"The vapor line has {words}; the maker asks for {state.Text}.",
             Help.WhenItFails);
+    }
+}
+
+/// <summary>Whether the branch joints of a tree of lines stand as their maker asks: a tilted one sends the liquid to one side.</summary>
+internal sealed class BranchJointsCheck : ICheck
+{
+    public string Id => "piping.branch-joints";
+
+    public string Phase => Phases.Piping;
+
+    public string Title => "Branch joints";
+
+    public CheckHelp Help => field ??= CheckHelp.Of(PipingMessages.BranchJointsWhat, PipingMessages.BranchJointsFormula, PipingMessages.BranchJointsSource, PipingMessages.BranchJointsNext);
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.PipingChecks?.BranchJointsPlaced is { } placed)
+            yield return context.Finding(this).Use("branch joints placed", placed).Decide(placed.Value).Conclude(PipingMessages.BranchJointsPlaced, PipingMessages.BranchJointsNotPlaced, PipingMessages.BranchJointsNext);
+    }
+}
+
+/// <summary>Capacity of all indoor units together over that of the outdoor unit, against what the maker allows.</summary>
+internal sealed class TotalIndexCheck : ICheck
+{
+    public string Id => "piping.total-index";
+
+    public string Phase => Phases.Piping;
+
+    public string Title => "Total index of the indoor units";
+
+    public CheckHelp Help => field ??= CheckHelp.Of(PipingMessages.TotalIndexWhat, PipingMessages.TotalIndexFormula, PipingMessages.TotalIndexSource, PipingMessages.TotalIndexNext);
+
+    public IEnumerable<Finding> Evaluate(CheckContext context)
+    {
+        if (context.Job.Equipment.TotalIndex is { } index)
+            yield return new FigureOfMaker("total index", Written.Reading(context, "total index", index, DisplayKind.Percentage), DisplayKind.Percentage, LimitIds.PipingTotalIndex).Judge(context, this, PipingMessages.TotalIndexNext);
     }
 }

@@ -50,7 +50,7 @@ internal static class MissingWork
             parts.Add(Part(context, members, asked, sentence, brief, NextOf(context, members)) with { InFile = members.Select(m => m.Finding?.InFile).FirstOrDefault(i => i is not null) ?? (first.Finding is null && KeysOf(members, asked) is { Length: > 0 } keys ? string.Join(", ", keys) : null) });
         }
 
-        var shown = context.Job.Photos.Select(p => p.Shows.Value).ToHashSet();
+        var shown = context.Job.Photos.Select(p => p.Shows.Value).Concat(context.Job.PhotosToFollow.Select(p => p.Shows.Value)).ToHashSet();
         var absent = required.Photos.Where(p => !shown.Contains(p.Shows)).ToList();
         if (absent.Count > 0)
         {

@@ -6,6 +6,7 @@ using Commission.Checks.Limits;
 using Commission.Jobs;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
+using Commission.Messages;
 using Commission.Records;
 using Commission.Records.Findings;
 using Commission.Records.Series;
@@ -29,7 +30,7 @@ public static class RecordBuilder
         var profile = context.Get<JobProfile>();
         var findings = Findings(context, profile);
         var missing = profile.MissingFrom(findings);
-        var (outcome, reasons, conditions) = OutcomeMaker.Make(findings, missing, PunchList(job));
+        var (outcome, reasons, conditions) = OutcomeMaker.Make(findings, missing, PunchList(context));
         var refrigerant = context.Get<CircuitRefrigerant>();
         return new CommissioningRecord
         {
@@ -125,12 +126,16 @@ public static class RecordBuilder
             .DistinctBy(l => (l.Check, l.Text, l.Basis, l.Pack, l.Source)),
     ];
 
-    private static ImmutableArray<PunchItem> PunchList(Job job) => job.Charging?.ReturnVisit is { } visit
-        ? [new PunchItem(string.Create(CultureInfo.InvariantCulture, $"return visit: {visit.What.Value}{Due(visit)}"))]
-        : [];
-
-    private static string Due(ReturnVisit visit) =>
-        (visit.OutdoorAtLeast is { } t ? $", when it is at least {t.Text} outdoors" : "") + (visit.By is { } by ? $", by {by.Text}" : "");
+    // What the crew itself leaves for another day.
+    private static ImmutableArray<PunchItem> PunchList(CheckContext context)
+    {
+        var items = ImmutableArray.CreateBuilder<PunchItem>();
+        if (context.Job.Charging?.ReturnVisit is { } visit)
+            items.Add(new PunchItem(context.Present.Text(RecordMessages.ReturnVisit(new(visit.What.Value), visit.OutdoorAtLeast is { } t ? RecordMessages.ReturnVisitOutdoor(new(t.Text)) : "", visit.By is { } by ? RecordMessages.ReturnVisitBy(by.Value) : ""))));
+        foreach (var photo in context.Job.PhotosToFollow)
+            items.Add(new PunchItem(context.Present.Text(RecordMessages.PhotoFollows(new(photo.Shows.Text), photo.By.Value))));
+        return items.ToImmutable();
+    }
 
     private static InputNode Placed(InputNode node, RecordInputs inputs, string job) => node with
     {

@@ -160,7 +160,8 @@ internal sealed class RefrigerantIdentityCheck : ICheck
         return job.Charging is null ? [] : job.Cylinders.Where(c => named.Contains(c.Id.Value) || c.After?.Value.Si < c.Before?.Value.Si);
     }
 
-    private static bool WentBack(Job job, Cylinder cylinder) =>
+    /// <summary>Whether a cylinder holds what came out of a circuit before.</summary>
+    public static bool WentBack(Job job, Cylinder cylinder) =>
         cylinder.Contents?.Value is CylinderContents.Recovered or CylinderContents.Recycled
         || string.Equals((job.Recovery?.Cylinder ?? job.Recovery?.Scale?.Cylinder)?.Value, cylinder.Id.Value, StringComparison.Ordinal);
 

@@ -145,15 +145,15 @@ internal static partial class DateAndTime
 
     private static string Keep(BindingContext context, SourceScalar scalar, string canonical) => context.Canonical[scalar] = canonical;
 
-    [GeneratedRegex(@"^(?:(?<date>[0-9]{4}-[0-9]{2}-[0-9]{2})[ T]+)?(?<h>[0-9]{1,2})(?::(?<m>[0-9]{2})(?::(?<s>[0-9]{2}))?(?: ?(?<half>[aApP]\.?[mM]\.?))?| ?(?<half>[aApP]\.?[mM]\.?))$", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"^(?:(?<date>[0-9]{4}-[0-9]{2}-[0-9]{2})[ T]+)?(?<h>[0-9]{1,2})(?::(?<m>[0-9]{2})(?::(?<s>[0-9]{2}))?(?: ?(?<half>[aApP]\.?[mM]\.?))?| ?(?<half>[aApP]\.?[mM]\.?))$", RegexOptions.CultureInvariant, 10_000)]
     private static partial Regex ClockShape();
 
-    [GeneratedRegex(@"^([01]?[0-9]|2[0-3])\.[0-5][0-9]$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(@"^([01]?[0-9]|2[0-3])\.[0-5][0-9]$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex PointTime();
 
-    [GeneratedRegex(@"^(?<n>[0-9]{1,5}) ?(?<unit>years?|yrs?|y|months?|mo|weeks?|wk|days?|d)$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase, 1000)]
+    [GeneratedRegex(@"^(?<n>[0-9]{1,5}) ?(?<unit>years?|yrs?|y|months?|mo|weeks?|wk|days?|d)$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase, 10_000)]
     private static partial Regex PeriodShape();
 
-    [GeneratedRegex(@"^[0-9]{4}-[0-9]{2}-[0-9]{2}$", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"^[0-9]{4}-[0-9]{2}-[0-9]{2}$", RegexOptions.CultureInvariant, 10_000)]
     private static partial Regex DateShape();
 }

@@ -53,14 +53,14 @@ internal sealed partial class LogDecimalMark
     }
 
     // 66,7 · 0,450 · 1234,567 · 1.234,5: a group of thousands has three digits, begins with no zero and is never followed by more than its like.
-    [GeneratedRegex(@"^[+-]?(?:[0-9]{1,3}(?:\.[0-9]{3})+,[0-9]+|0[0-9]*,[0-9]+|[0-9]+,(?:[0-9]{1,2}|[0-9]{4,})|[0-9]{4,},[0-9]+)(?:[eE][+-]?[0-9]+)?$", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"^[+-]?(?:[0-9]{1,3}(?:\.[0-9]{3})+,[0-9]+|0[0-9]*,[0-9]+|[0-9]+,(?:[0-9]{1,2}|[0-9]{4,})|[0-9]{4,},[0-9]+)(?:[eE][+-]?[0-9]+)?$", RegexOptions.CultureInvariant, 10_000)]
     private static partial Regex CommaAlone();
 
     // 66.7 · 0.450 · 1234.567 · 1,234.5 · 1,234,567. A point before three digits is read as a decimal point, as it is everywhere else.
-    [GeneratedRegex(@"^[+-]?(?:[0-9]{1,3}(?:,[0-9]{3})+\.[0-9]*|[0-9]+\.[0-9]+|[1-9][0-9]{0,2}(?:,[0-9]{3}){2,})(?:[eE][+-]?[0-9]+)?$", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"^[+-]?(?:[0-9]{1,3}(?:,[0-9]{3})+\.[0-9]*|[0-9]+\.[0-9]+|[1-9][0-9]{0,2}(?:,[0-9]{3}){2,})(?:[eE][+-]?[0-9]+)?$", RegexOptions.CultureInvariant, 10_000)]
     private static partial Regex PointAlone();
 
-    [GeneratedRegex(@"^[+-]?[1-9][0-9]{0,2},[0-9]{3}$", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"^[+-]?[1-9][0-9]{0,2},[0-9]{3}$", RegexOptions.CultureInvariant, 10_000)]
     private static partial Regex CommaOrThousands();
 }
 

@@ -320,19 +320,19 @@ internal sealed partial class LogLayoutFinder(LogRequest request, DateOnly jobDa
 
     private void Complain(SourceLocation at, string found, string advice) => problems.Add(at, found, "", advice, "log");
 
-    [GeneratedRegex(@"\b(time|elapsed|sec|secs|seconds|min|mins|minutes|clock|hour|zeit|uhrzeit|heure)\b|^[ts]\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(@"\b(time|elapsed|sec|secs|seconds|min|mins|minutes|clock|hour|zeit|uhrzeit|heure)\b|^[ts]\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex TimeHeading();
 
-    [GeneratedRegex(@"\b(date|datum|day)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(@"\b(date|datum|day)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex DateHeading();
 
-    [GeneratedRegex(@"\b(min|mins|minutes?)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(@"\b(min|mins|minutes?)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex Minutes();
 
-    [GeneratedRegex(@"\b(s|sec|secs|seconds?)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(@"\b(s|sec|secs|seconds?)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex Seconds();
 
-    [GeneratedRegex(@"[^\s,;:\[\]{}]+", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"[^\s,;:\[\]{}]+", RegexOptions.CultureInvariant, 10_000)]
     private static partial Regex UnitWord();
 }
 

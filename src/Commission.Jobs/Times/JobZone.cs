@@ -60,6 +60,6 @@ internal sealed partial class JobZone
         return map.Count == 0 ? null : map.First().ToDateTimeOffset();
     }
 
-    [GeneratedRegex(@"^(?:UTC|GMT)?(?<sign>[+\-−])(?<h>[0-9]{1,2})(?::?(?<m>[0-9]{2}))?$", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"^(?:UTC|GMT)?(?<sign>[+\-−])(?<h>[0-9]{1,2})(?::?(?<m>[0-9]{2}))?$", RegexOptions.CultureInvariant, 10_000)]
     private static partial Regex OffsetShape();
 }

@@ -183,28 +183,28 @@ internal static partial class AccuracyReader
         yield return whole.Part(start, whole.End);
     }
 
-    [GeneratedRegex(@" *\(? *k *= *(?<k>\d{1,2}(?:\.\d{1,3})?) *\)?$", RegexOptions.IgnoreCase, 1000)]
+    [GeneratedRegex(@" *\(? *k *= *(?<k>\d{1,2}(?:\.\d{1,3})?) *\)?$", RegexOptions.IgnoreCase, 10_000)]
     private static partial Regex Coverage();
 
-    [GeneratedRegex(@"^(?:±|\+ ?/ ?-|\+-) *", RegexOptions.None, 1000)]
+    [GeneratedRegex(@"^(?:±|\+ ?/ ?-|\+-) *", RegexOptions.None, 10_000)]
     private static partial Regex Sign();
 
-    [GeneratedRegex(@",? +or +", RegexOptions.IgnoreCase, 1000)]
+    [GeneratedRegex(@",? +or +", RegexOptions.IgnoreCase, 10_000)]
     private static partial Regex Or();
 
-    [GeneratedRegex(@",? *whichever is (?:the )?(?:greater|larger)$", RegexOptions.IgnoreCase, 1000)]
+    [GeneratedRegex(@",? *whichever is (?:the )?(?:greater|larger)$", RegexOptions.IgnoreCase, 10_000)]
     private static partial Regex Whichever();
 
-    [GeneratedRegex(@" *\+(?! ?/? ?-) *| *(?<=.)(?:±|\+ ?/ ?-) *", RegexOptions.None, 1000)]
+    [GeneratedRegex(@" *\+(?! ?/? ?-) *| *(?<=.)(?:±|\+ ?/ ?-) *", RegexOptions.None, 10_000)]
     private static partial Regex Plus();
 
-    [GeneratedRegex(@"^% *(?:of +)?(?:full *scale|f\.? ?s\.?|span|range|full *scale reading)$", RegexOptions.IgnoreCase, 1000)]
+    [GeneratedRegex(@"^% *(?:of +)?(?:full *scale|f\.? ?s\.?|span|range|full *scale reading)$", RegexOptions.IgnoreCase, 10_000)]
     private static partial Regex FullScale();
 
-    [GeneratedRegex(@"^% *(?:of +)?(?:the +)?(?:reading|rdg\.?|indication|value|measured value|m\.?v\.?)$", RegexOptions.IgnoreCase, 1000)]
+    [GeneratedRegex(@"^% *(?:of +)?(?:the +)?(?:reading|rdg\.?|indication|value|measured value|m\.?v\.?)$", RegexOptions.IgnoreCase, 10_000)]
     private static partial Regex Reading();
 
-    [GeneratedRegex(@"^(?:digits?|dgts?\.?|counts?|lsd)$", RegexOptions.IgnoreCase, 1000)]
+    [GeneratedRegex(@"^(?:digits?|dgts?\.?|counts?|lsd)$", RegexOptions.IgnoreCase, 10_000)]
     private static partial Regex Digits();
 
     private sealed record SpelledTerm(AccuracyTerm Term, string Spelling);

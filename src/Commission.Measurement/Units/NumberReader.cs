@@ -68,19 +68,19 @@ internal static partial class NumberReader
     }
 
     // A letter after "e" would make it a unit; a digit makes it an exponent.
-    [GeneratedRegex(@"\G[+-]?(?:\d{1,30}(?:\.(?<decimals>\d{1,30}))?|\.(?<decimals>\d{1,30}))(?:[eE](?<exponent>[+-]?\d{1,4}))?(?![\d.,])", RegexOptions.None, 1000)]
+    [GeneratedRegex(@"\G[+-]?(?:\d{1,30}(?:\.(?<decimals>\d{1,30}))?|\.(?<decimals>\d{1,30}))(?:[eE](?<exponent>[+-]?\d{1,4}))?(?![\d.,])", RegexOptions.None, 10_000)]
     private static partial Regex Plain();
 
-    [GeneratedRegex(@"\G(?<sign>[+-]?)(?:(?<whole>\d{1,4})(?: +|-))?(?<numerator>\d{1,4}) ?/ ?(?<denominator>\d{1,4})(?![\d.,/])", RegexOptions.None, 1000)]
+    [GeneratedRegex(@"\G(?<sign>[+-]?)(?:(?<whole>\d{1,4})(?: +|-))?(?<numerator>\d{1,4}) ?/ ?(?<denominator>\d{1,4})(?![\d.,/])", RegexOptions.None, 10_000)]
     private static partial Regex Fraction();
 
-    [GeneratedRegex(@"\G(?<sign>[+-]?)(?:(?<whole>\d{1,4}) *-? *)?(?<fraction>[½¼¾⅛⅜⅝⅞⅓⅔])", RegexOptions.None, 1000)]
+    [GeneratedRegex(@"\G(?<sign>[+-]?)(?:(?<whole>\d{1,4}) *-? *)?(?<fraction>[½¼¾⅛⅜⅝⅞⅓⅔])", RegexOptions.None, 10_000)]
     private static partial Regex VulgarNumber();
 
-    [GeneratedRegex(@"\G[+-]?\d[\d.,]*,\d[\d.,]*", RegexOptions.None, 1000)]
+    [GeneratedRegex(@"\G[+-]?\d[\d.,]*,\d[\d.,]*", RegexOptions.None, 10_000)]
     private static partial Regex CommaNumber();
 
-    [GeneratedRegex(@"\G[+-]?(?:\.?\d|[½¼¾⅛⅜⅝⅞⅓⅔])", RegexOptions.None, 1000)]
+    [GeneratedRegex(@"\G[+-]?(?:\.?\d|[½¼¾⅛⅜⅝⅞⅓⅔])", RegexOptions.None, 10_000)]
     private static partial Regex Start();
 }
 

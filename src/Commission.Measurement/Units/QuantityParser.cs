@@ -129,22 +129,22 @@ public static partial class QuantityParser
         ? FaultText.SpacedDigits(spaced.Value, excerpt.Start)
         : FaultText.TwoNumbers(excerpt.Written, excerpt.Start);
 
-    [GeneratedRegex(@"±|\+ ?/ ?-|\+-", RegexOptions.None, 1000)]
+    [GeneratedRegex(@"±|\+ ?/ ?-|\+-", RegexOptions.None, 10_000)]
     private static partial Regex UncertaintySign();
 
-    [GeneratedRegex(@"^[+-]?\d{1,3}(?: \d{3})+(?:\.\d+)?(?![\d.])", RegexOptions.None, 1000)]
+    [GeneratedRegex(@"^[+-]?\d{1,3}(?: \d{3})+(?:\.\d+)?(?![\d.])", RegexOptions.None, 10_000)]
     private static partial Regex SpacedThousands();
 
-    [GeneratedRegex(@" +to +| *(?:\.\.\.?|[…–—]) *|(?<=[\d°A-Za-z%]) *-(?= *\d)(?<!\d-)|(?<=\d) +- +(?=\d)|(?<=\d)-(?=\d+(?!\d*/))", RegexOptions.IgnoreCase, 1000)]
+    [GeneratedRegex(@" +to +| *(?:\.\.\.?|[…–—]) *|(?<=[\d°A-Za-z%]) *-(?= *\d)(?<!\d-)|(?<=\d) +- +(?=\d)|(?<=\d)-(?=\d+(?!\d*/))", RegexOptions.IgnoreCase, 10_000)]
     private static partial Regex RangeSign();
 
-    [GeneratedRegex(@" +to +| *(?:\.\.\.?|[…–—]|-) *(?=\d)|(?<=\d{2}) */ *(?=\d{2})", RegexOptions.IgnoreCase, 1000)]
+    [GeneratedRegex(@" +to +| *(?:\.\.\.?|[…–—]|-) *(?=\d)|(?<=\d{2}) */ *(?=\d{2})", RegexOptions.IgnoreCase, 10_000)]
     private static partial Regex VoltageRangeSign();
 
-    [GeneratedRegex(@"^(?:~|≈|<|>|≤|≥|about\b|approx|ca\b|circa\b|around\b|under\b|over\b|less than\b|more than\b|above\b|below\b|max\b|min\b(?= *\d))", RegexOptions.IgnoreCase, 1000)]
+    [GeneratedRegex(@"^(?:~|≈|<|>|≤|≥|about\b|approx|ca\b|circa\b|around\b|under\b|over\b|less than\b|more than\b|above\b|below\b|max\b|min\b(?= *\d))", RegexOptions.IgnoreCase, 10_000)]
     private static partial Regex AboutWord();
 
-    [GeneratedRegex(@"^(?:zero|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|a? ?hundred|a? ?thousand|half|quarter|a dozen|dozen|minus|none|nil|no)\b", RegexOptions.IgnoreCase, 1000)]
+    [GeneratedRegex(@"^(?:zero|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|a? ?hundred|a? ?thousand|half|quarter|a dozen|dozen|minus|none|nil|no)\b", RegexOptions.IgnoreCase, 10_000)]
     private static partial Regex NumberWord();
 }
 

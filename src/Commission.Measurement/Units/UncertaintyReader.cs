@@ -34,7 +34,7 @@ internal static partial class UncertaintyReader
         return new WrittenUncertainty(half, unit.PlainPart, k, excerpt);
     }
 
-    [GeneratedRegex(@" *\(? *k *= *(?<k>\d{1,2}(?:\.\d{1,3})?) *\)?$", RegexOptions.IgnoreCase, 1000)]
+    [GeneratedRegex(@" *\(? *k *= *(?<k>\d{1,2}(?:\.\d{1,3})?) *\)?$", RegexOptions.IgnoreCase, 10_000)]
     private static partial Regex Coverage();
 }
 

@@ -143,6 +143,6 @@ public sealed partial class NamedReadingsTests
     private static int Line(int index) => Job.AsSpan(0, index).Count('\n') + 1;
 
     // A number as a value of its own: after a colon, a bracket or a comma; the second of "208 to 230 V" goes with the first.
-    [GeneratedRegex(@"(?<=[:\[,] )-?\d+(\.\d+)?(?= |,|\]|\}|$)(?!/)|(?<=\[)-?\d+(\.\d+)?(?= )", RegexOptions.Multiline | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(@"(?<=[:\[,] )-?\d+(\.\d+)?(?= |,|\]|\}|$)(?!/)|(?<=\[)-?\d+(\.\d+)?(?= )", RegexOptions.Multiline | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex Number();
 }

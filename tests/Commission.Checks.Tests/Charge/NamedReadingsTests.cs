@@ -24,7 +24,7 @@ public sealed partial class NamedReadingsTests
     ];
 
     // A reading in a row: its key, and the number whose last digit is moved. Places keep their columns.
-    [GeneratedRegex(@"(?<=(pressure|line|bulb|drier|before|after): )\d+\.\d+", RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(@"(?<=(pressure|line|bulb|drier|before|after): )\d+\.\d+", RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex Number();
 
     [Fact]

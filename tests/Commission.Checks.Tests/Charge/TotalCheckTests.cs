@@ -87,4 +87,13 @@ public sealed class TotalCheckTests
         var total = JobText.Context(ChargeJobs.TarnLane.With("method: subcooling", "removed: 4 oz\n  method: subcooling")).Get<WeighedCharge>().Total!;
         Assert.Equal(116.32, Mass.FromSi(total.Value.Value).Ounces, 0.01);
     }
+
+    // The other circuits' plates are the crew's: 9 lb 2 oz and 11 lb 4 oz are 20 lb 6 oz.
+    [Fact]
+    public void Circuits_of_one_unit_are_summed_beside_the_circuit_of_the_record()
+    {
+        var finding = JobLines.Finding(JobLines.Of("charging: {unit arrived: charged, scale: {before: 20 lb, after: 20 lb}, left in hoses: 0 oz}", equipment: ", nameplate: {factory charge: 9 lb 2 oz}, other circuits: [{id: B, charge: 11 lb 4 oz}]"), "charge.total");
+        Assert.Contains("20 lb 6.0 oz", finding.Statement, StringComparison.Ordinal);
+        Assert.Contains(finding.Readings, r => r.Text == "11 lb 4 oz");
+    }
 }

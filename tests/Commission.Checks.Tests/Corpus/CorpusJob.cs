@@ -100,9 +100,9 @@ internal sealed partial record CorpusJob
 
     private static string Folder([CallerFilePath] string path = "") => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(path)!, "..", "..", "corpus"));
 
-    [GeneratedRegex(@"file: (?<file>[\w/.-]+\.(png|jpg))", RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(@"file: (?<file>[\w/.-]+\.(png|jpg))", RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex Photo();
 
-    [GeneratedRegex("^units:.*$", RegexOptions.Multiline, 1000)]
+    [GeneratedRegex("^units:.*$", RegexOptions.Multiline, 10_000)]
     private static partial Regex UnitsLine();
 }

@@ -17,10 +17,10 @@ public sealed partial class NamedNumbersTests
     private static readonly string[] OwnPhases = [Phases.Safety, Phases.Refrigerant, Phases.Functional, Phases.Evidence];
 
     // A value behind a key: its number, wherever it stands; not a time, not a date, not a word with a digit in it.
-    [GeneratedRegex(@"(?<=[a-z]: \[?)-?\d+(\.\d+)?(?= (psig|micron|Pa|F|°F|°C|K|lb|oz|kg|g/yr|ft|m|ft2|m2|bar\(g\)|inwc|A|V|h|min|%)\b|, |\}|\])", RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(@"(?<=[a-z]: \[?)-?\d+(\.\d+)?(?= (psig|micron|Pa|F|°F|°C|K|lb|oz|kg|g/yr|ft|m|ft2|m2|bar\(g\)|inwc|A|V|h|min|%)\b|, |\}|\])", RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex Number();
 
-    [GeneratedRegex(@"\n(?=[a-z])", RegexOptions.None, 1000)]
+    [GeneratedRegex(@"\n(?=[a-z])", RegexOptions.None, 10_000)]
     private static partial Regex EndOfPart();
 
     [Theory]

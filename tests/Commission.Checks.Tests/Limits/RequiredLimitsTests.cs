@@ -27,6 +27,6 @@ public sealed partial class RequiredLimitsTests
         Assert.Throws<InvalidOperationException>(() => new LimitResolver(LimitLibrary.Embedded, [], ImmutableDictionary<string, MakerFigure>.Empty, new LimitSituation(), new DecisionRuleChoice(null)).Require(LimitIds.PipingTotalLength)).Message);
 
     // Unbalance.Judge hands its id on.
-    [GeneratedRegex(@"(?:Limits\.Require\(|Unbalance\.Judge\(context, this, \w+, )LimitIds\.(?<id>\w+)", RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(@"(?:Limits\.Require\(|Unbalance\.Judge\(context, this, \w+, )LimitIds\.(?<id>\w+)", RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex Required();
 }

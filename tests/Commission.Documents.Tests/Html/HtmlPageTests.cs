@@ -214,21 +214,21 @@ public partial class HtmlPageTests
 
     private static int Count(string text, string part) => text.Split(part).Length - 1;
 
-    [GeneratedRegex("""(src|href)="(?!#)|url\((?!#clip)|@import|<link|<img|fetch\(|XMLHttpRequest""", RegexOptions.ExplicitCapture, 2000)]
+    [GeneratedRegex("""(src|href)="(?!#)|url\((?!#clip)|@import|<link|<img|fetch\(|XMLHttpRequest""", RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex FetchPattern();
 
-    [GeneratedRegex(""" id="(?<it>[^"]*)["]""", RegexOptions.ExplicitCapture, 2000)]
+    [GeneratedRegex(""" id="(?<it>[^"]*)["]""", RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex IdPattern();
 
-    [GeneratedRegex("""href="#(?<it>[^"]*)["]""", RegexOptions.ExplicitCapture, 2000)]
+    [GeneratedRegex("""href="#(?<it>[^"]*)["]""", RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex LinkPattern();
 
-    [GeneratedRegex("""url\(#(?<it>[^)]*)\)""", RegexOptions.ExplicitCapture, 2000)]
+    [GeneratedRegex("""url\(#(?<it>[^)]*)\)""", RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex ClipPattern();
 
-    [GeneratedRegex("""<script type="application/json">(?<it>.*?)</script>""", RegexOptions.ExplicitCapture, 2000)]
+    [GeneratedRegex("""<script type="application/json">(?<it>.*?)</script>""", RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex JsonPattern();
 
-    [GeneratedRegex("""class="qr"[^>]*viewBox="0 0 (?<size>\d+) \d+"[^>]*><rect[^>]*fill="#fff"/><path fill="#000" d="(?<it>[^"]*)["]""", RegexOptions.ExplicitCapture, 2000)]
+    [GeneratedRegex("""class="qr"[^>]*viewBox="0 0 (?<size>\d+) \d+"[^>]*><rect[^>]*fill="#fff"/><path fill="#000" d="(?<it>[^"]*)["]""", RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex CodePattern();
 }

@@ -109,6 +109,10 @@ cause-low-load = a low load
 cause-low-load-next = Warm the room or wait for more load, then read again before anything is judged.
 cause-low-load-apart = read again with more load
 
+seen-outside-damper = outside damper
+seen-outside-damper-works = an outside damper that works
+seen-outside-damper-stuck = an outside damper that does not move as it should
+
 seen-orifice = orifice
 seen-orifice-of-the-plate = an orifice of the size the plate asks for
 seen-orifice-larger = an orifice larger than the plate asks for

@@ -63,3 +63,7 @@ superheat-swung = superheat swung between { $low } and { $high } in the settled 
 # $time (text) - when it was read
 # $swing (message) - how far it swung
 valve-hunts = The valve held { $superheat } of superheat at { $time }, but { $swing }.
+
+## Carbon dioxide above its critical point
+
+gas-cooler-next = Compare the controller's set point with the maker's curve for this outlet temperature, look at the high-pressure valve and at the gas cooler's fans; change no charge on this number.

@@ -32,3 +32,28 @@ voltage-unbalance-stop-next = Stop the unit and lock it out. Look for a lost pha
 # $good (text) - the unbalance up to which a motor gives its full output
 # $share (quantity) - what it may give of its rated output
 voltage-unbalance-derated = Above { $good } a motor is derated: it may give { $share } of its rated output here (NEMA MG-1, from memory).
+
+## Heaters of a cold room
+
+heater-what = Do the defrost and door heaters draw what their plate says?
+heater-formula = share of the rated current within the limit; no current at all is a dead heater
+heater-source = Voltage ± 10 % and the element's own tolerance, IEC 60335-1 clause 10 (from memory).
+heater-next = Disconnect and prove dead; measure the elements one by one. A dead one ices the coil or the door up, one that draws too much is wired to the wrong voltage.
+
+# $which (text) - which heater
+heater-dead = The { $which } draws nothing.
+
+# $which (text) - which heater
+# $current (text) - what it draws
+heater-draws = The { $which } draws { $current }.
+heater-not-rated = its rated current is not written
+
+# $which (text) - which heater
+# $current (text) - what it draws
+# $rated (text) - what its plate says
+heater-right = The { $which } draws { $current }; its plate says { $rated }.
+
+# $which (text) - which heater
+# $current (text) - what it draws
+# $rated (text) - what its plate says
+heater-wrong = The { $which } draws { $current }, and its plate says { $rated }.

@@ -19,3 +19,30 @@ water-mixture-next = Take density and specific heat of the mixture from its make
 # $heat (quantity) - heat carried, with its uncertainty
 water-carries = The water carries { $heat }.
 water-carries-kind = compare it with the maker's table at the same temperatures
+
+## Many indoor units
+
+trial-run-what = Did the maker's trial run end without a fault, and does each indoor unit answer under its own address, so that pipes and wires are not crossed?
+trial-run-formula = trial run and addresses ok, where they were tried
+trial-run-source = Start-up lists of multi-split and variable-flow systems (common practice, no source).
+trial-run-next = Read the fault the trial run ended with. Run the indoor units one by one and feel whose pipes change: what is crossed is changed over at the terminals, or at the branch.
+
+## Cold rooms
+
+relief-port-what = Does the pressure relief port of the freezer room let air in, and does its heater keep it free of ice?
+relief-port-formula = seen to move, its heater warm
+relief-port-source = Makers of insulated rooms (common practice, no source).
+relief-port-next = Free the port and mend its heater before the room is cooled down: a shut room draws its panels in, and its door cannot be opened from inside.
+
+sensor-what = Does the controller show what a thermometer beside its sensor reads?
+sensor-formula = |what it shows − what the thermometer reads| ≤ limit
+sensor-source = 1 K: class 1 of EN 13485, thermometers for chilled and frozen food (from memory).
+sensor-next = Look where the sensor hangs, at its terminals and at the kind of sensor the controller is set to; then correct it in the controller and compare again.
+
+# $what (text) - which sensor
+# $by (quantity) - how far it is off
+sensor-agrees = { $what }: the controller is { $by } off the thermometer beside its sensor.
+
+# $what (text) - which sensor
+# $by (quantity) - how far it is off
+sensor-off = { $what }: the controller is { $by } off the thermometer beside its sensor, and everything it switches with it.

@@ -50,3 +50,20 @@ next-tightness = Test under dry nitrogen and search every joint before the vacuu
 next-tightness-charged = If the nitrogen test was made, write its gas, pressure, hold and search of the joints. If not, nobody knows whether the joints are tight: recover the charge and do not put it back; test, evacuate, hold, and weigh in clean refrigerant: the factory charge and what the lines ask for.
 next-dryness = Evacuate with the gauge at the system, close the valve and watch the hold before anything is charged; if that was done, write it.
 next-dryness-charged = If the system was evacuated and held, write the readings. If not, it may hold air and water: recover the charge and do not put it back; evacuate, hold, and weigh in clean refrigerant: the factory charge and what the lines ask for.
+
+## What is left for another day
+
+# $what (text) - what is to be done then
+# $outdoor (message) - from which outdoor temperature, with a comma before it; or nothing
+# $by (message) - until when, with a comma before it; or nothing
+return-visit = return visit: { $what }{ $outdoor }{ $by }
+
+# $least (text) - the outdoor temperature
+return-visit-outdoor = , when it is at least { $least } outdoors
+
+# $by (date) - the day
+return-visit-by = , by { $by }
+
+# $shows (text) - what it will show
+# $by (date) - the day
+photo-follows = photo of the { $shows }, by { $by }

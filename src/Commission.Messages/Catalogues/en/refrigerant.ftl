@@ -248,3 +248,40 @@ suction-drier-out = Take the suction drier out by { $by }, and test the oil then
 suction-drier-past = The suction drier was to come out by { $by }, before this work.
 suction-drier-undated = A suction drier was fitted to clean up, and no date is written for taking it out.
 suction-drier-undated-why = nobody has a date for taking the suction drier out
+
+## Oil
+
+oil-what = Does the oil that went in go with the refrigerant, and how much of the old oil was left?
+oil-formula = kind of oil against the refrigerant; share of old oil ≤ limit
+oil-source = An HFC or HFO carries no mineral oil back: ASHRAE Handbook Refrigeration, lubricants (from memory). 5 % of old oil: retrofit guides of refrigerant makers (from memory); the compressor's maker first.
+oil-next = Drain it and fill the oil that the compressor's maker names for this refrigerant; where oil may lie in the lines, run, drain and fill again.
+
+# $oil (text) - the kind of oil
+# $refrigerant (name) - the refrigerant
+oil-goes = Oil that went in with { $refrigerant }: { $oil }.
+
+# $oil (text) - the kind of oil
+# $refrigerant (name) - the refrigerant
+oil-wrong = Oil that went in: { $oil }. { $refrigerant } does not carry it back to the compressor.
+
+# $share (text) - share of the old oil
+oil-left = { $share } of the old oil is left.
+
+# $share (text) - share of the old oil
+# $limit (text) - what is allowed
+oil-left-too-much = { $share } of the old oil is left; { $limit } is asked for.
+oil-left-next = Run it for a day, drain and fill again, and measure what is left; each change leaves about a tenth to a fifth of the old.
+
+## What somebody put in before
+
+additives-what = Was leak sealant or dye found in the circuit?
+additives-formula = as written
+additives-source = Instructions of recovery machines and compressors (common practice, no source).
+additives-kind = what was found before the work
+sealant-found = Leak sealant was found in the circuit: it hardens where moisture reaches it, in hoses, instruments and the recovery machine.
+sealant-next = Recover through a sealant filter into a cylinder of its own, marked for destruction; change the driers; say it on the unit's label. Makers of compressors may refuse warranty.
+dye-found = Leak dye was found in the circuit.
+additives-none = Neither sealant nor dye was found.
+
+# $cylinder (text) - the cylinder
+sealant-back = Leak sealant was found in the circuit, and gas from the recovery cylinder { $cylinder } went back in.

@@ -17,3 +17,7 @@ by-weight-guide-why = the plate's charge is of another refrigerant: a guide valu
 # $mass (quantity) - what went in
 # $gas (name) - the refrigerant now
 by-weight-changed = { $mass } of { $gas } went in.
+
+# $circuits (count) - circuits of the unit, this one among them
+# $mass (quantity) - what they hold together
+whole-unit = The { $circuits } circuits of the unit hold { $mass } together.
