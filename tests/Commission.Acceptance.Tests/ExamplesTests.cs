@@ -10,6 +10,8 @@ namespace Commission.Acceptance.Tests;
 /// <summary>What the examples show together, and what each one was written to show.</summary>
 public sealed class ExamplesTests
 {
+    private const string Kit = "nordmark-van-2.kit.yaml";
+
     // Checks that no example can make speak without becoming an unlikely job, and why.
     private static readonly Dictionary<string, string> Silent = new(StringComparer.Ordinal)
     {
@@ -44,6 +46,39 @@ public sealed class ExamplesTests
         var folder = Repository.PathTo("examples", example, "photos");
         foreach (var photo in Directory.Exists(folder) ? Directory.GetFiles(folder) : [])
             Assert.InRange(new FileInfo(photo).Length, 60, 1000);
+    }
+
+    [Fact]
+    public void Two_examples_have_their_people_and_instruments_from_one_kit()
+    {
+        string[] users = ["wet-system", "winter-start"];
+        Assert.Equal(users, Repository.Examples.Where(e => File.Exists(Repository.PathTo("examples", e, Kit))));
+        Assert.Single(users.Select(e => File.ReadAllText(Repository.PathTo("examples", e, Kit))).Distinct(StringComparer.Ordinal));
+        var (wet, winter) = (ExamplesLibrary.Read("wet-system").Job!, ExamplesLibrary.Read("winter-start").Job!);
+        foreach (var job in new[] { wet, winter })
+        {
+            Assert.Equal(["gauge", "clamp", "air", "vacuum", "scale", "detector"], job.Instruments.Where(i => i.Id.At.File == Kit).Select(i => i.Id.Value));
+            Assert.Equal(Kit, job.Identity.People!.Installer!.At.File);
+            Assert.Equal("job.yaml", job.Instruments[0].Checks!.Zero!.Read.At.File);
+        }
+
+        // What a job writes itself wins over the kit.
+        Assert.Equal((Kit, "job.yaml"), (winter.Identity.People!.Technician!.At.File, wet.Identity.People!.Technician!.At.File));
+        Assert.Equal(4, winter.Instruments.Count(i => i.Id.At.File == "job.yaml"));
+    }
+
+    [Fact]
+    public void A_kit_of_the_shop_folder_does_what_the_one_beside_the_job_does()
+    {
+        using var folder = new TemporaryFolder();
+        Directory.CreateDirectory(Path.Combine(folder.Path, "photos"));
+        var example = Repository.PathTo("examples", "wet-system");
+        foreach (var file in Directory.EnumerateFiles(example, "*", SearchOption.AllDirectories).Where(f => Path.GetFileName(f) != Kit))
+            File.Copy(file, Path.Combine(folder.Path, Path.GetRelativePath(example, file)));
+        var job = Path.Combine(folder.Path, "job.yaml");
+        var beside = CommandRun.Of("check", Repository.PathTo("examples", "wet-system", "job.yaml"));
+        Assert.Equal((1, beside.Output), (beside.ExitCode, CommandRun.Of("check", job, "--shop", Repository.PathTo("examples", "winter-start")).Output));
+        Assert.Equal(2, CommandRun.Of("check", job).ExitCode);
     }
 
     [Fact]
