@@ -49,6 +49,10 @@ public sealed class ExamplesTests
     }
 
     [Fact]
+    public void The_shortest_file_can_be_read_and_copied_line_by_line() =>
+        Assert.All(File.ReadAllLines(Repository.PathTo("examples", "first-split", "job.yaml")), l => Assert.InRange(l.Length, 0, 100));
+
+    [Fact]
     public void Two_examples_have_their_people_and_instruments_from_one_kit()
     {
         string[] users = ["wet-system", "winter-start"];
