@@ -1,3 +1,5 @@
+using System.Buffers.Binary;
+using System.Security.Cryptography;
 using Commission.Checks.Kernel;
 using Commission.Checks.Recording;
 using Commission.Measurement.Decisions;
@@ -41,11 +43,27 @@ public sealed class ExamplesTests
 
     [Theory]
     [MemberData(nameof(Examples))]
-    public void Photos_are_small_drawn_pictures(string example)
+    public void Photos_are_small_drawn_pictures_large_enough_to_read(string example)
     {
-        var folder = Repository.PathTo("examples", example, "photos");
-        foreach (var photo in Directory.Exists(folder) ? Directory.GetFiles(folder) : [])
-            Assert.InRange(new FileInfo(photo).Length, 60, 1000);
+        foreach (var photo in PhotosOf(example))
+        {
+            // PNG (ISO/IEC 15948): eight bytes of signature, then the header chunk with width and height as big-endian 32-bit numbers.
+            var bytes = File.ReadAllBytes(photo);
+            Assert.Equal([0x89, .. "PNG\r\n\u001a\n"u8], bytes[..8]);
+            Assert.Equal("IHDR"u8, bytes.AsSpan(12, 4));
+            Assert.InRange(BinaryPrimitives.ReadUInt32BigEndian(bytes.AsSpan(16)), 640u, 1600u);
+            Assert.InRange(BinaryPrimitives.ReadUInt32BigEndian(bytes.AsSpan(20)), 480u, 1200u);
+            Assert.InRange(bytes.Length, 2_000, 40_000);
+        }
+    }
+
+    [Fact]
+    public void Every_photo_is_another_picture_and_belongs_to_a_job()
+    {
+        var photos = Repository.Examples.SelectMany(PhotosOf).ToList();
+        Assert.Equal(photos.Count, photos.Select(p => Convert.ToHexString(SHA256.HashData(File.ReadAllBytes(p)))).Distinct().Count());
+        foreach (var example in Repository.Examples)
+            Assert.Equal(ExamplesLibrary.Read(example).Job!.Photos.Select(p => Path.GetFileName(p.File.Value)).Order(StringComparer.Ordinal), PhotosOf(example).Select(p => Path.GetFileName(p)).Order(StringComparer.Ordinal));
     }
 
     [Fact]
@@ -171,6 +189,12 @@ public sealed class ExamplesTests
         Assert.Contains(repeated.Readings, r => r.At.Line == first + 1);
         Assert.Contains("11:45", repeated.Statement, StringComparison.Ordinal);
         Assert.Equal(Outcome.Accepted, Record("copied-readings").Outcome);
+    }
+
+    private static string[] PhotosOf(string example)
+    {
+        var folder = Repository.PathTo("examples", example, "photos");
+        return Directory.Exists(folder) ? Directory.GetFiles(folder) : [];
     }
 
     private static Records.Findings.Finding Only(string example, string check) => Assert.Single(ExamplesLibrary.Findings(example), f => f.Check == check);
