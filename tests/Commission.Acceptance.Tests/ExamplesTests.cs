@@ -1,3 +1,5 @@
+using System.Buffers.Binary;
+using System.Security.Cryptography;
 using Commission.Checks.Kernel;
 using Commission.Checks.Recording;
 using Commission.Measurement.Decisions;
@@ -10,6 +12,8 @@ namespace Commission.Acceptance.Tests;
 /// <summary>What the examples show together, and what each one was written to show.</summary>
 public sealed class ExamplesTests
 {
+    private const string Kit = "nordmark-van-2.kit.yaml";
+
     // Checks that no example can make speak without becoming an unlikely job, and why.
     private static readonly Dictionary<string, string> Silent = new(StringComparer.Ordinal)
     {
@@ -39,11 +43,64 @@ public sealed class ExamplesTests
 
     [Theory]
     [MemberData(nameof(Examples))]
-    public void Photos_are_small_drawn_pictures(string example)
+    public void Photos_are_small_drawn_pictures_large_enough_to_read(string example)
     {
-        var folder = Repository.PathTo("examples", example, "photos");
-        foreach (var photo in Directory.Exists(folder) ? Directory.GetFiles(folder) : [])
-            Assert.InRange(new FileInfo(photo).Length, 60, 1000);
+        foreach (var photo in PhotosOf(example))
+        {
+            // PNG (ISO/IEC 15948): eight bytes of signature, then the header chunk with width and height as big-endian 32-bit numbers.
+            var bytes = File.ReadAllBytes(photo);
+            Assert.Equal([0x89, .. "PNG\r\n\u001a\n"u8], bytes[..8]);
+            Assert.Equal("IHDR"u8, bytes.AsSpan(12, 4));
+            Assert.InRange(BinaryPrimitives.ReadUInt32BigEndian(bytes.AsSpan(16)), 640u, 1600u);
+            Assert.InRange(BinaryPrimitives.ReadUInt32BigEndian(bytes.AsSpan(20)), 480u, 1200u);
+            Assert.InRange(bytes.Length, 2_000, 40_000);
+        }
+    }
+
+    [Fact]
+    public void Every_photo_is_another_picture_and_belongs_to_a_job()
+    {
+        var photos = Repository.Examples.SelectMany(PhotosOf).ToList();
+        Assert.Equal(photos.Count, photos.Select(p => Convert.ToHexString(SHA256.HashData(File.ReadAllBytes(p)))).Distinct().Count());
+        foreach (var example in Repository.Examples)
+            Assert.Equal(ExamplesLibrary.Read(example).Job!.Photos.Select(p => Path.GetFileName(p.File.Value)).Order(StringComparer.Ordinal), PhotosOf(example).Select(p => Path.GetFileName(p)).Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void The_shortest_file_can_be_read_and_copied_line_by_line() =>
+        Assert.All(File.ReadAllLines(Repository.PathTo("examples", "first-split", "job.yaml")), l => Assert.InRange(l.Length, 0, 100));
+
+    [Fact]
+    public void Two_examples_have_their_people_and_instruments_from_one_kit()
+    {
+        string[] users = ["wet-system", "winter-start"];
+        Assert.Equal(users, Repository.Examples.Where(e => File.Exists(Repository.PathTo("examples", e, Kit))));
+        Assert.Single(users.Select(e => File.ReadAllText(Repository.PathTo("examples", e, Kit))).Distinct(StringComparer.Ordinal));
+        var (wet, winter) = (ExamplesLibrary.Read("wet-system").Job!, ExamplesLibrary.Read("winter-start").Job!);
+        foreach (var job in new[] { wet, winter })
+        {
+            Assert.Equal(["gauge", "clamp", "air", "vacuum", "scale", "detector"], job.Instruments.Where(i => i.Id.At.File == Kit).Select(i => i.Id.Value));
+            Assert.Equal(Kit, job.Identity.People!.Installer!.At.File);
+            Assert.Equal("job.yaml", job.Instruments[0].Checks!.Zero!.Read.At.File);
+        }
+
+        // What a job writes itself wins over the kit.
+        Assert.Equal((Kit, "job.yaml"), (winter.Identity.People!.Technician!.At.File, wet.Identity.People!.Technician!.At.File));
+        Assert.Equal(4, winter.Instruments.Count(i => i.Id.At.File == "job.yaml"));
+    }
+
+    [Fact]
+    public void A_kit_of_the_shop_folder_does_what_the_one_beside_the_job_does()
+    {
+        using var folder = new TemporaryFolder();
+        Directory.CreateDirectory(Path.Combine(folder.Path, "photos"));
+        var example = Repository.PathTo("examples", "wet-system");
+        foreach (var file in Directory.EnumerateFiles(example, "*", SearchOption.AllDirectories).Where(f => Path.GetFileName(f) != Kit))
+            File.Copy(file, Path.Combine(folder.Path, Path.GetRelativePath(example, file)));
+        var job = Path.Combine(folder.Path, "job.yaml");
+        var beside = CommandRun.Of("check", Repository.PathTo("examples", "wet-system", "job.yaml"));
+        Assert.Equal((1, beside.Output), (beside.ExitCode, CommandRun.Of("check", job, "--shop", Repository.PathTo("examples", "winter-start")).Output));
+        Assert.Equal(2, CommandRun.Of("check", job).ExitCode);
     }
 
     [Fact]
@@ -132,6 +189,12 @@ public sealed class ExamplesTests
         Assert.Contains(repeated.Readings, r => r.At.Line == first + 1);
         Assert.Contains("11:45", repeated.Statement, StringComparison.Ordinal);
         Assert.Equal(Outcome.Accepted, Record("copied-readings").Outcome);
+    }
+
+    private static string[] PhotosOf(string example)
+    {
+        var folder = Repository.PathTo("examples", example, "photos");
+        return Directory.Exists(folder) ? Directory.GetFiles(folder) : [];
     }
 
     private static Records.Findings.Finding Only(string example, string check) => Assert.Single(ExamplesLibrary.Findings(example), f => f.Check == check);

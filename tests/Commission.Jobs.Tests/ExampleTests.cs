@@ -19,11 +19,9 @@ public sealed class ExampleTests
     });
 
     [Fact]
-    public void The_first_example_fits_one_screen_and_reads()
+    public void The_first_example_reads()
     {
-        var text = Reading.Data("first-split.yaml");
-        Assert.True(text.TrimEnd('\n').Split('\n').Length <= 25);
-        var (reading, problems) = Reading.Of(text);
+        var (reading, problems) = Reading.Of(Reading.Data("first-split.yaml"));
         Assert.Empty(problems);
         var job = reading.Job!;
         Assert.Equal(2, job.Charging!.Readings.Length);
