@@ -97,10 +97,10 @@ public sealed class EmbeddedPackTests
             "air.airflow", "air.coil-drop", "air.filter-drop",
             "air.gas-heat.carbon-dioxide", "air.gas-heat.draft", "air.gas-heat.flame-signal", "air.gas-heat.flue-temperature", "air.gas-heat.inlet-pressure", "air.gas-heat.input", "air.gas-heat.manifold-pressure", "air.gas-heat.oxygen",
             "air.heat-rise", "air.outside-air.airflow", "air.outside-air.position", "air.temperature-split",
-            "charge.approach", "charge.liquid-pressure", "charge.subcooling", "charge.superheat", "charge.total", "charge.vapor-pressure", "charge.weight.tolerance-mass",
+            "charge.approach", "charge.gas-cooler.outlet", "charge.gas-cooler.pressure", "charge.liquid-pressure", "charge.receiver-pressure", "charge.subcooling", "charge.superheat", "charge.total", "charge.vapor-pressure", "charge.weight.tolerance-mass",
             "electrical.compressor-current", "electrical.terminal-torque", "electrical.voltage",
             "functional.water.difference", "functional.water.flow", "functional.water.freezing", "functional.water.pressure", "functional.water.strainer-drop", "functional.water.volume",
-            "piping.first-branch", "piping.height-difference", "piping.longest-run", "piping.total-length", "piping.traps",
+            "piping.first-branch", "piping.height-difference", "piping.longest-run", "piping.total-index", "piping.total-length", "piping.traps",
             "pressure-test.level", "safety.room-area",
         ];
         var set = LimitLibrary.EmbeddedNames.SelectMany(name => LimitLibrary.Embedded.Find(name)!.Limits.Keys).ToHashSet(StringComparer.Ordinal);

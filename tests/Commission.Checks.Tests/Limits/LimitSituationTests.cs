@@ -141,7 +141,8 @@ public sealed class LimitSituationTests
 
     [Fact]
     public void What_is_not_known_holds_for_nothing() =>
-        Assert.All(LimitSubject.All, subject =>
+        // But for a motor that nobody describes: it is taken to run on the mains, where the order of the phases matters.
+        Assert.All(LimitSubject.All.Where(subject => subject.Key != "driven"), subject =>
         {
             var condition = new LimitCondition(subject) { Words = [.. subject.Words.Select(LimitCondition.Fold)], Lower = (0, true) };
             Assert.False(condition.Holds(new LimitSituation()));

@@ -30,7 +30,7 @@ trial-run-next = Read the fault the trial run ended with. Run the indoor units o
 ## Cold rooms
 
 relief-port-what = Does the pressure relief port of the freezer room let air in, and does its heater keep it free of ice?
-relief-port-formula = seen to move, its heater warm
+relief-port-formula = relief port ok: its flap moves and its heater is warm
 relief-port-source = Makers of insulated rooms (common practice, no source).
 relief-port-next = Free the port and mend its heater before the room is cooled down: a shut room draws its panels in, and its door cannot be opened from inside.
 

@@ -1,7 +1,7 @@
 ### Pipework: lines, branches, supports.
 
 branch-joints-what = Do the branch joints stand as their maker asks: level or upright, with the straight run before them?
-branch-joints-formula = as written
+branch-joints-formula = branch joints placed: yes, as the crew writes it
 branch-joints-source = Manuals of variable-flow systems (common practice, no source).
 branch-joints-next = Turn the joint as the maker's drawing has it before the lines are tested and insulated: a tilted one sends the liquid to one side.
 branch-joints-placed = The branch joints stand as the maker asks.

@@ -275,7 +275,7 @@ oil-left-next = Run it for a day, drain and fill again, and measure what is left
 ## What somebody put in before
 
 additives-what = Was leak sealant or dye found in the circuit?
-additives-formula = as written
+additives-formula = sealant and dye as the crew found them; gas with sealant in it never goes back
 additives-source = Instructions of recovery machines and compressors (common practice, no source).
 additives-kind = what was found before the work
 sealant-found = Leak sealant was found in the circuit: it hardens where moisture reaches it, in hoses, instruments and the recovery machine.
