@@ -242,7 +242,7 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
     // What a circuit has not cannot fail in it; a receiver takes up what would be too much.
     private ImmutableArray<string> Absent() => [.. HasReversingValve() ? Array.Empty<string>() : ["reversing valve"], .. _charge.HasReceiver ? ["full condenser"] : Array.Empty<string>()];
 
-    private bool HasReversingValve() => _context.Job.Equipment.System.Value is SystemKind.HeatPump or SystemKind.DuctlessSplit or SystemKind.MultiSplit or SystemKind.VRF
+    private bool HasReversingValve() => _context.Job.Equipment.System.Value is SystemKind.HeatPump or SystemKind.DuctlessSplit or SystemKind.MultiSplit or SystemKind.VRF or SystemKind.AirToWaterHeatPump
         || _charge.Rows.Any(r => r.Written.ReversingValve is not null || r.Mode == OperatingMode.Heating);
 
     private Diagnosis None(ChargeRow row, Message why, Message next) => Make(row, DiagnosisStanding.None, [], DiagnosisMessages.None(why), next, "none");

@@ -112,6 +112,12 @@ internal sealed record LimitSituation
     /// <summary>Whether gauges were put on the running system.</summary>
     public bool? Readings { get; init; }
 
+    /// <summary>Whether a drive sets the compressor's speed; a motor nobody describes runs on the mains.</summary>
+    public bool? Driven { get; init; }
+
+    /// <summary>Whether refrigerant runs through lines that were laid on site.</summary>
+    public bool? FieldLines { get; init; }
+
     /// <summary>Where the indoor unit stands; the attic when one of several stands there, and not known when they differ otherwise.</summary>
     public string? Place { get; init; }
 
@@ -141,6 +147,8 @@ internal sealed record LimitSituation
             Metering = equipment.Metering?.Kind.Value.ToString(),
             Application = (equipment.Application?.Value ?? (system == SystemKind.Refrigeration ? null : Jobs.Model.Words.Application.AC))?.ToString(),
             Compressor = equipment.Compressor?.Kind.Value.ToString(),
+            Driven = equipment.Compressor?.Kind.Value == CompressorKind.VariableSpeed,
+            FieldLines = !equipment.Piping.IsEmpty,
             Refrigerant = equipment.Refrigerant.Value,
             Phases = equipment.Nameplate?.Phases?.Value,
             Receiver = equipment.Receiver?.Value ?? (system == SystemKind.Refrigeration ? null : false),

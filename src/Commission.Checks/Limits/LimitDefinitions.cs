@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Commission.Measurement.Decisions;
 using Commission.Measurement.Quantities;
-using CompressorKind = Commission.Jobs.Model.Words.CompressorKind;
 
 namespace Commission.Checks.Limits;
 
@@ -113,7 +112,7 @@ internal sealed class LimitSubject
         new("metering", ["fixed orifice", "capillary", "TXV", "EEV"], s => s.Metering),
         new("application", ["AC", "high temperature", "medium temperature", "low temperature", "ice", "drying"], s => s.Application),
         new("compressor", ["fixed", "two-stage", "variable speed", "digital", "tandem"], s => s.Compressor),
-        new("driven", YesNo, s => Word(s.Compressor == nameof(CompressorKind.VariableSpeed))),
+        new("driven", YesNo, s => Word(s.Driven)),
         new("mode", ["cooling", "heating"], s => s.Mode),
         new("refrigerant", [], s => s.Refrigerant),
         new("refrigerant class", ["A1", "A2L", "A2", "A3", "B1", "B2L", "B2", "B3"], s => s.RefrigerantClass),
@@ -125,6 +124,7 @@ internal sealed class LimitSubject
         new("hermetically sealed", YesNo, s => Word(s.HermeticallySealed)),
         new("leak sensor", YesNo, s => Word(s.LeakSensor)),
         new("readings", YesNo, s => Word(s.Readings)),
+        new("field lines", YesNo, s => Word(s.FieldLines)),
         new("place", ["attic", "basement", "closet", "ceiling", "room", "crawl space", "garage", "machine room", "roof", "other"], s => s.Place),
         new("capacity", Dimension.Power, s => s.Capacity),
         new("full charge", Dimension.Mass, s => s.FullCharge),

@@ -30,7 +30,7 @@ public static class LimitSheets
             return null;
         var rows = Rows(pack, units).ToImmutableArray();
         var clauses = pack.Clauses.Select(c => ImmutableArray.Create(c.Clause, c.Says, c.Mark)).ToImmutableArray();
-        var required = pack.Required.Select(r => $"{r.Because}: {string.Join(", ", r.Checks.Select(g => string.Join(" or ", g)))}{(r.Photos.Count == 0 ? "" : "; photos: " + string.Join(", ", r.Photos))}").ToList();
+        var required = pack.Required.Select(r => $"{r.Because}: {string.Join(", ", r.Checks.Select(c => string.Join(" or ", c.OneOf)))}{(r.Photos.Count == 0 ? "" : "; photos: " + string.Join(", ", r.Photos))}").ToList();
         return new Sheet(
             $"{pack.Name}: {pack.Title}",
             [
