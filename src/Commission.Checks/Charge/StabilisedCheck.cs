@@ -4,6 +4,7 @@ using Commission.Checks.Limits;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Charge;
@@ -37,6 +38,8 @@ internal sealed class StabilisedCheck : ICheck
         yield return JudgeTime(context, row);
         if (row.Settling.Block is not null)
             yield break;
+        if (context.Get<RunningLog>() is { Change: { } moved } log && context.Limits.Find(LimitIds.ChargeStabilisedChange) is { } most)
+            yield return JudgeLog(context, log, moved, most);
         var before = analysis.Rows.LastOrDefault(r => r.Mode == OperatingMode.Cooling && r != row && r.Settling.Block is null);
         if (before is null || context.Limits.Find(LimitIds.ChargeStabilisedChange) is not { } limit)
             yield break;
@@ -63,6 +66,20 @@ internal sealed class StabilisedCheck : ICheck
             .Say($"The reading at {row.Time} was taken {text} after {settling.After}; {LimitText.Of(least, context.Present.Units)} are asked for.");
         // A reading taken too early says nothing against the system: it says nothing at all.
         return finding.Passes ? finding.Build() : finding.NotEvaluated(settling.Words, settling.Todo!);
+    }
+
+    private Finding JudgeLog(CheckContext context, RunningLog log, Uncertain moved, Limit limit)
+    {
+        var state = context.State(limit);
+        var finding = context.Finding(this, "superheat in the log");
+        foreach (var use in log.Uses)
+            finding.Use(use);
+        var present = context.Present;
+        var (change, length) = (present.InMessage(moved, DisplayKind.TemperatureDifference), new DurationValue(log.Length));
+        finding.Step("Δ", "change of superheat over the last minutes of the log", "slope of a straight line × its length", present.Text(log.Length, DisplayKind.Duration), present.Text(moved, DisplayKind.TemperatureDifference), "least squares")
+            .Judge(moved, DisplayKind.TemperatureDifference, state with { Kind = LimitKind.Within, Text = $"{state.Text} either way", LowerSi = -state.UpperSi })
+            .Say(ChargeMessages.LogChange(length, change, present.InMessage(log.Low, DisplayKind.TemperatureDifference), present.InMessage(log.High, DisplayKind.TemperatureDifference)));
+        return finding.Passes ? finding.Build() : finding.NotEvaluated(ChargeMessages.LogStillMoving, ChargeMessages.LogStillMovingNext);
     }
 
     private Finding JudgeChange(CheckContext context, string what, ChargeRow before, ChargeRow row, RowNumber first, RowNumber last, Limit limit)

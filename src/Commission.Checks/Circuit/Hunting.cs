@@ -29,13 +29,17 @@ internal sealed class Hunting
     public static Hunting? In(CheckContext context)
     {
         var charge = context.Get<ChargeAnalysis>();
+        var most = context.Limits.Require(LimitIds.ChargeHuntingSwing).Upper!.Si;
+        // A log sees what lies between readings by hand.
+        if (!charge.HasFixedMetering && context.Get<RunningLog>() is { Change: not null } log && log.High - log.Low > most)
+            return new Hunting(log.Low, log.High);
         var rows = charge.Rows.Where(r => r.Mode == OperatingMode.Cooling && r.Settling.Block is null && Superheat(r) is not null).ToArray();
         if (rows.Length < 2 || charge.HasFixedMetering)
             return null;
         var values = rows.Select(r => Superheat(r)!.Value).ToArray();
         var (low, high) = (values.Min(), values.Max());
         var drifts = rows.Length > 2 && (IsOrdered(values, 1) || IsOrdered(values, -1));
-        return drifts || high - low <= context.Limits.Require(LimitIds.ChargeHuntingSwing).Upper!.Si ? null : new Hunting(low, high);
+        return drifts || high - low <= most ? null : new Hunting(low, high);
     }
 
     /// <summary>The swing in words, without a full stop.</summary>
@@ -52,6 +56,8 @@ internal sealed class Hunting
     /// <summary>Names in a finding the readings that a swing would show in, whether there is one or not.</summary>
     public static void NameIn(CheckContext context, FindingBuilder finding)
     {
+        foreach (var use in context.Get<RunningLog>().Uses)
+            finding.Use(use);
         foreach (var row in context.Get<ChargeAnalysis>().Rows.Where(r => r.Mode == OperatingMode.Cooling))
         {
             row.Settling.NameIn(finding);

@@ -67,3 +67,13 @@ valve-hunts = The valve held { $superheat } of superheat at { $time }, but { $sw
 ## Carbon dioxide above its critical point
 
 gas-cooler-next = Compare the controller's set point with the maker's curve for this outlet temperature, look at the high-pressure valve and at the gas cooler's fans; change no charge on this number.
+
+## A log of the running system
+
+# $length (duration) - how long the log was looked at
+# $change (quantity) - change of superheat over that time
+# $low (quantity) - lowest superheat beside the straight line
+# $high (quantity) - highest superheat beside it
+log-change = Over the last { $length } of the log superheat changed by { $change }, and beside that it kept between { $low } and { $high }.
+log-still-moving = superheat was still moving in the log
+log-still-moving-next = Wait until it stands still and read again.
