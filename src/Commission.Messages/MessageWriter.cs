@@ -180,11 +180,11 @@ public sealed class MessageWriter(MessageCatalogue catalogue, IQuantityWriter qu
     public static string Span(double seconds) => seconds switch
     {
         < 100 => string.Create(CultureInfo.InvariantCulture, $"{seconds:0} s"),
-        < 10_000 => $"{Trimmed(seconds / 60)} min",
+        < 120.5 * 60 => $"{Trimmed(seconds / 60)} min",
         _ => $"{Trimmed(seconds / 3600)} h",
     };
 
-    private static string Trimmed(double value) => Math.Round(value, 1).ToString("0.#", CultureInfo.InvariantCulture);
+    private static string Trimmed(double value) => Math.Round(value, 1, MidpointRounding.AwayFromZero).ToString("0.#", CultureInfo.InvariantCulture);
 
     private readonly record struct Scope(Message Message, Language Language, IReadOnlyList<KeyValuePair<string, string>> Arguments)
     {

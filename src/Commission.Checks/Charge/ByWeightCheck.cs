@@ -96,7 +96,7 @@ internal sealed class ByWeightCheck : ICheck
             return finding.NotEvaluated("no pack sets a tolerance for a charge by weight", "Name a limits pack.");
         var asked = present.Text(target.Value, DisplayKind.Mass);
         var limit = new LimitStatement(
-            LimitKind.Target, $"{asked} ± {present.Text(half, DisplayKind.Mass)}", target.Value - half, target.Value + half, target.Value,
+            LimitKind.Target, present.Text(target.Value, half, DisplayKind.Mass), target.Value - half, target.Value + half, target.Value,
             "maker", tolerance.Pack, $"{required.Source}; tolerance: {tolerance.Source}", tolerance.Mark, tolerance.Rule)
         { Quantity = tolerance.Definition.Means };
         if (weighed.Put is not { } put)

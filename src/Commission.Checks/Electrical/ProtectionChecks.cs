@@ -151,9 +151,8 @@ internal sealed class GroundCheck : ICheck
 
         if (supply.ProtectiveEarth is { } earth && context.Limits.Find(LimitIds.ElectricalProtectiveEarth) is { } limit)
         {
-            // Resistances print in megohms, where this one would be nothing: it prints in ohms, as the limit does, without its unit.
             var reading = context.Readings.Plain("protective earth", ReadingName.Electrical, earth, DisplayKind.Resistance, electrical.With);
-            var finding = context.Finding(this, "protective earth").Use(reading).Judge(reading.Value, DisplayKind.Number, context.State(limit));
+            var finding = context.Finding(this, "protective earth").Use(reading).Judge(reading.Value, DisplayKind.Resistance, context.State(limit));
             yield return finding.Conclude($"Protective earth {earth.Text}.", $"Protective earth {earth.Text}: too much.", Help.WhenItFails);
         }
 

@@ -57,6 +57,12 @@ internal sealed class Presentation
     /// <param name="decimals">Decimals.</param>
     public string Text(double si, DisplayKind kind, int decimals) => QuantityFormat.Format(si, Units[kind].Unit, decimals);
 
+    /// <summary>A target with its tolerance, in one unit: <c>0.220 ± 0.040 kg</c>.</summary>
+    /// <param name="si">The target in SI.</param>
+    /// <param name="halfSi">Half the width of the tolerance, an SI difference.</param>
+    /// <param name="kind">What it is.</param>
+    public string Text(double si, double halfSi, DisplayKind kind) => QuantityFormat.Format(si, halfSi, Units[kind]);
+
     /// <summary>A number with its expanded uncertainty: <c>13.1 ± 1.5 °F</c>.</summary>
     public string Text(Uncertain y, DisplayKind kind)
     {
@@ -116,7 +122,7 @@ internal sealed class Presentation
     /// <summary>A number as the record keeps it.</summary>
     /// <param name="si">The number in SI.</param>
     /// <param name="kind">What it is.</param>
-    public DisplayQuantity Quantity(double si, DisplayKind kind) => Quantity(si, kind, Units[kind].Decimals, Text(si, kind));
+    public DisplayQuantity Quantity(double si, DisplayKind kind) => Quantity(si, kind, Units[kind].At(si).Decimals, Text(si, kind));
 
     /// <summary>A measured number as the record keeps it: value and U in the same decimals.</summary>
     public MeasuredQuantity Measured(Uncertain y, DisplayKind kind)
@@ -124,7 +130,7 @@ internal sealed class Presentation
         ArgumentNullException.ThrowIfNull(y);
         if (!(y.StandardUncertainty > 0))
             return new MeasuredQuantity(Quantity(y.Value, kind), null, null, null, null, Text(y.Value, kind), null);
-        var display = Units[kind];
+        var display = Units[kind].At(y.Value);
         var fine = display.Smaller ?? display.Unit;
         var decimals = Math.Max(0, QuantityFormat.DecimalsFor(y.Expanded / fine.Factor, display.Decimals + 1));
         var valueText = display.Smaller is null
@@ -187,7 +193,7 @@ internal sealed class Presentation
         return metric * 2 > texts.Count(t => t is not null);
     }
 
-    private DisplayQuantity Quantity(double si, DisplayKind kind, int decimals, string text) => QuantityOf(si, Units[kind], decimals, text);
+    private DisplayQuantity Quantity(double si, DisplayKind kind, int decimals, string text) => QuantityOf(si, Units[kind].At(si), decimals, text);
 }
 
 /// <summary>

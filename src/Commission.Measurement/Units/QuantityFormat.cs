@@ -17,9 +17,11 @@ public static class QuantityFormat
     /// <summary>Value as a page prints this kind of number, compounds included: <c>11 lb 4.0 oz</c>.</summary>
     /// <param name="si">SI value.</param>
     /// <param name="display">Unit and decimals.</param>
-    public static string Format(double si, DisplayUnit display) => display.Smaller is { } smaller
-        ? Compound(si, display.Unit, smaller, display.Decimals)
-        : Format(si, display.Unit, display.Decimals);
+    public static string Format(double si, DisplayUnit display) => display.At(si) switch
+    {
+        { Smaller: { } smaller } compound => Compound(si, compound.Unit, smaller, compound.Decimals),
+        var single => Format(si, single.Unit, single.Decimals),
+    };
 
     /// <summary>Value and expanded uncertainty with the same decimals: <c>13.1 ± 1.5 °F</c>; U has two significant digits at most and the value is rounded to match (GUM 7.2.6).</summary>
     /// <param name="si">SI value.</param>
@@ -39,6 +41,7 @@ public static class QuantityFormat
     /// <param name="display">Unit and decimals.</param>
     public static string Format(double si, double expandedSi, DisplayUnit display)
     {
+        display = display.At(si);
         var most = display.Decimals + 1;
         if (display.Smaller is not { } smaller)
             return Format(si, expandedSi, display.Unit, most);

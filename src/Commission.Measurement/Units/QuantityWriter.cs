@@ -26,9 +26,11 @@ public sealed class QuantityWriter : IQuantityWriter
     /// <summary>A quantity as a page prints this kind of number, compounds included.</summary>
     /// <param name="si">SI value.</param>
     /// <param name="display">Unit and decimals.</param>
-    public static QuantityValue Of(double si, DisplayUnit display) => display.Smaller is { } smaller
-        ? Of(si, smaller, display.Decimals) with { Larger = display.Unit.Symbol }
-        : Of(si, display.Unit, display.Decimals);
+    public static QuantityValue Of(double si, DisplayUnit display) => display.At(si) switch
+    {
+        { Smaller: { } smaller } compound => Of(si, smaller, compound.Decimals) with { Larger = compound.Unit.Symbol },
+        var single => Of(si, single.Unit, single.Decimals),
+    };
 
     /// <summary>A quantity with its expanded uncertainty, as a page prints this kind of number.</summary>
     /// <param name="si">SI value.</param>
@@ -36,6 +38,7 @@ public sealed class QuantityWriter : IQuantityWriter
     /// <param name="display">Unit and decimals.</param>
     public static QuantityValue Of(double si, double expandedSi, DisplayUnit display)
     {
+        display = display.At(si);
         var fine = display.Smaller ?? display.Unit;
         var expanded = expandedSi / fine.Factor;
         var decimals = QuantityFormat.DecimalsFor(expanded, display.Decimals + 1);

@@ -24,7 +24,7 @@ public sealed class UnitSystem
         [DisplayKind.MassPerLength] = Of("oz/ft", Dimension.MassPerLength, 2),
         [DisplayKind.Area] = Of("ft²", Dimension.Area, 0),
         [DisplayKind.Volume] = Of("ft³", Dimension.Volume, 2),
-        [DisplayKind.Duration] = Of("min", Dimension.Duration, 0),
+        [DisplayKind.Duration] = Of("min", Dimension.Duration, 0) with { Otherwise = Of("h", Dimension.Duration, 1), To = 120.5 * 60 },
         [DisplayKind.AirFlow] = Of("cfm", Dimension.VolumeFlow, 0),
         [DisplayKind.FlowPerCapacity] = Of("cfm/ton", Dimension.FlowPerPower, 0),
         [DisplayKind.MassFlow] = Of("lb/h", Dimension.MassFlow, 1),
@@ -38,7 +38,7 @@ public sealed class UnitSystem
         [DisplayKind.Current] = Of("A", Dimension.ElectricCurrent, 1),
         [DisplayKind.Voltage] = Of("V", Dimension.Voltage, 0),
         [DisplayKind.Capacitance] = Of("µF", Dimension.Capacitance, 1),
-        [DisplayKind.Resistance] = Of("MΩ", Dimension.Resistance, 1),
+        [DisplayKind.Resistance] = Of("MΩ", Dimension.Resistance, 1) with { Otherwise = Of("Ω", Dimension.Resistance, 2), From = 1000 },
         [DisplayKind.Frequency] = Of("Hz", Dimension.Frequency, 1),
         [DisplayKind.Percentage] = Of("%", Dimension.Ratio, 1),
         [DisplayKind.Number] = Of("1", Dimension.Ratio, 2),
@@ -65,7 +65,7 @@ public sealed class UnitSystem
         [DisplayKind.Length] = Of("m", Dimension.Length, 1),
         [DisplayKind.Elevation] = Of("m", Dimension.Length, 0),
         [DisplayKind.TubeDiameter] = Of("mm", Dimension.Length, 2),
-        [DisplayKind.Mass] = Of("kg", Dimension.Mass, 3),
+        [DisplayKind.Mass] = Of("kg", Dimension.Mass, 3) with { Otherwise = Of("g", Dimension.Mass, 0), From = 0.0995 },
         [DisplayKind.MassPerLength] = Of("g/m", Dimension.MassPerLength, 1),
         [DisplayKind.Area] = Of("m²", Dimension.Area, 1),
         [DisplayKind.Volume] = Of("L", Dimension.Volume, 1),
@@ -170,7 +170,21 @@ public sealed class UnitSystem
 /// <param name="Unit">The unit; of a compound the larger.</param>
 /// <param name="Decimals">Decimals when no uncertainty decides; of a compound those of the smaller unit.</param>
 /// <param name="Smaller">The smaller unit of a compound such as lb and oz; nothing for a single unit.</param>
-public sealed record DisplayUnit(Unit Unit, int Decimals, Unit? Smaller = null);
+public sealed record DisplayUnit(Unit Unit, int Decimals, Unit? Smaller = null)
+{
+    /// <summary>The unit for numbers too small or too large for this one, as people write them; null where there is none.</summary>
+    public DisplayUnit? Otherwise { get; init; }
+
+    /// <summary>Least absolute value, SI, that is printed in this unit.</summary>
+    public double From { get; init; }
+
+    /// <summary>Absolute value, SI, from which on the other unit is used.</summary>
+    public double To { get; init; } = double.PositiveInfinity;
+
+    /// <summary>How a number of this size is printed.</summary>
+    /// <param name="si">The number in SI.</param>
+    public DisplayUnit At(double si) => Otherwise is { } other && (Math.Abs(si) < From || Math.Abs(si) >= To) ? other : this;
+}
 
 /// <summary>What a printed number stands for; decides its unit and decimals.</summary>
 public enum DisplayKind

@@ -142,8 +142,9 @@ public sealed class RequiredEvidenceTests
     [Fact]
     public void Three_phases_ask_for_rotation_and_a_heat_pump_for_both_modes()
     {
-        Assert.Contains("electrical.phase-rotation", Ids(Required(NewSplit with { Phases = 3 })));
-        Assert.DoesNotContain("electrical.phase-rotation", Ids(Required(NewSplit with { Phases = null })));
+        Assert.Contains("electrical.phase-rotation", Ids(Required(NewSplit with { Phases = 3, Driven = false })));
+        Assert.DoesNotContain("electrical.phase-rotation", Ids(Required(NewSplit with { Phases = 3, Driven = true })));
+        Assert.DoesNotContain("electrical.phase-rotation", Ids(Required(NewSplit with { Phases = null, Driven = false })));
         Assert.Contains("functional.reversing-valve", Ids(Required(NewSplit with { System = "heat pump" })));
         Assert.Contains("safety.leak-sensor", Ids(Required(NewSplit with { LeakSensor = true })));
     }
