@@ -1,11 +1,12 @@
 using System.Runtime.CompilerServices;
+using System.Text.RegularExpressions;
 using Commission.Messages.Fluent;
 using Xunit;
 
 namespace Commission.Messages.Tests;
 
 /// <summary>The catalogues that the program carries.</summary>
-public sealed class BuiltInCatalogueTests
+public sealed partial class BuiltInCatalogueTests
 {
     // Its names are made of the keys of a table; CauseTableTests of the checks holds the one against the other.
     private const string ByKey = "en/causes.ftl";
@@ -35,6 +36,18 @@ public sealed class BuiltInCatalogueTests
             }
         }
     }
+
+    /// <summary>A next step says what to do at the unit; how that is written stands apart from it (<c>Finding.InFile</c>).</summary>
+    [Fact]
+    public void No_next_step_holds_the_syntax_of_the_file()
+    {
+        var steps = MessageCatalogue.BuiltInFiles.SelectMany(f => MessageCatalogue.Embedded(f)!.Replace("\n ", " ", StringComparison.Ordinal).Split('\n').Where(l => l.Split(' ')[0].EndsWith("-next", StringComparison.Ordinal))).ToList();
+        Assert.True(steps.Count > 100);
+        Assert.DoesNotContain(steps, s => Syntax().IsMatch(s));
+    }
+
+    [GeneratedRegex("""[a-z]: (yes\b|no\b|ok\b|…|[\[{"0-9])""", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex Syntax();
 
     private static bool Mentions(string text, string name)
     {

@@ -34,7 +34,7 @@ internal sealed class AirflowCheck : ICheck
             yield break;
         if (route.Value is not { } flow)
         {
-            yield return route.UseIn(context.Finding(this)).NotEvaluated($"airflow {route.Words}: {route.WhyNot}", route.Todo!);
+            yield return route.UseIn(context.Finding(this)).NotEvaluated($"airflow {route.Words}: {route.WhyNot}", route.Todo!, route.InFile);
             yield break;
         }
 

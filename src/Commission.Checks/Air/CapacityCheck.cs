@@ -39,7 +39,7 @@ internal sealed class CapacityCheck : ICheck
         var finding = capacity.UseIn(context, context.Finding(this, capacity.Row?.Time));
         if (capacity.Total is not { } total)
         {
-            yield return finding.NotEvaluated(capacity.WhyNot!, capacity.Todo!);
+            yield return finding.NotEvaluated(capacity.WhyNot!, capacity.Todo!, capacity.InFile);
             yield break;
         }
 
@@ -84,7 +84,10 @@ internal sealed class AirCapacity : IAnalysis<AirCapacity>
     public string? WhyNot { get; private init; }
 
     /// <summary>What would help; null when there is one.</summary>
-    public string? Todo { get; private init; }
+    public Message? Todo { get; private init; }
+
+    /// <summary>How that is written in the job file; null where the words say it.</summary>
+    public string? InFile { get; private init; }
 
     /// <summary>Total heat, W; null when it is not known.</summary>
     public Uncertain? Total { get; private init; }
@@ -109,11 +112,11 @@ internal sealed class AirCapacity : IAnalysis<AirCapacity>
         if (states.Row is null || states.Row.Mode == OperatingMode.Heating || (route is null && !states.AreKnown))
             return new AirCapacity();
         var readings = new[] { states.Return, states.Supply }.OfType<AirState>().SelectMany(s => s.Readings).ToImmutableArray();
-        AirCapacity Not(string why, string todo) => new() { HasSubject = true, WhyNot = why, Todo = todo, Row = states.Row, Route = route, Readings = readings };
+        AirCapacity Not(string why, Message todo, string? inFile = null) => new() { HasSubject = true, WhyNot = why, Todo = todo, InFile = inFile, Row = states.Row, Route = route, Readings = readings };
         if (route is null)
             return Not("the airflow is not known", "Measure the airflow, or write the maker's fan table and the static pressure.");
         if (route.Value is not { } flow)
-            return Not($"the airflow is not known: {route.WhyNot}", route.Todo!);
+            return Not($"the airflow is not known: {route.WhyNot}", route.Todo!, route.InFile);
         if (states.Return is not { WhyNot: null } entering)
             return Not(states.Return?.WhyNot ?? "the return air was not read", states.Return?.Todo ?? "Read dry and wet bulb of the return air.");
         if (states.Supply is not { WhyNot: null } leaving)

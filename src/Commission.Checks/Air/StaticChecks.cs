@@ -5,6 +5,7 @@ using Commission.Checks.Limits;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Air;
@@ -40,7 +41,7 @@ internal sealed class StaticCheck : ICheck
     {
         var finding = Begin(context, reading, null).Use("max static on the plate", context.Job.Equipment.Nameplate?.MaxStatic);
         if (reading.External is not { } external)
-            return finding.NotEvaluated(reading.WhyNot!, reading.Todo!);
+            return finding.NotEvaluated(reading.WhyNot!, reading.Todo!, reading.InFile);
         var text = context.Present.Text(external, DisplayKind.StaticPressure);
         var limit = context.Limits.Require(LimitIds.AirStaticExternalMaximum);
         finding.Use("max static", context.Job.Equipment.Nameplate?.MaxStatic);
@@ -51,7 +52,7 @@ internal sealed class StaticCheck : ICheck
         if (reading.TooLow is { } low)
             finding.Reserve(low).Next("Write the drop of that part, or read again on its other side.");
         if (reading.Unclear is { } unclear)
-            finding.Reserve(unclear).Next("Look in the manual and write includes coil and includes filter.");
+            finding.Reserve(unclear).Next(AirMessages.StaticPartsNext, "air: {static: {includes coil: no, includes filter: no}}");
         if (reading.TapsUnwritten)
             finding.Remark("The taps are not written: the reading counts as taken where the plate means it.");
         return finding.Conclude(
@@ -66,7 +67,7 @@ internal sealed class StaticCheck : ICheck
             return null;
         var finding = Begin(context, reading, "design").Use("design external static pressure", design);
         if (reading.External is not { } external)
-            return finding.NotEvaluated(reading.WhyNot!, reading.Todo!);
+            return finding.NotEvaluated(reading.WhyNot!, reading.Todo!, reading.InFile);
         var least = context.Limits.Find(LimitIds.AirStaticDesignToleranceMinimum)?.Upper?.Si ?? 0;
         var half = Math.Max(share.Si * design.Value.Si, least);
         var present = context.Present;
@@ -170,7 +171,7 @@ internal sealed class CoilDropCheck : ICheck
         {
             finding.Use("wet coil", wet).Use("coil", context.Job.Air.Coil);
             if (wet is null && finding.Passes)
-                finding.Reserve("it is not written whether the coil was wet, and the maker's figure is for one of the two").Next("Write wet coil: yes or no.");
+                finding.Reserve(AirMessages.CoilWetNotWritten).Next(AirMessages.CoilWetNotWrittenNext, "air: {wet coil: yes}");
             else if (wet is not null)
                 finding.Remark(wet.Value ? "The coil was wet." : "The coil was dry.");
         });
@@ -229,7 +230,7 @@ internal sealed class FanPowerCheck : ICheck
         route.UseIn(finding);
         if (route.Value is not { Value: > 0 } flow)
         {
-            yield return finding.NotEvaluated($"the airflow is not known: {route.WhyNot ?? "it is zero"}", route.Todo ?? "Read the airflow with the blower running.");
+            yield return finding.NotEvaluated($"the airflow is not known: {route.WhyNot ?? "it is zero"}", route.Todo ?? "Read the airflow with the blower running.", route.InFile);
             yield break;
         }
 

@@ -10,6 +10,7 @@ using Commission.Measurement.Interpolation;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.AirReadings;
@@ -29,7 +30,10 @@ internal sealed record AirflowRoute
     public string? WhyNot { get; init; }
 
     /// <summary>What would help; null when there is one.</summary>
-    public string? Todo { get; init; }
+    public Message? Todo { get; init; }
+
+    /// <summary>How that is written in the job file; null where the words say it.</summary>
+    public string? InFile { get; init; }
 
     /// <summary>What makes a pass conditional, without a full stop; null when nothing does.</summary>
     public string? Reservation { get; init; }
@@ -106,7 +110,7 @@ internal sealed class AirflowRoutes : IAnalysis<AirflowRoutes>
         AirflowMethod.Traverse when written.Traverse is { } traverse => Traverse(traverse, written.With),
         AirflowMethod.Hood when !written.Hood.IsEmpty => Hood(written),
         _ when written.Value is { } value => Direct(written, value),
-        _ => None(written.Method.Value, written.Method.Text, "its readings are not written", "Write the readings of the method, or the airflow as value."),
+        _ => None(written.Method.Value, written.Method.Text, "its readings are not written", AirMessages.FlowNotReadNext) with { InFile = "air: {airflow: {value: 1200 cfm}}" },
     };
 
     private AirflowRoute Direct(Airflow written, Given<VolumeFlow> value) => new()
@@ -139,11 +143,11 @@ internal sealed class AirflowRoutes : IAnalysis<AirflowRoutes>
             Name($"fan table at {point.Static.Text}: airflow", point.Airflow);
         }
 
-        AirflowRoute Not(string why, string todo) => None(AirflowMethod.FanTable, Words, why, todo) with { Readings = [.. reading.Readings], Uses = uses.ToImmutable() };
+        AirflowRoute Not(string why, Message todo) => None(AirflowMethod.FanTable, Words, why, todo) with { Readings = [.. reading.Readings], Uses = uses.ToImmutable() };
         if (table is { Setting: { } made } && air.BlowerSetting is { } set && !string.Equals(made.Value.Trim(), set.Value.Trim(), StringComparison.OrdinalIgnoreCase))
             return Not($"the fan table is for {made.Value} and the blower was set to {set.Value}", "Write the row of the fan table that belongs to the blower's setting.");
         if (reading.External is not { } external)
-            return Not(reading.WhyNot!, reading.Todo!);
+            return Not(reading.WhyNot!, reading.Todo!) with { InFile = reading.InFile };
         if (reading.TooLow is { } low)
             return Not(low, "Write the drop of that part, or read again on its other side.");
         if (reading.TooHigh is { } high)
@@ -183,7 +187,7 @@ internal sealed class AirflowRoutes : IAnalysis<AirflowRoutes>
         var (entering, leaving) = AirOf(heat, with);
         var readings = ImmutableArray.CreateBuilder<CorrectedReading>();
         readings.AddRange(entering, leaving);
-        AirflowRoute Not(string why, string todo) => None(AirflowMethod.HeatRise, Words, why, todo) with { Readings = readings.ToImmutable() };
+        AirflowRoute Not(string why, Message todo) => None(AirflowMethod.HeatRise, Words, why, todo) with { Readings = readings.ToImmutable() };
         Uncertain watts;
         string heatText;
         if (heat.Output is { } output)
@@ -199,14 +203,14 @@ internal sealed class AirflowRoutes : IAnalysis<AirflowRoutes>
         else if (heat is { Volts: { } volts, Amps: { } amps })
         {
             if (_context.Job.Equipment.Nameplate?.Phases?.Value == 3)
-                return Not("volts times amperes is the power of one phase only, and the supply has three", "Write input: the power of the heater.");
+                return Not("volts times amperes is the power of one phase only, and the supply has three", AirMessages.HeaterPowerNext) with { InFile = "air: {airflow: {heat rise: {input: 9.6 kW}}}" };
             readings.Add(_context.Readings.Plain("heater voltage", ReadingName.Voltage, volts, DisplayKind.Voltage, with));
             readings.Add(_context.Readings.Plain("heater current", ReadingName.Current, amps, DisplayKind.Current, with));
             (watts, heatText) = (readings[^2].Value * readings[^1].Value, $"{volts.Text} · {amps.Text}");
         }
         else
         {
-            return Not("the heat put into the air is not written", "Write input, volts and amps, or output.");
+            return Not("the heat put into the air is not written", AirMessages.HeatNotReadNext) with { InFile = "air: {airflow: {heat rise: {input: 9.6 kW}}}" };
         }
 
         var rise = leaving.Value - entering.Value;
@@ -297,5 +301,5 @@ internal sealed class AirflowRoutes : IAnalysis<AirflowRoutes>
 
     private CorrectedReading Flow(string name, Given<VolumeFlow> given, ImmutableArray<Given<string>> with) => _context.Readings.Plain(name, ReadingName.Airflow, given, DisplayKind.AirFlow, with);
 
-    private static AirflowRoute None(AirflowMethod method, string words, string why, string todo) => new() { Method = method, Words = words, WhyNot = why, Todo = todo };
+    private static AirflowRoute None(AirflowMethod method, string words, string why, Message todo) => new() { Method = method, Words = words, WhyNot = why, Todo = todo };
 }

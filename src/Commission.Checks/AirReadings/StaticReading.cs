@@ -5,6 +5,7 @@ using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.AirReadings;
@@ -44,7 +45,10 @@ internal sealed class StaticReading : IAnalysis<StaticReading>
     public string? WhyNot { get; private set; }
 
     /// <summary>What would help; null when it is known.</summary>
-    public string? Todo { get; private set; }
+    public Message? Todo { get; private set; }
+
+    /// <summary>How that is written in the job file; null where the words say it.</summary>
+    public string? InFile { get; private set; }
 
     /// <summary>What of it is missing in the number, which then is too low, without a full stop; null when nothing is.</summary>
     public string? TooLow { get; private set; }
@@ -98,7 +102,8 @@ internal sealed class StaticReading : IAnalysis<StaticReading>
         {
             return None(
                 $"the return static pressure is written as {entering.Text}, above the room's, and a running blower draws the return below it",
-                $"Write it negative if it was read below the room: return: -{entering.Text}.");
+                AirMessages.ReturnAboveRoomNext,
+                $"air: {{static: {{return: -{entering.Text}}}}}");
         }
 
         var external = high.Value - low.Value;
@@ -177,10 +182,11 @@ internal sealed class StaticReading : IAnalysis<StaticReading>
             _uses.Add(given.Use(name));
     }
 
-    private Uncertain? None(string why, string todo)
+    private Uncertain? None(string why, Message todo, string? inFile = null)
     {
         WhyNot = why;
         Todo = todo;
+        InFile = inFile;
         return null;
     }
 

@@ -4,6 +4,7 @@ using Commission.Checks.Limits;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Charge;
@@ -30,7 +31,7 @@ internal sealed class AsFoundCheck : ICheck
         if (analysis.AsFound.LastOrDefault() is { } row)
             yield return Tell(context, found!, row);
         else if (context.Job.Identity.Work.Value == WorkKind.ChargeAdjustment)
-            yield return context.Finding(this).NotEvaluated("the readings before the work are not written", "Write them under as found.");
+            yield return context.Finding(this).NotEvaluated(ChargeMessages.AsFoundNotRead, ChargeMessages.AsFoundNotReadNext, "as found: {readings: […]}");
     }
 
     private Finding Tell(CheckContext context, AsFound found, ChargeRow row)

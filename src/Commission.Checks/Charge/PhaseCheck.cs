@@ -6,6 +6,7 @@ using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Charge;
@@ -64,7 +65,7 @@ internal sealed class PhaseCheck : ICheck
         if (!zeotrope)
             return finding.Decide(true).Say($"{circuit.Designation} keeps its composition whether it leaves the cylinder as liquid or as vapor.").Build();
         if (drawn is null)
-            return finding.NotEvaluated($"it is not written whether {circuit.Designation} left the cylinder as liquid", "Write as: liquid or as: vapor under charging.");
+            return finding.NotEvaluated(ChargeMessages.PhaseNotWritten(new NameValue(circuit.Designation)), ChargeMessages.PhaseNotWrittenNext, "charging: {as: liquid}");
         finding.Decide(drawn.Value == RefrigerantPhase.Liquid).Remark(TopUp(context, charging, glide, limit));
         return finding.Passes
             ? finding.Say($"{circuit.Designation}, a zeotropic blend, left the cylinder as liquid.").Build()
@@ -103,7 +104,7 @@ internal sealed class PhaseCheck : ICheck
     {
         var finding = context.Finding(this, "liquid into the vapor side").Use("into", first.Into).Use("first charge as", first.As).Use("throttled", first.Throttled);
         if (first.Throttled is not { } throttled)
-            return finding.NotEvaluated("it is not written whether the liquid was throttled into the vapor side", "Write throttled: yes or no.");
+            return finding.NotEvaluated(ChargeMessages.ThrottledNotWritten, ChargeMessages.ThrottledNotWrittenNext, "charging: {first charge: {throttled: yes}}");
         finding.Decide(throttled.Value);
         return finding.Conclude(
             "Liquid was throttled into the vapor side.",

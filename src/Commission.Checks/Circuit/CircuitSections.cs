@@ -7,6 +7,7 @@ using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Circuit;
@@ -127,7 +128,7 @@ internal static class SectionStatement
             .Use("service valves", valves?.ServiceValves).Use("expansion valve", valves?.EEV).Use("solenoids", valves?.Solenoids)
             .Use("reversing valve", valves?.ReversingValve).Use("check valves", valves?.CheckValves).Use("isolation valves", valves?.IsolationValves);
         if (section is null)
-            return finding.NotEvaluated("the section is not written", "Write section: line set and indoor, whole system, low side or high side.");
+            return finding.NotEvaluated(CommonMessages.SectionNotWritten, CommonMessages.SectionNotWrittenNext, "section: line set and indoor");
         var shut = Shut(valves).ToList();
         if (section.Value == CircuitSection.WholeSystem && shut.Count > 0)
         {

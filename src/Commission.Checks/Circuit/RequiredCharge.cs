@@ -7,6 +7,7 @@ using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Circuit;
@@ -25,7 +26,7 @@ internal sealed record RequiredCharge
     public string? WhyNot { get; private init; }
 
     /// <summary>What to write so that there is one; null when there is one.</summary>
-    public string? Todo { get; private init; }
+    public Message? Todo { get; private init; }
 
     /// <summary>Where the figures are from.</summary>
     public string Source { get; private init; } = "";
@@ -45,7 +46,7 @@ internal sealed record RequiredCharge
             if (adjustment.DeductForShorterLines is { } deduct)
                 sources.Add(deduct.Value);
             if (Lines(context, adjustment, uses, steps) is not { } lines)
-                return new RequiredCharge { WhyNot = "the line adjustment needs the length of the liquid line and the length the factory charge covers", Todo = "Write the liquid line's length and covered by factory charge, or the length the figure counts for." };
+                return new RequiredCharge { WhyNot = "the line adjustment needs the length of the liquid line and the length the factory charge covers", Todo = ChargeMessages.LineLengthNotKnownNext };
             terms.Add(lines);
         }
         else if (NeedsFigure(equipment, charging, uses) is { } why)

@@ -3,6 +3,7 @@ using Commission.Checks.Limits;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Compressors;
@@ -35,13 +36,13 @@ internal sealed class CrankcaseHeaterCheck : ICheck
         var finding = context.Finding(this).Use("crankcase heater", heater).Use("crankcase heater on since", on).Use("compressor started", charging.CompressorStarted).Use("work", context.Job.Identity.Work);
         if (on is null)
         {
-            yield return finding.NotEvaluated("it is not written since when the heater was on", "Write crankcase heater on since: \"2026-06-17 18:00\".");
+            yield return finding.NotEvaluated(CompressorMessages.HeaterSinceNotWritten, CompressorMessages.HeaterSinceNotWrittenNext, "charging: {crankcase heater on since: \"2026-06-17 18:00\"}");
             yield break;
         }
 
         if (charging.CompressorStarted is not { } started)
         {
-            yield return finding.NotEvaluated("the start of the compressor has no time", "Write compressor started: \"11:00\".");
+            yield return finding.NotEvaluated(CompressorMessages.StartNotWritten, CompressorMessages.StartNotWrittenNext, "charging: {compressor started: \"11:00\"}");
             yield break;
         }
 

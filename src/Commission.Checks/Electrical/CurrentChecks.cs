@@ -122,7 +122,7 @@ internal sealed class FanCurrentCheck : ICheck
         var reading = context.Readings.Plain($"{which} current", ReadingName.Current, current, DisplayKind.Current, context.Job.Electrical!.With);
         var finding = context.Finding(this, which).Use(reading).Use($"{which} FLA", fla);
         if (fla is null)
-            return finding.NotEvaluated("the nameplate's FLA is not written", "Write the fan's full load current in nameplate.");
+            return finding.NotEvaluated(ElectricalMessages.FanNoPlate, ElectricalMessages.FanNoPlateNext, "equipment: {nameplate: {fan FLA: 0.6 A}}");
         var limit = context.Limits.Require(LimitIds.ElectricalFanCurrentFactor);
         var factor = limit.Most;
         var most = factor.Si * fla.Value.Si;

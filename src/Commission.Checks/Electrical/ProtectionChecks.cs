@@ -6,6 +6,7 @@ using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Electrical;
@@ -70,7 +71,7 @@ internal sealed class ConductorCheck : ICheck
         var finding = context.Finding(this).Use("wire", supply.Wire).Use("ampacity", supply.Ampacity).Use("MCA", plate);
         if (supply.Ampacity is not { } ampacity)
         {
-            yield return finding.NotEvaluated("the ampacity of the wire is not written", "Write ampacity: 30 A, from the table of your code for this wire and its installation.");
+            yield return finding.NotEvaluated(ElectricalMessages.AmpacityNotWritten, ElectricalMessages.AmpacityNotWrittenNext, "electrical: {supply: {ampacity: 30 A}}");
             yield break;
         }
 
@@ -143,7 +144,7 @@ internal sealed class GroundCheck : ICheck
         {
             var finding = context.Finding(this, "equipment ground").Use("equipment ground", ground);
             yield return ground.Value == ContinuityResult.NotChecked
-                ? finding.NotEvaluated("nobody checked the equipment ground", "Measure its continuity from the unit to the panel with the power locked out, and write equipment ground: continuous.")
+                ? finding.NotEvaluated(ElectricalMessages.GroundNotChecked, ElectricalMessages.GroundNotCheckedNext, "electrical: {supply: {equipment ground: continuous}}")
                 : finding.Decide(ground.Value == ContinuityResult.Continuous).Passes
                 ? finding.Say("The equipment ground is continuous.").Build()
                 : finding.Say($"The equipment ground is {ground.Text}.").Next(Help.WhenItFails).Build();
@@ -186,15 +187,15 @@ internal sealed class ProvedDeadCheck : ICheck
         var finding = context.Finding(this).Use("meter proved live, dead, live", dead.LiveDeadLive).Use("locked out", dead.LockedOut);
         if (dead.LiveDeadLive is null && dead.LockedOut is null)
         {
-            yield return finding.NotEvaluated("nothing is written of how", "Write live-dead-live: yes, locked out: yes.");
+            yield return finding.NotEvaluated(ElectricalMessages.DeadNotTold, ElectricalMessages.DeadNotToldNext, "electrical: {proved dead: {live-dead-live: yes, locked out: yes}}");
             yield break;
         }
 
         finding.Decide(dead.LiveDeadLive?.Value != false && dead.LockedOut?.Value != false);
         if (dead.LiveDeadLive is null)
-            finding.Reserve("it is not written that the meter was proved before and after").Next("Write both: live-dead-live, locked out.");
+            finding.Reserve(ElectricalMessages.DeadMeterNotProved).Next(ElectricalMessages.DeadNotToldNext, "electrical: {proved dead: {live-dead-live: yes, locked out: yes}}");
         if (dead.LockedOut is null)
-            finding.Reserve("it is not written that the unit was locked out").Next("Write both: live-dead-live, locked out.");
+            finding.Reserve(ElectricalMessages.DeadNotLockedOut).Next(ElectricalMessages.DeadNotToldNext, "electrical: {proved dead: {live-dead-live: yes, locked out: yes}}");
         yield return finding.Conclude("The unit was proved dead before covers were opened.", "The unit was not proved dead and locked out.", Help.WhenItFails);
     }
 }
@@ -267,7 +268,7 @@ internal sealed class InsulationCheck : ICheck
         if (test.LeadsOff?.Value == false)
             finding.Reserve("board or inverter leads were on, which may have been tested, or damaged, with the motor").Next("Test with the board's leads off.");
         if (underVacuum is null)
-            finding.Reserve("the end of the evacuation has no time, so it is not shown that the circuit was charged").Next("Write the event what: end with its time.");
+            finding.Reserve(ElectricalMessages.InsulationVacuumEnd).Next(ElectricalMessages.InsulationVacuumEndNext, "evacuation: {events: [{at: …, what: end}]}");
         if (finding.Passes && context.Limits.Find(LimitIds.ElectricalInsulationGood) is { Lower: { } good } && reading.Value.Value < good.Si)
             finding.Remark($"Below the {good.Text} of dry, clean insulation: warm the oil and test again.");
         yield return finding.Conclude($"Insulation resistance {test.Read.Text}.", $"Insulation resistance {test.Read.Text}: too low.", Help.WhenItFails);

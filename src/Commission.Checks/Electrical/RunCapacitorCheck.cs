@@ -5,6 +5,7 @@ using Commission.Checks.Limits;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Electrical;
@@ -59,7 +60,7 @@ internal sealed class RunCapacitorCheck : ICheck
         }
         else
         {
-            return finding.NotEvaluated("neither a capacitance nor a running current and voltage is written", "Measure it out of circuit and write read: 44.1 uF.");
+            return finding.NotEvaluated(ElectricalMessages.CapacitorNotRead, ElectricalMessages.CapacitorNotReadNext, "electrical: {run capacitor: {read: 44.1 uF}}");
         }
 
         var limit = context.Limits.Require(LimitIds.ElectricalRunCapacitorTolerance);

@@ -188,7 +188,7 @@ internal sealed class PhaseRotationCheck : ICheck
         var finding = context.Finding(this).Use("phases", phases).Use("phase rotation", electrical.PhaseRotation);
         if (electrical.PhaseRotation is not { } rotation)
         {
-            yield return finding.NotEvaluated("the phase rotation is not written", "Read it with a meter and write phase rotation: correct.");
+            yield return finding.NotEvaluated(ElectricalMessages.RotationNotRead, ElectricalMessages.RotationNotReadNext, "electrical: {phase rotation: correct}");
             yield break;
         }
 

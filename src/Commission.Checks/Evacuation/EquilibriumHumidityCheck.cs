@@ -6,6 +6,7 @@ using Commission.Fluids.Water;
 using Commission.Jobs.Model;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Evacuation;
@@ -53,7 +54,7 @@ internal sealed class EquilibriumHumidityCheck : ICheck
         run.Name(finding, hold.To, hold.To);
         if (given is null)
         {
-            yield return finding.NotEvaluated("the temperature of the coldest part is not written", "Write coldest part: 66 °F.");
+            yield return finding.NotEvaluated(EvacuationMessages.ColdestNotRead, EvacuationMessages.ColdestNotReadNext, "evacuation: {coldest part: 66 °F}");
             yield break;
         }
 

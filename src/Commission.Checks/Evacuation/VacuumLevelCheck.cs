@@ -2,6 +2,7 @@ using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Checks.VacuumAnalysis;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Evacuation;
@@ -72,8 +73,8 @@ internal sealed class VacuumLevelCheck : ICheck
     }
 
     private static FindingBuilder Todo(EvacuationRun run, FindingBuilder finding) =>
-        run.View.LevelReservation is not null ? finding.Next("Write gauge: at the system, beyond the isolation valve, where it was so.")
-        : run.Gauge.Reservation is not null ? finding.Next("Name the vacuum gauge and write its accuracy from its data sheet.")
+        run.View.LevelReservation is not null ? finding.Next(EvacuationMessages.LevelGaugePlaceNext, "evacuation: {gauge: at the system}")
+        : run.Gauge.Reservation is not null ? finding.Next(EvacuationMessages.LevelGaugeAccuracyNext)
         : finding;
 }
 

@@ -85,7 +85,7 @@ internal sealed class VacuumRigCheck : ICheck
         var finding = context.Finding(this, "rise").Use("rise of the rig", rig.Rise, run.Gauge.Id).Use("in what time", rig.After).Use("target", run.Evacuation.Target)
             .Use("decay limit", run.Evacuation.DecayLimit?.Level).Use("decay limit: after", run.Evacuation.DecayLimit?.After);
         if (rig.After is not { Value.Si: > 0 } after)
-            return finding.NotEvaluated("the time of the rig's rise is not written", "Write after: 5 min beside the rise.");
+            return finding.NotEvaluated(EvacuationMessages.RigTimeNotWritten, EvacuationMessages.RigTimeNotWrittenNext, "evacuation: {rig check: {rise: 20 micron, after: 5 min}}");
         if (run.DecayLimit is not { Upper: { } decay } limit || limit.Companion("after") is not { } time || run.Level?.Upper is not { } target || context.Limits.Find(LimitIds.EvacuationRigRiseShare) is not { } share)
             return finding.NotEvaluated("no pack sets a decay limit", "Name a limits pack.");
         // A pack whose decay limit is its target leaves the rise from where this hold began.

@@ -3,6 +3,7 @@ using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Measurement.Decisions;
 using Commission.Messages;
+using Commission.Records;
 using Commission.Records.Findings;
 using Commission.Source;
 
@@ -64,7 +65,7 @@ internal sealed class InstrumentsIdentifiedCheck : IReviewCheck
         "Can each judged reading be traced to an instrument? Without one nothing is known of its error, and its U is too small.",
         "for each finding with a verdict: every reading taken on an instrument names one",
         "ISO/IEC 17025 asks for the equipment used (from memory); the field's habit follows it.",
-        "Name the instrument once, with reads: [vapor pressure, …], or in the phase with: high.");
+        RecordWords.Text(EvidenceMessages.NoInstrumentHelp, Language.English));
 
     public IEnumerable<Finding> Review(CheckContext context, IReadOnlyList<Finding> findings)
     {

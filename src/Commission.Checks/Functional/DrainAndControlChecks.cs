@@ -185,7 +185,7 @@ internal sealed class PressureControlsCheck : ICheck
         if (isHigh && control.CutOut is { } stop && IsTooHigh(context, finding, stop, atmosphere))
             return finding.Say($"{said} stops the compressor only above what the high side may bear.").Next(Help.WhenItFails).Build();
         if (control.Tested?.Value != TestResult.Ok)
-            return finding.NotEvaluated("the control was not tested", "Try it and write tested: ok.");
+            return finding.NotEvaluated(FunctionalMessages.ControlNotTried, FunctionalMessages.ControlNotTriedNext, $"functional: {{{name}: {{tested: ok}}}}");
         return (finding.Passes ? finding : finding.Decide(true)).Say($"{said} works.").Build();
     }
 

@@ -195,8 +195,7 @@ internal sealed class FindingBuilder
         _verdict = Verdict.Fail;
         _isDanger = true;
         _statement = sentence;
-        _next = next;
-        return Build();
+        return Next(next).Build();
     }
 
     /// <summary>Turns whatever was judged into a failure for a reason beyond the number: a condition not met.</summary>

@@ -5,6 +5,7 @@ using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 using Commission.Source;
 
@@ -22,7 +23,10 @@ internal sealed class NitrogenRows
     public string? WhyNot { get; private init; }
 
     /// <summary>What would make it possible; null when nothing is missing.</summary>
-    public string? Todo { get; private init; }
+    public Message? Todo { get; private init; }
+
+    /// <summary>How that is written in the job file; null where the words say it.</summary>
+    public string? InFile { get; private init; }
 
     /// <summary>Whether they come from a log.</summary>
     public bool IsLog { get; private init; }
@@ -98,7 +102,7 @@ internal sealed class NitrogenRows
     private static NitrogenRows FromPoints(CheckContext context, Jobs.Model.PressureTest test, ImmutableArray<HoldPoint> points)
     {
         if (points.Length < 2)
-            return new NitrogenRows("there is no reading at both ends of the hold") { Todo = "Write from: and to: with time, pressure and temperature." };
+            return new NitrogenRows("there is no reading at both ends of the hold") { Todo = PressureTestMessages.HoldEndsNotReadNext, InFile = "pressure test: {tightness: {from: {at: …, pressure: …, temperature: …}, to: {at: …, pressure: …, temperature: …}}}" };
         var pressures = points.Select(p => context.Readings.Pressure($"test pressure, {p.At.Text}", ReadingName.PressureTest, p.Pressure, test.With)).ToList();
         var temperatures = points.Select(p => p.Temperature.Select((t, i) => context.Readings.Temperature(p.Temperature.Length > 1 ? $"temperature {i + 1}, {p.At.Text}" : $"temperature, {p.At.Text}", ReadingName.PressureTestTemperature, t, null, test.With)).ToList()).ToList();
         var times = points.Select(p => Seconds(points[0].At.Value, p.At.Value)).ToList();
@@ -112,7 +116,7 @@ internal sealed class NitrogenRows
         if (temperatures[0].Count == 0 || temperatures[^1].Count == 0)
             return partial.Lacking("no temperature was read at both ends", "Read the temperature on the pipe, shaded, at both ends: the pressure of nitrogen follows it.");
         if (times.Exists(t => t is null))
-            return partial.Lacking("the times of the readings cannot be compared", "Write started: with its clock time, or clock times for all readings.");
+            return partial.Lacking("the times of the readings cannot be compared", PressureTestMessages.HoldTimesUnlikeNext, "pressure test: {started: \"09:10\"}");
 
         var atmospheres = points.Select(p => p.StationPressure?.Value.Si ?? context.Get<SiteAtmosphere>().Value.Value).ToList();
         var both = points[0].StationPressure is not null && points[^1].StationPressure is not null;
@@ -143,7 +147,7 @@ internal sealed class NitrogenRows
         };
     }
 
-    private NitrogenRows Lacking(string why, string todo) => new(why) { Todo = todo, At = At, Corrected = Corrected, Pressures = Pressures, Start = Start };
+    private NitrogenRows Lacking(string why, Message todo, string? inFile = null) => new(why) { Todo = todo, InFile = inFile, At = At, Corrected = Corrected, Pressures = Pressures, Start = Start };
 
     private static NitrogenRows? FromLog(CheckContext context, Jobs.Model.PressureTest test, PressureHold hold, ReadSeries log, ImmutableArray<HoldPoint> points)
     {

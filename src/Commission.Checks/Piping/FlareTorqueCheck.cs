@@ -5,6 +5,7 @@ using Commission.Jobs.Model;
 using Commission.Measurement.Decisions;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 using ReadingName = Commission.Jobs.Model.Words.ReadingName;
 
@@ -69,7 +70,7 @@ internal sealed class FlareTorqueCheck : ICheck
 
         return flare.TurnAfterContact is { } turn
             ? ByTurn(finding.Use("turn after contact", turn), flare, turn)
-            : finding.NotEvaluated("neither a torque nor a turn is written", "Tighten with a torque wrench and write torque: 28 lbf·ft.");
+            : finding.NotEvaluated(PipingMessages.FlareNotTold, PipingMessages.FlareNotToldNext, "piping checks: {flares: [{torque: 28 lbf·ft}]}");
     }
 
     // Manuals differ: what one allows and another does not is left to the maker.
@@ -87,7 +88,7 @@ internal sealed class FlareTorqueCheck : ICheck
         }
 
         judge(widest.Least, widest.Most, "published");
-        finding.Reserve($"one published set allows {context.Present.Text(torque, DisplayKind.Torque)}, the most usual one {Range(context, usual.Least, usual.Most)} only").Next("Look up the maker's torque and write it in limits.");
+        finding.Reserve($"one published set allows {context.Present.Text(torque, DisplayKind.Torque)}, the most usual one {Range(context, usual.Least, usual.Most)} only").Next(PipingMessages.FlareMakerNext, "limits: {flare torque: [{od: …, minimum: …, maximum: …, from: …}]}");
     }
 
     private Finding ByTurn(FindingBuilder finding, FlareCheck flare, Given<string> turn)
@@ -96,7 +97,7 @@ internal sealed class FlareTorqueCheck : ICheck
             return finding.NotEvaluated($"there is no published turn for a tube of {flare.Od.Text}", "Write the maker's torque and use a torque wrench.");
         var degrees = Numbers(turn.Value);
         if (degrees.Count == 0)
-            return finding.NotEvaluated($"\"{turn.Value}\" says no angle", "Write turn after contact: 75°.");
+            return finding.NotEvaluated(PipingMessages.FlareNoAngle(new TextValue(turn.Value)), PipingMessages.FlareNoAngleNext, "piping checks: {flares: [{turn after contact: 75°}]}");
         var (least, most) = nut.Angle;
         var text = FormattableString.Invariant($"{least:0}° to {most:0}°");
         var holds = degrees.TrueForAll(d => d >= least && d <= most);

@@ -4,6 +4,7 @@ using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Piping;
@@ -57,15 +58,15 @@ internal sealed class LengthsCheck : ICheck
         var finding = Begin(context, lines, subject);
         if (value is null)
         {
-            return finding.NotEvaluated(
-                isHeight ? "no rise is written" : "the lines are not written as a tree from the outdoor unit to the indoor units",
-                isHeight ? "Write rise with each line: how much higher its indoor end is." : "Write to and from with each run.");
+            return isHeight
+                ? finding.NotEvaluated(PipingMessages.LengthsNoRise, PipingMessages.LengthsNoRiseNext, "equipment: {piping: {vapor: {rise: …}}}")
+                : finding.NotEvaluated(PipingMessages.LengthsNoTree, PipingMessages.LengthsNoTreeNext, "equipment: {piping: [{from: …, to: …}]}");
         }
 
         finding.Measure(value, DisplayKind.Length);
         var text = context.Present.Text(value, DisplayKind.Length);
         if (limit is null)
-            return finding.NotEvaluated("the maker's maximum is not written", "Write it in limits with its page: total length, longest run, first branch, height difference.");
+            return finding.NotEvaluated(PipingMessages.LengthsNoMaximum, PipingMessages.LengthsNoMaximumNext, "limits: {total length: …, longest run: …, first branch: …, height difference: …}");
         var state = context.State(limit);
         finding.Step("L", subject, "along the lines as written", string.Join(", ", lines.Uses.Select(u => $"{u.Name} {u.Text}")), text, "definition").Judge(value.On(state), DisplayKind.Length, state);
         return finding.Conclude(
@@ -149,7 +150,7 @@ internal sealed class LongLineCheck : ICheck
             return finding.Information($"{words}: within the usual length, no accessories are asked for.", "shorter than where long-line rules begin");
         var why = isLong && isHigh ? "length and height" : isLong ? "length" : "height";
         if (asked.IsEmpty)
-            return finding.Say($"{words}: the {why} is beyond the {context.State(isLong ? length! : rise!).Text} within which no long-line rules apply.").NotEvaluated("what the maker asks for on long lines is not written", "Write long line accessories with the maker's list, and what is fitted under equipment accessories.");
+            return finding.Say($"{words}: the {why} is beyond the {context.State(isLong ? length! : rise!).Text} within which no long-line rules apply.").NotEvaluated(PipingMessages.LongLineNoList, PipingMessages.LongLineNoListNext, "limits: {long line accessories: […]}");
         var missing = asked.Where(a => !IsFitted(a.Value, equipment, traps)).Select(a => a.Text).Distinct(StringComparer.Ordinal).ToArray();
         finding.Decide(missing.Length == 0);
         if (oil is not null)

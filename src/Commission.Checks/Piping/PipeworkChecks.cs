@@ -56,7 +56,7 @@ internal sealed class LineInsulationCheck : ICheck
         }
 
         if (checks.VaporLineInsulated is null)
-            finding.Reserve("it is not written that the vapor line is insulated all the way").Next("Write vapor line insulated: yes.");
+            finding.Reserve(PipingMessages.InsulationNotSeen).Next(PipingMessages.InsulationNotSeenNext, "piping checks: {vapor line insulated: yes}");
         yield return finding.Say(checks.VaporLineInsulated is null ? "Insulation as far as it is written." : "The vapor line is insulated all the way.").Build();
     }
 
@@ -145,7 +145,7 @@ internal sealed class ReusedLinesCheck : ICheck
     {
         var finding = context.Finding(this, subject).Use("lines used again", run.Reused).Use("flushed", run.Flushed);
         if (run.Flushed is not { } flushed)
-            return finding.NotEvaluated("it is not written whether the reused lines were flushed", "Write flushed: yes or no.");
+            return finding.NotEvaluated(PipingMessages.FlushedNotWritten, PipingMessages.FlushedNotWrittenNext, "equipment: {piping: {flushed: yes}}");
         finding.Decide(flushed.Value);
         return flushed.Value
             ? finding.Say("The reused lines were flushed.").Build()
@@ -226,7 +226,7 @@ internal sealed class TrapsCheck : ICheck
     private Finding Count(CheckContext context, FindingBuilder finding, int? count, Limit? limit)
     {
         if (count is not { } traps)
-            return finding.NotEvaluated("the number of traps is not written", "Count them and write riser traps: 2.");
+            return finding.NotEvaluated(PipingMessages.TrapsNotCounted, PipingMessages.TrapsNotCountedNext, "piping checks: {riser traps: 2}");
         var words = traps == 1 ? "one oil trap" : FormattableString.Invariant($"{traps} oil traps");
         if (limit is null || (limit.Lower is null && limit.Upper is null))
             return finding.Information($"The vapor line has {words}.", "as written; the maker's number is not");

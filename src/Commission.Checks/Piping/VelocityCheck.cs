@@ -7,6 +7,7 @@ using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Piping;
@@ -76,7 +77,8 @@ internal sealed class VelocityCheck : ICheck
         {
             yield return flow.UseIn(context.Finding(this, $"{prefix}vapor line, oil return")).Use("compressor", kind).NotEvaluated(
                 prefix.Length > 0 ? "the lowest flow of one run of several is not known" : "the capacity at the lowest stage is not written, and oil has to come back at that",
-                "Write compressor: fixed, or minimum capacity: 12 kBtu/h.");
+                PipingMessages.VelocityNoLowestNext,
+                "equipment: {minimum capacity: 12 kBtu/h}");
         }
         else
         {

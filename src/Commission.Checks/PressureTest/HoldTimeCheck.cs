@@ -3,6 +3,7 @@ using Commission.Checks.Limits;
 using Commission.Checks.NitrogenAnalysis;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.PressureTest;
@@ -85,7 +86,7 @@ internal sealed class SettledCheck : ICheck
         var least = limit.Least;
         if (NitrogenRun.Settled(test, hold) is not { } settled)
         {
-            yield return finding.Show(context.State(limit)).NotEvaluated("how long the gas had rested is not written", "Write settled: 12 min with the first reading.");
+            yield return finding.Show(context.State(limit)).NotEvaluated(PressureTestMessages.SettledNotWritten, PressureTestMessages.SettledNotWrittenNext, "pressure test: {tightness: {from: {settled: 12 min}}}");
             yield break;
         }
 

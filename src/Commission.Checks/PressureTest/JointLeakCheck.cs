@@ -31,7 +31,7 @@ internal sealed class JointLeakCheck : ICheck
         foreach (var joint in test.Joints)
             yield return Judge(context, joint);
         if (test.Joints.IsEmpty)
-            yield return context.Finding(this).NotEvaluated("no joint is written", "List each field joint with its method and result: joints: [{place: …, kind: flare, method: bubble solution, result: none}].");
+            yield return context.Finding(this).NotEvaluated(PressureTestMessages.SearchNoJoint, PressureTestMessages.SearchNoJointNext, "pressure test: {joints: [{place: …, kind: flare, method: bubble solution, result: none}]}");
     }
 
     private Finding Judge(CheckContext context, Joint joint)
@@ -44,7 +44,7 @@ internal sealed class JointLeakCheck : ICheck
         if (joint.Result.Value == LeakResult.Leak)
             return finding.Decide(false).Say($"A leak at {joint.Place.Value}.").Next(Help.WhenItFails).Build();
         if (joint.Method is not { } method)
-            return finding.NotEvaluated("the method is not written", "Write the method: bubble solution, electronic with tracer, ultrasonic.");
+            return finding.NotEvaluated(PressureTestMessages.SearchNoMethod, PressureTestMessages.SearchNoMethodNext, "pressure test: {joints: [{method: bubble solution}]}");
         var isElectronic = method.Value is LeakMethod.Electronic or LeakMethod.ElectronicWithTracer;
         if (isElectronic && Unmet(context, finding, method.Value, detector) is { } unmet)
             return unmet;

@@ -52,7 +52,7 @@ internal sealed class NitrogenHoldCheck : ICheck
         if (test.Gas.Value is not (TestGas.DryNitrogen or TestGas.NitrogenWithTracer))
             yield return finding.NotEvaluated($"the hold is worked out for nitrogen, and {test.Gas.Text} was used", "Test with dry nitrogen.");
         else if (run.Loss is not { } loss)
-            yield return finding.NotEvaluated(WithDrop(context, rows, run.WhyNot!), rows.Todo ?? "Check pressures and temperatures.");
+            yield return finding.NotEvaluated(WithDrop(context, rows, run.WhyNot!), rows.Todo ?? "Check pressures and temperatures.", rows.InFile);
         else if (context.Limits.Find(LimitIds.PressureTestHoldLoss) is not { Upper: { } most } limit)
             yield return finding.Measure(loss.Loss, DisplayKind.Percentage).NotEvaluated(PressureTestMessages.HoldNoLimit(Drop(context, loss), context.Present.InMessage(loss.Loss, DisplayKind.Percentage)), "Name a limits pack.");
         else

@@ -34,7 +34,7 @@ internal sealed class CylinderFillCheck : ICheck
         var recovered = ledger.Movements.FirstOrDefault(m => m is { Name: "recovered" });
         var into = recovered is null ? null : ledger.CylinderOf(recovered);
         if (recovered is not null && into is null && context.Job.Recovery is { } recovery)
-            yield return context.Finding(this, recovered.Cylinder).Use("cylinder", recovery.Cylinder).NotEvaluated("tare and water capacity of the recovery cylinder are not written", "Describe it under cylinders: {id, water capacity, tare, after}.");
+            yield return context.Finding(this, recovered.Cylinder).Use("cylinder", recovery.Cylinder).NotEvaluated(RefrigerantMessages.FillCylinderUnknown, RefrigerantMessages.FillCylinderUnknownNext, "cylinders: [{id: …, water capacity: …, tare: …, after: …}]");
         foreach (var cylinder in context.Job.Cylinders)
         {
             if (ReferenceEquals(cylinder, into) || cylinder.Contents?.Value == CylinderContents.Recovered || cylinder.After?.Value.Si > cylinder.Before?.Value.Si)

@@ -60,7 +60,7 @@ internal sealed class RefrigerantIdentityCheck : ICheck
             return finding.Decide(true).Say(RefrigerantMessages.IdentitySame(charged)).Build();
         var built = new NameValue(plate.Designation!);
         return job.RefrigerantChange is null
-            ? finding.Decide(false).Say(RefrigerantMessages.IdentityDiffers(built, charged)).Next(RefrigerantMessages.IdentityDiffersNext).Build()
+            ? finding.Decide(false).Say(RefrigerantMessages.IdentityDiffers(built, charged)).Next(RefrigerantMessages.IdentityDiffersNext, "refrigerant change: {from: …, to: …}").Build()
             : finding.Say(RefrigerantMessages.IdentityChanged(built, charged)).Build();
     }
 

@@ -54,7 +54,7 @@ internal sealed class AfterStartLeakCheck : ICheck
         if (check.Result.Value == LeakResult.Leak)
             return finding.Decide(false).Say($"The check of {check.Date.Text}{how} found a leak.").Next(Help.WhenItFails).Build();
         if (check is { Method: null, Kind: null })
-            return finding.NotEvaluated("neither the method nor the kind of check is written", "Write the method: bubble solution, electronic, indirect.");
+            return finding.NotEvaluated(RefrigerantMessages.LeakCheckHowUnknown, RefrigerantMessages.LeakCheckHowUnknownNext, "leak check: {method: bubble solution}");
         var repaired = check.Result.Value == LeakResult.LeakRepaired;
         var isElectronic = check.Method?.Value is LeakMethod.Electronic or LeakMethod.ElectronicWithTracer;
         if (isElectronic && sensitivity is not null && context.Limits.Find(LimitIds.RefrigerantLeakCheckSensitivity) is { } limit)
@@ -178,7 +178,7 @@ internal sealed class AnnualLeakRateCheck : ICheck
         if (added.Value <= 0)
             return finding.Information("No more went in than came out: nothing was lost since the last time by weight.", "no refrigerant was added");
         if (charging.PreviousAddition is not { } previous)
-            return finding.NotEvaluated("it is not written when refrigerant was last added", "Write previous addition: and the date from the log-book.");
+            return finding.NotEvaluated(RefrigerantMessages.LeakRateNoAddition, RefrigerantMessages.LeakRateNoAdditionNext, "charging: {previous addition: 2025-09-30}");
         if (context.Get<CircuitCharge>().Full is not { } full)
             return finding.NotEvaluated("the full charge is not written", "Write the factory charge, or the total on the label.");
         full.UseIn(finding);

@@ -97,7 +97,7 @@ internal sealed class UseCheck : ICheck
 
     // Article 8(6).
     private static FindingBuilder Cleaned(FindingBuilder finding, Cylinder? cylinder) => cylinder is { Contents.Value: CylinderContents.Recovered }
-        ? finding.Reserve(RefrigerantMessages.UseRecovered(new TextValue(cylinder.Id.Value))).Next(RefrigerantMessages.UseRecoveredNext)
+        ? finding.Reserve(RefrigerantMessages.UseRecovered(new TextValue(cylinder.Id.Value))).Next(RefrigerantMessages.UseRecoveredNext, "cylinders: [{contents: recycled}]")
         : finding;
 
     private static bool IsExempt(Equipment equipment, UseBan ban) =>

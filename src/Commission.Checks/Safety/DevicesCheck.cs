@@ -6,6 +6,7 @@ using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Safety;
@@ -77,7 +78,7 @@ internal sealed class DevicesCheck : ICheck
             return finding.Decide(true).Say($"The {name}{set} tripped at {at.Text}.").Build();
         return device.Tested?.Value == TestResult.Ok
             ? finding.Decide(true).Say($"The {name}{set} was tried and works.").Build()
-            : finding.NotEvaluated("the device was not tried", "Try it and write where it tripped, or tested: ok.");
+            : finding.NotEvaluated(SafetyMessages.DeviceNotTried, SafetyMessages.DeviceNotTriedNext, "safety: {devices: [{tripped at: …, tested: ok}]}");
     }
 
     private static Finding Relief(CheckContext context, FindingBuilder finding, string name, SafetyDevice device)
@@ -198,7 +199,7 @@ internal sealed class LeakSensorCheck : ICheck
         if (safety?.LeakSensor is not { } sensor)
         {
             if (relies)
-                yield return context.Finding(this).Use("mitigation", safety!.Mitigation).NotEvaluated("the room relies on the leak sensor, and its test is not written", "Run the maker's test of the sensor and write it under safety, leak sensor.");
+                yield return context.Finding(this).Use("mitigation", safety!.Mitigation).NotEvaluated(SafetyMessages.SensorReliedUpon, SafetyMessages.RoomSensorNotWrittenNext, "safety: {leak sensor: {fitted: yes, test run: yes, fan on: yes, compressor off: yes}}");
             yield break;
         }
 
@@ -225,11 +226,11 @@ internal sealed class LeakSensorCheck : ICheck
         finding.Use("responded in", sensor.RespondedIn);
         var time = sensor.RespondedIn is { } responded ? $" It responded in {responded.Text}." : "";
         if (sensor.TestRun?.Value == false && fails.Count == 1)
-            return finding.NotEvaluated("the maker's test was not run", "Run the maker's test of the sensor: blower on, compressor off.");
+            return finding.NotEvaluated(SafetyMessages.SensorTestNotRun, SafetyMessages.RoomSensorNotWrittenNext);
         if (fails.Count > 0)
             return finding.Decide(false).Say($"The leak sensor: not {string.Join(", not ", fails)}.{time}").Next(Help.WhenItFails).Build();
         if (sensor.TestRun is null)
-            return finding.NotEvaluated("it is not written that the maker's test was run", "Run the maker's test of the sensor and write test run: yes.");
+            return finding.NotEvaluated(SafetyMessages.SensorTestNotWritten, SafetyMessages.RoomSensorNotWrittenNext, "safety: {leak sensor: {test run: yes}}");
         finding.Decide(true).Say($"The leak sensor: {string.Join(", ", works)}.{time}");
         foreach (var name in open)
             finding.Reserve($"not written: {name}").Next("Try the sensor again and write what it did.");

@@ -58,7 +58,7 @@ internal sealed class FlammableChargeCheck : ICheck
         if (gas.Group!.Value[0] != 'A')
             return finding.NotEvaluated($"the charge limits known here are for groups A2L, A2 and A3, not {gas.Group.Value}", "Judge it by the standard for toxic refrigerants that your local code names.");
         if (gas.LowerFlammabilityLimit is not { } lfl)
-            return finding.NotEvaluated($"the lower flammability limit of {gas.Designation} is not known here", "Take the smallest room from the maker's table.", "limits: {room area: …, from: …}");
+            return finding.NotEvaluated($"the lower flammability limit of {gas.Designation} is not known here", "Take the smallest room from the maker's table.", "limits: {room area: {minimum: …, from: …}}");
         if (RefrigeratingAppliance.Of(context) is { Charge: not null } appliance && context.Limits.Find(LimitIds.SafetyFlammableApplianceCharge) is { } applianceLimit)
             return appliance.Judge(finding, applianceLimit, gas, lfl.Value, rooms);
         if (context.Limits.Find(LimitIds.SafetyFlammableCharge) is not { } limit)
@@ -161,7 +161,7 @@ internal sealed class FlammableChargeCheck : ICheck
         }
 
         if (rooms.FirstOrDefault(r => r.ReleaseHeight is null) is { } unknown)
-            return finding.NotEvaluated($"it is not written how high refrigerant would come out in {unknown.Name}", "Write mounting: floor, wall, window or ceiling, or the release height itself.");
+            return finding.NotEvaluated(SafetyMessages.RoomMountingNotWritten(new TextValue(unknown.Name)), SafetyMessages.RoomMountingNotWrittenNext, "safety: {room: {mounting: wall}}");
         foreach (var room in rooms)
             finding.Step("m_max", $"largest charge for {room.Name}", FlammableCharge.RoomFormula, $"A = {room.AreaText} = {present.Text(room.Area.Value, DisplayKind.Area)}, h0 = {room.HeightText}", present.Text(Largest(room, lfl).Value, DisplayKind.Mass), Cited(FlammableCharge.Source, FlammableCharge.Mark));
         var governing = rooms.MinBy(r => Largest(r, lfl).Value)!;
@@ -181,7 +181,7 @@ internal sealed class FlammableChargeCheck : ICheck
         }
 
         if (rooms.Any(r => r.CountsDucts == true) && Circulation.Of(context).IsNotDescribed)
-            finding.Reserve(SafetyMessages.RoomSensorNotWritten).Next(SafetyMessages.RoomSensorNotWrittenNext);
+            finding.Reserve(SafetyMessages.RoomSensorNotWritten).Next(SafetyMessages.RoomSensorNotWrittenNext, "safety: {leak sensor: {fitted: yes, test run: yes, fan on: yes, compressor off: yes}}");
         var needs = $"{mass} needs at least {present.Text(smallest, DisplayKind.Area)} where refrigerant comes out at {present.Text(governing.ReleaseHeight.Value, DisplayKind.Length)}; {governing.Name} has {present.Text(governing.Area.Value, DisplayKind.Area)}";
         return finding.ConcludeOrDanger(
             $"{needs}.",
@@ -199,7 +199,7 @@ internal sealed class FlammableChargeCheck : ICheck
             case Mitigation.LeakSensorWithFan or Mitigation.ContinuousFan when release.Gas.IsA2L:
                 return Dispersed(context, finding, limit, release, rooms, ceiling);
             case Mitigation.LeakSensorWithFan or Mitigation.ContinuousFan:
-                return finding.NotEvaluated("the room alone is too small, and what a fan allows for this safety group is not known here", "Take the smallest room with this measure from the maker's table.", "limits: {room area: …, from: …}");
+                return finding.NotEvaluated("the room alone is too small, and what a fan allows for this safety group is not known here", "Take the smallest room with this measure from the maker's table.", "limits: {room area: {minimum: …, from: …}}");
             case Mitigation.ShutOffValves when context.Job.Safety.ReleasableCharge is null:
                 return finding.NotEvaluated("the room is too small for the whole charge, and what the shut-off valves let out is not written", "Write the releasable charge from the maker's manual.");
             default:
@@ -233,7 +233,7 @@ internal sealed class FlammableChargeCheck : ICheck
             most = Uncertain.Exact(ceiling);
         Against(finding, charge, most, Most(context, limit, most.Value, $"dispersed in {governing.Name}") with { Source = $"{ConcentrationCharge.Source}, effective dispersal volume charge", Mark = ConcentrationCharge.Mark });
         if (Circulation.Of(context).IsNotDescribed)
-            finding.Reserve(SafetyMessages.RoomSensorNotWritten).Next(SafetyMessages.RoomSensorNotWrittenNext);
+            finding.Reserve(SafetyMessages.RoomSensorNotWritten).Next(SafetyMessages.RoomSensorNotWrittenNext, "safety: {leak sensor: {fitted: yes, test run: yes, fan on: yes, compressor off: yes}}");
         var said = $"{present.Text(charge.Value, DisplayKind.Mass)} can leak; {governing.Name} disperses {present.Text(most.Value, DisplayKind.Mass)}";
         return finding.ConcludeOrDanger($"{said}.", $"{said}.", Help.WhenItFails);
     }

@@ -4,6 +4,7 @@ using Commission.Fluids;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Safety;
@@ -39,7 +40,7 @@ internal sealed class FlammableStepsCheck : ICheck
             yield break;
         var finding = context.Finding(this).Use("refrigerant", context.Job.Equipment.Refrigerant);
         if (steps is null)
-            yield return finding.NotEvaluated($"{gas.Designation} burns (safety group {gas.Group.Value}), and no steps are written", "Take the steps and write them under safety, flammable.");
+            yield return finding.NotEvaluated($"{gas.Designation} burns (safety group {gas.Group.Value}), and no steps are written", SafetyMessages.FlammableStepsNext, "safety: {flammable: {area checked with: …, ignition sources removed: yes, ventilated: yes, extinguisher: …}}");
         else
             yield return Judge(context, finding, gas, steps);
     }
@@ -92,7 +93,7 @@ internal sealed class FlammableStepsCheck : ICheck
         if (refused.Count > 0)
             return finding.Danger($"not taken or not enough for a refrigerant that burns: {string.Join(", ", refused)}.", Help.WhenItFails);
         if (unwritten.Count > 0)
-            return finding.NotEvaluated($"not written: {string.Join(", ", unwritten)}", "Write each step under safety, flammable: yes when it was taken.");
+            return finding.NotEvaluated($"not written: {string.Join(", ", unwritten)}", SafetyMessages.FlammableStepsOpenNext, "safety: {flammable: {ignition sources removed: yes, ventilated: yes}}");
         return finding.Decide(true).Say($"Taken: {string.Join(", ", taken)}.").Build();
     }
 
@@ -180,7 +181,7 @@ internal sealed class OpeningSequenceCheck : ICheck
             finding.Show(context.State(limit));
         if (sequence.IsEmpty)
         {
-            yield return finding.NotEvaluated("the order of the steps is not written", "Write the sequence under safety, flammable, such as [recovered, purged, evacuated, purged again, opened].");
+            yield return finding.NotEvaluated(SafetyMessages.FlammableOrderNotWritten, SafetyMessages.FlammableOrderNotWrittenNext, "safety: {flammable: {sequence: [recovered, purged, evacuated, purged again, opened]}}");
             yield break;
         }
 

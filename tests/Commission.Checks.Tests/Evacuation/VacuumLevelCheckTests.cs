@@ -142,8 +142,8 @@ public sealed class VacuumLevelCheckTests
         Assert.Contains("isolated: yes", found.InFile, StringComparison.Ordinal);
     }
 
-    private const string WhereItSat = "Write gauge: at the system, beyond the isolation valve, where it was so.";
-    private const string HowGood = "Name the vacuum gauge and write its accuracy from its data sheet.";
+    private const string WhereItSat = "evacuation.level-gauge-place-next";
+    private const string HowGood = "evacuation.level-gauge-accuracy-next";
 
     [Theory]
     [InlineData("gauge: at the system", "accuracy: 10 % of reading, resolution: 1 micron", null)]
@@ -154,7 +154,7 @@ public sealed class VacuumLevelCheckTests
     {
         var found = One(Id, Job(Isolated().Replace("gauge: at the system", placed, StringComparison.Ordinal), gauge: gauge), Falling(380));
         Assert.Equal(next is null ? Verdict.Pass : Verdict.Conditional, found.Verdict);
-        Assert.Equal(next, found.NextStep);
+        Assert.Equal(next, found.Messages?.NextStep?.Id);
         Assert.Equal("370 micron in the system when the valve was closed at 10.2 min.", found.Statement.Replace("09:10:10", "10.2 min", StringComparison.Ordinal));
         Assert.EndsWith(", as written", found.Trace.Single(s => s.Symbol == "p_i").Substitution, StringComparison.Ordinal);
     }

@@ -211,6 +211,7 @@ public sealed class FindingBuilderTests
         Assert.Equal((Verdict.CannotDecide, "U is wider than the tolerance", "Take a finer meter.", null), (found.Verdict, found.Reason, found.NextStep, found.InFile));
         var open = Begun().NotEvaluated("nothing is written", "Write it.", "ground: continuous");
         Assert.Equal((Verdict.NotEvaluated, "ground: continuous", false), (open.Verdict, open.InFile, open.IsToLookAt));
+        Assert.Null(Begun().Next("Write it.", "ground: continuous").Danger("the case is live.", "Switch off.").InFile);
     }
 
     [Fact]

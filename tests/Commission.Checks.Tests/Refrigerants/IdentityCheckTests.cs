@@ -48,7 +48,7 @@ public sealed class IdentityCheckTests
         var finding = JobLines.Finding(JobLines.Of(equipment: ", nameplate: {refrigerant: R-32}"), Check);
         Assert.Equal(Verdict.Fail, finding.Verdict);
         Assert.False(finding.IsDanger);
-        Assert.Contains("refrigerant change", finding.NextStep, StringComparison.Ordinal);
+        Assert.Contains("refrigerant change", finding.InFile, StringComparison.Ordinal);
         var other = JobLines.Finding(JobLines.Of("refrigerant change: {from: R-22, to: R-438A}", "refrigerant change", refrigerant: "R-407C"), Check, "plate");
         Assert.Equal(Verdict.Fail, other.Verdict);
         Assert.Contains("R-438A", other.Statement, StringComparison.Ordinal);

@@ -73,3 +73,13 @@ capacities-agree = Air side { $air }, refrigerant side { $refrigerant } at { $ti
 capacities-differ = Air side { $air }, refrigerant side { $refrigerant } at { $time }: they differ by { $by }, more than the instruments explain.
 capacities-differ-next = One of the readings behind the two capacities is wrong: measure the airflow again, then compressor power, return wet bulb and discharge line. Until it is found do not report a capacity.
 capacities-kind = compares two routes to one number
+
+## What was not told of the air side
+
+return-above-room-next = See how the hoses sat on the manometer, and read the return side again: below the room it is a negative pressure.
+static-parts-next = Look up in the manual whether the figure on the plate counts coil and filter.
+heater-power-next = Read the power of the heater on a meter for three phases.
+coil-wet-not-written = it is not written whether the coil was wet, and the maker's figure is for one of the two
+coil-wet-not-written-next = Find out whether the coil was wet when it was read: whether water ran off it.
+heat-not-read-next = Read the power of the heater, or its volts and amps, or take the output from its plate.
+flow-not-read-next = Read what this method needs, or say what airflow it showed.

@@ -64,6 +64,17 @@ superheat-swung = superheat swung between { $low } and { $high } in the settled 
 # $swing (message) - how far it swung
 valve-hunts = The valve held { $superheat } of superheat at { $time }, but { $swing }.
 
+## What was not told of the charging
+
+# $refrigerant (name) - a zeotropic blend
+phase-not-written = it is not written whether { $refrigerant } left the cylinder as liquid
+phase-not-written-next = Find out how the refrigerant left the cylinder, as liquid or as vapor: how the cylinder stood, and whether it has a dip tube.
+throttled-not-written = it is not written whether the liquid was throttled into the vapor side
+throttled-not-written-next = Find out whether the liquid went in throttled, through a nearly closed valve or a charging adapter.
+line-length-not-known-next = Measure the liquid line, and look up in the manual what length the factory charge covers.
+as-found-not-read = the readings before the work are not written
+as-found-not-read-next = Take from the crew's notes what was read before refrigerant was touched.
+
 ## Carbon dioxide above its critical point
 
 gas-cooler-next = Compare the controller's set point with the maker's curve for this outlet temperature, look at the high-pressure valve and at the gas cooler's fans; change no charge on this number.

@@ -36,3 +36,6 @@ figure-met = { $what }: { $found }; { $asked } is asked for.
 # $found (text) - the reading as written
 # $asked (text) - the figure it is judged by
 figure-missed = { $what }: { $found }, and { $asked } is asked for.
+
+section-not-written = the section is not written
+section-not-written-next = Say what was inside: which lines and units, up to which valves.

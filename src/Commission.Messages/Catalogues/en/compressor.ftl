@@ -77,3 +77,10 @@ current-maker-outside = Compressor current { $current }, outside the maker's fig
 
 current-no-plate = the nameplate's RLA is not written
 current-no-plate-next = Read the compressor's rated load current on the plate.
+
+## Crankcase heater
+
+heater-since-not-written = it is not written since when the heater was on
+heater-since-not-written-next = Find out when the crankcase heater was switched on.
+start-not-written = the start of the compressor has no time
+start-not-written-next = Find out when the compressor was started.

@@ -57,3 +57,22 @@ heater-right = The { $which } draws { $current }; its plate says { $rated }.
 # $current (text) - what it draws
 # $rated (text) - what its plate says
 heater-wrong = The { $which } draws { $current }, and its plate says { $rated }.
+
+## What was not told of supply and safety
+
+ampacity-not-written = the ampacity of the wire is not written
+ampacity-not-written-next = Take the ampacity from the table of your code for this wire and its installation.
+ground-not-checked = nobody checked the equipment ground
+ground-not-checked-next = Measure its continuity from the unit to the panel with the power locked out.
+dead-not-told = nothing is written of how
+dead-not-told-next = Say whether the unit was locked out, and the meter tried on a live source, at the dead unit, and on the live source again.
+dead-meter-not-proved = it is not written that the meter was proved before and after
+dead-not-locked-out = it is not written that the unit was locked out
+insulation-vacuum-end = the end of the evacuation has no time, so it is not shown that the circuit was charged
+insulation-vacuum-end-next = Find out when the vacuum ended, and whether the insulation was tested after that.
+capacitor-not-read = neither a capacitance nor a running current and voltage is written
+capacitor-not-read-next = Measure the capacitor out of circuit, discharged.
+rotation-not-read = the phase rotation is not written
+rotation-not-read-next = Read the phase rotation with a meter.
+fan-no-plate = the nameplate's FLA is not written
+fan-no-plate-next = Read the fan's full load current on the plate.

@@ -310,3 +310,12 @@ breaks-next =
         [one] Break the vacuum once
        *[other] Break the vacuum { $still } times
     } with dry nitrogen through a regulator: fill to just above atmosphere, leave it in for at least { $time }, sweep it out at the far port, change the pump's oil, pull down again. Never break with refrigerant. Warm iced parts first.
+
+## What was not told of gauge, rig and temperature
+
+level-gauge-place-next = Read the level with the gauge at the system, beyond the valve that is closed; if it sat there, say so.
+level-gauge-accuracy-next = Name the vacuum gauge and take its accuracy from its data sheet.
+rig-time-not-written = the time of the rig's rise is not written
+rig-time-not-written-next = Say in what time the closed rig rose; if nobody looked at the clock, blank it off and watch it again.
+coldest-not-read = the temperature of the coldest part is not written
+coldest-not-read-next = Read the temperature of the coldest part before the pump is stopped, or take it from the crew's notes.

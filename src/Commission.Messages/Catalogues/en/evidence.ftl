@@ -32,3 +32,5 @@ no-instrument-next = Say which instrument read { $readings }.
 rows-repeated = The readings at { $earlier } (line { $earlier-line }) and at { $later } (line { $later-line }) are the same in all { $count } numbers, to the last digit. A running system hardly ever stands that still: one of the rows may be a copy.
 
 rows-repeated-next = Compare the two rows of readings. If one was copied, read again and write what the gauges show; if they did stand still, say so in the notes.
+
+no-instrument-help = Say on which instrument each reading was taken, once with the instrument or once for the phase.

@@ -46,3 +46,6 @@ sensor-agrees = { $what }: the controller is { $by } off the thermometer beside 
 # $what (text) - which sensor
 # $by (quantity) - how far it is off
 sensor-off = { $what }: the controller is { $by } off the thermometer beside its sensor, and everything it switches with it.
+
+control-not-tried = the control was not tested
+control-not-tried-next = Try the control, and read where it stops the compressor.

@@ -59,3 +59,14 @@ search-tracer-not-written = it is not written which tracer the nitrogen held
 search-tracer-not-written-next = Write the tracer and its share.
 search-detects-not-written = it is not written what the detector detects
 search-detects-not-written-next = Write what the detector detects.
+
+## What was not told of hold and search
+
+settled-not-written = how long the gas had rested is not written
+settled-not-written-next = Take from the crew's notes how long the nitrogen had rested before the first reading.
+hold-ends-not-read-next = Read pressure and pipe temperature, with the time, when the hold begins and when it ends.
+hold-times-unlike-next = Take the clock time from the crew's notes, for the start of the filling or for all readings.
+search-no-joint = no joint is written
+search-no-joint-next = Search every field joint, and say of each how it was searched and what was found.
+search-no-method = the method is not written
+search-no-method-next = Say how the joint was searched: with bubbles, with a detector and a tracer in the nitrogen, or with ultrasound.

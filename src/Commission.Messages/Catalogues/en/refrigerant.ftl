@@ -71,7 +71,7 @@ identity-pressure-unknown-next = Compare its pressure at 125 °F with the plate'
 # $plate (name) - the refrigerant on the plate
 # $gas (name) - the refrigerant charged
 identity-differs = The plate says { $plate }, the circuit is charged with { $gas }, and no change of refrigerant is written.
-identity-differs-next = If the refrigerant was changed on purpose, write refrigerant change: {"{"}from: …, to: …{"}"}. If not, recover it all, evacuate, and charge what the plate says.
+identity-differs-next = If the refrigerant was changed on purpose, say from which and to which. If not, recover it all, evacuate, and charge what the plate says.
 
 # $to (name) - what the change was to
 # $gas (name) - the refrigerant of the circuit
@@ -216,7 +216,7 @@ use-kind-unknown-next = Write what the cylinder's label says.
 
 # $cylinder (text) - the cylinder
 use-recovered = gas from { $cylinder } went back as it was recovered; the law asks that it be recycled or reclaimed first
-use-recovered-next = Clean the gas through filter and drier before it goes back, or charge reclaimed or new gas; if it was cleaned, write contents: recycled.
+use-recovered-next = Clean the gas through filter and drier before it goes back, or charge reclaimed or new gas; if it was cleaned on site, say so.
 
 ## Acid and the driers that take it up
 
@@ -285,3 +285,12 @@ additives-none = Neither sealant nor dye was found.
 
 # $cylinder (text) - the cylinder
 sealant-back = Leak sealant was found in the circuit, and gas from the recovery cylinder { $cylinder } went back in.
+
+## What was not told of leak check and cylinder
+
+leak-check-how-unknown = neither the method nor the kind of check is written
+leak-check-how-unknown-next = Say how the leak check was done: with bubbles, with a detector, or indirectly from readings.
+leak-rate-no-addition = it is not written when refrigerant was last added
+leak-rate-no-addition-next = Take from the log-book when refrigerant was last added.
+fill-cylinder-unknown = tare and water capacity of the recovery cylinder are not written
+fill-cylinder-unknown-next = Read tare and water capacity (WC) stamped on the recovery cylinder, and weigh it.

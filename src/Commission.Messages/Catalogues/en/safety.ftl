@@ -15,7 +15,7 @@ room-all-burns = { $charge } can leak, and { $most } make all the air of { $room
 room-ducts-counted = The areas that ducts serve count together because a leak starts the fan: not checked against the standard.
 room-ducts-not-counted = The areas that ducts serve do not count together: no leak sensor that starts the fan is shown. The smallest counts.
 room-sensor-not-written = the leak sensor that starts the fan is not described
-room-sensor-not-written-next = Run the maker's test of the sensor and write it under safety, leak sensor.
+room-sensor-not-written-next = Run the maker's test of the sensor: blower on, compressor off.
 
 ## A refrigerating appliance with its whole circuit
 
@@ -71,3 +71,18 @@ spillage-none = No flue gas came out into the room.
 spillage-some = Flue gas comes out into the room.
 spillage-not-tested = nobody looked whether flue gas comes out
 spillage-not-tested-next = Shut the house up, start every fan that takes air out, light the burner and hold smoke or a mirror at the draft hood after five minutes.
+
+## What was not told of room, devices and steps
+
+# $room (text) - the room
+room-mounting-not-written = it is not written how high refrigerant would come out in { $room }
+room-mounting-not-written-next = Measure from the floor to the lowest opening of the indoor unit, or say how it is mounted: at the floor, under the window, high on the wall, at the ceiling.
+device-not-tried = the device was not tried
+device-not-tried-next = Try the device, and read where it trips.
+sensor-relied-upon = the room relies on the leak sensor, and its test is not written
+sensor-test-not-written = it is not written that the maker's test was run
+sensor-test-not-run = the maker's test was not run
+flammable-steps-next = Take the steps for a refrigerant that burns before the circuit is worked on, and say which were taken.
+flammable-steps-open-next = Take the steps that are not told, or say that they were taken.
+flammable-order-not-written = the order of the steps is not written
+flammable-order-not-written-next = Say in which order it was done: recovered, purged, evacuated, purged again, opened.

@@ -1,6 +1,6 @@
 ### The charge by weight.
 
-by-weight-hose-next = The doubt is the hose: weigh with a hose that is emptied into the circuit or shuts at its end, and write what stayed in it, left in hoses: 0 oz.
+by-weight-hose-next = The doubt is the hose: weigh with a hose that is emptied into the circuit or shuts at its end, and write what stayed in it.
 
 # $scales (list) - the scales
 by-weight-which-scale = { $scales } are both said to read the charge, and they are not equally good
