@@ -58,8 +58,8 @@ public sealed class LanguageTests
             new("day", new DateValue(new DateOnly(2026, 3, 9))), new("e", TimeValue.After(75)),
         ];
         Assert.Equal("1.25 kg 2.5 9.5 min 14:50 2026-03-09 1.3 min", Text(Language.English, File, "m", values));
-        Assert.Equal("1,25 kg 2,5 9,5 min 14:50 09/03/2026 1,2 min", Text(Language.Spanish, File, "m", values));
-        Assert.Equal("1,25 kg 2,5 9,5 min 14:50 09.03.2026 1,2 min", Text(Language.German, File, "m", values));
+        Assert.Equal("1,25 kg 2,5 9,5 min 14:50 09/03/2026 1,3 min", Text(Language.Spanish, File, "m", values));
+        Assert.Equal("1,25 kg 2,5 9,5 min 14:50 09.03.2026 1,3 min", Text(Language.German, File, "m", values));
     }
 
     [Theory]
