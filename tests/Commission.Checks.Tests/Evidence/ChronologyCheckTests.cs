@@ -187,7 +187,7 @@ public sealed class ChronologyCheckTests
     [InlineData("2026-06-17 23:59", Verdict.Fail)]
     public void A_photo_of_another_day_belongs_to_another_job(string at, Verdict verdict)
     {
-        var yaml = JobLines.Of($"photos: [{{file: plate.jpg, at: \"{at}\", what: plate}}]");
+        var yaml = JobLines.Of($"photos: [{{file: plate.jpg, at: \"{at}\", shows: outdoor nameplate}}]");
         var job = JobText.Read(yaml, ("plate.jpg", "x"));
         var finding = Assert.Single(new Checks.Evidence.ChronologyCheck().Evaluate(new Checks.Kernel.CheckContext(job, new Checks.Kernel.CheckSettings(job.Identity.Date.Value))));
         Assert.Equal(verdict, finding.Verdict);
