@@ -73,6 +73,27 @@ public sealed class NamedReadingsTests
         Assert.Empty(ElectricalJob.One("compressor.current", "{compressor: 16.7 A}", "{compressor RLA: 16.7 A}", "compressor: fixed").Trace);
     }
 
+    // What stands in the limit is what is judged by, and whose it is.
+    [Theory]
+    [InlineData("compressor.current", "compressor: 14.9 A", "at most 16.7 A")]
+    [InlineData("compressor.current", "compressor: 19 A", "at most 24.1 A")]
+    [InlineData("electrical.overcurrent", "supply: {breaker: 30 A}", "at most 35")]
+    [InlineData("electrical.conductor", "supply: {ampacity: 30 A}", "at least 22.0 A")]
+    public void The_limit_says_its_figure(string check, string electrical, string text) =>
+        Assert.StartsWith(text, ElectricalJob.One(check, $"{{{electrical}}}", Plate, "compressor: fixed").Limits[0].Text, StringComparison.Ordinal);
+
+    [Fact]
+    public void Rated_and_continuous_current_have_each_a_source()
+    {
+        var rated = ElectricalJob.One("compressor.current", "{compressor: 14.9 A}", Plate, "compressor: fixed");
+        var plate = ElectricalJob.One("compressor.current", "{compressor: 19 A}", Plate, "compressor: fixed");
+        var factor = ElectricalJob.One("compressor.current", "{compressor: 19 A}", "{compressor RLA: 16.7 A}", "compressor: fixed");
+        Assert.NotEqual(rated.Limits[0].Source, factor.Limits[0].Source);
+        Assert.Equal(factor.Limits[0].Source, factor.Trace.Single(s => s.Symbol == "I_max").Source);
+        Assert.Equal(("nameplate", "24.1 A"), (plate.Trace.Single(s => s.Symbol == "I_max").Formula, plate.Trace.Single(s => s.Symbol == "I_max").Substitution));
+        Assert.NotEqual("nameplate", factor.Trace.Single(s => s.Symbol == "I_max").Formula);
+    }
+
     [Theory]
     [InlineData("14.0 A", Verdict.Pass)]
     [InlineData("15.0 A", Verdict.Fail)]
