@@ -178,6 +178,129 @@ public sealed class NamedReadingsTests
         Assert.NotEqual(none.Statement, finding.Statement);
     }
 
+    // 28 lb in 30 lb of water are 93 %: R-22 may (95.5 %), R-410A may not (84.9 %, trade tables of the guideline).
+    [Theory]
+    [InlineData("refrigerant: R-22, ", "", Verdict.Pass, 1)]
+    [InlineData("", "", Verdict.Fail, 1)]
+    [InlineData("refrigerant: R-22, ", "recovery: {to: 0 psig, mass: 6 lb, cylinder: C1}", Verdict.Fail, 2)]
+    [InlineData("refrigerant: R-410A, ", "recovery: {to: 0 psig, mass: 6 lb, cylinder: C1}", Verdict.Fail, 1)]
+    [InlineData("refrigerant: R-22, ", "recovery: {to: 0 psig, mass: 6 lb, cylinder: R9}", Verdict.Pass, 1)]
+    public void What_a_cylinder_holds_is_its_own_and_what_was_recovered_into_it(string refrigerant, string recovery, Verdict verdict, int gases)
+    {
+        var yaml = JobLines.Of($"cylinders: [{{id: C1, {refrigerant}tare: 10 lb, before: 30 lb, after: 38 lb, water capacity: 30 lb}}, {{id: R9, before: 12 lb, after: 14 lb}}]\n{recovery}", "opened circuit");
+        var finding = JobLines.Finding(yaml, Fill, "C1");
+        Assert.Equal(verdict, finding.Verdict);
+        Assert.Equal(gases > 1, finding.Messages!.Statement.Any(m => m.Name == "fill-mixed"));
+        Assert.Equal(recovery.Contains("C1", StringComparison.Ordinal), finding.Readings.Any(r => r.Text == "R-410A" && r.At.Line == 4));
+    }
+
+    [Fact]
+    public void A_name_of_the_trade_is_no_second_refrigerant()
+    {
+        var finding = JobLines.Finding(JobLines.Of("cylinders: [{id: R1, refrigerant: n-propane, tare: 10 lb, before: 12 lb, after: 21 lb, water capacity: 30 lb}]\nrecovery: {to: 0 psig, mass: 6 lb, cylinder: R1}", "opened circuit", refrigerant: "R-290"), Fill);
+        Assert.Equal(Verdict.Pass, finding.Verdict);
+        Assert.DoesNotContain(finding.Messages!.Statement, m => m.Name == "fill-mixed");
+    }
+
+    // One of the two has no density: what the cylinder holds cannot be judged by the other.
+    [Fact]
+    public void A_refrigerant_without_a_density_leaves_it_open()
+    {
+        var unknown = Commission.Fluids.RefrigerantCatalogue.All.First(r => !r.IsComputable).Designation;
+        foreach (var (inside, unit) in new[] { (unknown, "R-410A"), ("R-410A", unknown) })
+        {
+            var finding = JobLines.Finding(JobLines.Of($"cylinders: [{{id: R1, refrigerant: {inside}, tare: 10 lb, before: 12 lb, after: 21 lb, water capacity: 30 lb}}]\nrecovery: {{to: 0 psig, mass: 6 lb, cylinder: R1}}", "opened circuit", refrigerant: unit), Fill);
+            Assert.Equal((Verdict.NotEvaluated, true), (finding.Verdict, finding.NextStep is not null));
+            Assert.Contains(unknown, finding.Reason, StringComparison.Ordinal);
+        }
+    }
+
+    // Tare 10 lb, gross 20 lb: 10 of 30 lb of water, 31.4 % of the volume (10/30 · 80/84.9). The cylinder's own mass comes before the one of the recovery.
+    [Theory]
+    [InlineData("tare: 10 lb, ", "scale: {before: 14 lb, after: 20 lb}", 0.314)]
+    [InlineData("tare: 10 lb, after: 20 lb, ", "scale: {before: 14 lb, after: 26 lb}", 0.314)]
+    [InlineData("contents: empty, ", "scale: {before: 14 lb, after: 20 lb}", 0.188)]
+    [InlineData("contents: recovered, ", "scale: {before: 14 lb, after: 20 lb}", null)]
+    public void The_gross_mass_may_stand_with_the_recovery(string cylinder, string scale, double? fill)
+    {
+        var finding = JobLines.Finding(JobLines.Of($"cylinders: [{{id: R1, {cylinder}water capacity: 30 lb}}, {{id: C2, contents: recovered, tare: 10 lb, refrigerant: R-22, water capacity: 30 lb}}]\nrecovery: {{to: 0 psig, {scale}, cylinder: R1}}", "opened circuit"), Fill, "R1");
+        Assert.Equal(fill ?? 0, finding.Measured?.Value.Si ?? 0, 0.0015);
+        // Another cylinder has no part in it.
+        Assert.Equal(Verdict.NotEvaluated, JobLines.Finding(JobLines.Of($"cylinders: [{{id: R1, {cylinder}water capacity: 30 lb}}, {{id: C2, contents: recovered, tare: 10 lb, refrigerant: R-22, water capacity: 30 lb}}]\nrecovery: {{to: 0 psig, {scale}, cylinder: R1}}", "opened circuit"), Fill, "C2").Verdict);
+    }
+
+    [Fact]
+    public void More_than_fits_is_shown_with_its_limit_and_europe_says_how_much_of_the_volume_it_is()
+    {
+        var impossible = JobLines.Finding(JobLines.Of("cylinders: [{id: R1, refrigerant: R-290, tare: 10 lb, before: 12 lb, after: 26 lb, water capacity: 30 lb}]", refrigerant: "R-290"), Fill);
+        Assert.Single(impossible.Limits);
+        Assert.True(impossible.Measured!.Value.Si > 1);
+        // 4.10 kg of propane in 10 L: 41.0 % of the water's mass, 83 % of the volume (39.5 % are 80 %).
+        static Finding Of(string after) => JobLines.Finding(JobLines.Of($"limits: {{packs: [en-378]}}\ncylinders: [{{id: R1, refrigerant: R-290, tare: 5 kg, before: 6 kg, after: {after}, water capacity: 10 L}}]", refrigerant: "R-290"), Fill);
+        Assert.Contains("41.0 %", Of("9.10 kg").Statement, StringComparison.Ordinal);
+        Assert.Contains(Of("9.10 kg").Messages!.Statement, m => m.Name == "fill-above-eighty");
+        Assert.DoesNotContain(Of("8.80 kg").Messages!.Statement, m => m.Name == "fill-above-eighty");
+    }
+
+    [Theory]
+    [InlineData("sensitivity: 3 g/yr, ", Verdict.Pass)]
+    [InlineData("", Verdict.Fail)]
+    public void What_the_search_says_of_its_sensitivity_comes_before_the_detectors_sheet(string written, Verdict verdict)
+    {
+        var finding = JobLines.Finding(JobLines.Of($"limits: {{packs: [eu-f-gas]}}\ninstruments: [{{id: sniffer, kind: leak detector, sensitivity: 6 g/yr, calibrated: 2026-01-10}}]\nleak check: {{date: 2026-06-18, result: none, method: electronic, {written}with: sniffer}}", "seasonal check"), Leaks);
+        Assert.Equal(verdict, finding.Verdict);
+        Assert.Equal(verdict == Verdict.Fail, finding.Statement.Contains("no less than 6", StringComparison.Ordinal));
+    }
+
+    // 6.26 t: the second look and the hours of operation, each a requirement that is shown (Regulation (EU) 2024/573, articles 4(5) and 5).
+    [Fact]
+    public void The_second_look_shows_both_its_requirements()
+    {
+        static string Of(string check) => JobLines.Of($"limits: {{packs: [eu-f-gas]}}\ncharging: {{unit arrived: recovered and evacuated, added: 3 kg, left in hoses: 0 kg}}\n{check}", "leak repair", units: "si");
+        Assert.Equal(2, JobLines.Finding(Of("leak check: {date: 2026-06-20, method: bubble solution, result: none, after repair: yes, running for: 30 h}"), Leaks, "after repair").Limits.Length);
+        Assert.Equal(2, JobLines.Finding(Of(""), Leaks).Limits.Length);
+        var yaml = Of("leak check: {date: 2026-06-20, method: bubble solution, result: none, after repair: yes, running for: 30 h, next due: 2027-06-01}");
+        Assert.Subset(JobLines.Keys(yaml, JobLines.Finding(yaml, Leaks, "next check")).ToHashSet(), new HashSet<string> { "date", "next due", "added", "refrigerant" });
+        Assert.Contains("+ 12 months", JobLines.Finding(yaml, Leaks, "next check").Trace.Single(s => s.Symbol == "due").Substitution, StringComparison.Ordinal);
+    }
+
+    // A span longer than a year counts as one; each way out of the rule has its reason.
+    [Fact]
+    public void The_sum_and_the_reasons_of_the_leak_rate()
+    {
+        static Finding Of(string refrigerant = "R-22", string packs = "limits: {packs: [us-epa-608]}\n", string previous = "2020-01-01") =>
+            JobLines.Finding(JobLines.Of($"{packs}charging: {{added: 4.0 lb, previous addition: {previous}, left in hoses: 0 lb}}", "charge adjustment", refrigerant: refrigerant, equipment: ", nameplate: {factory charge: 60 lb}"), Rate);
+        Assert.Contains("365 / 365", Of().Trace.Single(s => s.Symbol == "r").Substitution, StringComparison.Ordinal);
+        Assert.Contains("365 / 150", Of(previous: "2026-01-19").Trace.Single(s => s.Symbol == "r").Substitution, StringComparison.Ordinal);
+        Assert.Contains("pack", Of(packs: "").Reason, StringComparison.Ordinal);
+        Assert.Contains("rule", Of("R-410A").Reason, StringComparison.Ordinal);
+    }
+
+    // 40 CFR 84.106 leaves out the residential and light-commercial subsector of air conditioning (published); goods are no comfort.
+    [Theory]
+    [InlineData("split", "", true, true)]
+    [InlineData("refrigeration", "", false, false)]
+    [InlineData("refrigeration", ", application: AC", true, false)]
+    [InlineData("refrigeration", ", application: medium temperature", false, false)]
+    [InlineData("split", ", application: AC", true, true)]
+    [InlineData("split", ", application: medium temperature", false, false)]
+    public void Comfort_and_its_subsector(string system, string application, bool isComfort, bool isExempt)
+    {
+        var rule = JobText.Context(JobLines.Of(system: system, equipment: application)).Get<Checks.Refrigerants.UnitedStatesRule>();
+        Assert.Equal((isComfort, isExempt), (rule.IsComfort, rule.IsExemptSubsector));
+    }
+
+    [Theory]
+    [InlineData("199 lb", "", "below 200 lb")]
+    [InlineData("200 lb", "", "at least 200 lb")]
+    [InlineData("199 lb", ", machine made: 1990-01-01", "1993")]
+    public void The_row_of_the_table_is_told(string charge, string made, string told)
+    {
+        var step = JobLines.Finding(JobLines.Of($"recovery: {{to: 16 inHg vac{made}}}", "opened circuit", refrigerant: "R-134a", equipment: $", nameplate: {{factory charge: {charge}}}"), Level).Trace.Single(s => s.Symbol == "p_req");
+        Assert.Contains(told, step.Substitution, StringComparison.Ordinal);
+        Assert.Equal(made.Length > 0, step.Substitution.Contains("1993", StringComparison.Ordinal));
+    }
+
     private static void Named(string yaml, string check, string? subject, string keys) =>
         Assert.Equal(keys.Split(", ").Order(), JobLines.Keys(yaml, JobLines.Finding(yaml, check, subject)).Order());
 }
