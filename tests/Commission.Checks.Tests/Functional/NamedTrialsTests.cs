@@ -92,4 +92,64 @@ public sealed class NamedTrialsTests
         Assert.Equal("Failed: thermostat set up. Works: cooling call. Not tested: fan call. Not fitted: heating call.", finding.Statement);
         Assert.Equal(Verdict.Fail, finding.Verdict);
     }
+
+    // What was left out is a condition where something was tried, and nothing is judged where nothing was.
+    [Theory]
+    [InlineData("fan call: ok, thermostat set up: not tested", Verdict.Conditional)]
+    [InlineData("fan call: ok, thermostat set up: not fitted", Verdict.Pass)]
+    [InlineData("fan call: not tested, thermostat set up: not fitted", Verdict.NotEvaluated)]
+    [InlineData("fan call: not fitted, thermostat set up: not fitted", Verdict.Information)]
+    [InlineData("fan call: failed, thermostat set up: not tested", Verdict.Fail)]
+    public void What_was_left_out_weighs_by_what_was_tried(string tried, Verdict verdict)
+    {
+        var finding = JobLines.Finding(JobLines.Of($"functional: {{{tried}}}"), "functional.thermostat-calls");
+        Assert.Equal((verdict, verdict == Verdict.Conditional), (finding.Verdict, finding.Reservation is not null));
+        Assert.Equal(verdict is Verdict.Conditional or Verdict.NotEvaluated or Verdict.Fail, finding.NextStep is not null);
+        Assert.Equal(verdict is Verdict.NotEvaluated or Verdict.Information, finding.Reason is not null);
+        Assert.NotEqual("", finding.Statement);
+    }
+
+    [Fact]
+    public void Each_that_was_left_out_is_reserved_by_its_name()
+    {
+        var reserved = JobLines.Finding(JobLines.Of("functional: {fan call: ok, thermostat set up: not tested, cooling call: not tested}"), "functional.thermostat-calls").Reservation;
+        Assert.Contains("thermostat set up", reserved, StringComparison.Ordinal);
+        Assert.Contains("cooling call", reserved, StringComparison.Ordinal);
+    }
+
+    // A low-pressure control stops below where it starts, a high-pressure control above, and at most at the design pressure (EN 378-2, from memory).
+    [Theory]
+    [InlineData("low-pressure control", "cut in: 40 psig, cut out: 40 psig, tested: ok", Verdict.Fail, "wrong way")]
+    [InlineData("low-pressure control", "cut in: 40 psig, cut out: 39 psig, tested: ok", Verdict.Pass, "cut-in 40 psig, cut-out 39 psig")]
+    [InlineData("high-pressure control", "cut in: 300 psig, cut out: 300 psig, tested: ok", Verdict.Fail, "wrong way")]
+    [InlineData("high-pressure control", "cut in: 300 psig, cut out: 301 psig, tested: ok", Verdict.Pass, "cut-in 300 psig, cut-out 301 psig")]
+    [InlineData("low-pressure control", "cut out: 900 psig, tested: ok", Verdict.Pass, "cut-out 900 psig")]
+    [InlineData("high-pressure control", "cut in: 300 psig, tested: ok", Verdict.Pass, "cut-in 300 psig")]
+    [InlineData("high-pressure control", "tested: ok", Verdict.Pass, "works")]
+    [InlineData("high-pressure control", "cut in: 300 psig, cut out: 400 psig, tested: not tested", Verdict.NotEvaluated, "")]
+    [InlineData("high-pressure control", "cut out: 451 psig", Verdict.Fail, "cut-out 451 psig")]
+    [InlineData("high-pressure control", "cut in: 400 psig, cut out: 300 psig, tested: failed", Verdict.Fail, "failed its test")]
+    public void A_control_is_set_the_right_way_round(string control, string setting, Verdict verdict, string told)
+    {
+        var yaml = JobLines.Of($"functional: {{{control}: {{{setting}}}}}", system: "refrigeration", equipment: ", nameplate: {design pressure: {low: 250 psig, high: 450 psig}}");
+        var finding = JobLines.Finding(yaml, "functional.pressure-controls");
+        Assert.Equal((verdict, control), (finding.Verdict, finding.Subject));
+        Assert.Equal(verdict is Verdict.Fail or Verdict.NotEvaluated, finding.NextStep is not null);
+        Assert.Contains(told, finding.Statement, StringComparison.Ordinal);
+        Assert.Empty(new[] { "cut in", "cut out", "tested" }.Where(k => setting.Contains(k + ":", StringComparison.Ordinal)).Except(JobLines.Keys(yaml, finding)));
+        Assert.Equal(control.StartsWith("high", StringComparison.Ordinal) && setting.Contains("cut out", StringComparison.Ordinal) && !told.EndsWith("way", StringComparison.Ordinal) && !told.StartsWith("failed", StringComparison.Ordinal), JobLines.Keys(yaml, finding).Contains("high"));
+    }
+
+    [Fact]
+    public void Without_a_design_pressure_no_control_stops_too_high()
+    {
+        var yaml = JobLines.Of("functional: {low-pressure control: {cut in: 40 psig, cut out: 20 psig, tested: ok}, high-pressure control: {cut out: 900 psig, tested: ok}}", system: "refrigeration");
+        Assert.Equal([Verdict.Pass, Verdict.Pass], JobLines.Findings(yaml, "functional.pressure-controls").Select(f => f.Verdict));
+        Assert.All(JobLines.Findings(yaml, "functional.pressure-controls"), f => Assert.Empty(f.Limits));
+        var limited = JobLines.Finding(JobLines.Of("functional: {high-pressure control: {cut out: 400 psig, tested: ok}}", system: "refrigeration", equipment: ", nameplate: {design pressure: {low: 250 psig, high: 450 psig}}"), "functional.pressure-controls");
+        // 450 psig · 6894.757 Pa.
+        Assert.Equal(450 * 6894.757293168, limited.Limits[0].UpperSi!.Value, 1e-3);
+        Assert.Null(limited.Limits[0].LowerSi);
+        Assert.Contains("450.0 psig", limited.Limits[0].Text, StringComparison.Ordinal);
+    }
 }
