@@ -270,4 +270,97 @@ public sealed class NamedPartsTests
         var cold = AirJobs.Yaml(readings: [$"return dry bulb: 75.0, supply dry bulb: {supply}"], limits: limits).Replace("system: split", "system: refrigeration, application: medium temperature", StringComparison.Ordinal);
         Assert.Equal(verdict, JobLines.Finding(cold, "air.temperature-split").Verdict);
     }
+
+    // A route half shown reserves a pass of the design too: one velocity of 640 fpm in 1.8 ft² are 1152 cfm, 4 % short of 1200.
+    [Fact]
+    public void A_route_half_shown_reserves_the_design()
+    {
+        var finding = AirJobs.All("air.airflow", "{design airflow: 1200 cfm, airflow: {method: traverse, traverse: {area: 1.80 ft2, velocities: [640 fpm]}}}", limits: "{packs: [acca-quality-installation]}").Single(f => f.Subject == "design");
+        Assert.Equal((Verdict.Conditional, true), (finding.Verdict, finding.Reservation is not null));
+    }
+
+    [Fact]
+    public void The_nominal_airflow_is_told_beside_the_least() =>
+        Assert.Contains("400 cfm/ton", AirJobs.One("air.airflow", $"{{{Flow}}}").Statement, StringComparison.Ordinal);
+
+    // Hood 1000 ± 35 cfm (3 % rectangular), heat rise 1011 and 674 cfm (240 V · 40 A · 3.412 over 1.08 · 30 and · 45 °F).
+    [Theory]
+    [InlineData("100.0 °F", true)]
+    [InlineData("115.0 °F", false)]
+    public void Two_routes_agree_or_do_not(string supply, bool agree)
+    {
+        var yaml = AirJobs.Yaml($"{{static: {{return: -0.21 inwc, supply: 0.19 inwc}}, fan table: {{from: p. 8, points: [{{static: 0.2 inwc, airflow: 1300 cfm}}, {{static: 0.4 inwc, airflow: {(agree ? 1000 : 1500)} cfm}}, {{static: 0.6 inwc, airflow: 900 cfm}}]}}, airflow: {{method: heat rise, heat rise: {{volts: 240 V, amps: 40 A, return: 70.0 °F, supply: {supply}}}}}}}");
+        var compared = JobText.Evaluate(yaml, "air.airflow").Single(f => f.Trace.Any(s => s.Symbol == "E_n"));
+        Assert.Equal(agree, double.Parse(compared.Trace.Single(s => s.Symbol == "E_n").Result, CultureInfo.InvariantCulture) <= 1);
+        Assert.Equal(!agree, compared.Statement.Contains("do not agree", StringComparison.Ordinal));
+    }
+
+    // What more speed would cost comes out of pressure and power: both are named where air is wanting.
+    [Fact]
+    public void The_price_of_more_speed_names_its_readings()
+    {
+        var yaml = AirJobs.Yaml($"{{{Static}, blower power: 300 W, {Flow}}}", limits: "{airflow: {minimum: 1200 cfm, from: manual p. 8}}");
+        var keys = JobLines.Keys(yaml, JobLines.Finding(yaml, "air.airflow", "maker's figure")).ToList();
+        foreach (var key in new[] { "return", "supply", "return tap", "supply tap", "blower power" })
+            Assert.Contains(key, keys);
+        var plate = JobLines.Keys(yaml, JobText.Evaluate(yaml, "air.static")[0]).ToList();
+        Assert.Contains("return tap", plate);
+        Assert.Contains("supply tap", plate);
+    }
+
+    // A range with one end only judges at that end: a rise of 30 °F.
+    [Theory]
+    [InlineData("minimum: 25 °F", Verdict.Pass)]
+    [InlineData("minimum: 35 °F", Verdict.Fail)]
+    [InlineData("maximum: 45 °F", Verdict.Pass)]
+    [InlineData("maximum: 25 °F", Verdict.Fail)]
+    public void A_rise_is_judged_at_one_end(string limit, Verdict verdict)
+    {
+        var yaml = AirJobs.Yaml(readings: ["mode: heating, return dry bulb: 70.0, supply dry bulb: 100.0"], limits: $"{{heat rise: {{{limit}, from: rating plate}}}}");
+        Assert.Equal(verdict, JobLines.Finding(yaml, "air.heat-rise").Verdict);
+        Assert.Contains("compressor started", JobLines.Keys(yaml, JobLines.Finding(yaml, "air.heat-rise")));
+    }
+
+    [Fact]
+    public void A_drop_of_nothing_is_a_drop() => Assert.Equal(Verdict.Pass, AirJobs.One("air.filter-drop", "{filter drop: 0 inwc}", limits: "{filter drop: {maximum: 0.15 inwc, from: label}}").Verdict);
+
+    // The table is for full load; the maker's figure is for what he says.
+    [Fact]
+    public void At_part_load_the_makers_split_judges()
+    {
+        const string Reading = "return dry bulb: 75.0, return wet bulb: 63.0, supply dry bulb: 56.4";
+        Assert.Equal(Verdict.Pass, AirJobs.One("air.temperature-split", readings: [Reading], limits: "{temperature split: {minimum: 16 °F, maximum: 22 °F, from: manual p. 9}}", charging: "running: part").Verdict);
+        var table = AirJobs.One("air.temperature-split", readings: [Reading], charging: "running: part");
+        Assert.Equal(Verdict.NotEvaluated, table.Verdict);
+        Assert.Contains(table.Readings, r => r.Name.StartsWith("return wet bulb", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_maker_who_allows_more_than_the_table_is_remarked_on() => Assert.Contains(
+        "asks less than",
+        AirJobs.One("air.temperature-split", readings: ["return dry bulb: 75.0, return wet bulb: 63.0, supply dry bulb: 56.4"], limits: "{temperature split: {target: 18 °F, tolerance: 9 °F, from: manual p. 9}}").Statement,
+        StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("53.0", "split-high")]
+    [InlineData("56.4", "split-asked")]
+    [InlineData("60.5", "split-low-once")]
+    public void What_the_split_means_is_told(string supply, string message)
+    {
+        var finding = AirJobs.One("air.temperature-split", readings: [$"return dry bulb: 75.0, return wet bulb: 63.0, supply dry bulb: {supply}"]);
+        Assert.Equal(message, finding.Messages!.Statement[0].Name);
+        if (supply == "60.5")
+            Assert.Contains("18.6", finding.Reservation, StringComparison.Ordinal);
+    }
+
+    // What was not shown is reserved below the target as it is on it.
+    [Fact]
+    public void A_low_split_keeps_its_other_reservations()
+    {
+        static string Of(string yaml) => Assert.Single(JobText.Evaluate(yaml, "air.temperature-split")).Reservation!;
+        var plain = AirJobs.Yaml(readings: ["return dry bulb: 75.0, return wet bulb: 63.0, supply dry bulb: 60.5"]);
+        Assert.Contains("accuracy", Of(plain.Replace("accuracy: 0.5 °F, resolution: 0.1 °F", "resolution: 0.1 °F", StringComparison.Ordinal)), StringComparison.Ordinal);
+        Assert.Contains("full load", Of(plain.Replace("compressor: fixed", "compressor: two-stage", StringComparison.Ordinal).Replace("running: full", "running: unknown", StringComparison.Ordinal)), StringComparison.Ordinal);
+        Assert.DoesNotContain("full load", Of(plain), StringComparison.Ordinal);
+    }
 }
