@@ -163,5 +163,25 @@ public sealed class RepeatedCheckTests
     public void What_may_stand_still_is_not_counted(string row) =>
         Assert.Equal(Verdict.Pass, JobLines.Finding(Job($"{{at: \"11:20\", {row}}}", $"{{at: \"11:35\", {row}}}"), Check).Verdict);
 
+    // Three pressures in steps of 0.1 psi that scatter by 0.3 % repeat about once in 6 000: 10³ and something.
+    [Fact]
+    public void The_chance_is_told_in_powers_of_ten()
+    {
+        const string Three = "vapor pressure: 118.9 psig, true suction pressure: 116.2 psig, liquid pressure: 340.8 psig";
+        Assert.Equal("once in 10³", JobLines.Finding(Job($"{{at: \"11:20\", {Three}}}", $"{{at: \"11:35\", {Three}}}"), Check).Trace[0].Result);
+    }
+
+    [Fact]
+    public void A_log_without_a_pasted_stretch_passes()
+    {
+        var log = new StringBuilder("time (s),micron\n");
+        for (var i = 0; i < 160; i++)
+            log.Append(CultureInfo.InvariantCulture, $"{i * 10},{20000 - (97 * i)}\n");
+        var job = JobText.Read(JobLines.Of("evacuation: {started: \"09:25\", series: {file: log.csv}}"), ("log.csv", log.ToString()));
+        var finding = Assert.Single(new RepeatedCheck().Evaluate(new CheckContext(job, new CheckSettings(job.Identity.Date.Value))));
+        Assert.Equal((Verdict.Pass, "vacuum log", false), (finding.Verdict, finding.Subject, finding.IsToLookAt));
+        Assert.Contains(finding.Readings, r => r.Name == "evacuation log");
+    }
+
     private static string Job(params string[] rows) => JobLines.Of($"charging:\n  unit arrived: charged\n  compressor started: \"10:30\"\n  readings:\n{string.Concat(rows.Select(r => $"    - {r}\n"))}");
 }
