@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text;
+using System.Text.RegularExpressions;
 using Commission.Checks.Kernel;
 using Commission.Checks.Recording;
 using Commission.Fluids;
@@ -12,7 +13,7 @@ using Commission.Source;
 namespace Commission.Checks.Tests;
 
 /// <summary>Jobs of a few lines: what every job has to say is here, a test writes the rest.</summary>
-internal static class JobLines
+internal static partial class JobLines
 {
     /// <summary>A job around some lines of its own.</summary>
     /// <param name="lines">Further parts, each from the left margin.</param>
@@ -58,6 +59,18 @@ internal static class JobLines
         var findings = Findings(yaml, check);
         return subject is null && findings is [var only] ? only : findings.Single(f => f.Subject == subject);
     }
+
+    /// <summary>The keys of the job file whose values a finding names, in its order and each once: what it says that it rests on.</summary>
+    /// <param name="yaml">The job file.</param>
+    /// <param name="finding">The finding.</param>
+    public static IEnumerable<string> Keys(string yaml, Finding finding)
+    {
+        var lines = yaml.Split('\n');
+        return finding.Readings.Select(r => Key().Match(lines[r.At.Line - 1][..(r.At.Column - 1)]).Groups["key"].Value).Distinct(StringComparer.Ordinal);
+    }
+
+    [GeneratedRegex(@"(?<key>[A-Za-z][\w -]*):(?!.*[A-Za-z][\w -]*:)", RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex Key();
 
     /// <summary>The whole record of a job.</summary>
     /// <param name="yaml">The job file.</param>

@@ -153,7 +153,7 @@ internal sealed class AirflowCheck : ICheck
     }
 
     private FindingBuilder Begin(CheckContext context, AirflowRoute route, string subject) =>
-        route.UseIn(context.Finding(this, subject)).Use("airflow method", route.Method == AirflowMethod.FanTable && context.Job.Air!.Airflow is null ? null : context.Job.Air!.Airflow?.Method);
+        route.UseIn(context.Finding(this, subject)).Use("airflow method", context.Job.Air!.Airflow?.Method);
 }
 
 /// <summary>Supply over return dry bulb in heating against the maker's range.</summary>

@@ -29,7 +29,8 @@ internal sealed record CauseTable(IReadOnlyDictionary<string, ReadingScale> Read
     /// <summary>The cause of an id.</summary>
     public CauseEntry Cause(string id) => Causes.Single(c => c.Id == id);
 
-    private static CauseTable? Read(SourceNode root, ProblemList problems)
+    /// <summary>Reads a table.</summary>
+    internal static CauseTable? Read(SourceNode root, ProblemList problems)
     {
         if (StrictMapping.Open(root, "the table of causes", problems) is not { } table || table.Require("readings") is not SourceMapping readings || table.Require("causes") is not SourceMapping causes)
             return null;

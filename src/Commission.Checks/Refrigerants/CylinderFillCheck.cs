@@ -46,7 +46,7 @@ internal sealed class CylinderFillCheck : ICheck
     {
         var name = cylinder.Id.Value;
         var finding = context.Finding(this, name).Use($"{name}: water capacity", cylinder.WaterCapacity).Use($"{name}: tare", cylinder.Tare).Use($"{name}: contents", cylinder.Contents).Use($"{name}: refrigerant", cylinder.Refrigerant);
-        if (cylinder.WaterCapacity is not { } capacity || capacity.Value.Si <= 0)
+        if (cylinder.WaterCapacity is not { } capacity)
             return finding.NotEvaluated("the water capacity is not written", "Write the water capacity (WC) stamped on the cylinder.");
         if (Holds(context, finding, cylinder, recovered) is not { } content)
             return finding.NotEvaluated("what the cylinder holds cannot be known", "Write its tare and its gross mass after.");

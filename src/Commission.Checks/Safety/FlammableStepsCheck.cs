@@ -101,14 +101,9 @@ internal sealed class FlammableStepsCheck : ICheck
     {
         foreach (var named in steps.AreaCheckedWith)
         {
-            var detector = context.Get<InstrumentKit>().Find(named.Value);
-            finding.Use("area checked with", named, detector?.Id);
-            if (detector is null)
-            {
-                taken.Add($"area checked with {named.Value}");
-                continue;
-            }
-
+            // The reader knows no other name than an instrument's.
+            var detector = context.Get<InstrumentKit>().Find(named.Value)!;
+            finding.Use("area checked with", named, detector.Id);
             var described = detector.Described;
             foreach (var detected in described.Detects)
                 finding.Use($"{detector.Id}: detects", detected, detector.Id);

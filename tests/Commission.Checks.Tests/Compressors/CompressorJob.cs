@@ -15,8 +15,13 @@ internal static class CompressorJob
     /// <param name="refrigerant">The refrigerant.</param>
     /// <param name="started">When the compressor was started.</param>
     public static IReadOnlyList<Finding> All(
-        string check, string reading, string compressor = "fixed", string limits = "", string charging = "running: full", string refrigerant = "R-410A", string started = "10:00") => JobText.Evaluate(
-        $$$"""
+        string check, string reading, string compressor = "fixed", string limits = "", string charging = "running: full", string refrigerant = "R-410A", string started = "10:00") =>
+        JobText.Evaluate(Yaml(reading, compressor, limits, charging, refrigerant, started), check);
+
+    /// <summary>The job file.</summary>
+    /// <inheritdoc cref="All"/>
+    public static string Yaml(
+        string reading, string compressor = "fixed", string limits = "", string charging = "running: full", string refrigerant = "R-410A", string started = "10:00") => $$$"""
         commission: 1
         units: us
         job: {id: CO-1, work: seasonal check, date: 2026-07-02, site: {name: "Fen Row 7", station pressure: 14.696 psia +/- 0.005}}
@@ -27,8 +32,7 @@ internal static class CompressorJob
           - {id: high, kind: pressure gauge, accuracy: 1 psi, resolution: 0.01 psi, calibrated: 2026-01-10, reads: [liquid pressure, discharge pressure]}
           - {id: probe, kind: thermometer, accuracy: 0.5 °F, resolution: 0.1 °F, calibrated: 2026-01-10, reads: [vapor line, liquid line, discharge line, compressor suction line, sump]}
         charging: {compressor started: "{{{started}}}", {{{charging}}}, readings: [{at: "10:30", {{{reading}}}}]}
-        """,
-        check);
+        """;
 
     /// <summary>The only finding of a check.</summary>
     /// <inheritdoc cref="All"/>

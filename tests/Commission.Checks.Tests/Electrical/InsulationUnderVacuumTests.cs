@@ -45,4 +45,14 @@ public sealed class InsulationUnderVacuumTests
     [Fact]
     public void A_compressor_that_was_started_shows_that_the_vacuum_had_ended() =>
         Assert.Equal(Verdict.Pass, Test("15:00", "", "charging: {unit arrived: charged, compressor started: \"11:30\"}").Verdict);
+
+    // From the minute of the start to the minute of the end; the end that is written counts before the start of the compressor.
+    [Theory]
+    [InlineData("09:24", false)]
+    [InlineData("09:25", true)]
+    [InlineData("11:00", true)]
+    [InlineData("11:01", false)]
+    [InlineData("11:15", false)]
+    public void The_first_and_the_last_minute_are_inside(string at, bool danger) =>
+        Assert.Equal(danger, Test(at, EndEvent, "charging: {unit arrived: charged, compressor started: \"11:30\"}").IsDanger);
 }

@@ -194,4 +194,15 @@ public sealed class VacuumLevelCheckTests
     [Fact]
     public void A_job_without_an_evacuation_gets_no_finding() =>
         Assert.Empty(All(Id, Job(Placed).Split("evacuation:")[0]));
+
+    [Fact]
+    public void What_the_level_rests_on_is_named()
+    {
+        var yaml = Job($"{Placed}\ntarget: 500 micron\nambient: 75 °F\nlevels:\n  - {{at: \"09:40\", pressure: 465 micron, isolated: yes}}\n  - {{at: \"09:55\", pressure: 500 micron}}");
+        var keys = JobLines.Keys(yaml, JobLines.Finding(yaml, Id)).ToList();
+        foreach (var key in new[] { "gauge", "target", "ambient", "pressure" })
+            Assert.Contains(key, keys);
+        Assert.Equal(["vacuum"], JobLines.Finding(yaml, Id).Instruments);
+        Assert.Null(JobLines.Finding(yaml, Id).NextStep);
+    }
 }

@@ -136,4 +136,31 @@ public sealed class VacuumRigCheckTests
         Assert.Equal(Verdict.NotEvaluated, untested.Verdict);
         Assert.Contains("rig check", untested.InFile, StringComparison.Ordinal);
     }
+
+    [Theory]
+    [InlineData("pump alone: 45 micron, oil changed: yes", "pump alone", "oil changed, pump alone")]
+    [InlineData("blanked off: 80 micron", "blanked off", "blanked off, target")]
+    [InlineData("rise: 20 micron, after: 5 min", "rise", "after, level, rise, target")]
+    [InlineData("rise: 20 micron", "rise", "after, level, rise, target")]
+    public void What_the_rig_is_held_against_is_named(string rig, string subject, string keys)
+    {
+        var yaml = Job($"{Placed}\ntarget: 500 micron\ndecay limit: {{level: 1000 micron, after: 10 min}}\nrig check: {{{rig}}}");
+        Assert.Equal(keys, string.Join(", ", JobLines.Keys(yaml, JobLines.Finding(yaml, Id, subject)).Order()));
+        Assert.Contains("vacuum", JobLines.Finding(yaml, Id, subject).Instruments);
+    }
+
+    // The oil may be written with the rig or with the pump.
+    [Fact]
+    public void The_oil_of_the_pump_is_named_where_it_is_written()
+    {
+        var yaml = Job($"{Placed}\npump: {{oil changed: yes}}\nrig check: {{pump alone: 45 micron}}");
+        Assert.Contains("oil changed", JobLines.Keys(yaml, JobLines.Finding(yaml, Id, "pump alone")));
+    }
+
+    [Fact]
+    public void The_target_is_named_where_its_share_rules()
+    {
+        var yaml = Job($"{Placed}\ntarget: 150 micron\nrig check: {{pump alone: 45 micron}}");
+        Assert.Equal(JobLines.Finding(yaml, Id, "pump alone").Trace.Any(s => s.Symbol == "p_pump"), JobLines.Keys(yaml, JobLines.Finding(yaml, Id, "pump alone")).Contains("target"));
+    }
 }

@@ -105,4 +105,14 @@ public sealed class VacuumRiseCheckTests
         var job = Job(Logged, gauge: "accuracy: 50 micron, resolution: 1 micron", more: "limits: {packs: [us-guide-spec]}");
         Assert.InRange(One(Id, job, Held(62, 5)).Measured!.ExpandedSi!.Value / Micron, 0.5, 1.2);
     }
+
+    [Fact]
+    public void What_the_rise_rests_on_is_named()
+    {
+        var yaml = Spec($"{Placed}\nlevels:\n  - {{at: \"10:00\", pressure: 200.0 micron, isolated: yes}}\n  - {{at: \"11:00\", pressure: 400.0 micron}}");
+        var keys = JobLines.Keys(yaml, JobLines.Finding(yaml, Id)).ToList();
+        foreach (var key in new[] { "gauge", "isolated at", "isolated", "pressure" })
+            Assert.Contains(key, keys);
+        Assert.Equal(2, JobLines.Finding(yaml, Id).Readings.Count(r => r.Text.EndsWith(".0 micron", StringComparison.Ordinal)));
+    }
 }

@@ -122,6 +122,124 @@ public sealed class WeighingTests
     [Fact]
     public void Doubt_widens_the_band() => Assert.Equal(ReadingPlace.AsExpected, (At("superheat", 0.9) with { Doubt = 1 }).Place);
 
+    // Two causes by hand. Three to one for the sound circuit; a reading two steps up with a band of √(0.6² + 0.8²) = 1 step; one reading in fifty is simply wrong, with
+    // a band of 4 steps. Normal densities: N(2;1) = 0.0539910, N(2;4) = 0.0880163. Sound: 0.98 · 0.0539910 + 0.02 · 0.0880163 = 0.0546715. The fault shifts it by
+    // 2 steps in the sizes 0.45, 0.7, 1, 1.5, 2.2, which leaves 1.1, 0.6, 0, −1 and −2.4: (0.217852 + 0.333225 + 0.398942 + 0.241971 + 0.022395)/5 = 0.242877, and
+    // 0.98 · 0.242877 + 0.0017603 = 0.239780. Fault: 0.239780 / (0.239780 + 3 · 0.0546715) = 0.59382.
+    [Fact]
+    public void Bayes_rule_by_hand()
+    {
+        var weighed = Two([new Deviation(Scale, 2, 0.8, "", "")]);
+        Assert.Equal("fault", weighed[0].Cause.Id);
+        Assert.Equal(0.59382, weighed[0].Probability, 2e-5);
+        Assert.Equal(1 - 0.59382, weighed[1].Probability, 2e-5);
+        // The size that fits best leaves nothing: ln (0.98 · 0.398942 + 0.0017603) − ln 0.0546715.
+        Assert.Equal(Math.Log(0.3927235 / 0.0546715), Assert.Single(weighed[0].Moves).LogFactor, 2e-5);
+        Assert.Equal(0, Assert.Single(weighed[1].Moves).LogFactor);
+        Assert.Equal("a", weighed[0].Moves[0].Evidence);
+    }
+
+    // Two equal readings count twice, as things that do not depend on each other: the sizes are weighed for both at once.
+    [Fact]
+    public void Readings_count_together_in_one_size_of_the_fault()
+    {
+        double[] one = [0.217852, 0.333225, 0.398942, 0.241971, 0.0223945];
+        var fault = one.Average(n => Math.Pow((0.98 * n) + 0.0017603, 2));
+        var weighed = Two([new Deviation(Scale, 2, 0.8, "", ""), new Deviation(Scale, 2, 0.8, "", "")]);
+        Assert.Equal(fault / (fault + (3 * 0.0546715 * 0.0546715)), weighed[0].Probability, 2e-5);
+    }
+
+    // Bubbles: 0.6 under the fault, 0.1 in a sound circuit. 6 · 1 / (6 · 1 + 3) = 2/3; what nobody foresaw leaves 1/4 as it was.
+    [Theory]
+    [InlineData("glass", "bubbles", 2.0 / 3, 6.0)]
+    [InlineData("glass", "clear", 1.0 / 10, 1.0 / 3)]
+    [InlineData("glass", "milk", 1.0 / 4, 1.0)]
+    [InlineData("frost", "none", 1.0 / 4, 1.0)]
+    [InlineData("smell", "burnt", 1.0 / 4, 1.0)]
+    public void Things_seen_by_hand(string what, string word, double probability, double factor)
+    {
+        var fault = Two([], new Seen(what, word)).Single(w => w.Cause.Id == "fault");
+        Assert.Equal(probability, fault.Probability, 1e-12);
+        Assert.Equal(what, Assert.Single(fault.Moves).Evidence);
+        Assert.Equal(Math.Log(factor), fault.Moves[0].LogFactor, 1e-12);
+    }
+
+    // What needs a thing that is not there is left out, and so is a cause that says nothing of this way of working.
+    [Fact]
+    public void A_cause_is_weighed_where_it_can_be()
+    {
+        var table = new CauseTable(new Dictionary<string, ReadingScale> { ["a"] = Scale }, [Cause("sound", 3, []), Cause("fault", 1, [Line(2)]) with { Needs = "reversing valve" }], new Dictionary<string, Messages.Message>());
+        Assert.Equal(2, Weighing.Weigh(table, [], [], CircuitWay.Valve, []).Length);
+        Assert.Equal(2, Weighing.Weigh(table, [], [], CircuitWay.Valve, ["full condenser"]).Length);
+        Assert.Single(Weighing.Weigh(table, [], [], CircuitWay.Valve, ["full condenser", "reversing valve"]));
+        Assert.Single(Weighing.Weigh(table, [], [], CircuitWay.Heating, []));
+        Assert.Equal(1, Weighing.Weigh(table, [], [], CircuitWay.Heating, [])[0].Probability);
+    }
+
+    // Of two ways in which a fault shows itself the one that fits moves the reading: 2 steps up or 2 steps down.
+    [Fact]
+    public void Either_way_of_a_fault_may_fit()
+    {
+        var table = new CauseTable(new Dictionary<string, ReadingScale> { ["a"] = Scale }, [Cause("sound", 3, []), Cause("fault", 1, [Line(2), Line(-2)])], new Dictionary<string, Messages.Message>());
+        var up = Weighing.Weigh(table, [new Deviation(Scale, 2, 0.8, "", "")], [], CircuitWay.Valve, []);
+        var down = Weighing.Weigh(table, [new Deviation(Scale, -2, 0.8, "", "")], [], CircuitWay.Valve, []);
+        Assert.Equal(up.Single(w => w.Cause.Id == "fault").Probability, down.Single(w => w.Cause.Id == "fault").Probability, 1e-12);
+        Assert.Equal(Math.Log(0.3927235 / 0.0546715), down.Single(w => w.Cause.Id == "fault").Moves[0].LogFactor, 2e-5);
+    }
+
+    // 1.25 and 2.5 bands; a band is never less than 0.3 steps.
+    [Theory]
+    [InlineData(1.24, 1.0, ReadingPlace.AsExpected)]
+    [InlineData(1.26, 1.0, ReadingPlace.Above)]
+    [InlineData(2.49, 1.0, ReadingPlace.Above)]
+    [InlineData(2.51, 1.0, ReadingPlace.FarAbove)]
+    [InlineData(-1.24, 1.0, ReadingPlace.AsExpected)]
+    [InlineData(-1.26, 1.0, ReadingPlace.Below)]
+    [InlineData(-2.49, 1.0, ReadingPlace.Below)]
+    [InlineData(-2.51, 1.0, ReadingPlace.FarBelow)]
+    [InlineData(0.37, 0.0, ReadingPlace.AsExpected)]
+    [InlineData(0.38, 0.0, ReadingPlace.Above)]
+    [InlineData(0.76, 0.0, ReadingPlace.FarAbove)]
+    internal void Places_begin_at_one_and_a_quarter_bands(double steps, double band, ReadingPlace place)
+    {
+        var deviation = new Deviation(Scale, steps, 0.8 * band, "", "") { Scatter = 0.6 * band };
+        Assert.Equal(place, deviation.Place);
+        Assert.Equal(ReadingPlace.AsExpected, (deviation with { IsInside = true }).Place);
+    }
+
+    [Theory]
+    [InlineData(4.0, 1.0)]
+    [InlineData(-2.6, -1.0)]
+    [InlineData(-5.2, -2.0)]
+    [InlineData(0.0, 0.0)]
+    public void Steps_differ_above_and_below(double difference, double steps) => Assert.Equal(steps, new ReadingScale("superheat", "superheat", 4, 2.6, 0.6).Steps(difference), 1e-12);
+
+    private static readonly ReadingScale Scale = new("a", "a reading", 1, 1, 0.6);
+
+    private static ImmutableArray<WeighedCause> Two(IReadOnlyList<Deviation> deviations, params Seen[] seen) => Weighing.Weigh(
+        new CauseTable(
+            new Dictionary<string, ReadingScale> { ["a"] = Scale },
+            [
+                Cause("sound", 3, []) with { Seen = new Dictionary<string, Dictionary<string, double>> { ["glass"] = new() { ["clear"] = 0.9, ["bubbles"] = 0.1 }, ["frost"] = new() { ["none"] = 0.9 } } },
+                Cause("fault", 1, [Line(2)]) with { Seen = new Dictionary<string, Dictionary<string, double>> { ["glass"] = new() { ["clear"] = 0.3, ["bubbles"] = 0.6 } } },
+            ],
+            new Dictionary<string, Messages.Message>()),
+        deviations, seen, CircuitWay.Valve, []);
+
+    private static ImmutableDictionary<string, double> Line(double steps) => ImmutableDictionary<string, double>.Empty.Add("a", steps);
+
+    private static CauseEntry Cause(string id, double often, ImmutableArray<IReadOnlyDictionary<string, double>> lines) => new(id, often)
+    {
+        Advice = "none",
+        Said = new CauseSayings(id, null, null),
+        Needs = null,
+        IsCondition = false,
+        Valve = lines,
+        Orifice = lines,
+        Heating = [],
+        Seen = new Dictionary<string, Dictionary<string, double>>(),
+    };
+
     private static Deviation At(string id, double steps) => new(Table.Readings[id], steps, 0.1, "", "");
 
     private static ImmutableArray<WeighedCause> Weigh(CircuitWay way, IEnumerable<Deviation> deviations, params Seen[] seen) => Weighing.Weigh(Table, [.. deviations], seen, way, []);

@@ -20,8 +20,13 @@ internal static class PipingJob
     /// <param name="units">Units of the job.</param>
     /// <param name="charging">Further keys of the charging.</param>
     public static IReadOnlyList<Finding> All(
-        string check, string equipment = "", string checks = "", string limits = "", string reading = "", string system = "split", string refrigerant = "R-134a", string units = "si", string charging = "running: full") => JobText.Evaluate(
-        $$$"""
+        string check, string equipment = "", string checks = "", string limits = "", string reading = "", string system = "split", string refrigerant = "R-134a", string units = "si", string charging = "running: full") =>
+        JobText.Evaluate(Yaml(equipment, checks, limits, reading, system, refrigerant, units, charging), check);
+
+    /// <summary>The job file.</summary>
+    /// <inheritdoc cref="All"/>
+    public static string Yaml(
+        string equipment = "", string checks = "", string limits = "", string reading = "", string system = "split", string refrigerant = "R-134a", string units = "si", string charging = "running: full") => $$$"""
         commission: 1
         units: {{{units}}}
         job: {id: PI-1, work: seasonal check, date: 2026-07-02, site: {name: "Fen Row 7", station pressure: 101.325 kPa +/- 0.02}}
@@ -33,8 +38,7 @@ internal static class PipingJob
           - {id: wrench, kind: torque wrench, accuracy: 4 % of reading, calibrated: 2026-01-10, reads: [torque]}
         {{{(reading.Length == 0 ? "" : $"charging: {{compressor started: \"10:00\", {charging}, readings: [{{at: \"10:30\", {reading}}}]}}")}}}
         {{{(checks.Length == 0 ? "" : $"piping checks: {checks}")}}}
-        """,
-        check);
+        """;
 
     /// <summary>The only finding of a check.</summary>
     /// <inheritdoc cref="All"/>

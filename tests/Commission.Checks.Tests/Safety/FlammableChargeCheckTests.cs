@@ -213,6 +213,127 @@ public sealed class FlammableChargeCheckTests
         Assert.Contains("below ground", Judge("{area: 20 m2, mounting: wall, below ground: yes}").Statement, StringComparison.Ordinal);
     }
 
+    // Whoever doubts the verdict finds the place of everything it rests on.
+    [Theory]
+    [InlineData("{area: 20 m2, mounting: wall, ceiling height: 2.4 m, volume: 48 m3, occupancy: general, below ground: no}", "mitigation: leak sensor with fan, leak sensor: {fitted: yes, connected: yes, fan on: yes}", "area, mounting, ceiling height, volume, occupancy, below ground, mitigation, fitted, connected, fan on, unit arrived, factory charge, added, left in hoses")]
+    [InlineData("{area: 20 m2, release height: 1.5 m, ducted areas: [10 m2, 12 m2]}", "mitigation: shut-off valves, releasable charge: 2.5 kg", "area, release height, ducted areas, mitigation, unit arrived, factory charge, added, left in hoses, releasable charge")]
+    [InlineData("{area: 3 m2, mounting: wall}", "mitigation: shut-off valves, releasable charge: 2.5 kg", "area, mounting, mitigation, unit arrived, factory charge, added, left in hoses, releasable charge")]
+    public void Everything_it_rests_on_is_named(string room, string more, string keys)
+    {
+        var yaml = Job($"{Weighed}\nsafety: {{room: {room}, {more}}}", Charged);
+        Assert.Equal(keys.Split(", ").Prepend("refrigerant").Order(), JobLines.Keys(yaml, JobLines.Finding(yaml, Check)).Order());
+    }
+
+    [Fact]
+    public void Each_step_to_the_room_is_shown()
+    {
+        // 3.33 kg of R-454B: m1 = 6 · 0.297 = 1.782 kg; in 40 m² at a wall 2.5 · 0.297^1.25 · 1.8 · √40 = 6.24 kg.
+        var room = Judge("{area: 40 m2, mounting: wall}");
+        Assert.Equal(["m1", "m_max", "A_min"], room.Trace.Select(s => s.Symbol).Where(s => s is "m1" or "m_max" or "A_min" or "m2" or "m3"));
+        Assert.Contains(room.Trace, s => s.Symbol == "LFL" && s.Result == "0.297 kg/m³");
+        Assert.Equal("1.782 kg", room.Trace.Single(s => s.Symbol == "m1").Result);
+        Assert.Equal(6.24, room.Limits[0].UpperSi!.Value, 0.005);
+        Assert.Null(room.Limits[0].LowerSi);
+        Assert.Equal(3.33, room.Measured!.Value.Si, 1e-9);
+        Assert.Equal("2.5 kg", Judge("{area: 8 m2, mounting: wall}", "mitigation: shut-off valves, releasable charge: 2.5 kg").Trace.Single(s => s.Symbol == "m_rel").Result);
+        Assert.DoesNotContain(Judge("{area: 8 m2, mounting: wall}", "releasable charge: 2.5 kg").Trace, s => s.Symbol == "m_rel");
+        // Everything at its lower flammability limit: 3 m² · 2.2 m · 0.297 kg/m³ = 1.960 kg.
+        var burns = Judge("{area: 3 m2, mounting: wall}");
+        Assert.Equal(3 * 2.2 * 0.297, burns.Limits[0].UpperSi!.Value, 1e-6);
+        Assert.Equal("1.960 kg", burns.Trace.Single(s => s.Symbol == "m_LFL").Result);
+        Assert.Null(burns.Limits[0].LowerSi);
+    }
+
+    // Of several rooms the one with the least air decides what burns, and up to a lower ceiling there is less of it.
+    [Fact]
+    public void The_room_with_the_least_air_is_named_where_all_of_it_burns()
+    {
+        var burns = Judge("[{name: hall, area: 40 m2, mounting: ceiling}, {name: closet, area: 4 m2, mounting: ceiling, ceiling height: 2.0 m}]");
+        Assert.True(burns.IsDanger);
+        Assert.Contains("closet", burns.Statement, StringComparison.Ordinal);
+        Assert.Contains("2.0 m", burns.Statement, StringComparison.Ordinal);
+        Assert.Equal(4 * 2.0 * 0.297, burns.Limits[0].UpperSi!.Value, 1e-6);
+        Assert.Contains("2.2 m", Judge("{area: 4 m2, mounting: ceiling, ceiling height: 3.0 m}").Statement, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(15.43, Verdict.Pass)]
+    [InlineData(15.46, Verdict.Fail)]
+    public void Without_measures_m2_holds_in_the_largest_room(double mass, Verdict verdict)
+    {
+        // m2 = 52 m³ · 0.297 kg/m³ = 15.444 kg.
+        var finding = JobLines.Finding(Job($"{Alone(mass)}safety: {{room: {{area: 2000 m2, mounting: ceiling}}}}"), Check);
+        Assert.Equal(verdict, finding.Verdict);
+        Assert.Equal(52 * 0.297, finding.Limits[0].UpperSi!.Value, 1e-6);
+        Assert.Equal("15.444 kg", finding.Trace.Single(s => s.Symbol == "m2").Result);
+    }
+
+    [Theory]
+    [InlineData(77.21, Verdict.Pass)]
+    [InlineData(77.23, Verdict.Fail)]
+    public void With_measures_m3_holds_in_the_largest_room(double mass, Verdict verdict)
+    {
+        // m3 = 260 m³ · 0.297 kg/m³ = 77.22 kg; 2000 m² up to 2.2 m disperse 653 kg.
+        var finding = JobLines.Finding(Job($"{Alone(mass)}safety: {{mitigation: continuous fan, room: {{area: 2000 m2, mounting: ceiling, ceiling height: 3 m}}}}"), Check);
+        Assert.Equal(verdict, finding.Verdict);
+        Assert.Equal(260 * 0.297, finding.Limits[0].UpperSi!.Value, 1e-6);
+        Assert.Equal(verdict == Verdict.Fail, finding.Trace.Any(s => s.Symbol == "m3"));
+    }
+
+    // m1 is the figure itself: 1.782 kg need no room, a gram more does.
+    [Theory]
+    [InlineData(1.781, Verdict.Pass)]
+    [InlineData(1.783, Verdict.NotEvaluated)]
+    public void Above_m1_a_room_is_asked_for(double mass, Verdict verdict)
+    {
+        var finding = JobLines.Finding(Job(Alone(mass)), Check);
+        Assert.Equal(verdict, finding.Verdict);
+        if (verdict == Verdict.Pass)
+            Assert.Equal(6 * 0.297, finding.Limits[0].UpperSi!.Value, 1e-6);
+    }
+
+    [Theory]
+    [InlineData("new installation", true)]
+    [InlineData("refrigerant change", true)]
+    [InlineData("seasonal check", false)]
+    public void Without_a_room_only_work_that_brings_the_charge_is_asked(string work, bool asked)
+    {
+        Assert.Equal(asked ? 1 : 0, JobLines.Findings(Job("", work: work), Check).Length);
+        Assert.Single(JobLines.Findings(Job("safety: {room: {area: 20 m2, mounting: wall}}", work: work), Check));
+    }
+
+    [Fact]
+    public void A_sensor_of_which_nothing_is_written_is_a_reservation_and_asked_for()
+    {
+        var dispersed = Judge("{area: 10.5 m2, mounting: floor, ceiling height: 2.4 m}", "mitigation: leak sensor with fan");
+        Assert.Equal(Verdict.Conditional, dispersed.Verdict);
+        Assert.NotNull(dispersed.Reservation);
+        Assert.NotNull(dispersed.NextStep);
+        var ducts = Judge("{area: 8.0 m2, mounting: ceiling, ducted areas: [10.0 m2, 6.0 m2]}", "mitigation: leak sensor with fan");
+        Assert.Equal(Verdict.Conditional, ducts.Verdict);
+        Assert.NotNull(ducts.Reservation);
+        Assert.NotNull(ducts.NextStep);
+        Assert.Null(Judge("{area: 10.5 m2, mounting: floor, ceiling height: 2.4 m}", "mitigation: leak sensor with fan, leak sensor: {fitted: yes}").Reservation);
+    }
+
+    // Ducts join rooms only where a fan mixes their air; either way the record says which it was.
+    [Fact]
+    public void Whether_ducts_counted_is_remarked()
+    {
+        string[] Said(string room, string more = "") => [.. Judge(room, more).Messages?.Statement.Select(m => m.Id ?? "") ?? []];
+        Assert.Contains("safety.room-ducts-not-counted", Said("{area: 40 m2, mounting: ceiling, ducted areas: [20 m2]}"));
+        Assert.Contains("safety.room-ducts-counted", Said("{area: 40 m2, mounting: ceiling, ducted areas: [20 m2]}", "mitigation: leak sensor with fan, leak sensor: {fitted: yes}"));
+        Assert.DoesNotContain(Said("{area: 40 m2, mounting: ceiling}"), id => id.StartsWith("safety.room-ducts", StringComparison.Ordinal));
+        Assert.DoesNotContain("below ground", Judge("{area: 20 m2, mounting: wall, below ground: no}").Statement, StringComparison.Ordinal);
+    }
+
+    // R-717 (ammonia) burns slowly and is toxic: its limits are those of another standard.
+    [Fact]
+    public void The_limits_of_toxic_gases_are_not_these() =>
+        Assert.Contains("B2L", JobLines.Finding(JobLines.Of("charging: {unit arrived: recovered and evacuated, added: 2 kg}\nsafety: {room: {area: 200 m2, mounting: ceiling}}", refrigerant: "R-717", units: "si"), Check).Reason, StringComparison.Ordinal);
+
+    private static string Alone(double mass) => FormattableString.Invariant($"charging: {{unit arrived: recovered and evacuated, added: {mass} kg +/- 0.0001, left in hoses: 0 kg +/- 0.0001}}\n");
+
     private static Records.Findings.Finding Judge(string room, string more = "") =>
         JobLines.Finding(Job($"{Weighed}\nsafety: {{room: {room}{(more.Length == 0 ? "" : ", " + more)}}}", Charged), Check);
 

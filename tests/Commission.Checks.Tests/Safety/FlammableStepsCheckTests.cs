@@ -121,6 +121,47 @@ public sealed class FlammableStepsCheckTests
         Assert.Contains("not known here", JobLines.Finding(JobLines.Of(refrigerant: "R-457C"), Check).Reason, StringComparison.Ordinal);
     }
 
+    // Whoever doubts the verdict finds the place of every answer it rests on.
+    [Fact]
+    public void Every_answer_is_named()
+    {
+        var yaml = Job($"{All}, alarm at: 20 %, within: 5 m, bonded: yes, pump exhaust outdoors: yes, left-hand thread: yes", "evacuation: {started: \"09:00\", pump: {rated for flammable: no}, levels: [{at: \"09:40\", pressure: 400 micron}]}\n",
+            "instruments: [{id: sniffer, kind: leak detector, detects: [A2L], rated for flammable: yes}]\n");
+        var finding = JobLines.Finding(yaml, Check);
+        Assert.Equal(
+            ["refrigerant", "area checked with", "detects", "kind", "rated for flammable", "alarm at", "ignition sources removed", "within", "ventilated", "extinguisher", "machines rated", "pump exhaust outdoors", "signs", "bonded", "left-hand thread"],
+            JobLines.Keys(yaml, finding));
+        Assert.Equal(2, finding.Limits.Length);
+        // The pump that may not be used there is the one thing not in order, and it is named besides the detector that may.
+        Assert.Contains("vacuum pump", finding.Statement, StringComparison.Ordinal);
+        Assert.Equal(2, finding.Readings.Count(r => JobLines.Keys(yaml, finding with { Readings = [r] }).Single() == "rated for flammable"));
+    }
+
+    [Fact]
+    public void What_is_not_written_is_asked_for_with_the_refrigerant_named()
+    {
+        foreach (var (yaml, known) in new[] { (JobLines.Of(refrigerant: "R-454B"), true), (JobLines.Of(refrigerant: "R-457C"), false), (Job(All, refrigerant: "R-457C"), false), (JobLines.Of($"safety: {{flammable: {{{All.Replace("area checked with: sniffer, ", "", StringComparison.Ordinal)}}}}}", work: "seasonal check", refrigerant: "R-457C"), false) })
+        {
+            var finding = JobLines.Finding(yaml, Check);
+            Assert.Equal((Verdict.NotEvaluated, known), (finding.Verdict, finding.Reason!.Contains("burns", StringComparison.Ordinal)));
+            Assert.Equal(["refrigerant"], JobLines.Keys(yaml, finding));
+        }
+
+        // A seasonal check opens nothing: without a word on it nothing is asked, with one it is answered.
+        Assert.Empty(JobLines.Findings(JobLines.Of(work: "seasonal check", refrigerant: "R-457C"), Check));
+        Assert.Single(JobLines.Findings(JobLines.Of("safety: {flammable: {ventilated: yes}}", work: "seasonal check", refrigerant: "R-454B"), Check));
+        Assert.Empty(JobLines.Findings(JobLines.Of("safety: {flammable: {ventilated: yes}}", refrigerant: "R-410A"), Check));
+    }
+
+    // Each of two has to be fit for it: an answer of the good one does not cover the other.
+    [Fact]
+    public void Of_two_detectors_the_one_that_is_not_made_for_it_is_told() => Assert.Contains("nose", JobLines.Finding(
+        Job(All.Replace("area checked with: sniffer", "area checked with: [sniffer, nose]", StringComparison.Ordinal), instruments: "instruments: [{id: sniffer, kind: leak detector, detects: [A2L]}, {id: nose, kind: leak detector, detects: [R-290]}]\n"), Check).Statement, StringComparison.Ordinal);
+
+    [Fact]
+    public void A_thread_that_is_left_handed_needs_no_word() =>
+        Assert.DoesNotContain("thread", Steps($"{All}, left-hand thread: yes").Statement, StringComparison.Ordinal);
+
     private static Records.Findings.Finding Steps(string steps) => JobLines.Finding(Job(steps), Check);
 
     private static string Job(string steps, string more = "", string instruments = Detector, string refrigerant = "R-454B") =>

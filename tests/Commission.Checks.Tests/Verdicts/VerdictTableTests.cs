@@ -1,12 +1,10 @@
-using Commission.Checks.Kernel;
-using Commission.Checks.Limits;
 using Commission.Checks.Recording;
 using Commission.Measurement.Decisions;
 using Xunit;
 
 namespace Commission.Checks.Tests.Verdicts;
 
-/// <summary>What each check says of a job that is right and of one that is not, and each limit at, just inside and just outside its figure.</summary>
+/// <summary>That the tables leave nothing out: each check right and wrong, each limit at, just inside and just outside its figure.</summary>
 public sealed class VerdictTableTests
 {
     /// <summary>Checks that only ever inform: a table names one job of which they speak and one of which they cannot.</summary>
@@ -26,24 +24,6 @@ public sealed class VerdictTableTests
 
     /// <summary>Checks that only speak of a log, which no table holds: RiseCauseCheckTests and PumpDownCheckTests show them.</summary>
     private static readonly HashSet<string> OfLogs = new(StringComparer.Ordinal) { "evacuation.cause", "evacuation.pump-down" };
-
-    public static TheoryData<string, string, string> Rows() => new(VerdictTable.Rows.Select(r => (r.Place, r.Limit ?? r.Check, r.Value)));
-
-    [Theory]
-    [MemberData(nameof(Rows))]
-    public void The_check_says_what_the_table_says(string place, string what, string value)
-    {
-        var row = VerdictTable.Rows.Single(r => r.Place == place);
-        Assert.Equal((row.Limit ?? row.Check, row.Value), (what, value));
-        var findings = JobLines.Findings(row.Job, row.Check);
-        var finding = findings is [var only] && row.Subject is null ? only : findings.SingleOrDefault(f => f.Subject == row.Subject);
-        Assert.True(finding is not null, $"{place}: {row.Check} says {(findings.IsEmpty ? "nothing" : string.Join(", ", findings.Select(f => $"\"{f.Subject}\"")))}.\n{row.Job}");
-        Assert.True(
-            finding.Verdict == row.Expected && (finding.Reservation is not null) == (row.IsReserved || (row.Expected != Verdict.Conditional && finding.Reservation is not null)),
-            $"{place}: {row.Check} with {value}: {finding.Verdict}{(finding.Reservation is { } why ? $" (reserved: {why})" : "")}, and not {row.Expected}. {finding.Statement} {finding.Reason}");
-        if (row.Limit is { } limit && finding.Verdict is Verdict.Pass or Verdict.Fail && finding.Limits is [var first, ..])
-            Assert.False(string.IsNullOrEmpty(first.Source), $"{place}: {limit} has no source.");
-    }
 
     [Fact]
     public void Every_check_is_shown_right_and_wrong()

@@ -205,4 +205,13 @@ public sealed class CorrectionsTests
 
     private static Uncertain Reading(double fahrenheit) =>
         Uncertain.From(Temperature.FromFahrenheit(fahrenheit).Si, RootCause.FromResolution("digits", "", 0.1 / 1.8));
+
+    // Proportional parts of the classes: IEC 60584-1 class 1 0.004, class 2 0.0075, class 3 0.015; ASTM E230 special 0.4 %, standard 0.75 % (printed tables).
+    [Theory]
+    [InlineData(ToleranceClass.Iec1, 0.004)]
+    [InlineData(ToleranceClass.Iec2, 0.0075)]
+    [InlineData(ToleranceClass.Iec3, 0.015)]
+    [InlineData(ToleranceClass.AstmSpecial, 0.004)]
+    [InlineData(ToleranceClass.AstmStandard, 0.0075)]
+    public void Type_K_wire_has_the_slope_of_its_class(ToleranceClass wire, double slope) => Assert.Equal(slope, TypeKTolerance.Slope(wire));
 }
