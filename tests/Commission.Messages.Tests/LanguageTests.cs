@@ -96,7 +96,7 @@ public sealed class LanguageTests
     [InlineData(99.4, "99 s")]
     [InlineData(100, "1.7 min")]
     [InlineData(600, "10 min")]
-    [InlineData(9_990, "166.5 min")]
+    [InlineData(9_990, "2.8 h")]
     [InlineData(11_520, "3.2 h")]
     public void Spans_have_one_decimal_at_most(double seconds, string expected) => Assert.Equal(expected, Writer(_ => null).Format(new DurationValue(seconds), Language.English));
 
