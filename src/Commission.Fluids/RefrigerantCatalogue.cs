@@ -12,6 +12,9 @@ public static class RefrigerantCatalogue
     /// <summary>All refrigerants, pure ones first, in the order of their numbers.</summary>
     public static IReadOnlyList<RefrigerantInfo> All => Index.Value.All;
 
+    /// <summary>Every name a refrigerant goes by, designations first, with its designation: "propane" is R-290.</summary>
+    public static IReadOnlyDictionary<string, string> Names => Index.Value.Names;
+
     /// <summary>
     /// The refrigerant of a designation or another of its names: "R-410A", "r410a", "410A", "HFC-32", "propane", "CO2". Null when there
     /// is none.
@@ -36,6 +39,10 @@ internal sealed class RefrigerantIndex
     }
 
     public IReadOnlyList<RefrigerantInfo> All { get; }
+
+    public IReadOnlyDictionary<string, string> Names => field ??= All.Select(i => i.Designation)
+        .Concat(All.SelectMany(i => i.Aliases)).Concat(All.Select(i => i.ChemicalName).OfType<string>())
+        .Distinct(StringComparer.OrdinalIgnoreCase).ToDictionary(name => name, name => Find(name)!.Designation, StringComparer.OrdinalIgnoreCase);
 
     public static RefrigerantIndex Read()
     {

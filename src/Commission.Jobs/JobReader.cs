@@ -15,13 +15,13 @@ public static class JobReader
     /// A file that is not YAML reports its first fault; any other file reports all of them.
     /// </summary>
     /// <param name="source">The file and the folders it may read from.</param>
-    /// <param name="refrigerantNames">Designations of the refrigerants the program can compute; the canonical spellings.</param>
+    /// <param name="refrigerants">Names of the refrigerants the program knows, with the designation that the job holds for each.</param>
     /// <param name="problems">Receives what is wrong.</param>
     /// <returns>The job, or none when at least one problem was added; and what was read.</returns>
-    public static JobReading Read(JobSource source, IReadOnlyCollection<string> refrigerantNames, ProblemList problems)
+    public static JobReading Read(JobSource source, IReadOnlyDictionary<string, string> refrigerants, ProblemList problems)
     {
         ArgumentNullException.ThrowIfNull(source);
-        ArgumentNullException.ThrowIfNull(refrigerantNames);
+        ArgumentNullException.ThrowIfNull(refrigerants);
         ArgumentNullException.ThrowIfNull(problems);
         var before = problems.Count;
         var files = new JobFiles(source, problems);
@@ -33,7 +33,7 @@ public static class JobReader
         var kits = new KitExpansion(files, problems, rejected);
         root = kits.Expand(root);
 
-        var context = new BindingContext(problems, rejected, refrigerantNames, name => files.Binary(name, JobFileRole.Log)?.Content);
+        var context = new BindingContext(problems, rejected, refrigerants, name => files.Binary(name, JobFileRole.Log)?.Content);
         var binder = new PartBinder(context);
         ReadUnits(context, binder, source.Display, root, kits);
         var job = binder.BindJob(root)!;

@@ -15,7 +15,6 @@ namespace Commission.Acceptance.Tests;
 /// <summary>The examples, each read and evaluated once; and the same examples with other words in their job file.</summary>
 internal static class ExamplesLibrary
 {
-    private static readonly Lazy<string[]> RefrigerantNames = new(() => [.. RefrigerantCatalogue.All.SelectMany(r => r.Aliases.Prepend(r.Designation))]);
     private static readonly ConcurrentDictionary<string, Lazy<ImmutableArray<Finding>>> Evaluated = new(StringComparer.Ordinal);
 
     /// <summary>Names of the examples, for theories.</summary>
@@ -28,7 +27,7 @@ internal static class ExamplesLibrary
     public static JobReading Read(string example, string? text = null)
     {
         var folder = new Folder(new DiskFolder(Repository.PathTo("examples", example)), text);
-        return JobReader.Read(new JobSource("job.yaml", "job.yaml", folder, null), RefrigerantNames.Value, new ProblemList());
+        return JobReader.Read(new JobSource("job.yaml", "job.yaml", folder, null), RefrigerantCatalogue.Names, new ProblemList());
     }
 
     /// <summary>A context over a job that was read.</summary>

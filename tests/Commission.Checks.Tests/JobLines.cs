@@ -82,7 +82,7 @@ internal static partial class JobLines
             folder.Files[name] = Encoding.UTF8.GetBytes(text);
         folder.Files["job.yaml"] = Encoding.UTF8.GetBytes(yaml);
         var problems = new ProblemList();
-        var reading = JobReader.Read(new JobSource("job.yaml", "job.yaml", folder, null), [.. RefrigerantCatalogue.All.Select(r => r.Designation)], problems);
+        var reading = JobReader.Read(new JobSource("job.yaml", "job.yaml", folder, null), RefrigerantCatalogue.Names, problems);
         return (reading.Job is null ? null : JobEvaluation.Evaluate(reading, null, "test", problems))
             ?? throw new InvalidDataException(string.Join(Environment.NewLine, problems.Sorted()));
     }

@@ -14,7 +14,6 @@ namespace Commission.Checks.Tests;
 /// <summary>Jobs of the tests as a crew writes them: YAML text through the reader of the product.</summary>
 internal static class JobText
 {
-    private static readonly Lazy<string[]> Names = new(() => [.. RefrigerantCatalogue.All.SelectMany(r => r.Aliases.Prepend(r.Designation))]);
 
     /// <summary>Reads a job; a problem fails the test with its own words.</summary>
     /// <param name="yaml">The job file.</param>
@@ -23,7 +22,7 @@ internal static class JobText
     {
         var problems = new ProblemList();
         var folder = new Folder(files.Append(("job.yaml", yaml)));
-        var reading = JobReader.Read(new JobSource("job.yaml", "job.yaml", folder, null), Names.Value, problems);
+        var reading = JobReader.Read(new JobSource("job.yaml", "job.yaml", folder, null), RefrigerantCatalogue.Names, problems);
         return reading.Job ?? throw new InvalidDataException(string.Join(Environment.NewLine, problems.Sorted()));
     }
 

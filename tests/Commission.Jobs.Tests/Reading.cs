@@ -6,7 +6,8 @@ namespace Commission.Jobs.Tests;
 /// <summary>Reads job files in memory; refrigerants are a handful that the tests name.</summary>
 internal static class Reading
 {
-    public static readonly string[] Refrigerants = ["R-22", "R-32", "R-134a", "R-290", "R-404A", "R-407C", "R-410A", "R-438A", "R-454A", "R-454B", "R-454C", "R-744"];
+    public static readonly IReadOnlyDictionary<string, string> Refrigerants =
+        new[] { "R-22", "R-32", "R-134a", "R-290", "R-404A", "R-407C", "R-410A", "R-438A", "R-454A", "R-454B", "R-454C", "R-744" }.ToDictionary(name => name, name => name, StringComparer.Ordinal);
 
     public static (JobReading Reading, string[] Problems) Of(string yaml, MemoryFolder? folder = null, MemoryFolder? shop = null) =>
         Of(Encoding.UTF8.GetBytes(yaml), folder, shop);

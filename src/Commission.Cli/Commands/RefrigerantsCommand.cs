@@ -35,7 +35,7 @@ internal static class RefrigerantsCommand
     {
         if (RefrigerantCatalogue.Find(asked) is { } info)
             return info;
-        var near = NearestName.Of(asked, RefrigerantCatalogue.All.SelectMany(r => r.Aliases.Prepend(r.Designation)));
+        var near = NearestName.Of(asked, RefrigerantCatalogue.Names.Keys);
         error.WriteLine($"There is no refrigerant \"{asked}\".{(near is null ? "" : $" Did you mean {near}?")} commission refrigerants lists them.");
         return null;
     }

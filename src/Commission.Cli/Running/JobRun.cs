@@ -37,9 +37,6 @@ internal sealed record EvaluatedJob(string Path, JobReading Reading, Commissioni
 /// <summary>Reads and evaluates job files; prints the problems of those that are wrong.</summary>
 internal static class JobRun
 {
-    private static readonly Lazy<IReadOnlyCollection<string>> RefrigerantNames = new(() =>
-        [.. RefrigerantCatalogue.All.SelectMany(info => info.Aliases.Prepend(info.Designation))]);
-
     /// <summary>Name and version of the program, as records print them.</summary>
     private static readonly string Program =
         "Commission " + (typeof(JobRun).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion ?? "0");
@@ -63,7 +60,7 @@ internal static class JobRun
         // The reader needs its schema only after the text: both get ready at the same time.
         _ = Task.Run(JobReader.Prepare);
         var problems = new ProblemList();
-        var reading = JobReader.Read(JobSource.OnDisk(path, shop), RefrigerantNames.Value, problems);
+        var reading = JobReader.Read(JobSource.OnDisk(path, shop), RefrigerantCatalogue.Names, problems);
         var record = reading.Job is null ? null : JobEvaluation.Evaluate(reading, asOf, Program, problems);
         if (record is not null)
             return new EvaluatedJob(path, reading, record);

@@ -8,9 +8,9 @@ namespace Commission.Jobs.Binding;
 /// <summary>What the binder knows while it walks the file.</summary>
 /// <param name="problems">Receives what is wrong.</param>
 /// <param name="rejected">Nodes about which the schema has spoken: the binder leaves them alone.</param>
-/// <param name="refrigerantNames">Designations of the refrigerants the program can compute.</param>
+/// <param name="refrigerants">Names of the refrigerants the program knows, with their designations.</param>
 /// <param name="logs">Reads the log that a value names; null when a problem was added.</param>
-internal sealed class BindingContext(ProblemList problems, HashSet<SourceNode> rejected, IReadOnlyCollection<string> refrigerantNames, Func<SourceScalar, ReadOnlyMemory<byte>?> logs)
+internal sealed class BindingContext(ProblemList problems, HashSet<SourceNode> rejected, IReadOnlyDictionary<string, string> refrigerants, Func<SourceScalar, ReadOnlyMemory<byte>?> logs)
 {
     private readonly Stack<AnyDimensions> _any = new();
     private bool _unitsAdvised;
@@ -19,7 +19,7 @@ internal sealed class BindingContext(ProblemList problems, HashSet<SourceNode> r
 
     public HashSet<SourceNode> Rejected { get; } = rejected;
 
-    public IReadOnlyCollection<string> RefrigerantNames { get; } = refrigerantNames;
+    public IReadOnlyDictionary<string, string> Refrigerants { get; } = refrigerants;
 
     public Func<SourceScalar, ReadOnlyMemory<byte>?> Logs { get; } = logs;
 

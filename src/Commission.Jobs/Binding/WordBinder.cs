@@ -83,13 +83,13 @@ internal static class WordBinder
     public static Given<string>? Refrigerant(BindingContext context, SourceScalar scalar)
     {
         var wanted = FoldRefrigerant(scalar.Text);
-        foreach (var name in context.RefrigerantNames)
+        foreach (var (name, designation) in context.Refrigerants)
         {
             if (string.Equals(FoldRefrigerant(name), wanted, StringComparison.Ordinal))
-                return Give(context, scalar, name, name);
+                return Give(context, scalar, designation, designation);
         }
 
-        var near = NearRefrigerants(wanted, context.RefrigerantNames);
+        var near = NearRefrigerants(wanted, [.. context.Refrigerants.Keys]);
         context.Complain(scalar, $"{ValueText.Quoted(scalar.Text)} is not a refrigerant this program knows.", "",
             near.Count == 0 ? "Write its designation, such as R-410A." : $"Did you mean {ValueText.OneOf(near)}?", "unknown-refrigerant");
         return null;

@@ -42,6 +42,17 @@ public sealed class NextStepTests
         Assert.Equal(told, diagnosis.Result!.NextStep.Contains(" 12.", StringComparison.Ordinal));
     }
 
+    // A refrigerant by another of its names is the same refrigerant (ASHRAE 34: R-290 is propane): plate and circuit agree, and nothing is foreign.
+    [Theory]
+    [InlineData("propane", "R-290", false)]
+    [InlineData("R-290", "n-propane", false)]
+    [InlineData("propane", "R-600a", true)]
+    public void A_refrigerant_has_one_name_whatever_the_crew_calls_it(string gas, string plate, bool foreign)
+    {
+        var yaml = JobLines.Of("charging: {compressor started: \"08:00\", running: full, readings: [{at: \"10:00\", vapor pressure: 60.0, liquid pressure: 180.0, vapor line: 45.0, liquid line: 85.0, outdoor dry bulb: 80.0}]}", work: "seasonal check", refrigerant: gas, equipment: $", compressor: fixed, metering: TXV, nameplate: {{refrigerant: {plate}}}");
+        Assert.Equal(foreign, JobText.Context(yaml).Get<CircuitDiagnosis>().Result!.Ranked.Any(r => r.Cause == "wrong refrigerant"));
+    }
+
     [Fact]
     public void Air_alone_says_nothing_of_a_charge()
     {
