@@ -82,7 +82,8 @@ internal sealed class MakerFigures
     private void AddRest(MakerLimits limits)
     {
         Add(LimitIds.CompressorDischargeTemperature, limits.DischargeTemperature);
-        Add(LimitIds.CompressorRatioRange, limits.CompressionRatio);
+        if (limits.CompressionRatio is { Minimum: not null })
+            Add(LimitIds.CompressorRatioRange, limits.CompressionRatio);
         AddMaximum(LimitIds.CompressorRatioMaximum, limits.CompressionRatio);
         Add(LimitIds.CompressorCrankcaseHeaterTime, limits.CrankcaseHeaterBeforeStart);
         Add(LimitIds.AirTemperatureSplit, limits.TemperatureSplit);

@@ -76,7 +76,6 @@ public sealed class MakerFiguresTests
             },
         });
         Assert.Equal("at most 8", Text("compressor.ratio.maximum"));
-        Assert.Equal("at most 8", Text("compressor.ratio.range"));
         Assert.Equal("at least 2", Text("evacuation.break.count"));
         Assert.Equal("65 to 105 °F", Text("charge.validity.outdoor"));
         Assert.Equal("at most 80 ft", Text("piping.long-line.length"));
