@@ -71,12 +71,12 @@ internal sealed class LeakRateCheck : ICheck
         var inflow = LeakRate.Throughput(volume, slope);
         finding.Step(
             "Q", "inflow", hold.Slope is null ? "V · Δp/Δt, mean over the hold" : "V · dp/dt", $"{present.Text(volume, DisplayKind.Volume)} · {present.Text(slope, DisplayKind.VacuumRise)}",
-            $"{Throughput(inflow.Value)} (U {Throughput(inflow.Expanded)})", "pressure-rise method, EN 1779 (from memory)");
+            $"{Throughput(context, inflow.Value)} (U {Throughput(context, inflow.Expanded)})", "pressure-rise method, EN 1779 (from memory)");
         finding.Measure(inflow, DisplayKind.Throughput);
         var steady = hold.Conclusion is HoldConclusion.SteadyRise or HoldConclusion.SteadyRiseAndSource;
         // A rise that is not shown bounds the inflow; its best estimate means nothing.
         var most = hold.Slope is { High: var high } && double.IsFinite(high) ? Math.Max(high * volume.Value, inflow.Value + inflow.Expanded) : inflow.Value + inflow.Expanded;
-        var words = steady ? $"{Throughput(inflow.Value)} of air at most comes in with the steady rise" : most > 0 ? $"No inflow of air above {Throughput(most)} seen" : "No inflow seen";
+        var words = steady ? $"{Throughput(context, inflow.Value)} of air at most comes in with the steady rise" : most > 0 ? $"No inflow of air above {Throughput(context, most)} seen" : "No inflow seen";
         var from = section.IsEstimated ? ", volume estimated from the line set" : "";
         var air = steady ? inflow.Value : most;
         var band = air > 0 ? Band(context, finding, air, vacuum) : null;
@@ -101,7 +101,7 @@ internal sealed class LeakRateCheck : ICheck
                 LeakFlow.Viscous => "viscous flow above, choked flow below",
                 LeakFlow.Molecular => "molecular flow",
                 _ => "molecular and viscous flow: between the regimes",
-            }, $"Q_a = {Throughput(air)}", text, $"EN 1779 (from memory); {VaporViscosity.Source}");
+            }, $"Q_a = {Throughput(context, air)}", text, $"EN 1779 (from memory); {VaporViscosity.Source}");
         return text;
     }
 
@@ -123,10 +123,11 @@ internal sealed class LeakRateCheck : ICheck
         return RefrigerantLeak.From(air, context.Get<SiteAtmosphere>().Value.Value, vacuum, new(dew.Pressure, fluid.MolarMass, viscosity), RoomTemperature);
     }
 
-    private static string Throughput(double q)
+    // Inflows span decades: two digits and a power of ten.
+    private static string Throughput(CheckContext context, double q)
     {
-        var mbar = LeakRate.MillibarLitresPerSecond(q);
-        return string.Create(CultureInfo.InvariantCulture, $"{mbar:0.0e0} mbar·L/s");
+        var unit = context.Present.Units[DisplayKind.Throughput].Unit;
+        return string.Create(CultureInfo.InvariantCulture, $"{unit.FromSi(q):0.0e0} {unit.Symbol}");
     }
 
     private static string Rate(double kilogramsPerSecond)

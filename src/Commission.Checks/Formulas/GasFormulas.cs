@@ -24,10 +24,6 @@ internal static class LeakRate
         return volume * slope;
     }
 
-    /// <summary>Throughput in mbar·L/s (1 mbar·L/s = 0.1 Pa·m³/s, exact).</summary>
-    /// <param name="throughput">Pa·m³/s.</param>
-    public static double MillibarLitresPerSecond(double throughput) => throughput * 10;
-
     /// <summary>Mass flow ṁ = Q·M/(R·T), kg/s: the throughput merely re-expressed, not what the hole would pass at another pressure.</summary>
     /// <param name="throughput">Pa·m³/s.</param>
     /// <param name="molarMass">M, kg/mol.</param>

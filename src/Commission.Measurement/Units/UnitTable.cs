@@ -186,6 +186,7 @@ public static class UnitTable
 
         Of(Dimension.Throughput, "mbar·L/s", 0.1, "mbar L/s", "mbar l/s"),
         Of(Dimension.Throughput, "Pa·m³/s", 1, "Pa m3/s"),
+        Of(Dimension.Throughput, "atm·cm³/s", 0.101325, "atm cc/s", "atm·cc/s"),
 
         Of(Dimension.PressureRate, "micron/min", Micron / 60, "um/min", "microns/min", "um Hg/min"),
         Of(Dimension.PressureRate, "Pa/min", 1.0 / 60),

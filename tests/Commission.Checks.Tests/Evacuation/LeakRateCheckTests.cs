@@ -4,7 +4,7 @@ using static Commission.Checks.Tests.Evacuation.EvacuationJobs;
 
 namespace Commission.Checks.Tests.Evacuation;
 
-/// <summary>Q = V·dp/dt: 5 L and 500 micron in 600 s are 5.5551e-3 mbar·L/s (arithmetic, 1 mbar·L/s = 0.1 Pa·m³/s).</summary>
+/// <summary>Q = V·dp/dt: 5 L and 500 micron in 600 s are 5.5551e-3 mbar·L/s (arithmetic, 1 mbar·L/s = 0.1 Pa·m³/s), 5.48e-3 atm·cm³/s.</summary>
 public sealed class LeakRateCheckTests
 {
     private const string Id = "evacuation.leak-rate";
@@ -26,7 +26,7 @@ public sealed class LeakRateCheckTests
         var found = One(Id, Circuit(Logged()), Held(50));
         Assert.Equal(Verdict.Information, found.Verdict);
         Assert.Equal(5.5551e-4, found.Measured!.Value.Si, 6e-6);
-        Assert.Contains("5.6e-3 mbar·L/s of air at most", found.Statement, StringComparison.Ordinal);
+        Assert.Contains("5.5e-3 atm·cm³/s of air at most", found.Statement, StringComparison.Ordinal);
         Assert.DoesNotContain("estimated", found.Statement, StringComparison.Ordinal);
         // The same hole with R-32 at its dew pressure at 20 °C, 1474.6 kPa: choked at least p_r/p_atm·√(M_a/M_r) times the inflow of air,
         // 5.6e-4·14.55·0.746 = 6.03e-3 Pa·m³/s, times M/(R·T) = 0.052024/(8.31446·293.15) and a year: 4.1 kg, less a tenth for γ.

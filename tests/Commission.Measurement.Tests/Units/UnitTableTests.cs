@@ -153,6 +153,7 @@ public sealed class UnitTableTests
         [(Dimension.MassPerLength, "oz/ft")] = (2.834952e-2 / 3.048e-1, 1e-6),
         [(Dimension.Throughput, "mbar·L/s")] = (0.1, 1e-12),
         [(Dimension.Throughput, "Pa·m³/s")] = (1, 1e-12),
+        [(Dimension.Throughput, "atm·cm³/s")] = (0.101325, 1e-12),
         [(Dimension.PressureRate, "micron/min")] = (1.333224e-1 / 60, 1e-6),
         [(Dimension.PressureRate, "micron/h")] = (1.333224e-1 / 3600, 1e-6),
         [(Dimension.PressureRate, "Pa/h")] = (1.0 / 3600, 1e-12),
