@@ -169,7 +169,15 @@ public sealed class MessageWriter(MessageCatalogue catalogue, IQuantityWriter qu
     private static string Digits(NumberValue number)
     {
         var text = Round(number).ToString("F" + number.Decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
-        return text.StartsWith('-') && text.AsSpan().IndexOfAnyInRange('1', '9') < 0 ? text[1..] : text;
+        return text.StartsWith('-') && text.AsSpan().IndexOfAnyInRange('1', '9') < 0 ? text[1..] : WithTrueMinus(text);
+    }
+
+    /// <summary>A number with the minus sign of print (U+2212) in place of the hyphen that computers write; the reader of jobs takes both.</summary>
+    /// <param name="number">A number in the invariant culture.</param>
+    public static string WithTrueMinus(string number)
+    {
+        ArgumentNullException.ThrowIfNull(number);
+        return number.Replace('-', '−');
     }
 
     private static double Round(NumberValue number) =>

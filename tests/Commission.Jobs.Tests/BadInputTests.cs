@@ -83,9 +83,9 @@ public sealed class BadInputTests
         { "liquid line: 97.4", "liquid line: 97.4, true suction pressure: 400, discharge pressure: 350", "27:128: The true suction pressure 400 psig is above the discharge pressure 350 psig. Check whether the readings are swapped; while the compressor runs its inlet is the lower." },
         { "vapor pressure: 119.8, liquid pressure: 341.5", "vapor pressure: 341.5, liquid pressure: 119.8", "27:37: The vapor pressure 341.5 psig is above the liquid pressure 119.8 psig. Check whether the readings are swapped; in heating, write mode: heating." },
         { "liquid pressure: 341.5", "liquid pressure: 34150", "27:61: \"liquid pressure\" cannot be 34150 psig. It lies between -15.8 psig and 2900 psig. Check the number and the unit." },
-        { "vapor pressure: 119.8", "vapor pressure: -14 psig", "27:37: -14 psig is below a perfect vacuum at this site. Check the number and the unit." },
+        { "vapor pressure: 119.8", "vapor pressure: -14 psig", "27:37: −14 psig is below a perfect vacuum at this site. Check the number and the unit." },
         { "after: 23.84 lb", "after: 25.84 lb", "24:36: The cylinder became heavier: 24.86 lb before, 25.84 lb after. Check whether they are swapped; what was taken out stands under removed." },
-        { "evacuation:", "pressure test: {gas: dry nitrogen, strength: {pressure: -3 psig}}\nevacuation:", "17:57: A pressure test at -3 psig is not above the atmosphere. Check the number and the unit." },
+        { "evacuation:", "pressure test: {gas: dry nitrogen, strength: {pressure: -3 psig}}\nevacuation:", "17:57: A pressure test at −3 psig is not above the atmosphere. Check the number and the unit." },
 
         // The site and the refrigerant.
         { "elevation: 5280 ft", "elevation: 5280 ft, station pressure: 29.92 inHg", "8:60: 29.92 inHg looks corrected to sea level. At 5280 ft a barometer shows about 24.64 inHg. Write what a barometer on site shows, not the weather report; or delete the line." },

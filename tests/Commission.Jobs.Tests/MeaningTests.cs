@@ -22,7 +22,7 @@ public sealed class MeaningTests
     [Theory]
     [InlineData("charging: {added: ^1 lb, scale: {before: 20, after: 19}}", "The mass added is written twice: as added and as scale readings. Keep the scale readings.")]
     [InlineData("charging: {events: [^{at: \"11:00\"}]}", "This event says nothing. Write added, removed or note.")]
-    [InlineData("charging: {removed: ^-1 lb}", "\"removed\" cannot be -1 lb. It lies between 0 lb and 22000 lb. Check the number and the unit.")]
+    [InlineData("charging: {removed: ^-1 lb}", "\"removed\" cannot be −1 lb. It lies between 0 lb and 22000 lb. Check the number and the unit.")]
     [InlineData("charging: {crankcase heater on since: ^\"12:00\", compressor started: \"11:00\"}", "The crankcase heater was on since 12:00, after the compressor was started at 11:00. Write the date with it: 2026-06-17 18:00.")]
     [InlineData("recovery: {to: 10 inHg vac, scale: {before: 20, after: ^19}}", "The recovery cylinder became lighter: 20 lb before, 19 lb after. Check whether they are swapped.")]
     [InlineData("cylinders: [{id: C, tare: 13.5, before: ^10}]", "The cylinder weighs 10 lb, less than its tare 13.5 lb. Write gross masses: cylinder and refrigerant together.")]

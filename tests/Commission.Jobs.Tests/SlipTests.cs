@@ -92,7 +92,7 @@ public sealed partial class SlipTests
     public void A_refusal_names_key_value_range_and_what_to_do()
     {
         var (_, problems) = Reading.Of("commission: 1\njob: {id: T, work: opened circuit, date: 2026-06-18, site: {elevation: 100 m}}\nequipment: {system: split, refrigerant: R-410A}\nsafety: {room: {area: 12 m2, ceiling height: -2.6 m}}\n");
-        Assert.Equal(["job.yaml:4:46: \"ceiling height\" cannot be -2.6 m. It lies between 0.5 m and 200 m. Check the number and the unit."], problems);
+        Assert.Equal(["job.yaml:4:46: \"ceiling height\" cannot be −2.6 m. It lies between 0.5 m and 200 m. Check the number and the unit."], problems);
     }
 
     /// <summary>Every scalar key of the schema, with what makes the smallest job that holds it, the key's value alone on the second line.</summary>

@@ -103,7 +103,7 @@ public sealed class LanguageTests
     [Theory]
     [InlineData(2.345, 2, "2.35")]
     [InlineData(-0.04, 1, "0.0")]
-    [InlineData(-0.05, 1, "-0.1")]
+    [InlineData(-0.05, 1, "−0.1")]
     [InlineData(1234567, 0, "1234567")]
     public void Numbers_are_rounded_half_away_from_zero_and_never_minus_nothing(double number, int decimals, string expected) =>
         Assert.Equal(expected, Writer(_ => null).Format(new NumberValue(number, decimals), Language.English));

@@ -396,11 +396,11 @@ internal sealed class FindingBuilder
         var text = number.ToString("G3", CultureInfo.InvariantCulture);
         var e = text.IndexOf('E', StringComparison.Ordinal);
         if (e < 0)
-            return text;
+            return MessageWriter.WithTrueMinus(text);
         var exponent = int.Parse(text.AsSpan(e + 1), NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture);
-        return exponent is >= -6 and <= 6
+        return MessageWriter.WithTrueMinus(exponent is >= -6 and <= 6
             ? Math.Round((decimal)number, Math.Clamp(2 - (int)Math.Floor(Math.Log10(Math.Abs(number))), 0, 12)).ToString("0.############", CultureInfo.InvariantCulture)
-            : string.Create(CultureInfo.InvariantCulture, $"{text[..e]}·10^{exponent}");
+            : string.Create(CultureInfo.InvariantCulture, $"{text[..e]}·10^{exponent}"));
     }
 
     private Unit Fine(DisplayKind kind) => _context.Present.Units[kind].Smaller ?? _context.Present.Units[kind].Unit;

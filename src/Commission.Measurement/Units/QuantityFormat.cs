@@ -1,9 +1,10 @@
 using System.Globalization;
 using Commission.Measurement.Quantities;
+using Commission.Messages;
 
 namespace Commission.Measurement.Units;
 
-/// <summary>Prints quantities: canonical units, a point for decimals, value and uncertainty with the same decimals, never a negative zero. A value that is not finite prints as NaN or Infinity: it is our fault and must be seen.</summary>
+/// <summary>Prints quantities: canonical units, a point for decimals, a true minus sign, value and uncertainty with the same decimals, never a negative zero. A value that is not finite prints as NaN or Infinity: it is our fault and must be seen.</summary>
 public static class QuantityFormat
 {
     private const int MostDecimals = 15;
@@ -72,7 +73,7 @@ public static class QuantityFormat
     {
         var digits = Math.Clamp(decimals, 0, MostDecimals);
         var text = Round(value, decimals).ToString("F" + digits.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
-        return text.StartsWith('-') && text.AsSpan().IndexOfAnyInRange('1', '9') < 0 && double.IsFinite(value) ? text[1..] : text;
+        return text.StartsWith('-') && text.AsSpan().IndexOfAnyInRange('1', '9') < 0 && double.IsFinite(value) ? text[1..] : MessageWriter.WithTrueMinus(text);
     }
 
     /// <summary>The number that is printed: rounded half away from zero.</summary>
@@ -99,7 +100,7 @@ public static class QuantityFormat
         var total = Round(Math.Abs(smaller.FromSi(si)), decimals);
         var whole = Math.Floor(total / steps);
         var rest = Number(total - (whole * steps), decimals);
-        var sign = si < 0 && total > 0 ? "-" : "";
+        var sign = si < 0 && total > 0 ? "−" : "";
         return whole == 0 ? $"{sign}{rest} {smaller.Symbol}" : $"{sign}{Number(whole, 0)} {larger.Symbol} {rest} {smaller.Symbol}";
     }
 }

@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using Commission.Measurement.Quantities;
+using Commission.Messages;
 
 namespace Commission.Measurement.Units;
 
@@ -93,7 +94,7 @@ public static partial class QuantityParser
     }
 
     /// <summary>Number and unit with a space; a pure number alone.</summary>
-    internal static string Spell(string number, Unit unit) => unit.Symbol == "1" ? number : $"{number} {unit.Symbol}";
+    internal static string Spell(string number, Unit unit) => unit.Symbol == "1" ? MessageWriter.WithTrueMinus(number) : $"{MessageWriter.WithTrueMinus(number)} {unit.Symbol}";
 
     internal static int SkipSpaces(string text, int at, int end)
     {

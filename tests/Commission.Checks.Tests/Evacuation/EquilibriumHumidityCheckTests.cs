@@ -23,7 +23,7 @@ public sealed class EquilibriumHumidityCheckTests
         Assert.Equal(Verdict.Information, found.Verdict);
         Assert.Contains("is 2.8 % of the vapour pressure of water at 20 °C (17546 micron)", found.Statement, StringComparison.Ordinal);
         Assert.Contains("no free water there at equilibrium", found.Statement, StringComparison.Ordinal);
-        Assert.Contains("Ice could hide where it is colder than -12.1 °F", found.Statement, StringComparison.Ordinal);
+        Assert.Contains("Ice could hide where it is colder than −12.1 °F", found.Statement, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -48,7 +48,7 @@ public sealed class EquilibriumHumidityCheckTests
     {
         // Over ice at −10 °C 259.87 Pa, 1949 micron: 1000 micron are 51 %, by a heat-loss gauge 26 to 51 %.
         var found = One(Id, Job(Levels(1000, "coldest part: 20 °C\ncoldest part at end: -10 °C")));
-        Assert.Contains("is 26 % to 51 % of the vapour pressure of ice at -10 °C (1949 micron)", found.Statement, StringComparison.Ordinal);
+        Assert.Contains("is 26 % to 51 % of the vapour pressure of ice at −10 °C (1949 micron)", found.Statement, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -163,7 +163,7 @@ public sealed class FindingBuilderTests
     }
 
     [Theory]
-    [InlineData(1.234e-7, "1.23·10^-7 of its bound")]
+    [InlineData(1.234e-7, "1.23·10^−7 of its bound")]
     [InlineData(1.234e-6, "0.00000123 of its bound")]
     [InlineData(1.234e-5, "0.0000123 of its bound")]
     [InlineData(0.01234, "0.0123 of its bound")]

@@ -10,7 +10,7 @@ public sealed class LiquidLossCheckTests
 {
     private static string Lines(string liquid, string capacity = ", capacity: 7.18 kW") => $"compressor: fixed{capacity}, piping: {{liquid: {{{liquid}}}}}";
 
-    private static double Result(Finding f, string symbol) => double.Parse(Assert.Single(f.Trace, s => s.Symbol == symbol).Result.Split(' ')[0], CultureInfo.InvariantCulture);
+    private static double Result(Finding f, string symbol) => double.Parse(Assert.Single(f.Trace, s => s.Symbol == symbol).Result.Split(' ')[0].Replace('−', '-'), CultureInfo.InvariantCulture);
 
     // Liquid at 110 °F and a little above its bubble pressure (R-22 241, R-134a 161, R-404A 288 psia); vapor a few degrees above its dew point.
     [Theory]

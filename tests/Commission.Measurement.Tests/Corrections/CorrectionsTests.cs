@@ -24,7 +24,7 @@ public sealed class CorrectionsTests
     {
         var first = Zero.Correct(LinearScope.Instance, Digits(340.8), Psig);
         Assert.Equal(341.1, first.Value.Value / Psi, 1e-9);
-        Assert.Equal("high showed -0.30 psi at zero: 340.8 psig becomes 341.1 psig.", Assert.Single(first.Steps).Text);
+        Assert.Equal("high showed −0.30 psi at zero: 340.8 psig becomes 341.1 psig.", Assert.Single(first.Steps).Text);
 
         // Two rectangles of one step make the triangle d/√6.
         Assert.Equal(0.1 / Math.Sqrt(6), first.Value.StandardUncertainty / Psi, 1e-9);

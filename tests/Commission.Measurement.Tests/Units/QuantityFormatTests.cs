@@ -18,7 +18,7 @@ public sealed class QuantityFormatTests
     [InlineData(13149, 27.4, "13149 ± 27 °F")]
     [InlineData(13149, 1234, "13100 ± 1200 °F")]
     [InlineData(-0.004, 0.1, "0.00 ± 0.10 °F")]
-    [InlineData(-3.96, 1.04, "-4.0 ± 1.0 °F")]
+    [InlineData(-3.96, 1.04, "−4.0 ± 1.0 °F")]
     public void Value_and_uncertainty_have_the_same_decimals(double value, double expanded, string text) =>
         Assert.Equal(text, QuantityFormat.Format(FahrenheitDifference.ToSi(value), FahrenheitDifference.ToSi(expanded), FahrenheitDifference));
 
@@ -31,7 +31,7 @@ public sealed class QuantityFormatTests
     [InlineData(0.5, "8.0 oz")]
     [InlineData(0.9999, "1 lb 0.0 oz")]
     [InlineData(2.99999, "3 lb 0.0 oz")]
-    [InlineData(-1.5, "-1 lb 8.0 oz")]
+    [InlineData(-1.5, "−1 lb 8.0 oz")]
     [InlineData(-0.0001, "0.0 oz")]
     public void Pounds_and_ounces_carry(double pounds, string text) =>
         Assert.Equal(text, QuantityFormat.Format(Mass.FromPounds(pounds).Si, UnitSystem.Us[DisplayKind.Mass]));
@@ -46,7 +46,7 @@ public sealed class QuantityFormatTests
     [Theory]
     [InlineData(0.285, 2, "0.29")]
     [InlineData(2.5, 0, "3")]
-    [InlineData(-2.5, 0, "-3")]
+    [InlineData(-2.5, 0, "−3")]
     [InlineData(-0.04, 1, "0.0")]
     [InlineData(1250, -2, "1300")]
     [InlineData(1e-20, 3, "0.000")]
@@ -58,7 +58,7 @@ public sealed class QuantityFormatTests
     {
         var unit = UnitTable.Find(symbol, Dimension.Temperature)!;
         var text = (tenths / 10.0).ToString("F1", CultureInfo.InvariantCulture);
-        return unit.ToSi(tenths / 10.0) < 0 || QuantityFormat.Number(unit.FromSi(unit.ToSi(tenths / 10.0)), 1) == (text == "-0.0" ? "0.0" : text);
+        return unit.ToSi(tenths / 10.0) < 0 || QuantityFormat.Number(unit.FromSi(unit.ToSi(tenths / 10.0)), 1) == (text == "-0.0" ? "0.0" : text.Replace('-', '−'));
     });
 
     [Fact]

@@ -49,7 +49,7 @@ public sealed class UnitSystemTests
     // As crews write them: grams below a tenth of a kilogram, hours beyond two, ohms for an earth and megohms for an insulation (common practice, no source).
     [Theory]
     [InlineData(DisplayKind.Mass, 0.005, "5 g")]
-    [InlineData(DisplayKind.Mass, -0.04, "-40 g")]
+    [InlineData(DisplayKind.Mass, -0.04, "−40 g")]
     [InlineData(DisplayKind.Mass, 0.0994, "99 g")]
     [InlineData(DisplayKind.Mass, 0.0996, "0.100 kg")]
     [InlineData(DisplayKind.Mass, 5.48, "5.480 kg")]

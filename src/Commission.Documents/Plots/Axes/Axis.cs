@@ -1,4 +1,5 @@
 using System.Globalization;
+using Commission.Messages;
 
 namespace Commission.Documents.Plots.Axes;
 
@@ -113,7 +114,7 @@ internal static class AxisTicks
     public static string Number(double value, int decimals)
     {
         var text = (Math.Round(value, Math.Min(decimals, 12)) + 0.0).ToString(string.Create(CultureInfo.InvariantCulture, $"N{decimals}"), CultureInfo.InvariantCulture);
-        return text.Replace('-', '−');
+        return MessageWriter.WithTrueMinus(text);
     }
 
     private static double Step(double span, int wanted)
