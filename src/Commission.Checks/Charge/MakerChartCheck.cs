@@ -45,7 +45,7 @@ internal sealed class MakerChartCheck : ICheck
             if ((chart.Mode?.Value ?? OperatingMode.Cooling) != OperatingMode.Cooling || chart.For.Value is ChartQuantity.Superheat or ChartQuantity.Subcooling or ChartQuantity.TemperatureSplit)
                 continue;
             yield return ChartJudgement.Judge(
-                context, this, chart, row, new ChargeGates(row.Settling, MethodValidity.Of(context, row, ChargeCriterion.Subcooling, makersChart: true), ChargePrerequisites.Of(context, row)));
+                context, this, chart, row, new ChargeGates(row.Settling, LogDrift.Of(context), MethodValidity.Of(context, row, ChargeCriterion.Subcooling, makersChart: true), ChargePrerequisites.Of(context, row)));
         }
 
         if (context.Limits.Find(LimitIds.ChargeVaporPressure) is { } vapor && row.VaporPressure is { } low)
@@ -75,7 +75,7 @@ internal sealed class MakerChartCheck : ICheck
         var (y, kind) = isGauge ? (pressure.Value - context.Get<SiteAtmosphere>().Value, DisplayKind.Pressure) : (pressure.Value, DisplayKind.AbsolutePressure);
         var finding = context.Finding(this, $"{what}, {row.Time}").Use(pressure).Measure(y, kind);
         var gates = new ChargeGates(
-            row.Settling, RunningCondition.Of(context, row), MethodValidity.Of(context, row, ChargeCriterion.Subcooling), ChargePrerequisites.Of(context, row));
+            row.Settling, LogDrift.Of(context), RunningCondition.Of(context, row), MethodValidity.Of(context, row, ChargeCriterion.Subcooling), ChargePrerequisites.Of(context, row));
         gates.NameIn(finding);
         var text = context.Present.Text(y, kind);
         var words = $"{char.ToUpperInvariant(what[0])}{what[1..]} was {text} at {row.Time}";

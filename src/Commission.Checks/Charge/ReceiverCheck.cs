@@ -49,7 +49,7 @@ internal sealed class ReceiverCheck : ICheck
         if (analysis.Spoken(OperatingMode.Cooling, r => r.Written is { EvaporatorOutlet: not null, VaporPressure: not null }) is { } bulb)
         {
             yield return RowDifference.Judge(
-                context, this, bulb, bulb.EvaporatorSuperheat, context.Limits.Find(LimitIds.ChargeEvaporatorSuperheatRange), new ChargeGates(bulb.Settling),
+                context, this, bulb, bulb.EvaporatorSuperheat, context.Limits.Find(LimitIds.ChargeEvaporatorSuperheatRange), new ChargeGates(bulb.Settling, LogDrift.Of(context)),
                 new(
                     ChargeMessages.EvaporatorSuperheat,
                     ChargeMessages.EvaporatorSuperheatHighNext,
@@ -60,7 +60,7 @@ internal sealed class ReceiverCheck : ICheck
         if (analysis.Spoken(OperatingMode.Cooling, r => r.Written.CompressorSuctionLine is not null && (r.Written.TrueSuctionPressure ?? r.Written.VaporPressure) is not null) is { } inlet)
         {
             yield return RowDifference.Judge(
-                context, this, inlet, inlet.CompressorSuperheat, context.Limits.Find(LimitIds.ChargeCompressorSuperheatRange), new ChargeGates(inlet.Settling),
+                context, this, inlet, inlet.CompressorSuperheat, context.Limits.Find(LimitIds.ChargeCompressorSuperheatRange), new ChargeGates(inlet.Settling, LogDrift.Of(context)),
                 new(
                     ChargeMessages.CompressorSuperheat,
                     ChargeMessages.CompressorSuperheatHighNext,

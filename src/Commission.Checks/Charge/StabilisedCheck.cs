@@ -79,7 +79,7 @@ internal sealed class StabilisedCheck : ICheck
         finding.Step("Δ", "change of superheat over the last minutes of the log", "slope of a straight line × its length", present.Text(log.Length, DisplayKind.Duration), present.Text(moved, DisplayKind.TemperatureDifference), "least squares")
             .Judge(moved, DisplayKind.TemperatureDifference, state with { Kind = LimitKind.Within, Text = $"{state.Text} either way", LowerSi = -state.UpperSi })
             .Say(ChargeMessages.LogChange(length, change, present.InMessage(log.Low, DisplayKind.TemperatureDifference), present.InMessage(log.High, DisplayKind.TemperatureDifference)));
-        return finding.Passes ? finding.Build() : finding.NotEvaluated(ChargeMessages.LogStillMoving, ChargeMessages.LogStillMovingNext);
+        return LogDrift.Of(context)?.Block is null ? finding.Build() : finding.NotEvaluated(ChargeMessages.LogStillMoving, ChargeMessages.LogStillMovingNext);
     }
 
     private Finding JudgeChange(CheckContext context, string what, ChargeRow before, ChargeRow row, RowNumber first, RowNumber last, Limit limit)

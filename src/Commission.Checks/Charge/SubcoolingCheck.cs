@@ -49,6 +49,7 @@ internal sealed class SubcoolingCheck : ICheck
         var target = ChargeTarget.Subcooling(context, row);
         var gates = new ChargeGates(
             row.Settling,
+            LogDrift.Of(context),
             target.IsMakersChart ? null : RunningCondition.Of(context, row),
             MethodValidity.Of(context, row, ChargeCriterion.Subcooling, target.IsMakersChart),
             ChargePrerequisites.Of(context, row),
@@ -102,8 +103,8 @@ internal sealed class ApproachCheck : ICheck
             yield break;
         var limit = context.Limits.Find(LimitIds.ChargeApproach);
         var gates = limit is null || analysis.ByWeightOnly is not null
-            ? new ChargeGates(row.Settling)
-            : new ChargeGates(row.Settling, RunningCondition.Of(context, row), MethodValidity.Of(context, row, ChargeCriterion.Subcooling), ChargePrerequisites.Of(context, row));
+            ? new ChargeGates(row.Settling, LogDrift.Of(context))
+            : new ChargeGates(row.Settling, LogDrift.Of(context), RunningCondition.Of(context, row), MethodValidity.Of(context, row, ChargeCriterion.Subcooling), ChargePrerequisites.Of(context, row));
         yield return RowDifference.Judge(
             context, this, row, row.Approach, analysis.ByWeightOnly is null ? limit : null, gates,
             new(

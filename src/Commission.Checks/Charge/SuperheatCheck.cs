@@ -52,6 +52,7 @@ internal sealed class SuperheatCheck : ICheck
             return finding.Information($"Superheat was {text} at {row.Time}.", "the maker gives no superheat, and the table is for comfort cooling");
         var gates = new ChargeGates(
             row.Settling,
+            LogDrift.Of(context),
             target.IsMakersChart ? null : RunningCondition.Of(context, row),
             MethodValidity.Of(context, row, ChargeCriterion.Superheat, target.IsMakersChart),
             ChargePrerequisites.Of(context, row),
@@ -117,7 +118,7 @@ internal sealed class SuperheatFloorCheck : ICheck
         }
 
         finding.Measure(superheat, DisplayKind.TemperatureDifference);
-        var gates = new ChargeGates(row.Settling, RunningCondition.Of(context, row), VaporPort.Of(context));
+        var gates = new ChargeGates(row.Settling, LogDrift.Of(context), RunningCondition.Of(context, row), VaporPort.Of(context));
         gates.NameIn(finding);
         if (gates.Blocked is var (why, todo))
         {
@@ -189,7 +190,7 @@ internal sealed class MeteringSuperheatCheck : ICheck
             return finding.Information($"Superheat was {text} at {row.Time}.", "an electronic valve's superheat is set by its board; the maker gives no range");
         if (limit is null)
             return finding.NotEvaluated("nobody sets a range", "Write the maker's range.");
-        var gates = new ChargeGates(row.Settling, RunningCondition.Of(context, row), ChargePrerequisites.Of(context, row), VaporPort.Of(context));
+        var gates = new ChargeGates(row.Settling, LogDrift.Of(context), RunningCondition.Of(context, row), ChargePrerequisites.Of(context, row), VaporPort.Of(context));
         gates.NameIn(finding);
         if (gates.Blocked is var (why, todo))
             return finding.Say($"Superheat was {text} at {row.Time} and is not judged: {why}.").NotEvaluated(why, todo);

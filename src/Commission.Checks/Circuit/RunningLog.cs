@@ -1,10 +1,12 @@
 using System.Collections.Immutable;
 using Commission.Checks.Kernel;
+using Commission.Checks.Limits;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Circuit;
@@ -95,7 +97,7 @@ internal sealed class RunningLog : IAnalysis<RunningLog>
         var last = log.Times[^1];
         var end = log.Start is { } began && row.Written.At.Value.Clock is { } read && (read - began).TotalSeconds is var at && at > log.Times[0] ? Math.Min(at, last) : last;
         // What lies before the system had settled moves for other reasons.
-        var settled = row.Settling.Since is { } since && context.Limits.Find(Limits.LimitIds.ChargeStabilisedTime)?.Lower is { } wait ? end - Math.Max(0, since.Si - wait.Si) : log.Times[0];
+        var settled = row.Settling.Since is { } since && context.Limits.Find(LimitIds.ChargeStabilisedTime)?.Lower is { } wait ? end - Math.Max(0, since.Si - wait.Si) : log.Times[0];
         return (Math.Max(Math.Max(end - Window, settled), log.Times[0]), end);
     }
 
@@ -114,5 +116,43 @@ internal sealed class RunningLog : IAnalysis<RunningLog>
         }
 
         return count == 0 ? null : sum / count;
+    }
+}
+
+/// <summary>
+/// Whether the log shows superheat still moving at the judged reading. Two readings a minute apart may stand alike in a house that still cools down:
+/// a number that is on its way somewhere says nothing of the charge, wherever it happens to lie.
+/// </summary>
+internal sealed class LogDrift : IChargeGate
+{
+    private readonly ImmutableArray<ReadingUse> _logs;
+
+    private LogDrift(ImmutableArray<ReadingUse> logs) => _logs = logs;
+
+    /// <inheritdoc/>
+    public string? Block { get; private init; }
+
+    /// <inheritdoc/>
+    public string? Todo { get; private init; }
+
+    /// <inheritdoc/>
+    public string? Reservation => null;
+
+    /// <summary>Looks at the log; null where there is none that reaches far enough.</summary>
+    public static LogDrift? Of(CheckContext context)
+    {
+        // A line through a swing leans by where in the swing it begins and ends.
+        if (Hunting.In(context) is not null || context.Get<RunningLog>() is not { Change: { } moved } log || context.Limits.Find(LimitIds.ChargeStabilisedChange)?.Upper is not { } most)
+            return null;
+        return Math.Abs(moved.Value) <= most.Si
+            ? new LogDrift(log.Uses)
+            : new LogDrift(log.Uses) { Block = context.Present.Text(ChargeMessages.LogStillMoving), Todo = context.Present.Text(ChargeMessages.LogStillMovingNext) };
+    }
+
+    /// <inheritdoc/>
+    public void NameIn(FindingBuilder finding)
+    {
+        foreach (var use in _logs)
+            finding.Use(use);
     }
 }

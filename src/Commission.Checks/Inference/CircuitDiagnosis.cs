@@ -116,7 +116,8 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
             return Make(row, DiagnosisStanding.ByWeight, [], DiagnosisMessages.ByWeight(weight), null, "none");
         // Air readings alone set no charge and need no charging mode.
         var byAirAlone = !row.HasCircuitReading;
-        var gates = _charge.IsRefrigeration || byAirAlone ? new ChargeGates(row.Settling) : new ChargeGates(row.Settling, RunningCondition.Of(_context, row));
+        var drift = row.Mode == OperatingMode.Cooling ? LogDrift.Of(_context) : null;
+        var gates = _charge.IsRefrigeration || byAirAlone ? new ChargeGates(row.Settling, drift) : new ChargeGates(row.Settling, drift, RunningCondition.Of(_context, row));
         if (gates.Blocked is var (blocked, todo))
             return None(row, blocked, todo);
         if (row.Running?.Value == RunningState.Part)

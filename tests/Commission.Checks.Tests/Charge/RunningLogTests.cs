@@ -64,6 +64,16 @@ public sealed class RunningLogTests
         Assert.Equal(2.95, log.Change!.Value, 0.02);
         Assert.InRange(log.High - log.Low, 0, 0.05);
         Assert.Equal(Verdict.NotEvaluated, new Checks.Charge.StabilisedCheck().Evaluate(context).Single(f => f.Subject == "superheat in the log").Verdict);
+        Assert.NotNull(LogDrift.Of(context)!.Block);
+        Assert.Null(context.Get<CircuitDiagnosis>().Result?.Ranked.FirstOrDefault());
+    }
+
+    // 0.05 K a minute is 0.49 K in the log, less than the 0.56 K (1 °F) that count; a swing is told as hunting, not as drift.
+    [Fact]
+    public void What_stands_still_or_swings_is_no_drift()
+    {
+        Assert.Null(LogDrift.Of(Context(t => 13.2 + (0.05 * t / 60)))!.Block);
+        Assert.Null(LogDrift.Of(Context(t => 13.2 + (0.3 * t / 60) + (4 * Math.Sin(2 * Math.PI * t / 150)))));
     }
 
     // What was logged before the system had settled, or after the judged reading, counts for nothing; four minutes say too little.

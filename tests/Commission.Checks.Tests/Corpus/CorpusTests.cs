@@ -106,7 +106,11 @@ public sealed class CorpusTests(ITestOutputHelper output)
 
         foreach (var (check, marks) in job.Never)
         {
-            var found = record.Findings.Where(f => f.Check == check).Select(f => Word(f.Verdict)).DefaultIfEmpty("absent").Where(f => marks.Contains(f, StringComparer.Ordinal)).ToArray();
+            // A check of several findings passes where none of them does worse: a time that was long enough is no pass of a system that still moves.
+            var given = record.Findings.Where(f => f.Check == check).Select(f => f.Verdict).ToArray();
+            var isWorse = given.Any(v => v is Verdict.Fail or Verdict.Conditional or Verdict.CannotDecide or Verdict.NotEvaluated);
+            var counted = given.Where(v => !isWorse || v is not (Verdict.Pass or Verdict.PassWithinUncertainty)).Select(Word).DefaultIfEmpty("absent");
+            var found = counted.Where(f => marks.Contains(f, StringComparer.Ordinal)).ToArray();
             if (found.Length > 0)
                 yield return $"{check} must not be {found[0]}: {Said(record, check)}";
         }

@@ -39,6 +39,10 @@ level-below-usual = Lowest test pressure { $lowest }, below the { $least } that 
 level-below-usual-next = Look in the manual: some makers ask for the whole design pressure. Then raise the pressure in steps and hold again.
 level-below-usual-kind = common practice, and no maker's figure and no pack that asks for it
 
+# $lowest (quantity) - lowest pressure of the hold
+# $design (quantity) - design pressure of the section
+level-far-below = the joints saw { $lowest } of the { $design } they are made to carry
+
 level-weakest-not-written = no weakest part is written, and above its design pressure a section bears what its weakest part bears
 level-weakest-not-written-next = Write the weakest part of the section and its rating.
 
