@@ -40,7 +40,7 @@ internal sealed class ByWeightCheck : ICheck
         {
             null when !opensCircuit && weighed.Put is { } change => finding.Information(
                 $"{context.Present.Text(change.Value, DisplayKind.Mass)} of refrigerant went in.", "what the circuit held before is not known by weight"),
-            null => finding.NotEvaluated("it is not written how the unit arrived: charged, with nitrogen, or evacuated", "Write unit arrived."),
+            null => finding.NotEvaluated("it is not written how the unit arrived: charged, with nitrogen, or evacuated", WeightMessages.HowItArrivedNext, "charging: {unit arrived: charged}"),
             ArrivalCharge.Unknown => finding.NotEvaluated("nobody knows what the unit held when it arrived", "Recover the charge, evacuate, and weigh the whole charge in."),
             _ => Judge(context, finding, weighed),
         };
@@ -166,7 +166,7 @@ internal sealed class TotalCheck : ICheck
         if (weighed.Total is not { } total)
         {
             if (context.Job.Charging.UnitArrived is not null || context.Job.Identity.Work.Value is not (WorkKind.SeasonalCheck or WorkKind.ChargeAdjustment))
-                yield return finding.Use("unit arrived", context.Job.Charging.UnitArrived).NotEvaluated(weighed.WhyNoTotal!, "Write unit arrived and the factory charge; or recover, evacuate and weigh the whole charge in.");
+                yield return finding.Use("unit arrived", context.Job.Charging.UnitArrived).NotEvaluated(weighed.WhyNoTotal!, "Say how the unit arrived and what its plate gives as factory charge; or recover, evacuate and weigh the whole charge in.");
             yield break;
         }
 

@@ -20,7 +20,7 @@ internal sealed class StabilisedCheck : ICheck
 
     public CheckHelp Help { get; } = new(
         "Had the system settled when the judged reading was taken: long enough after the start and after the last change of charge, and the last two readings alike?",
-        "time since the later of compressor start and last change of charge; change of superheat and subcooling between the last two settled readings",
+        "time since the later of compressor start and last change of charge; change of superheat and subcooling between the last two settled readings, and in the last ten minutes of a log; a compressor that stopped in them has not settled",
         "15 min: California Residential Appendix RA3.2, p. RA3-13 and RA3-14 (published). Change of at most 1 °F: common practice, no source. The U of a change leaves out what both readings share, such as the zero of a gauge.",
         "Let the system run on without touching the charge and read again. Earlier readings are drawn in the figure and not judged.");
 
@@ -38,8 +38,17 @@ internal sealed class StabilisedCheck : ICheck
         yield return JudgeTime(context, row);
         if (row.Settling.Block is not null)
             yield break;
-        if (context.Get<RunningLog>() is { Change: { } moved } log && context.Limits.Find(LimitIds.ChargeStabilisedChange) is { } most)
-            yield return JudgeLog(context, log, moved, most);
+        var log = context.Get<RunningLog>();
+        if (log.Stopped is { } stopped)
+            yield return JudgePower(context, log, stopped);
+        if (context.Limits.Find(LimitIds.ChargeStabilisedChange) is { } most)
+        {
+            if (log.Superheat is { } superheat)
+                yield return JudgeLog(context, log, superheat, "superheat", ChargeMessages.LogSuperheatChange, ChargeMessages.LogSuperheatMoving, most);
+            if (log.Subcooling is { } subcooling)
+                yield return JudgeLog(context, log, subcooling, "subcooling", ChargeMessages.LogSubcoolingChange, ChargeMessages.LogSubcoolingMoving, most);
+        }
+
         var before = analysis.Rows.LastOrDefault(r => r.Mode == OperatingMode.Cooling && r != row && r.Settling.Block is null);
         if (before is null || context.Limits.Find(LimitIds.ChargeStabilisedChange) is not { } limit)
             yield break;
@@ -68,18 +77,27 @@ internal sealed class StabilisedCheck : ICheck
         return finding.Passes ? finding.Build() : finding.NotEvaluated(settling.Words, settling.Todo!);
     }
 
-    private Finding JudgeLog(CheckContext context, RunningLog log, Uncertain moved, Limit limit)
+    private Finding JudgePower(CheckContext context, RunningLog log, bool stopped)
+    {
+        var finding = context.Finding(this, "power in the log");
+        foreach (var use in log.Uses)
+            finding.Use(use);
+        return stopped ? finding.NotEvaluated(ChargeMessages.LogStopped, ChargeMessages.LogStillMovingNext) : finding.Decide(true).Say(ChargeMessages.LogRanThrough).Build();
+    }
+
+    private Finding JudgeLog(
+        CheckContext context, RunningLog log, LogCourse course, string what, Func<DurationValue, QuantityValue, QuantityValue, QuantityValue, Message> said, Message moving, Limit limit)
     {
         var state = context.State(limit);
-        var finding = context.Finding(this, "superheat in the log");
+        var finding = context.Finding(this, $"{what} in the log");
         foreach (var use in log.Uses)
             finding.Use(use);
         var present = context.Present;
-        var (change, length) = (present.InMessage(moved, DisplayKind.TemperatureDifference), new DurationValue(log.Length));
-        finding.Step("Δ", "change of superheat over the last minutes of the log", "slope of a straight line × its length", present.Text(log.Length, DisplayKind.Duration), present.Text(moved, DisplayKind.TemperatureDifference), "least squares")
-            .Judge(moved, DisplayKind.TemperatureDifference, state with { Kind = LimitKind.Within, Text = $"{state.Text} either way", LowerSi = -state.UpperSi })
-            .Say(ChargeMessages.LogChange(length, change, present.InMessage(log.Low, DisplayKind.TemperatureDifference), present.InMessage(log.High, DisplayKind.TemperatureDifference)));
-        return LogDrift.Of(context)?.Block is null ? finding.Build() : finding.NotEvaluated(ChargeMessages.LogStillMoving, ChargeMessages.LogStillMovingNext);
+        var (change, length) = (present.InMessage(course.Change, DisplayKind.TemperatureDifference), new DurationValue(course.Length));
+        finding.Step("Δ", $"change of {what} over the last minutes of the log", "slope of a straight line × its length", present.Text(course.Length, DisplayKind.Duration), present.Text(course.Change, DisplayKind.TemperatureDifference), "least squares")
+            .Judge(course.Change, DisplayKind.TemperatureDifference, state with { Kind = LimitKind.Within, Text = $"{state.Text} either way", LowerSi = -state.UpperSi })
+            .Say(said(length, change, present.InMessage(course.Low, DisplayKind.TemperatureDifference), present.InMessage(course.High, DisplayKind.TemperatureDifference)));
+        return course.IsMoving(context) ? finding.NotEvaluated(moving, ChargeMessages.LogStillMovingNext) : finding.Build();
     }
 
     private Finding JudgeChange(CheckContext context, string what, ChargeRow before, ChargeRow row, RowNumber first, RowNumber last, Limit limit)

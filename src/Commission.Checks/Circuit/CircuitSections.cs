@@ -122,17 +122,17 @@ internal sealed class SectionVolume
 /// <summary>What was inside a test or a vacuum, judged from the section and the valves that this kind of system has.</summary>
 internal static class SectionStatement
 {
-    public static Finding Make(CheckContext context, FindingBuilder finding, Given<CircuitSection>? section, Given<string>? name, Valves? valves, string done)
+    public static Finding Make(CheckContext context, FindingBuilder finding, Given<CircuitSection>? section, Given<string>? name, Valves? valves, (string Done, string Part) what)
     {
         finding.Use("section", section).Use("section's name", name)
             .Use("service valves", valves?.ServiceValves).Use("expansion valve", valves?.EEV).Use("solenoids", valves?.Solenoids)
             .Use("reversing valve", valves?.ReversingValve).Use("check valves", valves?.CheckValves).Use("isolation valves", valves?.IsolationValves);
         if (section is null)
-            return finding.NotEvaluated(CommonMessages.SectionNotWritten, CommonMessages.SectionNotWrittenNext, "section: line set and indoor");
+            return finding.NotEvaluated(CommonMessages.SectionNotWritten, CommonMessages.SectionNotWrittenNext, $"{what.Part}: {{section: line set and indoor}}");
         var shut = Shut(valves).ToList();
         if (section.Value == CircuitSection.WholeSystem && shut.Count > 0)
         {
-            return finding.Decide(false).Say($"The whole system is said to be {done}, but {string.Join(" and ", shut)} stood closed.")
+            return finding.Decide(false).Say($"The whole system is said to be {what.Done}, but {string.Join(" and ", shut)} stood closed.")
                 .Next("Open them, or name the section that was really inside and do the rest as its own section.").Build();
         }
 
@@ -140,7 +140,7 @@ internal static class SectionStatement
         finding.Decide(true);
         if (unknown.Count > 0)
             finding.Reserve($"the position of {string.Join(" and ", unknown)} is not written").Next("Write how the valves stood.");
-        return finding.Say($"{Capital(section.Text)}{(name is null ? "" : $", {name.Value}")} was {done}.").Build();
+        return finding.Say($"{Capital(section.Text)}{(name is null ? "" : $", {name.Value}")} was {what.Done}.").Build();
     }
 
     private static IEnumerable<string> Shut(Valves? valves)

@@ -31,8 +31,8 @@ internal sealed class Hunting
         var charge = context.Get<ChargeAnalysis>();
         var most = context.Limits.Require(LimitIds.ChargeHuntingSwing).Upper!.Si;
         // A log sees what lies between readings by hand.
-        if (!charge.HasFixedMetering && context.Get<RunningLog>() is { Change: not null } log && log.High - log.Low > most)
-            return new Hunting(log.Low, log.High);
+        if (!charge.HasFixedMetering && context.Get<RunningLog>().Superheat is { } course && course.High - course.Low > most)
+            return new Hunting(course.Low, course.High);
         var rows = charge.Rows.Where(r => r.Mode == OperatingMode.Cooling && r.Settling.Block is null && Superheat(r) is not null).ToArray();
         if (rows.Length < 2 || charge.HasFixedMetering)
             return null;

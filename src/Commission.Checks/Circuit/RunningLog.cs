@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
+using Commission.Fluids;
+using Commission.Fluids.Saturation;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
@@ -11,9 +13,22 @@ using Commission.Records.Findings;
 
 namespace Commission.Checks.Circuit;
 
+/// <summary>One number of the circuit through the last minutes before the judged reading.</summary>
+/// <param name="Change">Change over the window by a straight line, K, with the doubt of its slope.</param>
+/// <param name="Low">Lowest value beside the line, at the level of its middle, K.</param>
+/// <param name="High">Highest value beside the line, at the level of its middle, K.</param>
+/// <param name="Length">How long was looked at, s.</param>
+internal sealed record LogCourse(Uncertain Change, double Low, double High, double Length)
+{
+    /// <summary>Whether it moves by more than a settled system's number does.</summary>
+    /// <param name="context">The job's limits.</param>
+    public bool IsMoving(CheckContext context) => context.Limits.Find(LimitIds.ChargeStabilisedChange)?.Upper is { } most && Math.Abs(Change.Value) > most.Si;
+}
+
 /// <summary>
-/// Superheat through time, from logs of vapor pressure and line: over the last minutes before the judged reading, a straight line through it
-/// says how fast it still moves, and what is left beside the line how far it swings. Two readings by hand can tell neither.
+/// The running circuit through time, from logs of pressures and temperatures: over the last minutes before the judged reading, a straight line
+/// through superheat and subcooling says how fast they still move, and what is left beside the line how far they swing. Two readings by hand can
+/// tell neither. A log of the power says whether the compressor ran through.
 /// </summary>
 internal sealed class RunningLog : IAnalysis<RunningLog>
 {
@@ -25,21 +40,21 @@ internal sealed class RunningLog : IAnalysis<RunningLog>
     private const double Mean = 10;
     private const int LeastMeans = 20;
 
+    // A compressor that stands leaves fan and board: less than this share of the most that was drawn (common practice, no source).
+    private const double Standing = 0.25;
+
     private RunningLog()
     {
     }
 
-    /// <summary>Change of superheat over the window by the straight line, K, with the doubt of its slope; null without a log that reaches so far.</summary>
-    public Uncertain? Change { get; private init; }
+    /// <summary>Superheat; null without logs that reach so far.</summary>
+    public LogCourse? Superheat { get; private init; }
 
-    /// <summary>Lowest superheat beside the line, at the level of its middle, K.</summary>
-    public double Low { get; private init; }
+    /// <summary>Subcooling; null without logs that reach so far.</summary>
+    public LogCourse? Subcooling { get; private init; }
 
-    /// <summary>Highest superheat beside the line, at the level of its middle, K.</summary>
-    public double High { get; private init; }
-
-    /// <summary>How long the log was looked at, s.</summary>
-    public double Length { get; private init; }
+    /// <summary>Whether the power shows that the compressor stopped in the window; null without a log of it.</summary>
+    public bool? Stopped { get; private init; }
 
     /// <summary>The logs, as a finding names them.</summary>
     public ImmutableArray<ReadingUse> Uses { get; private init; } = [];
@@ -47,48 +62,75 @@ internal sealed class RunningLog : IAnalysis<RunningLog>
     /// <inheritdoc/>
     public static RunningLog Create(CheckContext context)
     {
-        var charge = context.Get<ChargeAnalysis>();
-        if (context.Job.Charging?.Logs is not { VaporPressure: { Data: { UnitIsGuessed: false } low } pressure } logs || (logs.EvaporatorOutlet ?? logs.VaporLine) is not { Data: { } warm } line
-            || charge.Spoken(OperatingMode.Cooling, r => r.HasCircuitReading) is not { Settling.Block: null } row || context.Get<CircuitRefrigerant>().Fluid is not { } fluid)
-        {
+        if (context.Job.Charging?.Logs is not { } logs || context.Get<ChargeAnalysis>().Spoken(OperatingMode.Cooling, r => r.HasCircuitReading) is not { Settling.Block: null } row)
             return new RunningLog();
-        }
+        var line = logs.EvaporatorOutlet ?? logs.VaporLine;
+        var uses = new List<ReadingUse>();
+        Name("log of the vapor pressure", logs.VaporPressure);
+        Name("log of the vapor line", line);
+        Name("log of the liquid pressure", logs.LiquidPressure);
+        Name("log of the liquid line", logs.LiquidLine);
+        Name("log of the power", logs.Power);
+        return new RunningLog
+        {
+            Superheat = Course(context, row, "superheat", logs.VaporPressure, line, (fluid, p) => fluid.DewAtPressure(p), 1),
+            Subcooling = Course(context, row, "subcooling", logs.LiquidPressure, logs.LiquidLine, (fluid, p) => fluid.BubbleAtPressure(p), -1),
+            Stopped = logs.Power?.Data is { } power ? HasStopped(context, row, power) : null,
+            Uses = [.. uses],
+        };
 
-        var uses = ImmutableArray.Create(pressure.File.Use("log of the vapor pressure"), line.File.Use("log of the line"));
+        void Name(string name, LogFile? log)
+        {
+            if (log?.Data is not null)
+                uses.Add(log.File.Use(name));
+        }
+    }
+
+    // The line above or below saturation: sign +1 for superheat, −1 for subcooling.
+    private static LogCourse? Course(CheckContext context, ChargeRow row, string what, LogFile? pressure, LogFile? line, Func<Refrigerant, double, FluidResult<SaturationState>> saturation, int sign)
+    {
+        if (pressure?.Data is not { UnitIsGuessed: false } low || line?.Data is not { } warm || context.Get<CircuitRefrigerant>().Fluid is not { } fluid)
+            return null;
         var (start, end) = Span(context, low, row);
         var air = UnitTable.Find(low.Unit, Dimension.Pressure)?.Reference == PressureReference.Absolute ? 0 : context.Get<SiteAtmosphere>().Value.Value;
         var shift = warm.Start is { } a && low.Start is { } b ? (b - a).TotalSeconds : 0;
         var times = new List<double>();
-        var superheats = new List<double>();
+        var values = new List<double>();
         for (var t = start; t + Mean <= end + 1e-6; t += Mean)
         {
-            if (MeanOf(low, t, t + Mean) is not { } p || MeanOf(warm, t + shift, t + shift + Mean) is not { } kelvin || fluid.DewAtPressure(p + air) is not { Ok: true, Value: var dew })
+            if (MeanOf(low, t, t + Mean) is not { } p || MeanOf(warm, t + shift, t + shift + Mean) is not { } kelvin || saturation(fluid, p + air) is not { Ok: true, Value: var state })
                 continue;
             times.Add(t + (Mean / 2));
-            superheats.Add(kelvin - dew.Temperature);
+            values.Add(sign * (kelvin - state.Temperature));
         }
 
-        return times.Count < LeastMeans || times[^1] - times[0] < Least - Mean ? new RunningLog { Uses = uses } : Of(context, times, superheats, uses);
+        return times.Count < LeastMeans || times[^1] - times[0] < Least - Mean ? null : Of(context, what, times, values);
     }
 
-    private static RunningLog Of(CheckContext context, List<double> times, List<double> superheats, ImmutableArray<ReadingUse> uses)
+    private static LogCourse Of(CheckContext context, string what, List<double> times, List<double> values)
     {
         var n = times.Count;
-        var (middle, mean) = (times.Average(), superheats.Average());
+        var (middle, mean) = (times.Average(), values.Average());
         var squares = times.Sum(t => (t - middle) * (t - middle));
-        var slope = times.Select((t, i) => (t - middle) * (superheats[i] - mean)).Sum() / squares;
-        var beside = times.Select((t, i) => superheats[i] - mean - (slope * (t - middle))).ToArray();
+        var slope = times.Select((t, i) => (t - middle) * (values[i] - mean)).Sum() / squares;
+        var beside = times.Select((t, i) => values[i] - mean - (slope * (t - middle))).ToArray();
         var length = times[^1] - times[0];
         var scatter = Math.Sqrt(beside.Sum(r => r * r) / (n - 2) / squares) * length;
-        var cause = context.Causes.Enter(RootCause.FromExpanded("scatter of the log", "standard deviation of the slope of a straight line", 2 * scatter, 2), DisplayKind.TemperatureDifference);
-        return new RunningLog
+        var cause = context.Causes.Enter(RootCause.FromExpanded($"scatter of {what} in the log", "standard deviation of the slope of a straight line", 2 * scatter, 2), DisplayKind.TemperatureDifference);
+        return new LogCourse(context.Scope.Reading(slope * length, 1.0 * cause), mean + beside.Min(), mean + beside.Max(), length);
+    }
+
+    private static bool? HasStopped(CheckContext context, ChargeRow row, ReadSeries power)
+    {
+        var (start, end) = Span(context, power, row);
+        var means = new List<double>();
+        for (var t = start; t + Mean <= end + 1e-6; t += Mean)
         {
-            Change = context.Scope.Reading(slope * length, 1.0 * cause),
-            Low = mean + beside.Min(),
-            High = mean + beside.Max(),
-            Length = length,
-            Uses = uses,
-        };
+            if (MeanOf(power, t, t + Mean) is { } watts)
+                means.Add(watts);
+        }
+
+        return means.Count == 0 ? null : means.Min() < Standing * means.Max();
     }
 
     // The last minutes before the judged reading, on the clock of the log; to its end where one of the two has no clock.
@@ -120,8 +162,8 @@ internal sealed class RunningLog : IAnalysis<RunningLog>
 }
 
 /// <summary>
-/// Whether the log shows superheat still moving at the judged reading. Two readings a minute apart may stand alike in a house that still cools down:
-/// a number that is on its way somewhere says nothing of the charge, wherever it happens to lie.
+/// Whether a log shows the circuit still moving at the judged reading, or its compressor stopped shortly before. Two readings a minute apart may stand
+/// alike in a house that still cools down: a number that is on its way somewhere says nothing of the charge, wherever it happens to lie.
 /// </summary>
 internal sealed class LogDrift : IChargeGate
 {
@@ -138,15 +180,20 @@ internal sealed class LogDrift : IChargeGate
     /// <inheritdoc/>
     public string? Reservation => null;
 
-    /// <summary>Looks at the log; null where there is none that reaches far enough.</summary>
+    /// <summary>Looks at the logs; null where there are none that reach far enough, and where superheat swings.</summary>
     public static LogDrift? Of(CheckContext context)
     {
         // A line through a swing leans by where in the swing it begins and ends.
-        if (Hunting.In(context) is not null || context.Get<RunningLog>() is not { Change: { } moved } log || context.Limits.Find(LimitIds.ChargeStabilisedChange)?.Upper is not { } most)
+        if (context.Get<RunningLog>() is not { Uses.IsEmpty: false } log || Hunting.In(context) is not null)
             return null;
-        return Math.Abs(moved.Value) <= most.Si
-            ? new LogDrift(log.Uses)
-            : new LogDrift(log.Uses) { Block = context.Present.Text(ChargeMessages.LogStillMoving), Todo = context.Present.Text(ChargeMessages.LogStillMovingNext) };
+        var why = log switch
+        {
+            { Stopped: true } => ChargeMessages.LogStopped,
+            { Superheat: { } superheat } when superheat.IsMoving(context) => ChargeMessages.LogSuperheatMoving,
+            { Subcooling: { } subcooling } when subcooling.IsMoving(context) => ChargeMessages.LogSubcoolingMoving,
+            _ => (Message?)null,
+        };
+        return why is null ? new LogDrift(log.Uses) : new LogDrift(log.Uses) { Block = context.Present.Text(why), Todo = context.Present.Text(ChargeMessages.LogStillMovingNext) };
     }
 
     /// <inheritdoc/>

@@ -131,7 +131,7 @@ internal sealed class RunningCondition : IChargeGate
                 "Set the maker's charging or test mode and read again, or weigh the charge in."),
             (CompressorKind.VariableSpeed, _) => Not(
                 "it is not shown that the variable-speed compressor was held in the maker's charging mode",
-                "Set the maker's charging or test mode, write running: charging mode, and read again; or weigh the charge in."),
+                "Hold it in the maker's charging or test mode, say so with the reading, and read again; or weigh the charge in."),
             (_, RunningState.Part) => Not(
                 "the compressor ran at part load",
                 "Run it at full load or in high stage and read again."),

@@ -56,7 +56,7 @@ internal sealed class CompressorCurrentCheck : ICheck
 
             if (plate?.CompressorRLA is not { } rla)
             {
-                yield return finding.NotEvaluated(CompressorMessages.CurrentNoPlate, CompressorMessages.CurrentNoPlateNext, "nameplate: {compressor RLA: 16.7 A}");
+                yield return finding.NotEvaluated(CompressorMessages.CurrentNoPlate, CompressorMessages.CurrentNoPlateNext, "equipment: {nameplate: {compressor RLA: 16.7 A}}");
                 continue;
             }
 
@@ -162,7 +162,7 @@ internal sealed class UnitCurrentCheck : ICheck
         {
             yield return plate?.RatedCurrent is { } only
                 ? finding.Measure(reading.Value, DisplayKind.Current).Remark(above).Information($"The unit draws {total.Text}; its rated current is {only.Text}.", "the nameplate's MCA is not written, and a rated current is no maximum")
-                : finding.NotEvaluated("the nameplate's MCA is not written", "Read the minimum circuit ampacity on the plate.", "nameplate: {MCA: 22.0 A}");
+                : finding.NotEvaluated("the nameplate's MCA is not written", "Read the minimum circuit ampacity on the plate.", "equipment: {nameplate: {MCA: 22.0 A}}");
             yield break;
         }
 

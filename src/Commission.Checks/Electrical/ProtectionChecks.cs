@@ -35,7 +35,7 @@ internal sealed class OvercurrentCheck : ICheck
         var finding = context.Finding(this).Use(word, device).Use("MOP", plate);
         if (plate is null)
         {
-            yield return finding.NotEvaluated("the nameplate's MOP is not written", "Read the maximum overcurrent protection on the plate.", "nameplate: {MOP: 35 A}");
+            yield return finding.NotEvaluated("the nameplate's MOP is not written", "Read the maximum overcurrent protection on the plate.", "equipment: {nameplate: {MOP: 35 A}}");
             yield break;
         }
 
@@ -77,7 +77,7 @@ internal sealed class ConductorCheck : ICheck
 
         if (plate is null)
         {
-            yield return finding.NotEvaluated("the nameplate's MCA is not written", "Read the minimum circuit ampacity on the plate.", "nameplate: {MCA: 22.0 A}");
+            yield return finding.NotEvaluated("the nameplate's MCA is not written", "Read the minimum circuit ampacity on the plate.", "equipment: {nameplate: {MCA: 22.0 A}}");
             yield break;
         }
 

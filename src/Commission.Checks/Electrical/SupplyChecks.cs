@@ -43,7 +43,7 @@ internal sealed class SupplyVoltageCheck : ICheck
 
             if (plate is null || context.Limits.Find(LimitIds.ElectricalVoltageUtilisation) is not { Upper: { } share } limit)
             {
-                yield return finding.NotEvaluated("the nameplate voltage is not written", "Read the rated voltage on the plate.", "nameplate: {voltage: 208 to 230 V}");
+                yield return finding.NotEvaluated("the nameplate voltage is not written", "Read the rated voltage on the plate.", "equipment: {nameplate: {voltage: 208 to 230 V}}");
                 continue;
             }
 

@@ -102,7 +102,7 @@ internal sealed class EvacuationSectionCheck : ICheck
     {
         if (context.Job.Evacuation is not { } evacuation)
             yield break;
-        yield return SectionStatement.Make(context, context.Finding(this), evacuation.Section, evacuation.SectionName, evacuation.Valves, "evacuated");
+        yield return SectionStatement.Make(context, context.Finding(this), evacuation.Section, evacuation.SectionName, evacuation.Valves, ("evacuated", "evacuation"));
     }
 }
 

@@ -39,7 +39,7 @@ internal sealed class VacuumHoldCheck : ICheck
             finding.Use($"isolated at {level.At.Text}", level.Isolated);
         yield return run.DecayLimit is { Upper: { } most } limit && limit.Companion("after") is { } after
             ? Judge(context, run, finding, limit, most.Si, after)
-            : finding.NotEvaluated(EvacuationMessages.HoldNoLimit, EvacuationMessages.HoldNoLimitNext, "decay limit: {level: 1000 micron, after: 10 min}");
+            : finding.NotEvaluated(EvacuationMessages.HoldNoLimit, EvacuationMessages.HoldNoLimitNext, "limits: {vacuum: {decay limit: {level: 1000 micron, after: 10 min}}}");
     }
 
     private static Finding Judge(CheckContext context, EvacuationRun run, FindingBuilder finding, Limit limit, double most, double after)
@@ -161,7 +161,7 @@ internal sealed record NoIsolation(Message Why, Message Next, string? InFile)
     /// <param name="after">The stated time of the decay limit, s; null where none is stated.</param>
     public static NoIsolation Of(EvacuationRun run, double? after) => run.ClosedAsWritten is { } closed
         ? new(EvacuationMessages.HoldNothingAfter(closed), EvacuationMessages.HoldNothingAfterNext(new(after ?? UsualHold)), null)
-        : new(EvacuationMessages.HoldNoIsolation, EvacuationMessages.HoldNoIsolationNext, "events: [{at: 71 min, what: isolated}]");
+        : new(EvacuationMessages.HoldNoIsolation, EvacuationMessages.HoldNoIsolationNext, "evacuation: {events: [{at: 71 min, what: isolated}]}");
 
     private const double UsualHold = 10 * 60;
 

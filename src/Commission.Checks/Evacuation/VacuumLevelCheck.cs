@@ -38,7 +38,7 @@ internal sealed class VacuumLevelCheck : ICheck
     private Finding Judge(CheckContext context, EvacuationRun run, FindingBuilder finding, Limit limit)
     {
         if (run.Rows.Series.Count == 0)
-            return finding.NotEvaluated("neither a log nor levels are written", "Read the level when the valve is closed.", "levels: [{at: \"10:25\", pressure: 320 micron, isolated: yes}]");
+            return finding.NotEvaluated("neither a log nor levels are written", "Read the level when the valve is closed.", "evacuation: {levels: [{at: \"10:25\", pressure: 320 micron, isolated: yes}]}");
         if (run.View.LevelBlock is { } block)
             return finding.NotEvaluated(block, "Put the gauge at the system, beyond the valve that is closed, and pull down again.");
         if (run.Parts.Isolation is not { } isolation)

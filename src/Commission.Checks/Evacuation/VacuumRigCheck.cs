@@ -30,7 +30,7 @@ internal sealed class VacuumRigCheck : ICheck
             yield break;
         if (evacuation.RigCheck is not { } rig)
         {
-            yield return context.Finding(this).NotEvaluated("the rig was not checked without the system", "Blank the rig off, pull it down, and watch its rise for five minutes.", "rig check: {pump alone: 45 micron, blanked off: 80 micron, rise: 20 micron, after: 5 min}");
+            yield return context.Finding(this).NotEvaluated("the rig was not checked without the system", "Blank the rig off, pull it down, and watch its rise for five minutes.", "evacuation: {rig check: {pump alone: 45 micron, blanked off: 80 micron, rise: 20 micron, after: 5 min}}");
             yield break;
         }
 

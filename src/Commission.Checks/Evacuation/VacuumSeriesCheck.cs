@@ -33,7 +33,7 @@ internal sealed class VacuumSeriesCheck : ICheck
             finding.Use($"vacuum at {level.At.Text}", level.Pressure, run.Gauge.Id).Use($"isolated at {level.At.Text}", level.Isolated);
         if (series.Count == 0)
         {
-            yield return finding.NotEvaluated("neither a log nor levels are written", "Log the evacuation, or read the level at isolation and after the hold.", "series: {file: …}");
+            yield return finding.NotEvaluated("neither a log nor levels are written", "Log the evacuation, or read the level at isolation and after the hold.", "evacuation: {series: {file: …}}");
             yield break;
         }
 

@@ -41,7 +41,7 @@ internal sealed class ZeroPressureCheck : ICheck
         var finding = context.Finding(this, instrument.Id).Use($"{instrument.Id}: zeroed at site", instrument.Described.ZeroedAtSite, instrument.Id);
         return instrument.Described.ZeroedAtSite?.Value == true
             ? finding.Information($"{instrument.Id} was zeroed on site; no offset is written, and none is removed.", "the offset after zeroing is not written")
-            : finding.NotEvaluated("no reading with the hose open to air is written", "Open the gauge to the air and read what it shows.", "checks: {zero: 0.0 psig}");
+            : finding.NotEvaluated("no reading with the hose open to air is written", "Open the gauge to the air and read what it shows.", "instruments: [{checks: {zero: 0.0 psig}}]");
     }
 
     private Finding Judge(CheckContext context, UsedInstrument instrument, ZeroCheck zero)

@@ -247,7 +247,7 @@ internal sealed class WickCheck : ICheck
     {
         var finding = context.Finding(this, instrument.Id).Use($"{instrument.Id}: wick clean", wick.Clean, instrument.Id).Use($"{instrument.Id}: wick wetted", wick.Wetted, instrument.Id);
         if (wick is { Clean: null, Wetted: null, AirSpeed: null })
-            return finding.NotEvaluated(InstrumentsMessages.WickNotTold, InstrumentsMessages.WickNotToldNext, "checks: {wick: {clean: yes, wetted: yes, air speed: 800 fpm}}");
+            return finding.NotEvaluated(InstrumentsMessages.WickNotTold, InstrumentsMessages.WickNotToldNext, "instruments: [{checks: {wick: {clean: yes, wetted: yes, air speed: 800 fpm}}}]");
         if (wick.Clean?.Value == false || wick.Wetted?.Value == false)
             return finding.Decide(false).Say($"The wick of {instrument.Id} was {(wick.Clean?.Value == false ? "not clean" : "dry")}: its wet bulb reads too warm.").Next(Help.WhenItFails).Build();
         if (wick.AirSpeed is { } speed && context.Limits.Find(LimitIds.AirWetBulbVelocity) is { } limit)
@@ -259,11 +259,11 @@ internal sealed class WickCheck : ICheck
         }
         else
         {
-            finding.Decide(true).Reserve(InstrumentsMessages.WickAirNotRead).Next(InstrumentsMessages.WickAirNotReadNext, "checks: {wick: {air speed: 800 fpm}}");
+            finding.Decide(true).Reserve(InstrumentsMessages.WickAirNotRead).Next(InstrumentsMessages.WickAirNotReadNext, "instruments: [{checks: {wick: {air speed: 800 fpm}}}]");
         }
 
         if (wick.Clean is null || wick.Wetted is null)
-            finding.Reserve(InstrumentsMessages.WickNotSeen).Next(InstrumentsMessages.WickNotSeenNext, "checks: {wick: {clean: yes, wetted: yes}}");
+            finding.Reserve(InstrumentsMessages.WickNotSeen).Next(InstrumentsMessages.WickNotSeenNext, "instruments: [{checks: {wick: {clean: yes, wetted: yes}}}]");
         return finding.Say($"The wick of {instrument.Id} could show a wet bulb.").Build();
     }
 }

@@ -38,7 +38,7 @@ internal sealed class NitrogenHoldCheck : ICheck
         var finding = context.Finding(this).Use("section under test", test.Section).Use("gas", test.Gas);
         if (run is not { Hold: { } hold, Rows: { } rows })
         {
-            yield return finding.NotEvaluated("no hold is written", "Hold the nitrogen, and read pressure and pipe temperature at its start and its end.", "tightness: {from: {at: …, pressure: …, temperature: …}, to: {…}}");
+            yield return finding.NotEvaluated("no hold is written", "Hold the nitrogen, and read pressure and pipe temperature at its start and its end.", "pressure test: {tightness: {from: {at: …, pressure: …, temperature: …}, to: {…}}}");
             yield break;
         }
 

@@ -30,7 +30,7 @@ internal sealed class StrengthCheck : ICheck
         if (test.Strength is not { } strength)
         {
             if (limit is not null)
-                yield return context.Finding(this).Show(context.State(limit)).NotEvaluated("no strength test is written", "Do the strength test: its pressure, how long it was held, what was seen.", "strength: {pressure: …, held: …, result: none}");
+                yield return context.Finding(this).Show(context.State(limit)).NotEvaluated("no strength test is written", "Do the strength test: its pressure, how long it was held, what was seen.", "pressure test: {strength: {pressure: …, held: …, result: none}}");
             yield break;
         }
 

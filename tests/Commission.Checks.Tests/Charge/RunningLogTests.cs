@@ -35,8 +35,8 @@ public sealed class RunningLogTests
     public void A_log_that_stands_still_shows_that_it_does()
     {
         var context = Context(t => 13.2 + (0.1 * Math.Sin(t / 7)));
-        var log = context.Get<RunningLog>();
-        Assert.Equal(0, log.Change!.Value, 0.05);
+        var log = context.Get<RunningLog>().Superheat!;
+        Assert.Equal(0, log.Change.Value, 0.05);
         Assert.InRange(log.High - log.Low, 0.01, 0.25);
         Assert.Equal(590, log.Length, 1);
         var finding = new Checks.Charge.StabilisedCheck().Evaluate(context).Single(f => f.Subject == "superheat in the log");
@@ -49,7 +49,7 @@ public sealed class RunningLogTests
     public void A_swing_between_the_readings_by_hand_is_hunting()
     {
         var context = Context(t => 13.2 + (4 * Math.Sin(t * 2 * Math.PI / 90)));
-        var log = context.Get<RunningLog>();
+        var log = context.Get<RunningLog>().Superheat!;
         Assert.InRange(log.High - log.Low, 7, 8.1);
         Assert.Equal("hunting", context.Get<CircuitDiagnosis>().Result!.Ranked[0].Cause);
         Assert.NotEqual("hunting", JobText.Context(Job("")).Get<CircuitDiagnosis>().Result!.Ranked[0].Cause);
@@ -60,12 +60,37 @@ public sealed class RunningLogTests
     public void A_drift_is_no_swing_and_not_steady()
     {
         var context = Context(t => 13.2 + (0.3 * t / 60));
-        var log = context.Get<RunningLog>();
-        Assert.Equal(2.95, log.Change!.Value, 0.02);
+        var log = context.Get<RunningLog>().Superheat!;
+        Assert.Equal(2.95, log.Change.Value, 0.02);
         Assert.InRange(log.High - log.Low, 0, 0.05);
         Assert.Equal(Verdict.NotEvaluated, new Checks.Charge.StabilisedCheck().Evaluate(context).Single(f => f.Subject == "superheat in the log").Verdict);
         Assert.NotNull(LogDrift.Of(context)!.Block);
         Assert.Null(context.Get<CircuitDiagnosis>().Result?.Ranked.FirstOrDefault());
+    }
+
+    // Subcooling falls as the liquid line warms, kelvin for kelvin; a compressor that stood for a minute leaves its fan's 90 W of 2 kW.
+    [Fact]
+    public void Subcooling_and_power_are_looked_at_as_superheat_is()
+    {
+        const string Logs = "vapor pressure: p.csv, vapor line: t.csv, liquid pressure: h.csv, liquid line: l.csv, power: w.csv";
+        var moving = Running(t => 36 + (0.3 * t / 60), _ => 2.0);
+        Assert.Equal(-2.95, moving.Get<RunningLog>().Subcooling!.Change.Value, 0.02);
+        Assert.Equal("subcooling was still moving in the log", LogDrift.Of(moving)!.Block);
+        Assert.Equal(Verdict.Pass, Mark(moving, "power in the log"));
+        Assert.Equal(Verdict.NotEvaluated, Mark(moving, "subcooling in the log"));
+        Assert.Equal(Verdict.NotEvaluated, new Checks.Charge.SubcoolingCheck().Evaluate(moving).First().Verdict);
+        var still = Running(_ => 36, _ => 2.0);
+        Assert.Null(LogDrift.Of(still)!.Block);
+        Assert.Equal(Verdict.Pass, Mark(still, "subcooling in the log"));
+        var stopped = Running(_ => 36, t => t is > 1500 and < 1560 ? 0.09 : 2.0);
+        Assert.Equal("the power shows that the compressor stopped in the minutes before the reading", LogDrift.Of(stopped)!.Block);
+        Assert.Equal(Verdict.NotEvaluated, Mark(stopped, "power in the log"));
+        Assert.False(Running(_ => 36, t => t < 1000 ? 0.09 : 2.0).Get<RunningLog>().Stopped);
+
+        static Checks.Kernel.CheckContext Running(Func<double, double> liquid, Func<double, double> power) => JobText.Context(
+            Job(Logs), ("p.csv", Log(_ => 8.5, "pressure (bar(g))")), ("t.csv", Log(_ => 13.2)), ("h.csv", Log(_ => 25, "pressure (bar(g))")), ("l.csv", Log(liquid)), ("w.csv", Log(power, "power (kW)")));
+
+        static Verdict Mark(Checks.Kernel.CheckContext context, string subject) => new Checks.Charge.StabilisedCheck().Evaluate(context).Single(f => f.Subject == subject).Verdict;
     }
 
     // 0.05 K a minute is 0.49 K in the log, less than the 0.56 K (1 °F) that count; a swing is told as hunting, not as drift.
@@ -83,9 +108,9 @@ public sealed class RunningLogTests
     public void The_log_counts_from_settled_running_on(string started, bool told)
     {
         var yaml = Job("vapor pressure: p.csv, vapor line: t.csv").Replace("compressor started: \"09:30\"", $"compressor started: \"{started}\"", StringComparison.Ordinal);
-        var log = JobText.Context(yaml, ("p.csv", Log(_ => 8.5, "pressure (bar(g))")), ("t.csv", Log(t => t > 1805 ? 40 : 13.2))).Get<RunningLog>();
-        Assert.Equal(told, log.Change is not null);
-        if (told)
+        var log = JobText.Context(yaml, ("p.csv", Log(_ => 8.5, "pressure (bar(g))")), ("t.csv", Log(t => t > 1805 ? 40 : 13.2))).Get<RunningLog>().Superheat;
+        Assert.Equal(told, log is not null);
+        if (log is not null)
             Assert.InRange(log.High - log.Low, 0, 0.01);
     }
 
@@ -93,5 +118,5 @@ public sealed class RunningLogTests
     [InlineData("")]
     [InlineData("vapor pressure: p.csv")]
     [InlineData("vapor line: t.csv")]
-    public void One_log_alone_says_nothing_of_superheat(string logs) => Assert.Null(Context(_ => 13.2, logs).Get<RunningLog>().Change);
+    public void One_log_alone_says_nothing_of_superheat(string logs) => Assert.Null(Context(_ => 13.2, logs).Get<RunningLog>().Superheat);
 }

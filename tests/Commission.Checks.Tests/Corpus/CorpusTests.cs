@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using Commission.Checks.Kernel;
 using Commission.Checks.Recording;
+using Commission.Checks.Tests.Recording;
 using Commission.Measurement.Decisions;
 using Commission.Messages;
 using Commission.Records;
@@ -113,6 +114,12 @@ public sealed class CorpusTests(ITestOutputHelper output)
             var found = counted.Where(f => marks.Contains(f, StringComparer.Ordinal)).ToArray();
             if (found.Length > 0)
                 yield return $"{check} must not be {found[0]}: {Said(record, check)}";
+        }
+
+        foreach (var hint in record.Findings.Select(f => f.InFile).OfType<string>())
+        {
+            if (SchemaKeys.Unknown(hint) is { } way)
+                yield return $"{hint} shows {way}, which no job file has";
         }
 
         if (job.Danger is { } danger && danger != record.Findings.Any(f => f.IsDanger))

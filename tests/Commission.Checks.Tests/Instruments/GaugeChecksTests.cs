@@ -102,7 +102,7 @@ public sealed class GaugeChecksTests
         var found = InstrumentJob.All("instrument.zero-pressure", "elevation: 0 ft", $"{{id: low, {gauge}}}");
         Assert.Equal(asked ? 1 : 0, found.Count);
         if (asked)
-            Assert.Equal((Verdict.NotEvaluated, "checks: {zero: 0.0 psig}"), (found[0].Verdict, found[0].InFile));
+            Assert.Equal((Verdict.NotEvaluated, "instruments: [{checks: {zero: 0.0 psig}}]"), (found[0].Verdict, found[0].InFile));
     }
 
     // U 0.6 psi is two standard uncertainties; one step for the reading, one more where a zero was read: 0.3, 0.0289 and 0.0289 psi.

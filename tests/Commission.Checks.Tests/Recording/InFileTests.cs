@@ -21,7 +21,7 @@ public sealed class InFileTests
     [InlineData("electrical.ground", "electrical: {supply: {equipment ground: not checked}}", "electrical.ground-not-checked-next", "electrical: {supply: {equipment ground: continuous}}")]
     [InlineData("electrical.conductor", "electrical: {supply: {wire: 10 AWG Cu}}", "electrical.ampacity-not-written-next", "electrical: {supply: {ampacity: 30 A}}")]
     [InlineData("pressure-test.settled", "pressure test: {gas: dry nitrogen, " + Hold + "}", "pressure-test.settled-not-written-next", "pressure test: {tightness: {from: {settled: 12 min}}}")]
-    [InlineData("pressure-test.section", "pressure test: {gas: dry nitrogen, " + Hold + "}", "common.section-not-written-next", "section: line set and indoor")]
+    [InlineData("pressure-test.section", "pressure test: {gas: dry nitrogen, " + Hold + "}", "common.section-not-written-next", "pressure test: {section: line set and indoor}")]
     [InlineData("evacuation.rig", "evacuation: {started: \"09:25\", rig check: {rise: 20 micron}}", "evacuation.rig-time-not-written-next", "evacuation: {rig check: {rise: 20 micron, after: 5 min}}")]
     [InlineData("evacuation.humidity", "evacuation: {gauge: at the system, " + Rise + "}", "evacuation.coldest-not-read-next", "evacuation: {coldest part: 66 °F}")]
     [InlineData("charge.phase", "charging: {unit arrived: recovered and evacuated, scale: [{before: 20 lb, after: 15 lb}]}", "charge.phase-not-written-next", "charging: {as: liquid}")]
@@ -32,7 +32,17 @@ public sealed class InFileTests
         var found = JobLines.Finding(JobLines.Of(lines), check, subject: JobLines.Findings(JobLines.Of(lines), check)[0].Subject);
         Assert.True(found.Verdict is Verdict.NotEvaluated or Verdict.Conditional, $"{found.Verdict}");
         Assert.Equal((next, inFile), (found.Messages!.NextStep!.Id, found.InFile));
+        Assert.Null(SchemaKeys.Unknown(inFile));
     }
+
+    // The hints of every corpus job are looked up in the same way.
+    [Theory]
+    [InlineData("equipment: {nameplate: {MCA: 22.0 A}}", null)]
+    [InlineData("pressure test: {tightness: {from: {at: …, pressure: …}, to: {psi: 300}}}", ".pressure test.tightness.to.psi")]
+    [InlineData("instruments: [{checks: {zero: 0.0 psig}}]", null)]
+    [InlineData("nameplate: {MCA: 22.0 A}", ".nameplate")]
+    [InlineData("instruments: [{zero: 0.0 psig}]", ".instruments[].zero")]
+    public void A_hint_that_no_job_file_has_is_found(string hint, string? way) => Assert.Equal(way, SchemaKeys.Unknown(hint));
 
     [Theory]
     [InlineData("electrical.phase-rotation", "electrical: {total: 12 A}", ", nameplate: {phases: 3}", "electrical.rotation-not-read-next", "electrical: {phase rotation: correct}")]

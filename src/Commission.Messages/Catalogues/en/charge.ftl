@@ -85,6 +85,16 @@ gas-cooler-next = Compare the controller's set point with the maker's curve for 
 # $change (quantity) - change of superheat over that time
 # $low (quantity) - lowest superheat beside the straight line
 # $high (quantity) - highest superheat beside it
-log-change = Over the last { $length } of the log superheat changed by { $change }, and beside that it kept between { $low } and { $high }.
-log-still-moving = superheat was still moving in the log
+log-superheat-change = Over the last { $length } of the log superheat changed by { $change }, and beside that it kept between { $low } and { $high }.
+log-superheat-moving = superheat was still moving in the log
+
+# $length (duration) - how long the log was looked at
+# $change (quantity) - change of subcooling over that time
+# $low (quantity) - lowest subcooling beside the straight line
+# $high (quantity) - highest subcooling beside it
+log-subcooling-change = Over the last { $length } of the log subcooling changed by { $change }, and beside that it kept between { $low } and { $high }.
+log-subcooling-moving = subcooling was still moving in the log
+
+log-stopped = the power shows that the compressor stopped in the minutes before the reading
+log-ran-through = The power shows that the compressor ran through the minutes before the reading.
 log-still-moving-next = Wait until it stands still and read again.

@@ -1,5 +1,7 @@
 ### The charge by weight.
 
+how-it-arrived-next = Say how the unit arrived: charged, with nitrogen, or evacuated. Its papers and the gauge at the first opening tell.
+
 by-weight-hose-next = The doubt is the hose: weigh with a hose that is emptied into the circuit or shuts at its end, and write what stayed in it.
 
 # $scales (list) - the scales
