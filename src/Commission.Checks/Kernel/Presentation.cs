@@ -67,7 +67,7 @@ internal sealed class Presentation
     public string Text(Uncertain y, DisplayKind kind)
     {
         ArgumentNullException.ThrowIfNull(y);
-        return y.StandardUncertainty > 0 ? QuantityFormat.Format(y.Value, y.Expanded, Units[kind]) : Text(y.Value, kind);
+        return HasDoubt(y) ? QuantityFormat.Format(y.Value, y.Expanded, Units[kind]) : Text(y.Value, kind);
     }
 
     /// <summary>A usual band, in whole units: <c>33 ± 7 °F</c>.</summary>
@@ -87,7 +87,7 @@ internal sealed class Presentation
     public QuantityValue InMessage(Uncertain y, DisplayKind kind)
     {
         ArgumentNullException.ThrowIfNull(y);
-        return y.StandardUncertainty > 0 ? QuantityWriter.Of(y.Value, y.Expanded, Units[kind]) : InMessage(y.Value, kind);
+        return HasDoubt(y) ? QuantityWriter.Of(y.Value, y.Expanded, Units[kind]) : InMessage(y.Value, kind);
     }
 
     /// <summary>A number with its unit as a message carries it.</summary>
@@ -133,7 +133,7 @@ internal sealed class Presentation
         var display = Units[kind].At(y.Value);
         var fine = display.Smaller ?? display.Unit;
         var decimals = Math.Max(0, QuantityFormat.DecimalsFor(y.Expanded / fine.Factor, display.Decimals + 1));
-        var valueText = display.Smaller is null
+        var valueText = !HasDoubt(y) ? Text(y.Value, kind) : display.Smaller is null
             ? QuantityFormat.Format(y.Value, display.Unit, decimals)
             : QuantityFormat.Format(y.Value, display with { Decimals = decimals });
         return new MeasuredQuantity(
@@ -145,6 +145,9 @@ internal sealed class Presentation
             Text(y, kind),
             QuantityFormat.Format(DifferenceSi(y.Expanded, fine), fine, decimals));
     }
+
+    // 25 ft is 25 ft: what stands behind a number that somebody wrote down and nothing else is its own last digit, and everybody sees that.
+    private static bool HasDoubt(Uncertain y) => y.StandardUncertainty > 0 && y.Budget is not [{ Cause.Kind: CauseKind.LastDigit }];
 
     // A temperature's U is a difference: the unit's offset must not enter.
     private static double DifferenceSi(double si, Unit unit) => si + (unit.Offset * unit.Factor);

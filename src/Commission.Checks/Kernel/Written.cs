@@ -74,7 +74,7 @@ internal static class Written
             if (_causes.TryGetValue((given.At, name), out var known))
                 return known;
             var cause = given.Stated is { } stated ? AsStated(name, stated, "number")
-                : given.Step is { } step and > 0 ? RootCause.FromResolution($"{name}: last digit", "smallest step of the number as written", step) : null;
+                : given.Step is { } step and > 0 ? RootCause.FromResolution($"{name}: last digit", "smallest step of the number as written", step, CauseKind.LastDigit) : null;
             if (cause is not null)
                 _context.Causes.Enter(cause, kind);
             _causes.Add((given.At, name), cause);

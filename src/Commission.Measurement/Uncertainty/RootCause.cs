@@ -14,6 +14,9 @@ public enum CauseKind
 
     /// <summary>Kelvin for each kelvin that the instrument itself warms.</summary>
     ColdJunction,
+
+    /// <summary>The last digit of a number that somebody wrote down: nothing else is known of its doubt.</summary>
+    LastDigit,
 }
 
 /// <summary>One physical cause of doubt: a gauge's zero, its gain, the barometer, a probe. Two results that share a cause share the same object, and their correlation follows from it; identity is the reference, never the name.</summary>
@@ -100,7 +103,8 @@ public sealed class RootCause
     /// <param name="name">What it is.</param>
     /// <param name="source">Where the step comes from.</param>
     /// <param name="step">Smallest step of the indication.</param>
-    public static RootCause FromResolution(string name, string source, double step) => FromHalfWidth(name, source, step / 2);
+    /// <param name="kind">What its standard uncertainty is a number of.</param>
+    public static RootCause FromResolution(string name, string source, double step, CauseKind kind = CauseKind.Reading) => FromHalfWidth(name, source, step / 2, kind: kind);
 
     /// <inheritdoc/>
     public override string ToString() => Name;

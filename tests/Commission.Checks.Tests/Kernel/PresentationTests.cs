@@ -52,6 +52,18 @@ public sealed class PresentationTests
         Assert.Equal(("temperature", "°F", 50.0, 1), (measured.Value.Dimension, measured.Value.Unit, measured.Value.Value, measured.Value.Decimals));
     }
 
+    // A number that somebody wrote down is printed as it was; as soon as anything else stands behind it, so does its U. The record keeps U in both cases.
+    [Fact]
+    public void A_number_as_written_has_no_doubt_beside_it()
+    {
+        var digit = RootCause.FromResolution("length: last digit", "as written", 0.3048, CauseKind.LastDigit);
+        var written = Of("us").Measured(Uncertain.From(25 * 0.3048, digit), DisplayKind.Length);
+        Assert.Equal(("25.0 ft", "25.0 ft"), (written.Text, Of("us").Text(Uncertain.From(25 * 0.3048, digit), DisplayKind.Length)));
+        Assert.True(written.ExpandedSi > 0);
+        var taped = Uncertain.From(25 * 0.3048, digit, new RootCause("tape", "sheet", 0.03));
+        Assert.Contains("±", Of("us").Measured(taped, DisplayKind.Length).Text, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_number_without_doubt_has_no_uncertainty()
     {

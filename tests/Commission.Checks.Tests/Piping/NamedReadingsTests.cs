@@ -48,7 +48,7 @@ public sealed class NamedReadingsTests
 
     // Without a rise nothing is asked of the height, and the sentence has none.
     [Theory]
-    [InlineData("12 m", "3 m", Verdict.Information, "12.00")]
+    [InlineData("12 m", "3 m", Verdict.Information, "12.0 m")]
     [InlineData("20 m", "3 m", Verdict.NotEvaluated, "length")]
     [InlineData("12 m", "7 m", Verdict.NotEvaluated, "height")]
     [InlineData("20 m", "7 m", Verdict.NotEvaluated, "length and height")]
