@@ -1,5 +1,5 @@
-using System.Text.Json.Nodes;
 using System.Text;
+using System.Text.Json.Nodes;
 using Commission.Checks.Tests.Limits;
 using Commission.Source;
 using Commission.Source.Yaml;
