@@ -59,28 +59,28 @@ internal sealed class TemperatureSplitCheck : ICheck
         if (target.Limit is not { } limit)
             return finding.Say(AirMessages.SplitNotJudged(was, time, target.WhyNot!)).NotEvaluated(target.WhyNot!, target.Todo!);
 
-        // The limit moves with the readings it is taken from: their doubt belongs to the distance between the two.
-        var y = (target.Target is { } moving ? split - moving + moving.Value : split).On(limit);
+        var y = split.On(limit);
         ImmutableArray<CorrectedReading> readings = [row.ReturnDryBulb, row.SupplyDryBulb, .. target.Readings];
         finding.Remark(target.Remark);
         return y.Value < limit.LowerSi
-            ? Low(context, row, finding, y, limit, readings, gates)
+            ? Low(context, row, finding, new(y, DisplayKind.TemperatureDifference, readings) { Target = target.Target }, limit, gates)
             : finding.JudgeCharge(
-                context, new(y, DisplayKind.TemperatureDifference, readings), limit, gates,
+                context, new(y, DisplayKind.TemperatureDifference, readings) { Target = target.Target }, limit, gates,
                 y.Value > limit.UpperSi ? AirMessages.SplitHigh(was, time, new TextValue(limit.Text)) : AirMessages.SplitAsked(was, time, new TextValue(limit.Text)),
                 AirMessages.SplitHighNext);
     }
 
     // Below the target the regulation lets the system pass once the reading is repeated: the airflow is not what is wrong.
     private static Finding Low(
-        CheckContext context, ChargeRow row, FindingBuilder finding, Uncertain y, LimitStatement limit, ImmutableArray<CorrectedReading> readings, ChargeGates gates)
+        CheckContext context, ChargeRow row, FindingBuilder finding, JudgedNumber number, LimitStatement limit, ChargeGates gates)
     {
+        var (y, kind, readings) = number;
         var present = context.Present;
         var (was, time, asked) = (present.InMessage(y, DisplayKind.TemperatureDifference), new TextValue(row.Time), new TextValue(limit.Text));
         if (limit.UpperSi is not { } upper)
-            return finding.JudgeCharge(context, new(y, DisplayKind.TemperatureDifference, readings), limit, gates, AirMessages.SplitBelowMaker(was, time, asked), AirMessages.SplitBelowMakerNext);
+            return finding.JudgeCharge(context, number, limit, gates, AirMessages.SplitBelowMaker(was, time, asked), AirMessages.SplitBelowMakerNext);
         var oneSided = limit with { Kind = LimitKind.AtMost, Text = present.Text(AirMessages.SplitOneSided(present.InMessage(upper, DisplayKind.TemperatureDifference), asked)), LowerSi = null };
-        finding.Judge(y, DisplayKind.TemperatureDifference, oneSided);
+        finding.Judge(y, kind, oneSided, number.Target);
         gates.ReserveIn(finding);
         if (ChargeFindings.Unknown(readings) is { } unknown)
             finding.Reserve(unknown);

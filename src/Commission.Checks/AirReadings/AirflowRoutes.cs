@@ -220,7 +220,24 @@ internal sealed class AirflowRoutes : IAnalysis<AirflowRoutes>
         var density = Uncertain.Apply((p, t) => AirFactors.DensityRatio(p, t), atmosphere.Value, entering.Value);
         var factor = _context.Causes.Enter(
             RootCause.FromHalfWidth("sensible-heat factor", "1.08 for dry, 1.10 for moist air", _context.Assume(LimitIds.AssumptionAirflowHeatRise)), DisplayKind.Percentage);
-        var flow = Uncertain.Apply(HeatRiseAirflow.FromHeat, watts, rise, density);
+        // The blower warms the air it moves: by its power where that was read, else by what blowers take.
+        var blower = Uncertain.Exact(0);
+        if (_context.Job.Air?.BlowerPower is { } fan)
+        {
+            readings.Add(_context.Readings.Plain("blower power", ReadingName.Electrical, fan, DisplayKind.Power, with));
+            watts += readings[^1].Value;
+            heatText = $"{heatText} + {fan.Text}";
+        }
+        else
+        {
+            var usual = _context.Limits.Require(LimitIds.AssumptionAirflowBlowerHeat);
+            blower = _context.Scope.Reading(usual.Target!.Si, 1.0 * _context.Causes.Enter(
+                RootCause.FromHalfWidth("heat of the blower", "its power is not written; what blowers take, AHRI 210/240 (from memory)", usual.Companion("within") ?? usual.Target!.Si), DisplayKind.FanPower));
+        }
+
+        if (!(HeatRiseAirflow.FromHeat(watts.Value, rise.Value, density.Value, blower.Value) > 0))
+            return Not("the rise is no more than a blower alone makes", "Let the heat run until the supply temperature is steady, with the compressor off.");
+        var flow = Uncertain.Apply(v => HeatRiseAirflow.FromHeat(v[0], v[1], v[2], v[3]), [watts, rise, density, blower]);
         var value = flow + _context.Scope.Reading(0, flow.Value * factor);
         var isElectric = heat.Output is null;
         return new AirflowRoute

@@ -58,9 +58,6 @@ internal sealed record ChargeTarget
         ?? FromFigure(context, LimitIds.ChargeSubcooling, LimitIds.ChargeSubcoolingTolerance)
         ?? None("the maker's subcooling is not written", "Read it from the unit plate or the manual and write it with its page.");
 
-    /// <summary>A number as it is to be judged: the same value, its doubt widened by that of the target (GUM 5, shared causes counted once).</summary>
-    public Uncertain Against(Uncertain y) => Target is null ? y : y - (Target - Target.Value);
-
     private static ChargeTarget None(string why, string todo) => new() { WhyNot = why, Todo = todo };
 
     private static ChargeTarget? FromChart(CheckContext context, ChargeRow row, ChartQuantity quantity, string toleranceId)

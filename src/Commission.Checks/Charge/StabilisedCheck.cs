@@ -100,15 +100,31 @@ internal sealed class StabilisedCheck : ICheck
         return course.IsMoving(context) ? finding.NotEvaluated(moving, ChargeMessages.LogStillMovingNext) : finding.Build();
     }
 
+    // A steady system moves a little all the time, and no clamp settles twice at the same place: each reading brings its own.
+    private static Uncertain Movement(CheckContext context, ChargeRow before, ChargeRow row, string what)
+    {
+        var kelvin = context.Assume(LimitIds.AssumptionRunningTemperature);
+        var share = context.Assume(LimitIds.AssumptionRunningPressure);
+        var terms = new List<RootTerm>(2);
+        foreach (var reading in new[] { before, row })
+        {
+            var byPressure = share * reading.PerShareOfPressure(what == "superheat");
+            terms.Add(context.Causes.Enter(
+                new RootCause($"{what} at {reading.Time}: movement", "a steady system read with good clamps, common practice, no source", Math.Sqrt((kelvin * kelvin) + (byPressure * byPressure))), DisplayKind.TemperatureDifference));
+        }
+
+        return context.Scope.Reading(0, [.. terms]);
+    }
+
     private Finding JudgeChange(CheckContext context, string what, ChargeRow before, ChargeRow row, RowNumber first, RowNumber last, Limit limit)
     {
-        var change = last.Value! - first.Value!;
+        var change = last.Value! - first.Value! + Movement(context, before, row, what);
         var state = context.State(limit);
         var finding = context.Finding(this, $"{what}, {before.Time} to {row.Time}").Use(first).Use(last);
         before.Settling.NameIn(finding);
         row.Settling.NameIn(finding);
         finding
-            .Step("Δ", $"change of {what}", "last − the one before; what both share cancels", $"{context.Present.Text(last.Value!.Value, DisplayKind.TemperatureDifference, 2)} − {context.Present.Text(first.Value!.Value, DisplayKind.TemperatureDifference, 2)}", context.Present.Text(change, DisplayKind.TemperatureDifference), "definition")
+            .Step("Δ", $"change of {what}", "last − the one before; what both share cancels, how a clamp and a gauge repeat and a steady system moves does not", $"{context.Present.Text(last.Value!.Value, DisplayKind.TemperatureDifference, 2)} − {context.Present.Text(first.Value!.Value, DisplayKind.TemperatureDifference, 2)}", context.Present.Text(change, DisplayKind.TemperatureDifference), "definition")
             .Judge(change, DisplayKind.TemperatureDifference, state with { Kind = LimitKind.Within, Text = $"{state.Text} either way", LowerSi = -state.UpperSi })
             .Say($"Between {before.Time} and {row.Time} {what} changed by {context.Present.Text(change, DisplayKind.TemperatureDifference)}.");
         return finding.Passes ? finding.Build() : finding.NotEvaluated($"{what} was still moving", "Wait until it stands still and read again.");

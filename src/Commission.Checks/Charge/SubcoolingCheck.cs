@@ -63,10 +63,9 @@ internal sealed class SubcoolingCheck : ICheck
             return finding.Say($"Subcooling was {text} at {row.Time} and is not judged: {reason}.").NotEvaluated(reason, todo);
         if (target.Limit is not { } limit)
             return finding.Say($"Subcooling was {text} at {row.Time} and is not judged: {target.WhyNot}.").NotEvaluated(target.WhyNot!, target.Todo!);
-        var y = target.Against(subcooling);
         var isHigh = subcooling.Value > limit.UpperSi;
         return finding.Remark(target.Remark).JudgeCharge(
-            context, new(y, DisplayKind.TemperatureDifference, [.. row.Subcooling.Readings, .. target.Readings]), limit, gates,
+            context, new(subcooling, DisplayKind.TemperatureDifference, [.. row.Subcooling.Readings, .. target.Readings]) { Target = target.Target }, limit, gates,
             $"Subcooling was {text} at {row.Time}; {limit.Text} is asked for.",
             isHigh
                 ? "Subcooling is high. See the diagnosis before removing anything: non-condensables and a restriction look the same from here."

@@ -67,10 +67,9 @@ internal sealed class SuperheatCheck : ICheck
             return finding.Say($"Superheat was {text} at {row.Time} and is not judged: {why}.").NotEvaluated(why, todo);
         if (target.Limit is not { } limit)
             return finding.Say($"Superheat was {text} at {row.Time} and is not judged: {target.WhyNot}.").NotEvaluated(target.WhyNot!, target.Todo!);
-        var y = target.Against(superheat);
         var isHigh = superheat.Value > limit.UpperSi;
         return finding.Remark(target.Remark).JudgeCharge(
-            context, new(y, DisplayKind.TemperatureDifference, [.. row.Superheat.Readings, .. target.Readings]), limit, gates,
+            context, new(superheat, DisplayKind.TemperatureDifference, [.. row.Superheat.Readings, .. target.Readings]) { Target = target.Target }, limit, gates,
             $"Superheat was {text} at {row.Time}; {limit.Text} is asked for.",
             isHigh
                 ? "Superheat is high. See the diagnosis before adding anything: a restriction or low load looks the same from here."

@@ -50,9 +50,9 @@ internal static class ChargeFindings
         this FindingBuilder finding, CheckContext context, JudgedNumber number, LimitStatement limit, ChargeGates gates, Message sentence, Message next)
     {
         var (y, kind, readings) = number;
-        if (TooCoarse(context, y, kind, limit) is { } coarse)
+        if (TooCoarse(context, number.Target is { } moving ? y - moving : y, kind, limit) is { } coarse)
             return finding.Measure(y, kind).Show(limit).CannotDecide(coarse, number.WhenTooCoarse ?? $"Read again with finer instruments. Largest cause: {y.Budget[0].Cause.Name}.");
-        finding.Judge(y, kind, limit).Say(sentence);
+        finding.Judge(y, kind, limit, number.Target).Say(sentence);
         gates.ReserveIn(finding);
         if (Unknown(readings) is { } unknown)
             finding.Reserve(unknown);
@@ -87,6 +87,9 @@ internal static class ChargeFindings
 /// <param name="Readings">The readings it rests on.</param>
 internal readonly record struct JudgedNumber(Uncertain Value, DisplayKind Kind, IEnumerable<CorrectedReading> Readings)
 {
+    /// <summary>The target where it moves with readings of its own.</summary>
+    public Uncertain? Target { get; init; }
+
     /// <summary>What would make the doubt smaller, where it is no finer instrument.</summary>
     public Message? WhenTooCoarse { get; init; }
 }

@@ -104,7 +104,7 @@ internal sealed class ChargeRow
     public CorrectedReading? OutdoorDryBulb => Air("outdoor dry bulb", ReadingName.OutdoorAir, Written.OutdoorDryBulb);
 
     /// <summary>Outdoor air, wet bulb.</summary>
-    public CorrectedReading? OutdoorWetBulb => Air("outdoor wet bulb", ReadingName.OutdoorAir, Written.OutdoorWetBulb);
+    public CorrectedReading? OutdoorWetBulb => Air("outdoor wet bulb", new(ReadingName.OutdoorAir, IsWet: true), Written.OutdoorWetBulb);
 
     /// <summary>Return air, dry bulb.</summary>
     public CorrectedReading? ReturnDryBulb => Air("return dry bulb", ReadingName.ReturnAir, Written.ReturnDryBulb);
@@ -167,8 +167,8 @@ internal sealed class ChargeRow
     private CorrectedReading? Pressure(string name, ReadingName reading, Given<StatedPressure>? given) =>
         given is null ? null : _context.Readings.Pressure($"{name}, {Time}", reading, given);
 
-    private CorrectedReading? Air(string name, ReadingName reading, Given<Temperature>? given) =>
-        given is null ? null : _context.Readings.Temperature($"{name}, {Time}", reading, given);
+    private CorrectedReading? Air(string name, SensorPlace place, Given<Temperature>? given) =>
+        given is null ? null : _context.Readings.Temperature($"{name}, {Time}", place, given);
 
     // A clamp reads toward the air around it: the room's indoors, the outdoor air elsewhere.
     private CorrectedReading? Clamped(string name, ReadingName reading, Given<Temperature>? given, bool indoors = false) =>
@@ -244,6 +244,12 @@ internal sealed class ChargeRow
             .. BothStages(number, hot, cold, hotAfter, coldAfter, before, value),
         ]);
     }
+
+    /// <summary>What a change of the pressure by all of itself would change in the saturation temperature, K: p·dT/dp; zero without one.</summary>
+    /// <param name="ofVapor">Of the vapor pressure's dew point, else of the liquid pressure's bubble point.</param>
+    public double PerShareOfPressure(bool ofVapor) => ofVapor
+        ? (VaporPressure?.Value.Value ?? 0) * (VaporDew?.Slope ?? 0)
+        : (LiquidPressure?.Value.Value ?? 0) * (LiquidBubble?.Slope ?? 0);
 
     private static SaturationTemperature? Middle(SaturationTemperature? dew, SaturationTemperature? bubble) =>
         dew is null || bubble is null ? null : SaturationTemperature.Middle(dew, bubble);

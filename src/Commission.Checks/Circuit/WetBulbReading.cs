@@ -25,7 +25,7 @@ internal static class WetBulbReading
         CheckContext context, string name, ReadingName reading, Given<Temperature>? wetBulb, Given<Ratio>? humidity, CorrectedReading? dryBulb)
     {
         if (wetBulb is not null)
-            return context.Readings.Temperature(name, reading, wetBulb);
+            return context.Readings.Temperature(name, new SensorPlace(reading, IsWet: true), wetBulb);
         if (humidity is null || dryBulb is null)
             return null;
         var atmosphere = context.Get<SiteAtmosphere>();

@@ -95,7 +95,7 @@ internal sealed class AgreementCheck : ICheck
     private Finding? WetBulb(CheckContext context, Reading row, Given<Temperature> dry, Given<Temperature> wet, Given<Ratio> humidity)
     {
         var air = context.Readings.Temperature($"return dry bulb, {row.At.Text}", ReadingName.ReturnAir, dry);
-        var read = context.Readings.Temperature($"return wet bulb, {row.At.Text}", ReadingName.ReturnAir, wet);
+        var read = context.Readings.Temperature($"return wet bulb, {row.At.Text}", new SensorPlace(ReadingName.ReturnAir, IsWet: true), wet);
         if (WetBulbReading.Of(context, $"return wet bulb, {row.At.Text}", ReadingName.ReturnAir, null, humidity, air) is not { } made)
             return null;
 

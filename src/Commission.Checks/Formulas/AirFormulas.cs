@@ -54,10 +54,10 @@ internal static class FanLaws
 internal static class HeatRiseAirflow
 {
     /// <summary>The electric form, as a trace prints it.</summary>
-    public const string ElectricFormula = "cfm = V·A·3.412 / (1.08·ΔT), 1.08 scaled by air density";
+    public const string ElectricFormula = "cfm = V·A·3.412 / (1.08·ΔT − 3.412·w), 1.08 scaled by air density, w heat of the blower in W/cfm";
 
     /// <summary>The gas form, as a trace prints it.</summary>
-    public const string GasFormula = "cfm = output in Btu/h / (1.08·ΔT), 1.08 scaled by air density";
+    public const string GasFormula = "cfm = output in Btu/h / (1.08·ΔT − 3.412·w), 1.08 scaled by air density, w heat of the blower in W/cfm";
 
     /// <summary>Where the formulas come from.</summary>
     public const string Source = "sensible-heat factor of standard air; generic installation manuals";
@@ -69,7 +69,8 @@ internal static class HeatRiseAirflow
     /// <param name="watts">Heat put into the air, W.</param>
     /// <param name="riseKelvins">Supply minus return temperature, K.</param>
     /// <param name="densityRatio">Air density against standard air, from <see cref="AirFactors.DensityRatio"/>.</param>
+    /// <param name="blower">Heat the blower adds for each flow, W/(m³/s); zero where its power is in <paramref name="watts"/>.</param>
     /// <returns>m³/s at that density.</returns>
-    public static double FromHeat(double watts, double riseKelvins, double densityRatio) =>
-        watts / BtuPerHour / (AirFactors.Sensible(densityRatio) * riseKelvins * 1.8) * CubicFootPerMinute;
+    public static double FromHeat(double watts, double riseKelvins, double densityRatio, double blower) =>
+        watts / ((AirFactors.Sensible(densityRatio) * riseKelvins * 1.8 * BtuPerHour / CubicFootPerMinute) - blower);
 }

@@ -37,7 +37,7 @@ internal sealed record WaterReadings(WaterSide Side, string Name, CorrectedReadi
                 side,
                 name,
                 side.In is { } entering ? context.Readings.Temperature($"{name}water in", ReadingName.WaterTemperature, entering) : null,
-                side.Out is { } leaving ? context.Readings.Temperature($"{name}water out", ReadingName.WaterTemperature, leaving) : null);
+                side.Out is { } leaving ? context.Readings.Temperature($"{name}water out", new SensorPlace(ReadingName.WaterTemperature, Part: 1), leaving) : null);
         }
     }
 }

@@ -31,6 +31,7 @@ internal sealed class FindingBuilder
     private StripPosition? _strip;
     private Verdict _verdict = Verdict.Information;
     private Decision? _decision;
+    private Uncertain? _distance;
     private readonly List<Message> _reservations = [];
     private Message? _reason;
     private Message? _statement;
@@ -152,7 +153,8 @@ internal sealed class FindingBuilder
     /// <param name="y">The number.</param>
     /// <param name="kind">What it is.</param>
     /// <param name="limit">The limit; its SI bounds are compared with the number as they stand.</param>
-    public FindingBuilder Judge(Uncertain y, DisplayKind kind, LimitStatement limit)
+    /// <param name="target">Where the limit moves with readings of its own, such as a target taken from a table: its doubt belongs to the distance between the two (GUM 5, shared causes counted once), not to the number.</param>
+    public FindingBuilder Judge(Uncertain y, DisplayKind kind, LimitStatement limit, Uncertain? target = null)
     {
         ArgumentNullException.ThrowIfNull(y);
         ArgumentNullException.ThrowIfNull(limit);
@@ -160,7 +162,15 @@ internal sealed class FindingBuilder
             throw new ArgumentException($"{_check.Id}: a limit without bounds judges nothing.", nameof(limit));
         Measure(y, kind);
         _limits.Add(limit);
-        _decision = Conformity.Judge(y, new Tolerance(limit.LowerSi, limit.UpperSi), limit.Rule);
+        var distance = y;
+        if (target is not null)
+        {
+            _distance = y - target;
+            distance = _distance + target.Value;
+            Step("Δ", "distance to the target", "measured − target; what both rest on counts once", $"{_context.Present.Text(y.Value, kind)} − {_context.Present.Text(target.Value, kind)}", _context.Present.Text(_distance, kind), "GUM 5");
+        }
+
+        _decision = Conformity.Judge(distance, new Tolerance(limit.LowerSi, limit.UpperSi), limit.Rule);
         _verdict = _decision.Verdict;
         _strip = Strip(y, limit);
         return this;
@@ -283,7 +293,7 @@ internal sealed class FindingBuilder
         if (_verdict == Verdict.Conditional && _next is null && _budget is [var largest, ..] && _reservations.Count == 0)
         {
             _next = CommonMessages.SettleByLessDoubt(
-                _context.Get<InstrumentKit>().All.FirstOrDefault(i => ReferenceEquals(i.AccuracyCause, _largest)) is { } doubted ? CommonMessages.AccuracyOf(new TextValue(doubted.Id)) : (Message)largest.Cause,
+                _context.Get<InstrumentKit>().All.FirstOrDefault(i => i.Brings(_largest)) is { } doubted ? CommonMessages.AccuracyOf(new TextValue(doubted.Id)) : (Message)largest.Cause,
                 _check.Phase is Phases.PressureTest or Phases.Evacuation && _context.Job.Charging is { Readings.IsEmpty: false } ? CommonMessages.SettleByLessDoubtAgain.Charged : CommonMessages.SettleByLessDoubtAgain.Can);
         }
 
@@ -303,6 +313,7 @@ internal sealed class FindingBuilder
             Statement = _isDanger ? $"{_context.Present.Text(CommonMessages.Danger)}: {statement}" : statement,
             NextStep = _next is null ? null : _context.Present.Text(_next),
             InFile = _inFile,
+            Distance = _distance,
             IsToLookAt = _lookAt,
             Messages = messages.HasMessage ? messages : null,
             Measured = _measured,

@@ -37,14 +37,14 @@ internal sealed class ReadingCorrector
 
     /// <summary>A temperature. A pipe clamp's bias toward ambient is taken off when the ambient temperature is known.</summary>
     /// <param name="name">What was read, with its time.</param>
-    /// <param name="reading">Which reading it is.</param>
+    /// <param name="place">Which reading it is, to find the instrument, and which sensor of it.</param>
     /// <param name="given">The reading.</param>
     /// <param name="ambient">Air around the clamp; null when it is not known.</param>
     /// <param name="with">Instruments the phase names.</param>
-    public CorrectedReading Temperature(string name, ReadingName reading, Given<Temperature> given, CorrectedReading? ambient = null, ImmutableArray<Given<string>> with = default)
+    public CorrectedReading Temperature(string name, SensorPlace place, Given<Temperature> given, CorrectedReading? ambient = null, ImmutableArray<Given<string>> with = default)
     {
         ArgumentNullException.ThrowIfNull(given);
-        return Once(given.At, reading, ambient is not null, () => CorrectTemperature(name, reading, given, ambient, with));
+        return Once(given.At, place.Reading, ambient is not null, () => CorrectTemperature(name, place, given, ambient, with));
     }
 
     /// <summary>Any other quantity: its accuracy and resolution, no correction.</summary>
@@ -61,7 +61,7 @@ internal sealed class ReadingCorrector
         return Once(given.At, reading, false, () =>
         {
             var instrument = _context.Get<InstrumentKit>().For(reading, with);
-            var (terms, accuracyKnown) = Terms(name, given.Value.Si, T.Dimension, given.Stated, given.Step, instrument, kind);
+            var (terms, accuracyKnown) = Terms(name, given.Value.Si, given.Stated, given.Step, new(instrument, reading, T.Dimension), kind);
             return new CorrectedReading
             {
                 Name = name,
@@ -94,10 +94,12 @@ internal sealed class ReadingCorrector
 
         // Only what counts from the atmosphere has a zero that can be read with the hose open, and points checked from it.
         var checks = given.Value.Reference == PressureReference.Gauge ? instrument?.PointCheck : null;
-        var tied = checks is not null && given.Stated is null && instrument!.IsTiedDownAt(shown);
-        var (terms, accuracyKnown) = tied
-            ? ([1.0 * instrument!.RepeatabilityCause, .. ResolutionOf(name, instrument.ResolutionAt(shown) ?? given.Step, DisplayKind.PressureDifference)], true)
-            : Terms(name, shown, Dimension.Pressure, given.Stated, given.Step, instrument, DisplayKind.PressureDifference);
+        var checkedGauge = checks is not null && given.Stated is null ? instrument : null;
+        var (terms, accuracyKnown) = checkedGauge is not null && (checkedGauge.HalfWidth(shown) is not null || checkedGauge.IsTiedDownAt(shown))
+            ? (CheckedTerms(name, checkedGauge, given, reading), true)
+            : Terms(name, shown, given.Stated, given.Step, new(instrument, reading, Dimension.Pressure), DisplayKind.PressureDifference);
+        if (checkedGauge?.FailedPointAt(shown) is { } deviation)
+            terms.Add(1.0 * _context.Causes.Enter(deviation, DisplayKind.PressureDifference));
         var value = _context.Scope.Reading(shown, [.. terms]);
         var afterZero = shown;
         if (checks is not null)
@@ -128,20 +130,24 @@ internal sealed class ReadingCorrector
         return Made(name, value, afterZero, uses, steps, instrument, accuracyKnown);
     }
 
-    private CorrectedReading CorrectTemperature(string name, ReadingName reading, Given<Temperature> given, CorrectedReading? ambient, ImmutableArray<Given<string>> with)
+    private CorrectedReading CorrectTemperature(string name, SensorPlace place, Given<Temperature> given, CorrectedReading? ambient, ImmutableArray<Given<string>> with)
     {
         var present = _context.Present;
         var print = new CorrectionPrinter(si => present.Text(si, DisplayKind.Temperature), si => present.Text(si, DisplayKind.TemperatureDifference, 2));
-        var instrument = _context.Get<InstrumentKit>().For(reading, with);
+        var instrument = _context.Get<InstrumentKit>().For(place.Reading, with);
         var uses = ImmutableArray.CreateBuilder<ReadingUse>();
         uses.Add(given.Use(name, instrument?.Id));
         var steps = ImmutableArray.CreateBuilder<TraceStep>();
 
-        // An ice point says all there is to say of a thermocouple; another sensor keeps its maker's bound for what lies away from it.
-        var iced = instrument?.IcePoint is not null && given.Stated is null && instrument.ThermocoupleClass is not null;
+        // An ice point tells the common part near 0 °C. What its place adds stays, and the further from ice, the more of the rest comes back.
+        var iced = instrument?.IcePoint is not null && given.Stated is null;
         var (terms, accuracyKnown) = iced
-            ? (ResolutionOf(name, instrument!.ResolutionAt(given.Value.Si) ?? given.Step, DisplayKind.TemperatureDifference).ToList(), true)
-            : Terms(name, given.Value.Si, Dimension.Temperature, given.Stated, given.Step, instrument, DisplayKind.TemperatureDifference);
+            ? (ResolutionOf(name, instrument!.ResolutionAt(given.Value.Si) ?? given.Step, DisplayKind.TemperatureDifference).ToList(), instrument.AccuracyKnown)
+            : Terms(name, given.Value.Si, given.Stated, given.Step, new(instrument, place, Dimension.Temperature), DisplayKind.TemperatureDifference);
+        if (iced && instrument!.HalfWidth(ConversionFactors.CelsiusZero) is { } half)
+            terms.AddRange(instrument.Accuracy(Math.Min(half, _context.Assume(LimitIds.AssumptionIcePointPlace)), place, 0));
+        if (iced && instrument!.FailedIcePoint is { } deviation)
+            terms.Add(1.0 * _context.Causes.Enter(deviation, DisplayKind.TemperatureDifference));
         var value = _context.Scope.Reading(given.Value.Si, [.. terms]);
         if (instrument?.IcePoint is { } ice)
         {
@@ -227,8 +233,24 @@ internal sealed class ReadingCorrector
         }
     }
 
-    private (List<RootTerm> Terms, bool Known) Terms(string name, double readingSi, Dimension dimension, Stated? stated, double? writtenStep, UsedInstrument? instrument, DisplayKind kind)
+    // A zero takes out the offset that all readings share and leaves what grows with the pressure; a known pressure takes out that, too. What belongs to the place stays.
+    private List<RootTerm> CheckedTerms(string name, UsedInstrument gauge, Given<StatedPressure> given, ReadingName reading)
     {
+        var shown = given.Value.Pascals;
+        var tied = gauge.IsTiedDownAt(shown);
+        var half = gauge.HalfWidth(shown) ?? 0;
+        var common = tied ? 0 : gauge.Described.Checks?.Zero is not null ? half - Math.Min(half, gauge.HalfWidth(0) ?? 0) : half;
+        List<RootTerm> terms = half > 0 ? [.. gauge.Accuracy(half, reading, common)] : [];
+        if (tied)
+            terms.Add(1.0 * gauge.RepeatabilityCause);
+        if (!gauge.DigitsIncluded)
+            terms.AddRange(ResolutionOf(name, gauge.ResolutionAt(shown) ?? given.Step, DisplayKind.PressureDifference));
+        return terms;
+    }
+
+    private (List<RootTerm> Terms, bool Known) Terms(string name, double readingSi, Stated? stated, double? writtenStep, ReadWith read, DisplayKind kind)
+    {
+        var (instrument, place, dimension) = read;
         if (stated is not null)
         {
             var cause = Written.AsStated(name, stated);
@@ -239,7 +261,7 @@ internal sealed class ReadingCorrector
         var accuracyKnown = false;
         if (instrument?.HalfWidth(readingSi, dimension) is { } half)
         {
-            terms.Add(half * instrument.AccuracyCause);
+            terms.AddRange(instrument.Accuracy(half, place));
             accuracyKnown = true;
         }
 
@@ -247,6 +269,8 @@ internal sealed class ReadingCorrector
             terms.AddRange(ResolutionOf(name, instrument?.ResolutionFor(dimension, readingSi) ?? writtenStep, kind));
         return (terms, accuracyKnown);
     }
+
+    private readonly record struct ReadWith(UsedInstrument? Instrument, SensorPlace Place, Dimension Dimension);
 
     private IEnumerable<RootTerm> ResolutionOf(string name, double? step, DisplayKind kind) => step is { } d and > 0
         ? [1.0 * _context.Causes.Enter(RootCause.FromResolution($"{name}: resolution", "smallest step of the indication", d), kind)]

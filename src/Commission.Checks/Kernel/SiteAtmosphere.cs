@@ -57,7 +57,7 @@ internal sealed class SiteAtmosphere : IAnalysis<SiteAtmosphere>
             }
             else if (instrument?.HalfWidth(barometer.Value.Si) is { } half)
             {
-                terms.Add(half * instrument.AccuracyCause);
+                terms.AddRange(instrument.Accuracy(half, ReadingName.StationPressure));
             }
             else
             {

@@ -19,21 +19,19 @@ namespace Commission.Checks.Kernel;
 internal sealed class UsedInstrument
 {
     private readonly CheckContext _context;
-    private readonly Lazy<RootCause> _accuracyCause;
+    private readonly Dictionary<(SensorPlace? Place, bool IsCommon), RootCause> _accuracyCauses = [];
     private readonly Lazy<RootCause> _repeatabilityCause;
     private readonly Lazy<RootCause> _zeroCause;
     private readonly Lazy<RootCause> _bathCause;
     private readonly Lazy<PointToPointCheck?> _points;
     private readonly Lazy<Corrections.IcePointCheck?> _icePoint;
     private readonly Lazy<ClampCoupling> _coupling;
+    private readonly Lazy<RootCause?> _failedIcePoint;
 
     internal UsedInstrument(Instrument described, CheckContext context)
     {
         _context = context;
         Described = described;
-        _accuracyCause = new(() => Statement is { } s
-            ? s.ToRootCause($"{Id}: accuracy", $"maker's statement, {s.Canonical}")
-            : RootCause.FromHalfWidth($"{Id}: accuracy", SensorWords() is { } words ? $"{words}, tolerance as new" : "no accuracy stated", 1, kind: CauseKind.Accuracy));
         _repeatabilityCause = new(() => context.Causes.Enter(
             RootCause.FromHalfWidth($"{Id}: repeatability", "share of full scale, common practice", context.Assume(LimitIds.AssumptionGaugeRepeatability) * (FullScaleSi ?? 0)),
             DisplayKind.PressureDifference));
@@ -42,10 +40,13 @@ internal sealed class UsedInstrument
             RootCause.FromHalfWidth($"{Id}: ice bath", "a good ice bath, common practice", context.Assume(LimitIds.AssumptionIceBath)), DisplayKind.TemperatureDifference));
         _points = new(() => described.Checks is { } checks && (checks.Zero ?? (object?)checks.KnownPressure) is not null ? Points(checks) : null);
         _icePoint = new(() => described.Checks?.IcePoint is { } ice
-            ? new Corrections.IcePointCheck(Id, (ice.Adjusted ?? ice.Read).Value.Si, ResolutionAt((ice.Adjusted ?? ice.Read).Value.Si), ThermocoupleClass)
+            ? new Corrections.IcePointCheck(Id, (ice.Adjusted ?? ice.Read).Value.Si, ResolutionAt((ice.Adjusted ?? ice.Read).Value.Si), SlopeFromIce, ThermocoupleClass is not null)
             : null);
+        _failedIcePoint = new(() => described.Checks?.IcePoint is { } bath && Math.Abs((bath.Adjusted ?? bath.Read).Value.Si - ConversionFactors.CelsiusZero) is var off
+            && context.Limits.Find(LimitIds.InstrumentsIcePointReplace)?.Upper is { } most && off > most.Si
+                ? RootCause.FromHalfWidth($"{Id}: failed its ice point", "all that it was off stays as doubt", off) : null);
         _coupling = new(() => new ClampCoupling(
-            Id, 0, context.Assume(Insulated ? LimitIds.AssumptionClampInsulated : LimitIds.AssumptionClampBare), Insulated ? "insulated clamp, common practice, no source" : "bare clamp, common practice, no source"));
+            Id, 0, context.Assume(Insulated ? LimitIds.AssumptionClampInsulated : LimitIds.AssumptionClampBare), Insulated ? "insulated clamp, common practice, no source" : "bare clamp, a tenth of the difference to the air at most"));
     }
 
     /// <summary>The instrument as the job describes it.</summary>
@@ -71,8 +72,33 @@ internal sealed class UsedInstrument
     /// <summary>Whether something is known of its accuracy: a statement or a sensor class.</summary>
     public bool AccuracyKnown => Statement is not null || SensorTolerance(ConversionFactors.CelsiusZero) is not null;
 
-    /// <summary>The cause behind the maker's statement; its sensitivity at a reading is <see cref="HalfWidth(double)"/>.</summary>
-    public RootCause AccuracyCause => _accuracyCause.Value;
+    /// <summary>Standard uncertainty of a maker's statement whose half-width is one.</summary>
+    public double UncertaintyOfAccuracy => AccuracyCause("").StandardUncertainty;
+
+    /// <summary>
+    /// The maker's accuracy at a reading as causes: a part that all readings of the sensor share, and a part of the place that is read, the same each time it
+    /// is read (slope, linearity, hysteresis, where the sensor sits). No statement says how much is which; the assumption in force splits the variance.
+    /// </summary>
+    /// <param name="half">Half the width of the bound at the reading, SI.</param>
+    /// <param name="place">What is read.</param>
+    /// <param name="common">Half the width of what is still unknown of the common part, SI; the whole bound where nothing was checked.</param>
+    public IEnumerable<RootTerm> Accuracy(double half, SensorPlace place, double common)
+    {
+        if (IsOfItsOwn(place) && common.Equals(half))
+            return [half * Cause(place, isCommon: false)];
+        var share = _context.Assume(LimitIds.AssumptionAccuracyCommon);
+        var own = half * Math.Sqrt(1 - share) * Cause(place, isCommon: false);
+        return common > 0 ? [common * Math.Sqrt(share) * Cause(IsOfItsOwn(place) ? place : null, isCommon: true), own] : [own];
+    }
+
+    /// <summary>The same where nothing of the instrument was checked.</summary>
+    /// <param name="half">Half the width of the bound at the reading, SI.</param>
+    /// <param name="place">What is read.</param>
+    public IEnumerable<RootTerm> Accuracy(double half, SensorPlace place) => Accuracy(half, place, half);
+
+    /// <summary>Whether a cause is a part of this instrument's accuracy.</summary>
+    /// <param name="cause">The cause.</param>
+    public bool Brings(RootCause? cause) => cause is not null && _accuracyCauses.ContainsValue(cause);
 
     /// <summary>The cause behind the reading of a field check: one step of the indication.</summary>
     public RootCause ZeroCause => _zeroCause.Value;
@@ -106,6 +132,21 @@ internal sealed class UsedInstrument
 
     /// <summary>Whether the accuracy statement already holds the digits of the indication.</summary>
     public bool DigitsIncluded => Statement?.IncludesDigits ?? false;
+
+    // Two probes of one meter are two sensors, and so are the two bulbs of one probe: what is said of each does not cancel between them.
+    private bool IsOfItsOwn(SensorPlace place) =>
+        place.IsWet || (place.Reading is ReadingName.OutdoorAir or ReadingName.ReturnAir or ReadingName.SupplyAir or ReadingName.BoxTemperature && Described.Probes?.Value != 1);
+
+    private RootCause Cause(SensorPlace? place, bool isCommon)
+    {
+        if (!_accuracyCauses.TryGetValue((place, isCommon), out var cause))
+            _accuracyCauses.Add((place, isCommon), cause = AccuracyCause(place is { } at ? (isCommon ? $" of the sensor, {at.Words}" : $", {at.Words}") : ""));
+        return cause;
+    }
+
+    private RootCause AccuracyCause(string of) => Statement is { } s
+        ? s.ToRootCause($"{Id}: accuracy{of}", $"maker's statement, {s.Canonical}")
+        : RootCause.FromHalfWidth($"{Id}: accuracy{of}", SensorWords() is { } words ? $"{words}, tolerance as new" : "no accuracy stated", 1, kind: CauseKind.Accuracy);
 
     private AccuracyStatement? Statement => Described.Accuracy?.Value;
 
@@ -175,11 +216,37 @@ internal sealed class UsedInstrument
     /// <summary>The contact of a pipe clamp.</summary>
     internal ClampCoupling Coupling => _coupling.Value;
 
-    /// <summary>Whether a known pressure whose reference states its uncertainty ties the gauge down near this reading.</summary>
+    /// <summary>Whether a known pressure whose reference states its uncertainty ties the gauge down near this reading: with a zero the slope between them, alone the place itself.</summary>
     /// <param name="gaugePascals">The reading less its zero.</param>
     internal bool IsTiedDownAt(double gaugePascals) =>
         Described.Checks?.KnownPressure is { Applied: { Stated: not null, Value.Si: > 0 and var applied } }
-        && gaugePascals <= applied * (1 + PointToPointCheck.Reach) && gaugePascals >= 0;
+        && (Described.Checks.Zero is not null
+            ? gaugePascals <= applied * (1 + PointToPointCheck.Reach) && gaugePascals >= 0
+            : Math.Abs(gaugePascals - applied) <= applied * _context.Assume(LimitIds.AssumptionKnownPressureReach));
+
+    /// <summary>The deviation of an ice point beyond what may be corrected, as doubt of every reading; null when it was good, or put right by adjusting.</summary>
+    internal RootCause? FailedIcePoint => _failedIcePoint.Value;
+
+    /// <summary>The deviation of a zero or a known pressure beyond what may be corrected, as doubt of a reading: of the zero all of it, of the known pressure in proportion; null when both were good.</summary>
+    /// <param name="gaugePascals">The reading.</param>
+    internal RootCause? FailedPointAt(double gaugePascals)
+    {
+        var zero = Described.Checks?.Zero is { } z ? (z.Adjusted ?? z.Read).Value.Si : 0;
+        var half = 0.0;
+        if (FullScaleSi is { } scale && _context.Limits.Find(LimitIds.InstrumentsZeroPressure)?.Upper is { } most && Math.Abs(zero) > most.Si * scale)
+            half = Math.Abs(zero);
+        if (Described.Checks?.KnownPressure is { Applied.Value.Si: > 0 and var applied } known && _context.Limits.Find(LimitIds.InstrumentsKnownPressure)?.Upper is { } share
+            && Math.Abs((known.Adjusted ?? known.Read).Value.Si - zero - applied) is var off && off > share.Si * applied)
+        {
+            half = Math.Max(half, off * Math.Abs(gaugePascals) / applied);
+        }
+
+        return half > 0 ? RootCause.FromHalfWidth($"{Id}: failed its check", "all that it was off stays as doubt", half) : null;
+    }
+
+    // Per kelvin of distance: the class of a thermocouple says it, another sensor gets its accuracy back over a distance.
+    private double? SlopeFromIce => ThermocoupleClass is { } wire ? TypeKTolerance.Slope(wire)
+        : HalfWidth(ConversionFactors.CelsiusZero) is { } half ? half / _context.Assume(LimitIds.AssumptionIcePointDistance) : null;
 
     /// <summary>Class of a thermocouple; null for another sensor.</summary>
     internal ToleranceClass? ThermocoupleClass => Described.Sensor?.Value switch
@@ -197,7 +264,7 @@ internal sealed class UsedInstrument
         var known = checks.KnownPressure is { } k
             ? [new KnownPoint(k.Applied.Value.Si, (k.Adjusted ?? k.Read).Value.Si, k.Applied.Stated is { } u ? u.HalfWidthSi / u.CoverageFactor : null, k.Reference?.Value ?? "known pressure")]
             : Array.Empty<KnownPoint>();
-        return new PointToPointCheck(Id, zero, known, ResolutionAt(known.Length == 0 ? 0 : known[0].Read));
+        return new PointToPointCheck(Id, zero, known, ResolutionAt(known.Length == 0 ? 0 : known[0].Read), _context.Assume(LimitIds.AssumptionKnownPressureReach));
     }
 
     // Each step holds up to where it says, or to where the next begins; beyond the last the display does not become finer.
@@ -337,4 +404,18 @@ internal sealed class InstrumentKit : IAnalysis<InstrumentKit>
         ReadingName.DischargePressure => ReadingName.LiquidPressure,
         _ => null,
     };
+}
+
+/// <summary>What a sensor is put to: the accuracy of one instrument is not the same error at two places.</summary>
+/// <param name="Reading">What is read.</param>
+/// <param name="IsWet">The wet bulb, or the humidity, beside a dry bulb.</param>
+/// <param name="Part">Which of several alike, such as water in and out; zero when there is one.</param>
+internal readonly record struct SensorPlace(ReadingName Reading, bool IsWet = false, int Part = 0)
+{
+    /// <summary>The place as a budget names it.</summary>
+    public string Words => string.Concat(Reading.ToString().Select((c, i) => i > 0 && char.IsUpper(c) ? $" {char.ToLowerInvariant(c)}" : char.ToLowerInvariant(c).ToString()))
+        + (IsWet ? " (wet)" : "") + (Part > 0 ? $" {Part.ToString(System.Globalization.CultureInfo.InvariantCulture)}" : "");
+
+    /// <summary>A reading that is one place.</summary>
+    public static implicit operator SensorPlace(ReadingName reading) => new(reading);
 }

@@ -109,6 +109,7 @@ internal sealed class NitrogenRun : IAnalysis<NitrogenRun>
         if (last)
         {
             warmth.Add(1.0 * Beside("change of the gas that the clamps did not see", gas.OfChange));
+            warmth.Add(1.0 * Beside("parts of the circuit that stand elsewhere", gas.Elsewhere));
             if (AtmosphereChange(rows) is > 0 and var change)
                 terms.Add(1.0 * _context.Causes.Enter(RootCause.FromHalfWidth("change of air pressure over the hold", "weather, common practice", change), DisplayKind.PressureDifference));
         }
@@ -124,13 +125,13 @@ internal sealed class NitrogenRun : IAnalysis<NitrogenRun>
     {
         var terms = new List<RootTerm>();
         if (Gauge?.HalfWidth(mean.Gauge, Dimension.PressureDifference) is { } half)
-            terms.Add(half * Gauge.AccuracyCause);
+            terms.AddRange(Gauge.Accuracy(half, ReadingName.PressureTest));
         if (Step(rows) is > 0 and var step)
             terms.Add(1.0 * _context.Causes.Enter(RootCause.FromResolution($"step of the gauge, {which}", "smallest step of the log", step), DisplayKind.PressureDifference));
         var gauge = _context.Scope.Reading(mean.Gauge, [.. terms]);
         var thermometer = _context.Get<InstrumentKit>().For(ReadingName.PressureTestTemperature, Test!.With);
         var warm = thermometer?.HalfWidth(mean.Temperature, Dimension.Temperature) is { } width
-            ? _context.Scope.Reading(mean.Temperature, width * thermometer.AccuracyCause)
+            ? _context.Scope.Reading(mean.Temperature, [.. thermometer.Accuracy(width, ReadingName.PressureTestTemperature)])
             : Uncertain.Exact(mean.Temperature);
         return new NitrogenEnd(rows.AreAbsolute ? gauge + mean.Atmosphere : gauge + _context.Get<SiteAtmosphere>().Value, warm, mean.Atmosphere);
     }
@@ -159,12 +160,13 @@ internal sealed class NitrogenRun : IAnalysis<NitrogenRun>
 /// <param name="AtStart">At the first reading.</param>
 /// <param name="AtEnd">At the last reading.</param>
 /// <param name="OfChange">Of the change between them, once.</param>
-internal sealed record GasBesideClamp(double AtStart, double AtEnd, double OfChange)
+/// <param name="Elsewhere">Of the change that other parts of the circuit went through while the clamps showed none: sun on one line, a warm room, once.</param>
+internal sealed record GasBesideClamp(double AtStart, double AtEnd, double OfChange, double Elsewhere)
 {
     private const double Rest = 3600;
 
     /// <summary>The doubt of one end that stands for all of it, K.</summary>
-    public double Largest => Math.Max(Math.Max(AtStart, AtEnd), OfChange);
+    public double Largest => Math.Max(Math.Max(AtStart, AtEnd), Math.Max(OfChange, Elsewhere));
 
     /// <summary>Reads it from the assumptions in force.</summary>
     /// <param name="context">The job and everything derived from it.</param>
@@ -178,19 +180,34 @@ internal sealed record GasBesideClamp(double AtStart, double AtEnd, double OfCha
         var moving = limit.Target?.Si ?? 0;
         var resting = limit.Companion("at rest") ?? moving;
         var settled = NitrogenRun.Settled(test, hold) ?? 0;
-        return new GasBesideClamp(settled >= Rest ? resting : moving, settled + length >= Rest ? resting : moving, Share(limit, hold) * Math.Abs(change));
+        var (share, still) = Sight(hold) switch
+        {
+            ClampSight.ThreePlaces => ("of change at three places", "at three places"),
+            ClampSight.BothLines => ("of change on both lines", "on both lines"),
+            ClampSight.Shade => ("of change in the shade", "in the shade"),
+            _ => ("of change", "at one place"),
+        };
+        return new GasBesideClamp(
+            settled >= Rest ? resting : moving, settled + length >= Rest ? resting : moving, (limit.Companion(share) ?? 0) * Math.Abs(change), limit.Companion(still) ?? 0);
     }
 
     // The sun warms a pipe in one place and not in another, and air is no pipe.
-    private static double Share(Limit limit, PressureHold hold)
+    private static ClampSight Sight(PressureHold hold)
     {
-        var onePlace = limit.Companion("of change") ?? 0;
         if (hold.Shaded?.Value != true || hold.TemperatureTaken?.Value == TemperaturePlace.Air)
-            return onePlace;
+            return ClampSight.OnePlace;
         var places = Math.Min(hold.From?.Temperature.Length ?? 1, hold.To?.Temperature.Length ?? 1);
-        return places >= 3 ? limit.Companion("of change at three places") ?? onePlace
-            : places == 2 || hold.TemperatureTaken?.Value == TemperaturePlace.BothLines ? limit.Companion("of change on both lines") ?? onePlace
-            : limit.Companion("of change in the shade") ?? onePlace;
+        return places >= 3 ? ClampSight.ThreePlaces
+            : places == 2 || hold.TemperatureTaken?.Value == TemperaturePlace.BothLines ? ClampSight.BothLines
+            : ClampSight.Shade;
+    }
+
+    private enum ClampSight
+    {
+        OnePlace,
+        Shade,
+        BothLines,
+        ThreePlaces,
     }
 }
 

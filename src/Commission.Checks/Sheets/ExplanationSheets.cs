@@ -69,7 +69,7 @@ public static class ExplanationSheets
             : new SheetPart("Limits by pack", ["pack", "limit", "figure", "when", "source"], rows.ToImmutable());
     }
 
-    private static void Add(ImmutableArray<SheetPart>.Builder parts, Finding finding, Dictionary<string, List<double>> simulated)
+    private static void Add(ImmutableArray<SheetPart>.Builder parts, Finding finding, Dictionary<string, Trials> simulated)
     {
         var key = finding.Subject ?? "";
         parts.Add(SheetPart.Lines(
@@ -85,43 +85,60 @@ public static class ExplanationSheets
             parts.Add(new SheetPart("Steps", ["", "", "with values", "result", "source"], [.. finding.Trace.Select(s => ImmutableArray.Create($"{s.Symbol}  {s.Name}", s.Formula, s.Substitution, s.Result, s.Source))]));
         if (!finding.Budget.IsEmpty)
             parts.Add(new SheetPart("Uncertainty budget", ["cause", "u", "distribution", "sensitivity", "share", "source"], [.. finding.Budget.Select(b => ImmutableArray.Create(b.Cause, b.StandardUncertainty, b.Distribution, b.Sensitivity, b.ShareText, b.Source))]));
-        if (finding.Measured is { StandardUncertaintySi: { } u } linear && simulated.TryGetValue(key, out var values) && values.Count > 1)
-            parts.Add(MonteCarlo(linear, u, values));
+        if (simulated.TryGetValue(key, out var trials))
+            parts.AddRange(MonteCarlo(finding, trials));
         if (!finding.Readings.IsEmpty)
             parts.Add(new SheetPart("Readings", ["reading", "as written", "where", "instrument"], [.. finding.Readings.Select(x => ImmutableArray.Create(x.Name, x.Text, x.At.ToString(), x.Instrument ?? ""))]));
     }
 
-    private static SheetPart MonteCarlo(MeasuredQuantity linear, double u, List<double> values)
+    // The number, and where a target moves with readings of its own, the distance to it: that is what the verdict rests on.
+    private static IEnumerable<SheetPart> MonteCarlo(Finding finding, Trials trials)
+    {
+        if (finding.Measured is { StandardUncertaintySi: { } u } measured && trials.Measured.Count > 1)
+            yield return Compared("Monte Carlo beside the linear result", (measured.Value.Si, u, measured.ExpandedSi!.Value), Spread(measured.DegreesOfFreedom), trials.Measured);
+        if (finding.Distance is { } distance && trials.Distances.Count > 1)
+            yield return Compared("Monte Carlo beside the linear result, distance to the target", (distance.Value, distance.StandardUncertainty, distance.Expanded), Spread(distance.DegreesOfFreedom), trials.Distances);
+
+        static double Spread(double? freedom) => freedom is { } nu and > 2 && double.IsFinite(nu) ? Math.Sqrt(nu / (nu - 2)) : 1;
+    }
+
+    private static SheetPart Compared(string title, (double Value, double U, double Expanded) linear, double spread, List<double> values)
     {
         var result = MonteCarloResult.Of(values);
-        var (low, high) = result.ShortestInterval(0.9545);
+        var compared = MonteCarloComparison.Of(linear, spread, result, digits: 1);
         string G(double x) => x.ToString("G6", CultureInfo.InvariantCulture);
         return new SheetPart(
-            string.Create(CultureInfo.InvariantCulture, $"Monte Carlo beside the linear result, {values.Count} trials, in SI units"),
+            string.Create(CultureInfo.InvariantCulture, $"{title}, {values.Count} trials, in SI units"),
             ["", "estimate", "u", "95.45 % from", "to"],
             [
-                ["linear", G(linear.Value.Si), G(u), G(linear.Value.Si - linear.ExpandedSi!.Value), G(linear.Value.Si + linear.ExpandedSi.Value)],
-                ["Monte Carlo", G(result.Mean), G(result.StandardUncertainty), G(low), G(high)],
+                ["linear", G(linear.Value), G(linear.U), G(compared.LinearInterval.Low), G(compared.LinearInterval.High)],
+                ["Monte Carlo", G(result.Mean), G(result.StandardUncertainty), G(compared.SampledInterval.Low), G(compared.SampledInterval.High)],
+                ["difference", G(compared.EstimateDifference), G(result.StandardUncertainty - linear.U), G(compared.SampledInterval.Low - compared.LinearInterval.Low), G(compared.SampledInterval.High - compared.LinearInterval.High)],
+                [compared.AgreesAfter(values.Count) ? "they agree" : "they disagree", $"within {G(compared.Tolerance)} (one digit of u, JCGM 101 clause 8)", "", "", ""],
             ]);
     }
 
-    private static Dictionary<string, List<double>> Simulate(ICheck check, Job job, CheckSettings settings, int trials)
+    private static Dictionary<string, Trials> Simulate(ICheck check, Job job, CheckSettings settings, int trials)
     {
         // A fixed seed: the same job gives the same page.
         var scope = new SamplingScope(new Random(20260101));
-        var values = new Dictionary<string, List<double>>(StringComparer.Ordinal);
+        var values = new Dictionary<string, Trials>(StringComparer.Ordinal);
         for (var i = 0; i < trials; i++)
         {
             scope.NextTrial();
             var context = new CheckContext(job, settings with { Scope = scope });
             foreach (var finding in check.Evaluate(context).Where(f => f.Measured is not null))
             {
-                if (!values.TryGetValue(finding.Subject ?? "", out var list))
-                    values.Add(finding.Subject ?? "", list = new List<double>(trials));
-                list.Add(finding.Measured!.Value.Si);
+                if (!values.TryGetValue(finding.Subject ?? "", out var drawn))
+                    values.Add(finding.Subject ?? "", drawn = new Trials(new(trials), new(trials)));
+                drawn.Measured.Add(finding.Measured!.Value.Si);
+                if (finding.Distance is { } distance)
+                    drawn.Distances.Add(distance.Value);
             }
         }
 
         return values;
     }
+
+    private sealed record Trials(List<double> Measured, List<double> Distances);
 }

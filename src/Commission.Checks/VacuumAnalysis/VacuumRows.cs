@@ -150,7 +150,7 @@ internal sealed class VacuumGauge
         if (Instrument is not { } gauge || gauge.HalfWidth(pascals, Dimension.VacuumLevel) is not { } half || gauge.HalfWidth(0, Dimension.VacuumLevel) is not { } zero)
             return new GaugeCharacter(ResolutionAt(pascals), 0, 0);
         // A statement with its own k is as wide as the rectangle of the same standard uncertainty.
-        var rectangle = gauge.AccuracyCause.StandardUncertainty * Math.Sqrt(3);
+        var rectangle = gauge.UncertaintyOfAccuracy * Math.Sqrt(3);
         return new GaugeCharacter(ResolutionAt(pascals), pascals > 0 ? (half - zero) / pascals * rectangle : 0, zero * rectangle);
     }
 
@@ -161,7 +161,7 @@ internal sealed class VacuumGauge
     {
         var terms = new List<RootTerm>(2);
         if (Instrument?.HalfWidth(pascals, Dimension.VacuumLevel) is { } half)
-            terms.Add(half * Instrument.AccuracyCause);
+            terms.AddRange(Instrument.Accuracy(half, ReadingName.Evacuation));
         if (Instrument?.DigitsIncluded != true && ResolutionAt(pascals) is > 0 and var step)
             terms.Add(1.0 * _context.Causes.Enter(RootCause.FromResolution($"{name}: resolution", "smallest step of the indication", step), DisplayKind.Vacuum));
         return _context.Scope.Reading(pascals, [.. terms]);

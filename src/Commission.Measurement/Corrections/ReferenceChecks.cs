@@ -1,4 +1,3 @@
-using Commission.Measurement.Thermocouples;
 using Commission.Measurement.Uncertainty;
 
 namespace Commission.Measurement.Corrections;
@@ -36,7 +35,7 @@ public sealed class ZeroCheck
     }
 }
 
-/// <summary>A sensor put in ice water. What it showed too much is taken off every reading; what remains is the bath at that point and, for a thermocouple, a part of the distance from it. Made once for a sensor.</summary>
+/// <summary>A sensor put in ice water. What it showed too much is taken off every reading; what remains is the bath at that point and a part of the distance from it. Made once for a sensor.</summary>
 public sealed class IcePointCheck
 {
     /// <summary>Temperature of an ice bath, K. Altitude moves it by less than 0.005 K.</summary>
@@ -50,25 +49,30 @@ public sealed class IcePointCheck
 
     private readonly string _name;
     private readonly Uncertain _residual;
-    private readonly RootCause? _wire;
+    private readonly RootCause? _slope;
     private readonly RootCause? _coldJunction;
 
     /// <summary>An ice point check.</summary>
     /// <param name="name">The sensor, for the budget.</param>
     /// <param name="shown">What it shows in the bath as it is now used, K: after an adjustment the adjusted reading, else the reading.</param>
     /// <param name="resolution">One step of its indication, K; nothing when unknown.</param>
-    /// <param name="thermocouple">Class of a type K thermocouple; nothing for another sensor, whose own accuracy stays with its readings.</param>
-    public IcePointCheck(string name, double shown, double? resolution, ToleranceClass? thermocouple)
+    /// <param name="slope">How far the sensor may be off for each kelvin from the ice point, half a rectangular width: the proportional part of a thermocouple's class, or a part of the maker's accuracy; nothing when nothing is known of it.</param>
+    /// <param name="isThermocouple">Whether a cold junction follows the instrument's own temperature.</param>
+    public IcePointCheck(string name, double shown, double? resolution, double? slope, bool isThermocouple)
     {
         _name = name;
         var bath = RootCause.FromHalfWidth($"{name}: ice bath", "field bath ±0.05 K", BathHalfWidth);
         _residual = resolution is { } step
             ? Uncertain.From(shown - IcePoint, bath, RootCause.FromResolution($"{name}: reading in ice", "smallest step of the indication", step))
             : Uncertain.From(shown - IcePoint, bath);
-        if (thermocouple is not { } toleranceClass)
-            return;
-        _wire = RootCause.FromHalfWidth($"{name}: wire away from the ice point", "tolerance class, as a part of the distance", TypeKTolerance.Slope(toleranceClass), kind: CauseKind.ShareOfDistance);
-        _coldJunction = RootCause.FromHalfWidth($"{name}: cold junction", "0.03 K for each K of the instrument, common practice", ColdJunctionDrift, kind: CauseKind.ColdJunction);
+        if (slope is { } perKelvin)
+        {
+            _slope = RootCause.FromHalfWidth(
+                $"{name}: away from the ice point", isThermocouple ? "slope of the tolerance class, as a part of the distance" : "its accuracy as slope, common practice, no source", perKelvin, kind: CauseKind.ShareOfDistance);
+        }
+
+        if (isThermocouple)
+            _coldJunction = RootCause.FromHalfWidth($"{name}: cold junction", "0.03 K for each K of the instrument, common practice", ColdJunctionDrift, kind: CauseKind.ColdJunction);
     }
 
     /// <summary>What the sensor shows too much at the ice point, K.</summary>
@@ -76,14 +80,14 @@ public sealed class IcePointCheck
 
     /// <summary>Corrects a reading.</summary>
     /// <param name="scope">The scope of the computation.</param>
-    /// <param name="reading">The reading, K, with its resolution and, unless it is a thermocouple, its accuracy.</param>
+    /// <param name="reading">The reading, K, with its resolution and what the place of the sensor adds.</param>
     /// <param name="print">How numbers are written.</param>
     /// <param name="instrumentWarming">Change of the instrument's own temperature since the check, K; zero when it stayed in place.</param>
     public Corrected Correct(IUncertaintyScope scope, Uncertain reading, CorrectionPrinter print, double instrumentWarming = 0)
     {
         var after = reading - scope.Input(_residual);
-        if (_wire is not null)
-            after += scope.Reading(0, _wire) * (reading.Value - _residual.Value - IcePoint);
+        if (_slope is not null)
+            after += scope.Reading(0, _slope) * (reading.Value - _residual.Value - IcePoint);
         if (_coldJunction is not null)
             after += scope.Reading(0, _coldJunction) * instrumentWarming;
         return Corrected.Of(reading, after, CorrectionKind.IcePoint, $"{_name} showed {print.Difference(Residual)} too much in ice: {print.Value(reading.Value)} becomes {print.Value(after.Value)}.");
@@ -107,16 +111,19 @@ public sealed class PointToPointCheck
     private readonly ZeroCheck? _zero;
     private readonly KnownPoint[] _silent;
     private readonly Node[] _nodes;
+    private readonly double _reachOfOne;
 
     /// <summary>A check at known points.</summary>
     /// <param name="name">The instrument, for the budget.</param>
     /// <param name="zero">Its zero check; nothing when none was made.</param>
     /// <param name="points">The known points, in any order, of different readings.</param>
     /// <param name="resolution">One step of the indication, SI; nothing when unknown.</param>
-    public PointToPointCheck(string name, ZeroCheck? zero, IEnumerable<KnownPoint> points, double? resolution)
+    /// <param name="reachOfOne">How far from one known point without a zero a reading is corrected, as a share of it.</param>
+    public PointToPointCheck(string name, ZeroCheck? zero, IEnumerable<KnownPoint> points, double? resolution, double reachOfOne)
     {
         _name = name;
         _zero = zero;
+        _reachOfOne = reachOfOne;
         var all = points.ToArray();
         _silent = [.. all.Where(p => p.StandardUncertainty is null)];
         _nodes = [.. all.Where(p => p.StandardUncertainty is not null).OrderBy(p => p.Read).Select((p, i) => new Node(p, Applied(p, i), Read(p, i, resolution)))];
@@ -145,6 +152,8 @@ public sealed class PointToPointCheck
         var where = Describe(print);
         if (line.Count == 1)
         {
+            if (Math.Abs(value.Value - line[0].Read.Value) > _reachOfOne * Math.Abs(line[0].Applied.Value))
+                return Corrected.Unchanged(value, CorrectionKind.KnownPoints, $"{where}: {print.Value(value.Value)} lies too far from the one known point, so nothing is corrected.");
             var shifted = value + line[0].Applied - line[0].Read;
             return Corrected.Of(value, shifted, CorrectionKind.KnownPoints, $"{where}: {print.Value(value.Value)} becomes {print.Value(shifted.Value)} (one point: shifted, not stretched).");
         }

@@ -59,19 +59,27 @@ public sealed class MonteCarloResult
     }
 }
 
-/// <summary>Whether the law of propagation and Monte Carlo say the same (JCGM 101, 8): estimate and standard uncertainty to two digits of the latter. The intervals may differ for good reasons, so they are shown and not judged.</summary>
-/// <param name="ToleranceOfTwoDigits">Half a unit of the second digit of the standard uncertainty.</param>
-/// <param name="EstimatesAgree">Estimate and mean agree within it.</param>
-/// <param name="UncertaintiesAgree">The standard uncertainties agree within it.</param>
+/// <summary>Whether the law of propagation and Monte Carlo say the same (JCGM 101, 8): estimate and standard uncertainty to the digits of the latter that mean something. The intervals may differ for good reasons, so they are shown and not judged.</summary>
+/// <param name="Tolerance">Half a unit of the last digit of the standard uncertainty that means something.</param>
+/// <param name="StandardUncertainty">Of the law of propagation.</param>
+/// <param name="EstimateDifference">Mean of the trials less the estimate.</param>
+/// <param name="UncertaintyDifference">By how much the standard deviation of the trials leaves what the law of propagation allows; zero inside.</param>
 /// <param name="LinearInterval">Interval y ± k·u at the probability compared.</param>
 /// <param name="SampledInterval">Interval of the trials at the same probability, symmetric in probability.</param>
 public sealed record MonteCarloComparison(
-    double ToleranceOfTwoDigits,
-    bool EstimatesAgree,
-    bool UncertaintiesAgree,
+    double Tolerance,
+    double StandardUncertainty,
+    double EstimateDifference,
+    double UncertaintyDifference,
     (double Low, double High) LinearInterval,
     (double Low, double High) SampledInterval)
 {
+    /// <summary>Estimate and mean agree within the tolerance.</summary>
+    public bool EstimatesAgree => Math.Abs(EstimateDifference) <= Tolerance;
+
+    /// <summary>The standard uncertainties agree within it.</summary>
+    public bool UncertaintiesAgree => Math.Abs(UncertaintyDifference) <= Tolerance;
+
     /// <summary>Estimate and standard uncertainty agree.</summary>
     public bool Agrees => EstimatesAgree && UncertaintiesAgree;
 
@@ -80,18 +88,33 @@ public sealed record MonteCarloComparison(
     /// <param name="sampled">The result of the trials of the same computation.</param>
     public static MonteCarloComparison Of(Uncertain linear, MonteCarloResult sampled)
     {
-        var tolerance = linear.StandardUncertainty > 0
-            ? 0.5 * Math.Pow(10, Math.Floor(Math.Log10(linear.StandardUncertainty)) - 1)
-            : 0;
-
         // A t of ν degrees of freedom is drawn with its own, larger standard deviation √(ν/(ν − 2)); below three it has none.
         var freedom = linear.DegreesOfFreedom;
         var spread = double.IsInfinity(freedom) ? 1 : freedom > 2 ? Math.Sqrt(freedom / (freedom - 2)) : double.PositiveInfinity;
+        return Of((linear.Value, linear.StandardUncertainty, linear.Expanded), spread, sampled, digits: 2);
+    }
+
+    /// <summary>Compares a result that is known by its numbers.</summary>
+    /// <param name="linear">Estimate, standard uncertainty and expanded uncertainty of the law of propagation.</param>
+    /// <param name="spread">How much wider than the standard uncertainty the trials may scatter: one, but for few degrees of freedom.</param>
+    /// <param name="sampled">The result of the trials.</param>
+    /// <param name="digits">Significant digits of the standard uncertainty that mean something: one or two (JCGM 101, 7.9.2).</param>
+    public static MonteCarloComparison Of((double Value, double U, double Expanded) linear, double spread, MonteCarloResult sampled, int digits)
+    {
+        ArgumentNullException.ThrowIfNull(sampled);
+        var least = linear.U;
         return new MonteCarloComparison(
-            tolerance,
-            Math.Abs(linear.Value - sampled.Mean) <= tolerance,
-            sampled.StandardUncertainty >= linear.StandardUncertainty - tolerance && sampled.StandardUncertainty <= (linear.StandardUncertainty * spread) + tolerance,
+            least > 0 ? 0.5 * Math.Pow(10, Math.Floor(Math.Log10(least)) + 1 - digits) : 0,
+            least,
+            sampled.Mean - linear.Value,
+            sampled.StandardUncertainty - Math.Clamp(sampled.StandardUncertainty, least, least * spread),
             (linear.Value - linear.Expanded, linear.Value + linear.Expanded),
             sampled.SymmetricInterval(CoverageFactor.TwoSigma));
     }
+
+    /// <summary>Agreement where so many trials leave a scatter of their own: two standard deviations of their mean and of their standard deviation are added to the tolerance.</summary>
+    /// <param name="trials">Number of trials.</param>
+    public bool AgreesAfter(int trials) =>
+        Math.Abs(EstimateDifference) <= Tolerance + (2 * StandardUncertainty / Math.Sqrt(trials))
+        && Math.Abs(UncertaintyDifference) <= Tolerance + (2 * StandardUncertainty / Math.Sqrt(2.0 * trials));
 }

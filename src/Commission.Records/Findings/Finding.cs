@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Text.Json.Serialization;
 using Commission.Measurement.Corrections;
 using Commission.Measurement.Decisions;
+using Commission.Measurement.Uncertainty;
 using Commission.Source;
 
 namespace Commission.Records.Findings;
@@ -37,6 +38,10 @@ public sealed record Finding
     /// <summary>True when people or the machine are in danger: no record that holds such a finding is accepted.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)]
     public bool IsDanger { get; init; }
+
+    /// <summary>Distance to a target that moves with readings of its own, as the verdict was reached; null where the limit stands still. For a comparison with trials, no part of the record.</summary>
+    [JsonIgnore]
+    public Uncertain? Distance { get; init; }
 
     /// <summary>Readings that cannot be what they say, by evidence: no verdict may rest on them.</summary>
     [JsonIgnore]

@@ -56,7 +56,9 @@ public sealed class AirFormulaTests
     public void Airflow_by_a_furnace_of_known_output()
     {
         // 60 000 Btu/h and 50 °F: 60000/(1.08·50) = 1111 cfm.
-        Assert.Equal(1111.1, HeatRiseAirflow.FromHeat(60000 * 1055.05585262 / 3600, 50 / 1.8, 1) / CubicFootPerMinute, 0.05);
+        Assert.Equal(1111.1, HeatRiseAirflow.FromHeat(60000 * 1055.05585262 / 3600, 50 / 1.8, 1, 0) / CubicFootPerMinute, 0.05);
+        // A blower of 0.365 W/cfm is 1.245 Btu/h for each cfm: 60000/(54 − 1.245) = 1137 cfm; 405.6 W of it are 1384 Btu/h, and 61384/54 is the same.
+        Assert.Equal(1137.3, HeatRiseAirflow.FromHeat(60000 * 1055.05585262 / 3600, 50 / 1.8, 1, 0.365 / CubicFootPerMinute) / CubicFootPerMinute, 0.2);
     }
 
     [Fact]

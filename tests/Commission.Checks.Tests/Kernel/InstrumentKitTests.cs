@@ -110,15 +110,19 @@ public sealed class InstrumentKitTests
         Assert.Equal(step, gauge.ResolutionAt(psi * Psi)!.Value / Psi, 1e-9);
     }
 
-    // A gauge may be trusted a quarter beyond the known pressure, not below zero, and only where the reference states its uncertainty.
+    // With its zero a gauge may be trusted a quarter beyond the known pressure, not below zero; without one within a fifth of the known pressure; and only where
+    // the reference states its uncertainty.
     [Theory]
-    [InlineData("200 psig +/- 0.4", 250, true)]
-    [InlineData("200 psig +/- 0.4", 250.1, false)]
-    [InlineData("200 psig +/- 0.4", 0, true)]
-    [InlineData("200 psig +/- 0.4", -0.1, false)]
-    [InlineData("200 psig", 150, false)]
-    public void A_known_pressure_ties_down_as_far_as_it_reaches(string applied, double psi, bool tied) =>
-        Assert.Equal(tied, Of($"instruments:\n  - {{id: low, kind: pressure gauge, resolution: 0.1 psi, reads: [vapor pressure], checks: {{known pressure: {{applied: {applied}, read: 201 psig}}}}}}").All[0].IsTiedDownAt(psi * 6894.757293168));
+    [InlineData("zero: 0 psig, ", "200 psig +/- 0.4", 250, true)]
+    [InlineData("zero: 0 psig, ", "200 psig +/- 0.4", 250.1, false)]
+    [InlineData("zero: 0 psig, ", "200 psig +/- 0.4", 0, true)]
+    [InlineData("zero: 0 psig, ", "200 psig +/- 0.4", -0.1, false)]
+    [InlineData("", "200 psig +/- 0.4", 160.1, true)]
+    [InlineData("", "200 psig +/- 0.4", 159.9, false)]
+    [InlineData("", "200 psig +/- 0.4", 240.1, false)]
+    [InlineData("zero: 0 psig, ", "200 psig", 150, false)]
+    public void A_known_pressure_ties_down_as_far_as_it_reaches(string zero, string applied, double psi, bool tied) =>
+        Assert.Equal(tied, Of($"instruments:\n  - {{id: low, kind: pressure gauge, resolution: 0.1 psi, reads: [vapor pressure], checks: {{{zero}known pressure: {{applied: {applied}, read: 201 psig}}}}}}").All[0].IsTiedDownAt(psi * 6894.757293168));
 
     // What a phase names in "with" counts only for what that kind of instrument can read; what is of no kind in particular, everything can.
     [Theory]

@@ -1,5 +1,6 @@
 using Commission.Checks.Kernel;
 using Commission.Jobs.Model.Words;
+using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
 using Xunit;
 
@@ -57,13 +58,13 @@ public sealed class ReadingCorrectorTests
     }
 
     [Fact]
-    public void A_zero_is_taken_off_and_the_makers_statement_stays()
+    public void A_zero_takes_the_offset_off_and_leaves_the_part_of_the_place()
     {
-        // 0.5 % of 500 psi is 2.5 psi: u 1.4434 psi; step 0.1 psi at reading and zero: 0.1/√12 each.
+        // 0.5 % of 500 psi is 2.5 psi: u 1.4434 psi, half of its variance in common, which the zero knows: 1.0206 psi stay; step 0.1 psi at reading and zero: 0.1/√12 each.
         var read = Pressure("100.0 psig", "{id: low, kind: pressure gauge, accuracy: 0.5 % of full scale, full scale: 500 psig, resolution: 0.1 psi, reads: [vapor pressure], checks: {zero: 2.0 psig}}");
         Assert.Equal(100_000 + (98 * Psi), read.Value.Value, 0.01);
         Assert.Equal(read.Value.Value, read.AfterZero, 1e-6);
-        var u = Math.Sqrt((1.443376 * 1.443376) + (2 * 0.1 * 0.1 / 12));
+        var u = Math.Sqrt((1.020621 * 1.020621) + (2 * 0.1 * 0.1 / 12));
         Assert.Equal(Math.Sqrt((u * u * Psi * Psi) + (200 * 200)), read.Value.StandardUncertainty, 0.1);
         Assert.True(read.AccuracyKnown);
         Assert.Equal("low", read.Instrument);
@@ -73,12 +74,13 @@ public sealed class ReadingCorrectorTests
     [Fact]
     public void A_known_pressure_with_an_uncertainty_ties_the_gauge_down()
     {
-        // Read 201 at 200 psig: 100.5 psig shown is 100.0. The maker's 2.5 psi go; 0.1 % of full scale stays (0.5 psi, u 0.2887 psi), the reference
+        // Read 201 at 200 psig: 100.5 psig shown is 100.0. Of the maker's 2.5 psi the half that all readings share goes; linearity and hysteresis stay
+        // (2.5/√3·√½ = 1.0206 psi), so does 0.1 % of full scale (0.5 psi, u 0.2887 psi), the reference
         // at half its distance (0.4/2·0.5 = 0.1 psi), the steps of reading (0.1/√12 = 0.02887) and of the known point (half of it, × 200/201).
         var read = Pressure("100.5 psig", "{id: low, kind: pressure gauge, accuracy: 0.5 % of full scale, full scale: 500 psig, resolution: 0.1 psi, reads: [vapor pressure], checks: {zero: 0.0 psig, known pressure: {applied: 200.0 psig +/- 0.4, read: 201.0 psig}}}");
         Assert.Equal(100_000 + (100 * Psi), read.Value.Value, 0.01);
         Assert.Equal(100_000 + (100.5 * Psi), read.AfterZero, 0.01);
-        var psi = Math.Sqrt((0.288675 * 0.288675) + (0.1 * 0.1) + (0.028868 * 0.028868) + (0.0144 * 0.0144) + (0.0144 * 0.0144));
+        var psi = Math.Sqrt((1.020621 * 1.020621) + (0.288675 * 0.288675) + (0.1 * 0.1) + (0.028868 * 0.028868) + (0.0144 * 0.0144) + (0.0144 * 0.0144));
         Assert.Equal(Math.Sqrt((psi * psi * Psi * Psi) + (200 * 200)), read.Value.StandardUncertainty, 0.005 * psi * Psi);
         Assert.DoesNotContain(read.Value.Budget, line => line.Cause.Name == "low: accuracy");
     }
@@ -87,7 +89,7 @@ public sealed class ReadingCorrectorTests
     [InlineData("249.0 psig", false)]
     [InlineData("251.0 psig", true)]
     public void A_quarter_beyond_the_known_pressure_the_makers_statement_counts_again(string read, bool makers) =>
-        Assert.Equal(makers, Pressure(read, "{id: low, kind: pressure gauge, accuracy: 0.5 % of full scale, full scale: 500 psig, resolution: 0.1 psi, reads: [vapor pressure], checks: {zero: 0.0 psig, known pressure: {applied: 200.0 psig +/- 0.4, read: 200.0 psig}}}")
+        Assert.Equal(makers, Pressure(read, "{id: low, kind: pressure gauge, accuracy: 1 % of reading, full scale: 500 psig, resolution: 0.1 psi, reads: [vapor pressure], checks: {zero: 0.0 psig, known pressure: {applied: 200.0 psig +/- 0.4, read: 200.0 psig}}}")
             .Value.Budget.Any(line => line.Cause.Name == "low: accuracy"));
 
     [Fact]
@@ -113,19 +115,20 @@ public sealed class ReadingCorrectorTests
     [Fact]
     public void An_ice_point_takes_its_residual_off()
     {
-        // 33.4 °F in ice: 1.4 °F too much; 51.4 °F is 50.0 °F. Sensor ± 0.9 °F (0.5 K, u 0.288675), bath ± 0.05 K (0.028868), two steps 0.016038.
+        // 33.4 °F in ice: 1.4 °F too much; 51.4 °F is 50.0 °F. Sensor ± 0.9 °F (0.5 K): its place keeps 0.5/√3·√½ = 0.204124 K,
+        // 10 K from ice bring back 10/50 of 0.5 K as slope (0.057735), bath ± 0.05 K (0.028868), two steps 0.016038.
         var read = Temperature("51.4 °F", "{id: probe, kind: thermometer, accuracy: 0.9 °F, resolution: 0.1 °F, reads: [vapor line], checks: {ice point: {read: 33.4 °F}}}");
         Assert.Equal(283.15, read.Value.Value, 1e-6);
         Assert.Equal(283.15, read.AfterZero, 1e-6);
-        Assert.Equal(Math.Sqrt((0.288675 * 0.288675) + (0.028868 * 0.028868) + (2 * 0.016038 * 0.016038)), read.Value.StandardUncertainty, 1e-5);
+        Assert.Equal(Math.Sqrt((0.204124 * 0.204124) + (0.057735 * 0.057735) + (0.028868 * 0.028868) + (2 * 0.016038 * 0.016038)), read.Value.StandardUncertainty, 1e-5);
     }
 
     [Theory]
-    [InlineData("yes", 49.87, 0.5)]
-    [InlineData("no", 49.61, 1.5)]
+    [InlineData("yes", 49.74, 1)]
+    [InlineData("no", 48.70, 5)]
     public void A_clamp_is_corrected_toward_the_air_by_the_middle_of_its_range(string insulated, double fahrenheit, double share)
     {
-        // Range 0 to 1 % (insulated) or 3 % (bare) of 26 °F; half the range stays as a bound: share/100·26/1.8/√3 K, beside the stated clamp.
+        // Range 0 to 2 % (insulated) or 10 % (bare) of 26 °F; half the range stays as a bound: share/100·26/1.8/√3 K, beside the stated clamp.
         var context = Context($"{{id: clamp, kind: pipe clamp, accuracy: 0.9 °F, insulated: {insulated}, reads: [vapor line]}}", "vapor line: 50 °F, return dry bulb: 76 °F +/- 0.001 °F");
         var row = context.Job.Charging!.Readings[0];
         var air = context.Readings.Temperature("return", ReadingName.ReturnAir, row.ReturnDryBulb!);
@@ -164,14 +167,16 @@ public sealed class ReadingCorrectorTests
 
     private static string Gauge(string checks) => Low.Replace("CHECKS", checks, StringComparison.Ordinal);
 
-    // A check that was put right counts as it was left: 0.5 of 2.0 psi, and 200.4 of 203.0 at 200 psig, which without a zero moves every reading by 0.4.
+    // A check that was put right counts as it was left: 0.5 of 2.0 psi, and 200.4 of 203.0 at 200 psig, which without a zero moves every reading near by 0.4.
     [Fact]
     public void What_was_adjusted_counts_as_it_was_left()
     {
         Assert.Equal(100_000 + (99.5 * Psi), Pressure("100.0 psig", Gauge("zero: {read: 2.0 psig, adjusted: 0.5 psig}")).Value.Value, 0.01);
-        var known = Pressure("100.2 psig", Gauge("known pressure: {applied: 200.0 psig +/- 0.4, read: 203.0 psig, adjusted: 200.4 psig}"));
-        Assert.Equal(100_000 + (99.8 * Psi), known.Value.Value, 0.01);
-        Assert.Equal(100_000 + (100.2 * Psi), known.AfterZero, 0.01);
+        var known = Pressure("190.2 psig", Gauge("known pressure: {applied: 200.0 psig +/- 0.4, read: 203.0 psig, adjusted: 200.4 psig}"));
+        Assert.Equal(100_000 + (189.8 * Psi), known.Value.Value, 0.01);
+        Assert.Equal(100_000 + (190.2 * Psi), known.AfterZero, 0.01);
+        // Half the pressure away one point says nothing.
+        Assert.Equal(100_000 + (100.2 * Psi), Pressure("100.2 psig", Gauge("known pressure: {applied: 200.0 psig +/- 0.4, read: 200.4 psig}")).Value.Value, 0.01);
         Assert.Equal(["vapor pressure", "low: known pressure applied", "low: known pressure read", "station pressure"], known.Uses.Select(u => u.Name));
         Assert.Equal("200.4 psig", known.Uses[2].Text);
         Assert.True(known.AccuracyKnown);
@@ -230,12 +235,12 @@ public sealed class ReadingCorrectorTests
     {
         var gauge = Context(Gauge("zero: 0.2 psig, known pressure: {applied: 200.0 psig +/- 0.4, read: 201.0 psig}"), "vapor pressure: 100.5 psig");
         var pressure = gauge.Readings.Pressure("vapor pressure", ReadingName.VaporPressure, gauge.Job.Charging!.Readings[0].VaporPressure!);
-        Assert.All(pressure.Value.Budget, b => Assert.Equal(DisplayKind.PressureDifference, gauge.Causes.KindOf(b.Cause)));
+        Assert.All(pressure.Value.Budget, b => Assert.Equal(b.Cause.Kind == CauseKind.Accuracy ? null : DisplayKind.PressureDifference, gauge.Causes.KindOf(b.Cause)));
         var clamp = Context("{id: clamp, kind: pipe clamp, accuracy: 0.9 °F, resolution: 0.1 °F, insulated: yes, reads: [vapor line], checks: {ice point: {read: 33.4 °F}}}", "vapor line: 50 °F, return dry bulb: 76 °F +/- 0.001 °F");
         var row = clamp.Job.Charging!.Readings[0];
         var air = clamp.Readings.Temperature("return", ReadingName.ReturnAir, row.ReturnDryBulb!);
         var line = clamp.Readings.Temperature("vapor line", ReadingName.VaporLine, row.VaporLine!, air);
-        Assert.All(line.Value.Budget, b => Assert.Equal(b.Cause.Name == "clamp: accuracy", clamp.Causes.KindOf(b.Cause) is null));
+        Assert.All(line.Value.Budget, b => Assert.Equal(b.Cause.Kind == CauseKind.Accuracy, clamp.Causes.KindOf(b.Cause) is null));
         Assert.Equal(DisplayKind.Percentage, clamp.Causes.KindOf(line.Value.Budget.Single(b => b.Cause.Name.EndsWith("air around the clamp", StringComparison.Ordinal)).Cause));
         Assert.Equal(["ice point", "clamp"], line.Steps.Select(s => s.Symbol));
         Assert.StartsWith("insulated clamp", line.Value.Budget.Single(b => b.Cause.Name.EndsWith("air around the clamp", StringComparison.Ordinal)).Cause.Source, StringComparison.Ordinal);
@@ -244,7 +249,7 @@ public sealed class ReadingCorrectorTests
     [Fact]
     public void A_clamp_of_which_nothing_is_said_is_bare()
     {
-        // Half of 3 % of 26 °F are 0.39 °F, as above.
+        // Half of 10 % of 26 °F are 1.30 °F, as above.
         var context = Context("{id: clamp, kind: pipe clamp, accuracy: 0.9 °F, reads: [vapor line]}", "vapor line: 50 °F, return dry bulb: 76 °F +/- 0.001 °F");
         var row = context.Job.Charging!.Readings[0];
         var air = context.Readings.Temperature("return", ReadingName.ReturnAir, row.ReturnDryBulb!);
@@ -252,24 +257,66 @@ public sealed class ReadingCorrectorTests
         // Without the air around it nothing is corrected, whichever is asked for first.
         Assert.Equal(283.15, context.Readings.Temperature("vapor line", ReadingName.VaporLine, row.VaporLine!).Value.Value, 1e-9);
         var read = context.Readings.Temperature("vapor line", ReadingName.VaporLine, row.VaporLine!, air);
-        Assert.Equal(49.61, ((read.Value.Value - 273.15) * 1.8) + 32, 5e-4);
+        Assert.Equal(48.70, ((read.Value.Value - 273.15) * 1.8) + 32, 5e-4);
         Assert.StartsWith("bare clamp", read.Value.Budget.Single(b => b.Cause.Name.EndsWith("air around the clamp", StringComparison.Ordinal)).Cause.Source, StringComparison.Ordinal);
     }
 
-    // A thermocouple that stood in ice is as good as the ice and its steps, warmer or colder than 0 °C by little; a resistance thermometer keeps its class.
+    // One rule for all sensors: ice takes the common part; what its place adds (at most 0.6 K, half of the variance) and a slope stay. 50 °F are 10 K from ice:
+    // class 2 has 0.75 % of it (IEC 60584-1), a class B resistance (0.3 K at 0 °C) gets 10/50 of 0.3 K back.
     [Fact]
-    public void Ice_says_all_there_is_to_say_of_a_thermocouple()
+    public void Ice_takes_the_common_part_of_every_sensor()
     {
         const string Probe = "{id: probe, kind: thermometer, sensor: SENSOR, resolution: 0.1 °F, reads: [vapor line], checks: {ice point: {read: 32.0 °F}}}";
         var couple = Temperature("50 °F", Probe.Replace("SENSOR", "thermocouple K class 2", StringComparison.Ordinal));
         Assert.DoesNotContain(couple.Value.Budget, b => b.Cause.Name == "probe: accuracy");
         Assert.True(couple.AccuracyKnown);
         Assert.Equal(0.1 / 1.8 / Math.Sqrt(12), couple.Value.Budget.Single(b => b.Cause.Name == "vapor line: resolution").Contribution, 1e-9);
+        Assert.Equal(0.6 / Math.Sqrt(6), couple.Value.Budget.Single(b => b.Cause.Name == "probe: accuracy, vapor line").Contribution, 1e-9);
+        Assert.Equal(0.075 / Math.Sqrt(3), couple.Value.Budget.Single(b => b.Cause.Name == "probe: away from the ice point").Contribution, 1e-9);
         var resistance = Temperature("50 °F", Probe.Replace("SENSOR", "RTD class B", StringComparison.Ordinal));
-        Assert.Contains(resistance.Value.Budget, b => b.Cause.Name == "probe: accuracy");
+        Assert.DoesNotContain(resistance.Value.Budget, b => b.Cause.Name == "probe: accuracy");
+        Assert.Equal(0.3 / Math.Sqrt(6), resistance.Value.Budget.Single(b => b.Cause.Name == "probe: accuracy, vapor line").Contribution, 1e-9);
+        Assert.Equal(0.06 / Math.Sqrt(3), resistance.Value.Budget.Single(b => b.Cause.Name == "probe: away from the ice point").Contribution, 1e-9);
         var stated = Temperature("50.0 °F +/- 0.9 °F", Probe.Replace("SENSOR", "thermocouple K class 2", StringComparison.Ordinal));
         Assert.Contains(stated.Value.Budget, b => b.Cause.Name == "vapor line: as stated");
         Assert.DoesNotContain(stated.Value.Budget, b => b.Cause.Name == "vapor line: resolution");
+    }
+
+    // 4 °F off in ice is more than may be corrected: 4 °F stay as a bound, u 4/1.8/√3 K; a good ice point leaves none. So with a zero of 20 psi on a 500 psi
+    // gauge, and with 30 psi at 200 psig, of which a reading of 100 psig keeps its half, once the gain is corrected.
+    [Fact]
+    public void A_failed_check_stays_as_doubt()
+    {
+        const string Probe = "{id: probe, kind: thermometer, accuracy: 0.9 °F, resolution: 0.1 °F, reads: [vapor line], checks: {ice point: {read: READ}}}";
+        var failed = Temperature("54.0 °F", Probe.Replace("READ", "36.0 °F", StringComparison.Ordinal));
+        Assert.Equal(283.15, failed.Value.Value, 1e-6);
+        Assert.Equal(4 / 1.8 / Math.Sqrt(3), failed.Value.Budget.Single(b => b.Cause.Name == "probe: failed its ice point").Contribution, 1e-9);
+        Assert.DoesNotContain(Temperature("51.4 °F", Probe.Replace("READ", "33.4 °F", StringComparison.Ordinal)).Value.Budget, b => b.Cause.Name == "probe: failed its ice point");
+        Assert.DoesNotContain(Temperature("51.4 °F", Probe.Replace("READ", "36.0 °F, adjusted: 33.4 °F", StringComparison.Ordinal)).Value.Budget, b => b.Cause.Name == "probe: failed its ice point");
+        double? Left(string checks) => Pressure("100.0 psig", Gauge(checks)).Value.Budget.SingleOrDefault(b => b.Cause.Name == "low: failed its check")?.Contribution / Psi * Math.Sqrt(3);
+        Assert.Equal(20, Left("zero: 20.0 psig")!.Value, 1e-6);
+        Assert.Null(Left("zero: 1.0 psig"));
+        Assert.Equal(15 * 200 / 230.0, Left("zero: 0.0 psig, known pressure: {applied: 200.0 psig +/- 0.4, read: 230.0 psig}")!.Value, 1e-6);
+        Assert.Null(Left("zero: 0.0 psig, known pressure: {applied: 200.0 psig +/- 0.4, read: 201.0 psig}"));
+    }
+
+    // 1 °F of a maker is 0.5556 K, u 0.32075 K. Return and supply of one meter are two probes and differ by √2 of it; one probe keeps half of the variance in
+    // common, so that the difference has 1 times it; the two bulbs are two sensors whatever the meter. Two lines of one set of clamps share half, as one probe does.
+    [Theory]
+    [InlineData("psychrometer", "", ReadingName.SupplyAir, false, 1.41421)]
+    [InlineData("psychrometer", ", probes: 2", ReadingName.SupplyAir, false, 1.41421)]
+    [InlineData("psychrometer", ", probes: 1", ReadingName.SupplyAir, false, 1)]
+    [InlineData("psychrometer", ", probes: 1", ReadingName.ReturnAir, true, 1.41421)]
+    [InlineData("pipe clamp", "", ReadingName.LiquidLine, false, 1)]
+    public void What_two_readings_of_one_instrument_share(string kind, string more, ReadingName second, bool wet, double times)
+    {
+        var context = Context($"{{id: probe, kind: {kind}, accuracy: 1 °F, resolution: 0.0001 °F{more}, reads: [return air, supply air, vapor line, liquid line]}}", "vapor line: 50 °F, liquid line: 50 °F, return dry bulb: 76 °F, return wet bulb: 63 °F, supply dry bulb: 56 °F");
+        var row = context.Job.Charging!.Readings[0];
+        var (one, other) = kind == "pipe clamp" ? (row.VaporLine!, row.LiquidLine!) : (row.ReturnDryBulb!, wet ? row.ReturnWetBulb! : row.SupplyDryBulb!);
+        var a = context.Readings.Temperature("a", kind == "pipe clamp" ? ReadingName.VaporLine : ReadingName.ReturnAir, one);
+        var b = context.Readings.Temperature("b", new SensorPlace(second, wet), other);
+        Assert.Equal(times * 0.320750, (a.Value - b.Value).StandardUncertainty, 1e-4);
+        Assert.Equal(0.320750, a.Value.StandardUncertainty, 1e-4);
     }
 
     [Fact]

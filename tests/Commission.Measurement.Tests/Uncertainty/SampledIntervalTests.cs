@@ -61,7 +61,7 @@ public sealed class SampledIntervalTests
     [InlineData(15.0, 0.5)]
     [InlineData(0.0, 0.0)]
     public void Two_digits_of_the_standard_uncertainty(double u, double tolerance) =>
-        Assert.Equal(tolerance, MonteCarloComparison.Of(Linear(7, u), MonteCarloResult.Of([7, 7])).ToleranceOfTwoDigits, 1e-12);
+        Assert.Equal(tolerance, MonteCarloComparison.Of(Linear(7, u), MonteCarloResult.Of([7, 7])).Tolerance, 1e-12);
 
     // Two values m ± a have the mean m and the deviation a·√2. Linear: 7 ± 2; within 0.05 both agree.
     [Theory]
