@@ -58,11 +58,11 @@ internal sealed class AirWorld
             if (!table.HasValue)
                 continue;
             air.SplitTarget = table.Value.Si;
-            air.Supply = air.Return - Math.Max(3, air.SplitTarget + 5 * draws.Either());
+            air.Supply = air.Return - Math.Max(3, air.SplitTarget + 4 * draws.Either());
 
             // The coil dries the air or leaves its water as it is.
             var entering = MoistAir.FromWetBulb(air.Return, air.ReturnWet, atmosphere).Value.HumidityRatio;
-            var wet = MoistAir.FromRelativeHumidity(air.Supply, draws.Uniform(0.78, 0.95), atmosphere).Value;
+            var wet = MoistAir.FromRelativeHumidity(air.Supply, draws.Uniform(0.7, 0.87), atmosphere).Value;
             air.SupplyWet = wet.HumidityRatio <= entering ? wet.WetBulb : MoistAir.FromHumidityRatio(air.Supply, entering, atmosphere).Value.WetBulb;
             return air;
         }

@@ -187,11 +187,11 @@ internal static class CircuitJobs
             while (!table.HasValue || table.Value.Si < LeastTarget);
             world.SuperheatTarget = table.Value.Si;
             do
-                world.Superheat = world.SuperheatTarget + 8.5 * draws.Either();
+                world.Superheat = world.SuperheatTarget + 7 * draws.Either();
             while (world.Superheat < LeastSuperheat);
             world._target = Math.Round(draws.Uniform(4, 8) * 1.8) / 1.8;
             do
-                world.Subcooling = world._target + 6 * draws.Either();
+                world.Subcooling = world._target + 4.5 * draws.Either();
             while (world.Subcooling < LeastSuperheat);
             var fluid = Fluid(world.Refrigerant);
             var equation = fluid.IsBlend ? BlendEquation : PureEquation;

@@ -112,31 +112,29 @@ internal sealed record CalibrationBin(int Count, double Printed, double True)
     /// <summary>How far a printed probability may be from the truth.</summary>
     public const double Allowed = 0.07;
 
-    private static readonly double[] Edges = [0.05, 0.2, 0.35, 0.5, 0.65, 0.8, 0.95];
+    private const double Clear = 0.05;
+    private const int MostBins = 4;
 
     public double Difference => Printed - True;
 
     /// <summary>Three standard errors of the share.</summary>
     public double ThreeErrors => 3 * Math.Sqrt(Math.Max(Printed * (1 - Printed), 0.25 / Count) / Count);
 
-    /// <summary>Bins of printed probability with at least so many cases; a bin with fewer is joined to the next.</summary>
+    /// <summary>
+    /// Bins of printed probability: what is called clear (below 5 and above 95 %), and what lies between on either side of one half, so that a U too
+    /// small on both sides cannot cancel; those in bins of the same number, at least so many where there are as many.
+    /// </summary>
     public static IEnumerable<CalibrationBin> Of(IReadOnlyCollection<Forecast> forecasts, int least = CoverageFigures.Bin)
     {
-        var bins = new List<List<Forecast>>();
-        foreach (var part in forecasts.GroupBy(f => Edges.Count(e => f.Probability >= e)).OrderBy(g => g.Key).Select(g => g.ToList()))
+        foreach (var part in forecasts.GroupBy(f => f.Probability < Clear ? 0 : f.Probability < 0.5 ? 1 : f.Probability <= 1 - Clear ? 2 : 3).OrderBy(g => g.Key))
         {
-            if (bins.Count > 0 && bins[^1].Count < least)
-                bins[^1].AddRange(part);
-            else
-                bins.Add(part);
+            var sorted = part.OrderBy(f => f.Probability).ToArray();
+            var bins = part.Key is 0 or 3 ? 1 : Math.Clamp(sorted.Length / least, 1, MostBins);
+            for (var b = 0; b < bins; b++)
+            {
+                var bin = sorted[(b * sorted.Length / bins)..((b + 1) * sorted.Length / bins)];
+                yield return new CalibrationBin(bin.Length, bin.Average(f => f.Probability), bin.Average(f => f.Conforms ? 1.0 : 0));
+            }
         }
-
-        if (bins.Count > 1 && bins[^1].Count < least)
-        {
-            bins[^2].AddRange(bins[^1]);
-            bins.RemoveAt(bins.Count - 1);
-        }
-
-        return bins.Select(b => new CalibrationBin(b.Count, b.Average(f => f.Probability), b.Average(f => f.Conforms ? 1.0 : 0)));
     }
 }

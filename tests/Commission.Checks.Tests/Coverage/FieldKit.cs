@@ -33,8 +33,9 @@ internal sealed class FieldKit(Draws draws, ErrorModel model, bool us)
         {
             0 => ("0.5 % of full scale", p => 0.005 * scale),
             1 => ("1 % of full scale", p => 0.01 * scale),
-            2 => ("1.6 % of full scale", p => 0.016 * scale),
-            3 => us ? ("1 psi", _ => Display.Psi) : ("0.07 bar", (Func<double, double>)(_ => 0.07 * Display.Bar)),
+            // Not on the largest scale, where its zero could stand below a vacuum.
+            2 when fullScale < 40e5 => ("1.6 % of full scale", p => 0.016 * scale),
+            2 or 3 => us ? ("1 psi", _ => Display.Psi) : ("0.07 bar", (Func<double, double>)(_ => 0.07 * Display.Bar)),
             _ => us ? ("0.5 % of reading + 1 psi", p => 0.005 * Math.Abs(p) + Display.Psi) : ("0.5 % of reading + 0.07 bar", p => 0.005 * Math.Abs(p) + 0.07 * Display.Bar),
         };
         var text = $"accuracy: {words}, full scale: {(us ? Display.PsiGauge(1) : Display.BarGauge(0.1)).Text(scale)}, resolution: {Step(display, us ? "psi" : "bar")}";

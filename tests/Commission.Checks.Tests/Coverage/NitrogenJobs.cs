@@ -57,6 +57,7 @@ internal static class NitrogenJobs
             pressure test:
               gas: dry nitrogen
               section: line set and indoor
+              started: "06:00"
               tightness:
                 shaded: {{{(shaded ? "yes" : "no")}}}
                 from: {at: 0 min, pressure: {{{gauge.Of.Read("port", start)}}}, temperature: {{{Temperatures(pipe)}}}, settled: {{{settled}}} min}

@@ -52,7 +52,7 @@ internal sealed class SimulatedAir
         return new SimulatedAir(world, method, probe.Accuracy)
         {
             Instruments = string.Concat(new[] { probe.Line, manometer, vane, cone }.Concat(meters).Select(l => $"  - {l}\n")).TrimEnd('\n'),
-            Readings = $"outdoor dry bulb: {Air("outdoor", world.Outdoor)}, return dry bulb: {Air("return", world.Return)}, return wet bulb: {Air("return", world.ReturnWet, Wet)}, supply dry bulb: {Air("supply", world.Supply)}, supply wet bulb: {Air("supply", world.SupplyWet, Wet)}",
+            Readings = $"outdoor dry bulb: {Air("outdoor", world.Outdoor)}, return dry bulb: {Air("return", world.Return)}, return wet bulb: {Air("return", world.ReturnWet, Wet)}, {Supply(probe.Of, world, model)}",
             AirSide = $"{fan}, {heat.Beside}airflow: {{method: {method}, heat rise: {heat.Test}, traverse: {traverse}, hood: [{hood}]}}",
         };
     }
@@ -78,6 +78,16 @@ internal sealed class SimulatedAir
             if (route.Value is { } flow)
                 outcomes.Add(CircuitJobs.Of(FlowBy + Word(route.Method), route.Method == AirflowMethod.Hood ? _world.SupplyFlow : _world.Flow, flow, [("true airflow", _world.Flow)], kinds));
         }
+    }
+
+    // A wet bulb above the dry bulb is refused by the reader, and a crew that saw it would not write it: that job then has no capacity.
+    private static string Supply(SimulatedInstrument probe, AirWorld world, ErrorModel model)
+    {
+        string Sensor(string bulb) => model == ErrorModel.TwoProbes ? $"{bulb}, supply" : bulb;
+        var (dry, wet) = (probe.Raw("supply", world.Supply, Sensor(Dry)), probe.Raw("supply", world.SupplyWet, Sensor(Wet)));
+        var display = probe.Display;
+        var text = $"supply dry bulb: {display.Text(dry)}";
+        return display.Rounded(wet) <= display.Rounded(dry) ? $"{text}, supply wet bulb: {display.Text(wet)}" : text;
     }
 
     private static string Word(AirflowMethod method) => method switch

@@ -11,7 +11,7 @@ namespace Commission.Checks.Tests.Coverage;
 public sealed class UncertaintyCoverage(ITestOutputHelper output)
 {
     private const int Seed = 20261130;
-    private const int Long = 2200;
+    private const int Long = 2400;
     private const int Short = 400;
 
     private static readonly Dictionary<ErrorModel, Lazy<CoverageStudy>> Small =
@@ -130,7 +130,7 @@ public sealed class UncertaintyCoverage(ITestOutputHelper output)
             foreach (var study in studies)
             {
                 foreach (var bin in CalibrationBin.Of([.. study.Forecasts[quantity]]))
-                    Line(text, $"| {quantity} | {study.Model} | {bin.Count} | {bin.Printed:0.000} | {bin.True:0.000} | {Bold(Math.Abs(bin.Difference) > CalibrationBin.Allowed, $"{bin.Difference:+0.000;−0.000}")} |");
+                    Line(text, $"| {quantity} | {study.Model} | {bin.Count} | {bin.Printed:0.000} | {bin.True:0.000} | {Bold(Math.Abs(bin.Difference) > CalibrationBin.Allowed, $"{Signed(bin.Difference, 3)}")} |");
             }
         }
     }
@@ -140,7 +140,13 @@ public sealed class UncertaintyCoverage(ITestOutputHelper output)
         var coverage = Bold(figures.Coverage < CoverageFigures.Target, $"{100 * figures.Coverage:0.0} %");
         var width = Bold(model == ErrorModel.TwoProbes && figures.Width > CoverageFigures.Widest, $"{figures.Width:0.00}");
         var bin = worst is { } w ? $" {Bold(w.Figures.IsMissed, $"{100 * w.Figures.Coverage:0.0} %")}, {w.Where} (n = {w.Figures.Count}) |" : "";
-        return string.Create(CultureInfo.InvariantCulture, $"| {quantity} | {model} | {figures.Count} | {coverage} | {width} | {figures.Bias:+0.00;−0.00} |{bin}");
+        return string.Create(CultureInfo.InvariantCulture, $"| {quantity} | {model} | {figures.Count} | {coverage} | {width} | {Signed(figures.Bias, 2)} |{bin}");
+    }
+
+    private static string Signed(double value, int decimals)
+    {
+        var rounded = Math.Round(value, decimals);
+        return (rounded < 0 ? "−" : rounded > 0 ? "+" : "") + Math.Abs(rounded).ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
     }
 
     private static string Bold(bool isMissed, FormattableString text) => isMissed ? $"**{text.ToString(CultureInfo.InvariantCulture)}**" : text.ToString(CultureInfo.InvariantCulture);
