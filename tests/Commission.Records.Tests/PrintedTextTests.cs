@@ -54,10 +54,10 @@ public sealed class PrintedTextTests
     [InlineData(2.064, 40.0, "k = 2.06, ν = 40")]
     [InlineData(2.064, 40.9, "k = 2.06, ν = 40")]
     [InlineData(2.002, 999.9, "k = 2.00, ν = 999")]
-    [InlineData(2.002, 1000.0, "k = 2.00, ν > 1000")]
-    [InlineData(2.0, double.PositiveInfinity, "k = 2.00, ν > 1000")]
-    [InlineData(2.0, double.NaN, "k = 2.00, ν > 1000")]
-    [InlineData(2.0, null, "k = 2.00, ν > 1000")]
+    [InlineData(2.002, 1000.0, "k = 2.00")]
+    [InlineData(2.0, double.PositiveInfinity, "k = 2.00")]
+    [InlineData(2.0, double.NaN, "k = 2.00")]
+    [InlineData(2.0, null, "k = 2.00")]
     public void Coverage_says_factor_and_degrees_of_freedom(double? factor, double? freedom, string? text) =>
         Assert.Equal(text, new MeasuredQuantity(new DisplayQuantity(1, "ratio", "", 1, 0, "1"), 0.1, 0.2, factor, freedom, "1.0 ± 0.2", "0.2").CoverageText);
 

@@ -109,13 +109,12 @@ internal sealed class ByWeightCheck : ICheck
                 "Weigh the cylinder before and after and write both.");
         }
 
-        var y = put.Value - (target - target.Value);
         var missing = target.Value - put.Value.Value;
         var sentence = target.Value < 0
             ? $"{present.Text(-put.Value, DisplayKind.Mass)} was recovered; these lines ask for {present.Text(-target.Value, DisplayKind.Mass)} less than the factory charge."
             : $"{present.Text(put.Value, DisplayKind.Mass)} went in; {asked} was asked for{(weighed.CameCharged ? " beyond the factory charge" : "")}.";
         return finding.Remark(tolerance.Remark(present.Units)).JudgeCharge(
-            context, new(y, DisplayKind.Mass, put.Readings) { WhenTooCoarse = MostlyHose(y, put) ? WeightMessages.ByWeightHoseNext : null }, limit, new ChargeGates(), sentence,
+            context, new(put.Value, DisplayKind.Mass, put.Readings) { Target = target, WhenTooCoarse = MostlyHose(put.Value - target, put) ? WeightMessages.ByWeightHoseNext : null }, limit, new ChargeGates(), sentence,
             missing > 0 ? $"Add {present.Text(missing, DisplayKind.Mass)} by weight." : $"Recover {present.Text(-missing, DisplayKind.Mass)} by weight.");
     }
 

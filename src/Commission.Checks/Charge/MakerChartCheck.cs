@@ -125,7 +125,7 @@ internal static class ChartJudgement
             LimitKind.Target, $"{asked} ± {tolerance.Text}", target.Value - half, target.Value + half, target.Value, LimitStatements.Word(LimitTier.Maker), "", chart.From.Value, "job", RuleOf(context))
         { Quantity = chart.For.Text };
         return finding.JudgeCharge(
-            context, new(y - (target - target.Value), kind, [judged, .. readout.Readings]), limit, gates,
+            context, new(y, kind, [judged, .. readout.Readings]) { Target = target }, limit, gates,
             $"{Capital(chart.For.Text)} was {text} at {row.Time}; the maker's chart says {limit.Text}.",
             "Check the conditions the chart is entered with, then follow the maker's instructions for a reading off the chart.");
     }

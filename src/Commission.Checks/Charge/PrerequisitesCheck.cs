@@ -40,7 +40,7 @@ internal sealed class PrerequisitesCheck : ICheck
         {
             foreach (var reading in airflow.Readings)
                 finding.Use(reading);
-            finding.Add(airflow.Steps).Judge(airflow.Value, airflow.Kind, airflow.Limit);
+            finding.Add(airflow.Steps).Judge(airflow.Value, airflow.Kind, airflow.Limit, airflow.Target);
         }
         else if (gate.All.All(p => p.Shown is null))
         {
@@ -211,6 +211,9 @@ internal sealed record AirflowShown
     /// <summary>The number judged: airflow, airflow for each capacity, or temperature split.</summary>
     public required Uncertain Value { get; init; }
 
+    /// <summary>The target where it moves with readings of its own.</summary>
+    public Uncertain? Target { get; init; }
+
     /// <summary>What the number is.</summary>
     public required DisplayKind Kind { get; init; }
 
@@ -306,10 +309,10 @@ internal sealed record AirflowShown
 
         if (target.Limit is not { UpperSi: { } upper } limit || (target.IsTable && RunningCondition.Of(context, row).Block is not null))
             return null;
-        var judged = target.Target is { } moving ? split - (moving - moving.Value) : split;
         return new AirflowShown
         {
-            Value = judged,
+            Value = split,
+            Target = target.Target,
             Kind = DisplayKind.TemperatureDifference,
             Limit = limit with { Kind = LimitKind.AtMost, Text = $"at most {present.Text(upper, DisplayKind.TemperatureDifference)} ({limit.Text})", LowerSi = null },
             Words = $"the temperature split of {present.Text(split.Value, DisplayKind.TemperatureDifference)} is above {limit.Text}, which means low airflow",
@@ -320,7 +323,7 @@ internal sealed record AirflowShown
                 new TraceStep(
                     "ΔT", "temperature split", "T_return − T_supply",
                     $"{present.Text(entering.Value.Value, DisplayKind.Temperature, 2)} − {present.Text(leaving.Value.Value, DisplayKind.Temperature, 2)}",
-                    present.Text(judged, DisplayKind.TemperatureDifference), "definition"),
+                    present.Text(split, DisplayKind.TemperatureDifference), "definition"),
             ],
         };
     }

@@ -163,7 +163,7 @@ internal sealed class FindingBuilder
         Measure(y, kind);
         _limits.Add(limit);
         var distance = y;
-        if (target is not null)
+        if (target is { StandardUncertainty: > 0 } || (target is not null && _context.Scope is not LinearScope))
         {
             _distance = y - target;
             distance = _distance + target.Value;

@@ -241,9 +241,8 @@ internal sealed class FlammableChargeCheck : ICheck
     private static Uncertain Largest(RoomCase room, double lfl) =>
         Uncertain.Apply((a, h) => FlammableCharge.LargestFor(lfl, h, a, Edition), room.Area, room.ReleaseHeight!);
 
-    // The doubt of the room goes into the number that is judged, so that the limit stands still.
     private static void Against(FindingBuilder finding, Uncertain charge, Uncertain most, LimitStatement limit) =>
-        finding.Judge(charge - (most - most.Value), DisplayKind.Mass, limit);
+        finding.Judge(charge, DisplayKind.Mass, limit, most);
 
     private static LimitStatement Most(CheckContext context, Limit limit, double most, string words) => context.State(limit) with
     {

@@ -83,7 +83,7 @@ internal sealed class RefrigeratingAppliance
         var room = rooms.MinBy(r => r.Area.Value)!;
         var allowed = Uncertain.Apply(a => ApplianceCharge.LargestFor(lfl, a), room.Area);
         if (allowed.Value < most)
-            finding.Judge(charge - (allowed - allowed.Value), DisplayKind.Mass, AtMost(limit, allowed.Value));
+            finding.Judge(charge, DisplayKind.Mass, AtMost(limit, allowed.Value), allowed);
         return finding.ConcludeOrDanger(
             SafetyMessages.ApplianceRoomEnough(mass, area, new TextValue(room.Name), present.InMessage(room.Area.Value, DisplayKind.Area)),
             SafetyMessages.ApplianceRoomTooSmall(mass, area, new TextValue(room.Name), present.InMessage(room.Area.Value, DisplayKind.Area)),

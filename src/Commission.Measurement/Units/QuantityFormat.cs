@@ -63,7 +63,8 @@ public static class QuantityFormat
         // 0.0996 rounds to 0.10: the first digit moved.
         if (Math.Round(expanded / Math.Pow(10, exponent - 1), MidpointRounding.AwayFromZero) >= 100)
             exponent++;
-        return Math.Min(1 - exponent, mostDecimals);
+        // A U that these decimals would print as nothing keeps its own digits.
+        return -exponent > mostDecimals ? 1 - exponent : Math.Min(1 - exponent, mostDecimals);
     }
 
     /// <summary>A number as printed: rounded half away from zero, no negative zero, no exponent.</summary>

@@ -19,12 +19,12 @@ public sealed record MeasuredQuantity(
     string Text,
     string? ExpandedText)
 {
-    /// <summary>Coverage factor and degrees of freedom as printed, for example <c>k = 2.03, ν = 41</c>; null without a coverage factor.</summary>
+    /// <summary>Coverage factor as printed, with degrees of freedom where there are few: <c>k = 2.03, ν = 41</c>; null without a coverage factor.</summary>
     public string? CoverageText => CoverageFactor is not { } k
         ? null
         : DegreesOfFreedom is { } nu && double.IsFinite(nu) && nu < 1000
             ? string.Create(CultureInfo.InvariantCulture, $"k = {k:0.00}, ν = {Math.Floor(nu):0}")
-            : string.Create(CultureInfo.InvariantCulture, $"k = {k:0.00}, ν > 1000");
+            : string.Create(CultureInfo.InvariantCulture, $"k = {k:0.00}");
 }
 
 /// <summary>A single quantity as it is kept and as it is printed. Pages print <see cref="Text"/> and compute nothing.</summary>

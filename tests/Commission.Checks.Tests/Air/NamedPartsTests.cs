@@ -258,7 +258,7 @@ public sealed class NamedPartsTests
 
     [Theory]
     [InlineData("{temperature split: {minimum: 20 °F, from: manual p. 9}}", "56.4", Verdict.Fail)]
-    [InlineData("{temperature split: {minimum: 18 °F, from: manual p. 9}}", "56.4", Verdict.Pass)]
+    [InlineData("{temperature split: {minimum: 17 °F, from: manual p. 9}}", "56.4", Verdict.Pass)]
     [InlineData("{temperature split: {maximum: 18 °F, from: manual p. 9}}", "56.4", Verdict.Fail)]
     [InlineData("{temperature split: {maximum: 20 °F, from: manual p. 9}}", "56.4", Verdict.Pass)]
     public void A_figure_of_the_maker_with_one_side_judges_it(string limits, string supply, Verdict verdict)

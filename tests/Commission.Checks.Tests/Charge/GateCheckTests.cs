@@ -85,7 +85,8 @@ public sealed class GateCheckTests
 
     // A coil with enough air rarely cools it by more than 23 °F (common practice, no source): what is left to judge by where no wet bulb opens the table.
     [Theory]
-    [InlineData("57.6", Verdict.Pass)]
+    [InlineData("58.6", Verdict.Pass)]
+    [InlineData("57.6", Verdict.PassWithinUncertainty)]
     [InlineData("56.4", Verdict.Fail)]
     public void Without_a_wet_bulb_a_split_that_is_rarely_exceeded_shows_enough_air(string supply, Verdict verdict)
     {
@@ -101,12 +102,13 @@ public sealed class GateCheckTests
     [Fact]
     public void The_last_two_settled_readings_are_compared_and_what_they_share_cancels()
     {
-        // 12.93 − 13.23 = −0.30 °F and 10.49 − 10.24 = 0.25 °F by the hand calculation of Tarn Lane; the zero and gain of a gauge are common.
+        // 12.93 − 13.23 = −0.30 °F and 10.49 − 10.24 = 0.25 °F by the hand calculation of Tarn Lane; the zero and gain of a gauge are common. What a steady
+        // system moves does not cancel: 0.15 K and 0.3 % of 134 psia · 0.42 °F/psi (0.17 °F) at each reading: 2·√2·√(0.27² + 0.17²) = 0.90 °F.
         var findings = JobText.Evaluate(ChargeJobs.TarnLane, "charge.stabilised");
         var superheat = findings.Single(f => f.Subject == "superheat, 11:20 to 11:35");
         Assert.Equal(-0.30, superheat.Measured!.Value.Si * 1.8, 0.05);
-        Assert.Equal(Verdict.Pass, superheat.Verdict);
-        Assert.True(superheat.Measured.ExpandedSi * 1.8 < 0.2);
+        Assert.Equal(Verdict.PassWithinUncertainty, superheat.Verdict);
+        Assert.Equal(0.90, superheat.Measured.ExpandedSi!.Value * 1.8, 0.04);
         Assert.Equal(0.25, findings.Single(f => f.Subject == "subcooling, 11:20 to 11:35").Measured!.Value.Si * 1.8, 0.05);
     }
 
@@ -203,11 +205,11 @@ public sealed class GateCheckTests
     [Fact]
     public void A_known_heat_and_its_rise_show_the_airflow()
     {
-        // 240 V, 40 A and 30 °F make 1011 cfm at sea level (worked number): 337 cfm/ton of 3 ton; with 36 °F 842 cfm, 281 cfm/ton.
+        // 240 V, 40 A and 30 °F make 1011 cfm at sea level (worked number), with 0.365 W/cfm of the blower 1051 cfm: 350 cfm/ton of 3 ton; with 36 °F 870 cfm, 290 cfm/ton.
         string Heat(double supply) => ChargeJobs.FenRow
             .With("air: {", FormattableString.Invariant($"air: {{airflow: {{method: heat rise, heat rise: {{volts: 240 V, amps: 40 A, return: 70.0 °F, supply: {supply:0.0} °F}}}}, "))
             .With("instruments:", "instruments:\n  - {id: meter, kind: multimeter, accuracy: 1 % of reading, resolution: 0.1 V, reads: [voltage, current]}");
-        Assert.Equal(337, One(Heat(100), "charge.prerequisites").Measured!.Value.Value, 5.0);
+        Assert.Equal(350, One(Heat(100), "charge.prerequisites").Measured!.Value.Value, 5.0);
         Assert.Equal(Verdict.Fail, One(Heat(106), "charge.prerequisites").Verdict);
         Assert.Equal(Verdict.NotEvaluated, One(Heat(106), "charge.superheat").Verdict);
     }

@@ -77,7 +77,7 @@ public sealed partial class NamedReadingsTests
     [InlineData("after: 23.84", "after: 22.84", "charge.by-weight")]
     public void Moving_a_named_reading_across_the_limit_changes_the_verdict(string from, string to, string check)
     {
-        Assert.Equal(Verdict.Pass, Assert.Single(JobText.Evaluate(ChargeJobs.TarnLane, check)).Verdict);
+        Assert.True(Assert.Single(JobText.Evaluate(ChargeJobs.TarnLane, check)).Verdict is Verdict.Pass or Verdict.PassWithinUncertainty);
         Assert.Equal(Verdict.Fail, Assert.Single(JobText.Evaluate(ChargeJobs.TarnLane.With(from, to), check)).Verdict);
     }
 

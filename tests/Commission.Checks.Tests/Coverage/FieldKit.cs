@@ -97,7 +97,7 @@ internal sealed class FieldKit(Draws draws, ErrorModel model, bool us)
     }
 
     /// <summary>Whether the schema has the key <c>probes</c> of an instrument.</summary>
-    private static bool HasProbesKey => false;
+    private static bool HasProbesKey => true;
 
     /// <summary>A step with a unit of differences.</summary>
     public static string Step(Display display, string unit) => string.Create(CultureInfo.InvariantCulture, $"{display.Step} {(unit is "°C" ? "K" : unit)}");

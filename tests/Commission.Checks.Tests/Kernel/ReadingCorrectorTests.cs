@@ -124,11 +124,11 @@ public sealed class ReadingCorrectorTests
     }
 
     [Theory]
-    [InlineData("yes", 49.74, 1)]
+    [InlineData("yes", 49.87, 0.5)]
     [InlineData("no", 48.70, 5)]
     public void A_clamp_is_corrected_toward_the_air_by_the_middle_of_its_range(string insulated, double fahrenheit, double share)
     {
-        // Range 0 to 2 % (insulated) or 10 % (bare) of 26 °F; half the range stays as a bound: share/100·26/1.8/√3 K, beside the stated clamp.
+        // Range 0 to 1 % (insulated) or 10 % (bare) of 26 °F; half the range stays as a bound: share/100·26/1.8/√3 K, beside the stated clamp.
         var context = Context($"{{id: clamp, kind: pipe clamp, accuracy: 0.9 °F, insulated: {insulated}, reads: [vapor line]}}", "vapor line: 50 °F, return dry bulb: 76 °F +/- 0.001 °F");
         var row = context.Job.Charging!.Readings[0];
         var air = context.Readings.Temperature("return", ReadingName.ReturnAir, row.ReturnDryBulb!);

@@ -34,7 +34,7 @@ public sealed class LimitTextTests
     [InlineData("safety.high-pressure-switch.setting", "610 to 650 psig", "42.06 to 44.82 bar(g) (610 to 650 psig)")]
     [InlineData("safety.flammable.ignition-distance", "at least 9.8 ft (3 m)", "at least 3 m")]
     [InlineData("charge.carbon-dioxide.vapor-first", "at least 75.4 psia (5.2 bar(a))", "at least 5.2 bar(a)")]
-    [InlineData("assumption.nitrogen.temperature", "0.9 °F (0.5 K) and 0.3 K at rest and 30 % of change and 5 % of change at three places and 20 % of change in the shade and 10 % of change on both lines", "0.5 K and 0.3 K at rest and 30 % of change and 5 % of change at three places and 20 % of change in the shade and 10 % of change on both lines")]
+    [InlineData("assumption.nitrogen.temperature", "0.9 °F (0.5 K) and 1 K at one place and 0.3 K at rest and 0.25 K at three places and 0.5 K in the shade and 30 % of change and 5 % of change at three places and 20 % of change in the shade and 10 % of change on both lines and 0.35 K on both lines", "0.5 K and 1 K at one place and 0.3 K at rest and 0.25 K at three places and 0.5 K in the shade and 30 % of change and 5 % of change at three places and 20 % of change in the shade and 10 % of change on both lines and 0.35 K on both lines")]
     [InlineData("air.airflow.nominal", "400 cfm/ton", "193 m³/h/kW (400 cfm/ton)")]
     [InlineData("evacuation.place", "Read at the system, beyond the isolation valve, with a vacuum gauge in micron or Pa", "Read at the system, beyond the isolation valve, with a vacuum gauge in micron or Pa")]
     public void A_limit_in_the_units_of_the_job(string id, string us, string si)
