@@ -31,10 +31,10 @@ internal static class ChargeJobs
         var drawn = 0.0;
         for (var i = 0; i < cylinders; i++)
         {
-            var out_ = draws.Uniform(0.3, 4) / cylinders;
-            var before = draws.Uniform(out_ + 4, 16);
-            parts.Add(string.Create(CultureInfo.InvariantCulture, $"{{cylinder: C-{i + 1}, before: {scale.Of.Read("plate", before)}, after: {scale.Of.Read("plate", before - out_)}}}"));
-            drawn += out_;
+            var taken = draws.Uniform(0.3, 4) / cylinders;
+            var before = draws.Uniform(taken + 4, 16);
+            parts.Add(string.Create(CultureInfo.InvariantCulture, $"{{cylinder: C-{i + 1}, before: {scale.Of.Read("plate", before)}, after: {scale.Of.Read("plate", before - taken)}}}"));
+            drawn += taken;
         }
 
         var kind = draws.Pick("not written", "not written", "written");
@@ -58,7 +58,7 @@ internal static class ChargeJobs
             """;
         var put = JobText.Context(yaml).Get<WeighedCharge>().Put ?? throw new InvalidDataException(yaml);
         return new JobOutcome(
-            [CircuitJobs.Of(Charge, drawn - left, put.Value, [("mass", drawn), ("true mass left in hoses", left)], [("left in hoses", kind), ("hoses", hoses.ToString(CultureInfo.InvariantCulture)), ("cylinders", cylinders.ToString(CultureInfo.InvariantCulture)), ("scale is", scale.Accuracy)])],
+            [CircuitJobs.Of(Charge, drawn - left, put.Value, [("mass, kg", drawn), ("truly left in hoses, kg", left)], [("left in hoses", kind), ("hoses", hoses.ToString(CultureInfo.InvariantCulture)), ("cylinders", cylinders.ToString(CultureInfo.InvariantCulture)), ("scale is", scale.Accuracy)])],
             []);
     }
 }

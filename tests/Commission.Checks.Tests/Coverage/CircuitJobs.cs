@@ -25,6 +25,11 @@ internal static class CircuitJobs
     public const string Subcooling = "subcooling";
     public const string SuperheatLessTarget = "superheat − target";
 
+    /// <summary>The corrected readings themselves, on which all of these rest.</summary>
+    public const string GaugeReading = "reading of a gauge";
+
+    public const string ClampReading = "reading of a clamp";
+
     private const double IcePoint = 273.15;
 
     /// <summary>Air pressure about the standard atmosphere of the elevation, Pa, standard deviation: weather (common practice, no source).</summary>
@@ -57,7 +62,7 @@ internal static class CircuitJobs
         var vapor = kit.Clamp("vapor clamp", "vapor line", vaporInsulated);
         var liquid = kit.Clamp("liquid clamp", "liquid line", liquidInsulated);
         var air = SimulatedAir.Draw(draws, model, kit, us, world.Air);
-        var orifice = draws.Chance(0.6);
+        var orifice = draws.Chance(0.5);
         string Line(KitPiece clamp, string place, double pipe, bool insulated)
         {
             // Between nothing and all of the pack's range, evenly.
@@ -101,16 +106,16 @@ internal static class CircuitJobs
         var row = context.Get<ChargeAnalysis>().Rows[0];
         var superheat = row.Superheat.Value ?? throw new InvalidDataException($"{row.Superheat.WhyNot}\n{yaml}");
         var subcooling = row.Subcooling.Value ?? throw new InvalidDataException($"{row.Subcooling.WhyNot}\n{yaml}");
-        (string, double)[] vaporDrivers = [("|t − 0 °C| of the vapor line", Math.Abs(world.VaporLine - IcePoint)), ("vapor p / full scale", world.VaporGauge / kit.Low.Of.Statement.Span), ("air − vapor line", world.Air.Outdoor - world.VaporLine)];
+        (string, double)[] vaporDrivers = [("vapor line from 0 °C, K", Math.Abs(world.VaporLine - IcePoint)), ("vapor p / full scale", world.VaporGauge / kit.Low.Of.Statement.Span), ("air over vapor line, K", world.Air.Outdoor - world.VaporLine)];
         (string, string)[] vaporKinds = [("low gauge", kit.Low.Check), ("low gauge is", kit.Low.Accuracy), ("vapor clamp", kit.Vapor.Check), ("vapor clamp is", kit.Vapor.Accuracy), ("refrigerant", world.Refrigerant)];
         outcomes.Add(Of(Superheat, world.Superheat, superheat, vaporDrivers, vaporKinds));
         outcomes.Add(Of(
             Subcooling, world.Subcooling, subcooling,
-            [("|t − 0 °C| of the liquid line", Math.Abs(world.LiquidLine - IcePoint)), ("liquid p / full scale", world.LiquidGauge / kit.High.Of.Statement.Span)],
+            [("liquid line from 0 °C, K", Math.Abs(world.LiquidLine - IcePoint)), ("liquid p / full scale", world.LiquidGauge / kit.High.Of.Statement.Span)],
             [("high gauge", kit.High.Check), ("high gauge is", kit.High.Accuracy), ("liquid clamp", kit.Liquid.Check), ("liquid clamp is", kit.Liquid.Accuracy), ("refrigerant", world.Refrigerant)]));
         if (orifice && ChargeTarget.Superheat(context, row).Target is { } moving)
         {
-            outcomes.Add(Of(SuperheatLessTarget, world.Superheat - world.SuperheatTarget, superheat - moving, [.. vaporDrivers, ("outdoor dry bulb", world.Air.Outdoor), ("return wet bulb", world.Air.ReturnWet)], vaporKinds));
+            outcomes.Add(Of(SuperheatLessTarget, world.Superheat - world.SuperheatTarget, superheat - moving, [.. vaporDrivers, ("outdoor dry bulb, °C", world.Air.Outdoor - IcePoint), ("return wet bulb, °C", world.Air.ReturnWet - IcePoint)], vaporKinds));
             Forecasts("superheat", SuperheatLessTarget, world.Superheat - world.SuperheatTarget);
         }
         else if (!orifice)
@@ -118,8 +123,22 @@ internal static class CircuitJobs
             Forecasts("subcooling", Subcooling, world.Subcooling - target);
         }
 
+        outcomes.Add(Pressure(world.VaporGauge + world.Atmosphere, row.VaporPressure!.Value, kit.Low));
+        outcomes.Add(Pressure(world.LiquidGauge + world.Atmosphere, row.LiquidPressure!.Value, kit.High));
+        outcomes.Add(Line(world.VaporLine, row.VaporLine!.Value, kit.Vapor));
+        outcomes.Add(Line(world.LiquidLine, row.LiquidLine!.Value, kit.Liquid));
         air.Judge(context, row, outcomes, forecasts);
         return new JobOutcome(outcomes, forecasts);
+
+        Outcome Pressure(double truth, Uncertain y, KitPiece gauge) => Of(
+            GaugeReading, truth, y,
+            [("p / full scale", (truth - world.Atmosphere) / gauge.Of.Statement.Span), ("p / known pressure", gauge.Known > 0 ? (truth - world.Atmosphere) / gauge.Known : 0)],
+            [("gauge", gauge.Check), ("gauge is", gauge.Accuracy), ("known pressure", KnownAt((truth - world.Atmosphere) / gauge.Known, gauge.Check))]);
+
+        Outcome Line(double truth, Uncertain y, KitPiece clamp) => Of(
+            ClampReading, truth, y,
+            [("line from 0 °C, K", Math.Abs(truth - IcePoint)), ("line from the air, K", Math.Abs(world.Air.Outdoor - truth))],
+            [("clamp", clamp.Check), ("clamp is", clamp.Accuracy), ("sensor, check", $"{(clamp.Accuracy.StartsWith("thermistor", StringComparison.Ordinal) ? "stated" : "class")}, {clamp.Check}")]);
 
         void Forecasts(string check, string quantity, double distance) => AddForecast(context, $"charge.{check}", quantity, distance, forecasts);
     }
@@ -138,6 +157,14 @@ internal static class CircuitJobs
         }
     }
 
+    // Where a reading lies against the known pressure: a known point alone speaks for what is near it.
+    private static string KnownAt(double ratio, string check) => check switch
+    {
+        "known" => ratio is > 0.8 and < 1.2 ? "alone, within 20 %" : "alone, further",
+        "zero and known" => ratio <= 1.25 ? "with zero, up to 1.25 times" : "with zero, beyond",
+        _ => "none",
+    };
+
     public static Outcome Of(string quantity, double truth, Uncertain y, (string, double)[] drivers, (string, string)[] kinds) => new(quantity, truth, y.Value, y.Expanded, drivers, kinds);
 
     private static Refrigerant Fluid(string name) => Fluids.GetOrAdd(name, Refrigerant.Load);
@@ -154,6 +181,8 @@ internal static class CircuitJobs
         private double _elevation;
         private double _atmosphere;
         private double _target;
+
+        public double Atmosphere => _atmosphere;
 
         public string Refrigerant { get; private set; } = "";
 

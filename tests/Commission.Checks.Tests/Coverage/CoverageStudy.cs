@@ -23,6 +23,9 @@ internal sealed class CoverageStudy
         SimulatedAir.Capacity, ChargeJobs.Charge, NitrogenJobs.Loss, VacuumJobs.Slope,
     ];
 
+    /// <summary>The corrected readings behind them: no target of their own, but they show which correction is wrong.</summary>
+    public static IReadOnlyList<string> Readings { get; } = [CircuitJobs.GaugeReading, CircuitJobs.ClampReading];
+
     /// <summary>Those with a printed probability of conformity.</summary>
     public static IReadOnlyList<string> Judged { get; } = [CircuitJobs.SuperheatLessTarget, CircuitJobs.Subcooling, SimulatedAir.SplitLessTarget];
 
@@ -35,10 +38,10 @@ internal sealed class CoverageStudy
     /// <summary>Draws and evaluates jobs of every kind.</summary>
     /// <param name="seed">Of the study; each job has its own numbers from it.</param>
     /// <param name="model">The error model.</param>
-    /// <param name="count">Outcomes wanted of each quantity: a circuit has a fixed orifice in six jobs of ten, and a vacuum hold tells a slope in about half.</param>
+    /// <param name="count">Outcomes wanted of each quantity: a circuit has a fixed orifice in half of the jobs, and a vacuum hold tells a slope in about half.</param>
     public static CoverageStudy Run(int seed, ErrorModel model, int count)
     {
-        (Func<int, ErrorModel, int, JobOutcome> Run, double Jobs)[] kinds = [(CircuitJobs.Run, 1.7), (ChargeJobs.Run, 1), (NitrogenJobs.Run, 1), (VacuumJobs.Run, 2)];
+        (Func<int, ErrorModel, int, JobOutcome> Run, double Jobs)[] kinds = [(CircuitJobs.Run, 2), (ChargeJobs.Run, 1), (NitrogenJobs.Run, 1), (VacuumJobs.Run, 2)];
         var outcomes = new List<JobOutcome>();
         for (var kind = 0; kind < kinds.Length; kind++)
         {

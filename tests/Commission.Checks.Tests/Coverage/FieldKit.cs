@@ -7,7 +7,11 @@ namespace Commission.Checks.Tests.Coverage;
 /// <param name="Line">Its entry under instruments.</param>
 /// <param name="Accuracy">Its statement in a word, for bins.</param>
 /// <param name="Check">Which field check it had, for bins.</param>
-internal sealed record KitPiece(SimulatedInstrument Of, string Line, string Accuracy, string Check);
+internal sealed record KitPiece(SimulatedInstrument Of, string Line, string Accuracy, string Check)
+{
+    /// <summary>The known pressure put on it, Pa; zero where there was none.</summary>
+    public double Known { get; init; }
+}
 
 /// <summary>Draws the instruments of a crew, with their field checks read on the same errors as everything else.</summary>
 internal sealed class FieldKit(Draws draws, ErrorModel model, bool us)
@@ -40,8 +44,8 @@ internal sealed class FieldKit(Draws draws, ErrorModel model, bool us)
         };
         var text = $"accuracy: {words}, full scale: {(us ? Display.PsiGauge(1) : Display.BarGauge(0.1)).Text(scale)}, resolution: {Step(display, us ? "psi" : "bar")}";
         var instrument = new SimulatedInstrument(draws, model, new Statement(text, half, 0, scale), display);
-        var (checks, check) = GaugeChecks(instrument, working, scale);
-        return new KitPiece(instrument, $"{{id: {id}, kind: pressure gauge, serial: G-{id}, calibrated: 2026-02-02, {text}, reads: [{reads}]{checks}}}", words, check);
+        var (checks, check, known) = GaugeChecks(instrument, working, scale);
+        return new KitPiece(instrument, $"{{id: {id}, kind: pressure gauge, serial: G-{id}, calibrated: 2026-02-02, {text}, reads: [{reads}]{checks}}}", words, check) { Known = known };
     }
 
     /// <summary>A clamp on a pipe, with its own sensor.</summary>
@@ -79,9 +83,7 @@ internal sealed class FieldKit(Draws draws, ErrorModel model, bool us)
     /// <param name="id">Its name.</param>
     /// <param name="kind">Its kind.</param>
     /// <param name="reads">What it reads.</param>
-    /// <param name="words">Its accuracy in words.</param>
-    /// <param name="share">Share of the reading.</param>
-    /// <param name="amount">Amount, SI.</param>
+    /// <param name="accuracy">Its accuracy in words, as a share of the reading and as an amount, SI.</param>
     /// <param name="display">Its display.</param>
     /// <param name="span">Where its scale ends, SI from zero.</param>
     public KitPiece Simple(string id, string kind, string reads, (string Words, double Share, double Amount) accuracy, Display display, double span)
@@ -128,7 +130,7 @@ internal sealed class FieldKit(Draws draws, ErrorModel model, bool us)
         };
     }
 
-    private (string Checks, string Kind) GaugeChecks(SimulatedInstrument gauge, double working, double scale)
+    private (string Checks, string Kind, double Known) GaugeChecks(SimulatedInstrument gauge, double working, double scale)
     {
         var kind = draws.Whole(0, 19) switch
         {
@@ -140,6 +142,7 @@ internal sealed class FieldKit(Draws draws, ErrorModel model, bool us)
         };
         const string Place = "port";
         var parts = new List<string>();
+        var known = 0.0;
         if (kind is "zero" or "zero and known")
         {
             parts.Add($"zero: {gauge.Read(Place, 0)}");
@@ -154,13 +157,14 @@ internal sealed class FieldKit(Draws draws, ErrorModel model, bool us)
         if (kind is "known" or "zero and known")
         {
             var fine = us ? Display.PsiGauge(0.1) : Display.BarGauge(0.01);
-            var applied = fine.Rounded(Math.Min(working * draws.Uniform(0.7, 1.5), 0.95 * scale));
+            var applied = fine.Rounded(Math.Min(working * draws.Uniform(0.6, 2.2), 0.95 * scale));
+            known = applied;
             var expanded = (fine with { Step = fine.Step / 10 }).Rounded(applied * draws.Uniform(0.001, 0.004));
             // The reference's U is of a normal distribution with k = 2 (GUM 4.3.3).
             var truth = applied + expanded / 2 * draws.Normal();
             parts.Add($"known pressure: {{applied: {fine.Text(applied)} +/- {(fine with { Step = fine.Step / 10 }).Number(expanded / fine.Factor)}, read: {gauge.Read(Place, truth)}, reference: nitrogen against a test gauge}}");
         }
 
-        return (parts.Count == 0 ? "" : $", checks: {{{string.Join(", ", parts)}}}", kind);
+        return (parts.Count == 0 ? "" : $", checks: {{{string.Join(", ", parts)}}}", kind, known);
     }
 }

@@ -69,7 +69,7 @@ internal static class NitrogenJobs
             [
                 CircuitJobs.Of(
                     Loss, loss, y,
-                    [("|change of temperature|", Math.Abs(change)), ("p / full scale", start / gauge.Of.Statement.Span), ("length of the hold", hours), ("settled", settled)],
+                    [("change of temperature either way, K", Math.Abs(change)), ("p / full scale", start / gauge.Of.Statement.Span), ("length of the hold, h", hours), ("settled, min", settled)],
                     [("shaded", shaded ? "yes" : "no"), ("clamps", clamps.ToString(CultureInfo.InvariantCulture)), ("gauge", gauge.Check), ("gauge is", gauge.Accuracy), ("clamp", clamp.Check), ("clamp is", clamp.Accuracy)]),
             ],
             []);

@@ -60,7 +60,7 @@ internal sealed class SimulatedAir
     /// <summary>Holds split, capacity and every airflow against the truth.</summary>
     public void Judge(CheckContext context, ChargeRow row, List<Outcome> outcomes, List<Forecast> forecasts)
     {
-        (string, double)[] drivers = [("true split", _world.Split), ("return wet bulb", _world.ReturnWet)];
+        (string, double)[] drivers = [("true split, K", _world.Split), ("return wet bulb, °C", _world.ReturnWet - 273.15)];
         (string, string)[] kinds = [("air probe is", _accuracy)];
         var split = row.ReturnDryBulb!.Value - row.SupplyDryBulb!.Value;
         outcomes.Add(CircuitJobs.Of(Split, _world.Split, split, drivers, kinds));
@@ -71,12 +71,12 @@ internal sealed class SimulatedAir
         }
 
         if (context.Get<AirCapacity>().Total is { } total)
-            outcomes.Add(CircuitJobs.Of(Capacity, _world.Capacity, total, [("true capacity", _world.Capacity), .. drivers], [("airflow by", _method), .. kinds]));
+            outcomes.Add(CircuitJobs.Of(Capacity, _world.Capacity, total, [("true capacity, W", _world.Capacity), .. drivers], [("airflow by", _method), .. kinds]));
         var routes = context.Get<AirflowRoutes>();
         foreach (var route in routes.Others.Prepend(routes.Chosen!))
         {
             if (route.Value is { } flow)
-                outcomes.Add(CircuitJobs.Of(FlowBy + Word(route.Method), route.Method == AirflowMethod.Hood ? _world.SupplyFlow : _world.Flow, flow, [("true airflow", _world.Flow)], kinds));
+                outcomes.Add(CircuitJobs.Of(FlowBy + Word(route.Method), route.Method == AirflowMethod.Hood ? _world.SupplyFlow : _world.Flow, flow, [("true airflow, m³/s", _world.Flow)], kinds));
         }
     }
 
@@ -151,7 +151,7 @@ internal sealed class SimulatedAir
         const double Law = 1.0 / 7, Turbulence = 0.03, MeanOfPeak = 49.0 / 64;
         var display = us ? new Display("fpm", Display.FootPerMinute, 0, draws.Pick(1.0, 10)) : new Display("m/s", 1, 0, 0.01);
         var vane = kit.Simple("vane", "anemometer", "air velocity", us ? draws.Pick(("3 % of reading", 0.03, 0), ("2 % of reading + 10 fpm", 0.02, 10 * Display.FootPerMinute)) : ("3 % of reading + 0.05 m/s", 0.03, 0.05), display, 15);
-        var area = (us ? new Display("ft2", Display.SquareFoot, 0, 0.01) : new Display("m2", 1, 0, 0.001)) with { };
+        var area = us ? new Display("ft2", Display.SquareFoot, 0, 0.01) : new Display("m2", 1, 0, 0.001);
         var mean = draws.Uniform(2.5, 6);
         var size = world.Flow / mean;
         var peak = mean / MeanOfPeak;

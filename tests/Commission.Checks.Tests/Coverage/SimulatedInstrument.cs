@@ -25,7 +25,7 @@ internal sealed class SimulatedInstrument(Draws draws, ErrorModel model, Stateme
 {
     private const double Repeatability = 0.02;
     private const double RepeatabilityOfDigit = 0.1;
-    private static readonly double Half = Math.Sqrt(0.5);
+    private static readonly double Share = Math.Sqrt(0.5);
     private static readonly double Gain = Math.Sqrt(15.0 / 16);
 
     private readonly Dictionary<string, double> _common = new(StringComparer.Ordinal);
@@ -42,10 +42,10 @@ internal sealed class SimulatedInstrument(Draws draws, ErrorModel model, Stateme
     /// <param name="probe">The sensor, where one instrument has several.</param>
     /// <param name="inBath">Whether the sensor is in a bath rather than at its place.</param>
     public double Raw(string place, double si, string probe = "", bool inBath = false) =>
-        si + Error(place, si, probe, inBath) + _shift + Math.Max(Repeatability * statement.HalfWidth(si), RepeatabilityOfDigit * display.Digit) * draws.Normal();
+        Quiet(place, si, probe, inBath) + Math.Max(Repeatability * statement.HalfWidth(si), RepeatabilityOfDigit * display.Digit) * draws.Normal();
 
     /// <summary>The same without short-term repeatability, where that is drawn row by row.</summary>
-    public double Quiet(string place, double si) => si + Error(place, si, "", inBath: false) + _shift;
+    public double Quiet(string place, double si, string probe = "", bool inBath = false) => si + Error(place, si, probe, inBath) + _shift;
 
     /// <summary>A reading as written.</summary>
     public string Read(string place, double si, string probe = "", bool inBath = false) => display.Text(Raw(place, si, probe, inBath));
@@ -63,8 +63,8 @@ internal sealed class SimulatedInstrument(Draws draws, ErrorModel model, Stateme
         var here = inBath && statement.IsPlaced ? 0 : offset;
         var far = (si - statement.Zero) / statement.Span;
         return statement.Slope is { } slope
-            ? Half * (statement.HalfWidth(statement.Zero) * (c + here) + slope * (si - statement.Zero) * (gain + bow * Math.Abs(far)))
-            : Half * half * (c + Half * here + Gain * (gain * far + bow * (1.5 * far * far - 0.5)));
+            ? Share * (statement.HalfWidth(statement.Zero) * (c + here) + slope * (si - statement.Zero) * (gain + bow * Math.Abs(far)))
+            : Share * half * (c + Share * here + Gain * (gain * far + bow * (1.5 * far * far - 0.5)));
     }
 
     private static T Of<T>(Dictionary<string, T> known, string key, Func<T> draw)

@@ -11,8 +11,9 @@ namespace Commission.Checks.Tests.Coverage;
 public sealed class UncertaintyCoverage(ITestOutputHelper output)
 {
     private const int Seed = 20261130;
-    private const int Long = 2400;
+    private const int Long = 2700;
     private const int Short = 400;
+    private const int MostMisses = 5;
 
     private static readonly Dictionary<ErrorModel, Lazy<CoverageStudy>> Small =
         Enum.GetValues<ErrorModel>().ToDictionary(m => m, m => new Lazy<CoverageStudy>(() => CoverageStudy.Run(Seed + 100, m, Short)));
@@ -77,7 +78,7 @@ public sealed class UncertaintyCoverage(ITestOutputHelper output)
         Line(text, $"");
         Line(text, $"| quantity | model | n | coverage | mean U / 2 rms | mean error / rms | worst bin |");
         Line(text, $"|---|---|---|---|---|---|---|");
-        foreach (var quantity in CoverageStudy.Quantities)
+        foreach (var quantity in CoverageStudy.Quantities.Concat(CoverageStudy.Readings))
         {
             foreach (var study in studies)
                 Line(text, $"{Row(study.Model, quantity, CoverageFigures.Of([.. study.Outcomes[quantity]]), CoverageFigures.Bins([.. study.Outcomes[quantity]]).MinBy(b => b.Figures.Coverage))}");
@@ -93,15 +94,15 @@ public sealed class UncertaintyCoverage(ITestOutputHelper output)
     private static void Bins(StringBuilder text, CoverageStudy[] studies)
     {
         Line(text, $"");
-        Line(text, $"## Bins that miss");
+        Line(text, $"## Bins that miss, the {MostMisses} worst of each");
         Line(text, $"");
         Line(text, $"| quantity | model | bin | n | coverage | mean U / 2 rms |");
         Line(text, $"|---|---|---|---|---|---|");
-        foreach (var quantity in CoverageStudy.Quantities)
+        foreach (var quantity in CoverageStudy.Quantities.Concat(CoverageStudy.Readings))
         {
             foreach (var study in studies)
             {
-                foreach (var (where, bin) in CoverageFigures.Bins([.. study.Outcomes[quantity]]).Where(b => b.Figures.IsMissed))
+                foreach (var (where, bin) in CoverageFigures.Bins([.. study.Outcomes[quantity]]).Where(b => b.Figures.IsMissed).OrderBy(b => b.Figures.Coverage).Take(MostMisses))
                     Line(text, $"| {quantity} | {study.Model} | {where} | {bin.Count} | {100 * bin.Coverage:0.0} % | {bin.Width:0.00} |");
             }
         }
@@ -111,7 +112,7 @@ public sealed class UncertaintyCoverage(ITestOutputHelper output)
         Line(text, $"");
         Line(text, $"| quantity | bin | n | coverage | mean U / 2 rms |");
         Line(text, $"|---|---|---|---|---|");
-        foreach (var quantity in CoverageStudy.Quantities)
+        foreach (var quantity in CoverageStudy.Quantities.Concat(CoverageStudy.Readings))
         {
             foreach (var (where, bin) in CoverageFigures.Bins([.. studies[^1].Outcomes[quantity]]).Where(b => b.Figures.Width > CoverageFigures.Widest && b.Where.Contains(": ", StringComparison.Ordinal)))
                 Line(text, $"| {quantity} | {where} | {bin.Count} | {100 * bin.Coverage:0.0} % | {bin.Width:0.00} |");

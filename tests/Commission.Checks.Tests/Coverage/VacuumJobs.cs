@@ -33,7 +33,7 @@ internal static class VacuumJobs
         var constant = draws.Uniform(60, 0.4 * length);
         var step = truth is "source" or "line and source" ? draws.Uniform(40, 500) * Display.Micron : 0;
         var drift = draws.Either();
-        // Short-term wander of a thermal gauge, from row to row alike by half (assumed).
+        // The repeatability of a row: wander of a thermal gauge, from row to row alike by half (assumed).
         var noise = Math.Exp(draws.Uniform(Math.Log(0.3), Math.Log(4))) * Display.Micron;
         var wander = noise * draws.Normal();
         var log = new StringBuilder("time (s),vacuum (micron)\n");
@@ -43,7 +43,7 @@ internal static class VacuumJobs
             var p = held <= 0 ? level + 20_000 * Display.Micron * Math.Exp(-t / 60.0) : level + slope * held + step * (1 - Math.Exp(-held / constant));
             p *= 1 + drift / 293.15 * Math.Max(held, 0) / length;
             wander = 0.5 * wander + Math.Sqrt(0.75) * noise * draws.Normal();
-            log.Append(CultureInfo.InvariantCulture, $"{t},{display.Number(Math.Max(0, display.Rounded(Shown(gauge.Of, p) + wander)) / display.Factor)}\n");
+            log.Append(CultureInfo.InvariantCulture, $"{t},{display.Number(Math.Max(0, display.Rounded(gauge.Of.Quiet("system", p) + wander)) / display.Factor)}\n");
         }
 
         var yaml = $$$"""
@@ -66,10 +66,7 @@ internal static class VacuumJobs
         if (run is not { Slope: { } y, Hold.Conclusion: HoldConclusion.SteadyRise or HoldConclusion.SteadyRiseAndSource })
             return new JobOutcome([], []);
         return new JobOutcome(
-            [CircuitJobs.Of(Slope, slope, y, [("true rise over the hold", slope * length), ("level at isolation", level), ("wander", noise)], [("truth", truth), ("said", run.Hold.Conclusion.ToString()), ("step, micron", display.Step.ToString(CultureInfo.InvariantCulture)), ("gauge is", gauge.Accuracy)])],
+            [CircuitJobs.Of(Slope, slope, y, [("true rise over the hold, Pa", slope * length), ("level at isolation, Pa", level), ("wander, Pa", noise)], [("truth", truth), ("said", run.Hold.Conclusion.ToString()), ("step, micron", display.Step.ToString(CultureInfo.InvariantCulture)), ("gauge is", gauge.Accuracy)])],
             []);
     }
-
-    // The wander stands for the repeatability of a row.
-    private static double Shown(SimulatedInstrument gauge, double pascals) => gauge.Quiet("system", pascals);
 }
