@@ -167,6 +167,7 @@ internal sealed class FindingBuilder
         {
             _distance = y - target;
             distance = _distance + target.Value;
+            _largest = _distance.Budget is [var first, ..] ? first.Cause : _largest;
             Step("Δ", "distance to the target", "measured − target; what both rest on counts once", $"{_context.Present.Text(y.Value, kind)} − {_context.Present.Text(target.Value, kind)}", _context.Present.Text(_distance, kind), "GUM 5");
         }
 
@@ -290,10 +291,10 @@ internal sealed class FindingBuilder
     /// <exception cref="InvalidOperationException">The check gave no sentence: a fault of this program.</exception>
     public Finding Build()
     {
-        if (_verdict == Verdict.Conditional && _next is null && _budget is [var largest, ..] && _reservations.Count == 0)
+        if (_verdict == Verdict.Conditional && _next is null && _largest is { } largest && _reservations.Count == 0)
         {
             _next = CommonMessages.SettleByLessDoubt(
-                _context.Get<InstrumentKit>().All.FirstOrDefault(i => i.Brings(_largest)) is { } doubted ? CommonMessages.AccuracyOf(new TextValue(doubted.Id)) : (Message)largest.Cause,
+                _context.Get<InstrumentKit>().All.FirstOrDefault(i => i.Brings(_largest)) is { } doubted ? CommonMessages.AccuracyOf(new TextValue(doubted.Id)) : (Message)largest.Name,
                 _check.Phase is Phases.PressureTest or Phases.Evacuation && _context.Job.Charging is { Readings.IsEmpty: false } ? CommonMessages.SettleByLessDoubtAgain.Charged : CommonMessages.SettleByLessDoubtAgain.Can);
         }
 
