@@ -73,6 +73,12 @@ public sealed partial class Refrigerant
     public ImmutableArray<string> EstimatedPairs =>
         [.. _model.Pairs.Where(p => p.Estimate is not null).Select(p => _model.Components[p.A].Designation + " + " + _model.Components[p.B].Designation + ": " + p.Estimate)];
 
+    /// <summary>The rules by which <see cref="EstimatedPairs"/> were estimated, each once.</summary>
+    public ImmutableArray<CombiningRule> CombiningRules => [.. _model.Pairs.Select(p => p.Rule).OfType<CombiningRule>().Distinct().Order()];
+
+    /// <summary>What the estimated pairs may cost in saturation pressure, judged by listed sisters; null when every pair is published.</summary>
+    public EstimateDeviation? EstimateDeviation => EstimateFile.Worst(_model);
+
     /// <summary>Reads the equations of a refrigerant.</summary>
     /// <param name="designation">A designation or alias that <see cref="RefrigerantCatalogue.Find"/> knows.</param>
     /// <exception cref="ArgumentException">The name is unknown or the refrigerant is not computable: ask the catalogue first.</exception>
