@@ -40,18 +40,23 @@ public sealed partial class Refrigerant
     /// the mean of its components' limits weighted by mole fraction, because a component that would be solid alone stays dissolved, but
     /// never below the limit of a component that makes up a fifth of the moles or more.
     /// </summary>
-    public double LowestTemperature
+    public double LowestTemperature => Lowest.Kelvin;
+
+    /// <summary><see cref="LowestTemperature"/> and the component whose equation ends there; null where it is the mean that decides.</summary>
+    private (double Kelvin, string? Component) Lowest
     {
         get
         {
             double limit = 0, mean = 0;
+            string? component = null;
             for (var i = 0; i < _model.Components.Length; i++)
             {
-                mean += _model.Composition[i] * _model.Components[i].LowestTemperature;
-                if (_model.Composition[i] >= 0.2)
-                    limit = Math.Max(limit, _model.Components[i].LowestTemperature);
+                var c = _model.Components[i];
+                mean += _model.Composition[i] * c.LowestTemperature;
+                if (_model.Composition[i] >= 0.2 && c.LowestTemperature > limit)
+                    (limit, component) = (c.LowestTemperature, c.Designation);
             }
-            return Math.Max(limit, mean);
+            return limit >= mean ? (limit, component) : (mean, null);
         }
     }
 
@@ -127,7 +132,7 @@ public sealed partial class Refrigerant
         try
         {
             return solver.SaturationAtTemperature(curve, kelvin)
-                ? FluidResult<SaturationState>.Of(State(solver, curve))
+                ? Answer(solver, curve)
                 : FluidResult<SaturationState>.None($"{Info.Designation}: no {Name(curve)} was found at {FluidText.Celsius(kelvin)}; {Why(solver, kelvin)}");
         }
         finally
@@ -146,22 +151,28 @@ public sealed partial class Refrigerant
         try
         {
             if (!solver.SaturationAtPressure(curve, pascals))
-            {
-                var critical = CriticalPoint;
-                var why = critical.Ok && pascals > 0.95 * critical.Value.Pressure
-                    ? $"the critical pressure is about {FluidText.Kilopascals(critical.Value.Pressure)}: transcritical or too near to it."
-                    : $"the pressure is outside what the equations can answer above {FluidText.Celsius(LowestTemperature)}.";
-                return FluidResult<SaturationState>.None($"{Info.Designation}: no {Name(curve)} was found at {FluidText.Kilopascals(pascals)}; {why}");
-            }
-            return Outside(solver.Temperature) is string reason
-                ? FluidResult<SaturationState>.None($"{Info.Designation}: {FluidText.Kilopascals(pascals)} would be the {Name(curve)} at a temperature outside the equations. {reason}")
-                : FluidResult<SaturationState>.Of(State(solver, curve));
+                return FluidResult<SaturationState>.None($"{Info.Designation}: no {Name(curve)} was found at {FluidText.Kilopascals(pascals)}; {WhyAtPressure(solver, pascals)}");
+            if (Outside(solver.Temperature) is not string reason)
+                return Answer(solver, curve);
+            var critical = CriticalPoint;
+            return FluidResult<SaturationState>.None(curve == SaturationCurve.Dew && IsBlend && critical.Ok && solver.Temperature >= critical.Value.Temperature
+                ? $"{Info.Designation}: the {Name(curve)} at {FluidText.Kilopascals(pascals)} lies above the critical temperature, {FluidText.Celsius(critical.Value.Temperature)}, where the dew curve of a blend turns back (retrograde), which is not answered."
+                : $"{Info.Designation}: {FluidText.Kilopascals(pascals)} would be the {Name(curve)} at a temperature outside the equations. {reason}");
         }
         finally
         {
             _solvers.Return(solver);
         }
     }
+
+    /// <summary>The solution, unless its liquid would rather be two.</summary>
+    private FluidResult<SaturationState> Answer(FluidSolver solver, SaturationCurve curve) =>
+        curve == SaturationCurve.Bubble && IsBlend && solver.Temperature < 0.72 * _model.ReducingTemperature && solver.Temperature < LiquidSplitTemperature(solver.Temperature)
+            ? FluidResult<SaturationState>.None($"{Info.Designation}: no {Name(curve)} is answered at {FluidText.Celsius(solver.Temperature)}; {SplitReason(solver.Temperature)}")
+            : FluidResult<SaturationState>.Of(State(solver, curve));
+
+    private string SplitReason(double kelvin) =>
+        $"by its model the liquid of this composition would split into two liquids below {FluidText.Celsius(LiquidSplitTemperature(kelvin))}.";
 
     private SaturationState State(FluidSolver solver, SaturationCurve curve)
     {
@@ -180,7 +191,9 @@ public sealed partial class Refrigerant
     {
         if (!double.IsFinite(kelvin) || kelvin < LowestTemperature)
         {
-            var limit = IsBlend ? "the lowest temperature of the blend's equations" : "its triple point or the lower limit of its equation";
+            var limit = !IsBlend ? "its triple point or the lower limit of its equation"
+                : Lowest.Component is string component ? $"the lowest temperature of the blend's equations, where that of {component} ends"
+                : "the lowest temperature of the blend's equations";
             return $"{Info.Designation}: {FluidText.Celsius(kelvin)} is below {limit}, {FluidText.Celsius(LowestTemperature)}.";
         }
         var top = TopTemperature(kelvin);
@@ -204,11 +217,16 @@ public sealed partial class Refrigerant
     }
 
     private string Why(FluidSolver solver, double kelvin) =>
-        solver.LiquidSplits
-            ? "by its model the liquid of this composition would split into two liquids."
-            : CriticalPoint is { Ok: true } c && kelvin > 0.95 * c.Value.Temperature
-            ? $"the critical temperature is {FluidText.Celsius(c.Value.Temperature)} and the state is too near to it."
-            : "the iteration found no pair of phases.";
+        solver.LiquidSplits ? SplitReason(kelvin)
+        : CriticalPoint is { Ok: true } c && kelvin > 0.95 * c.Value.Temperature
+        ? $"the critical temperature is {FluidText.Celsius(c.Value.Temperature)} and the state is too near to it."
+        : "the iteration found no pair of phases.";
+
+    private string WhyAtPressure(FluidSolver solver, double pascals) =>
+        CriticalPoint is { Ok: true } c && pascals > 0.95 * c.Value.Pressure
+            ? $"the critical pressure is about {FluidText.Kilopascals(c.Value.Pressure)}: transcritical or too near to it."
+        : solver.LiquidSplits ? SplitReason(LowestTemperature)
+        : $"the pressure is outside what the equations can answer above {FluidText.Celsius(LowestTemperature)}.";
 
     private static string Name(SaturationCurve curve) => curve == SaturationCurve.Bubble ? "bubble point" : "dew point";
 }

@@ -7,6 +7,7 @@ namespace Commission.Fluids;
 public sealed partial class Refrigerant
 {
     private readonly Lock _once = new();
+    private readonly Dictionary<int, double> _liquidSplits = [];
     private ReferenceOffset? _offset;
     private FluidResult<CriticalPoint>? _critical;
     private double _topPressure;
@@ -71,6 +72,26 @@ public sealed partial class Refrigerant
                 _solvers.Return(solver);
             }
             return _topPressure;
+        }
+    }
+
+    /// <summary>
+    /// The temperature below which the bubble liquid of a blend would split into two liquids, as far as it matters at a temperature, K.
+    /// Tested at the lower end of its stretch of 20 K and followed upward from there, so that ordinary temperatures cost one test and the
+    /// answer does not depend on what was asked before.
+    /// </summary>
+    internal double LiquidSplitTemperature(double kelvin)
+    {
+        const double stretch = 20;
+        var cell = (int)(kelvin / stretch);
+        lock (_once)
+        {
+            if (!_liquidSplits.TryGetValue(cell, out var limit))
+            {
+                limit = new LiquidSplit(_model).Limit(Math.Max(LowestTemperature, cell * stretch));
+                _liquidSplits.Add(cell, limit);
+            }
+            return limit;
         }
     }
 
