@@ -12,6 +12,9 @@ internal sealed class BlendSaturation
 {
     private const int MaximumIterations = 40;
 
+    // A density on the way needs no more digits than the composition it is for.
+    private const double StartTolerance = 1e-3;
+
     private readonly MixtureModel _model;
     private readonly MixturePhase _liquid;
     private readonly MixturePhase _vapor;
@@ -62,7 +65,7 @@ internal sealed class BlendSaturation
         LiquidSplits = false;
         for (var attempt = 0; attempt < 2; attempt++)
         {
-            var substitutions = attempt == 0 ? 2 : 40;
+            var substitutions = attempt == 0 ? 1 : 40;
             if (Start(curve, temperature, substitutions) && Newton(curve, temperature, double.NaN) && Accept())
                 return true;
         }
@@ -75,7 +78,7 @@ internal sealed class BlendSaturation
         var temperature = RoughTemperature(curve, pressure);
         for (var attempt = 0; attempt < 2; attempt++)
         {
-            var substitutions = attempt == 0 ? 2 : 40;
+            var substitutions = attempt == 0 ? 1 : 40;
             if (Start(curve, temperature, substitutions) && Newton(curve, temperature, pressure) && Accept())
                 return true;
         }
@@ -145,14 +148,14 @@ internal sealed class BlendSaturation
         double liquidDensity = 1 / volume, vaporDensity = double.NaN;
         for (var step = 0; step < substitutions; step++)
         {
-            liquidDensity = _liquid.SolveLiquid(p, liquidDensity);
+            liquidDensity = _liquid.SolveLiquid(p, liquidDensity, StartTolerance);
             if (double.IsNaN(liquidDensity))
                 return false;
-            vaporDensity = _vapor.SolveVapor(p);
+            vaporDensity = _vapor.SolveVapor(p, StartTolerance);
             for (var lower = 0; double.IsNaN(vaporDensity) && lower < 12; lower++)
             {
                 p *= 0.9;
-                vaporDensity = _vapor.SolveVapor(p);
+                vaporDensity = _vapor.SolveVapor(p, StartTolerance);
             }
             if (double.IsNaN(vaporDensity))
                 return false;
@@ -184,12 +187,12 @@ internal sealed class BlendSaturation
         }
         if (bubble)
         {
-            var rho = _vapor.SolveVapor(p);
+            var rho = _vapor.SolveVapor(p, StartTolerance);
             vaporDensity = double.IsNaN(rho) ? vaporDensity : rho;
         }
         else
         {
-            var rho = _liquid.SolveLiquid(p, liquidDensity);
+            var rho = _liquid.SolveLiquid(p, liquidDensity, StartTolerance);
             liquidDensity = double.IsNaN(rho) ? liquidDensity : rho;
         }
         SetUnknowns(curve, liquidDensity, vaporDensity, temperature);
@@ -231,7 +234,9 @@ internal sealed class BlendSaturation
             for (var i = 0; i < size; i++)
                 _u[i] += scale * _right[i];
             var total = Math.Max(largest, Math.Max(largestFixed, temperatureStep));
-            if (total < 1e-8)
+            // Newton's error squares itself from step to step: what is left after this one is foreseen from the last two.
+            var foreseen = total * total * (total / (previous * previous));
+            if (total < 1e-8 || (total < 1e-5 && foreseen < 1e-13))
                 return Finish(curve);
             if (iteration > 12 && total > 0.5 * previous && total < 1e-6)
                 return Finish(curve);
