@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using Commission.Fluids.Helmholtz;
 using Commission.Fluids.Mixtures;
@@ -11,6 +12,8 @@ namespace Commission.Fluids;
 /// </summary>
 public sealed partial class Refrigerant
 {
+    private static readonly ConcurrentDictionary<string, Lazy<Refrigerant>> Loaded = new(StringComparer.Ordinal);
+
     private readonly MixtureModel _model;
     private readonly Spare<FluidSolver> _solvers;
 
@@ -84,7 +87,7 @@ public sealed partial class Refrigerant
     /// <summary>What the estimated pairs may cost in saturation pressure, judged by listed sisters; null when every pair is published.</summary>
     public EstimateDeviation? EstimateDeviation => EstimateFile.Worst(_model);
 
-    /// <summary>Reads the equations of a refrigerant.</summary>
+    /// <summary>A refrigerant with its equations, read once and then shared, with its expansions.</summary>
     /// <param name="designation">A designation or alias that <see cref="RefrigerantCatalogue.Find"/> knows.</param>
     /// <exception cref="ArgumentException">The name is unknown or the refrigerant is not computable: ask the catalogue first.</exception>
     public static Refrigerant Load(string designation)
@@ -93,6 +96,12 @@ public sealed partial class Refrigerant
             ?? throw new ArgumentException($"'{designation}' is not a refrigerant of the catalogue.", nameof(designation));
         if (info.NotComputable is not null)
             throw new ArgumentException($"{info.Designation}: {info.NotComputable}", nameof(designation));
+        return Loaded.GetOrAdd(info.Designation, static (_, found) => new Lazy<Refrigerant>(() => Read(found)), info).Value;
+    }
+
+    /// <summary>Reads the equations anew.</summary>
+    internal static Refrigerant Read(RefrigerantInfo info)
+    {
         var components = new string[info.Composition.Length];
         var shares = new double[components.Length];
         for (var i = 0; i < components.Length; i++)

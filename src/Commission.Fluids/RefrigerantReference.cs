@@ -13,8 +13,17 @@ public sealed partial class Refrigerant
     private double _topPressure;
     private FastSaturation? _fast;
 
-    /// <summary>Expansions of the saturation curves, made on first use (some milliseconds).</summary>
-    public FastSaturation Fast => _fast ??= new FastSaturation(this);
+    /// <summary>Expansions of the saturation curves for whoever asks often: logs, drawn errors, pages that compute while somebody types.</summary>
+    public FastSaturation Fast
+    {
+        get
+        {
+            if (_fast is { } made)
+                return made;
+            Interlocked.CompareExchange(ref _fast, new FastSaturation(this), null);
+            return _fast;
+        }
+    }
 
     /// <summary>
     /// The zero of enthalpy and entropy in words. IIR: h = 200 kJ/kg and s = 1 kJ/(kg K) for saturated liquid (bubble point) at 0 °C where

@@ -46,13 +46,22 @@ internal sealed class CircuitSaturation : IAnalysis<CircuitSaturation>
 
     /// <summary>The dew point at a pressure.</summary>
     /// <param name="pressure">A corrected pressure, absolute.</param>
-    public SaturationTemperature Dew(CorrectedReading pressure) => At(pressure, static (fluid, p) => fluid.DewAtPressure(p), () => _listed.Value.Dew);
+    public SaturationTemperature Dew(CorrectedReading pressure) =>
+        At(pressure, Often ? static (fluid, p) => fluid.Fast.DewPoint(p) : static (fluid, p) => Point(fluid.DewAtPressure(p)), () => _listed.Value.Dew);
 
     /// <summary>The bubble point at a pressure.</summary>
     /// <param name="pressure">A corrected pressure, absolute.</param>
-    public SaturationTemperature Bubble(CorrectedReading pressure) => At(pressure, static (fluid, p) => fluid.BubbleAtPressure(p), () => _listed.Value.Bubble);
+    public SaturationTemperature Bubble(CorrectedReading pressure) =>
+        At(pressure, Often ? static (fluid, p) => fluid.Fast.BubblePoint(p) : static (fluid, p) => Point(fluid.BubbleAtPressure(p)), () => _listed.Value.Bubble);
 
-    private SaturationTemperature At(CorrectedReading pressure, Func<Refrigerant, double, FluidResult<SaturationState>> curve, Func<RootCause?> beyond)
+    // Drawn errors ask thousands of times; one run asks less often than an expansion takes to make.
+    private bool Often => _context.Scope is SamplingScope;
+
+    private static FluidResult<SaturationPoint> Point(FluidResult<SaturationState> state) => state.Ok
+        ? FluidResult<SaturationPoint>.Of(new SaturationPoint(state.Value.Temperature, state.Value.TemperatureSlope))
+        : FluidResult<SaturationPoint>.None(state.Reason);
+
+    private SaturationTemperature At(CorrectedReading pressure, Func<Refrigerant, double, FluidResult<SaturationPoint>> curve, Func<RootCause?> beyond)
     {
         if (_circuit.Fluid is not { } fluid)
             return SaturationTemperature.None($"{Designation} cannot be computed: {_circuit.WhyNot}.");
