@@ -94,7 +94,7 @@ internal sealed class BlendSaturation
         var target = Math.Log(pressure);
         double t0 = 0.75 * tr, f0 = Math.Log(RoughPressure(curve, t0)) - target;
         double t1 = 0.65 * tr, f1 = Math.Log(RoughPressure(curve, t1)) - target;
-        for (var i = 0; i < 12 && Math.Abs(f1) > 1e-3; i++)
+        for (var i = 0; i < 12 && Math.Abs(f1) > 1e-2; i++)
         {
             var inverse = 1 / t1 - f1 * (1 / t1 - 1 / t0) / (f1 - f0);
             var next = Math.Clamp(1 / inverse, 0.3 * tr, 1.1 * tr);
@@ -145,7 +145,7 @@ internal sealed class BlendSaturation
             var eos = _model.Components[i];
             volume += _liquid.X[i] / eos.LiquidDensity.At(Math.Min(temperature, 0.95 * eos.CriticalTemperature));
         }
-        double liquidDensity = 1 / volume, vaporDensity = double.NaN;
+        double liquidDensity = 1 / volume, vaporDensity = double.NaN, factor = 1;
         for (var step = 0; step < substitutions; step++)
         {
             liquidDensity = _liquid.SolveLiquid(p, liquidDensity, StartTolerance);
@@ -178,17 +178,18 @@ internal sealed class BlendSaturation
                 _incipient[i] /= sum;
                 change = Math.Max(change, Math.Abs(_incipient[i] - other.X[i]));
             }
-            var factor = Math.Clamp(bubble ? sum : 1 / sum, 0.5, 2);
+            factor = Math.Clamp(bubble ? sum : 1 / sum, 0.5, 2);
             p *= factor;
             other.SetComposition(_incipient);
             other.SetTemperature(temperature);
             if (change < 1e-3 && Math.Abs(factor - 1) < 1e-3)
                 break;
         }
+        // The incipient phase has changed its composition since its density was found. Vapor is near enough to a gas to follow the
+        // pressure; liquid is not.
         if (bubble)
         {
-            var rho = _vapor.SolveVapor(p, StartTolerance);
-            vaporDensity = double.IsNaN(rho) ? vaporDensity : rho;
+            vaporDensity *= factor;
         }
         else
         {
