@@ -180,8 +180,9 @@ public sealed partial class Refrigerant
             ? FluidResult<SaturationState>.None($"{Info.Designation}: no {Name(curve)} is answered at {FluidText.Celsius(solver.Temperature)}; {SplitReason(solver.Temperature)}")
             : FluidResult<SaturationState>.Of(State(solver, curve));
 
-    private string SplitReason(double kelvin) =>
-        $"by its model the liquid of this composition would split into two liquids below {FluidText.Celsius(LiquidSplitTemperature(kelvin))}.";
+    private string SplitReason(double kelvin) => LiquidSplitTemperature(kelvin) is > 0 and var limit
+        ? $"by its model the liquid of this composition would split into two liquids below {FluidText.Celsius(limit)}."
+        : "by its model the liquid of this composition would split into two liquids.";
 
     private SaturationState State(FluidSolver solver, SaturationCurve curve)
     {

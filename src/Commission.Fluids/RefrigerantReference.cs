@@ -85,7 +85,7 @@ public sealed partial class Refrigerant
     }
 
     /// <summary>
-    /// The temperature below which the bubble liquid of a blend would split into two liquids, as far as it matters at a temperature, K.
+    /// The temperature below which the bubble liquid of a blend would split into two liquids, as far as it matters at a temperature, K; 0 where it does not.
     /// Tested at the lower end of its stretch of 20 K and followed upward from there, so that ordinary temperatures cost one test and the
     /// answer does not depend on what was asked before.
     /// </summary>

@@ -136,7 +136,20 @@ public sealed class HardCaseTests
         Assert.True(Fluids.Get(designation).BubbleAtTemperature(233.15).Ok);
     }
 
-    // Clapeyron's retrograde condensation: dew points lie above the critical temperature.
+    // At the last temperature of its equations a blend is one liquid, whatever the rounding of that temperature on the way.
+    [Theory]
+    [InlineData("R-400")]
+    [InlineData("R-405A")]
+    [InlineData("R-474A")]
+    [InlineData("R-454B")]
+    [InlineData("R-410A")]
+    public void At_its_lowest_temperature_a_blend_answers(string designation)
+    {
+        var fluid = Fluids.Get(designation);
+        Assert.True(fluid.BubbleAtTemperature(fluid.LowestTemperature).Ok, fluid.BubbleAtTemperature(fluid.LowestTemperature).Reason);
+    }
+
+    // Retrograde condensation: dew points lie above the critical temperature.
     [Theory]
     [InlineData("R-441A")]
     [InlineData("R-470A")]

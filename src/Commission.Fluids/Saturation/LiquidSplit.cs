@@ -27,13 +27,13 @@ internal sealed class LiquidSplit
     }
 
     /// <summary>
-    /// The temperature from which upward the bubble liquid is one liquid, K, to 0.01 K, looked for from <paramref name="lowest"/>, which is
-    /// the answer where it is one there already.
+    /// The temperature from which upward the bubble liquid is one liquid, K, to 0.01 K, looked for from <paramref name="lowest"/> upward;
+    /// 0 where it is one there already.
     /// </summary>
     public double Limit(double lowest)
     {
         if (IsOne(lowest))
-            return lowest;
+            return 0;
         double unstable = lowest, step = 0.02 * _model.ReducingTemperature, stable = lowest + step;
         while (stable < 0.8 * _model.ReducingTemperature && !IsOne(stable))
         {
