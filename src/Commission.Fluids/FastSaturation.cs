@@ -1,72 +1,105 @@
+using System.Runtime.InteropServices;
 using Commission.Fluids.Saturation;
 
 namespace Commission.Fluids;
 
 /// <summary>
-/// Saturation curves as Chebyshev expansions of ln p in 1/T and of 1/T in ln p, made once from the full equations, for a program that asks
-/// thousands of times. Inside its range it agrees with the full solution within 1e-7 of the pressure and allocates nothing; outside, and
-/// where an expansion could not be made, it asks the full solution, so that the answer is always the same. Thread-safe.
+/// Saturation curves as Chebyshev expansions of ln p in 1/T and of 1/T in ln p, each made from the full equations when it is first asked
+/// for (about as long as fifty full solutions), for whoever asks more often than that. Inside its range it agrees with the full solution
+/// within 1e-7 of the pressure and allocates nothing; outside, and where an expansion could not be made, it asks the full solution, so
+/// that the answer is always the same. Thread-safe.
 /// </summary>
 public sealed class FastSaturation
 {
     private const double Tolerance = 2e-9;
 
     private readonly Refrigerant _refrigerant;
-    private readonly ChebyshevSeries? _bubble;
-    private readonly ChebyshevSeries? _dew;
-    private readonly ChebyshevSeries? _bubbleInverse;
-    private readonly ChebyshevSeries? _dewInverse;
+    private readonly Lazy<ChebyshevSeries?> _bubble;
+    private readonly Lazy<ChebyshevSeries?> _dew;
+    private readonly Lazy<ChebyshevSeries?> _bubbleInverse;
+    private readonly Lazy<ChebyshevSeries?> _dewInverse;
 
     internal FastSaturation(Refrigerant refrigerant)
     {
         _refrigerant = refrigerant;
-        if (!refrigerant.CriticalPoint.Ok)
-            return;
-        var critical = refrigerant.CriticalPoint.Value.Temperature;
-        var high = (refrigerant.IsBlend ? 0.97 : 0.98) * critical;
-        // A curve may end early on the cold side, where the liquid of a few blends would split in two: then start warmer.
-        for (double floor = critical < 240 ? 0 : 200; floor < Math.Min(260, high); floor += 15)
-        {
-            var low = Math.Max(refrigerant.LowestTemperature * 1.0001, floor);
-            _bubble = Curve(low, high, refrigerant.BubbleAtTemperature);
-            _dew = !refrigerant.IsBlend || _bubble is null ? _bubble : Curve(low, high, refrigerant.DewAtTemperature);
-            if (_dew is not null)
-                break;
-        }
-        _bubbleInverse = Inverse(_bubble);
-        _dewInverse = refrigerant.IsBlend ? Inverse(_dew) : _bubbleInverse;
+        _bubble = new(() => Curve(refrigerant.BubbleAtTemperature));
+        _bubbleInverse = new(() => Inverse(_bubble.Value));
+        _dew = refrigerant.IsBlend ? new(() => Curve(refrigerant.DewAtTemperature)) : _bubble;
+        _dewInverse = refrigerant.IsBlend ? new(() => Inverse(_dew.Value)) : _bubbleInverse;
     }
 
-    /// <summary>The temperatures between which the expansions answer, K; empty (0, 0) where none could be made.</summary>
-    public (double Low, double High) Range => _bubble is null || _dew is null ? (0, 0) : (1 / _bubble.High, 1 / _bubble.Low);
+    /// <summary>The temperatures between which the expansions of both curves answer, K; empty (0, 0) where one could not be made.</summary>
+    public (double Low, double High) Range => (_bubble.Value, _dew.Value) is ({ } bubble, { } dew)
+        ? (1 / Math.Min(bubble.High, dew.High), 1 / Math.Max(bubble.Low, dew.Low))
+        : (0, 0);
 
     /// <summary>Bubble pressure, Pa absolute.</summary>
     /// <param name="kelvin">K.</param>
     public FluidResult<double> BubblePressure(double kelvin) =>
-        _bubble is not null && 1 / kelvin is double x && x >= _bubble.Low && x <= _bubble.High
-            ? FluidResult<double>.Of(Math.Exp(_bubble.At(x)))
+        _bubble.Value is { } curve && curve.Holds(1 / kelvin)
+            ? FluidResult<double>.Of(Math.Exp(curve.At(1 / kelvin)))
             : Pressure(_refrigerant.BubbleAtTemperature(kelvin));
 
     /// <summary>Dew pressure, Pa absolute.</summary>
     /// <param name="kelvin">K.</param>
     public FluidResult<double> DewPressure(double kelvin) =>
-        _dew is not null && 1 / kelvin is double x && x >= _dew.Low && x <= _dew.High
-            ? FluidResult<double>.Of(Math.Exp(_dew.At(x)))
+        _dew.Value is { } curve && curve.Holds(1 / kelvin)
+            ? FluidResult<double>.Of(Math.Exp(curve.At(1 / kelvin)))
             : Pressure(_refrigerant.DewAtTemperature(kelvin));
 
     /// <summary>Bubble temperature, K.</summary>
     /// <param name="pascals">Pa absolute.</param>
     public FluidResult<double> BubbleTemperature(double pascals) =>
-        _bubbleInverse is not null && Math.Log(pascals) is double x && x >= _bubbleInverse.Low && x <= _bubbleInverse.High
-            ? FluidResult<double>.Of(1 / _bubbleInverse.At(x))
+        _bubbleInverse.Value is { } curve && Math.Log(pascals) is var x && curve.Holds(x)
+            ? FluidResult<double>.Of(1 / curve.At(x))
             : Temperature(_refrigerant.BubbleAtPressure(pascals));
 
     /// <summary>Dew temperature, K.</summary>
     /// <param name="pascals">Pa absolute.</param>
     public FluidResult<double> DewTemperature(double pascals) =>
-        _dewInverse is not null && Math.Log(pascals) is double x && x >= _dewInverse.Low && x <= _dewInverse.High
-            ? FluidResult<double>.Of(1 / _dewInverse.At(x))
+        _dewInverse.Value is { } curve && Math.Log(pascals) is var x && curve.Holds(x)
+            ? FluidResult<double>.Of(1 / curve.At(x))
             : Temperature(_refrigerant.DewAtPressure(pascals));
+
+    /// <summary>Bubble temperature with its slope.</summary>
+    /// <param name="pascals">Pa absolute.</param>
+    public FluidResult<SaturationPoint> BubblePoint(double pascals) =>
+        _bubbleInverse.Value is { } curve && Math.Log(pascals) is var x && curve.Holds(x)
+            ? FluidResult<SaturationPoint>.Of(Point(curve, x, pascals))
+            : Point(_refrigerant.BubbleAtPressure(pascals));
+
+    /// <summary>Dew temperature with its slope.</summary>
+    /// <param name="pascals">Pa absolute.</param>
+    public FluidResult<SaturationPoint> DewPoint(double pascals) =>
+        _dewInverse.Value is { } curve && Math.Log(pascals) is var x && curve.Holds(x)
+            ? FluidResult<SaturationPoint>.Of(Point(curve, x, pascals))
+            : Point(_refrigerant.DewAtPressure(pascals));
+
+    private static SaturationPoint Point(ChebyshevSeries inverse, double x, double pascals)
+    {
+        var kelvin = 1 / inverse.At(x, out var derivative);
+        return new SaturationPoint(kelvin, -kelvin * kelvin * derivative / pascals);
+    }
+
+    private static FluidResult<SaturationPoint> Point(FluidResult<SaturationState> state) => state.Ok
+        ? FluidResult<SaturationPoint>.Of(new SaturationPoint(state.Value.Temperature, state.Value.TemperatureSlope))
+        : FluidResult<SaturationPoint>.None(state.Reason);
+
+    /// <summary>A curve may end early on the cold side, where the liquid of a few blends would split in two: then it starts warmer.</summary>
+    private ChebyshevSeries? Curve(Func<double, FluidResult<SaturationState>> solve)
+    {
+        if (!_refrigerant.CriticalPoint.Ok)
+            return null;
+        var critical = _refrigerant.CriticalPoint.Value.Temperature;
+        var high = (_refrigerant.IsBlend ? 0.97 : 0.98) * critical;
+        for (double floor = critical < 240 ? 0 : 200; floor < Math.Min(260, high); floor += 15)
+        {
+            var low = Math.Max(_refrigerant.LowestTemperature * 1.0001, floor);
+            if (Curve(low, high, solve) is { } curve)
+                return curve;
+        }
+        return null;
+    }
 
     private static ChebyshevSeries? Curve(double low, double high, Func<double, FluidResult<SaturationState>> solve) =>
         ChebyshevSeries.Fit(
@@ -117,3 +150,9 @@ public sealed class FastSaturation
     private static FluidResult<double> Temperature(FluidResult<SaturationState> state) =>
         state.Ok ? FluidResult<double>.Of(state.Value.Temperature) : FluidResult<double>.None(state.Reason);
 }
+
+/// <summary>A temperature on a saturation curve and how it moves with the pressure.</summary>
+/// <param name="Temperature">K.</param>
+/// <param name="TemperatureSlope">dT/dp along the curve, K/Pa.</param>
+[StructLayout(LayoutKind.Auto)]
+public readonly record struct SaturationPoint(double Temperature, double TemperatureSlope);

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using Commission.Fluids.Helmholtz;
 using Commission.Fluids.Mixtures;
@@ -11,6 +12,8 @@ namespace Commission.Fluids;
 /// </summary>
 public sealed partial class Refrigerant
 {
+    private static readonly ConcurrentDictionary<string, Lazy<Refrigerant>> Loaded = new(StringComparer.Ordinal);
+
     private readonly MixtureModel _model;
     private readonly Spare<FluidSolver> _solvers;
 
@@ -40,18 +43,23 @@ public sealed partial class Refrigerant
     /// the mean of its components' limits weighted by mole fraction, because a component that would be solid alone stays dissolved, but
     /// never below the limit of a component that makes up a fifth of the moles or more.
     /// </summary>
-    public double LowestTemperature
+    public double LowestTemperature => Lowest.Kelvin;
+
+    /// <summary><see cref="LowestTemperature"/> and the component whose equation ends there; null where it is the mean that decides.</summary>
+    private (double Kelvin, string? Component) Lowest
     {
         get
         {
             double limit = 0, mean = 0;
+            string? component = null;
             for (var i = 0; i < _model.Components.Length; i++)
             {
-                mean += _model.Composition[i] * _model.Components[i].LowestTemperature;
-                if (_model.Composition[i] >= 0.2)
-                    limit = Math.Max(limit, _model.Components[i].LowestTemperature);
+                var c = _model.Components[i];
+                mean += _model.Composition[i] * c.LowestTemperature;
+                if (_model.Composition[i] >= 0.2 && c.LowestTemperature > limit)
+                    (limit, component) = (c.LowestTemperature, c.Designation);
             }
-            return Math.Max(limit, mean);
+            return limit >= mean ? (limit, component) : (mean, null);
         }
     }
 
@@ -73,7 +81,13 @@ public sealed partial class Refrigerant
     public ImmutableArray<string> EstimatedPairs =>
         [.. _model.Pairs.Where(p => p.Estimate is not null).Select(p => _model.Components[p.A].Designation + " + " + _model.Components[p.B].Designation + ": " + p.Estimate)];
 
-    /// <summary>Reads the equations of a refrigerant.</summary>
+    /// <summary>The rules by which <see cref="EstimatedPairs"/> were estimated, each once.</summary>
+    public ImmutableArray<CombiningRule> CombiningRules => [.. _model.Pairs.Select(p => p.Rule).OfType<CombiningRule>().Distinct().Order()];
+
+    /// <summary>What the estimated pairs may cost in saturation pressure, judged by listed sisters; null when every pair is published.</summary>
+    public EstimateDeviation? EstimateDeviation => EstimateFile.Worst(_model);
+
+    /// <summary>A refrigerant with its equations, read once and then shared, with its expansions.</summary>
     /// <param name="designation">A designation or alias that <see cref="RefrigerantCatalogue.Find"/> knows.</param>
     /// <exception cref="ArgumentException">The name is unknown or the refrigerant is not computable: ask the catalogue first.</exception>
     public static Refrigerant Load(string designation)
@@ -82,6 +96,12 @@ public sealed partial class Refrigerant
             ?? throw new ArgumentException($"'{designation}' is not a refrigerant of the catalogue.", nameof(designation));
         if (info.NotComputable is not null)
             throw new ArgumentException($"{info.Designation}: {info.NotComputable}", nameof(designation));
+        return Loaded.GetOrAdd(info.Designation, static (_, found) => new Lazy<Refrigerant>(() => Read(found)), info).Value;
+    }
+
+    /// <summary>Reads the equations anew.</summary>
+    internal static Refrigerant Read(RefrigerantInfo info)
+    {
         var components = new string[info.Composition.Length];
         var shares = new double[components.Length];
         for (var i = 0; i < components.Length; i++)
@@ -121,7 +141,7 @@ public sealed partial class Refrigerant
         try
         {
             return solver.SaturationAtTemperature(curve, kelvin)
-                ? FluidResult<SaturationState>.Of(State(solver, curve))
+                ? Answer(solver, curve)
                 : FluidResult<SaturationState>.None($"{Info.Designation}: no {Name(curve)} was found at {FluidText.Celsius(kelvin)}; {Why(solver, kelvin)}");
         }
         finally
@@ -140,22 +160,29 @@ public sealed partial class Refrigerant
         try
         {
             if (!solver.SaturationAtPressure(curve, pascals))
-            {
-                var critical = CriticalPoint;
-                var why = critical.Ok && pascals > 0.95 * critical.Value.Pressure
-                    ? $"the critical pressure is about {FluidText.Kilopascals(critical.Value.Pressure)}: transcritical or too near to it."
-                    : $"the pressure is outside what the equations can answer above {FluidText.Celsius(LowestTemperature)}.";
-                return FluidResult<SaturationState>.None($"{Info.Designation}: no {Name(curve)} was found at {FluidText.Kilopascals(pascals)}; {why}");
-            }
-            return Outside(solver.Temperature) is string reason
-                ? FluidResult<SaturationState>.None($"{Info.Designation}: {FluidText.Kilopascals(pascals)} would be the {Name(curve)} at a temperature outside the equations. {reason}")
-                : FluidResult<SaturationState>.Of(State(solver, curve));
+                return FluidResult<SaturationState>.None($"{Info.Designation}: no {Name(curve)} was found at {FluidText.Kilopascals(pascals)}; {WhyAtPressure(solver, pascals)}");
+            if (Outside(solver.Temperature) is not string reason)
+                return Answer(solver, curve);
+            var critical = CriticalPoint;
+            return FluidResult<SaturationState>.None(curve == SaturationCurve.Dew && IsBlend && critical.Ok && solver.Temperature >= critical.Value.Temperature
+                ? $"{Info.Designation}: the {Name(curve)} at {FluidText.Kilopascals(pascals)} lies above the critical temperature, {FluidText.Celsius(critical.Value.Temperature)}, where the dew curve of a blend turns back (retrograde), which is not answered."
+                : $"{Info.Designation}: {FluidText.Kilopascals(pascals)} would be the {Name(curve)} at a temperature outside the equations. {reason}");
         }
         finally
         {
             _solvers.Return(solver);
         }
     }
+
+    /// <summary>The solution, unless its liquid would rather be two.</summary>
+    private FluidResult<SaturationState> Answer(FluidSolver solver, SaturationCurve curve) =>
+        curve == SaturationCurve.Bubble && IsBlend && solver.Temperature < 0.72 * _model.ReducingTemperature && solver.Temperature < LiquidSplitTemperature(solver.Temperature)
+            ? FluidResult<SaturationState>.None($"{Info.Designation}: no {Name(curve)} is answered at {FluidText.Celsius(solver.Temperature)}; {SplitReason(solver.Temperature)}")
+            : FluidResult<SaturationState>.Of(State(solver, curve));
+
+    private string SplitReason(double kelvin) => LiquidSplitTemperature(kelvin) is > 0 and var limit
+        ? $"by its model the liquid of this composition would split into two liquids below {FluidText.Celsius(limit)}."
+        : "by its model the liquid of this composition would split into two liquids.";
 
     private SaturationState State(FluidSolver solver, SaturationCurve curve)
     {
@@ -174,7 +201,9 @@ public sealed partial class Refrigerant
     {
         if (!double.IsFinite(kelvin) || kelvin < LowestTemperature)
         {
-            var limit = IsBlend ? "the lowest temperature of the blend's equations" : "its triple point or the lower limit of its equation";
+            var limit = !IsBlend ? "its triple point or the lower limit of its equation"
+                : Lowest.Component is string component ? $"the lowest temperature of the blend's equations, where that of {component} ends"
+                : "the lowest temperature of the blend's equations";
             return $"{Info.Designation}: {FluidText.Celsius(kelvin)} is below {limit}, {FluidText.Celsius(LowestTemperature)}.";
         }
         var top = TopTemperature(kelvin);
@@ -198,11 +227,16 @@ public sealed partial class Refrigerant
     }
 
     private string Why(FluidSolver solver, double kelvin) =>
-        solver.LiquidSplits
-            ? "by its model the liquid of this composition would split into two liquids."
-            : CriticalPoint is { Ok: true } c && kelvin > 0.95 * c.Value.Temperature
-            ? $"the critical temperature is {FluidText.Celsius(c.Value.Temperature)} and the state is too near to it."
-            : "the iteration found no pair of phases.";
+        solver.LiquidSplits ? SplitReason(kelvin)
+        : CriticalPoint is { Ok: true } c && kelvin > 0.95 * c.Value.Temperature
+        ? $"the critical temperature is {FluidText.Celsius(c.Value.Temperature)} and the state is too near to it."
+        : "the iteration found no pair of phases.";
+
+    private string WhyAtPressure(FluidSolver solver, double pascals) =>
+        CriticalPoint is { Ok: true } c && pascals > 0.95 * c.Value.Pressure
+            ? $"the critical pressure is about {FluidText.Kilopascals(c.Value.Pressure)}: transcritical or too near to it."
+        : solver.LiquidSplits ? SplitReason(LowestTemperature)
+        : $"the pressure is outside what the equations can answer above {FluidText.Celsius(LowestTemperature)}.";
 
     private static string Name(SaturationCurve curve) => curve == SaturationCurve.Bubble ? "bubble point" : "dew point";
 }

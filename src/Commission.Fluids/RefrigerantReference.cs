@@ -7,13 +7,23 @@ namespace Commission.Fluids;
 public sealed partial class Refrigerant
 {
     private readonly Lock _once = new();
+    private readonly Dictionary<int, double> _liquidSplits = [];
     private ReferenceOffset? _offset;
     private FluidResult<CriticalPoint>? _critical;
     private double _topPressure;
     private FastSaturation? _fast;
 
-    /// <summary>Expansions of the saturation curves, made on first use (some milliseconds).</summary>
-    public FastSaturation Fast => _fast ??= new FastSaturation(this);
+    /// <summary>Expansions of the saturation curves for whoever asks often: logs, drawn errors, pages that compute while somebody types.</summary>
+    public FastSaturation Fast
+    {
+        get
+        {
+            if (_fast is { } made)
+                return made;
+            Interlocked.CompareExchange(ref _fast, new FastSaturation(this), null);
+            return _fast;
+        }
+    }
 
     /// <summary>
     /// The zero of enthalpy and entropy in words. IIR: h = 200 kJ/kg and s = 1 kJ/(kg K) for saturated liquid (bubble point) at 0 °C where
@@ -71,6 +81,26 @@ public sealed partial class Refrigerant
                 _solvers.Return(solver);
             }
             return _topPressure;
+        }
+    }
+
+    /// <summary>
+    /// The temperature below which the bubble liquid of a blend would split into two liquids, as far as it matters at a temperature, K; 0 where it does not.
+    /// Tested at the lower end of its stretch of 20 K and followed upward from there, so that ordinary temperatures cost one test and the
+    /// answer does not depend on what was asked before.
+    /// </summary>
+    internal double LiquidSplitTemperature(double kelvin)
+    {
+        const double stretch = 20;
+        var cell = (int)(kelvin / stretch);
+        lock (_once)
+        {
+            if (!_liquidSplits.TryGetValue(cell, out var limit))
+            {
+                limit = new LiquidSplit(_model).Limit(Math.Max(LowestTemperature, cell * stretch));
+                _liquidSplits.Add(cell, limit);
+            }
+            return limit;
         }
     }
 

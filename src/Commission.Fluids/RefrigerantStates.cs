@@ -78,7 +78,7 @@ public sealed partial class Refrigerant
                 var quality = (value - atBubble) / (atDew - atBubble);
                 return FluidResult<FluidState>.Of(Mixed(b.Temperature, pascals, quality, new End(1 / b.LiquidDensity, b.LiquidEnthalpy, b.LiquidEntropy), new End(1 / b.VaporDensity, b.VaporEnthalpy, b.VaporEntropy)));
             }
-            return TwoPhase(solver, pascals, value, entropy, b.Temperature, d.Temperature);
+            return TwoPhase(solver, pascals, value, entropy, atBubble, atDew);
         }
         finally
         {
@@ -91,42 +91,42 @@ public sealed partial class Refrigerant
             ? FluidResult<FluidState>.Of(State(solver.Single, phase))
             : FluidResult<FluidState>.None($"{Info.Designation}: no {(phase == Phase.Liquid ? "liquid" : "vapour")} with this {(goal.IsEntropy ? "entropy" : "enthalpy")} at {FluidText.Kilopascals(goal.Pressure)} between {FluidText.Celsius(low)} and {FluidText.Celsius(high)}.");
 
-    private FluidResult<FluidState> TwoPhase(FluidSolver solver, double pascals, double value, bool entropy, double bubbleTemperature, double dewTemperature)
+    private FluidResult<FluidState> TwoPhase(FluidSolver solver, double pascals, double value, bool entropy, double atBubble, double atDew)
     {
         if (!solver.SaturationAtPressure(SaturationCurve.Bubble, pascals))
             return FluidResult<FluidState>.None($"{Info.Designation}: no bubble point at {FluidText.Kilopascals(pascals)}.");
+        var bubble = solver.Phases();
+        if (!solver.SaturationAtPressure(SaturationCurve.Dew, pascals))
+            return FluidResult<FluidState>.None($"{Info.Designation}: no dew point at {FluidText.Kilopascals(pascals)}.");
         BlendFlash flash = new(_model);
-        (var x, var y, var rho) = solver.Phases();
-        flash.StartFrom(x, y);
-        double low = Math.Min(bubbleTemperature, dewTemperature), high = Math.Max(bubbleTemperature, dewTemperature);
-        double errorLow = double.NaN, errorHigh = double.NaN;
-        var t = 0.5 * (low + high);
-        var lastWasLow = false;
+        flash.Between(bubble, solver.Phases());
+        double low = 0, high = 1, errorLow = value - atBubble, errorHigh = value - atDew;
+        var fraction = (value - atBubble) / (atDew - atBubble);
+        var side = 0;
         var state = default(FluidState);
-        // Regula falsi with halved end values (Illinois): the glide of a near-azeotrope is a few hundredths of a kelvin.
+        // Regula falsi with halved end values (Illinois) in the share of vapour, in which enthalpy and entropy are nearly straight.
         for (var iteration = 0; iteration < 100; iteration++)
         {
-            if (!flash.Solve(t, pascals, rho))
-                return FluidResult<FluidState>.None($"{Info.Designation}: the split into liquid and vapour at {FluidText.Celsius(t)} and {FluidText.Kilopascals(pascals)} did not converge.");
-            rho = flash.Liquid.Density;
+            if (!flash.Solve(pascals, fraction))
+                return FluidResult<FluidState>.None($"{Info.Designation}: the split into liquid and vapour between {FluidText.Celsius(bubble.Temperature)} and {FluidText.Celsius(solver.Temperature)} at {FluidText.Kilopascals(pascals)} did not converge.");
             state = Mixed(flash, pascals);
             var error = value - (entropy ? state.Entropy : state.Enthalpy);
-            if (Math.Abs(error) < 1e-11 * (1e5 + Math.Abs(value)) || high - low < 1e-14 * t)
+            if (Math.Abs(error) < 1e-11 * (1e5 + Math.Abs(value)) || high - low < 1e-15)
                 break;
             if (error > 0)
             {
-                if (lastWasLow)
+                if (side > 0)
                     errorHigh *= 0.5;
-                (low, errorLow, lastWasLow) = (t, error, true);
+                (low, errorLow, side) = (fraction, error, 1);
             }
             else
             {
-                if (!lastWasLow)
+                if (side < 0)
                     errorLow *= 0.5;
-                (high, errorHigh, lastWasLow) = (t, error, false);
+                (high, errorHigh, side) = (fraction, error, -1);
             }
             var next = (low * errorHigh - high * errorLow) / (errorHigh - errorLow);
-            t = next > low && next < high ? next : 0.5 * (low + high);
+            fraction = next > low && next < high ? next : 0.5 * (low + high);
         }
         return FluidResult<FluidState>.Of(state);
     }

@@ -30,6 +30,9 @@ public sealed class EveryRefrigerantTests
         double low = Math.Max(233.15, fluid.LowestTemperature + 0.01), high = Math.Min(363.15, (fluid.IsBlend ? 0.97 : 0.999) * critical.Temperature);
         if (critical.Temperature < 240)
             (low, high) = (Math.Max(fluid.LowestTemperature + 0.01, 0.6 * critical.Temperature), 0.98 * critical.Temperature);
+        // By its model the liquid of R-514A splits below −32 °C.
+        if (designation == "R-514A")
+            low = 243.15;
         double lastBubble = 0, lastDew = 0;
         for (var i = 0; i < 20; i++)
         {

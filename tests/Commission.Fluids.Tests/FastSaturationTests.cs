@@ -26,6 +26,10 @@ public sealed class FastSaturationTests
             // A relative error of 1e-7 in p is this much in T on the curve.
             Near(t, Fluids.Value(fast.BubbleTemperature(bubble.Pressure)), 1e-7 * bubble.Pressure / (bubble.PressureSlope * t), where);
             Near(t, Fluids.Value(fast.DewTemperature(dew.Pressure)), 1e-7 * dew.Pressure / (dew.PressureSlope * t), where);
+            SaturationPoint bubblePoint = Fluids.Value(fast.BubblePoint(bubble.Pressure)), dewPoint = Fluids.Value(fast.DewPoint(dew.Pressure));
+            Assert.Equal((Fluids.Value(fast.BubbleTemperature(bubble.Pressure)), Fluids.Value(fast.DewTemperature(dew.Pressure))), (bubblePoint.Temperature, dewPoint.Temperature));
+            Near(bubble.TemperatureSlope, bubblePoint.TemperatureSlope, 1e-5, where);
+            Near(dew.TemperatureSlope, dewPoint.TemperatureSlope, 1e-5, where);
         }
     }
 
@@ -36,6 +40,16 @@ public sealed class FastSaturationTests
         var t = 0.985 * Fluids.Value(fluid.CriticalPoint).Temperature;
         Assert.Equal(Fluids.Value(fluid.BubbleAtTemperature(t)).Pressure, Fluids.Value(fluid.Fast.BubblePressure(t)));
         Assert.Contains("critical", fluid.Fast.BubblePressure(400).Reason!, StringComparison.Ordinal);
+        var state = Fluids.Value(fluid.DewAtTemperature(t));
+        Assert.Equal(new SaturationPoint(Fluids.Value(fluid.DewAtPressure(state.Pressure)).Temperature, Fluids.Value(fluid.DewAtPressure(state.Pressure)).TemperatureSlope), Fluids.Value(fluid.Fast.DewPoint(state.Pressure)));
+        Assert.Contains("transcritical", fluid.Fast.BubblePoint(9e6).Reason!, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_refrigerant_is_read_once_and_keeps_its_expansions()
+    {
+        Assert.Same(Refrigerant.Load("R-454B").Fast, Refrigerant.Load("r454b").Fast);
+        Assert.NotSame(Refrigerant.Load("R-454B"), Refrigerant.Load("R-454A"));
     }
 
     [Fact]

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Commission.Fluids.Mixtures;
 using Commission.Fluids.Saturation;
 using Xunit;
 
@@ -74,6 +75,132 @@ public sealed class HardCaseTests
     [Fact]
     public void A_liquid_that_would_split_says_so() =>
         Assert.Contains("two liquids", Fluids.Get("R-504").BubbleAtTemperature(200).Reason!, StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("R-504", 6e4)]
+    [InlineData("R-430A", 2e3)]
+    [InlineData("R-509A", 8e3)]
+    public void A_liquid_that_would_split_says_so_at_a_pressure_too(string designation, double pascals)
+    {
+        var reason = Fluids.Get(designation).BubbleAtPressure(pascals).Reason!;
+        Assert.Contains("two liquids below", reason, StringComparison.Ordinal);
+        Assert.DoesNotContain("outside what the equations", reason, StringComparison.Ordinal);
+    }
+
+    // Locally stable and still metastable: the tangent plane of Gibbs energy decides (Baker, Pierce and Luks, SPE J. 22 (1982) 731), here
+    // by looking at every composition of the two.
+    [Theory]
+    [InlineData("R-504", 218, true)]
+    [InlineData("R-504", 223, false)]
+    [InlineData("R-514A", 238, true)]
+    [InlineData("R-514A", 243, false)]
+    public void A_cold_liquid_is_answered_only_where_no_other_liquid_lies_below(string designation, double kelvin, bool splits)
+    {
+        var fluid = Fluids.Get(designation);
+        BlendSaturation saturation = new(Fluids.Model(designation));
+        MixturePhase trial = new(Fluids.Model(designation));
+        saturation.Liquid.SetComposition(Fluids.Model(designation).Composition);
+        Assert.True(saturation.AtTemperature(SaturationCurve.Bubble, kelvin));
+        var lowest = 0.0;
+        for (var x = 0.002; x < 1; x += 0.002)
+        {
+            trial.SetComposition([x, 1 - x]);
+            trial.SetTemperature(kelvin);
+            var rho = trial.SolveLiquid(saturation.Pressure, 2.9 * trial.ReducingDensity);
+            if (double.IsNaN(rho))
+                continue;
+            trial.Evaluate(rho);
+            trial.EvaluateFugacity();
+            lowest = Math.Min(lowest, x * (trial.LnFugacity[0] - saturation.Liquid.LnFugacity[0]) + (1 - x) * (trial.LnFugacity[1] - saturation.Liquid.LnFugacity[1]));
+        }
+        Assert.Equal(splits, lowest < -1e-6);
+        var answer = fluid.BubbleAtTemperature(kelvin);
+        Assert.Equal(!splits, answer.Ok);
+        if (splits)
+            Assert.Contains("two liquids below", answer.Reason!, StringComparison.Ordinal);
+    }
+
+    // Blends that the local test alone let through at these temperatures.
+    [Theory]
+    [InlineData("R-417A", 187)]
+    [InlineData("R-422D", 180.5)]
+    [InlineData("R-438A", 181)]
+    [InlineData("R-446A", 187)]
+    [InlineData("R-462A", 185)]
+    [InlineData("R-439A", 194)]
+    [InlineData("R-431A", 188)]
+    [InlineData("R-430A", 205)]
+    public void Cold_metastable_liquids_are_refused(string designation, double kelvin)
+    {
+        Assert.Contains("two liquids below", Fluids.Get(designation).BubbleAtTemperature(kelvin).Reason!, StringComparison.Ordinal);
+        Assert.True(Fluids.Get(designation).BubbleAtTemperature(233.15).Ok);
+    }
+
+    // At the last temperature of its equations a blend is one liquid, whatever the rounding of that temperature on the way.
+    [Theory]
+    [InlineData("R-400")]
+    [InlineData("R-405A")]
+    [InlineData("R-474A")]
+    [InlineData("R-454B")]
+    [InlineData("R-410A")]
+    public void At_its_lowest_temperature_a_blend_answers(string designation)
+    {
+        var fluid = Fluids.Get(designation);
+        Assert.True(fluid.BubbleAtTemperature(fluid.LowestTemperature).Ok, fluid.BubbleAtTemperature(fluid.LowestTemperature).Reason);
+    }
+
+    // Retrograde condensation: dew points lie above the critical temperature.
+    [Theory]
+    [InlineData("R-441A")]
+    [InlineData("R-470A")]
+    [InlineData("R-470B")]
+    [InlineData("R-472A")]
+    public void A_retrograde_dew_point_is_called_so(string designation)
+    {
+        var fluid = Fluids.Get(designation);
+        var reason = fluid.DewAtPressure(0.98 * Fluids.Value(fluid.CriticalPoint).Pressure).Reason!;
+        Assert.Contains("retrograde", reason, StringComparison.Ordinal);
+        Assert.DoesNotContain("there is no saturation pressure", reason, StringComparison.Ordinal);
+    }
+
+    // Lower limits of the equations: R-114 at 273.15 K (Platzer, Polt and Maurer 1990), carbon dioxide at its triple point, 216.592 K (Span
+    // and Wagner 1996), R-1132(E) at 240 K. None of the papers publishes an extrapolation below.
+    [Theory]
+    [InlineData("R-400", "R-114 ends, 0.00 °C")]
+    [InlineData("R-469A", "R-744 ends, -56.56 °C")]
+    [InlineData("R-470B", "R-744 ends, -56.56 °C")]
+    [InlineData("R-472A", "R-744 ends, -56.56 °C")]
+    [InlineData("R-472B", "R-744 ends, -56.56 °C")]
+    [InlineData("R-473A", "R-744 ends, -56.56 °C")]
+    [InlineData("R-474A", "R-1132(E) ends, -33.15 °C")]
+    public void A_blend_without_its_own_boiling_point_names_the_equation_that_ends(string designation, string end) =>
+        Assert.Contains(end, Fluids.Get(designation).BubbleAtPressure(101_325).Reason!, StringComparison.Ordinal);
+
+    // Where a mean of limits decides no component is blamed: R-410A's lies between R-32 (136.34 K) and R-125 (172.52 K), both a fifth or more.
+    [Fact]
+    public void A_limit_that_is_a_mean_blames_nobody()
+    {
+        Assert.Contains("where that of R-125 ends", Fluids.Get("R-410A").DewAtTemperature(150).Reason!, StringComparison.Ordinal);
+        var means = RefrigerantCatalogue.All.Where(i => i is { IsBlend: true, IsComputable: true }).Select(i => Fluids.Get(i.Designation))
+            .Where(f => f.BubbleAtTemperature(60).Reason!.Contains("blend's equations, -", StringComparison.Ordinal)).ToList();
+        Assert.NotEmpty(means);
+    }
+
+    // R-134a's equation (Tillner-Roth and Baehr 1994) has a loop with rising pressure between 1.06 and 1.48 of the critical density.
+    [Theory]
+    [InlineData(280)]
+    [InlineData(305)]
+    [InlineData(323)]
+    public void A_loop_inside_the_two_phase_region_is_no_liquid(double kelvin)
+    {
+        MixturePhase phase = new(Fluids.Model("R-134a"));
+        phase.SetComposition([1]);
+        phase.SetTemperature(kelvin);
+        phase.EvaluateVolume(6200);
+        Assert.True(phase.PressureByDensity > 0);
+        Assert.True(double.IsNaN(phase.SolveLiquid(phase.Pressure, 6200)));
+        Assert.False(double.IsNaN(phase.SolveLiquid(2e6, 14_000)));
+    }
 
     // At 315 K R-472A (mostly carbon dioxide) has a second pair of equal fugacities inside the unstable region.
     [Theory]

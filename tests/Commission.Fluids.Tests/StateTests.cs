@@ -102,6 +102,62 @@ public sealed class StateTests
         }
     }
 
+    // At 0.95 of the critical pressure substitution of equilibrium ratios does not end; the phase rule and the balance still hold.
+    [Theory]
+    [InlineData("R-407A")]
+    [InlineData("R-407F")]
+    [InlineData("R-407I")]
+    [InlineData("R-409B")]
+    [InlineData("R-419A")]
+    [InlineData("R-425A")]
+    [InlineData("R-427A")]
+    [InlineData("R-427C")]
+    [InlineData("R-436A")]
+    [InlineData("R-436B")]
+    [InlineData("R-467A")]
+    public void Near_the_critical_pressure_a_blend_splits_too(string designation)
+    {
+        var fluid = Fluids.Get(designation);
+        SharesAreFound(fluid, 0.95 * Fluids.Value(fluid.CriticalPoint).Pressure);
+    }
+
+    // Azeotropes with a glide of microkelvins: no temperature tells their states apart, the share of vapour does.
+    [Theory]
+    [InlineData("R-515B", 2.1e6)]
+    [InlineData("R-514A", 7e4)]
+    [InlineData("R-435A", 4.7e5)]
+    [InlineData("R-512A", 3e5)]
+    public void An_azeotrope_carries_the_enthalpy_that_was_asked(string designation, double pascals) => SharesAreFound(Fluids.Get(designation), pascals);
+
+    private static void SharesAreFound(Refrigerant fluid, double pascals)
+    {
+        SaturationState bubble = Fluids.Value(fluid.BubbleAtPressure(pascals)), dew = Fluids.Value(fluid.DewAtPressure(pascals));
+        var last = 0.0;
+        foreach (var share in new[] { 0.001, 0.1, 0.5, 0.9, 0.999 })
+        {
+            var h = bubble.LiquidEnthalpy + share * (dew.VaporEnthalpy - bubble.LiquidEnthalpy);
+            var s = Fluids.Value(fluid.AtPressureEnthalpy(pascals, h));
+            Assert.Equal(h, s.Enthalpy, 1e-4);
+            Assert.InRange(s.Temperature, bubble.Temperature - 1e-7, dew.Temperature + 1e-7);
+            Assert.InRange(s.VaporFraction, last, 1);
+            // T ds = dh − v dp: at one pressure the entropy answers for the same state.
+            Assert.Equal(s.VaporFraction, Fluids.Value(fluid.AtPressureEntropy(pascals, s.Entropy)).VaporFraction, 1e-6);
+            last = s.VaporFraction;
+        }
+    }
+
+    // Cp of the ideal gas in the paper's own form: Younglove and McLinden, J. Phys. Chem. Ref. Data 23 (1994) 731: c_i in T/456.831 K.
+    [Theory]
+    [InlineData(250)]
+    [InlineData(298.15)]
+    [InlineData(400)]
+    public void The_ideal_gas_of_R123_is_reduced_by_the_critical_temperature_of_its_paper(double kelvin)
+    {
+        var r = kelvin / 456.831;
+        var expected = 2.046009 + 22.231991 * r - 11.658491 * r * r + 2.691665 * r * r * r;
+        Assert.Equal(expected, 1 - Fluids.Model("R-123").Components[0].IdealAt(kelvin).TT, 1e-9 * expected);
+    }
+
     [Theory]
     [MemberData(nameof(Some))]
     public void Heat_capacities_and_sound_speed_are_those_of_differences(string designation)

@@ -3,6 +3,7 @@ using System.Globalization;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Fluids;
+using Commission.Fluids.Mixtures;
 using Commission.Fluids.Saturation;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
@@ -45,13 +46,22 @@ internal sealed class CircuitSaturation : IAnalysis<CircuitSaturation>
 
     /// <summary>The dew point at a pressure.</summary>
     /// <param name="pressure">A corrected pressure, absolute.</param>
-    public SaturationTemperature Dew(CorrectedReading pressure) => At(pressure, static (fluid, p) => fluid.DewAtPressure(p), () => _listed.Value.Dew);
+    public SaturationTemperature Dew(CorrectedReading pressure) =>
+        At(pressure, Often ? static (fluid, p) => fluid.Fast.DewPoint(p) : static (fluid, p) => Point(fluid.DewAtPressure(p)), () => _listed.Value.Dew);
 
     /// <summary>The bubble point at a pressure.</summary>
     /// <param name="pressure">A corrected pressure, absolute.</param>
-    public SaturationTemperature Bubble(CorrectedReading pressure) => At(pressure, static (fluid, p) => fluid.BubbleAtPressure(p), () => _listed.Value.Bubble);
+    public SaturationTemperature Bubble(CorrectedReading pressure) =>
+        At(pressure, Often ? static (fluid, p) => fluid.Fast.BubblePoint(p) : static (fluid, p) => Point(fluid.BubbleAtPressure(p)), () => _listed.Value.Bubble);
 
-    private SaturationTemperature At(CorrectedReading pressure, Func<Refrigerant, double, FluidResult<SaturationState>> curve, Func<RootCause?> beyond)
+    // Drawn errors ask thousands of times; one run asks less often than an expansion takes to make.
+    private bool Often => _context.Scope is SamplingScope;
+
+    private static FluidResult<SaturationPoint> Point(FluidResult<SaturationState> state) => state.Ok
+        ? FluidResult<SaturationPoint>.Of(new SaturationPoint(state.Value.Temperature, state.Value.TemperatureSlope))
+        : FluidResult<SaturationPoint>.None(state.Reason);
+
+    private SaturationTemperature At(CorrectedReading pressure, Func<Refrigerant, double, FluidResult<SaturationPoint>> curve, Func<RootCause?> beyond)
     {
         if (_circuit.Fluid is not { } fluid)
             return SaturationTemperature.None($"{Designation} cannot be computed: {_circuit.WhyNot}.");
@@ -78,31 +88,46 @@ internal sealed class CircuitSaturation : IAnalysis<CircuitSaturation>
     }
 
     // Where the listed normal boiling point lies further from the equations than the assumed share of the pressure allows, the rest
-    // of the way is a doubt of its own for that curve.
+    // of the way is a doubt of its own for that curve. A blend that is not listed takes the way of its sisters: the listed blends with
+    // the same estimated pair.
     private (RootCause? Bubble, RootCause? Dew) MakeListed()
     {
         const double StandardAtmosphere = 101_325;
-        if (_circuit.Fluid is not { IsBlend: true } fluid || fluid.CompareWithListedBoilingRange() is not { Ok: true, Value: var difference })
+        if (_circuit.Fluid is not { IsBlend: true } fluid)
             return (null, null);
-        return (
-            Beyond("bubble", difference.Bubble, fluid.BubbleAtPressure(StandardAtmosphere)),
-            Beyond("dew", difference.Dew, fluid.DewAtPressure(StandardAtmosphere)));
+        if (fluid.CompareWithListedBoilingRange() is { Ok: true, Value: var difference })
+        {
+            return (
+                Listed("bubble", difference.Bubble, fluid.BubbleAtPressure(StandardAtmosphere)),
+                Listed("dew", difference.Dew, fluid.DewAtPressure(StandardAtmosphere)));
+        }
+        return fluid.EstimateDeviation is { } sisters
+            ? (OfSisters("bubble", sisters.Bubble, sisters), OfSisters("dew", sisters.Dew, sisters))
+            : (null, null);
     }
 
-    private RootCause? Beyond(string curve, double kelvins, FluidResult<SaturationState> boiling)
+    private RootCause? Listed(string curve, double kelvins, FluidResult<SaturationState> boiling) =>
+        boiling.Ok
+            ? Beyond(
+                $"{Designation}: listed normal {curve} point",
+                string.Create(CultureInfo.InvariantCulture, $"ASHRAE 34 lists it {-kelvins:+0.00;−0.00} K from the equations, from memory; what goes beyond their own share"),
+                Math.Abs(kelvins) * boiling.Value.PressureSlope / boiling.Value.Pressure)
+            : null;
+
+    private RootCause? OfSisters(string curve, double share, EstimateDeviation sisters) => Beyond(
+        $"{Designation}: estimated pairs, {curve} point",
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"no boiling point of it is listed; {sisters.Pair} is estimated, and the points that ASHRAE 34 lists of {string.Join(", ", sisters.Sisters)} ({(sisters.HoldPair ? "with the same pair" : "estimated by the same rule, the furthest off")}) lie up to {100 * share:0.0} % of the pressure from the equations, from memory; what goes beyond their own share"),
+        share);
+
+    // The share is the half-width of a rectangular doubt.
+    private RootCause? Beyond(string name, string detail, double share)
     {
-        if (!boiling.Ok)
-            return null;
-        var share = Math.Abs(kelvins) * boiling.Value.PressureSlope / boiling.Value.Pressure / Math.Sqrt(3);
-        var rest = (share * share) - (_model.Value.StandardUncertainty * _model.Value.StandardUncertainty);
+        var standard = share / Math.Sqrt(3);
+        var rest = (standard * standard) - (_model.Value.StandardUncertainty * _model.Value.StandardUncertainty);
         return rest > 0
-            ? _context.Causes.Enter(
-                new RootCause(
-                    $"{Designation}: listed normal {curve} point",
-                    string.Create(CultureInfo.InvariantCulture, $"ASHRAE 34 lists it {-kelvins:+0.00;−0.00} K from the equations, from memory; what goes beyond their own share"),
-                    Math.Sqrt(rest),
-                    distribution: Distribution.Rectangular),
-                DisplayKind.Percentage)
+            ? _context.Causes.Enter(new RootCause(name, detail, Math.Sqrt(rest), distribution: Distribution.Rectangular), DisplayKind.Percentage)
             : null;
     }
 }

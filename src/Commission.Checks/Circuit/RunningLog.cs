@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Fluids;
-using Commission.Fluids.Saturation;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
@@ -73,8 +72,8 @@ internal sealed class RunningLog : IAnalysis<RunningLog>
         Name("log of the power", logs.Power);
         return new RunningLog
         {
-            Superheat = Course(context, row, "superheat", logs.VaporPressure, line, (fluid, p) => fluid.DewAtPressure(p), 1),
-            Subcooling = Course(context, row, "subcooling", logs.LiquidPressure, logs.LiquidLine, (fluid, p) => fluid.BubbleAtPressure(p), -1),
+            Superheat = Course(context, row, "superheat", logs.VaporPressure, line, (fluid, p) => fluid.Fast.DewTemperature(p), 1),
+            Subcooling = Course(context, row, "subcooling", logs.LiquidPressure, logs.LiquidLine, (fluid, p) => fluid.Fast.BubbleTemperature(p), -1),
             Stopped = logs.Power?.Data is { } power ? HasStopped(context, row, power) : null,
             Uses = [.. uses],
         };
@@ -87,7 +86,7 @@ internal sealed class RunningLog : IAnalysis<RunningLog>
     }
 
     // The line above or below saturation: sign +1 for superheat, −1 for subcooling.
-    private static LogCourse? Course(CheckContext context, ChargeRow row, string what, LogFile? pressure, LogFile? line, Func<Refrigerant, double, FluidResult<SaturationState>> saturation, int sign)
+    private static LogCourse? Course(CheckContext context, ChargeRow row, string what, LogFile? pressure, LogFile? line, Func<Refrigerant, double, FluidResult<double>> saturation, int sign)
     {
         if (pressure?.Data is not { UnitIsGuessed: false } low || line?.Data is not { } warm || context.Get<CircuitRefrigerant>().Fluid is not { } fluid)
             return null;
@@ -98,10 +97,10 @@ internal sealed class RunningLog : IAnalysis<RunningLog>
         var values = new List<double>();
         for (var t = start; t + Mean <= end + 1e-6; t += Mean)
         {
-            if (MeanOf(low, t, t + Mean) is not { } p || MeanOf(warm, t + shift, t + shift + Mean) is not { } kelvin || saturation(fluid, p + air) is not { Ok: true, Value: var state })
+            if (MeanOf(low, t, t + Mean) is not { } p || MeanOf(warm, t + shift, t + shift + Mean) is not { } kelvin || saturation(fluid, p + air) is not { Ok: true, Value: var saturated })
                 continue;
             times.Add(t + (Mean / 2));
-            values.Add(sign * (kelvin - state.Temperature));
+            values.Add(sign * (kelvin - saturated));
         }
 
         return times.Count < LeastMeans || times[^1] - times[0] < Least - Mean ? null : Of(context, what, times, values);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Commission.Checks.Kernel;
+using Commission.Fluids.Mixtures;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Corrections;
@@ -213,7 +214,7 @@ internal static class SourceNotes
                 notes.Add(new SourceNote("equation of state", refrigerant.Designation, fluid.IsBlend ? refrigerant.Info!.CompositionText : "", paper.Citation, "published"));
             notes.Add(new SourceNote("constant", $"{refrigerant.Designation}: gas constant used", string.Create(CultureInfo.InvariantCulture, $"{fluid.GasConstant:0.#########} J/(mol·K)"), "of the equation of state above", "published"));
             if (fluid.EstimatedPairs.Length > 0)
-                notes.Add(new SourceNote("equation of state", refrigerant.Designation, $"estimated pairs: {string.Join(", ", fluid.EstimatedPairs)}", "no published parameters for these pairs: Lorentz–Berthelot combination; the uncertainty is widened", "common practice"));
+                notes.Add(new SourceNote("equation of state", refrigerant.Designation, $"estimated pairs: {string.Join(", ", fluid.EstimatedPairs)}", $"no published parameters for these pairs: {string.Join(" and ", fluid.CombiningRules.Select(RuleText))}; the uncertainty is widened", "common practice"));
         }
 
         foreach (var step in findings.SelectMany(f => f.Trace).Where(s => s.Source.Length > 0).DistinctBy(s => s.Source).OrderBy(s => s.Source, StringComparer.Ordinal))
@@ -222,6 +223,12 @@ internal static class SourceNotes
         notes.Add(new SourceNote("standard", "statements of conformity", "guarded acceptance w = U; probability of conformity", "ILAC-G8:09/2019; JCGM 106:2012, 7 and 8", "from memory"));
         return notes.ToImmutable();
     }
+
+    private static string RuleText(CombiningRule rule) => rule switch
+    {
+        CombiningRule.LorentzBerthelot => "Lorentz–Berthelot combination",
+        _ => "the published parameters of the related pairs that are named",
+    };
 
     private static string MarkOf(string source) =>
         source.Contains("common practice", StringComparison.OrdinalIgnoreCase) ? "common practice"

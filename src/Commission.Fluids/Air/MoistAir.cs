@@ -5,7 +5,8 @@ namespace Commission.Fluids.Air;
 /// <summary>
 /// Moist air by the perfect-gas relations of the ASHRAE Handbook — Fundamentals, chapter 1, in their SI form (the I-P form differs by
 /// up to 0.03 % in humidity ratio: never mix the two). Real moist air differs from them by up to 0.55 % in humidity ratio, 0.65 kJ/kg
-/// and 0.025 K in wet bulb. Valid from −100 °C to 200 °C.
+/// and 0.03 K in wet bulb. Valid from −100 °C to 200 °C. A wick at or below 0 °C is taken as frozen: between about −0.4 and +0.5 °C
+/// some air has two wet bulbs, over ice and over undercooled or warming water, and the one over ice is answered wherever it exists.
 /// </summary>
 public static class MoistAir
 {
@@ -13,7 +14,7 @@ public static class MoistAir
 
     /// <summary>The state from dry bulb and wet bulb (a sling psychrometer).</summary>
     /// <param name="dryBulb">K.</param>
-    /// <param name="wetBulb">K, not above the dry bulb.</param>
+    /// <param name="wetBulb">K, not above the dry bulb; over ice at or below 0 °C.</param>
     /// <param name="pressure">Pa absolute.</param>
     public static FluidResult<MoistAirState> FromWetBulb(double dryBulb, double wetBulb, double pressure)
     {
@@ -82,11 +83,11 @@ public static class MoistAir
             287.042 * dryBulb * (1 + 1.607858 * w) / pressure);
     }
 
-    /// <summary>Handbook eqs. 33 (liquid on the wick) and 35 (ice below 0 °C).</summary>
+    /// <summary>Handbook eqs. 33 (liquid on the wick) and 35 (ice at or below 0 °C).</summary>
     private static double RatioFromWetBulb(double dryBulb, double wetBulb, double saturated)
     {
         double t = dryBulb - Freezing, s = wetBulb - Freezing;
-        return s >= 0
+        return s > 0
             ? ((2501 - 2.326 * s) * saturated - 1.006 * (t - s)) / (2501 + 1.86 * t - 4.186 * s)
             : ((2830 - 0.24 * s) * saturated - 1.006 * (t - s)) / (2830 + 1.86 * t - 2.1 * s);
     }
@@ -94,7 +95,14 @@ public static class MoistAir
     private static double WetBulb(double dryBulb, double w, double pressure)
     {
         double low = Math.Max(173.15, dryBulb - 100), high = dryBulb;
-        // W of the wet bulb rises with it: bisection, safe across the step between water and ice at 0 °C.
+        // W rises with the wet bulb over ice and over water and falls from the one to the other at 0 °C: over ice where ice has it.
+        if (dryBulb > Freezing && low < Freezing)
+        {
+            if (SaturationRatio(Freezing, pressure) is not double atFreezing || w <= RatioFromWetBulb(dryBulb, Freezing, atFreezing))
+                high = Freezing;
+            else
+                low = Freezing;
+        }
         for (var i = 0; i < 100 && high - low > 1e-11 * high; i++)
         {
             var middle = 0.5 * (low + high);
@@ -106,9 +114,10 @@ public static class MoistAir
         return 0.5 * (low + high);
     }
 
+    /// <summary>Humidity ratio of air saturated at a wet bulb, over ice at or below 0 °C; null where water boils.</summary>
     private static double? SaturationRatio(double kelvin, double pressure)
     {
-        var vapor = Math.Exp(LnSaturationPressure(kelvin, out _));
+        var vapor = Math.Exp(kelvin <= Freezing ? LnOverIce(kelvin, out _) : LnOverWater(kelvin, out _));
         return vapor < pressure ? 0.621945 * vapor / (pressure - vapor) : null;
     }
 
@@ -133,14 +142,17 @@ public static class MoistAir
         return InRange(t) ? t : null;
     }
 
-    private static double LnSaturationPressure(double kelvin, out double slope)
+    private static double LnSaturationPressure(double kelvin, out double slope) =>
+        kelvin < Freezing ? LnOverIce(kelvin, out slope) : LnOverWater(kelvin, out slope);
+
+    private static double LnOverIce(double t, out double slope)
     {
-        var t = kelvin;
-        if (t < Freezing)
-        {
-            slope = 5674.5359 / (t * t) - 9.677843e-3 + 2 * 6.2215701e-7 * t + 3 * 2.0747825e-9 * t * t - 4 * 9.484024e-13 * t * t * t + 4.1635019 / t;
-            return -5674.5359 / t + 6.3925247 + t * (-9.677843e-3 + t * (6.2215701e-7 + t * (2.0747825e-9 - t * 9.484024e-13))) + 4.1635019 * Math.Log(t);
-        }
+        slope = 5674.5359 / (t * t) - 9.677843e-3 + 2 * 6.2215701e-7 * t + 3 * 2.0747825e-9 * t * t - 4 * 9.484024e-13 * t * t * t + 4.1635019 / t;
+        return -5674.5359 / t + 6.3925247 + t * (-9.677843e-3 + t * (6.2215701e-7 + t * (2.0747825e-9 - t * 9.484024e-13))) + 4.1635019 * Math.Log(t);
+    }
+
+    private static double LnOverWater(double t, out double slope)
+    {
         slope = 5800.2206 / (t * t) - 4.8640239e-2 + 2 * 4.1764768e-5 * t - 3 * 1.4452093e-8 * t * t + 6.5459673 / t;
         return -5800.2206 / t + 1.3914993 + t * (-4.8640239e-2 + t * (4.1764768e-5 - t * 1.4452093e-8)) + 6.5459673 * Math.Log(t);
     }

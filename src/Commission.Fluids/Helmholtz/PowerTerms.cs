@@ -8,6 +8,7 @@ internal sealed class PowerTerms : ResidualTerms
     private readonly int[] _d;
     private readonly int[] _l;
     private readonly int _mask;
+    private readonly TemperaturePowers _powers;
 
     public PowerTerms(double[] n, double[] t, int[] d, int[] l)
     {
@@ -15,6 +16,7 @@ internal sealed class PowerTerms : ResidualTerms
         _t = t;
         _d = d;
         _l = l;
+        _powers = new TemperaturePowers(t);
         foreach (var li in l)
             _mask |= li > 0 ? 1 << li : 0;
     }
@@ -27,10 +29,11 @@ internal sealed class PowerTerms : ResidualTerms
     {
         var m = _n.Length;
         Span<double> c = work[..m], q = work.Slice(m, m), qq = work.Slice(2 * m, m);
+        _powers.Fill(tau, lnTau, c);
         for (var k = 0; k < m; k++)
         {
             var t = _t[k];
-            var value = _n[k] * Math.Exp(t * lnTau);
+            var value = _n[k] * c[k];
             c[k] = value;
             q[k] = value * t;
             qq[k] = value * t * (t - 1);
@@ -87,6 +90,74 @@ internal sealed class PowerTerms : ResidualTerms
         sum.A += a;
         sum.D += ad;
         sum.DD += add;
+    }
+}
+
+/// <summary>
+/// τ^t of all terms. Most equations have exponents in quarters between −8 and 56: those are products of two shared powers, and only the
+/// others need an exponential, each once.
+/// </summary>
+internal sealed class TemperaturePowers
+{
+    private const int Quarters = 4;
+    private const int Units = 8;
+    private const int Eights = 8;
+
+    private readonly double[] _t;
+
+    // Of a term in quarters 4t + 32, of another −1, or −2 less the earlier term with the same exponent.
+    private readonly int[] _plan;
+    private readonly int _highest;
+    private readonly bool _anyQuarter;
+
+    public TemperaturePowers(double[] t)
+    {
+        _t = t;
+        _plan = new int[t.Length];
+        for (var k = 0; k < t.Length; k++)
+        {
+            var quarters = Quarters * (t[k] + Units);
+            if (quarters == Math.Floor(quarters) && quarters >= 0 && quarters < Quarters * Units * Eights)
+            {
+                _plan[k] = (int)quarters;
+                _highest = Math.Max(_highest, (int)quarters / (Quarters * Units));
+                _anyQuarter = true;
+            }
+            else
+            {
+                var earlier = Array.IndexOf(t, t[k], 0, k);
+                _plan[k] = earlier < 0 ? -1 : -2 - earlier;
+            }
+        }
+    }
+
+    public void Fill(double tau, double lnTau, Span<double> values)
+    {
+        Span<double> fine = stackalloc double[Quarters * Units];
+        Span<double> coarse = stackalloc double[Eights];
+        if (_anyQuarter)
+        {
+            double half = Math.Sqrt(tau), quarter = Math.Sqrt(half), three = half * quarter, unit = 1;
+            for (var i = 0; i < Quarters * Units; i += Quarters)
+            {
+                fine[i] = unit;
+                fine[i + 1] = unit * quarter;
+                fine[i + 2] = unit * half;
+                fine[i + 3] = unit * three;
+                unit *= tau;
+            }
+            coarse[0] = 1 / unit;
+            coarse[1] = 1;
+            for (var i = 2; i <= _highest; i++)
+                coarse[i] = coarse[i - 1] * unit;
+        }
+        for (var k = 0; k < values.Length; k++)
+        {
+            var plan = _plan[k];
+            values[k] = plan >= 0 ? fine[plan & (Quarters * Units - 1)] * coarse[plan >> 5]
+                : plan == -1 ? Math.Exp(_t[k] * lnTau)
+                : values[-2 - plan];
+        }
     }
 }
 

@@ -13,11 +13,14 @@ internal sealed record BinaryPair(int A, int B, double BetaT, double GammaT, dou
     /// <summary>How the parameters were estimated; null when they are published for this pair.</summary>
     public string? Estimate { get; init; }
 
+    /// <summary>The rule of the estimate; null when the parameters are published for this pair.</summary>
+    public CombiningRule? Rule { get; init; }
+
     /// <summary>
     /// The Lorentz–Berthelot combining rule in the reduced form of Kunz and Wagner 2012: β = 1 and γ = 1, so that
     /// T_ab = √(T_a T_b) and v_ab = ((v_a^⅓ + v_b^⅓)/2)³.
     /// </summary>
-    public static BinaryPair LorentzBerthelot(int a, int b) => new(a, b, 1, 1, 1, 1, 0, null, []) { Estimate = "Lorentz–Berthelot" };
+    public static BinaryPair LorentzBerthelot(int a, int b) => new(a, b, 1, 1, 1, 1, 0, null, []) { Estimate = "Lorentz–Berthelot", Rule = CombiningRule.LorentzBerthelot };
 }
 
 /// <summary>Reads the binary reducing parameters and the departure functions of a set of components.</summary>
@@ -102,6 +105,7 @@ internal static class MixtureFiles
             return new BinaryPair(Math.Min(a, b), Math.Max(a, b), inverted ? 1 / betaT : betaT, p.Number("gamma T"), inverted ? 1 / betaV : betaV, p.Number("gamma v"), 0, null, [paper])
             {
                 Estimate = $"parameters of {likeA} + {likeB}",
+                Rule = CombiningRule.Relative,
             };
         }
         throw new InvalidOperationException($"The stand-in pair {likeA} + {likeB} has no parameters.");

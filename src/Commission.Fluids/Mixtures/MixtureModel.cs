@@ -34,6 +34,9 @@ internal sealed class MixtureModel
                 mask |= pair.Departure.DecayMask;
         }
         DecayMask = mask;
+        ReducingState reducing = new(components.Length);
+        reducing.Set(composition, [.. components.Select(c => c.ReducingTemperature)], pairs, CrossTemperature, temperature: true);
+        ReducingTemperature = reducing.Value;
     }
 
     public EquationOfState[] Components { get; }
@@ -52,6 +55,9 @@ internal sealed class MixtureModel
 
     /// <summary>kg/mol of the blend as designated.</summary>
     public double MolarMass { get; }
+
+    /// <summary>Reducing temperature of the blend as designated, K.</summary>
+    public double ReducingTemperature { get; }
 
     public int DecayMask { get; }
 

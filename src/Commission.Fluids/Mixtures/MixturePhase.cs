@@ -246,9 +246,12 @@ internal sealed class MixturePhase
 
     /// <summary>
     /// The density of the liquid at the pressure, starting from a guess; NaN where the liquid branch has no such root. From the dense
-    /// side Newton's method converges without crossing the spinodal, because p(ρ) is convex there.
+    /// side Newton's method converges without crossing the spinodal, because p(ρ) is convex there. A root less dense than the
+    /// true branch ever is belongs to a loop of the equation inside the two-phase region and is refused: in units of the reducing density
+    /// such loops end at 1.6 (six tenths of the reducing temperature), 1.55 (three quarters) and 1.45 (nine tenths; R-134a 1.41), the
+    /// liquid's own branches of the equations at hand begin at 2.2, 1.95 and 1.65.
     /// </summary>
-    public double SolveLiquid(double pressure, double guess)
+    public double SolveLiquid(double pressure, double guess, double tolerance = 1e-11)
     {
         var rho = guess;
         for (var iteration = 0; iteration < 60; iteration++)
@@ -268,14 +271,20 @@ internal sealed class MixturePhase
             else if (step < -limit)
                 step = -limit;
             rho += step;
-            if (Math.Abs(step) < 1e-11 * rho)
-                return rho;
+            if (Math.Abs(step) < tolerance * rho)
+                return IsLoop(rho) ? double.NaN : rho;
         }
         return double.NaN;
     }
 
+    private bool IsLoop(double rho)
+    {
+        var reduced = Temperature / ReducingTemperature;
+        return reduced < 0.9 && rho < (2.1 - reduced / 1.5) * ReducingDensity;
+    }
+
     /// <summary>The density of the vapour at the pressure; NaN where the vapour branch ends below this pressure.</summary>
-    public double SolveVapor(double pressure)
+    public double SolveVapor(double pressure, double tolerance = 1e-11)
     {
         var rt = Model.GasConstant * Temperature;
         var rho = pressure / rt;
@@ -290,7 +299,7 @@ internal sealed class MixturePhase
             else if (step < -0.5 * rho)
                 step = -0.5 * rho;
             rho += step;
-            if (Math.Abs(step) < 1e-11 * rho)
+            if (Math.Abs(step) < tolerance * rho)
                 return rho;
         }
         return double.NaN;

@@ -12,6 +12,9 @@ internal sealed class BlendSaturation
 {
     private const int MaximumIterations = 40;
 
+    // A density on the way needs no more digits than the composition it is for.
+    private const double StartTolerance = 1e-3;
+
     private readonly MixtureModel _model;
     private readonly MixturePhase _liquid;
     private readonly MixturePhase _vapor;
@@ -62,7 +65,7 @@ internal sealed class BlendSaturation
         LiquidSplits = false;
         for (var attempt = 0; attempt < 2; attempt++)
         {
-            var substitutions = attempt == 0 ? 2 : 40;
+            var substitutions = attempt == 0 ? 1 : 40;
             if (Start(curve, temperature, substitutions) && Newton(curve, temperature, double.NaN) && Accept())
                 return true;
         }
@@ -75,7 +78,7 @@ internal sealed class BlendSaturation
         var temperature = RoughTemperature(curve, pressure);
         for (var attempt = 0; attempt < 2; attempt++)
         {
-            var substitutions = attempt == 0 ? 2 : 40;
+            var substitutions = attempt == 0 ? 1 : 40;
             if (Start(curve, temperature, substitutions) && Newton(curve, temperature, pressure) && Accept())
                 return true;
         }
@@ -91,7 +94,7 @@ internal sealed class BlendSaturation
         var target = Math.Log(pressure);
         double t0 = 0.75 * tr, f0 = Math.Log(RoughPressure(curve, t0)) - target;
         double t1 = 0.65 * tr, f1 = Math.Log(RoughPressure(curve, t1)) - target;
-        for (var i = 0; i < 12 && Math.Abs(f1) > 1e-3; i++)
+        for (var i = 0; i < 12 && Math.Abs(f1) > 1e-2; i++)
         {
             var inverse = 1 / t1 - f1 * (1 / t1 - 1 / t0) / (f1 - f0);
             var next = Math.Clamp(1 / inverse, 0.3 * tr, 1.1 * tr);
@@ -142,17 +145,17 @@ internal sealed class BlendSaturation
             var eos = _model.Components[i];
             volume += _liquid.X[i] / eos.LiquidDensity.At(Math.Min(temperature, 0.95 * eos.CriticalTemperature));
         }
-        double liquidDensity = 1 / volume, vaporDensity = double.NaN;
+        double liquidDensity = 1 / volume, vaporDensity = double.NaN, factor = 1;
         for (var step = 0; step < substitutions; step++)
         {
-            liquidDensity = _liquid.SolveLiquid(p, liquidDensity);
+            liquidDensity = _liquid.SolveLiquid(p, liquidDensity, StartTolerance);
             if (double.IsNaN(liquidDensity))
                 return false;
-            vaporDensity = _vapor.SolveVapor(p);
+            vaporDensity = _vapor.SolveVapor(p, StartTolerance);
             for (var lower = 0; double.IsNaN(vaporDensity) && lower < 12; lower++)
             {
                 p *= 0.9;
-                vaporDensity = _vapor.SolveVapor(p);
+                vaporDensity = _vapor.SolveVapor(p, StartTolerance);
             }
             if (double.IsNaN(vaporDensity))
                 return false;
@@ -175,21 +178,22 @@ internal sealed class BlendSaturation
                 _incipient[i] /= sum;
                 change = Math.Max(change, Math.Abs(_incipient[i] - other.X[i]));
             }
-            var factor = Math.Clamp(bubble ? sum : 1 / sum, 0.5, 2);
+            factor = Math.Clamp(bubble ? sum : 1 / sum, 0.5, 2);
             p *= factor;
             other.SetComposition(_incipient);
             other.SetTemperature(temperature);
             if (change < 1e-3 && Math.Abs(factor - 1) < 1e-3)
                 break;
         }
+        // The incipient phase has changed its composition since its density was found. Vapor is near enough to a gas to follow the
+        // pressure; liquid is not.
         if (bubble)
         {
-            var rho = _vapor.SolveVapor(p);
-            vaporDensity = double.IsNaN(rho) ? vaporDensity : rho;
+            vaporDensity *= factor;
         }
         else
         {
-            var rho = _liquid.SolveLiquid(p, liquidDensity);
+            var rho = _liquid.SolveLiquid(p, liquidDensity, StartTolerance);
             liquidDensity = double.IsNaN(rho) ? liquidDensity : rho;
         }
         SetUnknowns(curve, liquidDensity, vaporDensity, temperature);
@@ -231,7 +235,9 @@ internal sealed class BlendSaturation
             for (var i = 0; i < size; i++)
                 _u[i] += scale * _right[i];
             var total = Math.Max(largest, Math.Max(largestFixed, temperatureStep));
-            if (total < 1e-8)
+            // Newton's error squares itself from step to step: what is left after this one is foreseen from the last two.
+            var foreseen = total * total * (total / (previous * previous));
+            if (total < 1e-8 || (total < 1e-5 && foreseen < 1e-13))
                 return Finish(curve);
             if (iteration > 12 && total > 0.5 * previous && total < 1e-6)
                 return Finish(curve);

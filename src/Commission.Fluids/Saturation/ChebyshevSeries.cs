@@ -20,6 +20,9 @@ internal sealed class ChebyshevSeries
 
     public double High { get; }
 
+    /// <summary>Whether the expansion is of this x.</summary>
+    public bool Holds(double x) => x >= Low && x <= High;
+
     /// <summary>Number of coefficients kept.</summary>
     public int Length => _coefficients.Length;
 
@@ -62,6 +65,26 @@ internal sealed class ChebyshevSeries
             b2 = b1;
             b1 = b;
         }
+        return c[0] + 0.5 * y2 * b1 - b2;
+    }
+
+    /// <summary>The value and the derivative of the expansion at x.</summary>
+    public double At(double x, out double derivative)
+    {
+        var c = _coefficients;
+        var y2 = _scale * x + _shift;
+        double b1 = 0, b2 = 0, d1 = 0, d2 = 0;
+        for (var k = c.Length - 1; k > 0; k--)
+        {
+            // The recurrence itself and its derivative by y2.
+            var d = b1 + y2 * d1 - d2;
+            d2 = d1;
+            d1 = d;
+            var b = c[k] + y2 * b1 - b2;
+            b2 = b1;
+            b1 = b;
+        }
+        derivative = _scale * (0.5 * b1 + 0.5 * y2 * d1 - d2);
         return c[0] + 0.5 * y2 * b1 - b2;
     }
 

@@ -79,8 +79,8 @@ internal sealed class FluidSolver
             Slope);
     }
 
-    /// <summary>Compositions of liquid and vapour and the liquid's molar density of the last saturation solution.</summary>
-    public (double[] Liquid, double[] Vapor, double LiquidDensity) Phases() => (_liquid.X.ToArray(), _vapor.X.ToArray(), _liquid.Density);
+    /// <summary>Both phases of the last saturation solution.</summary>
+    public PhasePair Phases() => new(Temperature, _liquid.X.ToArray(), _vapor.X.ToArray(), _liquid.Density, _vapor.Density);
 
     private void SetFixed(SaturationCurve curve) =>
         (curve == SaturationCurve.Bubble ? _liquid : _vapor).SetComposition(_model.Composition);

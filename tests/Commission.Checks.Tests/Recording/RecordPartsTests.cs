@@ -49,6 +49,17 @@ public sealed class RecordPartsTests
         Assert.Equal(["G-7", ""], record.Instruments.Select(i => i.Serial));
     }
 
+    // What stands in for unpublished pairs is told by the models themselves (Lemmon and Jacobsen 2004; Kunz and Wagner 2012; Bell and Lemmon 2016).
+    [Theory]
+    [InlineData("R-438A", "no published parameters for these pairs: the published parameters of the related pairs that are named; the uncertainty is widened")]
+    [InlineData("R-409B", "no published parameters for these pairs: Lorentz–Berthelot combination; the uncertainty is widened")]
+    [InlineData("R-414A", "no published parameters for these pairs: Lorentz–Berthelot combination and the published parameters of the related pairs that are named; the uncertainty is widened")]
+    public void A_source_names_the_rule_that_was_used_for_estimated_pairs(string refrigerant, string source)
+    {
+        var record = JobLines.Record(ChargeJobs.FenRow.With("refrigerant: R-410A", $"refrigerant: {refrigerant}"));
+        Assert.Equal(source, Assert.Single(record.Sources, n => n.Text.StartsWith("estimated pairs", StringComparison.Ordinal)).Citation);
+    }
+
     [Fact]
     public void The_head_says_which_job_it_is()
     {

@@ -142,4 +142,29 @@ public sealed class MoistAirTests
     }
 
     private static double Kelvin(double fahrenheit) => (fahrenheit + 459.67) / 1.8;
+
+    // Between −0.4 and +0.5 °C air of 10 °C has a wet bulb over ice and one over water. Real moist air of the same state (relations of
+    // ASHRAE RP-1485, ice at or below 0 °C) at 84 kPa and 10 %: 273.005 K; the perfect-gas relations agree to 0.03 K.
+    [Fact]
+    public void Where_ice_and_water_both_have_a_wet_bulb_the_wick_is_frozen()
+    {
+        Assert.Equal(273.005, Fluids.Value(MoistAir.FromRelativeHumidity(283.15, 0.10, 84_000)).WetBulb, 0.03);
+        var last = 0.0;
+        for (var rh = 0.05; rh < 0.2; rh += 0.0005)
+        {
+            var air = Fluids.Value(MoistAir.FromRelativeHumidity(283.15, rh, 84_000));
+            Assert.True(air.WetBulb > last, $"{rh}");
+            Assert.Equal(air.HumidityRatio, Fluids.Value(MoistAir.FromWetBulb(283.15, air.WetBulb, 84_000)).HumidityRatio, 1e-10);
+            last = air.WetBulb;
+        }
+    }
+
+    [Fact]
+    public void A_wick_at_0_C_is_frozen()
+    {
+        // Handbook eq. 35 at t* = 0: W = (2830 Ws* − 1.006 t)/(2830 + 1.86 t), Ws* = 0.621945·611.15/(101325 − 611.15), the pressure over ice.
+        var saturated = 0.621945 * 611.15 / (101_325 - 611.15);
+        var w = (2830 * saturated - 1.006 * 5) / (2830 + 1.86 * 5);
+        Assert.Equal(w, Fluids.Value(MoistAir.FromWetBulb(278.15, 273.15, 101_325)).HumidityRatio, 1e-6);
+    }
 }
