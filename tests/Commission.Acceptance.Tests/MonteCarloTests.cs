@@ -44,44 +44,51 @@ public sealed class MonteCarloTests
     [MemberData(nameof(Examples))]
     public void Drawn_errors_give_the_estimate_and_the_uncertainty_of_the_linear_result(string example)
     {
-        var linear = Keyed(ExamplesLibrary.Findings(example)).Where(f => f.Finding.Measured is { StandardUncertaintySi: > 0 }).ToDictionary(f => f.Key, f => f.Finding, StringComparer.Ordinal);
-        var drawn = Draw(example, linear.ToDictionary(l => l.Key, l => Target(l.Value)));
+        var linear = Numbers(Keyed(ExamplesLibrary.Findings(example))).Where(n => n.Result.U > 0).ToDictionary(n => n.Key, n => n, StringComparer.Ordinal);
+        var drawn = Draw(example, [.. linear.Keys]);
         var faults = new List<string>();
-        foreach (var (key, finding) in linear)
+        foreach (var (key, (_, check, expected)) in linear)
         {
-            var expected = finding.Measured!;
             var result = MonteCarloResult.Of(drawn[key]);
-            var u = expected.StandardUncertaintySi!.Value;
+            var u = expected.U;
             var digit = 0.5 * Math.Pow(10, Math.Floor(Math.Log10(u)) - 1);
             // A t of ν degrees of freedom scatters more than its scale, by √(ν/(ν − 2)); below three it has no standard deviation.
-            var widest = u * (expected.DegreesOfFreedom is not { } nu ? 1 : nu > 2 ? Math.Sqrt(nu / (nu - 2)) : double.PositiveInfinity);
-            var bend = Kinked.TryGetValue(finding.Check, out var kink) ? kink.ShareOfU * u : 0;
+            var widest = u * (expected.Freedom is not { } nu || double.IsInfinity(nu) ? 1 : nu > 2 ? Math.Sqrt(nu / (nu - 2)) : double.PositiveInfinity);
+            var bend = Kinked.TryGetValue(check, out var kink) ? kink.ShareOfU * u : 0;
             var ofMean = bend + digit + (Scatter * result.StandardUncertainty / Math.Sqrt(drawn[key].Count));
             var ofSpread = bend + digit + (Scatter * u / Math.Sqrt(2.0 * drawn[key].Count));
             if (drawn[key].Count < LeastShareOfTrials * Trials)
                 faults.Add(Line($"{key}: {drawn[key].Count} of {Trials} trials gave a number"));
-            if (Math.Abs(result.Mean - expected.Value.Si) > ofMean)
-                faults.Add(Line($"{key}: y {expected.Value.Si:G6} linear, {result.Mean:G6} drawn; u {u:G3}"));
+            if (Math.Abs(result.Mean - expected.Y) > ofMean)
+                faults.Add(Line($"{key}: y {expected.Y:G6} linear, {result.Mean:G6} drawn; u {u:G3}"));
             if (result.StandardUncertainty < u - ofSpread || result.StandardUncertainty > widest + ofSpread)
                 faults.Add(Line($"{key}: u {u:G4} linear, {result.StandardUncertainty:G4} drawn"));
-            var covered = drawn[key].Count(y => Math.Abs(y - expected.Value.Si) <= expected.ExpandedSi) / (double)drawn[key].Count;
+            var covered = drawn[key].Count(y => Math.Abs(y - expected.Y) <= expected.Expanded) / (double)drawn[key].Count;
             TestContext.Current.TestOutputHelper?.WriteLine(Line($"{key}: {covered:0.0 %} of the trials within U; 95.45 % is meant"));
         }
 
         Assert.True(faults.Count == 0, $"{example}, {linear.Count} numbers:\n{string.Join('\n', faults)}");
     }
 
-    // The doubt of a target that is itself read goes into the number judged, and the limit stands still (GUM 5): in a trial it is the limit that
-    // moves. What counts is the distance of the two.
-    private static double Target(Finding finding) => finding.Limits is [var limit, ..] ? limit.TargetSi ?? limit.UpperSi ?? limit.LowerSi ?? 0 : 0;
+    // The number of a finding, and where a target moves with readings of its own, the distance to it.
+    private static IEnumerable<(string Key, string Check, (double Y, double U, double Expanded, double? Freedom) Result)> Numbers(IEnumerable<(string Key, Finding Finding)> findings)
+    {
+        foreach (var (key, finding) in findings)
+        {
+            if (finding.Measured is { } m)
+                yield return (key, finding.Check, (m.Value.Si, m.StandardUncertaintySi ?? 0, m.ExpandedSi ?? 0, m.DegreesOfFreedom));
+            if (finding.Distance is { } d)
+                yield return ($"{key}, distance to the target", finding.Check, (d.Value, d.StandardUncertainty, d.Expanded, d.DegreesOfFreedom));
+        }
+    }
 
-    private static Dictionary<string, List<double>> Draw(string example, Dictionary<string, double> targets)
+    private static Dictionary<string, List<double>> Draw(string example, string[] keys)
     {
         var job = ExamplesLibrary.Read(example).Job!;
-        var drawn = targets.Keys.ToDictionary(k => k, _ => new List<double>(Trials), StringComparer.Ordinal);
+        var drawn = keys.ToDictionary(k => k, _ => new List<double>(Trials), StringComparer.Ordinal);
 
         // Each stream has its own seed and its own findings, so that the result does not depend on which runs first.
-        foreach (var stream in Enumerable.Range(1, Streams).AsParallel().AsOrdered().Select(seed => Stream(job, 20260600 + seed, targets)).ToList())
+        foreach (var stream in Enumerable.Range(1, Streams).AsParallel().AsOrdered().Select(seed => Stream(job, 20260600 + seed, keys)).ToList())
         {
             foreach (var (key, value) in stream)
                 drawn[key].Add(value);
@@ -90,20 +97,20 @@ public sealed class MonteCarloTests
         return drawn;
     }
 
-    private static List<(string Key, double Value)> Stream(Job job, int seed, Dictionary<string, double> targets)
+    private static List<(string Key, double Value)> Stream(Job job, int seed, string[] keys)
     {
         var scope = new SamplingScope(new Random(seed));
-        var checks = CheckCatalogue.All.Where(c => targets.Keys.Any(k => k == c.Id || k.StartsWith(c.Id + " ", StringComparison.Ordinal))).ToList();
+        var wanted = keys.ToHashSet(StringComparer.Ordinal);
+        var checks = CheckCatalogue.All.Where(c => keys.Any(k => k == c.Id || k.StartsWith(c.Id + " ", StringComparison.Ordinal) || k.StartsWith(c.Id + ",", StringComparison.Ordinal))).ToList();
         var values = new List<(string Key, double Value)>();
         for (var trial = 0; trial < Trials / Streams; trial++)
         {
             scope.NextTrial();
             var context = new CheckContext(job, new CheckSettings(job.Identity.Date.Value) { Scope = scope });
-            foreach (var (key, finding) in Keyed(checks.SelectMany(c => c.Evaluate(context))))
+            foreach (var (key, _, result) in Numbers(Keyed(checks.SelectMany(c => c.Evaluate(context)))))
             {
-                // Without a limit the trial was not judged, and no target moved.
-                if (finding.Measured is { } measured && targets.TryGetValue(key, out var target))
-                    values.Add((key, measured.Value.Si - (finding.Limits.IsEmpty ? 0 : Target(finding) - target)));
+                if (wanted.Contains(key))
+                    values.Add((key, result.Y));
             }
         }
 

@@ -18,7 +18,7 @@ public sealed class PropertyTestsOfLimits
         { "cold-room", "strength: {pressure: 31.2 bar(g)", "strength: {pressure: 20.1 bar(g)", "pressure-test.strength", "", Verdict.Pass, Verdict.Fail },
         { "cold-room", "pump alone: 5 Pa", "pump alone: 15 Pa", "evacuation.rig", "pump alone", Verdict.Pass, Verdict.Fail },
         { "leak-repair", "{at: \"14:30\", pressure: 43 Pa}", "{at: \"14:30\", pressure: 243 Pa}", "evacuation.hold", "", Verdict.Pass, Verdict.Fail },
-        { "tarn-lane", "liquid line: 97.0", "liquid line: 103.0", "charge.subcooling", "11:35", Verdict.Pass, Verdict.Fail },
+        { "tarn-lane", "liquid line: 97.0", "liquid line: 103.0", "charge.subcooling", "11:35", Verdict.PassWithinUncertainty, Verdict.Fail },
         { "tarn-lane", "vapor line: 57.2", "vapor line: 46.0", "charge.superheat-floor", "11:35", Verdict.Pass, Verdict.Fail },
         { "wrong-curve", "vapor line: 7.2", "vapor line: 13.2", "charge.superheat", "10:20", Verdict.Fail, Verdict.Pass },
         { "tarn-lane", "after: 23.84 lb", "after: 23.40 lb", "charge.by-weight", "", Verdict.Pass, Verdict.Fail },

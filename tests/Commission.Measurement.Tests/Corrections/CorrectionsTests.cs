@@ -37,7 +37,7 @@ public sealed class CorrectionsTests
     [Fact]
     public void A_reference_with_uncertainty_corrects_the_gain()
     {
-        var check = new PointToPointCheck("high", Zero, [new KnownPoint(300 * Psi, 301.1 * Psi, 0.3 * Psi, "test gauge")], 0.1 * Psi);
+        var check = new PointToPointCheck("high", Zero, [new KnownPoint(300 * Psi, 301.1 * Psi, 0.3 * Psi, "test gauge")], 0.1 * Psi, 0.2);
         var corrected = check.Correct(LinearScope.Instance, Digits(340.8), Psig);
 
         // 341.1·300/301.4: beyond 301.4 by less than a quarter.
@@ -60,7 +60,7 @@ public sealed class CorrectionsTests
     [Fact]
     public void Far_beyond_the_points_only_the_zero_is_removed()
     {
-        var check = new PointToPointCheck("high", Zero, [new KnownPoint(300 * Psi, 301.1 * Psi, 0.3 * Psi, "test gauge")], 0.1 * Psi);
+        var check = new PointToPointCheck("high", Zero, [new KnownPoint(300 * Psi, 301.1 * Psi, 0.3 * Psi, "test gauge")], 0.1 * Psi, 0.2);
         var corrected = check.Correct(LinearScope.Instance, Digits(440), Psig);
         Assert.Equal(440.3, corrected.Value.Value / Psi, 1e-9);
         Assert.False(corrected.Steps[1].Applied);
@@ -74,7 +74,7 @@ public sealed class CorrectionsTests
     [Fact]
     public void A_reference_without_uncertainty_is_reported_only()
     {
-        var check = new PointToPointCheck("high", Zero, [new KnownPoint(300 * Psi, 301.1 * Psi, null, "cylinder")], 0.1 * Psi);
+        var check = new PointToPointCheck("high", Zero, [new KnownPoint(300 * Psi, 301.1 * Psi, null, "cylinder")], 0.1 * Psi, 0.2);
         var corrected = check.Correct(LinearScope.Instance, Digits(340.8), Psig);
         Assert.Equal(341.1, corrected.Value.Value / Psi, 1e-9);
         Assert.Equal("high read 301.1 psig at 300.0 psig (cylinder), 1.40 psi off after its zero; the reference states no uncertainty, so this is reported and not corrected.", corrected.Steps[1].Text);
@@ -83,7 +83,7 @@ public sealed class CorrectionsTests
     [Fact]
     public void Between_several_points_the_line_bends()
     {
-        var check = new PointToPointCheck("probe", null, [new KnownPoint(40, 42, 0.1, "bath"), new KnownPoint(0, 1, 0.1, "ice"), new KnownPoint(80, 81, 0.1, "bath")], null);
+        var check = new PointToPointCheck("probe", null, [new KnownPoint(40, 42, 0.1, "bath"), new KnownPoint(0, 1, 0.1, "ice"), new KnownPoint(80, 81, 0.1, "bath")], null, 0.2);
         Assert.Equal(20, Read(21.5), 1e-12);
         Assert.Equal(60, Read(61.5), 1e-12);
         Assert.Equal(0, Read(1), 1e-12);
@@ -95,17 +95,22 @@ public sealed class CorrectionsTests
     [Fact]
     public void One_point_without_a_zero_shifts()
     {
-        var check = new PointToPointCheck("probe", null, [new KnownPoint(40, 41, 0.1, "bath")], null);
-        var corrected = check.Correct(LinearScope.Instance, Uncertain.Exact(50), Fahrenheit);
-        Assert.Equal(49, corrected.Value.Value, 1e-12);
+        var check = new PointToPointCheck("probe", null, [new KnownPoint(40, 41, 0.1, "bath")], null, 0.2);
+        var corrected = check.Correct(LinearScope.Instance, Uncertain.Exact(48), Fahrenheit);
+        Assert.Equal(47, corrected.Value.Value, 1e-12);
         Assert.Equal(0.1, corrected.Value.StandardUncertainty, 1e-12);
+
+        // 20 % of 40 from the 41 that was read: 33 to 49; further away one point says nothing.
+        Assert.True(check.Correct(LinearScope.Instance, Uncertain.Exact(48.9), Fahrenheit).Steps[0].Applied);
+        Assert.False(check.Correct(LinearScope.Instance, Uncertain.Exact(49.1), Fahrenheit).Steps[0].Applied);
+        Assert.False(check.Correct(LinearScope.Instance, Uncertain.Exact(32.9), Fahrenheit).Steps[0].Applied);
     }
 
     [Fact]
     public void A_type_K_clamp_after_an_ice_point()
     {
         // Shows 32.1 °F in ice after adjustment; class 2, 57.2 °F read: 0.1 °F off; wire 0.75 % of 25.1 °F; bath 0.05 K; steps of 0.1 °F.
-        var check = new IcePointCheck("vapor clamp", Temperature.FromFahrenheit(32.1).Si, 0.1 / 1.8, ToleranceClass.Iec2);
+        var check = new IcePointCheck("vapor clamp", Temperature.FromFahrenheit(32.1).Si, 0.1 / 1.8, TypeKTolerance.Slope(ToleranceClass.Iec2), isThermocouple: true);
         var corrected = check.Correct(LinearScope.Instance, Reading(57.2), Fahrenheit);
         Assert.Equal(57.1, Temperature.FromSi(corrected.Value.Value).Fahrenheit, 1e-9);
         var expected = Math.Sqrt(
@@ -119,9 +124,11 @@ public sealed class CorrectionsTests
         var warm = check.Correct(LinearScope.Instance, Reading(57.2), Fahrenheit, instrumentWarming: 10);
         Assert.Equal(Math.Sqrt((expected * expected) + (0.09 / 3)), warm.Value.StandardUncertainty, 1e-9);
 
-        // At the ice point itself only bath and digits remain; another sensor keeps its own accuracy instead.
-        var thermistor = new IcePointCheck("probe", Temperature.FromFahrenheit(32.1).Si, null, null);
-        Assert.Equal(0.05 / Math.Sqrt(3), thermistor.Correct(LinearScope.Instance, Uncertain.Exact(300), Fahrenheit).Value.StandardUncertainty, 1e-12);
+        // Without a slope bath and digits remain; with one, a thermistor of ± 0.5 K has got a quarter of it back 12.5 K from ice (0.5/50 for each kelvin).
+        var plain = new IcePointCheck("probe", 273.15, null, slope: null, isThermocouple: false);
+        Assert.Equal(0.05 / Math.Sqrt(3), plain.Correct(LinearScope.Instance, Uncertain.Exact(300), Fahrenheit).Value.StandardUncertainty, 1e-12);
+        var thermistor = new IcePointCheck("probe", 273.15, null, slope: 0.5 / 50, isThermocouple: false);
+        Assert.Equal(double.Hypot(0.05, 0.125) / Math.Sqrt(3), thermistor.Correct(LinearScope.Instance, Uncertain.Exact(285.65), Fahrenheit, 10).Value.StandardUncertainty, 1e-12);
     }
 
     [Fact]
@@ -140,7 +147,7 @@ public sealed class CorrectionsTests
     [Fact]
     public void Corrections_run_in_a_sampling_scope_too()
     {
-        var check = new PointToPointCheck("high", Zero, [new KnownPoint(300 * Psi, 301.1 * Psi, 0.3 * Psi, "test gauge")], 0.1 * Psi);
+        var check = new PointToPointCheck("high", Zero, [new KnownPoint(300 * Psi, 301.1 * Psi, 0.3 * Psi, "test gauge")], 0.1 * Psi, 0.2);
         var digits = RootCause.FromResolution("digits", "", 0.1 * Psi);
         Uncertain Model(IUncertaintyScope scope) => check.Correct(scope, scope.Reading(340.8 * Psi, digits), Psig).Value;
         var linear = Model(LinearScope.Instance);
@@ -148,7 +155,7 @@ public sealed class CorrectionsTests
         Assert.Equal(linear.Value, trials.Mean, 0.01 * Psi);
         Assert.Equal(linear.StandardUncertainty, trials.StandardUncertainty, 0.01 * linear.StandardUncertainty);
 
-        var ice = new IcePointCheck("clamp", 273.2, 0.05, ToleranceClass.Iec2);
+        var ice = new IcePointCheck("clamp", 273.2, 0.05, TypeKTolerance.Slope(ToleranceClass.Iec2), isThermocouple: true);
         var coupling = new ClampCoupling("clamp", 0, 0.03, "bare");
         var step = RootCause.FromResolution("digits", "", 0.05);
         Uncertain Clamp(IUncertaintyScope scope) => ice.Correct(scope, scope.Reading(287, step), Fahrenheit, 5)
@@ -191,7 +198,7 @@ public sealed class CorrectionsTests
         Assert.Equal(CauseKind.ShareOfDistance, Assert.Single(clamp.Value.Budget).Cause.Kind);
         Assert.Equal(CorrectionKind.Clamp, Assert.Single(clamp.Steps).Kind);
 
-        var iced = new IcePointCheck("clamp", 273.2, 0.05, ToleranceClass.Iec2).Correct(LinearScope.Instance, Uncertain.Exact(287.15), Fahrenheit, 5);
+        var iced = new IcePointCheck("clamp", 273.2, 0.05, TypeKTolerance.Slope(ToleranceClass.Iec2), isThermocouple: true).Correct(LinearScope.Instance, Uncertain.Exact(287.15), Fahrenheit, 5);
         Assert.Equal(CorrectionKind.IcePoint, Assert.Single(iced.Steps).Kind);
         Assert.Equal(
             [CauseKind.Reading, CauseKind.Reading, CauseKind.ShareOfDistance, CauseKind.ColdJunction],

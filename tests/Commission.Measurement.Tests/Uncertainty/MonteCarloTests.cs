@@ -114,7 +114,7 @@ public sealed class MonteCarloTests
         Uncertain Model(IUncertaintyScope scope) => scope.Reading(0, causes[0]) + scope.Reading(0, causes[1]) + scope.Reading(0, causes[2]) + scope.Reading(0, causes[3]);
         var same = MonteCarloComparison.Of(Model(LinearScope.Instance), MonteCarlo.Run(Model, new Random(4), 200_000));
         Assert.True(same.Agrees);
-        Assert.Equal(0.5, same.ToleranceOfTwoDigits, 1e-12);
+        Assert.Equal(0.5, same.Tolerance, 1e-12);
         Assert.True(same.SampledInterval.High < same.LinearInterval.High);
 
         // x² at zero: the linear result sees no uncertainty at all.
