@@ -79,6 +79,14 @@ internal sealed class LimitLibrary
         return this;
     }
 
+    /// <summary>A library in which a pack stands in for the one of its name, for trying out what another figure would change.</summary>
+    /// <param name="text">The text of the pack.</param>
+    internal LimitLibrary InPlace(SourceText text)
+    {
+        var problems = new ProblemList();
+        return LimitPackReader.Read(text, problems) is { } pack ? new LimitLibrary(_own.SetItem(pack.Name, pack), _byFile) : throw EmbeddedYaml.Fault(text.File, problems);
+    }
+
     /// <summary>Every name that can be found, in order.</summary>
     /// <returns>The names.</returns>
     public IEnumerable<string> AllNames() => Names.Value.Union(_own.Keys);

@@ -68,7 +68,7 @@ internal static class OutcomeMaker
     // What was not shown, or the number with its U that lies too near to the limit to be sure; a number that is sure is no condition.
     private static string Condition(Finding f) => string.Join("; ", new[]
     {
-        f is { Measured: { } measured, Limits: [var limit, ..], ConformityText: { } chance } && (f.Reservation is null || f.ProbabilityOfConformity < 0.95) ? $"{measured.Text}, limit {limit.Text}, conforms with {chance}" : null,
+        f is { Measured: { } measured, Limits: [var limit, ..], ConformityText: { } chance } && (f.Reservation is null || f.ProbabilityOfConformity < 0.95) ? $"{measured.Text}, limit {limit.Text}, {chance} of being within it" : null,
         f.Reservation,
     }.OfType<string>());
 

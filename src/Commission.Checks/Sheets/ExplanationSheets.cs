@@ -77,7 +77,7 @@ public static class ExplanationSheets
             finding.Statement,
             finding.Measured is { } m ? $"measured {m.Text}{(m.CoverageText is { } c ? $" ({c})" : "")}" : null,
             finding.Limits.IsEmpty ? null : string.Join("; ", finding.Limits.Select(l => $"limit {l.Text}: {l.Basis}, {l.Source} ({l.Mark}), {l.Rule.ToString().ToLowerInvariant()}")),
-            $"verdict: {RecordWords.Text(RecordWords.Of(finding.Verdict), Language.English)}{(finding.ConformityText is { } p ? $", conforms with {p}" : "")}{(finding.AdequacyText is { } a ? $", tolerance over U {a}" : "")}",
+            $"verdict: {RecordWords.Text(RecordWords.Of(finding.Verdict), Language.English)}{(finding.ConformityText is { } p ? $", {p} of being within the figure" : "")}{(finding.AdequacyText is { } a ? $", tolerance over U {a}" : "")}",
             finding.Reservation is { } r ? "reservation: " + r : null,
             finding.Reason is { } why ? "reason: " + why : null,
             finding.NextStep is { } next ? "next: " + next : null));

@@ -87,9 +87,9 @@ public sealed class OutcomeTests
             Limits = [limit, limit with { Text = "at most 2 ohm" }],
             ProbabilityOfConformity = 0.841,
         };
-        Assert.Equal(["Ground (north): 0.995 ± 0.010 Ω, limit at most 1 ohm, conforms with 84 %."], OutcomeMaker.Make([near], [], []).Reasons);
+        Assert.Equal(["Ground (north): 0.995 ± 0.010 Ω, limit at most 1 ohm, 84 % of being within it."], OutcomeMaker.Make([near], [], []).Reasons);
         Assert.Equal(
-            ["Ground (north): 0.995 ± 0.010 Ω, limit at most 1 ohm, conforms with 84 %; the lead was not zeroed."],
+            ["Ground (north): 0.995 ± 0.010 Ω, limit at most 1 ohm, 84 % of being within it; the lead was not zeroed."],
             OutcomeMaker.Make([near with { Reservation = "the lead was not zeroed" }], [], []).Reasons);
         Assert.Equal(["Ground (north): the lead was not zeroed."], OutcomeMaker.Make([near with { Limits = [], Reservation = "the lead was not zeroed" }], [], []).Reasons);
     }
