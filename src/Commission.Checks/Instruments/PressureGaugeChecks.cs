@@ -56,7 +56,7 @@ internal sealed class ZeroPressureCheck : ICheck
         finding.Use($"{instrument.Id}: full scale", instrument.Described.FullScale, instrument.Id);
         var share = Uncertain.Abs(context.Scope.Reading(offset, 1.0 * instrument.ZeroCause) / scale);
         finding.Judge(share, DisplayKind.Percentage, context.State(limit));
-        return finding.Conclude(
+        return finding.Remark(finding.Passes ? null : InstrumentsMessages.DeviationStays).Conclude(
             $"{instrument.Id} shows {text} open to air; taken off its readings.",
             $"{instrument.Id} shows {text} open to air: far off for its range.",
             "Replace or repair the gauge; a bent one is wrong everywhere, not only at zero.");
@@ -112,6 +112,8 @@ internal sealed class KnownPressureCheck : ICheck
             $"{shown.Text} − ({zero?.Text ?? "0"}) − {check.Applied.Text}", present.Text(error, DisplayKind.PressureDifference));
         var limit = context.Limits.Require(LimitIds.InstrumentsKnownPressure);
         finding.Judge(Uncertain.Abs(error / applied), DisplayKind.Percentage, context.State(limit));
+        if (!finding.Passes)
+            finding.Remark(InstrumentsMessages.DeviationStays);
         if (check.Applied.Stated is null)
             finding.Reserve("the reference has no stated uncertainty, so the error is reported and not corrected").Next("State the reference's uncertainty with the applied pressure.");
         var off = present.Text(error.Value, DisplayKind.PressureDifference);

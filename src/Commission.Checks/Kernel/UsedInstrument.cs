@@ -73,7 +73,7 @@ internal sealed class UsedInstrument
     public bool AccuracyKnown => Statement is not null || SensorTolerance(ConversionFactors.CelsiusZero) is not null;
 
     /// <summary>Standard uncertainty of a maker's statement whose half-width is one.</summary>
-    public double UncertaintyOfAccuracy => AccuracyCause("").StandardUncertainty;
+    public double UncertaintyOfAccuracy => AccuracyCause("", "").StandardUncertainty;
 
     /// <summary>
     /// The maker's accuracy at a reading as causes: a part that all readings of the sensor share, and a part of the place that is read, the same each time it
@@ -140,13 +140,19 @@ internal sealed class UsedInstrument
     private RootCause Cause(SensorPlace? place, bool isCommon)
     {
         if (!_accuracyCauses.TryGetValue((place, isCommon), out var cause))
-            _accuracyCauses.Add((place, isCommon), cause = AccuracyCause(place is { } at ? (isCommon ? $" of the sensor, {at.Words}" : $", {at.Words}") : ""));
+        {
+            cause = place is not { } at ? AccuracyCause("", ": the part that all its readings share")
+                : isCommon ? AccuracyCause($" of the sensor, {at.Words}", ": the part that all readings of the sensor share")
+                : AccuracyCause($", {at.Words}", IsOfItsOwn(at) ? "" : ": the part of the place");
+            _accuracyCauses.Add((place, isCommon), cause);
+        }
+
         return cause;
     }
 
-    private RootCause AccuracyCause(string of) => Statement is { } s
-        ? s.ToRootCause($"{Id}: accuracy{of}", $"maker's statement, {s.Canonical}")
-        : RootCause.FromHalfWidth($"{Id}: accuracy{of}", SensorWords() is { } words ? $"{words}, tolerance as new" : "no accuracy stated", 1, kind: CauseKind.Accuracy);
+    private RootCause AccuracyCause(string of, string part) => Statement is { } s
+        ? s.ToRootCause($"{Id}: accuracy{of}", $"maker's statement, {s.Canonical}{part}")
+        : RootCause.FromHalfWidth($"{Id}: accuracy{of}", (SensorWords() is { } words ? $"{words}, tolerance as new" : "no accuracy stated") + part, 1, kind: CauseKind.Accuracy);
 
     private AccuracyStatement? Statement => Described.Accuracy?.Value;
 

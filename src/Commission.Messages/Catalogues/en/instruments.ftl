@@ -16,3 +16,5 @@ wick-air-not-read = the velocity of the air over the wick is not written
 wick-air-not-read-next = Read the velocity of the air that moves over the wick.
 wick-not-seen = it is not written that the wick was clean and wet
 wick-not-seen-next = Look whether the wick is clean and wet.
+
+deviation-stays = All that it was off stays as doubt of its readings.
