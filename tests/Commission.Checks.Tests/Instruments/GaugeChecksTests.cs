@@ -88,7 +88,7 @@ public sealed class GaugeChecksTests
     public void A_gauge_far_off_at_zero_is_replaced()
     {
         var f = InstrumentJob.One("instrument.zero-pressure", Gauge("zero: 6.0 psig"));
-        Assert.EndsWith("far off for its range.", f.Statement, StringComparison.Ordinal);
+        Assert.Contains("far off for its range.", f.Statement, StringComparison.Ordinal);
         Assert.StartsWith("Replace or repair the gauge", f.NextStep, StringComparison.Ordinal);
     }
 
@@ -125,7 +125,7 @@ public sealed class GaugeChecksTests
         var unknown = InstrumentJob.One("instrument.known-pressure", Gauge("known pressure: {applied: 300.0 psig, read: 301.1 psig}"));
         Assert.Equal(("low is off by 1.1 psi at 300.0 psig.", "State the reference's uncertainty with the applied pressure."), (unknown.Statement, unknown.NextStep));
         var poor = InstrumentJob.One("instrument.known-pressure", Gauge("known pressure: {applied: 300.0 psig +/- 0.6, read: 310.0 psig}"));
-        Assert.EndsWith("beyond what a service gauge may be.", poor.Statement, StringComparison.Ordinal);
+        Assert.Contains("beyond what a service gauge may be.", poor.Statement, StringComparison.Ordinal);
         Assert.StartsWith("Recalibrate or replace", poor.NextStep, StringComparison.Ordinal);
         Assert.StartsWith("Apply a pressure near", InstrumentJob.One("instrument.known-pressure", Gauge("known pressure: {applied: 0.0 psig, read: 0.1 psig}")).NextStep, StringComparison.Ordinal);
     }
