@@ -399,7 +399,8 @@ internal sealed class FindingBuilder
             return $"{Plain(sensitivity / up.Factor)}{(up.Symbol == "1" ? "" : " " + up.Symbol)} for the bound";
         var down = Fine(known);
         var number = Plain(sensitivity * down.Factor / up.Factor);
-        return up.Symbol == down.Symbol ? number : $"{number} {up.Symbol} per {down.Symbol}";
+        // A pure number has no unit to be told.
+        return up.Symbol == down.Symbol ? number : $"{number}{(up.Symbol == "1" ? "" : " " + up.Symbol)}{(down.Symbol == "1" ? "" : " per " + down.Symbol)}";
     }
 
     // Three digits; powers of ten as people write them, not as programs do.

@@ -146,8 +146,8 @@ internal sealed class Presentation
             QuantityFormat.Format(DifferenceSi(y.Expanded, fine), fine, decimals));
     }
 
-    // 25 ft is 25 ft: what stands behind a number that somebody wrote down and nothing else is its own last digit, and everybody sees that.
-    private static bool HasDoubt(Uncertain y) => y.StandardUncertainty > 0 && y.Budget is not [{ Cause.Kind: CauseKind.LastDigit }];
+    // 25 ft is 25 ft: where nothing but last digits of what somebody wrote stands behind a number, a ± would claim an instrument that nobody named.
+    private static bool HasDoubt(Uncertain y) => y.StandardUncertainty > 0 && y.Budget.Any(line => line.Cause.Kind != CauseKind.LastDigit);
 
     // A temperature's U is a difference: the unit's offset must not enter.
     private static double DifferenceSi(double si, Unit unit) => si + (unit.Offset * unit.Factor);

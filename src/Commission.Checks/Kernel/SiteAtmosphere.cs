@@ -63,7 +63,7 @@ internal sealed class SiteAtmosphere : IAnalysis<SiteAtmosphere>
             {
                 // A barometer of unknown make still beats the standard atmosphere; half a hectopascal of its last digit is not all of it.
                 terms.Add(1.0 * context.Causes.Enter(
-                    RootCause.FromHalfWidth("barometer", "no accuracy stated: as wide as the standard uncertainty of the weather", context.Assume(LimitIds.AssumptionAtmosphereWeather) / 2),
+                    RootCause.FromHalfWidth("barometer", "no accuracy stated: half a kilopascal either way, common practice, no source", context.Assume(LimitIds.AssumptionAtmosphereWeather) / 2),
                     DisplayKind.PressureDifference));
             }
 

@@ -100,11 +100,20 @@ internal sealed class TestLevelCheck : ICheck
         var factor = limit.Least;
         var minimum = factor.Si * design.Gauge;
         finding.Step("p_min", "least test pressure", "factor × design pressure", string.Create(CultureInfo.InvariantCulture, $"{factor.Si:0.###} × {design.Given.Text}"), present.Text(minimum, DisplayKind.Pressure), limit.Source);
+        // Nobody is sent beyond what the weakest part bears.
+        var bears = test.WeakestPart is { } weakest ? weakest.Rated.Value.ToGauge(context.Get<SiteAtmosphere>().Pressure).Si : double.PositiveInfinity;
+        if (minimum > bears)
+        {
+            minimum = bears;
+            finding.Use($"rating of {test.WeakestPart!.What.Value}", test.WeakestPart.Rated)
+                .Step("p_min", "least test pressure, no more than the weakest part bears", "rating", test.WeakestPart.Rated.Text, present.Text(minimum, DisplayKind.Pressure));
+        }
+
         var statement = Bound(context, limit, LimitKind.AtLeast, minimum, null);
         if (limit.Tier is not (LimitTier.Maker or LimitTier.Pack) && !finding.Judge(gauge, DisplayKind.Pressure, statement).Passes)
         {
             // So far below, the joints were never near the pressure that they will carry: nobody fails it, and nobody signs it without a word.
-            if (context.Limits.Find(LimitIds.PressureTestMinimumFactorCondition) is { } counts && gauge.Value < counts.Least.Si * design.Gauge)
+            if (context.Limits.Find(LimitIds.PressureTestMinimumFactorCondition) is { } counts && gauge.Value < counts.Least.Si * Math.Min(design.Gauge, bears))
             {
                 return finding.Decide(true).Reserve(PressureTestMessages.LevelFarBelow(present.InMessage(gauge.Value, DisplayKind.Pressure), present.InMessage(design.Gauge, DisplayKind.Pressure)))
                     .Next(PressureTestMessages.LevelBelowUsualNext)

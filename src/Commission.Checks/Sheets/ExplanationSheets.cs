@@ -114,7 +114,7 @@ public static class ExplanationSheets
                 ["linear", G(linear.Value), G(linear.U), G(compared.LinearInterval.Low), G(compared.LinearInterval.High)],
                 ["Monte Carlo", G(result.Mean), G(result.StandardUncertainty), G(compared.SampledInterval.Low), G(compared.SampledInterval.High)],
                 ["difference", G(compared.EstimateDifference), G(result.StandardUncertainty - linear.U), G(compared.SampledInterval.Low - compared.LinearInterval.Low), G(compared.SampledInterval.High - compared.LinearInterval.High)],
-                [compared.AgreesAfter(values.Count) ? "they agree" : "they disagree", $"within {G(compared.Tolerance)} (one digit of u, JCGM 101 clause 8)", "", "", ""],
+                [compared.AgreesAfter(values.Count) ? "they agree" : "they disagree", $"estimate and u within {G(compared.Tolerance)}, one digit of u (JCGM 101, 8);", "", "ends are shown, not judged:", "bounds make them shorter"],
             ]);
     }
 

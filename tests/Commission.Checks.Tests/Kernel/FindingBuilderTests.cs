@@ -175,6 +175,16 @@ public sealed class FindingBuilderTests
     public void Small_and_large_numbers_are_written_as_people_do(double u, string text) =>
         Assert.Equal(text, Assert.Single(Begun().Measure(Uncertain.From(10, new RootCause("a", "b", u)), DisplayKind.Number).Information("10.").Budget).StandardUncertainty);
 
+    // A share of a kelvin for each kelvin is a pure number: nothing stands behind its "per".
+    [Fact]
+    public void A_pure_number_has_no_unit_in_a_sensitivity()
+    {
+        var context = JobText.Context(JobLines.Of(""));
+        var share = context.Causes.Enter(new RootCause("cold junction", "b", 0.01), DisplayKind.Number);
+        var found = context.Finding(new Checks.Air.StaticCheck()).Measure(context.Scope.Reading(5, 5.0 * share), DisplayKind.TemperatureDifference).Information("5.");
+        Assert.Equal("9 °F", Assert.Single(found.Budget).Sensitivity);
+    }
+
     [Fact]
     public void A_danger_fails_whatever_was_judged_and_says_so_first()
     {

@@ -35,6 +35,17 @@ public sealed class TestLevelCheckTests
         Assert.Equal(maximum, findings["maximum"].Verdict);
     }
 
+    // 0.95 × 19 = 18.05 bar(g) would be usual, and a coil that bears 17 bar(g) must not see it: nobody is told to raise the pressure beyond a part's rating.
+    [Fact]
+    public void Nobody_is_sent_beyond_what_the_weakest_part_bears()
+    {
+        var job = Job.Replace("rated: 22 bar(g)", "rated: 17 bar(g)", StringComparison.Ordinal).Replace("PACKS", "", StringComparison.Ordinal).Replace("STRENGTH", "", StringComparison.Ordinal);
+        var low = JobText.Evaluate(job.Replace("HOLD", "16.00", StringComparison.Ordinal), "pressure-test.level").Single(f => f.Subject == "minimum");
+        Assert.Contains("17.00 bar(g)", low.Statement, StringComparison.Ordinal);
+        Assert.Equal(Verdict.Information, low.Verdict);
+        Assert.Equal(Verdict.Pass, JobText.Evaluate(job.Replace("HOLD", "17.10", StringComparison.Ordinal), "pressure-test.level").Single(f => f.Subject == "minimum").Verdict);
+    }
+
     // Lines and coil shut off from the unit hold the liquid line, which is the high side's: parts rated for it are tested at its 28 bar(g), the low side alone at its 19.
     [Theory]
     [InlineData("line set and indoor", "33", "27.60", Verdict.Pass)]
