@@ -56,7 +56,6 @@ internal static class WetBulbReading
         };
     }
 
-    // A psychrometer's accuracy is that of its temperatures; its humidity has a statement of its own.
     private static CorrectedReading Humidity(CheckContext context, string name, ReadingName reading, Given<Ratio> given)
     {
         var instrument = context.Get<InstrumentKit>().For(reading, []);
@@ -70,10 +69,8 @@ internal static class WetBulbReading
         }
         else
         {
-            var accuracy = (instrument?.Described.HumidityAccuracy ?? (instrument?.Described.Kind.Value == InstrumentKind.Hygrometer ? instrument.Described.Accuracy : null))?.Value;
-            var unit = context.Present.Units[DisplayKind.Percentage].Unit;
-            if (accuracy?.HalfWidthAt(given.Value.Si / unit.Factor, unit, 1) is { } half)
-                terms.Add(half * accuracy.ToRootCause($"{instrument!.Id}: humidity", $"maker's statement, {accuracy.Canonical}"));
+            if (instrument?.HumidityAccuracy(given.Value.Si, reading) is { } accuracy)
+                terms.AddRange(accuracy);
             else
                 known = false;
             if (given.Step is { } step and > 0)

@@ -30,8 +30,8 @@ internal sealed class ZeroPressureCheck : ICheck
     {
         foreach (var instrument in context.Get<InstrumentKit>().All)
         {
-            if (instrument.Described.Checks?.Zero is { } zero)
-                yield return Judge(context, instrument, zero);
+            if (instrument is { Described.Checks.Zero: { } made, Zero: { } shown })
+                yield return Judge(context, instrument, made, shown);
             else if (instrument.Described is { Kind.Value: InstrumentKind.PressureGauge, Reads.IsEmpty: false } gauge && gauge.Reference?.Value != GaugeReference.Absolute)
                 yield return Unchecked(context, instrument);
         }
@@ -45,9 +45,8 @@ internal sealed class ZeroPressureCheck : ICheck
             : finding.NotEvaluated("no reading with the hose open to air is written", "Open the gauge to the air and read what it shows.", "instruments: [{checks: {zero: 0.0 psig}}]");
     }
 
-    private Finding Judge(CheckContext context, UsedInstrument instrument, ZeroCheck zero)
+    private Finding Judge(CheckContext context, UsedInstrument instrument, ZeroCheck zero, Given<Commission.Jobs.Model.QuantityValue> shown)
     {
-        var shown = zero.Adjusted ?? zero.Read;
         var finding = context.Finding(this, instrument.Id).Use($"{instrument.Id}: open to air", zero.Read, instrument.Id).Use($"{instrument.Id}: after adjusting", zero.Adjusted, instrument.Id);
         var offset = shown.Value.Si;
         var text = context.Present.Text(offset, DisplayKind.Pressure);
@@ -57,7 +56,7 @@ internal sealed class ZeroPressureCheck : ICheck
         finding.Use($"{instrument.Id}: full scale", instrument.Described.FullScale, instrument.Id);
         var share = Uncertain.Abs(context.Scope.Reading(offset, 1.0 * instrument.ZeroCause) / scale);
         finding.Judge(share, DisplayKind.Percentage, context.State(limit));
-        return finding.Remark(finding.Passes ? null : InstrumentsMessages.DeviationStays).Conclude(
+        return finding.Remark(instrument.IsPointFailed ? InstrumentsMessages.DeviationStays : null).Conclude(
             $"{instrument.Id} shows {text} open to air; taken off its readings.",
             $"{instrument.Id} shows {text} open to air: far off for its range.",
             "Replace or repair the gauge; a bent one is wrong everywhere, not only at zero.");
@@ -92,13 +91,13 @@ internal sealed class KnownPressureCheck : ICheck
     {
         var present = context.Present;
         var shown = check.Adjusted ?? check.Read;
-        var zero = instrument.Described.Checks?.Zero is { } z ? z.Adjusted ?? z.Read : null;
+        var zero = instrument.Zero;
         var finding = context.Finding(this, instrument.Id)
             .Use($"{instrument.Id}: applied", check.Applied, instrument.Id)
             .Use($"{instrument.Id}: read", shown, instrument.Id)
             .Use($"{instrument.Id}: open to air", zero, instrument.Id);
         var applied = check.Applied.Value.Si;
-        if (!(applied > 0))
+        if (instrument.KnownPressureError is not { } off)
             return finding.NotEvaluated("the applied pressure is not above zero", "Apply a pressure near those that are read on the job.");
         var terms = new List<RootTerm>();
         if (check.Applied.Stated is { } stated)
@@ -107,20 +106,19 @@ internal sealed class KnownPressureCheck : ICheck
             terms.Add(1.0 * context.Causes.Enter(RootCause.FromResolution($"{instrument.Id}: reading of the known pressure", "smallest step of the indication", step), DisplayKind.PressureDifference));
         if (zero is not null)
             terms.Add(-1.0 * instrument.ZeroCause);
-        var error = context.Scope.Reading(shown.Value.Si - (zero?.Value.Si ?? 0) - applied, [.. terms]);
+        var error = context.Scope.Reading(off, [.. terms]);
         finding.Step(
             "e", "error at the known pressure", "p_read − p_zero − p_applied",
             $"{shown.Text} − ({zero?.Text ?? "0"}) − {check.Applied.Text}", present.Text(error, DisplayKind.PressureDifference));
         var limit = context.Limits.Require(LimitIds.InstrumentsKnownPressure);
         finding.Judge(Uncertain.Abs(error / applied), DisplayKind.Percentage, context.State(limit));
-        if (!finding.Passes)
-            finding.Remark(InstrumentsMessages.DeviationStays);
+        finding.Remark(instrument.IsPointFailed ? InstrumentsMessages.DeviationStays : null);
         if (check.Applied.Stated is null)
             finding.Reserve("the reference has no stated uncertainty, so the error is reported and not corrected").Next("State the reference's uncertainty with the applied pressure.");
-        var off = present.Text(error.Value, DisplayKind.PressureDifference);
+        var words = present.Text(off, DisplayKind.PressureDifference);
         return finding.Conclude(
-            $"{instrument.Id} is off by {off} at {check.Applied.Text}{(check.Applied.Stated is null ? "" : "; readings are corrected in proportion")}.",
-            $"{instrument.Id} is off by {off} at {check.Applied.Text}: beyond what a service gauge may be.",
+            $"{instrument.Id} is off by {words} at {check.Applied.Text}{(check.Applied.Stated is null ? "" : "; readings are corrected in proportion")}.",
+            $"{instrument.Id} is off by {words} at {check.Applied.Text}: beyond what a service gauge may be.",
             "Recalibrate or replace the gauge and repeat the readings taken on it.");
     }
 }

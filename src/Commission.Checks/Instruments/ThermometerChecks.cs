@@ -57,7 +57,7 @@ internal sealed class IcePointCheck : ICheck
         var way = error > 0 ? "high" : "low";
         if (!finding.Passes)
         {
-            finding.Say($"{instrument.Id} read {off} {way} in ice water: more than may be corrected.").Remark(check.Adjusted is null ? InstrumentsMessages.DeviationStays : null).Next("Repeat with fresh crushed ice and clean water; if it stays, replace the sensor.");
+            finding.Say($"{instrument.Id} read {off} {way} in ice water: more than may be corrected.").Remark(instrument.FailedIcePoint is not null ? InstrumentsMessages.DeviationStays : null).Next("Repeat with fresh crushed ice and clean water; if it stays, replace the sensor.");
         }
         else if (good?.Upper is { } bound && Math.Abs(error) > bound.Si && check.Adjusted is null)
         {

@@ -99,7 +99,7 @@ internal sealed class ReadingCorrector
             ? (CheckedTerms(name, checkedGauge, given, reading), true)
             : Terms(name, shown, given.Stated, given.Step, new(instrument, reading, Dimension.Pressure), DisplayKind.PressureDifference);
         if (checkedGauge?.FailedPointAt(shown) is { } deviation)
-            terms.Add(1.0 * _context.Causes.Enter(deviation, DisplayKind.PressureDifference));
+            terms.Add(deviation);
         var value = _context.Scope.Reading(shown, [.. terms]);
         var afterZero = shown;
         if (checks is not null)
@@ -219,11 +219,8 @@ internal sealed class ReadingCorrector
 
     private static void UseChecks(UsedInstrument instrument, ImmutableArray<ReadingUse>.Builder uses)
     {
-        if (instrument.Described.Checks?.Zero is { } zero)
-        {
-            var shown = zero.Adjusted ?? zero.Read;
-            uses.Add(shown.Use($"{instrument.Id}: reading open to air", instrument.Id));
-        }
+        if (instrument.Zero is { } zero)
+            uses.Add(zero.Use($"{instrument.Id}: reading open to air", instrument.Id));
 
         if (instrument.Described.Checks?.KnownPressure is { } known)
         {

@@ -19,7 +19,7 @@ namespace Commission.Checks.Kernel;
 internal sealed class UsedInstrument
 {
     private readonly CheckContext _context;
-    private readonly Dictionary<(SensorPlace? Place, bool IsCommon), RootCause> _accuracyCauses = [];
+    private readonly Dictionary<(SensorPlace? Place, bool IsCommon, bool IsHumidity), RootCause> _accuracyCauses = [];
     private readonly Lazy<RootCause> _repeatabilityCause;
     private readonly Lazy<RootCause> _zeroCause;
     private readonly Lazy<RootCause> _bathCause;
@@ -27,6 +27,8 @@ internal sealed class UsedInstrument
     private readonly Lazy<Corrections.IcePointCheck?> _icePoint;
     private readonly Lazy<ClampCoupling> _coupling;
     private readonly Lazy<RootCause?> _failedIcePoint;
+    private readonly Lazy<(double Offset, double Slope)> _failedPoint;
+    private readonly Lazy<RootCause> _failedPointCause;
 
     internal UsedInstrument(Instrument described, CheckContext context)
     {
@@ -45,6 +47,8 @@ internal sealed class UsedInstrument
         _failedIcePoint = new(() => described.Checks?.IcePoint is { } bath && Math.Abs((bath.Adjusted ?? bath.Read).Value.Si - ConversionFactors.CelsiusZero) is var off
             && context.Limits.Find(LimitIds.InstrumentsIcePointReplace)?.Upper is { } most && off > most.Si
                 ? RootCause.FromHalfWidth($"{Id}: failed its ice point", "all that it was off stays as doubt", off) : null);
+        _failedPoint = new(FailedPoint);
+        _failedPointCause = new(() => RootCause.FromHalfWidth($"{Id}: failed its check", "all that it was off stays as doubt", 1, kind: CauseKind.Accuracy));
         _coupling = new(() => new ClampCoupling(
             Id, 0, context.Assume(Insulated ? LimitIds.AssumptionClampInsulated : LimitIds.AssumptionClampBare), Insulated ? "insulated clamp, common practice, no source" : "bare clamp, a tenth of the difference to the air at most"));
     }
@@ -82,19 +86,21 @@ internal sealed class UsedInstrument
     /// <param name="half">Half the width of the bound at the reading, SI.</param>
     /// <param name="place">What is read.</param>
     /// <param name="common">Half the width of what is still unknown of the common part, SI; the whole bound where nothing was checked.</param>
-    public IEnumerable<RootTerm> Accuracy(double half, SensorPlace place, double common)
-    {
-        if (IsOfItsOwn(place) && common.Equals(half))
-            return [half * Cause(place, isCommon: false)];
-        var share = _context.Assume(LimitIds.AssumptionAccuracyCommon);
-        var own = half * Math.Sqrt(1 - share) * Cause(place, isCommon: false);
-        return common > 0 ? [common * Math.Sqrt(share) * Cause(IsOfItsOwn(place) ? place : null, isCommon: true), own] : [own];
-    }
+    public IEnumerable<RootTerm> Accuracy(double half, SensorPlace place, double common) => Accuracy(half, place, common, isHumidity: false);
 
     /// <summary>The same where nothing of the instrument was checked.</summary>
     /// <param name="half">Half the width of the bound at the reading, SI.</param>
     /// <param name="place">What is read.</param>
     public IEnumerable<RootTerm> Accuracy(double half, SensorPlace place) => Accuracy(half, place, half);
+
+    /// <summary>The accuracy of a relative humidity as causes, split as that of a temperature is; null when nothing is known of it. A psychrometer's accuracy is that of its temperatures, its humidity has a statement of its own.</summary>
+    /// <param name="humidity">The reading, 0…1.</param>
+    /// <param name="place">Where it is read.</param>
+    public IEnumerable<RootTerm>? HumidityAccuracy(double humidity, ReadingName place)
+    {
+        var percent = _context.Present.Units[DisplayKind.Percentage].Unit;
+        return HumidityStatement?.HalfWidthAt(humidity / percent.Factor, percent, 1) is { } half ? Accuracy(half, place, half, isHumidity: true) : null;
+    }
 
     /// <summary>Whether a cause is a part of this instrument's accuracy.</summary>
     /// <param name="cause">The cause.</param>
@@ -137,22 +143,33 @@ internal sealed class UsedInstrument
     private bool IsOfItsOwn(SensorPlace place) =>
         place.IsWet || (place.Reading is ReadingName.OutdoorAir or ReadingName.ReturnAir or ReadingName.SupplyAir or ReadingName.BoxTemperature && Described.Probes?.Value != 1);
 
-    private RootCause Cause(SensorPlace? place, bool isCommon)
+    private IEnumerable<RootTerm> Accuracy(double half, SensorPlace place, double common, bool isHumidity)
     {
-        if (!_accuracyCauses.TryGetValue((place, isCommon), out var cause))
+        if (IsOfItsOwn(place) && common.Equals(half))
+            return [half * Cause(place, isCommon: false, isHumidity)];
+        var share = _context.Assume(LimitIds.AssumptionAccuracyCommon);
+        var own = half * Math.Sqrt(1 - share) * Cause(place, isCommon: false, isHumidity);
+        return common > 0 ? [common * Math.Sqrt(share) * Cause(IsOfItsOwn(place) ? place : null, isCommon: true, isHumidity), own] : [own];
+    }
+
+    private RootCause Cause(SensorPlace? place, bool isCommon, bool isHumidity)
+    {
+        if (!_accuracyCauses.TryGetValue((place, isCommon, isHumidity), out var cause))
         {
-            cause = place is not { } at ? AccuracyCause("", ": the part that all its readings share")
-                : isCommon ? AccuracyCause($" of the sensor, {at.Words}", ": the part that all readings of the sensor share")
-                : AccuracyCause($", {at.Words}", IsOfItsOwn(at) ? "" : ": the part of the place");
-            _accuracyCauses.Add((place, isCommon), cause);
+            cause = place is not { } at ? AccuracyCause("", ": the part that all its readings share", isHumidity)
+                : isCommon ? AccuracyCause($" of the sensor, {at.Words}", ": the part that all readings of the sensor share", isHumidity)
+                : AccuracyCause($", {at.Words}", IsOfItsOwn(at) ? "" : ": the part of the place", isHumidity);
+            _accuracyCauses.Add((place, isCommon, isHumidity), cause);
         }
 
         return cause;
     }
 
-    private RootCause AccuracyCause(string of, string part) => Statement is { } s
-        ? s.ToRootCause($"{Id}: accuracy{of}", $"maker's statement, {s.Canonical}{part}")
+    private RootCause AccuracyCause(string of, string part, bool isHumidity = false) => (isHumidity ? HumidityStatement : Statement) is { } s
+        ? s.ToRootCause($"{Id}: {(isHumidity ? "humidity" : "accuracy")}{of}", $"maker's statement, {s.Canonical}{part}")
         : RootCause.FromHalfWidth($"{Id}: accuracy{of}", (SensorWords() is { } words ? $"{words}, tolerance as new" : "no accuracy stated") + part, 1, kind: CauseKind.Accuracy);
+
+    private AccuracyStatement? HumidityStatement => (Described.HumidityAccuracy ?? (Described.Kind.Value == InstrumentKind.Hygrometer ? Described.Accuracy : null))?.Value;
 
     private AccuracyStatement? Statement => Described.Accuracy?.Value;
 
@@ -233,21 +250,26 @@ internal sealed class UsedInstrument
     /// <summary>The deviation of an ice point beyond what may be corrected, as doubt of every reading; null when it was good, or put right by adjusting.</summary>
     internal RootCause? FailedIcePoint => _failedIcePoint.Value;
 
+    /// <summary>What the gauge shows with its hose open to air, after any adjusting; null when it was not tried.</summary>
+    internal Given<QuantityValue>? Zero => Described.Checks?.Zero is { } zero ? zero.Adjusted ?? zero.Read : null;
+
+    /// <summary>How far the gauge is off at its known pressure after its zero is taken off, Pa; null when it was not tried, or at no pressure.</summary>
+    internal double? KnownPressureError => Described.Checks?.KnownPressure is { Applied.Value.Si: > 0 and var applied } known ? (known.Adjusted ?? known.Read).Value.Si - (Zero?.Value.Si ?? 0) - applied : null;
+
+    /// <summary>Whether its zero or its known pressure was off by more than may be corrected, so that all of it stays as doubt.</summary>
+    internal bool IsPointFailed => _failedPoint.Value is not (0, 0);
+
     /// <summary>The deviation of a zero or a known pressure beyond what may be corrected, as doubt of a reading: of the zero all of it, of the known pressure in proportion; null when both were good.</summary>
     /// <param name="gaugePascals">The reading.</param>
-    internal RootCause? FailedPointAt(double gaugePascals)
-    {
-        var zero = Described.Checks?.Zero is { } z ? (z.Adjusted ?? z.Read).Value.Si : 0;
-        var half = 0.0;
-        if (FullScaleSi is { } scale && _context.Limits.Find(LimitIds.InstrumentsZeroPressure)?.Upper is { } most && Math.Abs(zero) > most.Si * scale)
-            half = Math.Abs(zero);
-        if (Described.Checks?.KnownPressure is { Applied.Value.Si: > 0 and var applied } known && _context.Limits.Find(LimitIds.InstrumentsKnownPressure)?.Upper is { } share
-            && Math.Abs((known.Adjusted ?? known.Read).Value.Si - zero - applied) is var off && off > share.Si * applied)
-        {
-            half = Math.Max(half, off * Math.Abs(gaugePascals) / applied);
-        }
+    internal RootTerm? FailedPointAt(double gaugePascals) =>
+        IsPointFailed ? Math.Max(_failedPoint.Value.Offset, _failedPoint.Value.Slope * Math.Abs(gaugePascals)) * _failedPointCause.Value : default(RootTerm?);
 
-        return half > 0 ? RootCause.FromHalfWidth($"{Id}: failed its check", "all that it was off stays as doubt", half) : null;
+    private (double Offset, double Slope) FailedPoint()
+    {
+        var zero = Math.Abs(Zero?.Value.Si ?? 0);
+        var slope = KnownPressureError is { } error ? Math.Abs(error) / Described.Checks!.KnownPressure!.Applied.Value.Si : 0;
+        return (FullScaleSi is { } scale && _context.Limits.Find(LimitIds.InstrumentsZeroPressure)?.Upper is { } most && zero > most.Si * scale ? zero : 0,
+            _context.Limits.Find(LimitIds.InstrumentsKnownPressure)?.Upper is { } share && slope > share.Si ? slope : 0);
     }
 
     // Per kelvin of distance: the class of a thermocouple says it, another sensor gets its accuracy back over a distance.
@@ -266,7 +288,7 @@ internal sealed class UsedInstrument
 
     private PointToPointCheck Points(InstrumentChecks checks)
     {
-        var zero = checks.Zero is { } z ? new Corrections.ZeroCheck(Id, (z.Adjusted ?? z.Read).Value.Si, ResolutionAt((z.Adjusted ?? z.Read).Value.Si)) : null;
+        var zero = Zero is { } z ? new Corrections.ZeroCheck(Id, z.Value.Si, ResolutionAt(z.Value.Si)) : null;
         var known = checks.KnownPressure is { } k
             ? [new KnownPoint(k.Applied.Value.Si, (k.Adjusted ?? k.Read).Value.Si, k.Applied.Stated is { } u ? u.HalfWidthSi / u.CoverageFactor : null, k.Reference?.Value ?? "known pressure")]
             : Array.Empty<KnownPoint>();

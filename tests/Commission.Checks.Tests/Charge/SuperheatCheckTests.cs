@@ -331,6 +331,6 @@ public sealed class SuperheatCheckTests
             .With("return wet bulb: 67.0", "return humidity: 51.1 %")
             .With("kind: psychrometer, accuracy: 0.5 °F", "kind: psychrometer, humidity accuracy: 2 %, accuracy: 0.5 °F"));
         Assert.Equal(12.0, finding.Limits[0].TargetSi!.Value * 1.8, 0.3);
-        Assert.Contains(finding.Distance!.Budget, b => b.Cause.Name == "air probe: humidity");
+        Assert.Contains(finding.Distance!.Budget, b => b.Cause.Name == "air probe: humidity, return air");
     }
 }

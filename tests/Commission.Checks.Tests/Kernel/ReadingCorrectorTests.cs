@@ -319,6 +319,34 @@ public sealed class ReadingCorrectorTests
         Assert.Equal(0.320750, a.Value.StandardUncertainty, 1e-4);
     }
 
+    // One gauge, 20 psi off at zero: both lines share that doubt, so their difference carries none of it. 30 psi off at 200 psig of a gauge without a zero, whose
+    // reference states nothing: in proportion, 15 psi of one line at 100 psig and 45 at 300, 30 psi of their difference.
+    [Theory]
+    [InlineData("zero: 20.0 psig", 0)]
+    [InlineData("known pressure: {applied: 200.0 psig, read: 230.0 psig}", 30)]
+    public void What_a_gauge_was_off_is_one_doubt_of_all_its_readings(string checks, double psi)
+    {
+        var context = Context($"{{id: low, kind: pressure gauge, accuracy: 0.5 % of full scale, full scale: 500 psig, resolution: 0.1 psi, reads: [vapor pressure, liquid pressure], checks: {{{checks}}}}}", "vapor pressure: 100.0 psig, liquid pressure: 300.0 psig");
+        var row = context.Job.Charging!.Readings[0];
+        var low = context.Readings.Pressure("a", ReadingName.VaporPressure, row.VaporPressure!);
+        var high = context.Readings.Pressure("b", ReadingName.LiquidPressure, row.LiquidPressure!);
+        Assert.Contains(low.Value.Budget, b => b.Cause.Name == "low: failed its check");
+        Assert.Equal(psi, (high.Value - low.Value).Budget.Where(b => b.Cause.Name == "low: failed its check").Sum(b => b.Contribution) / Psi * Math.Sqrt(3), 1e-6);
+    }
+
+    // 5 % of a maker, u 2.88675 %: return and supply of two probes share nothing, of one probe half of the variance.
+    [Theory]
+    [InlineData("", 1.41421)]
+    [InlineData(", probes: 1", 1)]
+    public void What_two_humidities_of_one_instrument_share(string more, double times)
+    {
+        var context = Context($"{{id: probe, kind: psychrometer, accuracy: 1 °F, humidity accuracy: 5 %{more}, reads: [return air, supply air]}}", "return dry bulb: 76 °F");
+        var kit = context.Get<InstrumentKit>().All[0];
+        var read = new[] { ReadingName.ReturnAir, ReadingName.SupplyAir }.Select(place => context.Scope.Reading(0.5, [.. kit.HumidityAccuracy(0.5, place)!])).ToArray();
+        Assert.Equal(times * 0.0288675, (read[1] - read[0]).StandardUncertainty, 1e-6);
+        Assert.Equal(0.0288675, read[0].StandardUncertainty, 1e-6);
+    }
+
     [Fact]
     public void Nothing_is_no_reading()
     {
