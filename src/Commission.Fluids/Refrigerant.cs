@@ -21,7 +21,8 @@ public sealed partial class Refrigerant
     {
         Info = info;
         _model = model;
-        _solvers = new Spare<FluidSolver>(() => new FluidSolver(model));
+        SaturationStarts starts = new(model);
+        _solvers = new Spare<FluidSolver>(() => new FluidSolver(model, starts));
     }
 
     /// <summary>Names, composition, safety, environment.</summary>

@@ -20,6 +20,7 @@ internal sealed class MixtureModel
             mask |= components[i].Residual.DecayMask;
             GasConstant += composition[i] * components[i].GasConstant;
             MolarMass += composition[i] * components[i].MolarMass;
+            MeanCriticalTemperature += composition[i] * components[i].CriticalTemperature;
         }
         CrossTemperature = new double[pairs.Length];
         CrossVolume = new double[pairs.Length];
@@ -58,6 +59,9 @@ internal sealed class MixtureModel
 
     /// <summary>Reducing temperature of the blend as designated, K.</summary>
     public double ReducingTemperature { get; }
+
+    /// <summary>Critical temperatures of the components, weighted by mole fraction, K: a scale, not the blend's own critical temperature.</summary>
+    public double MeanCriticalTemperature { get; }
 
     public int DecayMask { get; }
 

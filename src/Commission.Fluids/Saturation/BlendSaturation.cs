@@ -4,8 +4,9 @@ namespace Commission.Fluids.Saturation;
 
 /// <summary>
 /// Bubble and dew points of a blend. Unknowns are ln ρ_j of the incipient phase and ln ρ of the phase of designated composition
-/// (and ln T when the pressure is given); equations are equal fugacities and equal pressures. A few substitutions from Raoult's law
-/// start it, Newton's method with the analytic Jacobian ends it, and where that fails the curve is followed from a colder state.
+/// (and ln T when the pressure is given); equations are equal fugacities and equal pressures. The blend's own curve
+/// interpolated, or a few substitutions from Raoult's law, start it, Newton's method with the analytic Jacobian ends it, and where that fails the curve is
+/// followed from a colder state.
 /// Not thread-safe.
 /// </summary>
 internal sealed class BlendSaturation
@@ -16,6 +17,7 @@ internal sealed class BlendSaturation
     private const double StartTolerance = 1e-3;
 
     private readonly MixtureModel _model;
+    private readonly SaturationStarts? _starts;
     private readonly MixturePhase _liquid;
     private readonly MixturePhase _vapor;
     private readonly int _n;
@@ -28,9 +30,12 @@ internal sealed class BlendSaturation
     private readonly double[] _saved;
     private readonly double[] _tangent;
 
-    public BlendSaturation(MixtureModel model)
+    /// <param name="model">The blend.</param>
+    /// <param name="starts">Starts of the blend; without them a point is found from Raoult's law.</param>
+    public BlendSaturation(MixtureModel model, SaturationStarts? starts = null)
     {
         _model = model;
+        _starts = starts;
         _n = model.Components.Length;
         _liquid = new MixturePhase(model);
         _vapor = new MixturePhase(model);
@@ -60,9 +65,14 @@ internal sealed class BlendSaturation
     /// <summary>dp/dT along the curve, Pa/K.</summary>
     public double Slope { get; private set; }
 
+    /// <summary>ln ρ_j of the incipient phase, ln ρ of the other and ln T of the last solution.</summary>
+    public ReadOnlySpan<double> Unknowns => _u;
+
     public bool AtTemperature(SaturationCurve curve, double temperature)
     {
         LiquidSplits = false;
+        if (_starts?.Of(curve)?.AtTemperature(temperature, _u) == true && FromUnknowns(curve, temperature, double.NaN))
+            return true;
         for (var attempt = 0; attempt < 2; attempt++)
         {
             var substitutions = attempt == 0 ? 1 : 40;
@@ -75,6 +85,8 @@ internal sealed class BlendSaturation
     public bool AtPressure(SaturationCurve curve, double pressure)
     {
         LiquidSplits = false;
+        if (_starts?.Of(curve)?.AtPressure(pressure, _u) == true && FromUnknowns(curve, double.NaN, pressure))
+            return true;
         var temperature = RoughTemperature(curve, pressure);
         for (var attempt = 0; attempt < 2; attempt++)
         {
@@ -85,12 +97,16 @@ internal sealed class BlendSaturation
         return FollowTo(curve, double.NaN, pressure);
     }
 
+    private bool FromUnknowns(SaturationCurve curve, double temperature, double pressure)
+    {
+        (curve == SaturationCurve.Bubble ? _liquid : _vapor).SetComposition(_model.Composition);
+        return Newton(curve, temperature, pressure) && Accept();
+    }
+
     /// <summary>Temperature at which Raoult's law with rough vapour pressures gives the pressure.</summary>
     private double RoughTemperature(SaturationCurve curve, double pressure)
     {
-        var tr = 0.0;
-        for (var i = 0; i < _n; i++)
-            tr += _model.Composition[i] * _model.Components[i].CriticalTemperature;
+        var tr = _model.MeanCriticalTemperature;
         var target = Math.Log(pressure);
         double t0 = 0.75 * tr, f0 = Math.Log(RoughPressure(curve, t0)) - target;
         double t1 = 0.65 * tr, f1 = Math.Log(RoughPressure(curve, t1)) - target;
@@ -237,7 +253,7 @@ internal sealed class BlendSaturation
             var total = Math.Max(largest, Math.Max(largestFixed, temperatureStep));
             // Newton's error squares itself from step to step: what is left after this one is foreseen from the last two.
             var foreseen = total * total * (total / (previous * previous));
-            if (total < 1e-8 || (total < 1e-5 && foreseen < 1e-13))
+            if (total < 1e-8 || (iteration > 0 && total < 1e-5 && foreseen < 1e-13))
                 return Finish(curve);
             if (iteration > 12 && total > 0.5 * previous && total < 1e-6)
                 return Finish(curve);
@@ -397,9 +413,7 @@ internal sealed class BlendSaturation
     /// </summary>
     private bool FollowTo(SaturationCurve curve, double temperature, double pressure)
     {
-        var tr = 0.0;
-        for (var i = 0; i < _n; i++)
-            tr += _model.Composition[i] * _model.Components[i].CriticalTemperature;
+        var tr = _model.MeanCriticalTemperature;
         var wanted = double.IsNaN(temperature) ? RoughTemperature(curve, pressure) : temperature;
         ReadOnlySpan<double> starts = [0.9 * wanted, 0.8 * tr, 0.7 * tr, 0.6 * tr, 0.75 * wanted, 1.08 * wanted];
         foreach (var start in starts)

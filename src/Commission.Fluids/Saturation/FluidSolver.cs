@@ -11,7 +11,7 @@ internal sealed class FluidSolver
     private readonly MixturePhase _liquid;
     private readonly MixturePhase _vapor;
 
-    public FluidSolver(MixtureModel model)
+    public FluidSolver(MixtureModel model, SaturationStarts starts)
     {
         _model = model;
         if (model.Components.Length == 1)
@@ -24,7 +24,7 @@ internal sealed class FluidSolver
         }
         else
         {
-            _blend = new BlendSaturation(model);
+            _blend = new BlendSaturation(model, starts);
             _liquid = _blend.Liquid;
             _vapor = _blend.Vapor;
         }
@@ -43,7 +43,6 @@ internal sealed class FluidSolver
     {
         if (_pure is not null)
             return _pure.AtTemperature(temperature);
-        SetFixed(curve);
         return _blend!.AtTemperature(curve, temperature);
     }
 
@@ -51,7 +50,6 @@ internal sealed class FluidSolver
     {
         if (_pure is not null)
             return _pure.AtPressure(pressure);
-        SetFixed(curve);
         return _blend!.AtPressure(curve, pressure);
     }
 
@@ -81,9 +79,6 @@ internal sealed class FluidSolver
 
     /// <summary>Both phases of the last saturation solution.</summary>
     public PhasePair Phases() => new(Temperature, _liquid.X.ToArray(), _vapor.X.ToArray(), _liquid.Density, _vapor.Density);
-
-    private void SetFixed(SaturationCurve curve) =>
-        (curve == SaturationCurve.Bubble ? _liquid : _vapor).SetComposition(_model.Composition);
 
     private double MolarMass(MixturePhase phase)
     {
