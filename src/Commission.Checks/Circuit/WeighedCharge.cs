@@ -307,3 +307,15 @@ internal sealed class CircuitCharge : IAnalysis<CircuitCharge>
         [given.Use(name)],
         [new TraceStep("m", name, "as written", given.Text, given.Text, "")]);
 }
+
+/// <summary>What the kind of a system says about where its circuit was closed.</summary>
+internal static class FactoryBuilt
+{
+    /// <summary>Whether the whole circuit comes charged from the factory: one housing, or a water machine without lines of the site.</summary>
+    public static bool ComesWhole(this Equipment equipment) => equipment.System.Value switch
+    {
+        SystemKind.Packaged => true,
+        SystemKind.AirToWaterHeatPump or SystemKind.Chiller => equipment.Piping.IsEmpty,
+        _ => false,
+    };
+}

@@ -4,6 +4,7 @@ using System.Xml.Linq;
 using Commission.Documents;
 using Commission.Documents.Archive;
 using Commission.Documents.Plots;
+using Commission.Documents.Templates;
 using Commission.Jobs;
 using Commission.Records.Integrity;
 
@@ -74,4 +75,19 @@ internal sealed record RecordPages(string Name, JobReading Reading, SealedRecord
         ".json" => "application/json",
         _ => "application/yaml",
     };
+}
+
+/// <summary>Reads a crew's own templates: every .liquid file of a folder, in place of the built-in one of the same name.</summary>
+internal static class TemplateFolder
+{
+    public static TemplateSet Read(string folder)
+    {
+        if (!Directory.Exists(folder))
+            throw new IOException($"--template {folder}: there is no such folder.");
+        var files = Directory.EnumerateFiles(folder, "*.liquid", SearchOption.AllDirectories)
+            .ToDictionary(path => Path.GetRelativePath(folder, path).Replace('\\', '/'), File.ReadAllText, StringComparer.Ordinal);
+        return files.Count > 0
+            ? TemplateSet.With(files)
+            : throw new IOException($"--template {folder}: there is no .liquid file in it. A template is named {TemplateSet.Main}; its parts lie in parts/.");
+    }
 }

@@ -50,3 +50,86 @@ public enum FolderFileState
     /// <summary>The system did not let it be read.</summary>
     Unreadable,
 }
+
+/// <summary>A folder on disk. A link inside it may lead to another file inside it, never outside.</summary>
+public sealed class DiskFolder : IJobFolder
+{
+    private const int MostLinks = 40;
+
+    private readonly string _root;
+
+    /// <summary>Makes the folder.</summary>
+    /// <param name="path">Its path; links in it are resolved once, here.</param>
+    public DiskFolder(string path)
+    {
+        ArgumentException.ThrowIfNullOrEmpty(path);
+        var full = Path.TrimEndingDirectorySeparator(Path.GetFullPath(path));
+        _root = Real(full) ?? full;
+    }
+
+    /// <inheritdoc/>
+    public FolderFile Read(string path, long mostBytes)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        try
+        {
+            if (Real(Path.Combine(_root, path)) is not { } real)
+                return FolderFile.Not(FolderFileState.Missing);
+            if (!IsInside(real))
+                return FolderFile.Not(FolderFileState.Outside);
+            var file = new FileInfo(real);
+            if (!file.Exists)
+                return FolderFile.Not(FolderFileState.Missing);
+            if (file.Length > mostBytes)
+                return FolderFile.Not(FolderFileState.TooLong, file.Length);
+            return FolderFile.Of(File.ReadAllBytes(real));
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            return FolderFile.Not(FolderFileState.Unreadable);
+        }
+    }
+
+    private bool IsInside(string real) =>
+        real.StartsWith(Path.EndsInDirectorySeparator(_root) ? _root : _root + Path.DirectorySeparatorChar, StringComparison.Ordinal);
+
+    // The path with every link on the way replaced; null when a part does not exist or links run in a circle.
+    private static string? Real(string path)
+    {
+        var links = 0;
+        var pending = new Stack<string>(path.Split(Path.DirectorySeparatorChar, Path.AltDirectorySeparatorChar).Reverse());
+        var root = Path.GetPathRoot(path)!;
+        for (var i = root.Split(Path.DirectorySeparatorChar, StringSplitOptions.None).Length - 1; i > 0 && pending.Count > 0; i--)
+            pending.Pop();
+        var real = root;
+        while (pending.TryPop(out var part))
+        {
+            if (part is "" or ".")
+                continue;
+            if (part == "..")
+            {
+                real = Path.GetDirectoryName(real) ?? root;
+                continue;
+            }
+
+            var next = Path.Combine(real, part);
+            FileSystemInfo entry = Directory.Exists(next) ? new DirectoryInfo(next) : new FileInfo(next);
+            if (entry.LinkTarget is not { } target)
+            {
+                if (!entry.Exists)
+                    return null;
+                real = next;
+                continue;
+            }
+
+            if (++links > MostLinks)
+                return null;
+            if (Path.IsPathRooted(target))
+                real = Path.GetPathRoot(target)!;
+            foreach (var step in target.Split(Path.DirectorySeparatorChar, Path.AltDirectorySeparatorChar).Reverse())
+                pending.Push(step);
+        }
+
+        return real;
+    }
+}
