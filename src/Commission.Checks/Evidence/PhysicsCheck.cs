@@ -93,7 +93,7 @@ internal sealed class PhysicsCheck : ICheck
     private Finding? Vacuum(CheckContext context)
     {
         var run = context.Get<EvacuationRun>();
-        if (run is not { Obstacle: null, Parts: { Isolation: { } isolation, HoldEnd: { } end } })
+        if (run is not { Obstacle: null or { IsFall: true }, Parts: { Isolation: { } isolation, HoldEnd: { } end } })
             return null;
         var start = Math.Min(isolation + context.Assume(LimitIds.AssumptionHoldEqualisation), end);
         if (end <= start || run.Rows.At(start) is not { } begun || run.Rows.At(end) is not { } last || context.Limits.Find(LimitIds.EvidenceVacuumFall) is not { Upper: { } share } limit)

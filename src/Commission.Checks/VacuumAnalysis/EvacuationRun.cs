@@ -41,7 +41,7 @@ internal sealed class EvacuationRun : IAnalysis<EvacuationRun>
         DecayLimit = context.Limits.Find(LimitIds.EvacuationDecay);
         Decay = Read(DecayLimit?.Companion("after"));
         _hold = new(Analyse);
-        _obstacle = new(() => View.HoldBlock is { } block ? new HoldObstacle(block, EvacuationMessages.HoldGaugeCutOffNext) : HoldObstacle.OfDisplay(this, context.Present));
+        _obstacle = new(() => View.HoldBlock is { } block ? new HoldObstacle(block, EvacuationMessages.HoldGaugeCutOffNext) : HoldObstacle.OfDisplay(this, context.Present) ?? HoldObstacle.OfFall(this, context.Present));
     }
 
     /// <summary>The evacuation as written; one without anything when the job has none.</summary>
@@ -73,17 +73,17 @@ internal sealed class EvacuationRun : IAnalysis<EvacuationRun>
     public HoldObstacle? Obstacle => _obstacle.Value;
 
     /// <summary>What is written that lets an isolated vacuum deepen; null when nothing is.</summary>
-    /// <param name="finding">The finding that rests on it.</param>
-    public string? WhyItMayFall(FindingBuilder finding)
+    /// <param name="finding">The finding that rests on it; null where nobody tells it.</param>
+    public string? WhyItMayFall(FindingBuilder? finding = null)
     {
-        finding.Use("coldest part", Evacuation.ColdestPart).Use("coldest part at the end", Evacuation.ColdestPartAtEnd);
+        finding?.Use("coldest part", Evacuation.ColdestPart).Use("coldest part at the end", Evacuation.ColdestPartAtEnd);
         if (Evacuation is { ColdestPart: { } before, ColdestPartAtEnd: { } after } && after.Value.Si < before.Value.Si)
             return $"the coldest part cooled from {before.Text} to {after.Text}";
         if (Evacuation.Events.FirstOrDefault(e => e.What.Value == EvacuationEventKind.HeatApplied) is { } heated)
             return $"heat had been applied at {heated.At.Text}, and the circuit cooled";
         if (_context.Job.Equipment.Drier is not [var drier, ..])
             return null;
-        finding.Use("drier", drier.Model);
+        finding?.Use("drier", drier.Model);
         return "the circuit has a drier, which takes up water";
     }
 
@@ -228,6 +228,16 @@ internal sealed class EvacuationRun : IAnalysis<EvacuationRun>
 /// <param name="Next">What makes it possible.</param>
 internal sealed record HoldObstacle(Message Why, Message Next)
 {
+    /// <summary>Whether the readings live and the circuit was not left alone: then they are evidence of that.</summary>
+    public bool IsFall { get; private init; }
+
+    /// <summary>A fall that a closed circuit does not show and that nothing written explains; null where there is none.</summary>
+    /// <param name="run">The evacuation.</param>
+    /// <param name="present">How the job prints numbers.</param>
+    public static HoldObstacle? OfFall(EvacuationRun run, Presentation present) => run.Hold?.Fall is { } fall && run.WhyItMayFall() is null
+        ? new(EvacuationMessages.HoldFell(VacuumText.Value(present, fall.High), VacuumText.Value(present, fall.Low), new(fall.To - fall.From)), EvacuationMessages.HoldFellNext) { IsFall = true }
+        : null;
+
     // A display of small steps that does not move through so many rows is no display of a gas (common practice, no source).
     private const int ManyRows = 100;
     private const int FewRows = 10;

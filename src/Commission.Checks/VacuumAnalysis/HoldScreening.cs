@@ -7,9 +7,8 @@ internal sealed class HoldScreening
     private const double OutlierDeviations = 6;
     private const double OverRangeAtEnd = 0.05;
 
-    // A closed vacuum does not deepen: a fall beyond scatter and this share of the level within minutes is a pump that pulls again, or a part that is cut off.
+    // A closed vacuum does not deepen: a fall beyond scatter and this share of the level is a pump that pulls again, a part that is cut off, or a gauge that drifts.
     private const double FallShare = 0.1;
-    private const double FallMinutes = 5;
 
     private HoldScreening(double[] times, double[] pressures, double interval, double resolution, HoldRows rows, bool endsOverRange)
     {
@@ -38,7 +37,7 @@ internal sealed class HoldScreening
     /// <summary>True when the hold ends above the gauge's range.</summary>
     internal bool EndsOverRange { get; }
 
-    /// <summary>The largest fall within minutes that is more than scatter and a tenth of the level; null where there is none.</summary>
+    /// <summary>The largest fall that is more than scatter and a tenth of the level; null where there is none.</summary>
     internal PressureFall? Fall { get; private init; }
 
     /// <summary>Mean of the last tenth of the used rows less that of the first tenth, Pa.</summary>
@@ -88,7 +87,7 @@ internal sealed class HoldScreening
         return new HoldScreening([.. times], [.. pressures], interval, steps.Largest, rows, EndsAbove(series, from, to)) { Fall = LargestFall(times, pressures, steps) };
     }
 
-    // The highest of the last minutes against each row; single rows are smoothed away, so that scatter is what stays between neighbours.
+    // The highest before each row against it; single rows are smoothed away, so that scatter is what stays between neighbours.
     private static PressureFall? LargestFall(List<double> times, List<double> raw, DisplaySteps steps)
     {
         if (raw.Count < 2 * HalfWindow)
@@ -99,15 +98,11 @@ internal sealed class HoldScreening
             differences[i - 1] = Math.Abs(raw[i] - raw[i - 1]);
         var scatter = OutlierDeviations * 1.4826 / Math.Sqrt(2) * SampledMedian.Of(differences);
         PressureFall? largest = null;
-        LinkedList<int> highest = [];
-        for (var i = 0; i < p.Length; i++)
+        var top = 0;
+        for (var i = 1; i < p.Length; i++)
         {
-            while (highest.First is { } old && times[i] - times[old.Value] > FallMinutes * 60)
-                highest.RemoveFirst();
-            while (highest.Last is { } low && p[low.Value] <= p[i])
-                highest.RemoveLast();
-            highest.AddLast(i);
-            var top = highest.First!.Value;
+            if (p[i] > p[top])
+                top = i;
             var fall = p[top] - p[i];
             if (fall > (FallShare * p[top]) + Math.Max(scatter, 3 * steps.At(p[top])) && !(fall <= largest?.Size))
                 largest = new PressureFall(times[top], times[i], p[top], p[i]);

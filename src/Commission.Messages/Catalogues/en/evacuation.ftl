@@ -63,6 +63,12 @@ hold-display-still = the display showed { $level } in all { $rows } rows of the 
 hold-display-frozen = the display stood at { $level } through all { $rows } readings of the hold, to the last digit: a gauge that lives moves
 hold-display-next = Open the gauge to the air and see it move, look at its logger; then pull down and hold again.
 
+# $high (quantity) - the level from which it fell
+# $low (quantity) - the level to which it fell
+# $time (duration) - in what time
+hold-fell = it fell from { $high } to { $low } within { $time } while the circuit was shut off, and no cooling and no drier that could take it up is written
+hold-fell-next = Look for a pump that pulled again, a valve that passes, or a gauge that drifts; pull down, close the valve, leave all of it alone and hold again.
+
 # $at (time) - when the break is written
 hold-break-missing = the break written at { $at } is not in the log, which reads on as if nothing had been let in
 hold-break-missing-next = See whether this log belongs to this evacuation and whether the time of the break is right; else pull down and hold again with a log that saw all of it.
