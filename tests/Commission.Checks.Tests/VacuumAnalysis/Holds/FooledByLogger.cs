@@ -56,12 +56,12 @@ internal static class FooledByLogger
         new("a flat stretch copied over a leak", d =>
         {
             var rate = d.Uniform(8, 25);
-            return new(Leaking(d, rate) with { Logger = Copied }, "a stretch comes back to the digit: copied", NoSuspicion) { Inflow = Rate(rate) };
+            return new(Leaking(d, rate) with { Logger = Copied }, "a stretch comes back to the digit: copied", Unsuspected) { Inflow = Rate(rate) };
         }),
         new("the pump's last minutes copied into the hold", d =>
         {
             var rate = d.Uniform(15, 40);
-            return new(Leaking(d, rate) with { Logger = rows => CopiedFromPump(rows) }, "the hold repeats the pump-down to the digit: copied", NoSuspicion) { Inflow = Rate(rate) };
+            return new(Leaking(d, rate) with { Logger = rows => CopiedFromPump(rows) }, "the hold repeats the pump-down to the digit: copied", Unsuspected) { Inflow = Rate(rate) };
         }),
         new("rows cut out where it rose, pump reopened", d =>
         {
@@ -116,6 +116,37 @@ internal static class FooledByLogger
             // Deep and flat from one row to the next, far below where the pump had come.
             var rate = d.Uniform(20, 40);
             return new(Leaking(d, rate) with { Logger = rows => [.. rows.Select((r, i) => r.Time > 0 ? r with { Pressure = Math.Round(120 + 2 * Math.Sin(i * 1.7)) * Micron, Over = false } : r)] }, "fell at once when the valve was closed: not this hold", Held, Passed, BoundTooLow) { Inflow = Rate(rate) };
+        }),
+        new("rising numbers made by a spreadsheet", d =>
+        {
+            // A pump-down that scatters, and from the valve on a straight line to the digit.
+            var rise = d.Uniform(20, 60);
+            var hold = Leaking(d, 20) with { White = 2 * Micron, Interval = d.Pick(2.0, 5, 10) };
+            var level = hold.Level;
+            return new(hold with { Logger = rows => [.. rows.Select(r => r.Time > 0 ? r with { Pressure = hold.Gauge.Shown(level + rise * r.Time / hold.Length * Micron), Over = false } : r)] }, "steadier than the gauge had been: not read", Unsuspected) { Inflow = Rate(20) };
+        }),
+        new("last digits by hand", d =>
+        {
+            // Typed each half minute by somebody who likes 0 and 5, as coming from a gauge of 1 micron.
+            var hold = Leaking(d, 2) with { Interval = 30, White = 4 * Micron };
+            return new(hold with { Logger = rows => [.. rows.Select(r => d.Chance(0.85) ? r with { Pressure = Math.Round(r.Pressure / Micron / 5) * 5 * Micron } : r)] }, "nine of ten end in 0 or 5 on a gauge of 1 micron: not this gauge's", Unsuspected);
+        }),
+        new("first pull-down copied as the second, after a break", d =>
+        {
+            var hold = Leaking(d, 3) with { PumpDown = 2400, Interval = d.Pick(2.0, 5, 10) };
+            var level = hold.Level;
+            double Pull(double t) => level + 20_000 * Micron * Math.Exp(-t / 80);
+            var fooled = new FooledHold(hold with
+            {
+                Pumping = t => t < -1320 ? Pull(t + 2400) : t < -1080 ? 115_000 : Pull(t + 1080),
+                Logger = rows =>
+                {
+                    var first = rows.Where(r => r.Time < -1320).ToArray();
+                    var begin = rows.FindIndex(r => r.Time >= -1080);
+                    return [.. rows.Select((r, i) => i >= begin && i - begin < first.Length && r.Time < 0 ? first[i - begin] with { Time = r.Time } : r)];
+                },
+            }, "the second pull-down is the first to the digit: copied", Unsuspected);
+            return fooled with { Events = $"    - {{at: {fooled.Minutes(-1320)}, what: nitrogen break, to: 2 psig, held: 4 min}}\n    - {{at: {fooled.Minutes(-1080)}, what: pump on}}\n" };
         }),
         new("falling numbers made by a spreadsheet", d =>
         {

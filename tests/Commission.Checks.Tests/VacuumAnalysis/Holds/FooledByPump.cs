@@ -46,6 +46,37 @@ internal static class FooledByPump
             var rate = d.Uniform(60, 110);
             return new(Hold(d, (t, _) => t < 540 ? rate * t / 60 : t < 600 ? rate * 9 * Math.Exp(-(t - 540) / 15) : rate * (t - 600) / 60, 900), Reopened, Good) { Inflow = Rate(rate) };
         }),
+        new("pump cracked open every few minutes, small teeth", d =>
+        {
+            var (rate, period) = (d.Uniform(5, 9), d.Uniform(150, 240));
+            return new(Hold(d, (t, _) => t % period < period - 20 ? rate * (t % period) / 60 : rate * (period - 20) / 60 * (1 - (t % period - period + 20) / 20)), "teeth: rises and is pulled down again", Held, Wet, BoundTooLow) { Inflow = Rate(rate) };
+        }),
+        new("above the range, then pump reopened", d =>
+        {
+            var (rate, at) = (d.Uniform(8000, 20_000), d.Uniform(0.3, 0.5));
+            return new(Hold(d, (t, l) => t < at * l ? rate * t / 60 : rate * at * l / 60 * Math.Exp(-(t - at * l) / 30)), Reopened, Good) { Inflow = Rate(rate) };
+        }),
+        new("pump reopened, a written cooling that cannot explain it", d =>
+        {
+            var (rate, at) = (d.Uniform(20, 40), d.Uniform(0.4, 0.6));
+            return new(Hold(d, (t, l) => t < at * l ? rate * t / 60 : rate * at * l / 60 * Math.Exp(-(t - at * l) / 45)), "10 K take away a thirtieth of a gas, not half", Good) { Inflow = Rate(rate), Evacuation = "  coldest part at end: 54 °F" };
+        }),
+        new("end of the first hold not written, pumped again, second hold good", d =>
+        {
+            // The crew writes one isolation and one end around both.
+            var rate = d.Uniform(30, 50);
+            return new(Hold(d, (t, l) => t < 0.3 * l ? rate * t / 60 : t < 0.6 * l ? rate * 0.3 * l / 60 * Math.Exp(-(t - 0.3 * l) / 60) : 2 * Past(t, 0.6 * l) / 60, 2400), "two holds with the pump between them; judged as one it is none", Good) { Inflow = Rate(rate) };
+        }),
+        new("held for four minutes only", d =>
+        {
+            var rate = d.Uniform(10, 80);
+            return new(Hold(d, (t, _) => rate * t / 60, 240), "too short for the limit", Held, Passed, BoundTooLow) { Inflow = Rate(rate) };
+        }),
+        new("isolation not written, a leak", d =>
+        {
+            var rate = d.Uniform(10, 30);
+            return new(Hold(d, (t, _) => rate * t / 60), "rises, if the moment of isolation is to be seen", Tight) { Inflow = Rate(rate), IsWritten = false };
+        }),
         new("851 to 292 micron within minutes", d =>
         {
             var at = d.Uniform(300, 600);

@@ -15,6 +15,9 @@ internal sealed record FooledHold(SimulatedHold Hold, string May, params HoldCla
     /// <summary>When isolation is written, s from the true one.</summary>
     public double WrittenAt { get; init; }
 
+    /// <summary>Whether isolation is written at all.</summary>
+    public bool IsWritten { get; init; } = true;
+
     /// <summary>When the end is written, s from isolation; the end of the hold by default.</summary>
     public double? WrittenEnd { get; init; }
 
@@ -52,8 +55,7 @@ internal sealed record FooledHold(SimulatedHold Hold, string May, params HoldCla
               started: "09:00"
               series: {file: log.csv}
               events:
-            {{{Events}}}    - {at: {{{Minutes(WrittenAt)}}}, what: isolated}
-                - {at: {{{Minutes(WrittenEnd ?? Hold.Length)}}}, what: end}
+            {{{Events}}}{{{(IsWritten ? $"    - {{at: {Minutes(WrittenAt)}, what: isolated}}\n" : "")}}}    - {at: {{{Minutes(WrittenEnd ?? Hold.Length)}}}, what: end}
             {{{Evacuation}}}
             """);
     }
@@ -65,4 +67,27 @@ internal sealed record FooledHold(SimulatedHold Hold, string May, params HoldCla
 /// <summary>A kind of fooled hold.</summary>
 /// <param name="Name">In a few words.</param>
 /// <param name="Draw">Draws one.</param>
-internal sealed record FooledKind(string Name, Func<Draws, FooledHold> Draw);
+internal sealed record FooledKind(string Name, Func<Draws, FooledHold> Draw)
+{
+    private const int Seed = 20261134;
+    private const int Most = 10;
+
+    /// <summary>The number of its first hold: of its name, so that a new kind leaves the numbers of the others (FNV-1a, folded).</summary>
+    public int Number { get; } = Most * (int)(Name.Aggregate(2166136261u, (hash, c) => unchecked((hash ^ c) * 16777619u)) % 100_000);
+
+    /// <summary>The first holds of the kind with what is said of them.</summary>
+    /// <param name="count">How many, ten at most.</param>
+    public IEnumerable<FooledOutcome> Run(int count) => Enumerable.Range(Number, count).Select(number =>
+    {
+        var fooled = Draw(HoldDraws.Of(Seed, number));
+        var told = fooled.Told(HoldDraws.Of(Seed + 1, number));
+        return new FooledOutcome(number, fooled, told, [.. fooled.Never.Where(c => told.Makes(c, fooled.Inflow, fooled.Hold.Pressure(fooled.Hold.Length)))]);
+    });
+}
+
+/// <summary>A fooled hold with what was said of it.</summary>
+/// <param name="Number">Its number.</param>
+/// <param name="Fooled">The hold.</param>
+/// <param name="Told">What was said.</param>
+/// <param name="Wrong">The claims that may not be made and were.</param>
+internal sealed record FooledOutcome(int Number, FooledHold Fooled, HoldTold Told, HoldClaim[] Wrong);

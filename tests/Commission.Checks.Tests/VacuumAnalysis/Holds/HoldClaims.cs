@@ -4,6 +4,7 @@ using Commission.Checks.Kernel;
 using Commission.Checks.Recording;
 using Commission.Checks.VacuumAnalysis;
 using Commission.Measurement.Decisions;
+using Commission.Measurement.Uncertainty;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Tests.VacuumAnalysis.Holds;
@@ -35,18 +36,22 @@ internal enum HoldClaim
     /// <summary>A plateau whose upper bound lies below where the pressure went.</summary>
     PlateauTooLow,
 
-    /// <summary>No finding of evidence speaks of the log.</summary>
-    NoSuspicion,
+    /// <summary>The hold passes, and no finding of evidence speaks of the log.</summary>
+    Unsuspected,
 }
 
 /// <summary>What a job says of its hold.</summary>
 /// <param name="Hold">The analysis; null without a hold.</param>
+/// <param name="Inflow">The rise, Pa/s, behind the printed inflow: of the steady part, else the mean; null without one.</param>
 /// <param name="Findings">Findings of the evacuation and of evidence; empty where the job was refused with a reason.</param>
 /// <param name="Refused">The problems for which the job was refused; null when it was read.</param>
-internal sealed record HoldTold(HoldResult? Hold, ImmutableArray<Finding> Findings, string? Refused)
+internal sealed record HoldTold(HoldResult? Hold, Uncertain? Inflow, ImmutableArray<Finding> Findings, string? Refused)
 {
     private static readonly string[] Asked =
-        ["evacuation.hold", "evacuation.level", "evacuation.cause", "evacuation.leak-rate", "evidence.repeated", "evidence.resolution", "evidence.physics", "evidence.terminal-digits"];
+        ["evacuation.hold", "evacuation.level", "evacuation.cause", "evacuation.leak-rate", .. Evidence];
+
+    /// <summary>The checks that may suspect a log.</summary>
+    public static IReadOnlyList<string> Evidence => ["evidence.repeated", "evidence.resolution", "evidence.physics", "evidence.terminal-digits"];
 
     public static HoldTold Of(string yaml, params (string Name, string Text)[] files)
     {
@@ -57,10 +62,11 @@ internal sealed record HoldTold(HoldResult? Hold, ImmutableArray<Finding> Findin
         }
         catch (InvalidDataException refused)
         {
-            return new HoldTold(null, [], refused.Message);
+            return new HoldTold(null, null, [], refused.Message);
         }
 
-        return new HoldTold(context.Get<EvacuationRun>().Hold, [.. Asked.SelectMany(id => CheckCatalogue.Find(id)!.Evaluate(context))], null);
+        var run = context.Get<EvacuationRun>();
+        return new HoldTold(run.Hold, run.Slope ?? run.MeanRise, [.. Asked.SelectMany(id => CheckCatalogue.Find(id)!.Evaluate(context))], null);
     }
 
     /// <summary>Whether it makes a claim.</summary>
@@ -77,11 +83,14 @@ internal sealed record HoldTold(HoldResult? Hold, ImmutableArray<Finding> Findin
         HoldClaim.LevelPassed => Passes("evacuation.level"),
         HoldClaim.BoundTooLow => Bounds.Any(b => b < 0.9 * inflow),
         HoldClaim.PlateauTooLow => Explained && Hold is { Conclusion: HoldConclusion.Source, Plateau.High: var high } && high < level,
-        _ => !Findings.Any(f => f.Check.StartsWith("evidence.", StringComparison.Ordinal) && IsAlarm(f)),
+        _ => !Suspects(null) && Passes("evacuation.hold"),
     };
 
-    /// <summary>What evidence says beyond "nothing found".</summary>
-    public static bool IsAlarm(Finding finding) => finding.Verdict == Verdict.Fail || (finding.Verdict == Verdict.Information && finding.NextStep is not null);
+    /// <summary>Whether a check of evidence, or any of them, says more than that it found nothing.</summary>
+    /// <param name="check">The check; null for any.</param>
+    public bool Suspects(string? check) => Findings.Any(f => (check is null ? Evidence.Contains(f.Check, StringComparer.Ordinal) : f.Check == check) && IsAlarm(f));
+
+    private static bool IsAlarm(Finding finding) => finding.Verdict == Verdict.Fail || (finding.Verdict == Verdict.Information && finding.NextStep is not null);
 
     public override string ToString() => Refused is not null ? "refused" : Hold is null ? "no hold" : string.Create(
         CultureInfo.InvariantCulture,
@@ -98,8 +107,8 @@ internal sealed record HoldTold(HoldResult? Hold, ImmutableArray<Finding> Findin
         {
             if (Explained && Hold is { Conclusion: HoldConclusion.Held or HoldConclusion.Source, Slope: { } slope })
                 yield return Math.Max(slope.High, 0);
-            if (Finding("evacuation.leak-rate") is { Verdict: Verdict.Information } && Hold is { SlopeWithCauses: { } told })
-                yield return Math.Max(0, Math.Max(Hold.Slope?.High ?? 0, told.Value + told.Expanded));
+            if (Finding("evacuation.leak-rate") is { Verdict: Verdict.Information } && Inflow is { } told)
+                yield return Math.Max(0, Math.Max(Hold?.Slope?.High ?? 0, told.Value + told.Expanded));
         }
     }
 
