@@ -39,7 +39,7 @@ internal static class HoldAnalysis
         var skip = options.SkipSeconds ?? Math.Clamp((end - isolation) / 10, 30, 60);
         var rows = HoldScreening.Of(series, isolation, end, skip, gauge.Resolution);
         var length = rows.Rows.To is { } last ? last - isolation : 0;
-        var allowed = Math.Max(options.AllowedRise ?? 0, 0) * (options.AllowedAfter is { } after and > 0 ? length / after : 1);
+        var allowed = Math.Max(options.AllowedRise ?? 0, 0) * (options.AllowedAfter is { } after and > 0 ? Longer(length / after) : 1);
         var counting = Math.Max(5 * rows.Resolution, 0.1 * allowed);
         var nothing = new HoldResult
         {
@@ -79,7 +79,7 @@ internal static class HoldAnalysis
             Wander = decision.Wander,
             SlowsDown = decision.Preferred != HoldModel.Flat && evidence.Aicc(evidence.Line) - evidence.Aicc(evidence.Both) >= HoldEvidence.Richer,
             ExcludesOutgassing = evidence.ExcludesOutgassing(options.Pumped ?? nothing.Length),
-            SlopeWithCauses = parameters.SlopeWithCauses,
+            SlopeWithCauses = decision.Conclusion == HoldConclusion.Held && Counted(parameters.Slope, nothing) is null ? null : parameters.SlopeWithCauses,
             Plateau = parameters.Plateau,
             TimeConstant = parameters.TimeConstant,
             RiseSeen = preferred.At(evidence.Blocks.Span) - preferred.At(0),
@@ -94,6 +94,9 @@ internal static class HoldAnalysis
             Points = HoldCurves.Points(evidence, preferred, rows.Times[0]),
         };
     }
+
+    // A shorter hold may rise by less in proportion; in a longer one what hides a rise wanders off with the square root of time (common practice, no source).
+    private static double Longer(double times) => times < 1 ? times : Math.Sqrt(times);
 
     // What is less than counts may be hidden by a gauge that warms or a room that cools, whatever the scatter says.
     private static Interval? Counted(Interval? slope, HoldResult hold) =>

@@ -337,8 +337,11 @@ internal readonly record struct HoldDecision(HoldConclusion Conclusion, CannotTe
     /// <summary>How far the readings wandered before they came back, Pa; null where they did not.</summary>
     public double? Wander { get; init; }
 
+    // A bend of less than this share of what counts is no speeding up.
+    private const double LeastBend = 8;
+
     // What wanders further than this many rises that count is no hold to be judged by its ends.
-    private const double MostWander = 4;
+    private const double MostWander = 2;
 
     // A term of the other kind may hide beneath what was found if it is this much smaller.
     private const double Minor = 0.3;
@@ -402,7 +405,7 @@ internal readonly record struct HoldDecision(HoldConclusion Conclusion, CannotTe
     {
         if (evidence.Aicc(evidence.Fit(preferred)) is not { } best)
             return null;
-        if (evidence.Bend.Sagitta > counting / 4 && evidence.Aicc(evidence.Bend.ParabolaRss, BlockBend.ParabolaTerms) <= best - HoldEvidence.Richer)
+        if (evidence.Bend.Sagitta > counting / LeastBend && evidence.Aicc(evidence.Bend.ParabolaRss, BlockBend.ParabolaTerms) <= best - HoldEvidence.Richer)
             return CannotTellReason.SpeedsUp;
         return Misses(evidence, counting, preferred) ? CannotTellReason.NoCurveFits : null;
     }

@@ -76,7 +76,7 @@ internal sealed record HoldTold(HoldResult? Hold, Uncertain? Inflow, ImmutableAr
     public bool Makes(HoldClaim claim, double inflow, double level) => claim switch
     {
         HoldClaim.Held => Concludes(HoldConclusion.Held),
-        HoldClaim.Steady => Concludes(HoldConclusion.SteadyRise),
+        HoldClaim.Steady => Concludes(HoldConclusion.SteadyRise) && NamesInflowFirst(Hold!),
         HoldClaim.Wet => Concludes(HoldConclusion.Source),
         HoldClaim.Both => Concludes(HoldConclusion.SteadyRiseAndSource),
         HoldClaim.Passed => Passes("evacuation.hold"),
@@ -111,6 +111,9 @@ internal sealed record HoldTold(HoldResult? Hold, Uncertain? Inflow, ImmutableAr
                 yield return Math.Max(0, Math.Max(Hold?.Slope?.High ?? 0, told.Value + told.Expanded));
         }
     }
+
+    /// <summary>Whether an inflow is the only or the first cause that is named: beneath a source, and where walls may still give off gas, the outgassing stands first.</summary>
+    public static bool NamesInflowFirst(HoldResult hold) => hold is { Conclusion: HoldConclusion.SteadyRise, ExcludesOutgassing: true };
 
     private bool Concludes(HoldConclusion conclusion) => Explained && Hold?.Conclusion == conclusion;
 

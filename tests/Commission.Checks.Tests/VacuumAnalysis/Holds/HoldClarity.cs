@@ -7,6 +7,7 @@ internal enum HoldFamily
     Line,
     Source,
     Both,
+    Outgassing,
 }
 
 /// <summary>
@@ -77,10 +78,10 @@ internal sealed class HoldClarity
         return truth switch
         {
             HoldFamily.Flat => Beats(y, HoldFamily.Flat, Line(_counting)) && Counting(y, HoldFamily.Flat, _counting),
-            HoldFamily.Line => IsApart(y, HoldFamily.Line, HoldFamily.Flat) && IsApart(y, HoldFamily.Line, HoldFamily.Source, _length / 2)
+            HoldFamily.Line => IsApart(y, HoldFamily.Line, HoldFamily.Flat) && IsApart(y, HoldFamily.Line, HoldFamily.Source, _length / 2) && IsApart(y, HoldFamily.Line, HoldFamily.Outgassing, _length / 2)
                 && Counting(y, HoldFamily.Line, Math.Max(_counting, 0.3 * Rise(y))),
-            HoldFamily.Source => IsApart(y, HoldFamily.Source, HoldFamily.Flat) && IsApart(y, HoldFamily.Source, HoldFamily.Line) && Beats(y, HoldFamily.Source, Line(Math.Max(_counting, 0.3 * Rise(y)))),
-            _ => IsApart(y, HoldFamily.Both, HoldFamily.Flat) && IsApart(y, HoldFamily.Both, HoldFamily.Line) && IsApart(y, HoldFamily.Both, HoldFamily.Source, 50 * _length),
+            HoldFamily.Source => IsApart(y, HoldFamily.Source, HoldFamily.Flat) && IsApart(y, HoldFamily.Source, HoldFamily.Line) && IsApart(y, HoldFamily.Source, HoldFamily.Outgassing) && Beats(y, HoldFamily.Source, Line(Math.Max(_counting, 0.3 * Rise(y)))),
+            _ => IsApart(y, HoldFamily.Both, HoldFamily.Flat) && IsApart(y, HoldFamily.Both, HoldFamily.Line) && IsApart(y, HoldFamily.Both, HoldFamily.Source, 50 * _length) && IsApart(y, HoldFamily.Both, HoldFamily.Outgassing),
         };
     }
 
@@ -105,7 +106,7 @@ internal sealed class HoldClarity
     private bool Counting(double[] y, HoldFamily truth, double rise) => Taus(Math.Max(60, 3 * _length / _n), _length / 2).All(tau =>
         Beats(y, truth, Curve(t => rise * (1 - Math.Exp(-t / tau)) / (1 - Math.Exp(-_length / tau)))));
 
-    private static int Parameters(HoldFamily family) => family switch { HoldFamily.Flat => 2, HoldFamily.Line => 3, HoldFamily.Source => 4, _ => 5 };
+    private static int Parameters(HoldFamily family) => family switch { HoldFamily.Flat => 2, HoldFamily.Line => 3, HoldFamily.Source or HoldFamily.Outgassing => 4, _ => 5 };
 
     private double Criterion(double meanSquare, int k) => _n * Math.Log(_variance + meanSquare) + 2 * k + 2.0 * k * (k + 1) / (_n - k - 1);
 
@@ -117,6 +118,7 @@ internal sealed class HoldClarity
             HoldFamily.Flat => Residual(y, ones),
             HoldFamily.Line => Residual(y, ones, _t),
             HoldFamily.Source => Taus(10, longest).Min(tau => Residual(y, ones, Curve(t => Math.Exp(-t / tau)))),
+            HoldFamily.Outgassing => Taus(10, longest).Min(tau => Math.Min(Residual(y, ones, Curve(t => Math.Log(1 + t / tau))), Residual(y, ones, Curve(t => Math.Sqrt(1 + t / tau))))),
             _ => Taus(10, longest).Min(tau => Residual(y, ones, _t, Curve(t => Math.Exp(-t / tau)))),
         };
     }
