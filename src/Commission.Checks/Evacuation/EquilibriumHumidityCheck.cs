@@ -39,9 +39,9 @@ internal sealed class EquilibriumHumidityCheck : ICheck
             .Use(evacuation.ColdestPartAtEnd is null ? "coldest part" : "coldest part at the end", given).Use("sensor of the vacuum gauge", sensor, run.Gauge.Id);
         foreach (var level in evacuation.Levels)
             finding.Use($"isolated at {level.At.Text}", level.Isolated);
-        if (run.View.HoldBlock is { } block)
+        if (run.Obstacle is { } block)
         {
-            yield return finding.NotEvaluated(block, "Put the gauge on the system's side of the valve and hold again.");
+            yield return finding.NotEvaluated(block.Why, block.Next);
             yield break;
         }
 

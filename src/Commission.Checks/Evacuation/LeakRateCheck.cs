@@ -38,9 +38,9 @@ internal sealed class LeakRateCheck : ICheck
             .Use("decay limit", evacuation.DecayLimit?.Level).Use("coldest part", evacuation.ColdestPart).Use("coldest part at the end", evacuation.ColdestPartAtEnd);
         foreach (var level in evacuation.Levels)
             finding.Use($"isolated at {level.At.Text}", level.Isolated);
-        if (run.View.HoldBlock is { } block)
+        if (run.Obstacle is { } block)
         {
-            yield return finding.NotEvaluated(block, "Put the gauge on the system's side of the valve and hold again.");
+            yield return finding.NotEvaluated(block.Why, block.Next);
             yield break;
         }
 

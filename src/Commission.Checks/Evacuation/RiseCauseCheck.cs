@@ -22,7 +22,7 @@ internal sealed class RiseCauseCheck : ICheck
 
     public CheckHelp Help { get; } = new(
         "Does the pressure stand, rise steadily, or rise and level off? A steady rise may be air, the rig, or refrigerant passing a valve or leaving the oil; one that levels off may be water, oil or outgassing. The shape narrows it down and no more.",
-        "p = p₀; p₀ + a·t; p∞ − (p∞ − p₀)·e^(−t/τ); their sum; fitted to means of readings far enough apart to be independent, compared by AICc; a richer curve counts from a difference of 6, a term from 5 steps of the gauge and a tenth of the allowed rise",
+        "p = p₀; p₀ + a·t; p∞ − (p∞ − p₀)·e^(−t/τ); p₀ + b·ln(1 + t/s) or p₀ + b·(√(1 + t/s) − 1); line and source together; fitted to means of readings far enough apart to be independent, compared by AICc; a richer curve counts from a difference of 6, a term from 5 steps of the gauge and a tenth of what the allowed rise comes to over the hold",
         "AICc: Hurvich and Tsai, Biometrika 76 (1989) 297 (from memory). Intervals: Bates and Watts, Nonlinear Regression Analysis (1988) chapter 6 (from memory). Thresholds: defaults of this program, tried by simulation (common practice, no source).",
         "Do the test that the finding names: the rig alone; the service valves closed; heat and a nitrogen break; a longer hold. Find a leak under nitrogen pressure, never by vacuum.");
 
@@ -35,8 +35,8 @@ internal sealed class RiseCauseCheck : ICheck
             .Use("decay limit", evacuation.DecayLimit?.Level).Use("coldest part", evacuation.ColdestPart).Use("coldest part at the end", evacuation.ColdestPartAtEnd);
         foreach (var level in evacuation.Levels)
             finding.Use($"isolated at {level.At.Text}", level.Isolated);
-        if (run.View.HoldBlock is { } block)
-            yield return finding.NotEvaluated(block, "Put the gauge on the system's side of the valve and hold again.");
+        if (run.Obstacle is { } block)
+            yield return finding.NotEvaluated(block.Why, block.Next);
         else if (run is not { Hold: { } hold, Parts: { Isolation: { } isolation, HoldEnd: { } end } })
             yield return NoIsolation.Of(run, run.DecayLimit?.Companion("after")).End(finding);
         else
@@ -52,7 +52,8 @@ internal sealed class RiseCauseCheck : ICheck
         var present = context.Present;
         var wording = VacuumText.Wording(present);
         Explain(present, finding, hold);
-        if (run.Slope is { } slope)
+        // Only a slope that the conclusion speaks of is a result; beside a source it is a bound.
+        if (run.Slope is { } slope && hold.Conclusion is HoldConclusion.SteadyRise or HoldConclusion.SteadyRiseAndSource)
             finding.Measure(slope, DisplayKind.VacuumRise);
         if (NextStep(context, run) is { } next)
         {
@@ -100,11 +101,11 @@ internal sealed class RiseCauseCheck : ICheck
                 string.Create(CultureInfo.InvariantCulture, $"ρ = {rho:0.00}; {hold.BlockRows} rows, {EvacuationClock.Span(hold.BlockSeconds)} each"), hold.Blocks.ToString(CultureInfo.InvariantCulture), "default of this program, tried by simulation (common practice, no source)");
         }
 
-        finding.Step("Δp_c", "a rise over the hold counts from", "larger of 5 steps of the gauge and a tenth of the allowed rise", $"step {VacuumText.Level(present, hold.Resolution)}", VacuumText.Level(present, hold.CountingRise), "default of this program (common practice, no source)");
+        finding.Step("Δp_c", "a rise over the hold counts from", "larger of 5 steps of the gauge and a tenth of what the allowed rise comes to over the hold", $"step {VacuumText.Level(present, hold.Resolution)}", VacuumText.Level(present, hold.CountingRise), "default of this program (common practice, no source)");
         foreach (var evidence in hold.Evidence)
         {
             finding.Step(
-                "AICc", Curve(evidence.Model), "n·ln σ² + 2k + 2k(k + 1)/(n − k − 1), less the smallest of the four",
+                "AICc", Curve(evidence.Model), "n·ln σ² + 2k + 2k(k + 1)/(n − k − 1), less the smallest of these",
                 string.Create(CultureInfo.InvariantCulture, $"k = {evidence.Parameters}{(double.IsFinite(evidence.RootMeanSquare) ? $", σ = {VacuumText.Level(present, evidence.RootMeanSquare)}" : "")}"),
                 evidence.Difference is { } d ? d.ToString("0.0", CultureInfo.InvariantCulture) : "too few readings", "Hurvich and Tsai, Biometrika 76 (1989) 297 (from memory)");
         }
@@ -135,6 +136,7 @@ internal sealed class RiseCauseCheck : ICheck
         HoldModel.Flat => "no rise",
         HoldModel.Line => "a steady rise",
         HoldModel.Source => "a rise that levels off",
+        HoldModel.Outgassing => "a rise that slows down without levelling off",
         _ => "a rise that levels off onto a steady one",
     };
 }

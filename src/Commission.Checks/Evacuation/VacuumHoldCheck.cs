@@ -46,8 +46,8 @@ internal sealed class VacuumHoldCheck : ICheck
     {
         if (run.Rows.Series.Count == 0)
             return finding.NotEvaluated(EvacuationMessages.HoldNothingWritten, EvacuationMessages.HoldNothingWrittenNext);
-        if (run.View.HoldBlock is { } block)
-            return finding.NotEvaluated(block, EvacuationMessages.HoldGaugeCutOffNext);
+        if (run.Obstacle is { } block)
+            return finding.NotEvaluated(block.Why, block.Next);
         if (run is not { Decay: { } decay, Parts: { Isolation: { } isolation, HoldEnd: { } end } })
             return NoIsolation.Of(run, after).End(finding);
 
@@ -198,12 +198,12 @@ internal sealed record JudgedHold(Uncertain? Highest, bool IsAboveRange, Message
     }
 
     /// <summary>Whether the isolated hold of an evacuation stayed below the decay limit for its time.</summary>
-    public static bool HasPassed(EvacuationRun run) => run is { View.HoldBlock: null, DecayLimit: { Upper: { } most } limit, Decay: { } decay }
+    public static bool HasPassed(EvacuationRun run) => run is { Obstacle: null, DecayLimit: { Upper: { } most } limit, Decay: { } decay }
         && Of(run, decay, most.Si).Highest is { } highest
         && Conformity.Judge(highest, limit.ToTolerance(), limit.Rule).Verdict is Verdict.Pass or Verdict.PassWithinUncertainty or Verdict.Conditional;
 
     /// <summary>Whether the isolated hold of an evacuation rose above the decay limit within its time.</summary>
-    public static bool HasFailed(EvacuationRun run) => run is { View.HoldBlock: null, DecayLimit: { Upper: { } most } limit, Decay: { } decay }
+    public static bool HasFailed(EvacuationRun run) => run is { Obstacle: null, DecayLimit: { Upper: { } most } limit, Decay: { } decay }
         && Of(run, decay, most.Si) is var judged
         && (judged.IsAboveRange || (judged.Highest is { } highest && Conformity.Judge(highest, limit.ToTolerance(), limit.Rule).Verdict == Verdict.Fail));
 
@@ -250,38 +250,5 @@ internal sealed record JudgedHold(Uncertain? Highest, bool IsAboveRange, Message
         }
 
         return false;
-    }
-}
-
-/// <summary>Vacuum levels, rises and rates in words: at least two digits that mean something, whatever the unit.</summary>
-internal static class VacuumText
-{
-    private const int MostDecimals = 4;
-
-    /// <summary>A level or a rise, with its unit.</summary>
-    /// <param name="present">How the job prints numbers.</param>
-    /// <param name="pascals">Pa.</param>
-    public static string Level(Presentation present, double pascals) => Text(present, pascals, DisplayKind.Vacuum);
-
-    /// <summary>A level or a rise, as a message carries it.</summary>
-    /// <param name="present">How the job prints numbers.</param>
-    /// <param name="pascals">Pa.</param>
-    public static QuantityValue Value(Presentation present, double pascals) => Value(present, pascals, DisplayKind.Vacuum);
-
-    /// <summary>A rate of rise, with its unit.</summary>
-    /// <param name="present">How the job prints numbers.</param>
-    /// <param name="pascalsPerSecond">Pa/s.</param>
-    public static string Rate(Presentation present, double pascalsPerSecond) => Text(present, pascalsPerSecond, DisplayKind.VacuumRise);
-
-    /// <summary>What a hold shows, in the job's units.</summary>
-    public static HoldWording Wording(Presentation present) => new(p => Value(present, p, DisplayKind.Vacuum), r => Value(present, r, DisplayKind.VacuumRise));
-
-    private static string Text(Presentation present, double si, DisplayKind kind) => QuantityWriter.Instance.Write(Value(present, si, kind), Language.English);
-
-    private static QuantityValue Value(Presentation present, double si, DisplayKind kind)
-    {
-        var size = Math.Abs(present.Value(si, kind));
-        var decimals = size > 0 ? Math.Clamp(1 - (int)Math.Floor(Math.Log10(size)), 0, MostDecimals) : Math.Min(1, present.Units[kind].Decimals);
-        return present.Value(si, kind, decimals);
     }
 }

@@ -102,9 +102,9 @@ internal sealed class VacuumRiseCheck : ICheck
         foreach (var level in evacuation.Levels)
             finding.Use($"isolated at {level.At.Text}", level.Isolated);
         var statement = context.State(limit);
-        if (run.View.HoldBlock is { } block)
+        if (run.Obstacle is { } block)
         {
-            yield return finding.Show(statement).NotEvaluated(block, "Put the gauge on the system's side of the valve and hold again.");
+            yield return finding.Show(statement).NotEvaluated(block.Why, block.Next);
             yield break;
         }
 

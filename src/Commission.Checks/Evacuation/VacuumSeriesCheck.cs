@@ -72,6 +72,8 @@ internal sealed class VacuumSeriesCheck : ICheck
     {
         if (run.ReadingsBeginLate is { } late && late > Disagreement)
             yield return $"The readings begin {EvacuationClock.Span(late)} after the isolation that is written.";
+        if (run.LogBeginsLate is { } after)
+            yield return $"The log begins {EvacuationClock.Span(after)} after the pump: what it pulled through before is not shown.";
         if (run.Rows.Log is not null && !evacuation.Levels.IsEmpty)
             yield return "Levels are written by hand beside the log; the log is judged.";
         if (evacuation.Log?.ClockSet?.Value == false)

@@ -93,7 +93,7 @@ internal sealed class PhysicsCheck : ICheck
     private Finding? Vacuum(CheckContext context)
     {
         var run = context.Get<EvacuationRun>();
-        if (run.Parts is not { Isolation: { } isolation, HoldEnd: { } end })
+        if (run is not { Obstacle: null or { IsFall: true }, Parts: { Isolation: { } isolation, HoldEnd: { } end } })
             return null;
         var start = Math.Min(isolation + context.Assume(LimitIds.AssumptionHoldEqualisation), end);
         if (end <= start || run.Rows.At(start) is not { } begun || run.Rows.At(end) is not { } last || context.Limits.Find(LimitIds.EvidenceVacuumFall) is not { Upper: { } share } limit)
@@ -104,9 +104,17 @@ internal sealed class PhysicsCheck : ICheck
             .Step("Δp", "fall of the isolated vacuum", "p_after equalisation − p_end", $"{present.Text(begun.Value, DisplayKind.Vacuum)} − {present.Text(last.Value, DisplayKind.Vacuum)}", present.Text(fall, DisplayKind.Vacuum), limit.Source)
             .Show(context.State(limit));
         var levels = $"from {present.Text(begun.Value, DisplayKind.Vacuum)} to {present.Text(last.Value, DisplayKind.Vacuum)}";
-        if (fall.Value <= fall.Expanded || fall.Value <= share.Si * begun.Value)
+        if (run.Hold?.Fall is { } sudden)
+        {
+            run.Name(run.Name(finding, sudden.From, sudden.From), sudden.To, sudden.To);
+            levels = $"from {present.Text(sudden.High, DisplayKind.Vacuum)} at {run.Clock.Moment(sudden.From)} to {present.Text(sudden.Low, DisplayKind.Vacuum)} at {run.Clock.Moment(sudden.To)}";
+        }
+        else if (fall.Value <= fall.Expanded || fall.Value <= share.Si * begun.Value)
+        {
             return finding.Decide(true).Say($"The isolated vacuum went {levels}: it did not deepen by itself.").Build();
-        if (Reason(context, finding) is { } why)
+        }
+
+        if (run.WhyItMayFall(finding) is { } why)
             return finding.Decide(true).Say($"The isolated vacuum fell {levels}; {why}.").Build();
         // The level at isolation stands; what came after the valve was closed does not.
         for (var i = run.Rows.Series.IndexAtOrAfter(start); i < run.Rows.Series.Count && run.Rows.Series.Times[i] <= end; i++)
@@ -116,19 +124,5 @@ internal sealed class PhysicsCheck : ICheck
         }
 
         return finding.Decide(false).Next("Look for a pump that still pulled, a gauge that drifts, or a part that cooled; write the temperature at the start and the end of the hold.").Say($"The isolated vacuum fell {levels}, and neither cooling nor a drier that could take it up is written.").Build();
-    }
-
-    private static string? Reason(CheckContext context, FindingBuilder finding)
-    {
-        var evacuation = context.Job.Evacuation!;
-        finding.Use("coldest part", evacuation.ColdestPart).Use("coldest part at the end", evacuation.ColdestPartAtEnd);
-        if (evacuation is { ColdestPart: { } before, ColdestPartAtEnd: { } after } && after.Value.Si < before.Value.Si)
-            return $"the coldest part cooled from {before.Text} to {after.Text}";
-        if (evacuation.Events.FirstOrDefault(e => e.What.Value == EvacuationEventKind.HeatApplied) is { } heated)
-            return $"heat had been applied at {heated.At.Text}, and the circuit cooled";
-        if (context.Job.Equipment.Drier is not [var drier, ..])
-            return null;
-        finding.Use("drier", drier.Model);
-        return "the circuit has a drier, which takes up water";
     }
 }

@@ -2,6 +2,7 @@ using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
+using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
 using Commission.Messages;
@@ -14,12 +15,17 @@ namespace Commission.Checks.VacuumAnalysis;
 /// </summary>
 internal sealed class EvacuationRun : IAnalysis<EvacuationRun>
 {
-    // Half-width of the change of temperature over a hold nobody recorded, K; a recorded change counts where it is larger.
+    // Half-width of the change of temperature over a hold, K: nobody recorded it, or the coldest part stands for the rest (common practice, no source).
     private const double TemperatureDrift = 1;
     private const double LongestSlack = 60;
 
+    // A log that begins later and already under vacuum did not see the pump pull down.
+    private const double LateLog = 120;
+    private const double UnderVacuum = 5000;
+
     private readonly CheckContext _context;
     private readonly Lazy<HoldResult?> _hold;
+    private readonly Lazy<HoldObstacle?> _obstacle;
 
     private EvacuationRun(CheckContext context, Jobs.Model.Evacuation evacuation)
     {
@@ -35,6 +41,7 @@ internal sealed class EvacuationRun : IAnalysis<EvacuationRun>
         DecayLimit = context.Limits.Find(LimitIds.EvacuationDecay);
         Decay = Read(DecayLimit?.Companion("after"));
         _hold = new(Analyse);
+        _obstacle = new(() => View.HoldBlock is { } block ? new HoldObstacle(block, EvacuationMessages.HoldGaugeCutOffNext) : HoldObstacle.OfDisplay(this, context.Present) ?? HoldObstacle.OfFall(this, context.Present));
     }
 
     /// <summary>The evacuation as written; one without anything when the job has none.</summary>
@@ -61,6 +68,24 @@ internal sealed class EvacuationRun : IAnalysis<EvacuationRun>
 
     /// <summary>The hold read for the decay limit; null without a hold or without a stated time.</summary>
     public DecayReading? Decay { get; }
+
+    /// <summary>Why the hold says nothing of the system, whatever its numbers; null when it does.</summary>
+    public HoldObstacle? Obstacle => _obstacle.Value;
+
+    /// <summary>What is written that lets an isolated vacuum deepen; null when nothing is.</summary>
+    /// <param name="finding">The finding that rests on it; null where nobody tells it.</param>
+    public string? WhyItMayFall(FindingBuilder? finding = null)
+    {
+        finding?.Use("coldest part", Evacuation.ColdestPart).Use("coldest part at the end", Evacuation.ColdestPartAtEnd);
+        if (Evacuation is { ColdestPart: { } before, ColdestPartAtEnd: { } after } && after.Value.Si < before.Value.Si)
+            return $"the coldest part cooled from {before.Text} to {after.Text}";
+        if (Evacuation.Events.FirstOrDefault(e => e.What.Value == EvacuationEventKind.HeatApplied) is { } heated)
+            return $"heat had been applied at {heated.At.Text}, and the circuit cooled";
+        if (_context.Job.Equipment.Drier is not [var drier, ..])
+            return null;
+        finding?.Use("drier", drier.Model);
+        return "the circuit has a drier, which takes up water";
+    }
 
     /// <summary>What the hold shows of its cause; null without a hold.</summary>
     public HoldResult? Hold => _hold.Value;
@@ -90,6 +115,14 @@ internal sealed class EvacuationRun : IAnalysis<EvacuationRun>
         Events(Evacuation).Where(e => e.Kind == VacuumEventKind.Isolated).Select(e => (double?)e.Time).LastOrDefault() is { } written && Rows.Series.Count > 0
             ? Math.Max(0, Rows.Series.Times[0] - written)
             : null;
+
+    // The clock counts from the start where one is written.
+    private double? PumpStarted => Events(Evacuation).Where(e => e.Kind == VacuumEventKind.PumpStarted).Select(e => (double?)e.Time).Min() ?? (Evacuation.Started is null ? null : 0);
+
+    /// <summary>How long after the pump's start the log begins, s, where it begins under vacuum; null where it does not, or nobody wrote the start.</summary>
+    public double? LogBeginsLate =>
+        Rows is { Log: not null, Series: { Count: > 0 } series } && PumpStarted is { } started
+        && series.Times[0] - started > LateLog && !series.OverRange[0] && series.Pressures[0] < UnderVacuum ? series.Times[0] - started : null;
 
     /// <summary>When the valve was closed, as the job writes it; null when it does not.</summary>
     public TimeValue? ClosedAsWritten => Events(Evacuation).Where(e => e.Kind == VacuumEventKind.Isolated).Select(e => (double?)e.Time).LastOrDefault() is { } closed ? Clock.Time(closed) : null;
@@ -177,9 +210,66 @@ internal sealed class EvacuationRun : IAnalysis<EvacuationRun>
             return null;
         var begun = Rows.Series.PressureAt(isolation, Rows.LongestBridge);
         var allowed = DecayLimit?.Upper?.Si - begun;
-        var change = Evacuation is { ColdestPart: { } cold, ColdestPartAtEnd: { } later } ? Math.Abs(later.Value.Si - cold.Value.Si) : 0;
+        double? change = Evacuation is { ColdestPart: { } cold, ColdestPartAtEnd: { } later } ? later.Value.Si - cold.Value.Si : null;
+        var pumped = PumpStarted ?? Rows.Series.Times[0];
         var skip = Math.Min(_context.Assume(LimitIds.AssumptionHoldEqualisation), Math.Max((end - isolation) / 10, _context.Assume(LimitIds.AssumptionHoldEqualisation) / 2));
         return HoldAnalysis.Analyze(
-            Rows.Series, isolation, end, Gauge.CharacterAt(begun ?? DecayLimit?.Upper?.Si ?? 0), new HoldOptions(allowed, skip, Math.Max(TemperatureDrift, change)));
+            Rows.Series, isolation, end, Gauge.CharacterAt(begun ?? DecayLimit?.Upper?.Si ?? 0), new HoldOptions(allowed, skip, TemperatureDrift)
+            {
+                AllowedAfter = DecayLimit?.Companion("after"),
+                TemperatureChange = change ?? 0,
+                Pumped = isolation > pumped ? isolation - pumped : null,
+            });
+    }
+}
+
+/// <summary>Why a hold says nothing of the system, and what to do about it.</summary>
+/// <param name="Why">The reason.</param>
+/// <param name="Next">What makes it possible.</param>
+internal sealed record HoldObstacle(Message Why, Message Next)
+{
+    /// <summary>Whether the readings live and the circuit was not left alone: then they are evidence of that.</summary>
+    public bool IsFall { get; private init; }
+
+    /// <summary>A fall that a closed circuit does not show and that nothing written explains; null where there is none.</summary>
+    /// <param name="run">The evacuation.</param>
+    /// <param name="present">How the job prints numbers.</param>
+    public static HoldObstacle? OfFall(EvacuationRun run, Presentation present) => run.Hold?.Fall is { } fall && run.WhyItMayFall() is null
+        ? new(EvacuationMessages.HoldFell(VacuumText.Value(present, fall.High), VacuumText.Value(present, fall.Low), new(fall.To - fall.From)), EvacuationMessages.HoldFellNext) { IsFall = true }
+        : null;
+
+    // A display of small steps that does not move through so many rows is no display of a gas (common practice, no source).
+    private const int ManyRows = 100;
+    private const int FewRows = 10;
+    private const double SmallStep = 1.01 * ConversionFactors.Micron;
+
+    /// <summary>A display that does not live, or that did not see what the crew did; null where it does.</summary>
+    /// <param name="run">The evacuation.</param>
+    /// <param name="present">How the job prints numbers.</param>
+    public static HoldObstacle? OfDisplay(EvacuationRun run, Presentation present)
+    {
+        if (run is not { Rows: { Log: not null, Series: var series }, Parts: { Isolation: { } isolation, HoldEnd: { } end } })
+            return null;
+        var (all, hold) = (Shown.Of(series, series.Times[0], end), Shown.Of(series, isolation, end));
+        if (all is { Rows: >= FewRows, Moves: false } && series.IndexAtOrAfter(isolation) >= FewRows / 2)
+            return new(EvacuationMessages.HoldDisplayStill(VacuumText.Value(present, all.Last), all.Rows), EvacuationMessages.HoldDisplayNext);
+        if (hold is { Rows: >= ManyRows, Moves: false } && run.Gauge.ResolutionAt(hold.Last) <= SmallStep)
+            return new(EvacuationMessages.HoldDisplayFrozen(VacuumText.Value(present, hold.Last), hold.Rows), EvacuationMessages.HoldDisplayNext);
+        return run.Parts.MissedBreaks is [var missed, ..] ? new(EvacuationMessages.HoldBreakMissing(run.Clock.Time(missed)), EvacuationMessages.HoldBreakMissingNext) : null;
+    }
+
+    private readonly record struct Shown(int Rows, bool Moves, double Last)
+    {
+        public static Shown Of(VacuumSeries series, double from, double to)
+        {
+            var shown = default(Shown);
+            for (var i = series.IndexAtOrAfter(from); i < series.Count && series.Times[i] <= to; i++)
+            {
+                if (!series.OverRange[i])
+                    shown = new(shown.Rows + 1, shown.Moves || (shown.Rows > 0 && !series.Pressures[i].Equals(shown.Last)), series.Pressures[i]);
+            }
+
+            return shown;
+        }
     }
 }

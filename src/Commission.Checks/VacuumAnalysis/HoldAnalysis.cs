@@ -1,12 +1,13 @@
 using System.Collections.Immutable;
+using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
 
 namespace Commission.Checks.VacuumAnalysis;
 
 /// <summary>
 /// Tells what an isolated vacuum does: holds, rises steadily, rises towards a plateau, or both, or that the data do not tell.
-/// Readings are averaged into blocks long enough to be nearly independent; four curves are compared by AICc on the blocks;
-/// a conclusion stands only when every other explanation that would count is excluded.
+/// Readings are averaged into blocks long enough to be nearly independent; five curves are compared by AICc on the blocks;
+/// a conclusion stands only when every other explanation that would count is excluded, and a bound only on a curve that follows the readings.
 /// </summary>
 /// <remarks>
 /// Sources: AICc, Hurvich and Tsai, Biometrika 76 (1989) 297 (from memory); profile intervals, Bates and Watts, Nonlinear
@@ -20,7 +21,8 @@ internal static class HoldAnalysis
     private const int EnoughBlocks = 60;
     private const double Negligible = 1.0 / 30;
     private const double GridRatio = 1.12;
-    private const double LongestTau = 50;
+    private const double LongestTau = 20;
+    private const double RoomTemperature = ConversionFactors.CelsiusZero + 20;
 
     /// <summary>Analyses a hold.</summary>
     /// <param name="series">The log.</param>
@@ -36,22 +38,25 @@ internal static class HoldAnalysis
         ArgumentNullException.ThrowIfNull(options);
         var skip = options.SkipSeconds ?? Math.Clamp((end - isolation) / 10, 30, 60);
         var rows = HoldScreening.Of(series, isolation, end, skip, gauge.Resolution);
-        var counting = Math.Max(5 * rows.Resolution, 0.1 * Math.Max(options.AllowedRise ?? 0, 0));
+        var length = rows.Rows.To is { } last ? last - isolation : 0;
+        var allowed = Math.Max(options.AllowedRise ?? 0, 0) * (options.AllowedAfter is { } after and > 0 ? length / after : 1);
+        var counting = Math.Max(5 * rows.Resolution, 0.1 * allowed);
         var nothing = new HoldResult
         {
             Conclusion = HoldConclusion.CannotTell,
             Reason = rows.EndsOverRange ? CannotTellReason.OverRange : CannotTellReason.NoRows,
             Isolation = isolation,
-            Length = rows.Rows.To is { } last ? last - isolation : 0,
+            Length = length,
             CountingRise = counting,
             Rows = rows.Rows,
             Resolution = rows.Resolution,
+            Fall = rows.Fall,
         };
         if (rows.Times.Length < 3)
             return nothing;
 
         var (correlation, blockRows) = ChooseBlocks(rows, counting);
-        var blocks = HoldBlocks.Average(rows.Times, rows.Pressures, blockRows, rows.Interval);
+        var blocks = HoldBlocks.Average(rows.Times, rows.Pressures, blockRows, rows.Interval).Drifted(options.TemperatureChange / RoomTemperature);
         var evidence = new HoldEvidence(blocks, rows.Resolution, correlation, nothing.Length, skip, rows.Interval);
         var decision = HoldDecision.Of(evidence, rows, gauge, counting);
         return Describe(nothing, evidence, decision, gauge, options, rows, skip);
@@ -61,15 +66,19 @@ internal static class HoldAnalysis
         HoldResult nothing, HoldEvidence evidence, HoldDecision decision, GaugeCharacter gauge, HoldOptions options, HoldScreening rows, double skip)
     {
         var preferred = evidence.Fit(decision.Preferred);
-        var withSource = decision.Preferred is HoldModel.Source or HoldModel.LineAndSource && evidence.CanFitSource;
-        var parameters = HoldParameters.Of(evidence, decision.Preferred, gauge, options.TemperatureDrift);
+        var withSource = decision.Preferred is HoldModel.Source or HoldModel.Outgassing or HoldModel.LineAndSource && evidence.CanFitSource;
+        var isBounded = decision is { Wander: null, Reason: not (CannotTellReason.NoCurveFits or CannotTellReason.SpeedsUp or CannotTellReason.Falling) };
+        var parameters = isBounded ? HoldParameters.Of(evidence, decision.Preferred, gauge, options.TemperatureDrift) : default;
         return nothing with
         {
             Conclusion = decision.Conclusion,
             Reason = decision.Reason,
             Preferred = decision.Preferred,
             Evidence = evidence.Table(),
-            Slope = parameters.Slope,
+            Slope = decision.Conclusion == HoldConclusion.Held ? Counted(parameters.Slope, nothing) : parameters.Slope,
+            Wander = decision.Wander,
+            SlowsDown = decision.Preferred != HoldModel.Flat && evidence.Aicc(evidence.Line) - evidence.Aicc(evidence.Both) >= HoldEvidence.Richer,
+            ExcludesOutgassing = evidence.ExcludesOutgassing(options.Pumped ?? nothing.Length),
             SlopeWithCauses = parameters.SlopeWithCauses,
             Plateau = parameters.Plateau,
             TimeConstant = parameters.TimeConstant,
@@ -85,6 +94,10 @@ internal static class HoldAnalysis
             Points = HoldCurves.Points(evidence, preferred, rows.Times[0]),
         };
     }
+
+    // What is less than counts may be hidden by a gauge that warms or a room that cools, whatever the scatter says.
+    private static Interval? Counted(Interval? slope, HoldResult hold) =>
+        slope is { High: >= 0 } s && hold.Length > 0 ? s with { High = Math.Max(s.High, hold.CountingRise / hold.Length) } : slope;
 
     /// <summary>ρ from the residuals of the richest curve, and the rows a block needs.</summary>
     private static (double Correlation, int Rows) ChooseBlocks(HoldScreening rows, double counting)
@@ -173,7 +186,17 @@ internal static class HoldAnalysis
 /// <param name="SkipSeconds">Time left out after isolation, s, while pressures even out; null for a tenth of the hold, 30 to 60 s.</param>
 /// <param name="TemperatureDrift">Half-width of the change of the system's temperature over the hold, K, rectangular. It moves
 /// the pressure of the gas inside in proportion and is part of the interval of the slope. Default 1 K (common practice, no source).</param>
-internal sealed record HoldOptions(double? AllowedRise, double? SkipSeconds = null, double TemperatureDrift = 1);
+internal sealed record HoldOptions(double? AllowedRise, double? SkipSeconds = null, double TemperatureDrift = 1)
+{
+    /// <summary>Time after which the allowed rise is judged, s: what counts follows the length of the hold; null when none is stated.</summary>
+    public double? AllowedAfter { get; init; }
+
+    /// <summary>Written change of the system's temperature over the hold, K: its part of the rise of a gas is taken off. Zero when none is written.</summary>
+    public double TemperatureChange { get; init; }
+
+    /// <summary>Time for which the circuit was pumped before, s: outgassing slows down over so long; null when it is not known.</summary>
+    public double? Pumped { get; init; }
+}
 
 /// <summary>What the analysis of a hold found. Pressures in Pa, times in s on the clock of the log, slopes in Pa/s.</summary>
 internal sealed record HoldResult
@@ -187,7 +210,7 @@ internal sealed record HoldResult
     /// <summary>The curve that the evidence prefers, whether or not a conclusion stands on it; null without rows.</summary>
     public HoldModel? Preferred { get; init; }
 
-    /// <summary>The evidence for each of the four curves, in order of their number of parameters; empty without rows.</summary>
+    /// <summary>The evidence for each of the curves, in order of their number of parameters; empty without rows.</summary>
     public ImmutableArray<ModelEvidence> Evidence { get; init; } = [];
 
     /// <summary>Isolation, s.</summary>
@@ -216,7 +239,7 @@ internal sealed record HoldResult
     /// <summary>Rise of the preferred curve over the used rows, Pa; null without a fit.</summary>
     public double? RiseSeen { get; init; }
 
-    /// <summary>A rise over the hold counts only above this, Pa: the larger of 5 resolutions and 10 % of the allowed rise.</summary>
+    /// <summary>A rise over the hold counts only above this, Pa: the larger of 5 resolutions and 10 % of what the allowed rise comes to over the hold.</summary>
     public required double CountingRise { get; init; }
 
     /// <summary>Sources with a time constant up to this, s, are excluded by a steady rise (95 %); slower ones would look the same.
@@ -225,6 +248,18 @@ internal sealed record HoldResult
 
     /// <summary>Length of a hold that would tell, s; null when the conclusion stands, or when no hold of a day would.</summary>
     public double? TimeToTell { get; init; }
+
+    /// <summary>The largest fall within minutes that a closed circuit does not show; null where there is none.</summary>
+    public PressureFall? Fall { get; init; }
+
+    /// <summary>How far the pressure wandered before it came back to where it began, Pa; null where it did not.</summary>
+    public double? Wander { get; init; }
+
+    /// <summary>Whether the rise slows down by the evidence, be it by less than counts.</summary>
+    public bool SlowsDown { get; init; }
+
+    /// <summary>Whether gas given off by walls that were pumped for so long is excluded as the cause of a steady rise.</summary>
+    public bool ExcludesOutgassing { get; init; }
 
     /// <summary>Rows used and left out.</summary>
     public required HoldRows Rows { get; init; }
@@ -296,4 +331,10 @@ internal enum CannotTellReason
 
     /// <summary>The pressure left the range of the gauge before the end of the hold.</summary>
     OverRange,
+
+    /// <summary>The rise speeds up: nothing that gives off gas and no hole does so by itself.</summary>
+    SpeedsUp,
+
+    /// <summary>None of the curves follows the readings.</summary>
+    NoCurveFits,
 }

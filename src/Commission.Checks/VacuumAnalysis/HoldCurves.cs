@@ -41,7 +41,7 @@ internal static class HoldCurves
     internal static ImmutableArray<HoldCurve> Of(HoldEvidence evidence, double origin)
     {
         var curves = ImmutableArray.CreateBuilder<HoldCurve>();
-        foreach (var model in (ReadOnlySpan<HoldModel>)[HoldModel.Flat, HoldModel.Line, HoldModel.Source, HoldModel.LineAndSource])
+        foreach (var model in (ReadOnlySpan<HoldModel>)[HoldModel.Flat, HoldModel.Line, HoldModel.Source, HoldModel.Outgassing, HoldModel.LineAndSource])
         {
             var fit = evidence.Fit(model);
             var noise = evidence.Noise(fit);
@@ -134,8 +134,8 @@ internal sealed class HoldBand
         var slope = _fit.Model == HoldModel.Line || (_fit.Model == HoldModel.LineAndSource && _fit.Slope > 0);
         if (_fit.Step == 0)
             return slope ? [1, t / _span] : [1];
-        var e = Math.Exp(-t / _fit.Tau);
-        var toTau = -_fit.Step * e * t / _fit.Tau;
+        var e = _fit.Shape.At(t / _fit.Tau);
+        var toTau = _fit.Step * _fit.Shape.Slope(t / _fit.Tau) * t / _fit.Tau;
         return slope ? [1, t / _span, e, toTau] : [1, e, toTau];
     }
 }

@@ -2,12 +2,15 @@ using System.Collections.Immutable;
 
 namespace Commission.Checks.VacuumAnalysis;
 
-/// <summary>The four curves fitted to the blocks of a hold, and what they weigh.</summary>
+/// <summary>The curves fitted to the blocks of a hold, and what they weigh.</summary>
 internal sealed class HoldEvidence
 {
     /// <summary>A richer curve is taken only when its AICc is lower by this.</summary>
     internal const double Richer = 6;
 
+    private static readonly HoldShape[] SlowShapes = [HoldShape.Logarithm, HoldShape.Root];
+
+    private readonly SlowFamily[] _slow;
     private readonly double _floor;
     private readonly double _inflation;
     private readonly double _loss;
@@ -29,8 +32,8 @@ internal sealed class HoldEvidence
         FreeLine = Fitter.FreeLine;
         Line = Fitter.Line;
 
-        // τ between three blocks and half the hold. What is faster than the time skipped after isolation is equalisation.
-        ShortestTau = Math.Max(3 * BlockSeconds, skip / 2);
+        // τ between a block and half the hold: the shape is averaged over each block. What is faster than the time skipped after isolation is equalisation.
+        ShortestTau = Math.Max(BlockSeconds, skip / 3);
         LongestTau = length / 2;
         CanFitSource = blocks.Count > 5 && LongestTau > ShortestTau;
         if (CanFitSource)
@@ -51,8 +54,11 @@ internal sealed class HoldEvidence
             FreeBoth = Both;
         }
 
+        _slow = CanFitSource ? [.. SlowShapes.Select(shape => new SlowFamily(blocks, shape, ShortestTau, length))] : [];
+        Outgassing = _slow.MinBy(f => f.Alone.Rss) is { } slowest ? slowest.Alone with { Model = HoldModel.Outgassing } : Line with { Model = HoldModel.Outgassing };
         SlopeBesideSource = FindSlopeBesideSource();
         Preferred = Prefer();
+        Bend = BlockBend.Of(blocks);
     }
 
     internal HoldBlocks Blocks { get; }
@@ -95,6 +101,12 @@ internal sealed class HoldEvidence
     /// <summary>Line and source within half the hold, signs not forced.</summary>
     internal HoldFit.Fit FreeBoth { get; }
 
+    /// <summary>Gas given off ever more slowly, by the law that fits better, without a line.</summary>
+    internal HoldFit.Fit Outgassing { get; }
+
+    /// <summary>The bend of the readings as a whole.</summary>
+    internal BlockBend Bend { get; }
+
     /// <summary>True when line and source together fit best with a τ beyond half the hold.</summary>
     internal bool SlowerBothFitsBetter => Beyond.Skip(Within.Length).Any(at => Fitter.Both(at).Rss < Both.Rss);
 
@@ -103,6 +115,7 @@ internal sealed class HoldEvidence
         HoldModel.Flat => Flat,
         HoldModel.Line => Line,
         HoldModel.Source => Source,
+        HoldModel.Outgassing => Outgassing,
         _ => Both,
     };
 
@@ -111,18 +124,15 @@ internal sealed class HoldEvidence
     {
         HoldModel.Flat => 1,
         HoldModel.Line => 2,
-        HoldModel.Source => 3,
+        HoldModel.Source or HoldModel.Outgassing => 3,
         _ => 4,
     };
 
     /// <summary>AICc of a fit; null when n ≤ k + 1 or the hold allows no τ.</summary>
     internal double? Aicc(in HoldFit.Fit fit)
     {
-        var k = Terms(fit.Model) + 1;
-        var n = Blocks.Count;
-        if (n <= k + 1 || (k > 3 && !CanFitSource))
-            return null;
-        return n * Math.Log(MeanSquare(fit)) + 2 * k + 2.0 * k * (k + 1) / (n - k - 1);
+        var terms = Terms(fit.Model);
+        return terms > 2 && !CanFitSource ? null : Aicc(fit.Rss, terms);
     }
 
     internal double MeanSquare(in HoldFit.Fit fit) => Math.Max(fit.Rss / Blocks.Count, _floor);
@@ -131,11 +141,22 @@ internal sealed class HoldEvidence
         HoldNoise.Of(fit.Rss, Blocks.Count, Terms(fit.Model), _floor, _inflation, _loss);
 
     /// <summary>Rise of a source over the used rows, Pa.</summary>
-    internal double SourceRise(in HoldFit.Fit fit) => fit.Step * (1 - Math.Exp(-Blocks.Span / fit.Tau));
+    internal double SourceRise(in HoldFit.Fit fit) => fit.Step * fit.Share(Blocks.Span);
+
+    /// <summary>AICc of a curve with so many terms and this residual sum of squares; null when there are too few blocks.</summary>
+    internal double? Aicc(double rss, int terms)
+    {
+        var (n, k) = (Blocks.Count, terms + 1);
+        return n <= k + 1 ? null : n * Math.Log(Math.Max(rss / n, _floor)) + (2 * k) + (2.0 * k * (k + 1) / (n - k - 1));
+    }
+
+    /// <summary>Whether gas given off by walls that were pumped for so long, s, is excluded: its rate would have fallen over the hold, and a straight line fits better by what a richer curve needs.</summary>
+    internal bool ExcludesOutgassing(double pumped) =>
+        _slow.Length > 0 && Aicc(Line) is { } line && _slow.All(f => Aicc(f.BestUpTo(pumped).Rss, 3) - line >= Richer);
 
     internal ImmutableArray<ModelEvidence> Table()
     {
-        HoldFit.Fit[] fits = [Flat, Line, Source, Both];
+        HoldFit.Fit[] fits = [Flat, Line, Source, Outgassing, Both];
         var values = fits.Select(f => Aicc(f)).ToArray();
         var least = values.Min();
         return [.. fits.Zip(values, (f, a) => new ModelEvidence(f.Model, Terms(f.Model) + 1, Math.Sqrt(MeanSquare(f)), a, a - least))];
@@ -153,6 +174,8 @@ internal sealed class HoldEvidence
             (model, best) = (HoldModel.Line, line);
         if (Aicc(Source) is { } source && source <= best - Richer)
             (model, best) = (HoldModel.Source, source);
+        if (Aicc(Outgassing) is { } slow && slow <= best - Richer && SourceRise(Outgassing) > 0)
+            (model, best) = (HoldModel.Outgassing, slow);
         if (Aicc(Both) is { } both && both <= best - Richer && SlopeBesideSource.Low > 0)
             model = HoldModel.LineAndSource;
         return model;
@@ -161,13 +184,27 @@ internal sealed class HoldEvidence
     /// <summary>Slope with a source beside it, 95 % by the scatter alone, over every τ that is possible, sign not forced.</summary>
     internal Interval SlopeBesideSource { get; }
 
+    // Every law of slowing down that explains the readings nearly as well as the best has its say.
     private Interval FindSlopeBesideSource()
     {
         if (!CanFitSource)
             return new Interval(FreeLine.Slope, double.NegativeInfinity, double.PositiveInfinity);
-        var noise = Noise(FreeBoth);
-        return HoldProfile.Parameter(
-            Fitter, Within, at => at.Both, FreeBoth, noise.Factor * noise.Factor * noise.Variance, f => (f.Slope, f.SlopeVariance));
+        var slope = SlopeBeside(Fitter, Within, FreeBoth);
+        var least = Math.Min(FreeBoth.Rss, _slow.Min(f => f.Both.Rss));
+        var allowed = Aicc(least, 4) + Richer;
+        foreach (var family in _slow.Where(f => Aicc(f.Both.Rss, 4) <= allowed))
+        {
+            var other = SlopeBeside(family.Fitter, family.Scan, family.Both);
+            slope = slope with { Low = Math.Min(slope.Low, other.Low), High = Math.Max(slope.High, other.High) };
+        }
+
+        return slope;
+    }
+
+    private Interval SlopeBeside(HoldFit fitter, HoldFit.AtTau[] scan, in HoldFit.Fit best)
+    {
+        var noise = Noise(best);
+        return HoldProfile.Parameter(fitter, scan, at => at.Both, best, noise.Factor * noise.Factor * noise.Variance, f => (f.Slope, f.SlopeVariance));
     }
 
     /// <summary>Rise of a source beside a line (or alone), 95 % by the scatter alone, over every τ that is possible.</summary>
@@ -179,7 +216,7 @@ internal sealed class HoldEvidence
         return HoldProfile.Parameter(
             Fitter, Within, Choose, best, noise.Factor * noise.Factor * noise.Variance, f =>
             {
-                var share = 1 - Math.Exp(-Blocks.Span / f.Tau);
+                var share = f.Share(Blocks.Span);
                 return (f.Step * share, f.StepVariance * share * share);
             });
     }
@@ -196,21 +233,127 @@ internal sealed class HoldEvidence
     }
 }
 
+/// <summary>One law of outgassing fitted to the blocks, alone and with a line.</summary>
+internal sealed class SlowFamily
+{
+    // Coarse: the laws are broad in their time.
+    private const double Ratio = 1.4;
+    private const double Longest = 20;
+
+    internal SlowFamily(HoldBlocks blocks, HoldShape shape, double shortest, double length)
+    {
+        Fitter = new HoldFit(blocks, shape);
+        Scan = Fitter.Scan(shortest / 3, Longest * length, Ratio);
+        Alone = Fitter.Best(Scan, at => Fitter.Source(at));
+        Both = Fitter.Best(Scan, at => at.Both);
+    }
+
+    internal HoldFit Fitter { get; }
+
+    internal HoldFit.AtTau[] Scan { get; }
+
+    /// <summary>The law with a step that is not negative.</summary>
+    internal HoldFit.Fit Alone { get; }
+
+    /// <summary>The law beside a line, signs not forced.</summary>
+    internal HoldFit.Fit Both { get; }
+
+    /// <summary>The law alone with a time of at most so many seconds, as from walls that were pumped for that long.</summary>
+    internal HoldFit.Fit BestUpTo(double seconds)
+    {
+        var scan = Array.FindAll(Scan, at => at.Tau <= seconds);
+        return scan.Length == 0 ? Fitter.Source(Scan[0]) : Fitter.Source(scan.MinBy(at => Fitter.Source(at).Rss));
+    }
+}
+
+/// <summary>What a free curve sees in the blocks: a parabola, which bends up where a rise speeds up, and a polynomial of the fifth degree, which fits whatever is smooth.</summary>
+/// <param name="ParabolaRss">Residual sum of squares of the parabola, Pa².</param>
+/// <param name="Sagitta">Height of the parabola over its chord, Pa: above zero where it speeds up.</param>
+/// <param name="FreeRss">Residual sum of squares of the polynomial, Pa².</param>
+internal readonly record struct BlockBend(double ParabolaRss, double Sagitta, double FreeRss)
+{
+    /// <summary>Terms of the parabola.</summary>
+    internal const int ParabolaTerms = 3;
+
+    /// <summary>Terms of the free curve.</summary>
+    internal const int FreeTerms = 6;
+
+    // Orthogonal polynomials on the blocks' own times, by Stieltjes' recurrence (Forsythe, J. SIAM 5 (1957) 74, from memory).
+    internal static BlockBend Of(HoldBlocks blocks)
+    {
+        var n = blocks.Count;
+        var x = new double[n];
+        var left = new double[n];
+        for (var i = 0; i < n; i++)
+        {
+            x[i] = (2 * blocks.Time[i] / blocks.Span) - 1;
+            left[i] = blocks.Value[i];
+        }
+
+        var before = new double[n];
+        var now = new double[n];
+        Array.Fill(now, 1);
+        var (rss, parabola, sagitta, norm) = (0.0, 0.0, 0.0, 1.0);
+        for (var degree = 0; degree < Math.Min(FreeTerms, n); degree++)
+        {
+            var (self, with, tilt) = (0.0, 0.0, 0.0);
+            for (var i = 0; i < n; i++)
+            {
+                var w = blocks.Weight[i] * now[i];
+                self += w * now[i];
+                with += w * left[i];
+                tilt += w * now[i] * x[i];
+            }
+
+            if (!(self > 0))
+                break;
+            var share = with / self;
+            rss = 0;
+            for (var i = 0; i < n; i++)
+            {
+                left[i] -= share * now[i];
+                rss += blocks.Weight[i] * left[i] * left[i];
+            }
+
+            // The recurrence keeps a leading coefficient of one, so that c is the share of x²; over a chord from −1 to 1 its height is c.
+            if (degree == ParabolaTerms - 1)
+                (parabola, sagitta) = (rss, share);
+            var (a, b) = (tilt / self, degree == 0 ? 0 : self / norm);
+            for (var i = 0; i < n; i++)
+                (now[i], before[i]) = (((x[i] - a) * now[i]) - (b * before[i]), now[i]);
+            norm = self;
+        }
+
+        return new BlockBend(parabola, sagitta, rss);
+    }
+}
+
 /// <summary>
 /// The conclusion from the evidence. The preferred curve is the start; the conclusion stands only when each other explanation
 /// whose own term would count is excluded. A term counts when its rise over the hold exceeds the counting rise.
 /// </summary>
 internal readonly record struct HoldDecision(HoldConclusion Conclusion, CannotTellReason? Reason, HoldModel Preferred)
 {
+    /// <summary>How far the readings wandered before they came back, Pa; null where they did not.</summary>
+    public double? Wander { get; init; }
+
+    // What wanders further than this many rises that count is no hold to be judged by its ends.
+    private const double MostWander = 4;
+
     // A term of the other kind may hide beneath what was found if it is this much smaller.
     private const double Minor = 0.3;
 
     // Slowing down is suspected below the margin that would prove it.
     private const double Suspicion = 3.5;
 
+    // A curve that misses the readings by less than this share of what counts may be wrong in its law and right in what it says.
+    private const double Misfit = 0.1;
+
     internal static HoldDecision Of(HoldEvidence evidence, HoldScreening rows, GaugeCharacter gauge, double counting)
     {
         var preferred = evidence.Preferred ?? HoldModel.Flat;
+        if (rows.Fall is not null)
+            return CannotTell(CannotTellReason.Falling, preferred);
         if (rows.EndsOverRange && preferred is HoldModel.Flat)
             return CannotTell(CannotTellReason.OverRange, preferred);
         var hold = evidence.Length;
@@ -223,14 +366,18 @@ internal readonly record struct HoldDecision(HoldConclusion Conclusion, CannotTe
         // What never moved by more than counts has not risen by more than counts, whatever the statistics.
         if (!rows.EndsOverRange && (Range(rows.Pressures) + rows.Resolution) * hold <= counting * evidence.Blocks.Span)
             return new HoldDecision(HoldConclusion.Held, Reason: null, preferred);
+        if (rows is { EndsOverRange: false, NetChange: var net } && Math.Abs(net) <= counting / 2 && HasWandered(evidence, rows, counting, preferred))
+            return new HoldDecision(HoldConclusion.Held, Reason: null, preferred) { Wander = Range(rows.Pressures) };
         if (evidence.Preferred is null)
             return CannotTell(CannotTellReason.TooFewBlocks, preferred);
+        if (Shapeless(evidence, counting, preferred) is { } why)
+            return CannotTell(why, preferred);
 
         var lineCounts = false;
         var sourceCounts = false;
         if (preferred is HoldModel.Line or HoldModel.LineAndSource)
             lineCounts = evidence.Fit(preferred).Slope * hold > counting;
-        if (preferred is HoldModel.Source or HoldModel.LineAndSource)
+        if (preferred is HoldModel.Source or HoldModel.Outgassing or HoldModel.LineAndSource)
             sourceCounts = evidence.SourceRise(evidence.Fit(preferred)) > counting;
 
         var decision = (lineCounts, sourceCounts) switch
@@ -243,6 +390,28 @@ internal readonly record struct HoldDecision(HoldConclusion Conclusion, CannotTe
         if (rows.EndsOverRange && decision.Conclusion is HoldConclusion.Held)
             return CannotTell(CannotTellReason.OverRange, preferred);
         return decision;
+    }
+
+    // Up and down again, and no rise left: no curve of a rise has anything to say.
+    private static bool HasWandered(HoldEvidence evidence, HoldScreening rows, double counting, HoldModel preferred) =>
+        Range(rows.Pressures) <= MostWander * counting
+        && (evidence.Preferred is null || preferred is HoldModel.Flat || Misses(evidence, counting, preferred));
+
+    // A rise that speeds up, and one that no curve follows, have a reason that is in none of the curves: nothing is said of its size.
+    private static CannotTellReason? Shapeless(HoldEvidence evidence, double counting, HoldModel preferred)
+    {
+        if (evidence.Aicc(evidence.Fit(preferred)) is not { } best)
+            return null;
+        if (evidence.Bend.Sagitta > counting / 4 && evidence.Aicc(evidence.Bend.ParabolaRss, BlockBend.ParabolaTerms) <= best - HoldEvidence.Richer)
+            return CannotTellReason.SpeedsUp;
+        return Misses(evidence, counting, preferred) ? CannotTellReason.NoCurveFits : null;
+    }
+
+    private static bool Misses(HoldEvidence evidence, double counting, HoldModel preferred)
+    {
+        var fit = evidence.Fit(preferred);
+        var missed = Math.Sqrt(Math.Max(fit.Rss - evidence.Bend.FreeRss, 0) / evidence.Blocks.Count);
+        return missed > Misfit * counting && evidence.Aicc(fit) is { } best && evidence.Aicc(evidence.Bend.FreeRss, BlockBend.FreeTerms) <= best - (2 * HoldEvidence.Richer);
     }
 
     private static HoldDecision JudgeHeld(HoldEvidence evidence, GaugeCharacter gauge, double counting, HoldModel preferred)
@@ -277,8 +446,10 @@ internal readonly record struct HoldDecision(HoldConclusion Conclusion, CannotTe
 
     private static HoldDecision JudgeSource(HoldEvidence evidence, double counting, HoldModel preferred)
     {
-        // The best source of all must have a τ within half the hold: else it is still on its straight part.
-        if (preferred == HoldModel.Source
+        // The best source of all must have a τ within half the hold: else it is still on its straight part. Gas given off by the walls slows down without end.
+        if (preferred == HoldModel.Outgassing
+            ? evidence.Aicc(evidence.Line) - evidence.Aicc(evidence.Outgassing) < HoldEvidence.Richer
+            : preferred == HoldModel.Source
             ? evidence.FreeSource.Tau > evidence.LongestTau
             : evidence.Aicc(evidence.FreeSource) - evidence.Aicc(evidence.Both) < HoldEvidence.Richer)
         {

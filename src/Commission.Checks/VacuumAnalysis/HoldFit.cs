@@ -17,6 +17,57 @@ internal enum HoldModel
 
     /// <summary>The sum of a steady inflow and a source.</summary>
     LineAndSource,
+
+    /// <summary>p = p0 + b·ln(1 + t/s) or p0 + b·(√(1 + t/s) − 1): gas given off ever more slowly, by the walls or through them, towards no level.</summary>
+    Outgassing,
+}
+
+/// <summary>How what slows down approaches its end, as a function of x = t/τ that falls from its value at zero; a rise is minus this.</summary>
+internal enum HoldShape
+{
+    /// <summary>e^(−x): one source that runs towards an equilibrium.</summary>
+    Exponential,
+
+    /// <summary>−ln(1 + x): the rate falls as 1/t, as it does from the walls of a metal system (O'Hanlon, A User's Guide to Vacuum Technology, chapter 4, from memory).</summary>
+    Logarithm,
+
+    /// <summary>−√(1 + x): the rate falls as 1/√t, as it does by diffusion out of a thick body (the same, from memory).</summary>
+    Root,
+}
+
+/// <summary>The shapes and their derivatives.</summary>
+internal static class HoldShapes
+{
+    /// <summary>The shape at x = t/τ.</summary>
+    public static double At(this HoldShape shape, double x) => shape switch
+    {
+        HoldShape.Exponential => Math.Exp(-x),
+        HoldShape.Logarithm => -Math.Log(1 + x),
+        _ => -Math.Sqrt(1 + x),
+    };
+
+    /// <summary>Its derivative to x.</summary>
+    public static double Slope(this HoldShape shape, double x) => shape switch
+    {
+        HoldShape.Exponential => -Math.Exp(-x),
+        HoldShape.Logarithm => -1 / (1 + x),
+        _ => -0.5 / Math.Sqrt(1 + x),
+    };
+
+    /// <summary>Its mean from x − h to x + h.</summary>
+    public static double Mean(this HoldShape shape, double x, double h)
+    {
+        if (shape != HoldShape.Exponential)
+        {
+            // Simpson's rule: the block begins at or after the valve was closed.
+            h = Math.Min(h, x);
+            return (At(shape, x - h) + (4 * At(shape, x)) + At(shape, x + h)) / 6;
+        }
+
+        // e^(−x)·sinh(h)/h.
+        var h2 = h * h;
+        return Math.Exp(-x) * (h < 1 ? 1 + (h2 / 6 * (1 + (h2 / 20 * (1 + (h2 / 42))))) : Math.Sinh(h) / h);
+    }
 }
 
 /// <summary>
@@ -35,7 +86,7 @@ internal readonly record struct HoldParameters(
     internal static HoldParameters Of(HoldEvidence evidence, HoldModel preferred, GaugeCharacter gauge, double temperatureDrift)
     {
         var drifted = new HoldFit(evidence.Blocks.Drifted(temperatureDrift / RoomTemperature));
-        return preferred is HoldModel.Source or HoldModel.LineAndSource && evidence.CanFitSource
+        return preferred is HoldModel.Source or HoldModel.Outgassing or HoldModel.LineAndSource && evidence.CanFitSource
             ? WithSource(evidence, preferred, gauge, drifted)
             : Alone(evidence, gauge, drifted);
     }
@@ -70,9 +121,12 @@ internal readonly record struct HoldParameters(
         if (preferred == HoldModel.LineAndSource)
         {
             var tau = Tau(evidence, evidence.FreeBoth, at => at.Both, noise);
-            return new HoldParameters(slope, causes, Plateau: null, Widen(tau, noise, Math.Abs(tau.Value - shifted.Tau)));
+            return new HoldParameters(slope, causes, Plateau: null, NotNegative(Widen(tau, noise, Math.Abs(tau.Value - shifted.Tau))));
         }
 
+        // What slows down without end runs towards no level and has no time constant.
+        if (preferred == HoldModel.Outgassing)
+            return new HoldParameters(slope, causes, Plateau: null, TimeConstant: null);
         var alone = evidence.FreeSource;
         var aloneNoise = evidence.Noise(alone);
         var aloneShifted = drifted.Best(drifted.Near(alone.Tau), at => at.Source);
@@ -84,8 +138,10 @@ internal readonly record struct HoldParameters(
         var time = Tau(evidence, alone, at => at.Source, aloneNoise);
         return new HoldParameters(
             slope, causes, Widen(plateau, aloneNoise, level),
-            Widen(time, aloneNoise, Math.Abs(time.Value - aloneShifted.Tau)));
+            NotNegative(Widen(time, aloneNoise, Math.Abs(time.Value - aloneShifted.Tau))));
     }
+
+    private static Interval NotNegative(in Interval interval) => interval with { Low = Math.Max(interval.Low, 0) };
 
     private static Interval Tau(HoldEvidence evidence, HoldFit.Fit best, Func<HoldFit.AtTau, HoldFit.Fit> choose, HoldNoise noise) =>
         HoldProfile.Tau(evidence.Fitter, evidence.Beyond, choose, best, noise.Factor * noise.Factor * noise.Variance);
@@ -109,13 +165,14 @@ internal readonly record struct HoldParameters(
 }
 
 /// <summary>
-/// Weighted least squares of the four curves on blocks. For a given τ the curves are linear, so the only search is over τ.
-/// p = P + a·t − c·e^(−t/τ), t from the first used row: P the plateau (or the level at t = 0 without a source), a the slope,
-/// c = p∞ − p0. The exponential is averaged over each block.
+/// Weighted least squares of the curves on blocks. For a given τ the curves are linear, so the only search is over τ.
+/// p = P + a·t − c·f(t/τ), t from the first used row: P the plateau (or the level at t = 0 without a source), a the slope,
+/// c = p∞ − p0 of an exponential. The shape f is averaged over each block.
 /// </summary>
 internal sealed class HoldFit
 {
     private readonly HoldBlocks _blocks;
+    private readonly HoldShape _kind;
     private readonly double _total;
     private readonly double _meanT;
     private readonly double _meanY;
@@ -123,9 +180,10 @@ internal sealed class HoldFit
     private readonly double _sty;
     private readonly double[] _shape;
 
-    internal HoldFit(HoldBlocks blocks)
+    internal HoldFit(HoldBlocks blocks, HoldShape kind = HoldShape.Exponential)
     {
         _blocks = blocks;
+        _kind = kind;
         _shape = new double[blocks.Count];
         for (var i = 0; i < blocks.Count; i++)
         {
@@ -149,9 +207,12 @@ internal sealed class HoldFit
     /// <summary>Parameters of a curve, residual sum of squares, and (XᵀX)⁻¹ on the diagonal.</summary>
     internal readonly record struct Fit(
         HoldModel Model, double Tau, double Plateau, double Slope, double Step, double Rss,
-        double PlateauVariance, double SlopeVariance, double StepVariance)
+        double PlateauVariance, double SlopeVariance, double StepVariance, HoldShape Shape = HoldShape.Exponential)
     {
-        internal double At(double t) => Plateau + Slope * t - (Step == 0 ? 0 : Step * Math.Exp(-t / Tau));
+        internal double At(double t) => Plateau + Slope * t - (Step == 0 ? 0 : Step * Shape.At(t / Tau));
+
+        /// <summary>Rise from the first used row by what slows down, for a step of one.</summary>
+        internal double Share(double span) => Shape.At(0) - Shape.At(span / Tau);
     }
 
     /// <summary>The two curves with a source at one τ, without constraints on the signs.</summary>
@@ -182,11 +243,7 @@ internal sealed class HoldFit
         double meanE = 0;
         for (var i = 0; i < _shape.Length; i++)
         {
-            // Mean of e^(−t/τ) over the block: e^(−t/τ)·sinh(h)/h.
-            var h = _blocks.HalfWidth[i] / tau;
-            var h2 = h * h;
-            var spread = h < 1 ? 1 + h2 / 6 * (1 + h2 / 20 * (1 + h2 / 42)) : Math.Sinh(h) / h;
-            _shape[i] = Math.Exp(-_blocks.Time[i] / tau) * spread;
+            _shape[i] = _kind.Mean(_blocks.Time[i] / tau, _blocks.HalfWidth[i] / tau);
             meanE += _blocks.Weight[i] * _shape[i];
         }
 
@@ -206,7 +263,7 @@ internal sealed class HoldFit
         var step = -sey / see;
         var source = new Fit(
             HoldModel.Source, tau, _meanY + step * meanE, 0, step, Math.Max(Syy - sey * sey / see, 0),
-            1 / _total + meanE * meanE / see, 0, 1 / see);
+            1 / _total + meanE * meanE / see, 0, 1 / see, _kind);
 
         // Of the exponential, only what a line does not explain (Gram–Schmidt: stable where τ is long).
         var along = ste / _stt;
@@ -219,7 +276,7 @@ internal sealed class HoldFit
         var both = new Fit(
             HoldModel.LineAndSource, tau, _meanY - slope * _meanT + bothStep * meanE, slope, bothStep,
             Math.Max(Syy - _sty * _sty / _stt - restY * restY / rest, 0),
-            1 / _total + _meanT * _meanT / _stt + lever * lever / rest, slopeVariance, 1 / rest);
+            1 / _total + _meanT * _meanT / _stt + lever * lever / rest, slopeVariance, 1 / rest, _kind);
         return new AtTau(tau, source, both);
     }
 

@@ -7,6 +7,9 @@ internal sealed class HoldScreening
     private const double OutlierDeviations = 6;
     private const double OverRangeAtEnd = 0.05;
 
+    // A closed vacuum does not deepen: a fall beyond scatter and this share of the level is a pump that pulls again, a part that is cut off, or a gauge that drifts.
+    private const double FallShare = 0.1;
+
     private HoldScreening(double[] times, double[] pressures, double interval, double resolution, HoldRows rows, bool endsOverRange)
     {
         Times = times;
@@ -33,6 +36,19 @@ internal sealed class HoldScreening
 
     /// <summary>True when the hold ends above the gauge's range.</summary>
     internal bool EndsOverRange { get; }
+
+    /// <summary>The largest fall that is more than scatter and a tenth of the level; null where there is none.</summary>
+    internal PressureFall? Fall { get; private init; }
+
+    /// <summary>Mean of the last tenth of the used rows less that of the first tenth, Pa.</summary>
+    internal double NetChange
+    {
+        get
+        {
+            var tenth = Math.Max(1, Pressures.Length / 10);
+            return Pressures.AsSpan(Pressures.Length - tenth).ToArray().Average() - Pressures.AsSpan(0, tenth).ToArray().Average();
+        }
+    }
 
     internal static HoldScreening Of(VacuumSeries series, double isolation, double end, double skip, double statedResolution)
     {
@@ -62,12 +78,37 @@ internal sealed class HoldScreening
             }
         }
 
-        var resolution = Math.Max(statedResolution, SmallestStep(pressures));
-        var outliers = RemoveSpikes(times, pressures, resolution);
+        var steps = new DisplaySteps(pressures, statedResolution);
+        var outliers = RemoveSpikes(times, pressures, steps);
         var rows = new HoldRows(
             to - from, skipped, over, outliers, times.Count,
             times.Count > 0 ? times[0] : null, times.Count > 0 ? times[^1] : null);
-        return new HoldScreening([.. times], [.. pressures], SampledMedian.OfSteps([.. times]), resolution, rows, EndsAbove(series, from, to));
+        var interval = SampledMedian.OfSteps([.. times]);
+        return new HoldScreening([.. times], [.. pressures], interval, steps.Largest, rows, EndsAbove(series, from, to)) { Fall = LargestFall(times, pressures, steps) };
+    }
+
+    // The highest before each row against it; single rows are smoothed away, so that scatter is what stays between neighbours.
+    private static PressureFall? LargestFall(List<double> times, List<double> raw, DisplaySteps steps)
+    {
+        if (raw.Count < 2 * HalfWindow)
+            return null;
+        var p = RunningMedian.OfFive([.. raw]);
+        var differences = new double[p.Length - 1];
+        for (var i = 1; i < raw.Count; i++)
+            differences[i - 1] = Math.Abs(raw[i] - raw[i - 1]);
+        var scatter = OutlierDeviations * 1.4826 / Math.Sqrt(2) * SampledMedian.Of(differences);
+        PressureFall? largest = null;
+        var top = 0;
+        for (var i = 1; i < p.Length; i++)
+        {
+            if (p[i] > p[top])
+                top = i;
+            var fall = p[top] - p[i];
+            if (fall > (FallShare * p[top]) + Math.Max(scatter, 3 * steps.At(p[top])) && !(fall <= largest?.Size))
+                largest = new PressureFall(times[top], times[i], p[top], p[i]);
+        }
+
+        return largest;
     }
 
     private static double MedianSlope(List<double> times, List<double> p, int start, int length)
@@ -94,27 +135,7 @@ internal sealed class HoldScreening
         return above == last;
     }
 
-    // The step of a digital gauge shows as the smallest difference between neighbours, provided it repeats:
-    // a log written in double precision has no such step.
-    private static double SmallestStep(List<double> p)
-    {
-        var steps = new List<double>();
-        for (var i = 1; i < p.Count && steps.Count < 4000; i++)
-        {
-            var d = Math.Abs(p[i] - p[i - 1]);
-            if (d > 0)
-                steps.Add(d);
-        }
-
-        if (steps.Count < 3)
-            return 0;
-        steps.Sort();
-        var smallest = steps[0];
-        var near = steps.Count(d => Math.Abs(d / smallest - Math.Round(d / smallest)) < 0.02);
-        return near >= 0.98 * steps.Count ? smallest : 0;
-    }
-
-    private static int RemoveSpikes(List<double> times, List<double> p, double resolution)
+    private static int RemoveSpikes(List<double> times, List<double> p, DisplaySteps steps)
     {
         if (p.Count < 2 * HalfWindow + 1)
             return 0;
@@ -132,14 +153,14 @@ internal sealed class HoldScreening
             distance[i] = Math.Abs(p[i] - window[HalfWindow]);
         }
 
-        var limit = Math.Max(OutlierDeviations * 1.4826 * SampledMedian.Of(distance), 3 * resolution);
         // Without scatter and without resolution there is no yardstick for a spike.
-        if (limit <= 0)
+        var scatter = OutlierDeviations * 1.4826 * SampledMedian.Of(distance);
+        if (scatter <= 0 && steps.Largest <= 0)
             return 0;
         var kept = 0;
         for (var i = 0; i < distance.Length; i++)
         {
-            if (distance[i] > limit)
+            if (distance[i] > Math.Max(scatter, 3 * steps.At(p[i])))
                 continue;
             times[kept] = times[i];
             p[kept++] = p[i];
@@ -149,6 +170,110 @@ internal sealed class HoldScreening
         times.RemoveRange(kept, removed);
         p.RemoveRange(kept, removed);
         return removed;
+    }
+}
+
+/// <summary>A fall of the pressure.</summary>
+/// <param name="From">Time of the highest, s.</param>
+/// <param name="To">Time of the lowest, s.</param>
+/// <param name="High">Pa.</param>
+/// <param name="Low">Pa.</param>
+internal sealed record PressureFall(double From, double To, double High, double Low)
+{
+    /// <summary>Pa.</summary>
+    public double Size => High - Low;
+}
+
+/// <summary>
+/// The steps of a display by range, found in the readings: a gauge of 1 micron below 1000 and of 10 above shows both. Within each quarter of a doubling of the level the
+/// smallest difference between neighbours counts, provided that it repeats: a log written in double precision has no such step.
+/// </summary>
+internal sealed class DisplaySteps
+{
+    private const int Most = 4000;
+    private const int Fewest = 3;
+    private const double Whole = 0.02;
+    private const double Repeats = 0.98;
+
+    private readonly SortedDictionary<int, double> _byOctave = [];
+    private readonly double _stated;
+
+    /// <param name="pressures">Readings, Pa.</param>
+    /// <param name="stated">Stated resolution, Pa; never undercut.</param>
+    public DisplaySteps(List<double> pressures, double stated)
+    {
+        _stated = stated;
+        SortedDictionary<int, List<double>> differences = [];
+        for (var i = 1; i < pressures.Count; i++)
+        {
+            var (octave, d) = (Octave(pressures[i]), Math.Abs(pressures[i] - pressures[i - 1]));
+            if (d > 0 && octave == Octave(pressures[i - 1]) && Of(octave) is { Count: < Most } of)
+                of.Add(d);
+        }
+
+        foreach (var (octave, steps) in differences)
+        {
+            if (steps.Count < Fewest)
+                continue;
+            steps.Sort();
+            var smallest = steps[0];
+            if (steps.Count(d => Math.Abs((d / smallest) - Math.Round(d / smallest)) < Whole) >= Repeats * steps.Count)
+                _byOctave.Add(octave, smallest);
+        }
+
+        Largest = Math.Max(_stated, _byOctave.Values.DefaultIfEmpty().Max());
+
+        List<double> Of(int octave)
+        {
+            if (!differences.TryGetValue(octave, out var list))
+                differences.Add(octave, list = []);
+            return list;
+        }
+    }
+
+    /// <summary>The coarsest step that the readings show or the gauge states, Pa.</summary>
+    public double Largest { get; }
+
+    /// <summary>The step at a level, Pa: that of its range, else of the nearest range below, else of the one above.</summary>
+    public double At(double pascals)
+    {
+        var octave = Octave(pascals);
+        double? step = null;
+        foreach (var (at, found) in _byOctave)
+        {
+            if (at > octave && step is not null)
+                break;
+            step = found;
+            if (at > octave)
+                break;
+        }
+
+        return Math.Max(_stated, step ?? 0);
+    }
+
+    // The ranges of a display change at round numbers of its own unit; a quarter of a doubling is fine enough to keep two ranges apart.
+    private static int Octave(double pascals) => pascals > 0 ? (int)Math.Floor(4 * Math.Log2(pascals)) : int.MinValue;
+}
+
+/// <summary>A median of five neighbours, so that single rows turn nothing.</summary>
+internal static class RunningMedian
+{
+    /// <summary>The values under a running median of five, of fewer at the ends.</summary>
+    public static double[] OfFive(ReadOnlySpan<double> raw)
+    {
+        var n = raw.Length;
+        var smooth = new double[n];
+        Span<double> window = stackalloc double[5];
+        for (var i = 0; i < n; i++)
+        {
+            var half = Math.Min(2, Math.Min(i, n - 1 - i));
+            var part = window[..((2 * half) + 1)];
+            raw.Slice(i - half, (2 * half) + 1).CopyTo(part);
+            part.Sort();
+            smooth[i] = part[half];
+        }
+
+        return smooth;
     }
 }
 
@@ -228,18 +353,7 @@ internal static class TurningPoints
             raw[i] = Math.Max(p, LeastPressure);
         }
 
-        var smooth = new double[n];
-        Span<double> window = stackalloc double[5];
-        for (var i = 0; i < n; i++)
-        {
-            var half = Math.Min(2, Math.Min(i, n - 1 - i));
-            var part = window[..(2 * half + 1)];
-            raw.AsSpan(i - half, 2 * half + 1).CopyTo(part);
-            part.Sort();
-            smooth[i] = part[half];
-        }
-
-        return smooth;
+        return RunningMedian.OfFive(raw);
     }
 
     private static bool Turned(double low, double high, double resolution) =>

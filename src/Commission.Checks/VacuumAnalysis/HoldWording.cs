@@ -1,3 +1,5 @@
+using Commission.Checks.Kernel;
+using Commission.Measurement.Units;
 using Commission.Messages;
 using static Commission.Messages.EvacuationMessages;
 
@@ -19,9 +21,7 @@ internal sealed record HoldWording(Func<double, QuantityValue> Pressure, Func<do
         return result.Conclusion switch
         {
             HoldConclusion.Held => Held(result),
-            HoldConclusion.SteadyRise => result.SourcesExcludedUpTo is { } slower
-                ? ShapeSteadySlowSource(Slope(result), new(result.Length), new(slower))
-                : ShapeSteady(Slope(result), new(result.Length)),
+            HoldConclusion.SteadyRise => Steady(result),
             HoldConclusion.Source => Source(result),
             HoldConclusion.SteadyRiseAndSource => ShapeBoth(Constant(result), Slope(result)),
             _ => CannotTell(result),
@@ -43,6 +43,7 @@ internal sealed record HoldWording(Func<double, QuantityValue> Pressure, Func<do
             {
                 CannotTellReason.Falling => ShapeFallingNext,
                 CannotTellReason.OverRange => ShapeOverRangeNext,
+                CannotTellReason.SpeedsUp or CannotTellReason.NoCurveFits => ShapeShapelessNext,
                 _ when result.TimeToTell is { } time => ShapeLongerNext(new(time)),
                 CannotTellReason.NoRows => ShapeNoRowsNext,
                 _ => ShapeOtherGaugeNext,
@@ -50,16 +51,31 @@ internal sealed record HoldWording(Func<double, QuantityValue> Pressure, Func<do
         };
     }
 
-    // A rise that anybody sees on the display is named, although it is less than counts.
-    private Message Held(HoldResult result) => result.RiseSeen is { } rise && rise >= LeastStepsSeen * result.Resolution && rise < result.CountingRise
-        ? ShapeHeldRise(Pressure(rise), new(result.Length), result.Preferred is HoldModel.Source or HoldModel.LineAndSource ? ShapeHeldRiseLevels.Off : ShapeHeldRiseLevels.On, Pressure(result.CountingRise))
-        : ShapeHeld(UpperSlope(result) is { } most ? Rate(most) : Pressure(result.CountingRise), new(result.Length));
+    // What anybody sees on the display is named, although it is less than counts.
+    private Message Held(HoldResult result)
+    {
+        var counts = Pressure(result.CountingRise);
+        if (result.Wander is { } range)
+            return ShapeHeldWander(Pressure(range), new(result.Length), counts);
+        if (result is { Slope: null, RiseSeen: < 0 and var fall })
+            return ShapeHeldDrift(Pressure(-fall), new(result.Length), counts);
+        return result.RiseSeen is { } rise && rise >= LeastStepsSeen * result.Resolution && rise < result.CountingRise
+            ? ShapeHeldRise(Pressure(rise), new(result.Length), result.Preferred is HoldModel.Source or HoldModel.Outgassing or HoldModel.LineAndSource ? ShapeHeldRiseLevels.Off : ShapeHeldRiseLevels.On, counts)
+            : ShapeHeld(UpperSlope(result) is { } most ? Rate(most) : counts, new(result.Length));
+    }
+
+    private Message Steady(HoldResult result)
+    {
+        var steady = ShapeSteady(
+            Slope(result), new(result.Length), result.SlowsDown ? ShapeSteadyBefore.Slowing : ShapeSteadyBefore.None, result.ExcludesOutgassing ? ShapeSteadyFirst.Inflow : ShapeSteadyFirst.Outgassing);
+        return result.SourcesExcludedUpTo is { } slower && result.ExcludesOutgassing ? ShapeSteadySlowSource(steady, new(slower)) : steady;
+    }
 
     private static double? UpperSlope(HoldResult result) => result.Slope is { } s && double.IsFinite(s.High) && s.High > 0 ? s.High : null;
 
     private Message Source(HoldResult result)
     {
-        var source = result.Plateau is { } plateau ? ShapeSourcePlateau(Bounds(plateau, Pressure), Constant(result)) : ShapeSource(Constant(result));
+        var source = result.Preferred == HoldModel.Outgassing ? ShapeOutgassing : result.Plateau is { } plateau ? ShapeSourcePlateau(Bounds(plateau, Pressure), Constant(result)) : ShapeSource(Constant(result));
         return UpperSlope(result) is { } most ? ShapeSourceLineBeneath(source, Rate(most)) : source;
     }
 
@@ -74,7 +90,9 @@ internal sealed record HoldWording(Func<double, QuantityValue> Pressure, Func<do
             CannotTellReason.LineOrSource => rise is null ? ShapeSteadyOrSlowing(new(result.Length)) : ShapeSteadyOrSlowingSeen(rise, new(result.Length)),
             CannotTellReason.SourceWithOrWithoutLine => rise is null ? ShapeSlowingMaybeSteady : ShapeSlowingMaybeSteadySeen(rise),
             CannotTellReason.LineWithOrWithoutSource => rise is null ? ShapeSteadyMaybeSlowing : ShapeSteadyMaybeSlowingSeen(rise),
-            CannotTellReason.Falling => ShapeFalling,
+            CannotTellReason.Falling => result.Fall is { } fall ? ShapeFell(Pressure(fall.High), Pressure(fall.Low), new(fall.To - fall.From)) : ShapeFalling,
+            CannotTellReason.SpeedsUp => ShapeSpeedsUp,
+            CannotTellReason.NoCurveFits => ShapeNoCurve,
             CannotTellReason.OverRange => ShapeOverRange,
             _ => ShapeUnknown,
         };
@@ -99,4 +117,37 @@ internal sealed record HoldWording(Func<double, QuantityValue> Pressure, Func<do
         (false, true) => SpanAtMost(new(interval.Value), new(interval.High)),
         _ => SpanNoBounds(new(interval.Value)),
     };
+}
+
+/// <summary>Vacuum levels, rises and rates in words: at least two digits that mean something, whatever the unit.</summary>
+internal static class VacuumText
+{
+    private const int MostDecimals = 4;
+
+    /// <summary>A level or a rise, with its unit.</summary>
+    /// <param name="present">How the job prints numbers.</param>
+    /// <param name="pascals">Pa.</param>
+    public static string Level(Presentation present, double pascals) => Text(present, pascals, DisplayKind.Vacuum);
+
+    /// <summary>A level or a rise, as a message carries it.</summary>
+    /// <param name="present">How the job prints numbers.</param>
+    /// <param name="pascals">Pa.</param>
+    public static QuantityValue Value(Presentation present, double pascals) => Value(present, pascals, DisplayKind.Vacuum);
+
+    /// <summary>A rate of rise, with its unit.</summary>
+    /// <param name="present">How the job prints numbers.</param>
+    /// <param name="pascalsPerSecond">Pa/s.</param>
+    public static string Rate(Presentation present, double pascalsPerSecond) => Text(present, pascalsPerSecond, DisplayKind.VacuumRise);
+
+    /// <summary>What a hold shows, in the job's units.</summary>
+    public static HoldWording Wording(Presentation present) => new(p => Value(present, p, DisplayKind.Vacuum), r => Value(present, r, DisplayKind.VacuumRise));
+
+    private static string Text(Presentation present, double si, DisplayKind kind) => QuantityWriter.Instance.Write(Value(present, si, kind), Language.English);
+
+    private static QuantityValue Value(Presentation present, double si, DisplayKind kind)
+    {
+        var size = Math.Abs(present.Value(si, kind));
+        var decimals = size > 0 ? Math.Clamp(1 - (int)Math.Floor(Math.Log10(size)), 0, MostDecimals) : Math.Min(1, present.Units[kind].Decimals);
+        return present.Value(si, kind, decimals);
+    }
 }

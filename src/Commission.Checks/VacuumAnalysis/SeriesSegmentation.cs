@@ -35,11 +35,12 @@ internal static class SeriesSegmentation
 
         var ordered = events.OrderBy(e => e.Time).ToList();
         var found = FromShape(series, resolution);
-        var boundaries = Merge(series, found, ordered, remarks);
+        List<double> missed = [];
+        var boundaries = Merge(series, found, ordered, remarks, missed);
         var segments = ToSegments(series, boundaries, ordered);
         var hold = segments.LastOrDefault(s => s.Kind == SegmentKind.Hold);
         RemarkOnHold(series, hold, ordered, remarks);
-        return new SegmentedSeries(segments, hold?.From, hold?.Basis, hold?.To, remarks.ToImmutable());
+        return new SegmentedSeries(segments, hold?.From, hold?.Basis, hold?.To, remarks.ToImmutable()) { MissedBreaks = [.. missed] };
     }
 
     private static List<Boundary> FromShape(VacuumSeries series, double resolution)
@@ -88,7 +89,7 @@ internal static class SeriesSegmentation
         return false;
     }
 
-    private static List<Boundary> Merge(VacuumSeries series, List<Boundary> found, List<VacuumEvent> events, ImmutableArray<string>.Builder remarks)
+    private static List<Boundary> Merge(VacuumSeries series, List<Boundary> found, List<VacuumEvent> events, ImmutableArray<string>.Builder remarks, List<double> missed)
     {
         var all = new List<Boundary>();
         var spans = HoldSpans(series, events);
@@ -106,7 +107,8 @@ internal static class SeriesSegmentation
                     all.Add(new Boundary(e.Time, SegmentKind.Pull, SegmentBasis.Given));
                     break;
                 case VacuumEventKind.NitrogenBreak:
-                    AddGivenBreak(series, all, e.Time, remarks);
+                    if (!AddGivenBreak(series, all, e.Time, remarks))
+                        missed.Add(e.Time);
                     break;
                 case VacuumEventKind.Isolated:
                     AddGivenIsolation(all, found, e.Time, remarks);
@@ -139,7 +141,8 @@ internal static class SeriesSegmentation
         return spans;
     }
 
-    private static void AddGivenBreak(VacuumSeries series, List<Boundary> all, double time, ImmutableArray<string>.Builder remarks)
+    // Whether the log shows the break, or was blind at the time.
+    private static bool AddGivenBreak(VacuumSeries series, List<Boundary> all, double time, ImmutableArray<string>.Builder remarks)
     {
         var at = all.FindIndex(b => b.Kind == SegmentKind.Break && Math.Abs(b.Time - time) <= BreakSearch);
         if (at >= 0)
@@ -147,7 +150,7 @@ internal static class SeriesSegmentation
             if (Math.Abs(all[at].Time - time) > Disagreement)
                 remarks.Add(Text($"The break is written at {Minutes(time)} min; the log shows it at {Minutes(all[at].Time)} min."));
             all[at] = new Boundary(all[at].Time, SegmentKind.Break, SegmentBasis.Given);
-            return;
+            return true;
         }
 
         // The gauge may have been taken off, or have shown nothing: then the break lasts until the rows come back.
@@ -159,6 +162,7 @@ internal static class SeriesSegmentation
             back = series.Times[next++];
         all.Add(new Boundary(Math.Max(back, time), SegmentKind.Pull, SegmentBasis.FoundInData));
         remarks.Add(Text($"A break is written at {Minutes(time)} min; the log shows no rise there."));
+        return gap.Length > 0 || back > time || time < series.Times[0] || time > series.Times[^1];
     }
 
     private static void AddGivenIsolation(List<Boundary> all, List<Boundary> found, double time, ImmutableArray<string>.Builder remarks)

@@ -33,7 +33,9 @@ internal sealed class VacuumRows
             var times = new double[log.Times.Length];
             for (var i = 0; i < times.Length; i++)
                 times[i] = log.Times[i] + offset;
-            Series = VacuumSeries.From(times, log.Values, log.OverRange);
+            // What stands at the end of the scale may be any pressure above it.
+            var full = gauge.Instrument?.FullScaleSi ?? double.PositiveInfinity;
+            Series = VacuumSeries.From(times, log.Values, [.. log.OverRange.Zip(log.Values, (over, value) => over || value >= full)]);
         }
         else
         {

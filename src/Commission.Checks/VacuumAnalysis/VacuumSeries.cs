@@ -182,6 +182,9 @@ internal sealed record SegmentedSeries(
     /// <summary>The last hold, the one that is judged; null when there is none.</summary>
     public SeriesSegment? Hold => Segments.LastOrDefault(s => s.Kind == SegmentKind.Hold);
 
+    /// <summary>Times of breaks that are written and that the log would show and does not, s.</summary>
+    public ImmutableArray<double> MissedBreaks { get; init; } = [];
+
     /// <summary>Number of breaks.</summary>
     public int Breaks => Segments.Count(s => s.Kind == SegmentKind.Break);
 }

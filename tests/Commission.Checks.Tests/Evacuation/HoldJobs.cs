@@ -73,6 +73,7 @@ internal static class HoldJobs
         DurationValue duration => MessageWriter.Span(duration.Seconds),
         ChoiceValue choice => choice.Option,
         NameValue name => name.Name,
+        CountValue count => count.Count.ToString(System.Globalization.CultureInfo.InvariantCulture),
         Message message => Short(message),
         _ => throw new NotSupportedException(value.Kind.ToString()),
     };

@@ -28,7 +28,7 @@ public sealed class HoldSentenceTests
     [InlineData(1100, 500, "hold-failed-start-unknown-crossed(highest 1100 micron, after 10 min, limit 1000 micron, crossed 1.7 min)")]
     public void A_hold_whose_start_nobody_read_says_so(double first, double later, string sentence) => Assert.Equal(
         [sentence],
-        Said(Hold(Logged(), Log(5, 1800, t => t <= 1100 ? 900 - (t / 2) : t < 1500 ? first : later, GapAt20))));
+        Said(Hold(Logged(), Log(5, 1800, t => t <= 1100 ? 900 - (t / 2) : t < 1500 ? first : later - (t % 100 == 0 ? 1 : 0), GapAt20))));
 
     [Fact]
     public void A_limit_passed_between_two_rows_only_is_not_timed()
@@ -132,7 +132,7 @@ public sealed class HoldSentenceTests
     [Fact]
     public void A_level_above_the_limit_that_does_not_rise_has_no_shape()
     {
-        var found = Hold(Logged(), Log(5, 2400, t => t <= 1200 ? 20_000 - (15 * t) : 2000));
+        var found = Hold(Logged(), Log(5, 2400, t => t <= 1200 ? 20_000 - (15 * t) : 2000 + (t % 100 == 0 ? 1 : 0)));
         Assert.Equal(Verdict.Fail, found.Verdict);
         Assert.Equal("hold-failed-next", Next(found));
     }

@@ -1,3 +1,4 @@
+using Commission.Checks.VacuumAnalysis;
 using Commission.Checks.Evacuation;
 using Commission.Checks.Kernel;
 using Xunit;

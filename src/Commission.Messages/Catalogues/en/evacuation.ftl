@@ -53,6 +53,25 @@ hold-no-limit-next = Name a limits pack, or the maker's decay limit.
 hold-nothing-written = neither a log nor levels are written
 hold-nothing-written-next = Write a log, or the level at isolation and the level after the stated time.
 hold-gauge-cut-off-next = Put the gauge on the system's side of the valve and hold again.
+
+# $level (quantity) - what the display showed
+# $rows (count) - readings
+hold-display-still = the display showed { $level } in all { $rows } rows of the log, while the pump pulled and after: a gauge that lives moves
+
+# $level (quantity) - what the display showed
+# $rows (count) - readings
+hold-display-frozen = the display stood at { $level } through all { $rows } readings of the hold, to the last digit: a gauge that lives moves
+hold-display-next = Open the gauge to the air and see it move, look at its logger; then pull down and hold again.
+
+# $high (quantity) - the level from which it fell
+# $low (quantity) - the level to which it fell
+# $time (duration) - in what time
+hold-fell = it fell from { $high } to { $low } within { $time } while the circuit was shut off, and no cooling and no drier that could take it up is written
+hold-fell-next = Look for a pump that pulled again, a valve that passes, or a gauge that drifts; pull down, close the valve, leave all of it alone and hold again.
+
+# $at (time) - when the break is written
+hold-break-missing = the break written at { $at } is not in the log, which reads on as if nothing had been let in
+hold-break-missing-next = See whether this log belongs to this evacuation and whether the time of the break is right; else pull down and hold again with a log that saw all of it.
 hold-no-isolation = no isolation is written, and the readings show none
 hold-no-isolation-next = Read on the gauge when the valve is closed, and again after the stated time; write when it was closed.
 
@@ -185,21 +204,41 @@ shape-held-rise =
        *[on] Once the pressures had evened out it rose by { $rise } over { $length }
     }: less than the { $counts } that count here.
 
-# $slope (message) - the rate of rise with its bounds
+# $drop (quantity) - how far it fell
 # $length (duration) - how long it was held
-shape-steady = A steady rise of { $slope }, no slowing seen over { $length }: air coming in, the rig, or refrigerant passing a valve or leaving the oil.
+# $counts (quantity) - the rise from which one counts
+shape-held-drift = Held: it drifted down by { $drop } over { $length }, as a gauge or a room that changes makes it. A rise of less than { $counts } could hide behind it.
+
+# $range (quantity) - how far it wandered
+# $length (duration) - how long it was held
+# $counts (quantity) - the rise from which one counts
+shape-held-wander = Held: it wandered by up to { $range } and ended where it began; no rise above { $counts } over { $length }.
 
 # $slope (message) - the rate of rise with its bounds
 # $length (duration) - how long it was held
+# $before (choice: slowing, none) - whether a first part slows down, by less than counts
+# $first (choice: inflow, outgassing) - whether gas that the walls give off ever more slowly is excluded
+shape-steady =
+    A steady rise of { $slope }{ $before ->
+        [slowing] , after a first part that slows down and counts for little
+       *[none] , no slowing seen over { $length }
+    }: { $first ->
+        [inflow] air coming in, the rig, or refrigerant passing a valve or leaving the oil
+       *[outgassing] gas that oil and walls give off ever more slowly, which so short a hold cannot tell from an inflow; the rig; air coming in; or refrigerant passing a valve
+    }.
+
+# $steady (message) - what is said of the steady rise
 # $slower (duration) - time constant above which a source would look steady
-shape-steady-slow-source = A steady rise of { $slope }, no slowing seen over { $length }: air coming in, the rig, or refrigerant passing a valve or leaving the oil. Something that gives off gas for longer than { $slower } would look the same.
+shape-steady-slow-source = { $steady } Something that gives off gas for longer than { $slower } would look the same.
 
 # $constant (message) - the time constant with its bounds
-shape-source = A rise that slows down, time constant { $constant }: water, oil or outgassing.
+shape-source = A rise that slows down, time constant { $constant }: water, oil, outgassing, gas trapped behind a valve, or a gauge that settles.
 
 # $plateau (message) - the level it rises to, with its bounds
 # $constant (message) - the time constant with its bounds
-shape-source-plateau = A rise that slows down towards { $plateau }, time constant { $constant }: water, oil or outgassing.
+shape-source-plateau = A rise that slows down towards { $plateau }, time constant { $constant }: water, oil, outgassing, gas trapped behind a valve, or a gauge that settles.
+
+shape-outgassing = A rise that slows down more and more without levelling off: outgassing, or water leaving oil.
 
 # $source (message) - what is said of the source
 # $most (quantity) - largest steady rise that could hide
@@ -207,7 +246,14 @@ shape-source-line-beneath = { $source } A steady rise of up to { $most } could l
 
 # $constant (message) - the time constant with its bounds
 # $slope (message) - the rate of rise with its bounds
-shape-both = A rise that slows down, time constant { $constant }, onto a steady rise of { $slope }. The first may be water, oil or outgassing; the steady part air coming in, the rig, or refrigerant passing a valve or leaving the oil.
+shape-both = A rise that slows down, time constant { $constant }, onto a steady rise of { $slope }. The first may be water, oil or outgassing; the steady part a slower outgassing, air coming in, the rig, or refrigerant passing a valve or leaving the oil.
+
+# $high (quantity) - the level from which it fell
+# $low (quantity) - the level to which it fell
+# $time (duration) - in what time
+shape-fell = Cannot tell: the pressure fell from { $high } to { $low } within { $time }. A closed circuit does not do that by itself: a pump that pulls again, a valve, a part that cools, or the gauge.
+shape-speeds-up = Cannot tell the cause: the rise speeds up, as it does where something warms, a valve opens, or a gauge drifts. No size of an inflow is taken from it.
+shape-no-curve = Cannot tell the cause: the pressure goes up and down, and none of the curves follows it. No size of an inflow is taken from it.
 
 shape-no-rows = Cannot tell: the log has no usable readings after isolation.
 
@@ -283,6 +329,7 @@ shape-steady-tight-next = The nitrogen hold speaks against a hole to the outside
 shape-source-next = It rises as water does. Warm the coldest part, break with dry nitrogen, pull down and hold again: if it levels off lower, the circuit is drying.
 shape-both-next = Water and a leak may both be in it. Break with dry nitrogen, pull down and hold again: what was water shrinks. What stays is searched for under nitrogen pressure.
 shape-falling-next = Record the temperature at both ends and hold again.
+shape-shapeless-next = Keep circuit and gauge out of the sun and leave every valve alone; read the temperature of the coldest part at both ends; hold again.
 shape-over-range-next = The rise is far beyond any limit: look for the leak under nitrogen pressure.
 
 # $length (duration) - how long a hold would tell
