@@ -1,5 +1,6 @@
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
+using Commission.Fluids.Water;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
@@ -80,7 +81,7 @@ internal sealed class EvacuationRun : IAnalysis<EvacuationRun>
     public string? WhyItMayFall(FindingBuilder? finding = null)
     {
         finding?.Use("coldest part", Evacuation.ColdestPart).Use("coldest part at the end", Evacuation.ColdestPartAtEnd);
-        if (Evacuation is { ColdestPart: { } before, ColdestPartAtEnd: { } after } && after.Value.Si < before.Value.Si)
+        if (Evacuation is { ColdestPart: { } before, ColdestPartAtEnd: { } after } && after.Value.Si < before.Value.Si && CoolingExplains(before.Value.Si, after.Value.Si))
             return $"the coldest part cooled from {before.Text} to {after.Text}";
         if (Evacuation.Events.FirstOrDefault(e => e.What.Value == EvacuationEventKind.HeatApplied) is { } heated)
             return $"heat had been applied at {heated.At.Text}, and the circuit cooled";
@@ -89,6 +90,10 @@ internal sealed class EvacuationRun : IAnalysis<EvacuationRun>
         finding?.Use("drier", drier.Model);
         return "the circuit has a drier, which takes up water";
     }
+
+    // At most all of it was water vapor, which falls with its saturation; the gauge's own scatter comes on top.
+    private bool CoolingExplains(double before, double after) => Hold?.Fall is not { } fall
+        || (WaterVapor.SaturationPressure(before) is { Ok: true, Value: var warm } && WaterVapor.SaturationPressure(after) is { Ok: true, Value: var cold } && fall.Low + fall.Scatter >= fall.High * cold / warm);
 
     /// <summary>What the hold shows of its cause; null without a hold.</summary>
     public HoldResult? Hold => _hold.Value;

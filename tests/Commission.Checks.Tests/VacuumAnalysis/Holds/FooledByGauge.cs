@@ -18,7 +18,7 @@ internal static class FooledByGauge
             var hold = Hold(d, (t, _) => rate * t / 60);
             var constant = hold.Length * d.Uniform(0.3, 0.8);
             var size = rate * hold.Length / 60 * Micron * d.Uniform(1, 1.4);
-            return new(hold with { Sensor = (t, p) => p - size * Settled(t, constant) }, "falls, then rises: the gauge settles, and a rise may hide", Held, BoundTooLow) { Inflow = Rate(rate) };
+            return new(hold with { Sensor = (t, p) => p - size * Settled(t, constant) }, "falls, then rises: the gauge settles, and a rise may hide", BoundTooLow) { Inflow = Rate(rate) };
         }),
         new("gauge warms up and shows a rise", d =>
         {
@@ -70,7 +70,7 @@ internal static class FooledByGauge
         new("display freezes for minutes and catches up", d =>
         {
             var (rate, period) = (d.Uniform(10, 30), d.Uniform(120, 300));
-            return new(Hold(d, (t, _) => rate * t / 60) with { Logger = rows => Held10(rows, period) }, "a rise in steps", Held, Wet, BoundTooLow) { Inflow = Rate(rate) };
+            return new(Hold(d, (t, _) => rate * t / 60) with { Logger = rows => Held10(rows, period) }, "a rise in steps", Wet, BoundTooLow) { Inflow = Rate(rate) };
         }),
         new("range jump over a leak", d =>
         {
@@ -100,7 +100,7 @@ internal static class FooledByGauge
         new("1 micron below 1000 and 10 above, wet", d =>
         {
             var size = d.Uniform(900, 1800);
-            return new(Hold(d, (t, l) => size * Settled(t, 0.15 * l)) with { Gauge = SimulatedGauge.ByRange }, "slows down", [.. Leak, Held, Passed]);
+            return new(Hold(d, (t, l) => size * Settled(t, 0.15 * l)) with { Gauge = SimulatedGauge.ByRange }, "slows down", [Leak, Held, Passed]);
         }),
         new("5 and 50 micron by range, noisy, leak", d =>
         {
@@ -129,7 +129,7 @@ internal static class FooledByGauge
         {
             var rate = d.Uniform(1.5, 3);
             var hold = Hold(d, (t, _) => -1000 + rate * t / 60);
-            return new(hold with { Pressure = t => (20 + rate * t / 60) * Micron, Logger = rows => [.. rows.Select(r => r with { Pressure = Math.Max(r.Pressure, 100 * Micron) })] }, "the gauge stood at the end of its scale", Held, Wet, BoundTooLow) { Inflow = Rate(rate) };
+            return new(hold with { Pressure = t => (20 + rate * t / 60) * Micron, Logger = rows => [.. rows.Select(r => r with { Pressure = Math.Max(r.Pressure, 100 * Micron) })] }, "the gauge stood at the end of its scale", Wet, BoundTooLow) { Inflow = Rate(rate) };
         }),
         new("oil on the sensor: it follows minutes late", d =>
         {
@@ -153,13 +153,13 @@ internal static class FooledByGauge
         new("failing sensor over a leak", d =>
         {
             var rate = d.Uniform(5, 10);
-            return new(Hold(d, (t, _) => rate * t / 60) with { White = 40 * Micron, Wander = 60 * Micron, Memory = 120 }, "wanders too much to tell", Held, BoundTooLow) { Inflow = Rate(rate) };
+            return new(Hold(d, (t, _) => rate * t / 60) with { White = 40 * Micron, Wander = 60 * Micron, Memory = 120 }, "wanders too much to tell", BoundTooLow) { Inflow = Rate(rate) };
         }),
         new("battery runs down over a leak", d =>
         {
             var rate = d.Uniform(6, 14);
             var hold = Hold(d, (t, _) => rate * t / 60);
-            return new(hold with { Sensor = (t, p) => p - Rate(rate) * 1.5 * Past(t, 0.5 * hold.Length) * Past(t, 0.5 * hold.Length) / hold.Length * 2 }, "rises, bends over, falls: the gauge drifts", Held, Wet, BoundTooLow) { Inflow = Rate(rate) };
+            return new(hold with { Sensor = (t, p) => p - Rate(rate) * 1.5 * Past(t, 0.5 * hold.Length) * Past(t, 0.5 * hold.Length) / hold.Length * 2 }, "rises, bends over, falls: the gauge drifts", Wet, BoundTooLow) { Inflow = Rate(rate) };
         }),
         new("pick-up on the lead over a leak", d =>
         {

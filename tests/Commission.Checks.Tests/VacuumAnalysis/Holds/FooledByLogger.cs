@@ -34,7 +34,7 @@ internal static class FooledByLogger
         }),
         new("logger repeats each value ten times, tight", d =>
         {
-            return new(Leaking(d, 0) with { White = 4 * Micron, Logger = rows => [.. rows.Select((r, i) => rows[i / 10 * 10] with { Time = r.Time })] }, "stood, or cannot tell", [.. Leak, Wet]);
+            return new(Leaking(d, 0) with { White = 4 * Micron, Logger = rows => [.. rows.Select((r, i) => rows[i / 10 * 10] with { Time = r.Time })] }, "stood, or cannot tell", [Leak, Wet]);
         }),
         new("logger repeats each value ten times over a leak", d =>
         {
@@ -51,7 +51,7 @@ internal static class FooledByLogger
         {
             var rate = d.Uniform(10, 25);
             var hold = Leaking(d, rate);
-            return new(hold with { Logger = rows => [.. rows.Select(r => r.Time > hold.Length / 2 ? r with { Time = r.Time + 1200 } : r)] }, "rises, with a gap", Held, Wet) { WrittenEnd = hold.Length + 1200 };
+            return new(hold with { Logger = rows => [.. rows.Select(r => r.Time > hold.Length / 2 ? r with { Time = r.Time + 1200 } : r)] }, "rises, with a gap", Wet) { WrittenEnd = hold.Length + 1200 };
         }),
         new("a flat stretch copied over a leak", d =>
         {

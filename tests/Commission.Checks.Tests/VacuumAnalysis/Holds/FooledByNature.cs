@@ -29,24 +29,24 @@ internal static class FooledByNature
             var (plateau, constant) = (d.Uniform(300, 611), d.Uniform(40, 150));
             var hold = Hold(d, (_, _) => 0, 1200);
             var level = hold.Level;
-            return new(hold with { Pressure = t => level + (plateau - level) * Settled(t, constant) }, "levels off at the pressure of ice or freezing water", [.. Leak, Held, Passed]);
+            return new(hold with { Pressure = t => level + (plateau - level) * Settled(t, constant) }, "levels off at the pressure of ice or freezing water", [Leak, Held, Passed]);
         }),
         new("freezing water that thaws late in the hold", d =>
         {
             var hold = Hold(d, (_, _) => 0, 1800);
             var level = hold.Level;
             var at = d.Uniform(700, 1100);
-            return new(hold with { Pressure = t => level + (400 - level) * Settled(t, 100) + 500 * Settled(t - at, 300) }, "levels off and rises again: ice", [.. Leak, Held, Passed]);
+            return new(hold with { Pressure = t => level + (400 - level) * Settled(t, 100) + 500 * Settled(t - at, 300) }, "levels off and rises again: ice", [Leak, Held, Passed]);
         }),
         new("oil giving off refrigerant, √t", d =>
         {
             var size = d.Uniform(100, 500);
-            return new(Hold(d, (t, l) => size * Math.Sqrt(t / l)), "slows down: oil, water or outgassing", [.. Leak, Held]);
+            return new(Hold(d, (t, l) => size * Math.Sqrt(t / l)), "slows down: oil, water or outgassing", Leak);
         }),
         new("refrigerant boiling out of oil", d =>
         {
             var (fast, slow) = (d.Uniform(60, 200), d.Uniform(200, 500));
-            return new(Hold(d, (t, l) => fast * Settled(t, 50) + slow * Settled(t, 0.6 * l)), "slows down", [.. Leak, Held]);
+            return new(Hold(d, (t, l) => fast * Settled(t, 50) + slow * Settled(t, 0.6 * l)), "slows down", Leak);
         }),
         new("refrigerant left as liquid", d =>
         {
@@ -77,12 +77,14 @@ internal static class FooledByNature
         {
             // Air fills the room behind the valve, and the valve lets through in proportion: a parabola.
             var rise = d.Uniform(150, 450);
-            return new(Hold(d, (t, l) => rise * t * t / l / l), "speeds up: an inflow that grows", [.. Tight, Steady]) { Inflow = RatePerHold(d, rise) };
+            var hold = Hold(d, (t, l) => rise * t * t / l / l);
+            return new(hold, "speeds up: an inflow that grows", [.. Tight, Steady]) { Inflow = Mean(hold) };
         }),
         new("leak speeding up, third power", d =>
         {
             var rise = d.Uniform(150, 450);
-            return new(Hold(d, (t, l) => rise * Math.Pow(t / l, 3)), "speeds up", [.. Tight, Steady]) { Inflow = RatePerHold(d, rise) };
+            var hold = Hold(d, (t, l) => rise * Math.Pow(t / l, 3));
+            return new(hold, "speeds up", [.. Tight, Steady]) { Inflow = Mean(hold) };
         }),
         new("leak that opens in the last third", d =>
         {
@@ -92,12 +94,12 @@ internal static class FooledByNature
         new("small leak under much water", d =>
         {
             var (rate, size) = (d.Uniform(8, 20), d.Uniform(500, 1200));
-            return new(Hold(d, (t, l) => rate * t / 60 + size * Settled(t, 0.2 * l)), "slows down onto a rise, or cannot tell", Held, Wet, BoundTooLow) { Inflow = Rate(rate) };
+            return new(Hold(d, (t, l) => rate * t / 60 + size * Settled(t, 0.2 * l)), "slows down onto a rise, or cannot tell", Wet, BoundTooLow) { Inflow = Rate(rate) };
         }),
         new("leak under slow water", d =>
         {
             var (rate, size) = (d.Uniform(8, 20), d.Uniform(200, 600));
-            return new(Hold(d, (t, l) => rate * t / 60 + size * Settled(t, 0.5 * l)), "slows down, or cannot tell", Held, Wet, BoundTooLow) { Inflow = Rate(rate) };
+            return new(Hold(d, (t, l) => rate * t / 60 + size * Settled(t, 0.5 * l)), "slows down, or cannot tell", Wet, BoundTooLow) { Inflow = Rate(rate) };
         }),
         new("sun warms a dry tight circuit by 15 K", d =>
         {
@@ -113,17 +115,17 @@ internal static class FooledByNature
         {
             // Sorbed water goes back to a wall that cools exponentially.
             var (rate, sorbed) = (d.Uniform(5, 12), d.Uniform(1.0, 1.5));
-            return new(Hold(d, (t, l) => rate * t / 60 - sorbed * rate * l / 60 * Settled(t, 0.25 * l)), "falls, then rises", Held, BoundTooLow) { Inflow = Rate(rate) };
+            return new(Hold(d, (t, l) => rate * t / 60 - sorbed * rate * l / 60 * Settled(t, 0.25 * l)), "falls, then rises", BoundTooLow) { Inflow = Rate(rate) };
         }),
         new("circuit cools, temperatures written", d =>
         {
             var rate = d.Uniform(4, 10);
-            return new(Hold(d, (t, l) => rate * t / 60 - 1.3 * rate * l / 60 * Settled(t, 0.3 * l)), "falls, then rises", Held, BoundTooLow) { Inflow = Rate(rate), Evacuation = "  coldest part at end: 62 °F" };
+            return new(Hold(d, (t, l) => rate * t / 60 - 1.3 * rate * l / 60 * Settled(t, 0.3 * l)), "falls, then rises", BoundTooLow) { Inflow = Rate(rate), Evacuation = "  coldest part at end: 62 °F" };
         }),
         new("drier takes up water while a leak comes in", d =>
         {
             var rate = d.Uniform(8, 20);
-            return new(Hold(d, (t, _) => rate * t / 60 - 140 * Settled(t, 180)), "falls, then rises", Held, Wet, BoundTooLow) { Inflow = Rate(rate) };
+            return new(Hold(d, (t, _) => rate * t / 60 - 140 * Settled(t, 180)), "falls, then rises", Wet, BoundTooLow) { Inflow = Rate(rate) };
         }),
         new("drier in a tight circuit", d =>
         {
@@ -136,17 +138,17 @@ internal static class FooledByNature
             var (size, kelvin) = (d.Uniform(300, 800), d.Uniform(2, 4));
             var hold = Hold(d, (_, _) => 0);
             var level = hold.Level;
-            return new(hold with { Pressure = t => level + size * Micron * Settled(t, 60) * (1 + 0.06 * kelvin * t / hold.Length) }, "slows down; the rest may be warming water", [Held, Steady]);
+            return new(hold with { Pressure = t => level + size * Micron * Settled(t, 60) * (1 + 0.06 * kelvin * t / hold.Length) }, "slows down; the rest may be warming water", Steady);
         }),
         new("rise that stops at the pressure of the pump's stopped oil", d =>
         {
             var size = d.Uniform(150, 400);
-            return new(Hold(d, (t, l) => size * Math.Min(1, t / (0.35 * l))), "rose and stopped", Held, Steady);
+            return new(Hold(d, (t, l) => size * Math.Min(1, t / (0.35 * l))), "rose and stopped", Steady);
         }),
         new("gas let in by a heater's thermostat, in steps", d =>
         {
             var (size, period) = (d.Uniform(25, 60), d.Uniform(150, 300));
-            return new(Hold(d, (t, _) => size * Math.Floor(t / period)), "rises in steps", Held, Wet);
+            return new(Hold(d, (t, _) => size * Math.Floor(t / period)), "rises in steps", Wet, BoundTooLow) { Inflow = Rate(size * 60 / period) };
         }),
         new("air through a hose that was pushed on, pulsing", d =>
         {
@@ -155,8 +157,8 @@ internal static class FooledByNature
         }),
     ];
 
-    // The parabola's mean rate over the hold is a bound that nobody may undercut; the length is drawn, 30 min at most.
-    private static double RatePerHold(Draws _, double rise) => Rate(rise / 30);
+    // What grows is bounded below by its mean over the hold.
+    private static double Mean(SimulatedHold hold) => (hold.Pressure(hold.Length) - hold.Level) / hold.Length;
 
     private static double Ice(double celsius) => 611.15 * Math.Exp(22.452 * celsius / (272.55 + celsius));
 }

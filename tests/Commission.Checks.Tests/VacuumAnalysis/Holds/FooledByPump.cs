@@ -70,7 +70,7 @@ internal static class FooledByPump
         new("held for four minutes only", d =>
         {
             var rate = d.Uniform(10, 80);
-            return new(Hold(d, (t, _) => rate * t / 60, 240), "too short for the limit", Held, Passed, BoundTooLow) { Inflow = Rate(rate) };
+            return new(Hold(d, (t, _) => rate * t / 60, 240), "too short for the limit", Passed, BoundTooLow) { Inflow = Rate(rate) };
         }),
         new("isolation not written, a leak", d =>
         {
@@ -117,12 +117,12 @@ internal static class FooledByPump
         new("valve with trapped gas bursts once", d =>
         {
             var (step, at) = (d.Uniform(80, 400), d.Uniform(0.3, 0.8));
-            return new(Hold(d, (t, l) => t < at * l ? 0 : step * Settled(t - at * l, 8)), "one step: gas trapped in a valve", [.. Leak]);
+            return new(Hold(d, (t, l) => t < at * l ? 0 : step * Settled(t - at * l, 8)), "one step: gas trapped in a valve", Leak);
         }),
         new("trapped gas bursts three times", d =>
         {
             var step = d.Uniform(50, 150);
-            return new(Hold(d, (t, l) => step * (Settled(t - 0.2 * l, 5) + Settled(t - 0.45 * l, 5) + Settled(t - 0.75 * l, 5))), "three steps: trapped gas or something moved; not a constant inflow", [.. Leak, Held]) { Inflow = 0 };
+            return new(Hold(d, (t, l) => step * (Settled(t - 0.2 * l, 5) + Settled(t - 0.45 * l, 5) + Settled(t - 0.75 * l, 5))), "three steps: trapped gas or something moved; not a constant inflow", Leak);
         }),
         new("gas out of a ball valve's cavity right after closing", d =>
         {
@@ -137,7 +137,7 @@ internal static class FooledByPump
         new("hold before the far end has evened out, falling, with a leak", d =>
         {
             var (size, rate) = (d.Uniform(100, 250), d.Uniform(6, 20));
-            return new(Hold(d, (t, _) => size * Math.Exp(-t / 150) + rate * t / 60), "fell, then rises", [Held, BoundTooLow]) { Inflow = Rate(rate) };
+            return new(Hold(d, (t, _) => size * Math.Exp(-t / 150) + rate * t / 60), "fell, then rises", BoundTooLow) { Inflow = Rate(rate) };
         }),
         new("two chambers through a closed expansion valve", d =>
         {
@@ -173,7 +173,7 @@ internal static class FooledByPump
         new("leak plugged in the hold", d =>
         {
             var (rate, at) = (d.Uniform(12, 30), d.Uniform(0.4, 0.7));
-            return new(Hold(d, (t, l) => rate * Math.Min(t, at * l) / 60), "rose and stopped: something was closed", Held, Steady) { Inflow = Rate(rate) };
+            return new(Hold(d, (t, l) => rate * Math.Min(t, at * l) / 60), "rose and stopped: something was closed", Steady, BoundTooLow) { Inflow = Rate(rate) };
         }),
     ];
 }

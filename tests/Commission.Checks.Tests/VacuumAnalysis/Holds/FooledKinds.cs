@@ -11,11 +11,8 @@ internal static class FooledKinds
     /// <summary>Everything that calls a hold good.</summary>
     public static readonly HoldClaim[] Good = [Held, Wet, Passed, BoundTooLow];
 
-    /// <summary>Everything that names an inflow as the only or first cause.</summary>
-    public static readonly HoldClaim[] Leak = [Steady, Both];
-
-    /// <summary>Everything that calls a leak tight or merely wet. The decay limit may be kept by a small one.</summary>
-    public static readonly HoldClaim[] Tight = [Held, Wet, BoundTooLow];
+    /// <summary>Everything that calls a leak tight or merely wet. A small one may keep the decay limit, and "held" may be said of it with a bound that holds it.</summary>
+    public static readonly HoldClaim[] Tight = [Wet, BoundTooLow];
 
     /// <summary>Everything concluded from a log that shows nothing.</summary>
     public static readonly HoldClaim[] Anything = [Held, Steady, Wet, Both, Passed, BoundTooLow];

@@ -15,7 +15,10 @@ internal enum HoldClaim
     /// <summary>"Held", with its bound.</summary>
     Held,
 
-    /// <summary>A steady rise: an inflow as only or first cause.</summary>
+    /// <summary>An inflow of air as only or first cause.</summary>
+    Leak,
+
+    /// <summary>A steady rise, no slowing seen.</summary>
     Steady,
 
     /// <summary>A rise that slows down and nothing else: water, oil, outgassing.</summary>
@@ -76,7 +79,8 @@ internal sealed record HoldTold(HoldResult? Hold, Uncertain? Inflow, ImmutableAr
     public bool Makes(HoldClaim claim, double inflow, double level) => claim switch
     {
         HoldClaim.Held => Concludes(HoldConclusion.Held),
-        HoldClaim.Steady => Concludes(HoldConclusion.SteadyRise) && NamesInflowFirst(Hold!),
+        HoldClaim.Leak => Explained && Hold is { } hold && NamesLeakFirst(hold),
+        HoldClaim.Steady => Concludes(HoldConclusion.SteadyRise),
         HoldClaim.Wet => Concludes(HoldConclusion.Source),
         HoldClaim.Both => Concludes(HoldConclusion.SteadyRiseAndSource),
         HoldClaim.Passed => Passes("evacuation.hold"),
@@ -85,6 +89,10 @@ internal sealed record HoldTold(HoldResult? Hold, Uncertain? Inflow, ImmutableAr
         HoldClaim.PlateauTooLow => Explained && Hold is { Conclusion: HoldConclusion.Source, Plateau.High: var high } && high < level,
         _ => !Suspects(null) && Passes("evacuation.hold"),
     };
+
+    /// <summary>Whether a leak is the only or the first cause that a result is explained by. Today the sentences of a steady part begin with air coming in.</summary>
+    /// <param name="hold">The result.</param>
+    public static bool NamesLeakFirst(HoldResult hold) => hold is { Conclusion: HoldConclusion.SteadyRise, ExcludesOutgassing: true };
 
     /// <summary>Whether a check of evidence, or any of them, says more than that it found nothing.</summary>
     /// <param name="check">The check; null for any.</param>
@@ -105,15 +113,15 @@ internal sealed record HoldTold(HoldResult? Hold, Uncertain? Inflow, ImmutableAr
     {
         get
         {
-            if (Explained && Hold is { Conclusion: HoldConclusion.Held or HoldConclusion.Source, Slope: { } slope })
-                yield return Math.Max(slope.High, 0);
+            // "Held" names a rise that is seen and what counts; one that is not seen has the bound of the slope.
+            if (Explained && Hold is { Conclusion: HoldConclusion.Held } held)
+                yield return held.Slope is { } flat && held.RiseSeen < 2 * held.Resolution ? Math.Max(flat.High, 0) : held.CountingRise / held.Length;
+            if (Explained && Hold is { Conclusion: HoldConclusion.Source, Slope: { } beneath })
+                yield return Math.Max(beneath.High, 0);
             if (Finding("evacuation.leak-rate") is { Verdict: Verdict.Information } && Inflow is { } told)
                 yield return Math.Max(0, Math.Max(Hold?.Slope?.High ?? 0, told.Value + told.Expanded));
         }
     }
-
-    /// <summary>Whether an inflow is the only or the first cause that is named: beneath a source, and where walls may still give off gas, the outgassing stands first.</summary>
-    public static bool NamesInflowFirst(HoldResult hold) => hold is { Conclusion: HoldConclusion.SteadyRise, ExcludesOutgassing: true };
 
     private bool Concludes(HoldConclusion conclusion) => Explained && Hold?.Conclusion == conclusion;
 

@@ -101,11 +101,9 @@ internal sealed record OwnSeries(SimulatedHold Hold, HoldTruthKind Kind, double 
     public bool IsCalledWet(HoldResult result) => Leak * Hold.Length > 1.1 * Counting && result.Conclusion == HoldConclusion.Source;
 
     /// <summary>
-    /// Whether a system without a leak is called leaking: a steady part where there is none. A source is not where it is slower than the bound
-    /// that the finding states and nobody could tell.
+    /// Whether a system without a leak is called leaking. A source is not where it is slower than the bound that the finding states, and nobody could tell.
     /// </summary>
-    public bool IsCalledLeaking(HoldResult result) => Leak == 0 && result.Conclusion is HoldConclusion.SteadyRise or HoldConclusion.SteadyRiseAndSource
-        && !(Leak == 0 && Kind == HoldTruthKind.Source && !IsClear && result.SourcesExcludedUpTo <= Constant);
+    public bool IsCalledLeaking(HoldResult result) => Leak == 0 && HoldTold.NamesLeakFirst(result) && !(Kind == HoldTruthKind.Source && !IsClear && result.SourcesExcludedUpTo <= Constant);
 
     // Temperature of sorbed gas and of the sensor, linear, relaxing, ending where it began, or there and back: up to what counts downwards, half of
     // it upwards, because a steady rise from temperature is not to be told from a leak without a thermometer.
