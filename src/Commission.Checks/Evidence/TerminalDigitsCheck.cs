@@ -1,7 +1,9 @@
 using System.Globalization;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
+using Commission.Checks.VacuumAnalysis;
 using Commission.Jobs.Model.Words;
+using Commission.Messages;
 using Commission.Records.Findings;
 using MathNet.Numerics;
 
@@ -15,6 +17,11 @@ internal sealed class TerminalDigitsCheck : ICheck
     // A reading of the same thing counts again once it has moved by a whole round of last digits.
     private const double StepsApart = 10;
     private const double SameStep = 0.01;
+
+    // Far from what chance does with so many values (binomial, one in five: seven in ten of fifty lie nine deviations away).
+    private const int FewestOfLog = 50;
+    private const double MostRound = 0.7;
+    private const int HalfRound = 5;
 
     public string Id => "evidence.terminal-digits";
 
@@ -30,6 +37,8 @@ internal sealed class TerminalDigitsCheck : ICheck
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
+        if (context.Job.Evacuation is not null && Log(context) is { } log)
+            yield return log;
         var candidates = Candidates(context);
         if (candidates.Count == 0)
             yield break;
@@ -57,6 +66,34 @@ internal sealed class TerminalDigitsCheck : ICheck
             ? finding.Decide(true).Say(string.Create(CultureInfo.InvariantCulture, $"The last digits of {readings.Count} readings are spread evenly enough (χ² {chi:0.0}).")).Build()
             : finding.LookAt(Help.WhenItFails).Information(
                 string.Create(CultureInfo.InvariantCulture, $"The last digits of {readings.Count} readings are spread unevenly ({list}); evenly spread digits do that less than once in {Math.Floor(1 / bound):#,0} records."), "a fact about digits; rounding in the head is one reason");
+    }
+
+    // A display counts through all its digits: of the values that a log runs through, one in five ends in 0 or 5.
+    private Finding? Log(CheckContext context)
+    {
+        var run = context.Get<EvacuationRun>();
+        if (run.Rows.Log is null)
+            return null;
+        var series = run.Rows.Series;
+        var pressures = new List<double>(series.Count);
+        for (var i = 0; i < series.Count; i++)
+        {
+            if (!series.OverRange[i])
+                pressures.Add(series.Pressures[i]);
+        }
+
+        var steps = new DisplaySteps(pressures, 0);
+        var (count, round) = (0, 0);
+        for (var i = 1; i < pressures.Count; i++)
+        {
+            if (pressures[i].Equals(pressures[i - 1]) || steps.At(pressures[i]) is not (> 0 and var step))
+                continue;
+            count++;
+            round += (long)Math.Round(pressures[i] / step) % HalfRound == 0 ? 1 : 0;
+        }
+
+        return count < FewestOfLog || round <= MostRound * count ? null : context.Finding(this, "vacuum log").Use("evacuation log", run.Evacuation.Series?.File, run.Gauge.Id)
+            .LookAt(EvidenceMessages.LogDigitsNext).Information(EvidenceMessages.LogDigits(round, count), EvidenceMessages.LogDigitsKind);
     }
 
     private static List<(HandReading Reading, string Instrument, int Digit)> Candidates(CheckContext context)

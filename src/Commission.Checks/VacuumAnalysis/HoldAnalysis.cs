@@ -98,10 +98,10 @@ internal static class HoldAnalysis
     // A shorter hold may rise by less in proportion; in a longer one what hides a rise wanders off with the square root of time (common practice, no source).
     private static double Longer(double times) => times < 1 ? times : Math.Sqrt(times);
 
-    // What is less than counts may be hidden by a gauge that warms or a room that cools, whatever the scatter says.
+    // What fell by so much may have gone on falling behind a rise. What is less than counts may be hidden by a gauge that warms or a room that cools, whatever the scatter says.
     private static Interval? Counted(Interval? slope, HoldResult hold, double drop) => slope is not { } s || hold.Length <= 0 ? slope
         : s.High < 0 ? null
-        : s with { High = Math.Max(s.High, hold.CountingRise / hold.Length) + (drop / hold.Length) };
+        : s with { High = Math.Max(s.High, hold.CountingRise / hold.Length) + (2 * drop / hold.Length) };
 
     /// <summary>ρ from the residuals of the richest curve, and the rows a block needs.</summary>
     private static (double Correlation, int Rows) ChooseBlocks(HoldScreening rows, double counting)

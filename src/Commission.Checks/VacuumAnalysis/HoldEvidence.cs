@@ -182,7 +182,7 @@ internal sealed class HoldEvidence
             (model, best) = (HoldModel.Source, source);
         if (Aicc(Outgassing) is { } slow && slow <= best - Richer && SourceRise(Outgassing) > 0)
             (model, best) = (HoldModel.Outgassing, slow);
-        if (Aicc(Both) is { } both && both <= best - Richer && SlopeBesideSource.Low > 0)
+        if (Aicc(Both) is { } both && both <= best - Richer && SlopeBesideExponential.Low > 0)
             model = HoldModel.LineAndSource;
         return model;
     }
@@ -190,12 +190,15 @@ internal sealed class HoldEvidence
     /// <summary>Slope with a source beside it, 95 % by the scatter alone, over every τ that is possible, sign not forced.</summary>
     internal Interval SlopeBesideSource { get; }
 
+    // The same beside an exponential alone: whether there is a steady part at all.
+    private Interval SlopeBesideExponential { get; set; }
+
     // Every law of slowing down that explains the readings nearly as well as the best has its say.
     private Interval FindSlopeBesideSource()
     {
         if (!CanFitSource)
             return new Interval(FreeLine.Slope, double.NegativeInfinity, double.PositiveInfinity);
-        var slope = SlopeBeside(Fitter, Within, FreeBoth);
+        var slope = SlopeBesideExponential = SlopeBeside(Fitter, Within, FreeBoth);
         var least = Math.Min(FreeBoth.Rss, _slow.Min(f => f.Both.Rss));
         var allowed = Aicc(least, 4) + Richer;
         foreach (var family in _slow.Where(f => Aicc(f.Both.Rss, 4) <= allowed))
@@ -217,10 +220,12 @@ internal sealed class HoldEvidence
     internal Interval SourceRiseRange(bool besideLine)
     {
         HoldFit.Fit Choose(HoldFit.AtTau at) => besideLine ? at.Both : at.Source;
-        var best = besideLine ? FreeBoth : Fitter.Best(Within, Choose);
+        // Beside a line, one that is slower than half the hold is part of the line.
+        var scan = besideLine && Array.FindAll(Within, at => at.Tau <= Length / 2) is { Length: > 2 } quick ? quick : Within;
+        var best = Fitter.Best(scan, Choose);
         var noise = Noise(best);
         return HoldProfile.Parameter(
-            Fitter, Within, Choose, best, noise.Factor * noise.Factor * noise.Variance, f =>
+            Fitter, scan, Choose, best, noise.Factor * noise.Factor * noise.Variance, f =>
             {
                 var share = f.Share(Blocks.Span);
                 return (f.Step * share, f.StepVariance * share * share);
@@ -354,6 +359,7 @@ internal readonly record struct HoldDecision(HoldConclusion Conclusion, CannotTe
 
     // A term of the other kind may hide beneath what was found if it is this much smaller.
     private const double Minor = 0.3;
+    private const double MinorLine = 0.12;
 
     // Slowing down is suspected below the margin that would prove it.
     private const double Suspicion = 3.5;
@@ -470,7 +476,7 @@ internal readonly record struct HoldDecision(HoldConclusion Conclusion, CannotTe
 
         var rise = evidence.SourceRise(evidence.Fit(preferred));
         if (evidence.Aicc(evidence.Both) is null
-            || evidence.SlopeBesideSource.High * evidence.Length > Math.Max(counting, Minor * rise))
+            || evidence.SlopeBesideSource.High * evidence.Length > Math.Max(counting, MinorLine * rise))
         {
             return CannotTell(SlowOr(evidence, CannotTellReason.SourceWithOrWithoutLine), preferred);
         }

@@ -34,3 +34,11 @@ rows-repeated = The readings at { $earlier } (line { $earlier-line }) and at { $
 rows-repeated-next = Compare the two rows of readings. If one was copied, read again and write what the gauges show; if they did stand still, say so in the notes.
 
 no-instrument-help = Say on which instrument each reading was taken, once with the instrument or once for the phase.
+
+## Last digits of a log
+
+# $round (count) - values that end in 0 or 5 of the display's step
+# $count (count) - values that differ from the one before
+log-digits = Of { $count } changes of the vacuum log { $round } end in 0 or 5 of the display's own step; a display that counts does that once in five.
+log-digits-kind = a fact about digits; numbers written or rounded by hand are one reason
+log-digits-next = Compare the log with the gauge's own file or its photos.
