@@ -98,9 +98,9 @@ internal static class LogReader
             next = row.LineNumberToExcl;
             if (line < layout.FirstLine || row.Span.Trim().IsEmpty)
                 continue;
-            if (next - line > 1 && row.Span.TrimEnd().IndexOf('\n') >= 0)
+            if (next - line > 1 && row.Span.TrimEnd().Count('\n') is > 0 and var breaks)
             {
-                Tell(line, Swallowed(line, next - line), SwallowedAdvice);
+                Tell(line, Swallowed(line, breaks + 1), SwallowedAdvice);
                 continue;
             }
 

@@ -13,11 +13,11 @@ namespace Commission.Jobs.Logs;
 /// <param name="Line">Its row in the file.</param>
 internal readonly record struct LogRow(double Time, double Value, bool IsOver, int Line);
 
-/// <summary>The readings of a log as they are read. Of more than half a million every second one is kept, of more than a million every fourth, and so on; the last one always.</summary>
+/// <summary>The readings of a log as they are read. Of more than a quarter of a million every second one is kept, of more than half a million every fourth, and so on; the last one always.</summary>
 internal sealed class LogRows(LogLayout layout)
 {
-    // Half a million readings are one a second for six days.
-    private const int Most = 1 << 19;
+    // So many readings are one a second for three days.
+    public const int Most = 1 << 18;
     private const double Day = 86_400;
 
     // What a conversion leaves of two equal numbers.

@@ -68,7 +68,7 @@ internal sealed record LogSample(int Line, int Lines, IReadOnlyList<string> Cell
             for (var i = 0; i < cells.Length; i++)
                 cells[i] = row[i].Span.Trim().Trim('"').Trim().ToString();
             if (cells.Any(c => c.Length > 0))
-                rows.Add(new LogSample(line, next - line, cells));
+                rows.Add(new LogSample(line, row.Span.TrimEnd().Count('\n') + 1, cells));
             if (rows.Count == Enough)
                 break;
         }

@@ -105,6 +105,8 @@ internal sealed partial record LogTimeHeading
 
     private static (double? Unit, bool IsUnclear) UnitOf(List<LogWord> words, bool isTime)
     {
+        if (LogWords.HaveFactor(words))
+            return (null, true);
         double? In(LogWord word) => LongUnits.TryGetValue(word.Lower, out var unit) || ShortUnits.TryGetValue(word.Lower, out unit) ? unit : null;
 
         var brackets = words.Where(w => w.Group > 0).GroupBy(w => w.Group).ToArray();
@@ -179,7 +181,7 @@ internal sealed partial record LogTimeHeading
     private static FrozenDictionary<string, double> UnitsOf(params (double Seconds, string Words)[] units) =>
         units.SelectMany(u => u.Words.Split(' ').Select(w => (w, u.Seconds))).ToFrozenDictionary(u => u.w, u => u.Seconds, StringComparer.Ordinal);
 
-    [GeneratedRegex(@"(?<![a-z])(?<a>h{1,2}|hours?|hrs?|m{1,2}|mins?) ?: ?(?<b>m{1,2}|mins?|s{1,2}|secs?)( ?: ?(?<c>s{1,2}|secs?))?(?![a-z])", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 10_000)]
+    [GeneratedRegex(@"(?<![a-z])(?<a>h{1,2}|hours?|hrs?|m{1,2}|mins?|minutes?) ?: ?(?<b>m{1,2}|mins?|minutes?|s{1,2}|secs?|seconds?)( ?: ?(?<c>s{1,2}|secs?|seconds?))?(?![a-z])", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex ColonShape();
 
     [GeneratedRegex(@"(?<![a-z])(UTC|GMT|Zulu)(?![a-z]) ?((?<sign>[+\-−]) ?(?<h>[0-9]{1,2})(:?(?<m>[0-9]{2}))?)?", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 10_000)]

@@ -41,9 +41,9 @@ internal sealed record LogValueHeading(LogHeadingKind Kind, Unit? Unit = null)
     public static LogValueHeading Of(string heading, Dimension asked)
     {
         var words = LogWords.Of(heading);
-        if (words.Exists(w => LogVocabulary.Scales.Contains(w.Lower)) || (words.Count > 0 && words[0].Lower == "log"))
+        if (words.Exists(w => LogVocabulary.Scales.Contains(w.Lower)) || LogWords.HaveFactor(words) || (words.Count > 0 && words[0].Lower == "log"))
             return Unknown;
-        if (words.Exists(LogVocabulary.IsDerived) || IsWeather(words, asked))
+        if (words.Exists(LogVocabulary.IsDerived) || IsAnotherPressure(words, asked))
             return Other;
         var found = Units(words, asked);
         return found.Count > 0 ? OfUnits(words, found, asked) : words.Exists(w => LogVocabulary.IsOtherThan(w.Lower, asked)) ? Other : OfWords(words, asked);
@@ -75,7 +75,7 @@ internal sealed record LogValueHeading(LogHeadingKind Kind, Unit? Unit = null)
     {
         if (Brackets(words).Any(group => IsUnitOfAnother([.. words.Where(w => w.Group == group)], asked)) || (words.Count > 1 && words[^1] is { Group: 0, Before: "_" or "/", Text.Length: > 1 } last && IsUnitOfAnother([last], asked)))
             return Other;
-        var plain = words.Select(w => w.Lower.TrimEnd('0', '1', '2', '3', '4', '5', '6', '7', '8', '9')).Where(w => w.Length > 0).ToArray();
+        var plain = words.Select(w => w.Lower.TrimEnd(LogVocabulary.Digits)).Where(w => w.Length > 0).ToArray();
         if (plain.Any(w => LogVocabulary.IsQuantity(w, asked)))
             return plain.All(w => LogVocabulary.IsQuantity(w, asked) || LogVocabulary.Beside.Contains(w) || LogVocabulary.Readings.Contains(w) || LogVocabulary.ReferenceOf(w) is not null) ? new(LogHeadingKind.Quantity) : Unknown;
         return plain.Length > 0 && plain.All(LogVocabulary.Readings.Contains) ? new(LogHeadingKind.Reading) : Unknown;
@@ -92,7 +92,7 @@ internal sealed record LogValueHeading(LogHeadingKind Kind, Unit? Unit = null)
                 continue;
             for (var length = Math.Min(LongestUnit, words.Count - i); length > 0; length--)
             {
-                if (Spelled(words, i, length) is { } spelling && FindUnit(spelling, asked) is { } unit && MayStandAt(words, i, length, spelling))
+                if (Spelled(words, i, length) is { } spelling && FindUnit(spelling, asked) is { } unit && MayStandAt(words, i, length, spelling, asked))
                 {
                     found.Add(new Found(i, i + length, unit));
                     i += length - 1;
@@ -111,6 +111,14 @@ internal sealed record LogValueHeading(LogHeadingKind Kind, Unit? Unit = null)
         // PaS is no Pa: what is left of a word has to be understood by itself.
         if (end < words.Count && words[end].IsJoined && LogVocabulary.ReferenceOf(words[end].Lower) is null && !LogVocabulary.Beside.Contains(words[end].Lower))
             return null;
+
+        // bar(g) goes on into a bracket that holds nothing else.
+        for (var i = start + 1; i < end; i++)
+        {
+            if (words[i].Group != words[start].Group && words.FindLastIndex(w => w.Group == words[i].Group) >= end)
+                return null;
+        }
+
         var spelling = words[start].Text;
         for (var i = start + 1; i < end; i++)
             spelling += (words[i].FollowsSlash ? "/" : "") + words[i].Text;
@@ -129,17 +137,25 @@ internal sealed record LogValueHeading(LogHeadingKind Kind, Unit? Unit = null)
         return UnitTable.Find(spelling, Dimension.Pressure) ?? UnitTable.Find(spelling, Dimension.PressureDifference) ?? UnitTable.Find(spelling, Dimension.AtmosphericPressure);
     }
 
-    // In a bracket, behind a slash, at the end or, where it is no single letter, at the beginning; a longer word anywhere.
-    private static bool MayStandAt(List<LogWord> words, int start, int length, string spelling)
+    // In a bracket, behind a slash, at the end or, where it is no single letter, at the beginning; a longer word anywhere. µm is also a length, and
+    // C, F and K the names of parts and thermocouples: they need the quantity beside them.
+    private static bool MayStandAt(List<LogWord> words, int start, int length, string spelling, Dimension asked)
     {
+        var isLone = length == words.Count || words[start].Group > 0 || words[start].FollowsSlash;
+        if ((spelling is "um" or "UM" or "µm" or "μm" || (spelling.Length == 1 && !isLone)) && !words.Exists(w => LogVocabulary.IsQuantity(w.Lower.TrimEnd(LogVocabulary.Digits), asked)))
+            return false;
+        if (spelling.Length == 1 && start > 0 && words[start - 1].Lower is "type" or "thermocouple" or "tc")
+            return false;
         if (words[start].Group > 0 || words[start].FollowsSlash || spelling.Length > 2)
             return true;
         var rest = words.Skip(start + length).Where(w => w.Group == 0);
         return rest.All(w => w.IsNumber || LogVocabulary.ReferenceOf(w.Lower) is not null || LogVocabulary.Statistics.Contains(w.Lower)) || (start == 0 && spelling.Length > 1);
     }
 
+    // micron/min, Pa s: a unit with another behind it is a unit of something else.
     private static bool IsRate(List<LogWord> words, Found found) =>
-        found.End < words.Count && (words[found.End].FollowsSlash || words[found.End].Lower is "per");
+        found.End < words.Count && (words[found.End].FollowsSlash || words[found.End].Lower is "per"
+            || (words[found.End].Group == words[found.Start].Group && words[found.End].Lower is "s" or "sec" or "min" or "h" or "hr"));
 
     // Whether a unit in brackets has nothing beside it that is not understood.
     private static bool IsAlone(List<LogWord> words, Found found)
@@ -190,16 +206,29 @@ internal sealed record LogValueHeading(LogHeadingKind Kind, Unit? Unit = null)
                 continue;
             if (said == PressureReference.Absolute)
                 absolute |= words[i].Text.Length > 1;
-            else if (words[i].Lower is not ("gauge" or "gage") || (i == found.End && !found.Unit.IsVacuum) || words[i].Group > 0 || (i + 1 < words.Count && LogVocabulary.IsQuantity(words[i + 1].Lower, Dimension.Pressure)))
+            else if (words[i].Lower is not ("gauge" or "gage") || (i == found.End && words[i].Group == words[found.Start].Group && !found.Unit.IsVacuum) || IsOfReferences(words, i, found) || (i + 1 < words.Count && LogVocabulary.IsQuantity(words[i + 1].Lower, Dimension.Pressure)))
                 gauge |= words[i].Text.Length > 1;
         }
 
         return gauge == absolute ? null : gauge ? PressureReference.Gauge : PressureReference.Absolute;
     }
 
-    // The pressure of the air is no pressure of a circuit.
-    private static bool IsWeather(List<LogWord> words, Dimension asked) =>
-        asked is Dimension.Pressure or Dimension.VacuumLevel && words.Exists(w => w.Lower is "ambient" or "atmospheric" or "barometric" or "barometer" or "baro" or "luftdruck" or "weather");
+    private static bool IsOfReferences(List<LogWord> words, int at, Found found)
+    {
+        var group = words[at].Group;
+        for (var i = 0; i < words.Count; i++)
+        {
+            if (words[i].Group == group && (i < found.Start || i >= found.End) && LogVocabulary.ReferenceOf(words[i].Lower) is null)
+                return false;
+        }
+
+        return group > 0;
+    }
+
+    // The pressure of the air is no pressure of a circuit, and that of water in it no vacuum level.
+    private static bool IsAnotherPressure(List<LogWord> words, Dimension asked) =>
+        asked is Dimension.Pressure or Dimension.VacuumLevel
+        && words.Exists(w => w.Lower is "ambient" or "atmospheric" or "barometric" or "barometer" or "baro" or "luftdruck" or "weather" || (asked == Dimension.VacuumLevel && w.Lower is "water"));
 
     private readonly record struct Found(int Start, int End, Unit Unit);
 }

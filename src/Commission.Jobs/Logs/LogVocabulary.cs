@@ -7,21 +7,24 @@ namespace Commission.Jobs.Logs;
 /// <summary>The words of headings, in lower case: common practice of loggers and spreadsheets, in the languages a gauge may speak.</summary>
 internal static class LogVocabulary
 {
+    /// <summary>A channel's number behind its name.</summary>
+    public static readonly char[] Digits = [.. "0123456789"];
+
     private static readonly FrozenSet<string> Vacuums = Set("vacuum vac vakuum vide vuoto vacío vacio vácuo vacuo próżnia alipaine");
 
     private static readonly FrozenSet<string> Pressures = Set(
         "pressure press pres p druck pression pressione presión presion pressão pressao druk tryk trykk tryck paine ciśnienie tlak pabs absolutdruck überdruck ueberdruck relativdruck suction discharge");
 
-    private static readonly FrozenSet<string> Temperatures = Set("temperature temperatures temp temps tmp t temperatur température temperatura temperatuur lämpötila thermocouple thermistor line pipe outlet bulb");
+    private static readonly FrozenSet<string> Temperatures = Set("temperature temperatures temp temps tmp t temperatur température temperatura temperatuur lämpötila thermocouple thermistor deg degrees grad line pipe outlet bulb");
 
     private static readonly FrozenSet<string> Powers = Set("power watt watts leistung puissance potencia potenza effekt vermogen");
 
     private static readonly FrozenSet<string> Elsewhere = Set(
         "battery batt bat akku batterie voltage volt volts current amps ampere humidity rh feuchte humidité humedad flow speed velocity rpm frequency energy kwh wh factor va kva var kvar "
-        + "signal rssi dbm raw adc counts count digits co2 oil distance volume weight mass charge resistance ohm ohms status state flag error alarm enthalpy");
+        + "signal rssi dbm raw adc counts count digits co2 oil distance volume weight mass charge resistance ohm ohms status state flag error enthalpy water filter particle capacitor");
 
     private static readonly FrozenSet<string> Derived = Set(
-        "rate delta dp dt diff differential difference change slope gradient setpoint target limit threshold drift deviation offset correction rise spread range resolution accuracy uncertainty noise dew dewpoint superheat subcooling");
+        "rate delta dp dt diff differential difference change slope gradient setpoint target limit threshold drift deviation offset correction rise spread range resolution accuracy uncertainty noise stdev std sigma variance partial saturation saturated sat size alarm alert warning trip dew dewpoint superheat subcooling");
 
     /// <summary>Words that put the numbers on a scale of their own.</summary>
     public static readonly FrozenSet<string> Scales = Set("log10 ln lg sqrt exp");

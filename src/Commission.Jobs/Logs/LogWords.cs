@@ -60,6 +60,19 @@ internal static class LogWords
         return words;
     }
 
+    /// <summary>Whether the numbers below are to be multiplied: x10, 10^-3, ×1000, *10.</summary>
+    public static bool HaveFactor(List<LogWord> words)
+    {
+        for (var i = 0; i < words.Count; i++)
+        {
+            var word = words[i];
+            if (word.Text.EndsWith('^') || (word.IsNumber && (!char.IsAsciiDigit(word.Text[0]) || word.Before.Contains('*', StringComparison.Ordinal) || (i > 0 && words[i - 1].Lower is "x" or "×" or "times"))))
+                return true;
+        }
+
+        return false;
+    }
+
     private static bool IsPartOfWord(char c) => char.IsLetterOrDigit(c) || c is '°' or 'º' or '%' or '#' or '"' or '\'' or '^' or '²' or '³' or '×' or '∆' or '\u2103' or '\u2109';
 
     // vacuum|Pa, PSI|Gauge.
