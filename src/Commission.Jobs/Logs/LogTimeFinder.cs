@@ -160,7 +160,9 @@ internal sealed class LogTimeFinder(LogRequest request, LogCalendar calendar, Lo
         var isLong = written.Any(c => LogClock.TryTimeOfDay(c, false, out var at, out _) && at >= 86400);
         if (written.Any(c => c.Count(x => x == ':') > 1) || heading.Shape == LogClockShape.HoursMinutes || !(elapsed || isLong || first < 60 || written.Any(c => !LogClock.TryTimeOfDay(c, false, out _, out _))))
             return new LogClock(elapsed || isLong || (first < 60 && heading.Shape != LogClockShape.HoursMinutes) ? LogTimeKind.ElapsedClock : LogTimeKind.Clock, comma);
-        if (written.Any(c => c.AsSpan().IndexOfAny('.', ',') > 0))
+
+        // A spreadsheet that drops the hour writes 26:00.5 for half past nine: a stopwatch begins at nothing.
+        if (written.Any(c => c.AsSpan().IndexOfAny('.', ',') > 0) && (elapsed || (LogClock.TryMinutes(written[0], out var begins) && begins < 60)))
             return new LogClock(LogTimeKind.ElapsedMinutes, comma);
         complain(request.Log.File.At, $"\"{written[0]}\" in {_file} under \"{name}\" may be hours and minutes or minutes and seconds.", "Head the column elapsed (h:min) or elapsed (min:s), or write h:mm:ss.");
         return null;
