@@ -24,7 +24,7 @@ internal sealed class LogSource
             : bytes.StartsWith((ReadOnlySpan<byte>)[0xFE, 0xFF]) ? (Encoding.BigEndianUnicode, 2)
             : (Utf8.IsValid(bytes) ? Encoding.UTF8 : Encoding.Latin1, 0);
         _bytes = _bytes[mark..];
-        if (_encoding == Encoding.UTF8 && mark > 0 && !Utf8.IsValid(_bytes))
+        if (_encoding.Equals(Encoding.UTF8) && mark > 0 && !Utf8.IsValid(_bytes))
             _encoding = Encoding.Latin1;
     }
 
