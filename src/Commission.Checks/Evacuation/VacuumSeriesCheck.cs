@@ -1,6 +1,7 @@
 using System.Globalization;
 using Commission.Checks.Kernel;
 using Commission.Checks.VacuumAnalysis;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Evacuation;
@@ -68,12 +69,14 @@ internal sealed class VacuumSeriesCheck : ICheck
         return string.Join(", ", words);
     }
 
-    private static IEnumerable<string> Remarks(EvacuationRun run, Jobs.Model.Evacuation evacuation)
+    private static IEnumerable<Message> Remarks(EvacuationRun run, Jobs.Model.Evacuation evacuation)
     {
         if (run.ReadingsBeginLate is { } late && late > Disagreement)
             yield return $"The readings begin {EvacuationClock.Span(late)} after the isolation that is written.";
         if (run.LogBeginsLate is { } after)
             yield return $"The log begins {EvacuationClock.Span(after)} after the pump: what it pulled through before is not shown.";
+        if (run.Rows.Log is { Every: > 1 } log)
+            yield return EvacuationMessages.SeriesThinned(new(log.File), log.Every);
         if (run.Rows.Log is not null && !evacuation.Levels.IsEmpty)
             yield return "Levels are written by hand beside the log; the log is judged.";
         if (evacuation.Log?.ClockSet?.Value == false)

@@ -81,8 +81,8 @@ internal sealed partial class PartBinder(BindingContext context)
         if (log?.File is null || name is null || context.Logs(name) is not { } content)
             return log;
         var began = Timeline.LogStart;
-        var request = new LogRequest(log, field.Dimension, context.UnitsAt(name).ForGroup(units, field.Dimension), value => field.Within.Holds(value, field.Dimension == Dimension.Pressure ? PressureReference.Gauge : null), context.UnitsAt(name).IsSi);
-        var data = LogReader.Read(request, content.Span, new LogCalendar(Timeline.Zone, began, Timeline.JobDate), context.Problems);
+        var request = new LogRequest(log, field.Dimension, context.UnitsAt(name).ForGroup(units, field.Dimension), field.Within, context.UnitsAt(name).IsSi);
+        var data = LogReader.Read(request, content, new LogCalendar(Timeline.Zone, began, Timeline.JobDate), context.Problems);
         if (data is { Start: null })
             data = data with { Start = began };
         if (startsPhase)

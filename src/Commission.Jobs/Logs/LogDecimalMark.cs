@@ -18,14 +18,14 @@ internal sealed partial class LogDecimalMark
     /// <summary>The first cell whose comma may be a decimal mark or stand between thousands.</summary>
     public LogMarkedCell? Either { get; private set; }
 
-    /// <param name="text">The log.</param>
+    /// <param name="source">The log.</param>
     /// <param name="delimiter">What stands between its cells.</param>
     /// <param name="firstLine">The first row with readings.</param>
-    public static LogDecimalMark Of(string text, char delimiter, int firstLine)
+    public static LogDecimalMark Of(LogSource source, char delimiter, int firstLine)
     {
         var mark = new LogDecimalMark();
         var next = 1;
-        using var reader = LogSample.Open(text, delimiter);
+        using var reader = source.Rows(delimiter);
         foreach (var row in reader)
         {
             var line = next;

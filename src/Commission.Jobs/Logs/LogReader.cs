@@ -1,13 +1,12 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Commission.Jobs.Binding;
 using Commission.Jobs.Model;
-using Commission.Jobs.Model.Words;
 using Commission.Jobs.Problems;
 using Commission.Jobs.Times;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
 using Commission.Source;
-using nietras.SeparatedValues;
 
 namespace Commission.Jobs.Logs;
 
@@ -15,9 +14,26 @@ namespace Commission.Jobs.Logs;
 /// <param name="Log">The log.</param>
 /// <param name="Dimension">What the readings are.</param>
 /// <param name="UsualUnit">The job's unit for such readings; null when every number needs its unit.</param>
-/// <param name="IsPlausible">Whether a reading in SI can be; a gauge pressure as written.</param>
+/// <param name="Within">Outside it a reading cannot be.</param>
 /// <param name="IsSi">Whether the job's units are SI, so that no advice speaks of inches and pounds.</param>
-internal sealed record LogRequest(LogFile Log, Dimension Dimension, Unit? UsualUnit, Func<double, bool> IsPlausible, bool IsSi);
+internal sealed record LogRequest(LogFile Log, Dimension Dimension, Unit? UsualUnit, PlausibleRange Within, bool IsSi)
+{
+    // No pump of the trade takes a circuit below the one, no circuit under vacuum holds more than the air around it: a number outside was
+    // written in another unit than the one that was only taken for it (common practice, no source).
+    private const double DeepestVacuum = 1;
+    private const double HighestVacuum = 110_000;
+
+    /// <summary>Whether a reading can be.</summary>
+    /// <param name="si">The reading in SI, a pressure as written.</param>
+    /// <param name="layout">How it is written.</param>
+    public bool IsPlausible(double si, LogLayout layout) => Within.Holds(si, layout.Unit.Reference);
+
+    /// <summary>Whether a reading speaks against a unit that nobody wrote.</summary>
+    /// <param name="si">The reading in SI, a pressure as written.</param>
+    /// <param name="layout">How it is written.</param>
+    public bool SpeaksAgainst(double si, LogLayout layout) =>
+        layout.UnitIsGuessed && (!IsPlausible(si, layout) || (Dimension == Dimension.VacuumLevel && si is < DeepestVacuum or > HighestVacuum));
+}
 
 /// <summary>The day and the zone of a log's clock.</summary>
 /// <param name="Zone">The job's zone.</param>
@@ -29,18 +45,20 @@ internal sealed record LogCalendar(JobZone Zone, DateTimeOffset? Anchor, DateOnl
 internal static class LogReader
 {
     private const int MostComplaints = 10;
-    private const double Day = 86_400;
+    private const double HalfDay = 43_200;
+
+    public const string SwallowedAdvice = "Delete the stray \", or write the cell in one line.";
 
     /// <param name="request">What the job file says about the log.</param>
     /// <param name="content">The file.</param>
     /// <param name="calendar">The job's zone and day.</param>
     /// <param name="problems">Receives what is wrong.</param>
-    public static ReadSeries? Read(LogRequest request, ReadOnlySpan<byte> content, LogCalendar calendar, ProblemList problems)
+    public static ReadSeries? Read(LogRequest request, ReadOnlyMemory<byte> content, LogCalendar calendar, ProblemList problems)
     {
         var log = request.Log;
         var before = problems.Count;
-        var text = LogText.Decode(content);
-        if (text.AsSpan().Trim().IsEmpty)
+        var source = new LogSource(content);
+        if (source.Head(4096).AsSpan().Trim().IsEmpty)
         {
             problems.Add(log.File.At, $"{ValueText.Quoted(log.File.Value)} is empty.", "", "Check that the log was saved.", "log");
             return null;
@@ -48,54 +66,69 @@ internal static class LogReader
 
         try
         {
-            if (new LogLayoutFinder(request, calendar.JobDate, problems).Find(text) is not { } layout)
+            if (new LogLayoutFinder(request, calendar, problems).Find(source) is not { } layout)
                 return null;
-            var rows = ReadRows(request, text, layout, problems);
-            return problems.Count > before ? null : rows.ToSeries(log, layout, calendar, problems);
+            var rows = ReadRows(request, source, layout, problems);
+            return problems.Count > before ? null : rows.ToSeries(log, calendar, problems);
         }
         catch (Exception fault) when (fault is NotSupportedException or InvalidDataException or ArgumentException)
         {
-            // The reader's own limits: a row of more than 16 MB, which no log has.
-            problems.Add(log.File.At, $"{ValueText.Quoted(log.File.Value)} is not a table of readings.", "", "Export the log as CSV, one reading a line.", "log");
+            // The reader's own limits: a row of more than 16 MB, which no log has unless a quote opens it that nothing closes.
+            problems.Add(log.File.At, $"{ValueText.Quoted(log.File.Value)} is not a table of readings.", "", "Export the log as CSV, one reading a line, and look for a stray \".", "log");
             return null;
         }
     }
 
-    private static Rows ReadRows(LogRequest request, string text, LogLayout layout, ProblemList problems)
+    /// <summary>Tells of a quote that makes one cell of several rows.</summary>
+    public static string Swallowed(int line, int lines) =>
+        string.Create(CultureInfo.InvariantCulture, $"A quote in row {line} opens a cell that ends in row {line + lines - 1}: the rows between are lost.");
+
+    private static LogRows ReadRows(LogRequest request, LogSource source, LogLayout layout, ProblemList problems)
     {
         var log = request.Log;
-        var rows = new Rows();
+        var rows = new LogRows(layout);
         var faults = 0;
         var needed = Math.Max(Math.Max(layout.TimeColumn, layout.ValueColumn), layout.DateColumn ?? 0);
-        var last = double.NegativeInfinity;
-        var lastText = "";
-        var days = 0.0;
-        var next = 1;
-        using var reader = LogSample.Open(text, layout.Delimiter);
+        var (last, days, next) = (double.NegativeInfinity, 0.0, 1);
+        var lastText = new LogLastTime();
+        using var reader = source.Rows(layout.Delimiter);
         foreach (var row in reader)
         {
             var line = next;
             next = row.LineNumberToExcl;
             if (line < layout.FirstLine || row.Span.Trim().IsEmpty)
                 continue;
+            if (next - line > 1 && row.Span.TrimEnd().Count('\n') is > 0 and var breaks)
+            {
+                Tell(line, Swallowed(line, breaks + 1), SwallowedAdvice);
+                continue;
+            }
+
             if (row.ColCount <= needed)
             {
                 Fault(line, null, string.Create(CultureInfo.InvariantCulture, $"has {row.ColCount} cells, and the reading stands in cell {needed + 1}"), "Delete the row, or complete it.");
                 continue;
             }
 
+            if (row.ColCount > layout.Width && CellsOf(row) is var cells && cells > layout.Width)
+            {
+                Fault(line, null, string.Create(CultureInfo.InvariantCulture, $"has {cells} cells, and {layout.Width} have a heading"),
+                    layout.Delimiter == ',' ? "Where commas divide the cells, a decimal comma makes two of one: write points, or delete what is too much." : "Delete what is too much, or give it a heading.");
+                continue;
+            }
+
             var timeCell = layout.DateColumn is { } date ? $"{row[date].Span.Trim()} {row[layout.TimeColumn].Span.Trim()}" : row[layout.TimeColumn].Span;
             if (!layout.Clock.TryRead(timeCell, out var time))
             {
-                Fault(line, layout.TimeHeading, $"holds {ValueText.Quoted(timeCell.ToString())}, which is not a time like those above", "Correct it, or delete the row.");
+                Fault(line, layout.TimeHeading, $"holds {ValueText.Quoted(timeCell.Trim().ToString())}, which is not a time like those above", "Correct it, or delete the row.");
                 continue;
             }
 
             time += days;
-            if (layout.Clock.Format == ClockFormat.Clock && last - time > Day / 2)
+            if (layout.Clock.Kind == LogTimeKind.Clock && last - time > HalfDay)
             {
-                days += Day;
-                time += Day;
+                days += 2 * HalfDay;
+                time += 2 * HalfDay;
             }
 
             if (time < last)
@@ -113,17 +146,22 @@ internal static class LogReader
             }
 
             var si = kind == LogCell.Kind.Number ? layout.Unit.ToSi(number) : double.NaN;
-            if (kind == LogCell.Kind.Number && !request.IsPlausible(si))
+            if (kind == LogCell.Kind.Number && request.SpeaksAgainst(si, layout))
+            {
+                problems.Add(log.File.At, string.Create(CultureInfo.InvariantCulture, $"The heading \"{layout.ValueHeading}\" of {ValueText.Quoted(log.File.Value)} does not say the unit, and {cell.Trim()} {layout.Unit.Symbol} in row {line} cannot be."), "",
+                    "State unit beside the file, the one that the gauge was set to.", "log");
+                return rows;
+            }
+
+            if (kind == LogCell.Kind.Number && !request.IsPlausible(si, layout))
             {
                 Fault(line, layout.ValueHeading, $"holds {ValueText.Quoted(cell.Trim().ToString())}, which no such instrument shows", "Correct it, or state the unit of the column.");
                 continue;
             }
 
             last = time;
-            lastText = timeCell.Trim().ToString();
-            rows.Add(time, si, kind == LogCell.Kind.Over, line);
-            if (kind == LogCell.Kind.Number)
-                rows.Decimals = Math.Max(rows.Decimals, LogCell.Decimals(cell, layout.DecimalComma));
+            lastText.Set(timeCell.Trim());
+            rows.Add(new LogRow(time, si, kind == LogCell.Kind.Over, line), kind == LogCell.Kind.Number ? LogCell.Decimals(cell, layout.DecimalComma) : 0);
         }
 
         if (faults > MostComplaints)
@@ -136,101 +174,38 @@ internal static class LogReader
 
         void Fault(int line, string? column, string what, string advice)
         {
-            if (++faults > MostComplaints)
-                return;
             var where = column is null ? "" : $", column \"{column}\",";
-            problems.Add(new SourceLocation(log.File.Value, line, 0),
-                string.Create(CultureInfo.InvariantCulture, $"Row {line}{where} {what}."), "", advice, "log-row");
+            Tell(line, string.Create(CultureInfo.InvariantCulture, $"Row {line}{where} {what}."), advice);
+        }
+
+        void Tell(int line, string what, string advice)
+        {
+            if (++faults <= MostComplaints)
+                problems.Add(new SourceLocation(log.File.Value, line, 0), what, "", advice, "log-row");
         }
     }
 
-    private sealed class Rows
+    // Empty cells at the end are only commas.
+    private static int CellsOf(nietras.SeparatedValues.SepReader.Row row)
     {
-        private readonly ImmutableArray<double>.Builder _times = ImmutableArray.CreateBuilder<double>(1024);
-        private readonly ImmutableArray<double>.Builder _values = ImmutableArray.CreateBuilder<double>(1024);
-        private readonly ImmutableArray<bool>.Builder _over = ImmutableArray.CreateBuilder<bool>(1024);
-        private readonly ImmutableArray<int>.Builder _lines = ImmutableArray.CreateBuilder<int>(1024);
-
-        public int Decimals { get; set; }
-
-        public void Add(double time, double value, bool over, int line)
-        {
-            _times.Add(time);
-            _values.Add(value);
-            _over.Add(over);
-            _lines.Add(line);
-        }
-
-        public ReadSeries? ToSeries(LogFile log, LogLayout layout, LogCalendar calendar, ProblemList problems)
-        {
-            if (_times.Count < 2)
-            {
-                problems.Add(log.File.At, $"{ValueText.Quoted(log.File.Value)} holds fewer than two readings.", "", "Check that the whole log was saved.", "log");
-                return null;
-            }
-
-            var clocked = layout.Clock.Format is ClockFormat.Clock or ClockFormat.DateAndClock;
-            var zero = clocked ? _times[0] : 0;
-            var start = log.Started?.Value.Clock;
-            if (clocked)
-            {
-                start = StartOf(layout.Clock.Format, zero, calendar);
-                if (start is null)
-                {
-                    problems.Add(new SourceLocation(log.File.Value, _lines[0], 0), "The log begins in the hour that the clock skipped that day.", "", "Check the clock of the gauge and the zone.", "log");
-                    return null;
-                }
-
-                for (var i = 0; i < _times.Count; i++)
-                    _times[i] -= zero;
-            }
-
-            return new ReadSeries
-            {
-                File = log.File.Value,
-                Times = _times.ToImmutable(),
-                Values = _values.ToImmutable(),
-                OverRange = _over.ToImmutable(),
-                Rows = _lines.ToImmutable(),
-                Start = start,
-                Unit = layout.Unit.Symbol,
-                UnitIsGuessed = layout.UnitIsGuessed,
-                Column = layout.ValueHeading,
-                Step = SmallestStep(layout),
-            };
-        }
-
-        private static DateTimeOffset? StartOf(ClockFormat format, double seconds, LogCalendar calendar)
-        {
-            var (zone, anchor, jobDate) = calendar;
-            if (format == ClockFormat.DateAndClock)
-            {
-                var day = Math.Floor(seconds / Day);
-                return Moment(zone, DateOnly.FromDayNumber((int)day), seconds - (day * Day));
-            }
-
-            var date = anchor is { } began ? DateOnly.FromDateTime(began.DateTime) : jobDate;
-            var start = Moment(zone, date, seconds);
-
-            // A pump started before midnight, a log begun after it.
-            return anchor is { } a && start < a - TimeSpan.FromHours(12) ? Moment(zone, date.AddDays(1), seconds) : start;
-        }
-
-        private static DateTimeOffset? Moment(JobZone zone, DateOnly date, double seconds) =>
-            zone.At(date, TimeOnly.MinValue.Add(TimeSpan.FromSeconds(Math.Floor(seconds)))) is { } whole ? whole.AddSeconds(seconds - Math.Floor(seconds)) : null;
-
-        private double SmallestStep(LogLayout layout)
-        {
-            var digit = Math.Pow(10, -Decimals) * layout.Unit.Factor;
-            var smallest = double.PositiveInfinity;
-            for (var i = 1; i < _values.Count; i++)
-            {
-                var step = Math.Abs(_values[i] - _values[i - 1]);
-                if (step > digit / 2 && step < smallest)
-                    smallest = step;
-            }
-
-            return double.IsFinite(smallest) ? Math.Max(digit, smallest) : digit;
-        }
+        var count = row.ColCount;
+        while (count > 0 && row[count - 1].Span.Trim().IsEmpty)
+            count--;
+        return count;
     }
+}
+
+/// <summary>The time of the row before as written: kept without making a text of every row.</summary>
+internal sealed class LogLastTime
+{
+    private readonly char[] _text = new char[64];
+    private int _length;
+
+    public void Set(ReadOnlySpan<char> text)
+    {
+        _length = Math.Min(text.Length, _text.Length);
+        text[.._length].CopyTo(_text);
+    }
+
+    public override string ToString() => new(_text, 0, _length);
 }

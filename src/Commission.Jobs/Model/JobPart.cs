@@ -56,6 +56,9 @@ public sealed record ReadSeries
     /// <summary>Heading of the column that was read.</summary>
     public required string Column { get; init; }
 
+    /// <summary>1, or how many readings of the file one stands for: of a log of more than a quarter of a million some are left out evenly.</summary>
+    public int Every { get; init; } = 1;
+
     /// <summary>The smallest difference between two different readings in the file's own digits, SI; the resolution as far as the file shows it.</summary>
     public required double Step { get; init; }
 }

@@ -60,6 +60,9 @@ internal sealed partial class JobZone
         return map.Count == 0 ? null : map.First().ToDateTimeOffset();
     }
 
+    /// <summary>What the clock on the wall shows at a moment.</summary>
+    public DateTimeOffset Of(DateTimeOffset moment) => _zone is null ? moment.ToOffset(_offset) : Instant.FromDateTimeOffset(moment).InZone(_zone).ToDateTimeOffset();
+
     [GeneratedRegex(@"^(?:UTC|GMT)?(?<sign>[+\-−])(?<h>[0-9]{1,2})(?::?(?<m>[0-9]{2}))?$", RegexOptions.CultureInvariant, 10_000)]
     private static partial Regex OffsetShape();
 }

@@ -373,3 +373,7 @@ rig-time-not-written = the time of the rig's rise is not written
 rig-time-not-written-next = Say in what time the closed rig rose; if nobody looked at the clock, blank it off and watch it again.
 coldest-not-read = the temperature of the coldest part is not written
 coldest-not-read-next = Read the temperature of the coldest part before the pump is stopped, or take it from the crew's notes.
+
+# $file (text) - name of the log
+# $every (count) - of how many readings one was kept
+series-thinned = { $file } holds more readings than a vacuum needs: one of { $every } was read, and the last.
