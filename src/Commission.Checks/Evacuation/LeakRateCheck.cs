@@ -44,7 +44,8 @@ internal sealed class LeakRateCheck : ICheck
             yield break;
         }
 
-        if ((run.Slope ?? run.MeanRise) is not { } slope || run is not { AtIsolation: { } vacuum, Hold: { } hold, Parts: { Isolation: { } isolation, HoldEnd: { } end } })
+        // The mean rise stands for levels by hand, too few for a curve, not for a log whose curve gives none.
+        if ((run.Slope ?? (run.Rows.Log is null ? run.MeanRise : null)) is not { } slope || run is not { AtIsolation: { } vacuum, Hold: { } hold, Parts: { Isolation: { } isolation, HoldEnd: { } end } })
         {
             yield return finding.NotEvaluated("the readings give no rate of rise", "Write when the valve was closed, and read the gauge then and at the end of the hold.");
             yield break;

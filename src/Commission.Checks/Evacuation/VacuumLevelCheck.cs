@@ -39,8 +39,8 @@ internal sealed class VacuumLevelCheck : ICheck
     {
         if (run.Rows.Series.Count == 0)
             return finding.NotEvaluated("neither a log nor levels are written", "Read the level when the valve is closed.", "evacuation: {levels: [{at: \"10:25\", pressure: 320 micron, isolated: yes}]}");
-        if (run.View.LevelBlock is { } block)
-            return finding.NotEvaluated(block, "Put the gauge at the system, beyond the valve that is closed, and pull down again.");
+        if (run.LevelObstacle is { } block)
+            return finding.NotEvaluated(block.Why, block.Next);
         if (run.Parts.Isolation is not { } isolation)
             return NoIsolation.Of(run, run.DecayLimit?.Companion("after")).End(finding);
         run.Name(finding, isolation, isolation);

@@ -1,5 +1,6 @@
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
+using Commission.Fluids.Water;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
@@ -72,12 +73,15 @@ internal sealed class EvacuationRun : IAnalysis<EvacuationRun>
     /// <summary>Why the hold says nothing of the system, whatever its numbers; null when it does.</summary>
     public HoldObstacle? Obstacle => _obstacle.Value;
 
+    /// <summary>Why the level at isolation says nothing of the system; null when it does.</summary>
+    public HoldObstacle? LevelObstacle => View.LevelBlock is { } block ? new HoldObstacle(block, EvacuationMessages.LevelGaugeNext) : View.HoldBlock is null && Obstacle is { IsFall: false } display ? display : null;
+
     /// <summary>What is written that lets an isolated vacuum deepen; null when nothing is.</summary>
     /// <param name="finding">The finding that rests on it; null where nobody tells it.</param>
     public string? WhyItMayFall(FindingBuilder? finding = null)
     {
         finding?.Use("coldest part", Evacuation.ColdestPart).Use("coldest part at the end", Evacuation.ColdestPartAtEnd);
-        if (Evacuation is { ColdestPart: { } before, ColdestPartAtEnd: { } after } && after.Value.Si < before.Value.Si)
+        if (Evacuation is { ColdestPart: { } before, ColdestPartAtEnd: { } after } && after.Value.Si < before.Value.Si && CoolingExplains(before.Value.Si, after.Value.Si))
             return $"the coldest part cooled from {before.Text} to {after.Text}";
         if (Evacuation.Events.FirstOrDefault(e => e.What.Value == EvacuationEventKind.HeatApplied) is { } heated)
             return $"heat had been applied at {heated.At.Text}, and the circuit cooled";
@@ -86,6 +90,10 @@ internal sealed class EvacuationRun : IAnalysis<EvacuationRun>
         finding?.Use("drier", drier.Model);
         return "the circuit has a drier, which takes up water";
     }
+
+    // At most all of it was water vapor, which falls with its saturation; the gauge's own scatter comes on top.
+    private bool CoolingExplains(double before, double after) => Hold?.Fall is not { } fall
+        || (WaterVapor.SaturationPressure(before) is { Ok: true, Value: var warm } && WaterVapor.SaturationPressure(after) is { Ok: true, Value: var cold } && fall.Low + fall.Scatter >= fall.High * cold / warm);
 
     /// <summary>What the hold shows of its cause; null without a hold.</summary>
     public HoldResult? Hold => _hold.Value;
@@ -240,7 +248,12 @@ internal sealed record HoldObstacle(Message Why, Message Next)
 
     // A display of small steps that does not move through so many rows is no display of a gas (common practice, no source).
     private const int ManyRows = 100;
+    private const double LongStill = 300;
     private const int FewRows = 10;
+
+    // From one row to the next, seconds apart, no gas leaves a closed circuit.
+    private const double SuddenShare = 0.3;
+    private const double Sudden = 15;
     private const double SmallStep = 1.01 * ConversionFactors.Micron;
 
     /// <summary>A display that does not live, or that did not see what the crew did; null where it does.</summary>
@@ -250,26 +263,56 @@ internal sealed record HoldObstacle(Message Why, Message Next)
     {
         if (run is not { Rows: { Log: not null, Series: var series }, Parts: { Isolation: { } isolation, HoldEnd: { } end } })
             return null;
-        var (all, hold) = (Shown.Of(series, series.Times[0], end), Shown.Of(series, isolation, end));
-        if (all is { Rows: >= FewRows, Moves: false } && series.IndexAtOrAfter(isolation) >= FewRows / 2)
-            return new(EvacuationMessages.HoldDisplayStill(VacuumText.Value(present, all.Last), all.Rows), EvacuationMessages.HoldDisplayNext);
-        if (hold is { Rows: >= ManyRows, Moves: false } && run.Gauge.ResolutionAt(hold.Last) <= SmallStep)
-            return new(EvacuationMessages.HoldDisplayFrozen(VacuumText.Value(present, hold.Last), hold.Rows), EvacuationMessages.HoldDisplayNext);
+        var (pull, hold) = (Shown.Of(series, series.Times[0], isolation), Shown.Of(series, isolation, end));
+        if (hold is { Rows: >= FewRows, Values: 1, Last: 0 } || (pull.Rows >= FewRows / 2 && pull.Rows + hold.Rows >= FewRows && Shown.Of(series, series.Times[0], end).Values <= 2))
+            return new(EvacuationMessages.HoldDisplayStill(VacuumText.Value(present, hold.Last), hold.Rows), EvacuationMessages.HoldDisplayNext);
+        if (hold is { Still: >= ManyRows, StillFor: >= LongStill } && run.Gauge.ResolutionAt(hold.StillAt) <= SmallStep)
+            return new(EvacuationMessages.HoldDisplayFrozen(VacuumText.Value(present, hold.StillAt), hold.Still), EvacuationMessages.HoldDisplayNext);
+        if (hold.Drop is { } row)
+            return new(EvacuationMessages.HoldJumped(VacuumText.Value(present, series.Pressures[row - 1]), VacuumText.Value(present, series.Pressures[row]), run.Clock.Time(series.Times[row])), EvacuationMessages.HoldJumpedNext);
         return run.Parts.MissedBreaks is [var missed, ..] ? new(EvacuationMessages.HoldBreakMissing(run.Clock.Time(missed)), EvacuationMessages.HoldBreakMissingNext) : null;
     }
 
-    private readonly record struct Shown(int Rows, bool Moves, double Last)
+    // What the display showed over a stretch: rows, up to three different values, the longest run of one value, and the row at which it dropped at once.
+    private readonly record struct Shown(int Rows, int Values, double Last, int Still, double StillFor, double StillAt, int? Drop)
     {
         public static Shown Of(VacuumSeries series, double from, double to)
         {
-            var shown = default(Shown);
+            HashSet<double> values = [];
+            var (rows, still, stillFor, stillAt, since, run) = (0, 0, 0.0, 0.0, 0.0, 0);
+            var last = double.NaN;
+            int? drop = null;
             for (var i = series.IndexAtOrAfter(from); i < series.Count && series.Times[i] <= to; i++)
             {
-                if (!series.OverRange[i])
-                    shown = new(shown.Rows + 1, shown.Moves || (shown.Rows > 0 && !series.Pressures[i].Equals(shown.Last)), series.Pressures[i]);
+                if (series.OverRange[i])
+                    continue;
+                var value = series.Pressures[i];
+                rows++;
+                if (values.Count < 3)
+                    values.Add(value);
+                (run, since) = value.Equals(last) ? (run + 1, since) : (1, series.Times[i]);
+                if (run > still)
+                    (still, stillFor, stillAt) = (run, series.Times[i] - since, value);
+                if (rows > 1 && !series.OverRange[i - 1] && series.Times[i] - series.Times[i - 1] <= Sudden && Stays(series, i, to))
+                    drop ??= i;
+                last = value;
             }
 
-            return shown;
+            return new(rows, values.Count, rows > 0 ? last : 0, still, stillFor, stillAt, drop);
+        }
+
+        // Down by its share at once, and down it stays: a lone spike turns nothing.
+        private static bool Stays(VacuumSeries series, int row, double to)
+        {
+            var least = (1 - SuddenShare) * series.Pressures[row - 1];
+            var before = row > 1 && !series.OverRange[row - 2] ? series.Pressures[row - 2] : series.Pressures[row - 1];
+            for (var i = row; i < Math.Min(row + 3, series.Count); i++)
+            {
+                if (series.Times[i] > to || series.OverRange[i] || series.Pressures[i] >= least || series.Pressures[i] >= (1 - SuddenShare) * before)
+                    return false;
+            }
+
+            return row + 2 < series.Count;
         }
     }
 }

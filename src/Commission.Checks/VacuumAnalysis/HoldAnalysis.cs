@@ -39,7 +39,7 @@ internal static class HoldAnalysis
         var skip = options.SkipSeconds ?? Math.Clamp((end - isolation) / 10, 30, 60);
         var rows = HoldScreening.Of(series, isolation, end, skip, gauge.Resolution);
         var length = rows.Rows.To is { } last ? last - isolation : 0;
-        var allowed = Math.Max(options.AllowedRise ?? 0, 0) * (options.AllowedAfter is { } after and > 0 ? length / after : 1);
+        var allowed = Math.Max(options.AllowedRise ?? 0, 0) * (options.AllowedAfter is { } after and > 0 ? Longer(length / after) : 1);
         var counting = Math.Max(5 * rows.Resolution, 0.1 * allowed);
         var nothing = new HoldResult
         {
@@ -67,7 +67,7 @@ internal static class HoldAnalysis
     {
         var preferred = evidence.Fit(decision.Preferred);
         var withSource = decision.Preferred is HoldModel.Source or HoldModel.Outgassing or HoldModel.LineAndSource && evidence.CanFitSource;
-        var isBounded = decision is { Wander: null, Reason: not (CannotTellReason.NoCurveFits or CannotTellReason.SpeedsUp or CannotTellReason.Falling) };
+        var isBounded = decision is { Wander: null, Reason: not (CannotTellReason.NoCurveFits or CannotTellReason.SpeedsUp or CannotTellReason.Falling or CannotTellReason.TooFewBlocks) };
         var parameters = isBounded ? HoldParameters.Of(evidence, decision.Preferred, gauge, options.TemperatureDrift) : default;
         return nothing with
         {
@@ -75,11 +75,11 @@ internal static class HoldAnalysis
             Reason = decision.Reason,
             Preferred = decision.Preferred,
             Evidence = evidence.Table(),
-            Slope = decision.Conclusion == HoldConclusion.Held ? Counted(parameters.Slope, nothing) : parameters.Slope,
+            Slope = decision.Conclusion == HoldConclusion.Held ? Counted(parameters.Slope, nothing, rows.Drop) : parameters.Slope,
             Wander = decision.Wander,
             SlowsDown = decision.Preferred != HoldModel.Flat && evidence.Aicc(evidence.Line) - evidence.Aicc(evidence.Both) >= HoldEvidence.Richer,
             ExcludesOutgassing = evidence.ExcludesOutgassing(options.Pumped ?? nothing.Length),
-            SlopeWithCauses = parameters.SlopeWithCauses,
+            SlopeWithCauses = decision.Conclusion == HoldConclusion.Held && Counted(parameters.Slope, nothing, rows.Drop) is null ? null : parameters.SlopeWithCauses,
             Plateau = parameters.Plateau,
             TimeConstant = parameters.TimeConstant,
             RiseSeen = preferred.At(evidence.Blocks.Span) - preferred.At(0),
@@ -95,9 +95,13 @@ internal static class HoldAnalysis
         };
     }
 
+    // A shorter hold may rise by less in proportion; in a longer one what hides a rise wanders off with the square root of time (common practice, no source).
+    private static double Longer(double times) => times < 1 ? times : Math.Sqrt(times);
+
     // What is less than counts may be hidden by a gauge that warms or a room that cools, whatever the scatter says.
-    private static Interval? Counted(Interval? slope, HoldResult hold) =>
-        slope is { High: >= 0 } s && hold.Length > 0 ? s with { High = Math.Max(s.High, hold.CountingRise / hold.Length) } : slope;
+    private static Interval? Counted(Interval? slope, HoldResult hold, double drop) => slope is not { } s || hold.Length <= 0 ? slope
+        : s.High < 0 ? null
+        : s with { High = Math.Max(s.High, hold.CountingRise / hold.Length) + (drop / hold.Length) };
 
     /// <summary>ρ from the residuals of the richest curve, and the rows a block needs.</summary>
     private static (double Correlation, int Rows) ChooseBlocks(HoldScreening rows, double counting)

@@ -8,6 +8,12 @@ internal sealed class HoldEvidence
     /// <summary>A richer curve is taken only when its AICc is lower by this.</summary>
     internal const double Richer = 6;
 
+    // A source slower than so many holds is still on its straight part.
+    private const double LongestShare = 1.25;
+
+    // An inflow stands before the walls only where their law is all but impossible.
+    private const double Excluded = 10;
+
     private static readonly HoldShape[] SlowShapes = [HoldShape.Logarithm, HoldShape.Root];
 
     private readonly SlowFamily[] _slow;
@@ -32,9 +38,9 @@ internal sealed class HoldEvidence
         FreeLine = Fitter.FreeLine;
         Line = Fitter.Line;
 
-        // τ between a block and half the hold: the shape is averaged over each block. What is faster than the time skipped after isolation is equalisation.
+        // τ between a block and a little more than the hold: the shape is averaged over each block. What is faster than the time skipped after isolation is equalisation.
         ShortestTau = Math.Max(BlockSeconds, skip / 3);
-        LongestTau = length / 2;
+        LongestTau = LongestShare * length;
         CanFitSource = blocks.Count > 5 && LongestTau > ShortestTau;
         if (CanFitSource)
         {
@@ -98,7 +104,7 @@ internal sealed class HoldEvidence
     /// <summary>The source with any τ.</summary>
     internal HoldFit.Fit FreeSource { get; }
 
-    /// <summary>Line and source within half the hold, signs not forced.</summary>
+    /// <summary>Line and source within the longest τ, signs not forced.</summary>
     internal HoldFit.Fit FreeBoth { get; }
 
     /// <summary>Gas given off ever more slowly, by the law that fits better, without a line.</summary>
@@ -107,7 +113,7 @@ internal sealed class HoldEvidence
     /// <summary>The bend of the readings as a whole.</summary>
     internal BlockBend Bend { get; }
 
-    /// <summary>True when line and source together fit best with a τ beyond half the hold.</summary>
+    /// <summary>True when line and source together fit best with a τ beyond the hold.</summary>
     internal bool SlowerBothFitsBetter => Beyond.Skip(Within.Length).Any(at => Fitter.Both(at).Rss < Both.Rss);
 
     internal HoldFit.Fit Fit(HoldModel model) => model switch
@@ -152,7 +158,7 @@ internal sealed class HoldEvidence
 
     /// <summary>Whether gas given off by walls that were pumped for so long, s, is excluded: its rate would have fallen over the hold, and a straight line fits better by what a richer curve needs.</summary>
     internal bool ExcludesOutgassing(double pumped) =>
-        _slow.Length > 0 && Aicc(Line) is { } line && _slow.All(f => Aicc(f.BestUpTo(pumped).Rss, 3) - line >= Richer);
+        _slow.Length > 0 && Aicc(Line) is { } line && _slow.All(f => Aicc(f.BestUpTo(pumped).Rss, 3) - line >= Excluded);
 
     internal ImmutableArray<ModelEvidence> Table()
     {
@@ -337,8 +343,14 @@ internal readonly record struct HoldDecision(HoldConclusion Conclusion, CannotTe
     /// <summary>How far the readings wandered before they came back, Pa; null where they did not.</summary>
     public double? Wander { get; init; }
 
+    // A fall of less than this share of what counts hides nothing that does.
+    private const double LeastDrop = 3;
+
+    // A bend of less than this share of what counts is no speeding up.
+    private const double LeastBend = 8;
+
     // What wanders further than this many rises that count is no hold to be judged by its ends.
-    private const double MostWander = 4;
+    private const double MostWander = 2;
 
     // A term of the other kind may hide beneath what was found if it is this much smaller.
     private const double Minor = 0.3;
@@ -352,7 +364,7 @@ internal readonly record struct HoldDecision(HoldConclusion Conclusion, CannotTe
     internal static HoldDecision Of(HoldEvidence evidence, HoldScreening rows, GaugeCharacter gauge, double counting)
     {
         var preferred = evidence.Preferred ?? HoldModel.Flat;
-        if (rows.Fall is not null)
+        if (rows.Fall is not null || rows.Drop > Math.Max(counting / LeastDrop, 5 * rows.Resolution))
             return CannotTell(CannotTellReason.Falling, preferred);
         if (rows.EndsOverRange && preferred is HoldModel.Flat)
             return CannotTell(CannotTellReason.OverRange, preferred);
@@ -402,7 +414,7 @@ internal readonly record struct HoldDecision(HoldConclusion Conclusion, CannotTe
     {
         if (evidence.Aicc(evidence.Fit(preferred)) is not { } best)
             return null;
-        if (evidence.Bend.Sagitta > counting / 4 && evidence.Aicc(evidence.Bend.ParabolaRss, BlockBend.ParabolaTerms) <= best - HoldEvidence.Richer)
+        if (evidence.Bend.Sagitta > counting / LeastBend && evidence.Aicc(evidence.Bend.ParabolaRss, BlockBend.ParabolaTerms) <= best - HoldEvidence.Richer)
             return CannotTellReason.SpeedsUp;
         return Misses(evidence, counting, preferred) ? CannotTellReason.NoCurveFits : null;
     }
@@ -446,7 +458,7 @@ internal readonly record struct HoldDecision(HoldConclusion Conclusion, CannotTe
 
     private static HoldDecision JudgeSource(HoldEvidence evidence, double counting, HoldModel preferred)
     {
-        // The best source of all must have a τ within half the hold: else it is still on its straight part. Gas given off by the walls slows down without end.
+        // The best source of all must have a τ within the hold: else it is still on its straight part. Gas given off by the walls slows down without end.
         if (preferred == HoldModel.Outgassing
             ? evidence.Aicc(evidence.Line) - evidence.Aicc(evidence.Outgassing) < HoldEvidence.Richer
             : preferred == HoldModel.Source
@@ -471,13 +483,13 @@ internal readonly record struct HoldDecision(HoldConclusion Conclusion, CannotTe
         if (evidence.Aicc(evidence.FreeSource) - evidence.Aicc(evidence.Both) < HoldEvidence.Richer)
             return CannotTell(SlowOr(evidence, CannotTellReason.SourceWithOrWithoutLine), preferred);
 
-        // A best τ beyond half the hold means that the source is still on its straight part, like the line.
+        // A best τ beyond the hold means that the source is still on its straight part, like the line.
         if (evidence.SlowerBothFitsBetter)
             return CannotTell(CannotTellReason.LineOrSource, preferred);
         return new HoldDecision(HoldConclusion.SteadyRiseAndSource, Reason: null, preferred);
     }
 
-    // Where a lone source slower than half the hold explains the readings too, the hold is simply too short for it.
+    // Where a lone source slower than the hold explains the readings too, the hold is simply too short for it.
     private static CannotTellReason SlowOr(HoldEvidence evidence, CannotTellReason other) =>
         evidence.FreeSource.Tau > evidence.LongestTau ? CannotTellReason.LineOrSource : other;
 

@@ -40,6 +40,9 @@ internal sealed class HoldScreening
     /// <summary>The largest fall that is more than scatter and a tenth of the level; null where there is none.</summary>
     internal PressureFall? Fall { get; private init; }
 
+    /// <summary>The largest fall, whatever its share of the level, that is more than scatter, Pa; zero where there is none. A rise of as much may hide behind it.</summary>
+    internal double Drop { get; private init; }
+
     /// <summary>Mean of the last tenth of the used rows less that of the first tenth, Pa.</summary>
     internal double NetChange
     {
@@ -84,7 +87,12 @@ internal sealed class HoldScreening
             to - from, skipped, over, outliers, times.Count,
             times.Count > 0 ? times[0] : null, times.Count > 0 ? times[^1] : null);
         var interval = SampledMedian.OfSteps([.. times]);
-        return new HoldScreening([.. times], [.. pressures], interval, steps.Largest, rows, EndsAbove(series, from, to)) { Fall = LargestFall(times, pressures, steps) };
+        var fall = LargestFall(times, pressures, steps);
+        return new HoldScreening([.. times], [.. pressures], interval, steps.Largest, rows, EndsAbove(series, from, to))
+        {
+            Drop = fall?.Size ?? 0,
+            Fall = fall is not null && fall.Size > fall.Scatter + (FallShare * fall.High) ? fall : null,
+        };
     }
 
     // The highest before each row against it; single rows are smoothed away, so that scatter is what stays between neighbours.
@@ -104,8 +112,9 @@ internal sealed class HoldScreening
             if (p[i] > p[top])
                 top = i;
             var fall = p[top] - p[i];
-            if (fall > (FallShare * p[top]) + Math.Max(scatter, 3 * steps.At(p[top])) && !(fall <= largest?.Size))
-                largest = new PressureFall(times[top], times[i], p[top], p[i]);
+            var least = Math.Max(scatter, 3 * steps.At(p[top]));
+            if (fall > least && !(fall <= largest?.Size))
+                largest = new PressureFall(times[top], times[i], p[top], p[i], least);
         }
 
         return largest;
@@ -178,7 +187,8 @@ internal sealed class HoldScreening
 /// <param name="To">Time of the lowest, s.</param>
 /// <param name="High">Pa.</param>
 /// <param name="Low">Pa.</param>
-internal sealed record PressureFall(double From, double To, double High, double Low)
+/// <param name="Scatter">What a fall has to exceed to be one, Pa.</param>
+internal sealed record PressureFall(double From, double To, double High, double Low, double Scatter)
 {
     /// <summary>Pa.</summary>
     public double Size => High - Low;

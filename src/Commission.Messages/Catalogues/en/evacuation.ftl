@@ -55,12 +55,19 @@ hold-nothing-written-next = Write a log, or the level at isolation and the level
 hold-gauge-cut-off-next = Put the gauge on the system's side of the valve and hold again.
 
 # $level (quantity) - what the display showed
-# $rows (count) - readings
-hold-display-still = the display showed { $level } in all { $rows } rows of the log, while the pump pulled and after: a gauge that lives moves
+# $rows (count) - readings of the hold
+hold-display-still = the display stood at { $level } through the log and all { $rows } readings of the hold: a gauge that lives moves
+
+# $high (quantity) - the reading before
+# $low (quantity) - the reading after
+# $at (time) - when
+hold-jumped = the reading fell from { $high } to { $low } at once, at { $at }: no gas leaves a closed circuit so fast
+hold-jumped-next = Look for another gauge, another unit or another log from there on; else for a part of the circuit that was cut off. Hold again with one gauge.
+level-gauge-next = Put the gauge at the system, beyond the valve that is closed, and pull down again.
 
 # $level (quantity) - what the display showed
 # $rows (count) - readings
-hold-display-frozen = the display stood at { $level } through all { $rows } readings of the hold, to the last digit: a gauge that lives moves
+hold-display-frozen = the display stood at { $level } through { $rows } readings of the hold in a row, to the last digit: a gauge that lives moves
 hold-display-next = Open the gauge to the air and see it move, look at its logger; then pull down and hold again.
 
 # $high (quantity) - the level from which it fell

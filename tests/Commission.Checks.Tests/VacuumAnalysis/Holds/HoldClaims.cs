@@ -92,7 +92,7 @@ internal sealed record HoldTold(HoldResult? Hold, Uncertain? Inflow, ImmutableAr
 
     /// <summary>Whether a leak is the only or the first cause that a result is explained by. Today the sentences of a steady part begin with air coming in.</summary>
     /// <param name="hold">The result.</param>
-    public static bool NamesLeakFirst(HoldResult hold) => hold.Conclusion is HoldConclusion.SteadyRise or HoldConclusion.SteadyRiseAndSource;
+    public static bool NamesLeakFirst(HoldResult hold) => hold is { Conclusion: HoldConclusion.SteadyRise, ExcludesOutgassing: true };
 
     /// <summary>Whether a check of evidence, or any of them, says more than that it found nothing.</summary>
     /// <param name="check">The check; null for any.</param>

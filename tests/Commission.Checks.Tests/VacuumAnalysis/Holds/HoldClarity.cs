@@ -7,6 +7,7 @@ internal enum HoldFamily
     Line,
     Source,
     Both,
+    Outgassing,
 }
 
 /// <summary>
@@ -78,10 +79,10 @@ internal sealed class HoldClarity
         return truth switch
         {
             HoldFamily.Flat => Beats(y, HoldFamily.Flat, Line(_counting)) && Counting(y, HoldFamily.Flat, _counting),
-            HoldFamily.Line => IsApart(y, HoldFamily.Line, HoldFamily.Flat) && IsApart(y, HoldFamily.Line, HoldFamily.Source, _length / 2)
+            HoldFamily.Line => IsApart(y, HoldFamily.Line, HoldFamily.Flat) && IsApart(y, HoldFamily.Line, HoldFamily.Source, _length / 2) && IsApart(y, HoldFamily.Line, HoldFamily.Outgassing, _length / 2)
                 && Counting(y, HoldFamily.Line, Math.Max(_counting, 0.3 * Rise(y))),
-            HoldFamily.Source => IsApart(y, HoldFamily.Source, HoldFamily.Flat) && IsApart(y, HoldFamily.Source, HoldFamily.Line) && Beats(y, HoldFamily.Source, Line(Math.Max(_counting, 0.3 * Rise(y)))),
-            _ => IsApart(y, HoldFamily.Both, HoldFamily.Flat) && IsApart(y, HoldFamily.Both, HoldFamily.Line) && IsApart(y, HoldFamily.Both, HoldFamily.Source, 50 * _length) && IsApartFromOutgassing(y),
+            HoldFamily.Source => IsApart(y, HoldFamily.Source, HoldFamily.Flat) && IsApart(y, HoldFamily.Source, HoldFamily.Line) && IsApart(y, HoldFamily.Source, HoldFamily.Outgassing) && Beats(y, HoldFamily.Source, Line(Math.Max(_counting, 0.3 * Rise(y)))),
+            _ => IsApart(y, HoldFamily.Both, HoldFamily.Flat) && IsApart(y, HoldFamily.Both, HoldFamily.Line) && IsApart(y, HoldFamily.Both, HoldFamily.Source, 50 * _length) && IsApart(y, HoldFamily.Both, HoldFamily.Outgassing) && IsApartFromTwoPockets(y),
         };
     }
 
@@ -95,16 +96,14 @@ internal sealed class HoldClarity
     private bool IsApart(double[] y, HoldFamily truth, HoldFamily other, double? longest = null) =>
         Criterion(Misfit(y, other, longest ?? 50 * _length), Parameters(other)) - Criterion(0, Parameters(truth)) >= Apart;
 
-    // Walls, oil and two pockets slow down without a leak: √(h + t), ln(1 + t/h) and two exponentials, the slower no slower than two holds.
-    private bool IsApartFromOutgassing(double[] y)
+    // Two pockets slow down without a leak: two exponentials, the slower no slower than two holds.
+    private bool IsApartFromTwoPockets(double[] y)
     {
         var ones = Curve(_ => 1);
         var least = Criterion(0, Parameters(HoldFamily.Both)) + Apart;
         double[] constants = [.. Taus(10, 2 * _length)];
-        return Taus(1, 50 * _length).All(h =>
-                Criterion(Residual(y, ones, Curve(t => Math.Sqrt(h + t))), 4) >= least && Criterion(Residual(y, ones, Curve(t => Math.Log(1 + t / h))), 4) >= least)
-            && constants.All(fast => constants.Where(slow => slow > 2 * fast).All(slow =>
-                Criterion(Residual(y, ones, Curve(t => Math.Exp(-t / fast)), Curve(t => Math.Exp(-t / slow))), 6) >= least));
+        return constants.All(fast => constants.Where(slow => slow > 2 * fast).All(slow =>
+            Criterion(Residual(y, ones, Curve(t => Math.Exp(-t / fast)), Curve(t => Math.Exp(-t / slow))), 6) >= least));
     }
 
     // A term that counts on top of the truth must be seen: the family of the truth does not fit the sum.
@@ -118,7 +117,7 @@ internal sealed class HoldClarity
     private bool Counting(double[] y, HoldFamily truth, double rise) => Taus(Math.Max(60, 3 * _length / _n), _length / 2).All(tau =>
         Beats(y, truth, Curve(t => rise * (1 - Math.Exp(-t / tau)) / (1 - Math.Exp(-_length / tau)))));
 
-    private static int Parameters(HoldFamily family) => family switch { HoldFamily.Flat => 2, HoldFamily.Line => 3, HoldFamily.Source => 4, _ => 5 };
+    private static int Parameters(HoldFamily family) => family switch { HoldFamily.Flat => 2, HoldFamily.Line => 3, HoldFamily.Source or HoldFamily.Outgassing => 4, _ => 5 };
 
     private double Criterion(double meanSquare, int k) => _n * Math.Log(_variance + meanSquare) + 2 * k + 2.0 * k * (k + 1) / (_n - k - 1);
 
@@ -130,6 +129,7 @@ internal sealed class HoldClarity
             HoldFamily.Flat => Residual(y, ones),
             HoldFamily.Line => Residual(y, ones, _t),
             HoldFamily.Source => Taus(10, longest).Min(tau => Residual(y, ones, Curve(t => Math.Exp(-t / tau)))),
+            HoldFamily.Outgassing => Taus(10, longest).Min(tau => Math.Min(Residual(y, ones, Curve(t => Math.Log(1 + t / tau))), Residual(y, ones, Curve(t => Math.Sqrt(1 + t / tau))))),
             _ => Taus(10, longest).Min(tau => Residual(y, ones, _t, Curve(t => Math.Exp(-t / tau)))),
         };
     }

@@ -42,7 +42,8 @@ internal sealed record OwnSeries(SimulatedHold Hold, HoldTruthKind Kind, double 
         var level = draws.Uniform(100, 500) * SimulatedGauge.Micron;
         var noise = draws.LogUniform(0.1, 8) * SimulatedGauge.Micron;
         var share = draws.Pick(0, 0.5, 1.0);
-        var counting = Math.Max(5 * gauge.StepAt(level), 0.1 * (DecayLimit - level));
+        var times = length / SimulatedHold.JudgedAfter;
+        var counting = Math.Max(5 * gauge.StepAt(level), 0.1 * (DecayLimit - level) * (times < 1 ? times : Math.Sqrt(times)));
         var rise = counting * draws.LogUniform(1.3, 25);
         var constant = draws.Chance(1.0 / 12) ? draws.LogUniform(SteadyFrom, 60) * length : draws.LogUniform(60, 1.2 * length);
         var slope = kind is HoldTruthKind.Leak or HoldTruthKind.LeakAndSource ? rise / length : 0;

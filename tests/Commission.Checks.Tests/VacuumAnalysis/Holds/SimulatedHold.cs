@@ -113,6 +113,9 @@ internal sealed record SimulatedHold
         return text.ToString();
     }
 
+    /// <summary>Time after which the decay limit is judged, s.</summary>
+    public const double JudgedAfter = 600;
+
     /// <summary>Analyses it directly, without a job.</summary>
     /// <param name="draws">The noise.</param>
     /// <param name="limit">The decay limit, Pa.</param>
@@ -120,7 +123,7 @@ internal sealed record SimulatedHold
     {
         var rows = Rows(draws);
         var begun = Math.Min(Level, limit);
-        return HoldAnalysis.Analyze(Series(rows), 0, Length, new GaugeCharacter(Gauge.StepAt(Level), 0.1, 0), new HoldOptions(limit - begun));
+        return HoldAnalysis.Analyze(Series(rows), 0, Length, new GaugeCharacter(Gauge.StepAt(Level), 0.1, 0), new HoldOptions(limit - begun) { AllowedAfter = JudgedAfter, Pumped = PumpDown });
     }
 
     // Conductance-limited pull-down from ambient dryness: a fast exponential onto what holds the level (from memory).
