@@ -72,6 +72,12 @@ internal static class FooledByGauge
             var (rate, period) = (d.Uniform(10, 30), d.Uniform(120, 300));
             return new(Hold(d, (t, _) => rate * t / 60) with { Logger = rows => Held10(rows, period) }, "a rise in steps", Wet, BoundTooLow) { Inflow = Rate(rate) };
         }),
+        new("display freezes at the level of isolation, then follows again", d =>
+        {
+            var (rate, share) = (d.Uniform(30, 60), d.Uniform(0.5, 0.9));
+            var hold = Hold(d, (t, _) => rate * t / 60);
+            return new(hold with { Logger = rows => Frozen(rows, 0, share * hold.Length) }, "stood still to the digit, then jumped: frozen", Held, Wet, BoundTooLow) { Inflow = Rate(rate) };
+        }),
         new("range jump over a leak", d =>
         {
             var (rate, up) = (d.Uniform(8, 25), d.Uniform(0.05, 0.15));

@@ -83,7 +83,7 @@ internal static class FooledByLogger
         {
             var rate = d.Uniform(10, 40);
             var hold = Leaking(d, rate);
-            return new(hold with { Logger = rows => [.. rows.Select(r => r.Time > 0.5 * hold.Length ? r with { Pressure = Math.Round(r.Pressure) * Micron } : r)] }, "fell to an eighth at once: another unit", [.. Good, LevelPassed]) { Inflow = Rate(rate) };
+            return new(hold with { Logger = rows => [.. rows.Select(r => r.Time > 0.5 * hold.Length ? r with { Pressure = Math.Round(r.Pressure) * Micron } : r)] }, "fell to an eighth at once: another unit", Good) { Inflow = Rate(rate) };
         }),
         new("newest row first", d =>
         {
@@ -115,7 +115,7 @@ internal static class FooledByLogger
         {
             // Deep and flat from one row to the next, far below where the pump had come.
             var rate = d.Uniform(20, 40);
-            return new(Leaking(d, rate) with { Logger = rows => [.. rows.Select((r, i) => r.Time > 0 ? r with { Pressure = Math.Round(120 + 2 * Math.Sin(i * 1.7)) * Micron, Over = false } : r)] }, "fell at once when the valve was closed: not this hold", Held, Passed, BoundTooLow) { Inflow = Rate(rate) };
+            return new(Leaking(d, rate) with { Logger = rows => [.. rows.Select((r, i) => r.Time > 0 ? r with { Pressure = Math.Round(60 + 2 * Math.Sin(i * 1.7)) * Micron, Over = false } : r)] }, "fell at once when the valve was closed: not this hold", Held, Passed, BoundTooLow) { Inflow = Rate(rate) };
         }),
         new("rising numbers made by a spreadsheet", d =>
         {
@@ -150,9 +150,9 @@ internal static class FooledByLogger
         }),
         new("falling numbers made by a spreadsheet", d =>
         {
-            var hold = Leaking(d, 20);
+            var hold = Leaking(d, 20) with { White = 2 * Micron };
             var level = hold.Level;
-            return new(hold with { Logger = rows => [.. rows.Select(r => r.Time > 0 ? r with { Pressure = level - 0.02 * r.Time * Micron, Over = false } : r)] }, "falls without a cause", Held, Passed, BoundTooLow) { Inflow = Rate(20) };
+            return new(hold with { Logger = rows => [.. rows.Select(r => r.Time > 0 ? r with { Pressure = hold.Gauge.Shown(level - 0.02 * r.Time * Micron), Over = false } : r)] }, "steadier than the gauge had been, and falls without a cause: not read", Unsuspected) { Inflow = Rate(20) };
         }),
     ];
 

@@ -15,7 +15,8 @@ internal enum HoldFamily
 /// squares, and AICc = n·ln(v + misfit²) + 2k + 2k(k+1)/(n−k−1) is compared, with n independent readings of variance v (Hurvich and Tsai,
 /// Biometrika 76 (1989) 297; from memory). A reading is independent after two memories of the wander, and after a digit where the noise does
 /// not move the digits; within that time the noise averages. Clear is 10 and more from every family that says something else. A richer
-/// family always fits, so against it the curve that has to be told apart is this one with the smallest term that counts laid on top.
+/// family always fits, so against it the curve that has to be told apart is this one with the smallest term that counts laid on top. A leak beneath a
+/// source has to be apart from the laws of outgassing, too.
 /// </summary>
 internal sealed class HoldClarity
 {
@@ -81,7 +82,7 @@ internal sealed class HoldClarity
             HoldFamily.Line => IsApart(y, HoldFamily.Line, HoldFamily.Flat) && IsApart(y, HoldFamily.Line, HoldFamily.Source, _length / 2) && IsApart(y, HoldFamily.Line, HoldFamily.Outgassing, _length / 2)
                 && Counting(y, HoldFamily.Line, Math.Max(_counting, 0.3 * Rise(y))),
             HoldFamily.Source => IsApart(y, HoldFamily.Source, HoldFamily.Flat) && IsApart(y, HoldFamily.Source, HoldFamily.Line) && IsApart(y, HoldFamily.Source, HoldFamily.Outgassing) && Beats(y, HoldFamily.Source, Line(Math.Max(_counting, 0.3 * Rise(y)))),
-            _ => IsApart(y, HoldFamily.Both, HoldFamily.Flat) && IsApart(y, HoldFamily.Both, HoldFamily.Line) && IsApart(y, HoldFamily.Both, HoldFamily.Source, 50 * _length) && IsApart(y, HoldFamily.Both, HoldFamily.Outgassing),
+            _ => IsApart(y, HoldFamily.Both, HoldFamily.Flat) && IsApart(y, HoldFamily.Both, HoldFamily.Line) && IsApart(y, HoldFamily.Both, HoldFamily.Source, 50 * _length) && IsApart(y, HoldFamily.Both, HoldFamily.Outgassing) && IsApartFromTwoPockets(y),
         };
     }
 
@@ -94,6 +95,16 @@ internal sealed class HoldClarity
     // The curve of the truth against another family.
     private bool IsApart(double[] y, HoldFamily truth, HoldFamily other, double? longest = null) =>
         Criterion(Misfit(y, other, longest ?? 50 * _length), Parameters(other)) - Criterion(0, Parameters(truth)) >= Apart;
+
+    // Two pockets slow down without a leak: two exponentials, the slower no slower than two holds.
+    private bool IsApartFromTwoPockets(double[] y)
+    {
+        var ones = Curve(_ => 1);
+        var least = Criterion(0, Parameters(HoldFamily.Both)) + Apart;
+        double[] constants = [.. Taus(10, 2 * _length)];
+        return constants.All(fast => constants.Where(slow => slow > 2 * fast).All(slow =>
+            Criterion(Residual(y, ones, Curve(t => Math.Exp(-t / fast)), Curve(t => Math.Exp(-t / slow))), 6) >= least));
+    }
 
     // A term that counts on top of the truth must be seen: the family of the truth does not fit the sum.
     private bool Beats(double[] y, HoldFamily truth, double[] term)
