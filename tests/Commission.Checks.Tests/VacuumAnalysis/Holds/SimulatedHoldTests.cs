@@ -52,7 +52,7 @@ public sealed class SimulatedHoldTests
     public void A_memory_costs_readings()
     {
         // The same noise white and wandering over a fifth of the hold: what a thousand rows tell, ten memories do not.
-        var hold = new SimulatedHold { Pressure = t => 40 + 0.01 * t, Length = 1000, Interval = 1, White = 2, Gauge = SimulatedGauge.All[0] };
+        var hold = new SimulatedHold { Pressure = t => 40 + 0.04 * t, Length = 1000, Interval = 1, White = 2, Gauge = SimulatedGauge.All[0] };
         Assert.True(HoldClarity.IsClear(hold, HoldFamily.Line, 5));
         Assert.False(HoldClarity.IsClear(hold with { White = 0, Wander = 2, Memory = 200 }, HoldFamily.Line, 5));
     }
