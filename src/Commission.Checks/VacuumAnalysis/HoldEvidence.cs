@@ -12,7 +12,7 @@ internal sealed class HoldEvidence
     private const double LongestShare = 1.25;
 
     // An inflow stands before the walls only where their law is all but impossible.
-    private const double Excluded = 10;
+    private const double Excluded = 12;
 
     private static readonly HoldShape[] SlowShapes = [HoldShape.Logarithm, HoldShape.Root];
 
