@@ -51,8 +51,9 @@ internal static class JobText
     {
         private readonly Dictionary<string, byte[]> _contents = files.ToDictionary(f => f.Name, f => DrawnPhoto.OrText(f.Name, f.Text), StringComparer.Ordinal);
 
+        // A photo that a test says nothing about is drawn from its name.
         public FolderFile Read(string path, long mostBytes) => _contents.TryGetValue(path, out var bytes)
             ? bytes.LongLength > mostBytes ? FolderFile.Not(FolderFileState.TooLong, bytes.LongLength) : FolderFile.Of(bytes)
-            : FolderFile.Not(FolderFileState.Missing);
+            : Path.GetExtension(path) is ".jpg" or ".png" ? FolderFile.Of(DrawnPhoto.Of(path)) : FolderFile.Not(FolderFileState.Missing);
     }
 }

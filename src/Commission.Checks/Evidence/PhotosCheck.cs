@@ -58,8 +58,8 @@ internal sealed class PhotoProof : IAnalysis<PhotoProof>
 /// <summary>Whether the photos are pictures of their own, and of this visit.</summary>
 internal sealed class PhotosCheck : ICheck
 {
-    // Of 63 bits. Copies that were compressed again or made smaller differ in at most 4, other scenes in 12 and more (measured: PicturePrintTests).
-    private const int NearlyTheSame = 6;
+    // Of 255 bits. Copies that were compressed again or made smaller differ in at most 12, the same gauge with another reading in 34 and more (measured: PicturePrintTests).
+    private const int NearlyTheSame = 20;
 
     // A telephone keeps the network's time; a camera is set once a year. Common practice, no source.
     private static readonly TimeSpan ClockDoubt = TimeSpan.FromMinutes(15);
@@ -72,7 +72,7 @@ internal sealed class PhotosCheck : ICheck
 
     public CheckHelp Help { get; } = new(
         "Is each photo a picture of its own, large enough to read, and was it taken during the visit?",
-        "each file is decoded to its end; at least 320 × 240 pixels; SHA-256 of the files differ. Remarked on: 63-bit prints (signs of the slowest waves of the cosine transform) that differ in at most 6 bits; a camera's time (EXIF) on a day without work, or more than 15 minutes from the time written",
+        "each file is decoded to its end; at least 320 × 240 pixels; SHA-256 of the files differ. Remarked on: 255-bit prints (signs of the slowest waves of the cosine transform) that differ in at most 20 bits; a camera's time (EXIF) on a day without work, or more than 15 minutes from the time written",
         "Sizes and bounds: common practice, no source. EXIF 2.32 for the camera's time.",
         "Take the photo that is missing, one for each thing to be shown. What a picture shows, people look at.");
 

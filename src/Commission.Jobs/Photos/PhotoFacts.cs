@@ -4,7 +4,7 @@ namespace Commission.Jobs.Photos;
 /// <param name="Format">JPEG or PNG.</param>
 /// <param name="Width">Width in pixels, as the picture is to be seen.</param>
 /// <param name="Height">Height in pixels, as the picture is to be seen.</param>
-/// <param name="Print">What it looks like in 63 bits; null when it is one even tone, or too small to say.</param>
+/// <param name="Print">What it looks like in 255 bits; null when it is one even tone, or too small to say.</param>
 /// <param name="Taken">When the camera says that it was taken; null when it does not say.</param>
 /// <param name="Sha256">SHA-256 of the file, lower-case hexadecimal.</param>
 /// <param name="Bytes">Length of the file in bytes.</param>

@@ -57,7 +57,7 @@ public sealed class PhotoReaderTests
         {
             var (facts, fault) = Read(DrawnPhoto.Png(new PngKind(331, 253, depth, color, interlaced), scene));
             Assert.Null(fault);
-            Assert.InRange(facts!.Print!.Value.DistanceTo(wanted), 0, depth < 4 ? 12 : 2);
+            Assert.InRange(facts!.Print!.Value.DistanceTo(wanted), 0, depth < 4 ? 60 : 10);
         }
     }
 
@@ -86,8 +86,8 @@ public sealed class PhotoReaderTests
         };
         var wanted = Read(DrawnPhoto.Jpeg(400, 300, scene)).Facts!.Print!.Value;
         var turned = Read(DrawnPhoto.Jpeg(400, 300, stored, exif: DrawnPhoto.Exif(null, orientation: orientation))).Facts!.Print!.Value;
-        Assert.InRange(turned.DistanceTo(wanted), 0, 4);
-        Assert.True(Read(DrawnPhoto.Jpeg(400, 300, stored)).Facts!.Print!.Value.DistanceTo(wanted) > 10);
+        Assert.InRange(turned.DistanceTo(wanted), 0, 16);
+        Assert.True(Read(DrawnPhoto.Jpeg(400, 300, stored)).Facts!.Print!.Value.DistanceTo(wanted) > 60);
     }
 
     [Theory]
@@ -230,7 +230,7 @@ public sealed class PhotoReaderTests
         Assert.True(read > Mutants / 50 && refused > Mutants / 3, $"{read} read, {refused} refused");
     }
 
-    private static int Mutants => int.TryParse(Environment.GetEnvironmentVariable("COMMISSION_MUTANTS"), out var n) ? n : 3_000;
+    private static int Mutants => int.TryParse(Environment.GetEnvironmentVariable("COMMISSION_MUTANTS"), out var n) ? n : 1_200;
 
     private static byte[] Mutated(byte[] valid, Random random)
     {
