@@ -42,7 +42,9 @@ internal static class DrawnPhoto
         var shapes = Enumerable.Range(0, 9).Select(_ => (X: random.NextDouble(), Y: random.NextDouble(), Wide: 0.03 + (random.NextDouble() * 0.2), High: 0.03 + (random.NextDouble() * 0.2), Round: random.Next(2) == 0, Light: (random.NextDouble() * 160) - 80)).ToArray();
         return (x, y) =>
         {
-            var light = 128 + waves.Sum(w => w.Height * Math.Sin((w.X * x * 6.28) + (w.Y * y * 6.28) + w.Phase) / 3);
+            var light = 128.0;
+            foreach (var w in waves)
+                light += w.Height * Math.Sin((w.X * x * 6.28) + (w.Y * y * 6.28) + w.Phase) / 3;
             foreach (var s in shapes)
             {
                 var (dx, dy) = ((x - s.X) / s.Wide, (y - s.Y) / s.High);

@@ -10,7 +10,7 @@ namespace Commission.Jobs.Tests.Photos;
 /// </summary>
 public sealed class PicturePrintTests(ITestOutputHelper output)
 {
-    private const int Scenes = 16;
+    private const int Scenes = 12;
 
     // What a near copy may differ in (evidence.photos); the check's own bound.
     private const int Near = 20;
@@ -28,7 +28,7 @@ public sealed class PicturePrintTests(ITestOutputHelper output)
             foreach (var copy in new[]
             {
                 DrawnPhoto.Jpeg(640, 480, scene, 30), DrawnPhoto.Jpeg(640, 480, scene, 60, progressive: true), DrawnPhoto.Jpeg(400, 300, scene, 75), DrawnPhoto.Jpeg(320, 240, scene, 50),
-                DrawnPhoto.Jpeg(1280, 960, scene, 85), DrawnPhoto.Png(new PngKind(640, 480, 8, 0), scene), DrawnPhoto.Jpeg(640, 480, (x, y) => Math.Min(255, (scene(x, y) * 1.1) + 6), 80),
+                DrawnPhoto.Jpeg(800, 600, scene, 85), DrawnPhoto.Png(new PngKind(640, 480, 8, 0), scene), DrawnPhoto.Jpeg(640, 480, (x, y) => Math.Min(255, (scene(x, y) * 1.1) + 6), 80),
             })
                 copies.Add(original.DistanceTo(Print(copy)));
         }
