@@ -81,7 +81,7 @@ internal static class DrawnPhoto
         return file.ToArray();
     }
 
-    /// <summary>A PNG, its rows filtered by turns with all five filters (ISO/IEC 15948).</summary>
+    /// <summary>A PNG (ISO/IEC 15948).</summary>
     public static byte[] Png(PngKind kind, Func<double, double, double> scene, byte[]? exif = null)
     {
         using var data = new MemoryStream();
@@ -131,7 +131,7 @@ internal static class DrawnPhoto
 
             if (above.Length == 0)
                 above = new byte[row.Length];
-            packed.Write(Filtered(row, above, n++ % 5, Math.Max(1, kind.Depth * (kind.Color switch { 2 => 3, 4 => 2, 6 => 4, _ => 1 }) / 8)));
+            packed.Write(Filtered(row, above, kind.Filter ?? n++ % 5, Math.Max(1, kind.Depth * (kind.Color switch { 2 => 3, 4 => 2, 6 => 4, _ => 1 }) / 8)));
             above = row;
         }
     }
@@ -220,5 +220,5 @@ internal static class DrawnPhoto
     }
 }
 
-/// <summary>A kind of PNG.</summary>
-internal sealed record PngKind(int Width, int Height, int Depth, int Color, bool Interlaced = false);
+/// <summary>A kind of PNG; of the five filters one for all rows, or each by turns.</summary>
+internal sealed record PngKind(int Width, int Height, int Depth, int Color, bool Interlaced = false, int? Filter = null);

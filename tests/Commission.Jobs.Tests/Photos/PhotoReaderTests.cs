@@ -62,6 +62,27 @@ public sealed class PhotoReaderTests
         }
     }
 
+    // Noise, a pixel to a cell: a filter undone wrongly anywhere would spoil all that lies behind it.
+    [Fact]
+    public void What_was_filtered_comes_back()
+    {
+        var random = new Random(20261130);
+        var noise = Enumerable.Range(0, 64 * 64).Select(_ => (double)random.Next(256)).ToArray();
+        PicturePrint Print(int filter, int color) => Read(DrawnPhoto.Png(new PngKind(64, 64, 8, color, Filter: filter), (x, y) => noise[((int)(y * 64) * 64) + (int)(x * 64)])).Facts!.Print!.Value;
+        foreach (var color in new[] { 0, 2, 6 })
+            Assert.All([1, 2, 3, 4], filter => Assert.Equal(Print(0, 0), Print(filter, color)));
+    }
+
+    // A table of EXIF that claims more entries than there is room for: what is there counts.
+    [Fact]
+    public void Exif_that_claims_too_much_spoils_no_picture()
+    {
+        var block = DrawnPhoto.Exif("2026:06:18 10:36:05", null, 6)!;
+        (block[8], block[9]) = (0xFF, 0xFF);
+        var (facts, _) = Read(DrawnPhoto.Jpeg(64, 48, DrawnPhoto.Scene("x"), exif: block));
+        Assert.Equal((48, 10), (facts!.Width, facts.Taken!.Value.Clock.Hour));
+    }
+
     // The picture as it is to be seen is the same whichever way the camera was held: EXIF 2.32, tag 274. The stored scene is turned back by hand.
     [Theory]
     [InlineData(2)]
@@ -167,6 +188,11 @@ public sealed class PhotoReaderTests
             changed[at] ^= 0x10;
             Assert.Null(Read(changed).Facts);
         }
+
+        // Nothing but its sum says that a comment was changed.
+        var comment = (byte[])whole.Clone();
+        comment[whole.AsSpan().IndexOf("drawn"u8)] ^= 1;
+        Assert.Equal(PhotoFault.Damaged, Read(comment).Fault);
 
         // A sum that is right around data that end too early.
         var data = whole.AsSpan().IndexOf("IDAT"u8) - 4;
