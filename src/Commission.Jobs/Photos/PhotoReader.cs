@@ -46,7 +46,7 @@ internal static class PhotoReader
             return new PhotoReading(null, stop.Fault);
         }
         // Two decoders with hundreds of ways to meet nonsense: whatever they make of it, the file is damaged and the program goes on.
-        catch (Exception nonsense) when (nonsense is not IOException or EndOfStreamException)
+        catch (Exception nonsense) when (nonsense is (not IOException) or EndOfStreamException)
         {
             return new PhotoReading(null, PhotoFault.Damaged);
         }
