@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Security.Cryptography;
 using Commission.Jobs.Files;
+using Commission.Jobs.Photos;
 using Commission.Jobs.Problems;
 using Commission.Source;
 using Commission.Source.Yaml;
@@ -15,6 +16,7 @@ internal sealed class JobFiles(JobSource source, ProblemList problems)
     private const long MostOther = 64L * 1024 * 1024;
 
     private readonly Dictionary<string, JobFile?> _byName = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, PhotoFacts?> _photos = new(StringComparer.Ordinal);
     private readonly List<JobFile> _files = [];
     private readonly Dictionary<string, SourceText> _texts = new(StringComparer.Ordinal);
 
@@ -52,18 +54,57 @@ internal sealed class JobFiles(JobSource source, ProblemList problems)
         return _texts.TryGetValue(file.Name, out var known) ? known : Decode(file.Name, file.Content.ToArray());
     }
 
-    /// <summary>A log or photo that a value names; null when a problem was added.</summary>
-    public JobFile? Binary(SourceScalar name, JobFileRole role) => Read(name, role, MostOther, shopToo: false);
+    /// <summary>The log that a value names; null when a problem was added.</summary>
+    public JobFile? Log(SourceScalar name) => Read(name, JobFileRole.Log, MostOther, shopToo: false);
+
+    /// <summary>Looks at the photo that a value names; what is wrong with it becomes a problem at its line.</summary>
+    public void Photo(SourceScalar name)
+    {
+        var path = name.Text.Trim();
+        // A photo is named for what it shows, and may be named for two things.
+        if (IsUnsafe(name, path, shopToo: false) || _photos.ContainsKey(path))
+            return;
+        _photos[path] = null;
+        using var file = source.Folder.Open(path, MostOther);
+        if (file.Content is null)
+        {
+            ComplainAbout(name, path, file.State, file.Length, MostOther, shopToo: false);
+            return;
+        }
+
+        try
+        {
+            var (facts, fault) = PhotoReader.Read(file.Content, MostOther);
+            if (fault is not null)
+                problems.Add(name.Location, $"{ValueText.Quoted(path)} {fault.Found}", "", fault.Advice, fault.Code, name.Length);
+            if (facts is null)
+                return;
+            _photos[path] = facts;
+            _files.Add(new JobFile(path, JobFileRole.Photo, default, facts.Sha256) { Length = facts.Bytes });
+        }
+        catch (IOException)
+        {
+            ComplainAbout(name, path, FolderFileState.Unreadable, 0, MostOther, shopToo: false);
+        }
+    }
+
+    /// <summary>What is known of a photo that was read.</summary>
+    /// <param name="name">Its name as the job writes it.</param>
+    public PhotoFacts? PhotoOf(string name) => _photos.GetValueOrDefault(name);
+
+    private bool IsUnsafe(SourceScalar name, string path, bool shopToo)
+    {
+        if (UnsafePath(path) is not { } why)
+            return false;
+        Complain(name, $"{ValueText.Quoted(path)} {why}.", shopToo && source.Shop is not null ? "Put the file into the job's folder or the shop folder." : "Put the file beside the job file, or in a folder below it.");
+        return true;
+    }
 
     private JobFile? Read(SourceScalar name, JobFileRole role, long most, bool shopToo)
     {
         var path = name.Text.Trim();
-        if (UnsafePath(path) is { } why)
-        {
-            Complain(name, $"{ValueText.Quoted(path)} {why}.", shopToo && source.Shop is not null ? "Put the file into the job's folder or the shop folder." : "Put the file beside the job file, or in a folder below it.");
+        if (IsUnsafe(name, path, shopToo))
             return null;
-        }
-
         if (_byName.TryGetValue(path, out var known))
             return known;
         var file = source.Folder.Read(path, most);
@@ -72,13 +113,13 @@ internal sealed class JobFiles(JobSource source, ProblemList problems)
         var result = file.State == FolderFileState.Read ? Keep(path, role, file.Bytes) : null;
         _byName[path] = result;
         if (result is null)
-            ComplainAbout(name, path, file, most, shopToo);
+            ComplainAbout(name, path, file.State, file.Length, most, shopToo);
         return result;
     }
 
-    private void ComplainAbout(SourceScalar name, string path, FolderFile file, long most, bool shopToo)
+    private void ComplainAbout(SourceScalar name, string path, FolderFileState state, long length, long most, bool shopToo)
     {
-        switch (file.State)
+        switch (state)
         {
             case FolderFileState.Missing:
                 Complain(name, $"There is no file {ValueText.Quoted(path)} in the job's folder{(shopToo && source.Shop is not null ? " or the shop folder" : "")}.",
@@ -88,7 +129,7 @@ internal sealed class JobFiles(JobSource source, ProblemList problems)
                 Complain(name, $"{ValueText.Quoted(path)} is a link that leads out of the job's folder.", "Copy the file into the job's folder.");
                 break;
             case FolderFileState.TooLong:
-                Complain(name, $"{ValueText.Quoted(path)}: {TooLong(file.Length, most / (1024 * 1024))}", "Thin the log or shrink the photo.");
+                Complain(name, $"{ValueText.Quoted(path)}: {TooLong(length, most / (1024 * 1024))}", "Thin the log or shrink the photo.");
                 break;
             default:
                 Complain(name, $"{ValueText.Quoted(path)} cannot be read.", "Check who may read it.");
@@ -153,9 +194,13 @@ public sealed record JobSource(string Display, string FileName, IJobFolder Folde
 /// <summary>A file that was read for a job.</summary>
 /// <param name="Name">The job file's own name, or the path as the job writes it.</param>
 /// <param name="Role">What it is for.</param>
-/// <param name="Content">Its bytes.</param>
+/// <param name="Content">Its bytes; empty for a photo, of which only the hash is kept.</param>
 /// <param name="Sha256">SHA-256 of its bytes, lower-case hexadecimal.</param>
-public sealed record JobFile(string Name, JobFileRole Role, ReadOnlyMemory<byte> Content, string Sha256);
+public sealed record JobFile(string Name, JobFileRole Role, ReadOnlyMemory<byte> Content, string Sha256)
+{
+    /// <summary>Its length in bytes.</summary>
+    public long Length { get; init; } = Content.Length;
+}
 
 /// <summary>What a file of a job is for.</summary>
 public enum JobFileRole

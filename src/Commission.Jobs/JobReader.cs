@@ -34,11 +34,13 @@ public static class JobReader
         var kits = new KitExpansion(files, problems, rejected);
         root = kits.Expand(root);
 
-        var context = new BindingContext(problems, rejected, refrigerants, name => files.Binary(name, JobFileRole.Log)?.Content);
+        var context = new BindingContext(problems, rejected, refrigerants, name => files.Log(name)?.Content);
         var binder = new PartBinder(context);
         ReadUnits(context, binder, source.Display, root, kits);
         var job = binder.BindJob(root)!;
         ReadOtherFiles(root, files, rejected);
+        if (!job.Photos.IsEmpty)
+            job = job with { Photos = [.. job.Photos.Select(p => p with { Picture = files.PhotoOf(p.File?.Value ?? "") })] };
         MeaningRules.Check(new RuleContext(job, problems));
         return problems.Count > before
             ? new JobReading(null, null, files.All, files.Texts)
@@ -82,7 +84,7 @@ public static class JobReader
         foreach (var photo in (root.Find("photos")?.Value as SourceSequence)?.Items ?? [])
         {
             if ((photo as SourceMapping)?.Find("file")?.Value is SourceScalar name && !rejected.Contains(name))
-                files.Binary(name, JobFileRole.Photo);
+                files.Photo(name);
         }
 
         var packs = (root.Find("limits")?.Value as SourceMapping)?.Find("packs")?.Value;

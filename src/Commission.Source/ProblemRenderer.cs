@@ -24,7 +24,7 @@ public static class ProblemRenderer
         var page = new StringBuilder();
         foreach (var problem in problems.Sorted().Take(MostShown))
         {
-            page.Append(problem).Append('\n');
+            page.Append(HiddenCharacters.Replaced(problem.ToString())).Append('\n');
             AppendLine(page, problem, textOf(problem.Location.File));
         }
 
@@ -55,20 +55,15 @@ public static class ProblemRenderer
         page.Append("    ").Append(start > 0 ? "…" : "").Append(Shown(content[start..end])).Append(end < content.Length ? "…" : "").Append('\n');
         if (column < 1)
             return;
-        page.Append("    ").Append(' ', (start > 0 ? 1 : 0) + Width(content.AsSpan(start, Math.Max(0, fault - start)))).Append('^');
+        page.Append("    ").Append(' ', (start > 0 ? 1 : 0) + Width(Shown(content[start..Math.Max(start, fault)]))).Append('^');
         var covered = Math.Min(problem.Length, end - fault);
         if (covered > 1)
-            page.Append('~', Width(content.AsSpan(fault, covered)) - 1);
+            page.Append('~', Math.Max(0, Width(Shown(content[fault..(fault + covered)])) - 1));
         page.Append('\n');
     }
 
-    // A tab or a control character would move the caret away from the fault.
-    private static string Shown(string content) =>
-        string.Create(content.Length, content, (span, source) =>
-        {
-            for (var i = 0; i < span.Length; i++)
-                span[i] = source[i] == '\t' ? ' ' : char.IsControl(source[i]) ? '?' : source[i];
-        });
+    // A tab or a character that is not seen would move the caret away from the fault.
+    private static string Shown(string content) => HiddenCharacters.Replaced(content.Replace('\t', ' '));
 
     private static int Width(ReadOnlySpan<char> content)
     {

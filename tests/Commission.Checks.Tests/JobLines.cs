@@ -79,7 +79,7 @@ internal static partial class JobLines
     {
         var folder = new Folder();
         foreach (var (name, text) in files)
-            folder.Files[name] = Encoding.UTF8.GetBytes(text);
+            folder.Files[name] = DrawnPhoto.OrText(name, text);
         folder.Files["job.yaml"] = Encoding.UTF8.GetBytes(yaml);
         var problems = new ProblemList();
         var reading = JobReader.Read(new JobSource("job.yaml", "job.yaml", folder, null), RefrigerantCatalogue.Names, problems);

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Text;
 using Commission.Checks.Kernel;
 using Commission.Checks.Recording;
 using Commission.Fluids;
@@ -17,7 +16,7 @@ internal static class JobText
 
     /// <summary>Reads a job; a problem fails the test with its own words.</summary>
     /// <param name="yaml">The job file.</param>
-    /// <param name="files">Further files beside it: name and text.</param>
+    /// <param name="files">Further files beside it: name and text, of a photo the words it is drawn from.</param>
     public static Job Read(string yaml, params (string Name, string Text)[] files)
     {
         var problems = new ProblemList();
@@ -50,10 +49,11 @@ internal static class JobText
 
     private sealed class Folder(IEnumerable<(string Name, string Text)> files) : IJobFolder
     {
-        private readonly Dictionary<string, byte[]> _contents = files.ToDictionary(f => f.Name, f => Encoding.UTF8.GetBytes(f.Text), StringComparer.Ordinal);
+        private readonly Dictionary<string, byte[]> _contents = files.ToDictionary(f => f.Name, f => DrawnPhoto.OrText(f.Name, f.Text), StringComparer.Ordinal);
 
+        // A photo that a test says nothing about is drawn from its name.
         public FolderFile Read(string path, long mostBytes) => _contents.TryGetValue(path, out var bytes)
             ? bytes.LongLength > mostBytes ? FolderFile.Not(FolderFileState.TooLong, bytes.LongLength) : FolderFile.Of(bytes)
-            : FolderFile.Not(FolderFileState.Missing);
+            : Path.GetExtension(path) is ".jpg" or ".png" ? FolderFile.Of(DrawnPhoto.Of(path)) : FolderFile.Not(FolderFileState.Missing);
     }
 }

@@ -66,6 +66,7 @@ public sealed class DiskFolderTests : IDisposable
     [Fact]
     public void A_job_on_disk_reads_its_files_beside_it()
     {
+        File.WriteAllBytes(Path.Combine(_root, "job", "photos", "a.jpg"), DrawnPhoto.Of("plate"));
         File.WriteAllText(Path.Combine(_root, "job", "job.yaml"),
             "commission: 1\njob: {id: T, work: seasonal check, date: 2026-06-18, site: {elevation: 100 m}}\nequipment: {system: split, refrigerant: R-410A}\nphotos: [{file: photos/a.jpg, shows: label}]\n");
         var problems = new Source.ProblemList();

@@ -28,8 +28,14 @@ internal static class Reading
         return reader.ReadToEnd();
     }
 
-    public static MemoryFolder TarnLaneFolder() => new MemoryFolder()
-        .With("evacuation.csv", Data("evacuation.csv"))
-        .With("photos/outdoor-plate.jpg", "not really a photo")
-        .With("photos/gauge-isolated.jpg", "nor this");
+    public static MemoryFolder TarnLaneFolder() => new MemoryFolder
+    {
+        ["photos/outdoor-plate.jpg"] = Plate,
+        ["photos/gauge-isolated.jpg"] = Gauge,
+    }.With("evacuation.csv", Data("evacuation.csv"));
+
+    // Drawn once and small: many tests read the same job.
+    private static byte[] Plate { get; } = DrawnPhoto.Of("outdoor plate; size 64x48");
+
+    private static byte[] Gauge { get; } = DrawnPhoto.Of("gauge at isolation; size 64x48");
 }

@@ -196,6 +196,7 @@ public static class CheckCatalogue
         new TerminalDigitsCheck(),
         new PhysicsCheck(),
         new AgreementCheck(),
+        new PhotosCheck(),
         new SignatureCheck(),
     ];
 

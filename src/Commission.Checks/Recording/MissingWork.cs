@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Commission.Checks.Evidence;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Measurement.Decisions;
@@ -50,12 +51,17 @@ internal static class MissingWork
             parts.Add(Part(context, members, asked, sentence, brief, NextOf(context, members)) with { InFile = members.Select(m => m.Finding?.InFile).FirstOrDefault(i => i is not null) ?? (first.Finding is null && KeysOf(members, asked) is { Length: > 0 } keys ? string.Join(", ", keys) : null) });
         }
 
-        var shown = context.Job.Photos.Select(p => p.Shows.Value).Concat(context.Job.PhotosToFollow.Select(p => p.Shows.Value)).ToHashSet();
+        var proof = context.Get<PhotoProof>();
+        var shown = context.Job.Photos.Where(proof.Counts).Select(p => p.Shows.Value).Concat(context.Job.PhotosToFollow.Select(p => p.Shows.Value)).ToHashSet();
         var absent = required.Photos.Where(p => !shown.Contains(p.Shows)).ToList();
         if (absent.Count > 0)
         {
             var names = new ListValue([.. absent.Select(p => (MessageValue)new NameValue(MemberWords.Of(p.Shows.ToString())))], ListJoin.And);
-            parts.Add(new MissingPart([Photos], context.Present.Text(RecordMessages.PhotosMissing(names, new(absent[0].Because), new(absent[0].Pack))), context.Present.Text(RecordMessages.PhotosMissingShort(names))));
+            parts.Add(new MissingPart([Photos], context.Present.Text(RecordMessages.PhotosMissing(names, new(absent[0].Because), new(absent[0].Pack))), context.Present.Text(RecordMessages.PhotosMissingShort(names)))
+            {
+                // A photo may be there and prove nothing: the finding says which, and what to do about it.
+                NextStep = proof.Faults.IsEmpty ? null : context.Present.Text(EvidenceMessages.PhotosNext),
+            });
         }
 
         return [.. parts.OrderBy(p => WorkOrder.OfCheck(p.Checks[0]))];

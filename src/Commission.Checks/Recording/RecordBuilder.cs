@@ -194,7 +194,7 @@ public static class JobEvaluation
         return RecordBuilder.Build(
             job,
             new CheckSettings(day) { Library = library },
-            new RecordInputs(program, text, [.. reading.Files.Select(f => new InputFile(f.Name, f.Content.Length, f.Sha256))], Tree(reading.Input)));
+            new RecordInputs(program, text, [.. reading.Files.Select(f => new InputFile(f.Name, f.Length, f.Sha256))], Tree(reading.Input)));
     }
 
     private static LimitLibrary? Library(JobReading reading, Job job, ProblemList problems)

@@ -264,7 +264,7 @@ internal sealed record HoldObstacle(Message Why, Message Next)
         if (run is not { Rows: { Log: not null, Series: var series }, Parts: { Isolation: { } isolation, HoldEnd: { } end } })
             return null;
         var (pull, hold) = (Shown.Of(series, series.Times[0], isolation), Shown.Of(series, isolation, end));
-        if (hold is { Rows: >= FewRows, Values: 1, Last: 0 } || (pull.Rows >= FewRows / 2 && pull.Rows + hold.Rows >= FewRows && Shown.Of(series, series.Times[0], end).Values <= 2))
+        if (hold is { Rows: >= FewRows, Values: 1, Last: 0 } || (pull.Rows >= FewRows / 2 && hold.Rows > 0 && pull.Rows + hold.Rows >= FewRows && Shown.Of(series, series.Times[0], end).Values <= 2))
             return new(EvacuationMessages.HoldDisplayStill(VacuumText.Value(present, hold.Last), hold.Rows), EvacuationMessages.HoldDisplayNext);
         if (hold is { Still: >= ManyRows, StillFor: >= LongStill } && run.Gauge.ResolutionAt(hold.StillAt) <= SmallStep)
             return new(EvacuationMessages.HoldDisplayFrozen(VacuumText.Value(present, hold.StillAt), hold.Still), EvacuationMessages.HoldDisplayNext);

@@ -118,6 +118,7 @@ internal sealed class BinderWriter
             FieldKind.YesNo => $"YesNo({node})",
             FieldKind.Whole => field.Within is null ? $"Whole({node}, {key}, 1, 1)" : $"Whole({node}, {key}, {field.Within[0]}, {field.Within[1]})",
             FieldKind.Number => $"Number({node}, {key}, {field.Within![0]}, {field.Within[1]})",
+            FieldKind.Id => $"Id({node}, {key})",
             FieldKind.Refrigerant => $"Refrigerant({node})",
             FieldKind.Zone => $"Zone({node})",
             FieldKind.Unit => $"UnitName({node})",

@@ -11,6 +11,7 @@ internal enum FieldKind
     Whole,
     Number,
     Text,
+    Id,
     Refrigerant,
     Zone,
     Unit,

@@ -183,7 +183,9 @@ internal sealed class SchemaReader
                 return FieldKind.AnyDifference;
             case "range":
                 return FieldKind.QuantityRange;
-            case "id" or "photo" or "kit":
+            case "id":
+                return FieldKind.Id;
+            case "photo" or "kit":
                 return FieldKind.Text;
             case "" or "water":
                 break;

@@ -102,6 +102,8 @@ internal sealed partial class PartBinder(BindingContext context)
 
     private Given<string>? Text(SourceNode? node, string key) => node is SourceScalar scalar ? WordBinder.Text(context, scalar, key) : null;
 
+    private Given<string>? Id(SourceNode? node, string key) => node is SourceScalar scalar ? WordBinder.Id(context, scalar, key) : null;
+
     private Given<string>? Refrigerant(SourceNode? node) => node is SourceScalar scalar ? WordBinder.Refrigerant(context, scalar) : null;
 
     private Given<string>? Zone(SourceNode? node) => node is SourceScalar scalar ? WordBinder.Zone(context, scalar) : null;

@@ -13,6 +13,7 @@ namespace Commission.Jobs.Binding;
 internal static class WordBinder
 {
     private const int LongestText = 4_000;
+    private const int LongestId = 64;
 
     private static readonly Unit PureNumber = UnitTable.Find("1", Dimension.Ratio)!;
 
@@ -64,7 +65,45 @@ internal static class WordBinder
             }
         }
 
-        return Give(context, scalar, text, text);
+        if (text.FirstOrDefault(HiddenCharacters.TurnsDirection) is not '\0' and var turning)
+        {
+            context.Complain(scalar, string.Create(CultureInfo.InvariantCulture, $"\"{key}\" holds a character that turns the direction of what is read (U+{(int)turning:X4})."), "", "Delete it: what is read has to be what is written.", "hidden-character");
+            return null;
+        }
+
+        if (HiddenCharacters.CanBeSeen(text))
+            return Give(context, scalar, text, text);
+        context.Complain(scalar, $"Nothing of \"{key}\" can be seen: it is written in characters without a shape.", "", "Write it in letters, or delete the line.", "hidden-character");
+        return null;
+    }
+
+    /// <summary>A short name that files, pages and codes carry: on one line, without what cannot be seen and without the sign that separates the parts of a record's code.</summary>
+    public static Given<string>? Id(BindingContext context, SourceScalar scalar, string key)
+    {
+        if (Text(context, scalar, key) is not { Value: var id } given)
+            return null;
+        if (id.Length > LongestId)
+        {
+            context.Complain(scalar, string.Create(CultureInfo.InvariantCulture, $"\"{key}\" has {id.Length} characters."),
+                string.Create(CultureInfo.InvariantCulture, $"A name of at most {LongestId} is expected."), "Shorten it; a longer story belongs in the notes.", "too-long");
+            return null;
+        }
+
+        if (UnfitSign(id) is not { } sign)
+            return given;
+        context.Complain(scalar, $"\"{key}\" {ValueText.Quoted(id)} holds {sign}.", "A name on one line is expected.", "Write it with letters, digits, spaces, - _ . / only.", "unfit-id");
+        return null;
+    }
+
+    private static string? UnfitSign(string id)
+    {
+        if (id.AsSpan().IndexOfAny("\n\r\u0085\u2028\u2029") >= 0)
+            return "a line break";
+        if (id.Contains('\t', StringComparison.Ordinal))
+            return "a tab";
+        if (id.Contains('|', StringComparison.Ordinal))
+            return "|, which separates the parts of the record's code";
+        return HiddenCharacters.HasShapeless(id) ? "a character that cannot be seen" : null;
     }
 
     private static bool HasLoneSurrogate(string text)

@@ -8,6 +8,26 @@ public interface IJobFolder
     /// <param name="mostBytes">A longer file is not read.</param>
     /// <returns>The bytes, or why there are none.</returns>
     FolderFile Read(string path, long mostBytes);
+
+    /// <summary>Opens a file of the folder, for reading what need not be kept.</summary>
+    /// <param name="path">Path inside the folder, as for <see cref="Read"/>.</param>
+    /// <param name="mostBytes">A longer file is not opened.</param>
+    /// <returns>The open file, or why there is none; whoever asked closes it.</returns>
+    OpenFile Open(string path, long mostBytes)
+    {
+        var file = Read(path, mostBytes);
+        return new OpenFile(file.State, file.State == FolderFileState.Read ? new MemoryStream(file.Bytes, writable: false) : null, file.Length);
+    }
+}
+
+/// <summary>A file that was opened, or why it was not.</summary>
+/// <param name="State">What became of it.</param>
+/// <param name="Content">Its bytes from the first on; null unless it was opened.</param>
+/// <param name="Length">Its length in bytes, when known.</param>
+public sealed record OpenFile(FolderFileState State, Stream? Content, long Length) : IDisposable
+{
+    /// <inheritdoc/>
+    public void Dispose() => Content?.Dispose();
 }
 
 /// <summary>A file that was read, or why it was not.</summary>
@@ -70,23 +90,49 @@ public sealed class DiskFolder : IJobFolder
     /// <inheritdoc/>
     public FolderFile Read(string path, long mostBytes)
     {
-        ArgumentNullException.ThrowIfNull(path);
+        var (state, file) = Find(path, mostBytes);
         try
         {
-            if (Real(Path.Combine(_root, path)) is not { } real)
-                return FolderFile.Not(FolderFileState.Missing);
-            if (!IsInside(real))
-                return FolderFile.Not(FolderFileState.Outside);
-            var file = new FileInfo(real);
-            if (!file.Exists)
-                return FolderFile.Not(FolderFileState.Missing);
-            if (file.Length > mostBytes)
-                return FolderFile.Not(FolderFileState.TooLong, file.Length);
-            return FolderFile.Of(File.ReadAllBytes(real));
+            return state == FolderFileState.Read ? FolderFile.Of(File.ReadAllBytes(file!.FullName)) : FolderFile.Not(state, file?.Length ?? 0);
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
             return FolderFile.Not(FolderFileState.Unreadable);
+        }
+    }
+
+    /// <inheritdoc/>
+    public OpenFile Open(string path, long mostBytes)
+    {
+        var (state, file) = Find(path, mostBytes);
+        try
+        {
+            return new OpenFile(state, state == FolderFileState.Read ? new FileStream(file!.FullName, FileMode.Open, FileAccess.Read, FileShare.Read, bufferSize: 0) : null, file?.Length ?? 0);
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            return new OpenFile(FolderFileState.Unreadable, null, 0);
+        }
+    }
+
+    // The file behind a path, with its length where it may be read or is too long to be.
+    private (FolderFileState State, FileInfo? File) Find(string path, long mostBytes)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        try
+        {
+            if (Real(Path.Combine(_root, path)) is not { } real)
+                return (FolderFileState.Missing, null);
+            if (!IsInside(real))
+                return (FolderFileState.Outside, null);
+            var file = new FileInfo(real);
+            if (!file.Exists)
+                return (FolderFileState.Missing, null);
+            return (file.Length > mostBytes ? FolderFileState.TooLong : FolderFileState.Read, file);
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            return (FolderFileState.Unreadable, null);
         }
     }
 

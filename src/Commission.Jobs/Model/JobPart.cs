@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Commission.Jobs.Photos;
 using Commission.Source;
 using Commission.Source.Yaml;
 
@@ -18,6 +19,12 @@ public abstract record JobPart
 
     /// <summary>The parts it is made of.</summary>
     internal virtual IEnumerable<JobPart> Children() => [];
+}
+
+public sealed partial record Photo
+{
+    /// <summary>What the file shows of itself, once it was read; not a key.</summary>
+    public PhotoFacts? Picture { get; init; }
 }
 
 public sealed partial record LogFile

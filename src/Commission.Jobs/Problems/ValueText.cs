@@ -21,13 +21,13 @@ internal static class ValueText
     public static string Quoted(string text)
     {
         const int most = 60;
-        var line = text.ReplaceLineEndings(" ");
+        var line = HiddenCharacters.Replaced(text.ReplaceLineEndings(" "));
         var shown = new StringBuilder();
         foreach (var rune in line.EnumerateRunes())
         {
             if (shown.Length >= most)
                 return $"\"{shown}…\"";
-            shown.Append(Rune.IsControl(rune) ? "?" : rune.ToString());
+            shown.Append(rune.ToString());
         }
 
         return $"\"{shown}\"";

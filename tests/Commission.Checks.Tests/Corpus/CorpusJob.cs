@@ -73,8 +73,8 @@ internal sealed partial record CorpusJob
             Files =
             [
                 .. Directory.EnumerateFiles(folder, "*.csv").Where(f => yaml.Contains(Path.GetFileName(f), StringComparison.Ordinal)).Select(f => (Path.GetFileName(f), File.ReadAllText(f))),
-                // What a photo shows is what the crew says it shows; the file only has to be there.
-                .. Photo().Matches(yaml).Select(m => m.Groups["file"].Value).Distinct(StringComparer.Ordinal).Select(name => (name, name)),
+                // What a photo shows is what the crew says it shows: each is drawn from its name, or from the words of NAME.photos.txt.
+                .. Photo().Matches(yaml).Select(m => m.Groups["file"].Value).Distinct(StringComparer.Ordinal).Select(photo => (photo, Drawn(folder, name).GetValueOrDefault(photo, photo))),
             ],
             Story = Words(root, "story")[0],
             Source = Words(root, "source")[0],
@@ -89,6 +89,11 @@ internal sealed partial record CorpusJob
             Ordinary = Words(root, "ordinary") is ["yes"],
         };
     }
+
+    // A line for each photo that is not drawn from its own name: "photos/end.jpg: plate; size 160x120".
+    private static Dictionary<string, string> Drawn(string folder, string name) => Path.Combine(folder, $"{name}.photos.txt") is var path && File.Exists(path)
+        ? File.ReadAllLines(path).Where(l => l.Length > 0).Select(l => l.Split(": ", 2)).ToDictionary(l => l[0], l => l[1], StringComparer.Ordinal)
+        : [];
 
     private static Dictionary<string, string[]> Marks(YamlMappingNode root, string key) => root.Children.TryGetValue(key, out var node)
         ? ((YamlMappingNode)node).Children.ToDictionary(c => ((YamlScalarNode)c.Key).Value!, c => Words(c.Value), StringComparer.Ordinal)

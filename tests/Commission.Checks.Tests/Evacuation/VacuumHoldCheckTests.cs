@@ -31,8 +31,8 @@ public sealed class VacuumHoldCheckTests
     [Fact]
     public void Every_reading_until_the_stated_time_counts()
     {
-        // 1020 micron at 8 min, back to 700 at 10 min.
-        var found = One(Id, Job(Logged()), Held(12, m => m <= 8 ? 90 * m : Math.Max(400, 720 - (160 * (m - 8)))));
+        // 1020 micron at 8 min, back to 960 at 10 min.
+        var found = One(Id, Job(Logged()), Held(12, m => m <= 8 ? 90 * m : Math.Max(660, 720 - (30 * (m - 8)))));
         Assert.Equal(Verdict.Fail, found.Verdict);
         Assert.Equal(1020 * Micron, found.Measured!.Value.Si, 0.05);
         Assert.Contains("past 1000 micron after 7.", found.Statement, StringComparison.Ordinal);

@@ -101,7 +101,7 @@ public sealed class JobProfileTests
 
     private static CheckContext ProofContext(string photos)
     {
-        var job = JobText.Read(JobLines.Of($"limits: {{packs: [photo-proof]}}\n{photos}"), [.. "abcde".Select(c => ($"{c}.jpg", "\u00ff\u00d8 invented"))]);
+        var job = JobText.Read(JobLines.Of($"limits: {{packs: [photo-proof]}}\n{photos}"), [.. "abcde".Select(c => ($"{c}.jpg", $"picture {c}"))]);
         return new CheckContext(job, new CheckSettings(job.Identity.Date.Value));
     }
 

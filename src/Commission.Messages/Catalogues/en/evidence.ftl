@@ -42,3 +42,47 @@ no-instrument-help = Say on which instrument each reading was taken, once with t
 log-digits = Of { $count } changes of the vacuum log { $round } end in 0 or 5 of the display's own step; a display that counts does that once in five.
 log-digits-kind = a fact about digits; numbers written or rounded by hand are one reason
 log-digits-next = Compare the log with the gauge's own file or its photos.
+
+# $count (count) - how many photos
+photos-good =
+    { $count ->
+        [one] The photo is a whole picture, large enough to read.
+       *[other] { $count } photos are whole pictures of their own, large enough to read.
+    }
+
+# $file (text) - the photo
+# $line (name) - its line in the job file
+# $other (text) - the photo it is a copy of
+# $other-line (name) - that one's line
+photo-copied = { $file } (line { $line }) is the same picture as { $other } (line { $other-line }), byte for byte
+
+# $file (text) - the photo
+# $line (name) - its line in the job file
+# $size (text) - its width and height
+# $least (text) - the least width and height
+photo-small = { $file } (line { $line }) has { $size } pixels, and below { $least } nothing can be read off it
+
+# $first (message) - what is wrong with one photo
+# $more (message) - what is wrong with the others
+photos-faults = { $first }; { $more }
+
+photos-next = Name the photo as the camera took it, another one for each thing to be shown; a picture sent through a messenger arrives small.
+
+# $earlier (text) - one photo
+# $earlier-line (name) - its line in the job file
+# $later (text) - the other
+# $later-line (name) - its line in the job file
+photos-alike = { $earlier } (line { $earlier-line }) and { $later } (line { $later-line }) look nearly the same; one may be a copy of the other, or both were taken from one place.
+
+# $file (text) - the photo
+# $line (name) - its line in the job file
+# $taken (text) - the camera's time
+photo-other-day = By the camera's clock { $file } (line { $line }) was taken on { $taken }, a day without work on this job.
+
+# $file (text) - the photo
+# $line (name) - its line in the job file
+# $taken (text) - the camera's time
+# $written (text) - the time written
+photo-other-time = By the camera's clock { $file } (line { $line }) was taken on { $taken }; the job says { $written }.
+
+photo-time-next = Was the camera's clock right? If so, the photo belongs to another visit or the time written is wrong: name the right photo, or correct the time.

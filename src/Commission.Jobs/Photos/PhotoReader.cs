@@ -1,0 +1,143 @@
+using System.Buffers;
+using System.Text;
+
+namespace Commission.Jobs.Photos;
+
+/// <summary>A picture that was decoded to its end.</summary>
+/// <param name="Format">JPEG or PNG.</param>
+/// <param name="Width">Width as stored, pixels.</param>
+/// <param name="Height">Height as stored, pixels.</param>
+/// <param name="Grid">Its brightness.</param>
+/// <param name="Exif">What the camera wrote beside it.</param>
+internal sealed record DecodedPhoto(string Format, int Width, int Height, BrightnessGrid Grid, ExifNotes Exif);
+
+/// <summary>
+/// Looks at a file that was named as a photo: what it is, whether it decodes to its end, what it looks like. The one place where strangers'
+/// pictures are decoded. Bounded by construction: the file's length by the folder, pixels and passes by the decoders before they begin, memory by a few rows
+/// (of a JPEG in passes, by its pixels); nothing that a file holds makes it throw.
+/// </summary>
+internal static class PhotoReader
+{
+    private const int HeadBytes = 512;
+
+    // Turned by a quarter: EXIF 2.32, tag 274.
+    private const int FirstQuarterTurn = 5;
+
+    /// <summary>Reads a photo.</summary>
+    /// <param name="stream">The file.</param>
+    /// <param name="most">Its greatest length in bytes.</param>
+    /// <returns>What is kept of it, or why it is none.</returns>
+    /// <exception cref="IOException">The file itself cannot be read.</exception>
+    public static PhotoReading Read(Stream stream, long most)
+    {
+        using var source = new PhotoSource(stream, most);
+        var head = source.Head(HeadBytes);
+        if (FormatOf(head) is { } fault)
+            return new PhotoReading(null, fault);
+        try
+        {
+            var decoded = IsPng(head) ? PngPhoto.Decode(source) : JpegPhoto.Decode(source);
+            var hash = source.Finish();
+            var (width, height) = decoded.Exif.Orientation >= FirstQuarterTurn ? (decoded.Height, decoded.Width) : (decoded.Width, decoded.Height);
+            return new PhotoReading(new PhotoFacts(decoded.Format, width, height, decoded.Grid.Print(decoded.Exif.Orientation), decoded.Exif.Taken, hash, source.Length), null);
+        }
+        catch (PhotoStopException stop)
+        {
+            return new PhotoReading(null, stop.Fault);
+        }
+        // Two decoders with hundreds of ways to meet nonsense: whatever they make of it, the file is damaged and the program goes on.
+        catch (Exception nonsense) when (nonsense is (not IOException) or EndOfStreamException)
+        {
+            return new PhotoReading(null, PhotoFault.Damaged);
+        }
+    }
+
+    private static bool IsPng(ReadOnlySpan<byte> head) => head.StartsWith<byte>([0x89, (byte)'P', (byte)'N', (byte)'G', (byte)'\r', (byte)'\n', 0x1A, (byte)'\n']);
+
+    private static bool IsJpeg(ReadOnlySpan<byte> head) => head.StartsWith<byte>([0xFF, 0xD8, 0xFF]);
+
+    // Null for a JPEG or PNG.
+    private static PhotoFault? FormatOf(ReadOnlySpan<byte> head)
+    {
+        if (head.IsEmpty)
+            return PhotoFault.Empty;
+        if (IsPng(head) || IsJpeg(head))
+            return null;
+        if (ForeignFormats.Of(head) is { } what)
+            return PhotoFault.Foreign(what);
+        return IsText(head) ? PhotoFault.Text : PhotoFault.Unknown;
+    }
+
+    // UTF-16 tells itself by its mark; anything else is text when it is UTF-8 without control characters, the last character perhaps cut.
+    private static bool IsText(ReadOnlySpan<byte> head)
+    {
+        if (head.StartsWith<byte>([0xFF, 0xFE]) || head.StartsWith<byte>([0xFE, 0xFF]))
+            return true;
+        while (!head.IsEmpty)
+        {
+            var state = Rune.DecodeFromUtf8(head, out var rune, out var length);
+            if (state != OperationStatus.Done)
+                return state == OperationStatus.NeedMoreData;
+            if (Rune.IsControl(rune) && rune.Value is not ('\t' or '\r' or '\n'))
+                return false;
+            head = head[length..];
+        }
+
+        return true;
+    }
+}
+
+/// <summary>Formats of pictures and other files that are named as photos by mistake, told by their first bytes.</summary>
+internal static class ForeignFormats
+{
+    private static readonly (int At, byte[] Bytes, string What)[] Signs =
+    [
+        (0, "GIF8"u8.ToArray(), "a GIF picture"),
+        (0, "BM"u8.ToArray(), "a BMP picture"),
+        (0, "II*\0"u8.ToArray(), "a TIFF picture or a camera's raw file"),
+        (0, "MM\0*"u8.ToArray(), "a TIFF picture or a camera's raw file"),
+        (8, "WEBP"u8.ToArray(), "a WebP picture"),
+        (0, [0xFF, 0x0A], "a JPEG XL picture"),
+        (4, "JXL "u8.ToArray(), "a JPEG XL picture"),
+        (4, "jP  "u8.ToArray(), "a JPEG 2000 picture"),
+        (0, [0xFF, 0x4F, 0xFF, 0x51], "a JPEG 2000 picture"),
+        (0, "8BPS"u8.ToArray(), "a layered picture (PSD)"),
+        (0, "%PDF"u8.ToArray(), "a PDF document"),
+        (0, "PK\x03\x04"u8.ToArray(), "a ZIP archive or an office document"),
+        (0, "<svg"u8.ToArray(), "an SVG drawing"),
+        (0, [0x1A, 0x45, 0xDF, 0xA3], "a video"),
+    ];
+
+    // Brands of the ISO base media file format, 14496-12: pictures have their own, everything else is a video.
+    private static readonly (string Brands, string What)[] Media =
+    [
+        ("heic heix heim heis hevc hevx mif1 msf1", "a HEIC picture, as many phones write them"),
+        ("avif avis", "an AVIF picture"),
+        ("crx ", "a camera's raw file"),
+    ];
+
+    /// <summary>What a file is in words; null when no sign is known.</summary>
+    /// <param name="head">Its first bytes.</param>
+    public static string? Of(ReadOnlySpan<byte> head)
+    {
+        if (head.Length >= 12 && head[4..].StartsWith("ftyp"u8))
+        {
+            var brand = Encoding.Latin1.GetString(head.Slice(8, 4));
+            foreach (var (brands, what) in Media)
+            {
+                if (brands.Contains(brand, StringComparison.Ordinal))
+                    return what;
+            }
+
+            return "a video";
+        }
+
+        foreach (var (at, bytes, what) in Signs)
+        {
+            if (head.Length >= at + bytes.Length && head[at..].StartsWith(bytes))
+                return what;
+        }
+
+        return null;
+    }
+}
