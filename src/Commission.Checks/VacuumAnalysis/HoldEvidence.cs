@@ -359,7 +359,7 @@ internal readonly record struct HoldDecision(HoldConclusion Conclusion, CannotTe
 
     // A term of the other kind may hide beneath what was found if it is this much smaller.
     private const double Minor = 0.3;
-    private const double MinorLine = 0.12;
+    private const double MinorLine = 0.2;
 
     // Slowing down is suspected below the margin that would prove it.
     private const double Suspicion = 3.5;

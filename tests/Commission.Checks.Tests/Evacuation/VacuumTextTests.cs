@@ -1,6 +1,5 @@
-using Commission.Checks.VacuumAnalysis;
-using Commission.Checks.Evacuation;
 using Commission.Checks.Kernel;
+using Commission.Checks.VacuumAnalysis;
 using Xunit;
 
 namespace Commission.Checks.Tests.Evacuation;

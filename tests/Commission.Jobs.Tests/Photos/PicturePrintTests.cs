@@ -30,7 +30,9 @@ public sealed class PicturePrintTests(ITestOutputHelper output)
                 DrawnPhoto.Jpeg(640, 480, scene, 30), DrawnPhoto.Jpeg(640, 480, scene, 60, progressive: true), DrawnPhoto.Jpeg(400, 300, scene, 75), DrawnPhoto.Jpeg(320, 240, scene, 50),
                 DrawnPhoto.Jpeg(800, 600, scene, 85), DrawnPhoto.Png(new PngKind(640, 480, 8, 0), scene), DrawnPhoto.Jpeg(640, 480, (x, y) => Math.Min(255, (scene(x, y) * 1.1) + 6), 80),
             })
+            {
                 copies.Add(original.DistanceTo(Print(copy)));
+            }
         }
 
         var others = (from i in Enumerable.Range(0, Scenes) from j in Enumerable.Range(0, i) select originals[i].DistanceTo(originals[j])).ToList();
