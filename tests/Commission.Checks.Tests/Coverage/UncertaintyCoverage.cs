@@ -49,7 +49,7 @@ public sealed class UncertaintyCoverage(ITestOutputHelper output)
         var study = Small[Enum.Parse<ErrorModel>(model)].Value;
         var figures = CoverageFigures.Of([.. study.Outcomes[quantity]]);
         output.WriteLine(Row(study.Model, quantity, figures, null));
-        Assert.True(figures.Count >= Short * 0.9, $"{figures.Count} outcomes");
+        Assert.True(figures.Count >= Short * 0.8, $"{figures.Count} outcomes");
         Assert.True(!figures.IsMissed, $"{100 * figures.Coverage:0.0} % of {figures.Count}");
 
         // The rms of n errors is known to a relative 1/√(2n).

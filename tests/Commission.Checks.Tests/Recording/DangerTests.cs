@@ -18,7 +18,7 @@ public sealed class DangerTests
         var marked = 0;
         foreach (var job in VerdictTable.Rows.Select(r => r.Job).Distinct(StringComparer.Ordinal))
         {
-            var record = JobLines.Record(job);
+            var record = JobLines.Record(job, ("plate.jpg", "plate"), ("label.jpg", "label"));
             AssertMarked(record);
             marked += record.Findings.Count(f => f.IsDanger);
         }

@@ -18,7 +18,7 @@ public sealed class VerdictTableTests
     /// <summary>Checks without a middle: what misses their limit is told, or stands as a condition, and does not fail.</summary>
     private static readonly HashSet<string> Telling = new(StringComparer.Ordinal)
     {
-        "evidence.coverage", "evidence.instruments-identified", "evidence.repeated", "evidence.resolution", "evidence.terminal-digits", "charge.stabilised", "charge.running-condition", "charge.method-validity",
+        "evidence.coverage", "evidence.instruments-identified", "evidence.photos", "evidence.repeated", "evidence.resolution", "evidence.terminal-digits", "charge.stabilised", "charge.running-condition", "charge.method-validity",
         "evacuation.conditions", "safety.concentration-limit", "refrigerant.suction-drier",
     };
 

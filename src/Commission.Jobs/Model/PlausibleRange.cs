@@ -2,7 +2,7 @@ using System.Globalization;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
 
-namespace Commission.Jobs.Binding;
+namespace Commission.Jobs.Model;
 
 /// <summary>What a key's quantity is a number of, the units of bare numbers, and the range outside which the value cannot be.</summary>
 /// <param name="Key">The key.</param>
