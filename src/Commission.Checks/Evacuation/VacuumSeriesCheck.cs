@@ -74,7 +74,7 @@ internal sealed class VacuumSeriesCheck : ICheck
         if (run.ReadingsBeginLate is { } late && late > Disagreement)
             yield return $"The readings begin {EvacuationClock.Span(late)} after the isolation that is written.";
         if (run.LogBeginsLate is { } after)
-            yield return $"The log begins {EvacuationClock.Span(after)} after the pump: what it pulled through before is not shown.";
+            yield return EvacuationMessages.SeriesBeginsLate(new(after));
         if (run.Rows.Log is { Every: > 1 } log)
             yield return EvacuationMessages.SeriesThinned(new(log.File), log.Every);
         if (run.Rows.Log is not null && !evacuation.Levels.IsEmpty)

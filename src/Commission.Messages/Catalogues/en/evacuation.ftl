@@ -374,6 +374,9 @@ rig-time-not-written-next = Say in what time the closed rig rose; if nobody look
 coldest-not-read = the temperature of the coldest part is not written
 coldest-not-read-next = Read the temperature of the coldest part before the pump is stopped, or take it from the crew's notes.
 
+# $after (duration) - time from the pump's start to the log's first row
+series-begins-late = The log begins { $after } after the pump: what it pulled through before is not shown.
+
 # $file (text) - name of the log
 # $every (count) - of how many readings one was kept
 series-thinned = { $file } holds more readings than a vacuum needs: one of { $every } was read, and the last.
