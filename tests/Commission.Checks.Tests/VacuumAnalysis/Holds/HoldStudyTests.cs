@@ -15,7 +15,17 @@ public sealed class HoldStudyTests(ITestOutputHelper output)
     private static readonly Lazy<(OwnSeries Series, HoldResult Said)[]> Own = new(() =>
         [.. Enumerable.Range(0, Series).Select(i => (Series: OwnSeries.Draw(Seed, i), i)).Select(s => (s.Series, s.Series.Hold.Analyze(HoldDraws.Of(Seed + 1, s.i), s.Series.Limit)))]);
 
-    public static TheoryData<string> Kinds() => [.. FooledKinds.All.Select(k => k.Name)];
+    // What fools it still; each leaves the list with its repair.
+    private static readonly string[] Open =
+    [
+        "pump cracked open every few minutes, small teeth", "pump reopened, a written cooling that cannot explain it", "leak through a valve core once the tool is off",
+        "gauge warms up and hides a leak", "display freezes in the hold", "a flat stretch copied over a leak", "the pump's last minutes copied into the hold",
+        "rising numbers made by a spreadsheet", "last digits by hand", "falling numbers made by a spreadsheet",
+    ];
+
+    public static TheoryData<string> Kinds() => [.. FooledKinds.All.Select(k => k.Name).Except(Open)];
+
+    public static TheoryData<string> OpenKinds() => [.. Open];
 
     [Fact]
     public void No_leak_is_called_tight_and_no_tight_hold_leaking()
@@ -58,6 +68,10 @@ public sealed class HoldStudyTests(ITestOutputHelper output)
     }
 
     [Theory(Explicit = true)]
+    [MemberData(nameof(OpenKinds))]
+    public void Nothing_wrong_should_be_said_of(string kind) => Nothing_wrong_is_said_of(kind);
+
+    [Theory]
     [MemberData(nameof(Kinds))]
     public void Nothing_wrong_is_said_of(string kind)
     {
