@@ -331,7 +331,9 @@ public sealed class ReadingCorrectorTests
         var low = context.Readings.Pressure("a", ReadingName.VaporPressure, row.VaporPressure!);
         var high = context.Readings.Pressure("b", ReadingName.LiquidPressure, row.LiquidPressure!);
         Assert.Contains(low.Value.Budget, b => b.Cause.Name == "low: failed its check");
-        Assert.Equal(psi, (high.Value - low.Value).Budget.Where(b => b.Cause.Name == "low: failed its check").Sum(b => b.Contribution) / Psi * Math.Sqrt(3), 1e-6);
+        var left = (high.Value - low.Value).Budget.Where(b => b.Cause.Name == "low: failed its check").ToArray();
+        Assert.True(left.Length <= 1, "two causes where there is one gauge");
+        Assert.Equal(psi, left.Sum(b => b.Contribution) / Psi * Math.Sqrt(3), 1e-6);
     }
 
     // 5 % of a maker, u 2.88675 %: return and supply of two probes share nothing, of one probe half of the variance.
