@@ -22,7 +22,7 @@ internal sealed class RepeatedCheck : ICheck
 
     public CheckHelp Help { get; } = new(
         "Do two rows of readings agree to the last digit although a running system never stands quite still? Does a stretch of a log come twice?",
-        "probability that two rows agree by chance = Π over pressures and temperatures of P(same digits), for a scatter as small as the pack assumes; remarked on below the pack's probability. Logs: a stretch of many different values that comes twice, digit for digit",
+        "probability that two rows agree by chance = Π over pressures and temperatures of P(same digits), for a scatter as small as the pack assumes; remarked on below the pack's probability. Logs: a stretch that comes twice, digit for digit and at the same pace, of many different values or of rows that chance repeats less than once in 10¹² logs, by how often one value follows the other near by",
         "Scatter from reading to reading and the probability: common practice, no source.",
         RecordWords.Text(EvidenceMessages.RowsRepeatedNext, Language.English));
 
@@ -67,7 +67,7 @@ internal sealed class RepeatedCheck : ICheck
     private Finding Log(CheckContext context, Jobs.Model.ReadSeries log)
     {
         var finding = context.Finding(this, "vacuum log").Use("evacuation log", context.Job.Evacuation!.Series!.File, context.Get<EvacuationRun>().Gauge.Id);
-        if (RepeatedStretch.Find(log.Values) is not { } found)
+        if (RepeatedStretch.Find(log.Values, log.Times) is not { } found)
             return finding.Decide(true).Say("No stretch of the log comes twice.").Build();
         return finding.LookAt("Look at both stretches of the file; export the log again from the gauge.").Information(
             string.Create(CultureInfo.InvariantCulture, $"{found.Length} values in a row from row {log.Rows[found.First]} of {log.File} come again from row {log.Rows[found.Second]}, digit for digit."), "a fact about two stretches; it says nothing about why");
@@ -105,60 +105,4 @@ internal sealed class RepeatedCheck : ICheck
     private static string Small(double probability) => probability >= 1e-3
         ? string.Create(CultureInfo.InvariantCulture, $"once in {1 / probability:#,0}")
         : $"once in 10{string.Concat(((int)-Math.Floor(Math.Log10(probability)) - 1).ToString(CultureInfo.InvariantCulture).Select(d => "⁰¹²³⁴⁵⁶⁷⁸⁹"[d - '0']))}";
-}
-
-/// <summary>Finds a stretch of a log that comes twice. A flat hold repeats a few values for ever, so only stretches of many different values count.</summary>
-internal static class RepeatedStretch
-{
-    /// <summary>Values a stretch has at least.</summary>
-    public const int Shortest = 30;
-
-    private const int LeastDifferent = 15;
-    private const ulong Base = 1_000_003;
-
-    /// <summary>The first stretch that comes again, in full length.</summary>
-    /// <param name="values">The log.</param>
-    /// <returns>Begin of both stretches and their length; null when nothing comes twice.</returns>
-    public static (int First, int Second, int Length)? Find(IReadOnlyList<double> values)
-    {
-        if (values.Count < 2 * Shortest)
-            return null;
-        var highest = 1UL;
-        for (var i = 1; i < Shortest; i++)
-            highest *= Base;
-        var seen = new Dictionary<ulong, int>();
-        var counts = new Dictionary<double, int>();
-        var hash = 0UL;
-        for (var end = 0; end < values.Count; end++)
-        {
-            if (end >= Shortest)
-            {
-                var gone = values[end - Shortest];
-                hash -= Bits(gone) * highest;
-                if (--counts[gone] == 0)
-                    counts.Remove(gone);
-            }
-
-            hash = (hash * Base) + Bits(values[end]);
-            counts[values[end]] = counts.GetValueOrDefault(values[end]) + 1;
-            var begin = end - Shortest + 1;
-            if (begin < 0 || counts.Count < LeastDifferent || seen.TryAdd(hash, begin))
-                continue;
-            var first = seen[hash];
-            if (begin - first >= Shortest && Same(values, first, begin) is >= Shortest and var length)
-                return (first, begin, length);
-        }
-
-        return null;
-    }
-
-    private static ulong Bits(double value) => BitConverter.DoubleToUInt64Bits(value) * 0x9E3779B97F4A7C15UL;
-
-    private static int Same(IReadOnlyList<double> values, int first, int second)
-    {
-        var length = 0;
-        while (second + length < values.Count && first + length < second && values[first + length].Equals(values[second + length]))
-            length++;
-        return length;
-    }
 }

@@ -2,14 +2,16 @@ using System.Globalization;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Checks.NitrogenAnalysis;
+using Commission.Checks.VacuumAnalysis;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Evidence;
 
-/// <summary>Numbers finer than their instrument shows, and a test pressure that stood still while the temperature moved it.</summary>
+/// <summary>Numbers finer than their instrument shows, a test pressure that stood still while the temperature moved it, and a vacuum log steadier than its gauge.</summary>
 internal sealed class ResolutionCheck : ICheck
 {
     // Half a step is lost to rounding on either side; a whole one more leaves room for a gauge that sticks.
@@ -22,8 +24,8 @@ internal sealed class ResolutionCheck : ICheck
     public string Title => "Resolution";
 
     public CheckHelp Help { get; } = new(
-        "Is a reading written finer than its instrument can show? Did the test pressure stand still to the last digit although the temperature moved enough to move it?",
-        "the number is a multiple of the instrument's resolution, in the same unit; expected change p·ΔT/T less its U against two steps of the gauge",
+        "Is a reading written finer than its instrument can show? Did the test pressure stand still to the last digit although the temperature moved enough to move it? Does a vacuum hold run on a straight line to the last digit although the display went up and down before?",
+        "the number is a multiple of the instrument's resolution, in the same unit; expected change p·ΔT/T less its U against two steps of the gauge; distance of each row of the hold from a straight line against three quarters of a step",
         "Definition of resolution (VIM 4.14, from memory); ideal gas for the size of the change; factors: common practice, no source.",
         "Write what the display shows. Where a pressure stood still, look at the gauge, the valve before it and where the temperature was taken.");
 
@@ -33,12 +35,17 @@ internal sealed class ResolutionCheck : ICheck
             yield return finer;
         if (context.Job.PressureTest is { Tightness: { From: { } from, To: { } to } } test && StoodStill(context, test, from, to) is { } still)
             yield return still;
+        if (context.Job.Evacuation is not null && context.Get<EvacuationRun>() is var run && TooSteady.Of(run) is { } steady)
+        {
+            yield return context.Finding(this, "vacuum log").Use("evacuation log", run.Evacuation.Series?.File, run.Gauge.Id).LookAt(EvidenceMessages.LogDigitsNext)
+                .Information(EvidenceMessages.LogSteady(steady.Rows, VacuumText.Value(context.Present, steady.Scatter)), EvidenceMessages.LogSteadyKind);
+        }
     }
 
     private Finding? Finer(CheckContext context)
     {
         var kit = context.Get<InstrumentKit>();
-        var compared = new List<(HandReading Reading, UsedInstrument Instrument, Given<QuantityValue> Step, bool IsFiner)>();
+        var compared = new List<(HandReading Reading, UsedInstrument Instrument, Given<Jobs.Model.QuantityValue> Step, bool IsFiner)>();
         foreach (var reading in context.Get<HandReadings>().All)
         {
             if (reading.Step is not null && kit.For(reading.Reading, reading.With) is { } instrument && instrument.ResolutionGiven(reading.Si) is { } resolution && SameUnit(reading.Text, resolution.Value.Unit)
@@ -62,12 +69,12 @@ internal sealed class ResolutionCheck : ICheck
                 $"Written finer than the instrument shows: {string.Join("; ", fine.Select(c => $"{c.Reading.Name} {c.Reading.Text} on {c.Instrument.Id}, which shows {c.Step.Text}"))}.", "a mean of several readings is one reason");
     }
 
-    private Finding? StoodStill(CheckContext context, Jobs.Model.PressureTest test, HoldPoint from, HoldPoint to)
+    private Finding? StoodStill(CheckContext context, Jobs.Model.PressureTest test, Jobs.Model.HoldPoint from, Jobs.Model.HoldPoint to)
     {
         var gauge = context.Get<InstrumentKit>().For(ReadingName.PressureTest, test.With);
         if (from.Temperature.IsEmpty || to.Temperature.IsEmpty || (gauge?.ResolutionAt(from.Pressure.Value.Pascals) ?? from.Pressure.Step) is not { } step || step <= 0)
             return null;
-        double Mean(HoldPoint point) => point.Temperature.Average(t => t.Value.Si);
+        double Mean(Jobs.Model.HoldPoint point) => point.Temperature.Average(t => t.Value.Si);
         var (cold, warm) = (Mean(from), Mean(to));
         var pressure = from.Pressure.Value.ToAbsolute(context.Get<SiteAtmosphere>().Pressure).Si;
         var expected = pressure * ((warm / cold) - 1);

@@ -18,10 +18,11 @@ internal sealed class TerminalDigitsCheck : ICheck
     private const double StepsApart = 10;
     private const double SameStep = 0.01;
 
-    // Far from what chance does with so many values (binomial, one in five: seven in ten of fifty lie nine deviations away).
-    private const int FewestOfLog = 50;
+    // Far from what chance does with so many values (binomial, one in five: seven in ten of twenty-five lie six deviations away). One that only hops between two neighbours ends so every other time.
+    private const int FewestOfLog = 25;
     private const double MostRound = 0.7;
     private const int HalfRound = 5;
+    private const double OffStep = 0.02;
 
     public string Id => "evidence.terminal-digits";
 
@@ -82,14 +83,18 @@ internal sealed class TerminalDigitsCheck : ICheck
                 pressures.Add(series.Pressures[i]);
         }
 
-        var steps = new DisplaySteps(pressures, 0);
+        // A display may be coarser higher up, never finer: up to the highest value that is no round one its steps are the fine ones.
+        if (pressures.Count == 0 || run.Gauge.ResolutionAt(pressures.Min()) is not (> 0 and var step) || pressures.Exists(p => Math.Abs((p / step) - Math.Round(p / step)) > OffStep))
+            return null;
+        bool IsRound(double pascals) => (long)Math.Round(pascals / step) % HalfRound == 0;
+        var fine = pressures.Where(p => !IsRound(p)).DefaultIfEmpty().Max();
         var (count, round) = (0, 0);
         for (var i = 1; i < pressures.Count; i++)
         {
-            if (pressures[i].Equals(pressures[i - 1]) || steps.At(pressures[i]) is not (> 0 and var step))
+            if (pressures[i].Equals(pressures[i - 1]) || pressures[i] > fine)
                 continue;
             count++;
-            round += (long)Math.Round(pressures[i] / step) % HalfRound == 0 ? 1 : 0;
+            round += IsRound(pressures[i]) ? 1 : 0;
         }
 
         return count < FewestOfLog || round <= MostRound * count ? null : context.Finding(this, "vacuum log").Use("evacuation log", run.Evacuation.Series?.File, run.Gauge.Id)

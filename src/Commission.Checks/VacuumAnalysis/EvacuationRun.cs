@@ -20,6 +20,9 @@ internal sealed class EvacuationRun : IAnalysis<EvacuationRun>
     private const double TemperatureDrift = 1;
     private const double LongestSlack = 60;
 
+    // Time constant with which pipes and coils take the temperature of the air, s (common practice, no source).
+    private const double MetalCools = 300;
+
     // A log that begins later and already under vacuum did not see the pump pull down.
     private const double LateLog = 120;
     private const double UnderVacuum = 5000;
@@ -91,9 +94,16 @@ internal sealed class EvacuationRun : IAnalysis<EvacuationRun>
         return "the circuit has a drier, which takes up water";
     }
 
-    // At most all of it was water vapor, which falls with its saturation; the gauge's own scatter comes on top.
-    private bool CoolingExplains(double before, double after) => Hold?.Fall is not { } fall
-        || (WaterVapor.SaturationPressure(before) is { Ok: true, Value: var warm } && WaterVapor.SaturationPressure(after) is { Ok: true, Value: var cold } && fall.Low + fall.Scatter >= fall.High * cold / warm);
+    // At most all of it was water vapor, which falls with its saturation; the gauge's own scatter comes on top. In a minute metal cools by a part of the whole change only.
+    private bool CoolingExplains(double before, double after)
+    {
+        if (Hold?.Fall is not { } fall)
+            return true;
+        var minute = before + ((after - before) * (1 - Math.Exp(-PressureFall.Minute / MetalCools)));
+        return WaterVapor.SaturationPressure(before) is { Ok: true, Value: var warm } && WaterVapor.SaturationPressure(after) is { Ok: true, Value: var cold }
+            && WaterVapor.SaturationPressure(minute) is { Ok: true, Value: var soon }
+            && fall.Low + fall.Scatter >= fall.High * cold / warm && fall.SteepestMinute + (fall.Scatter / fall.High) >= soon / warm;
+    }
 
     /// <summary>What the hold shows of its cause; null without a hold.</summary>
     public HoldResult? Hold => _hold.Value;
@@ -251,6 +261,10 @@ internal sealed record HoldObstacle(Message Why, Message Next)
     private const double LongStill = 300;
     private const int FewRows = 10;
 
+    // A display that went up and down turned so often before that so long without a turn happens once in a million holds.
+    private const double Chance = 1e-6;
+    private const int Some = 20;
+
     // From one row to the next, seconds apart, no gas leaves a closed circuit.
     private const double SuddenShare = 0.3;
     private const double Sudden = 15;
@@ -266,20 +280,26 @@ internal sealed record HoldObstacle(Message Why, Message Next)
         var (pull, hold) = (Shown.Of(series, series.Times[0], isolation), Shown.Of(series, isolation, end));
         if (hold is { Rows: >= FewRows, Values: 1, Last: 0 } || (pull.Rows >= FewRows / 2 && hold.Rows > 0 && pull.Rows + hold.Rows >= FewRows && Shown.Of(series, series.Times[0], end).Values <= 2))
             return new(EvacuationMessages.HoldDisplayStill(VacuumText.Value(present, hold.Last), hold.Rows), EvacuationMessages.HoldDisplayNext);
-        if (hold is { Still: >= ManyRows, StillFor: >= LongStill } && run.Gauge.ResolutionAt(hold.StillAt) <= SmallStep)
+        if (hold.StillFor >= LongStill && run.Gauge.ResolutionAt(hold.StillAt) <= SmallStep && (hold.Still >= ManyRows || (hold.Still >= Some && StandsBeyondChance(hold, Shown.Of(series, isolation - (2 * LongStill), isolation)))))
             return new(EvacuationMessages.HoldDisplayFrozen(VacuumText.Value(present, hold.StillAt), hold.Still), EvacuationMessages.HoldDisplayNext);
         if (hold.Drop is { } row)
             return new(EvacuationMessages.HoldJumped(VacuumText.Value(present, series.Pressures[row - 1]), VacuumText.Value(present, series.Pressures[row]), run.Clock.Time(series.Times[row])), EvacuationMessages.HoldJumpedNext);
         return run.Parts.MissedBreaks is [var missed, ..] ? new(EvacuationMessages.HoldBreakMissing(run.Clock.Time(missed)), EvacuationMessages.HoldBreakMissingNext) : null;
     }
 
-    // What the display showed over a stretch: rows, up to three different values, the longest run of one value, and the row at which it dropped at once.
-    private readonly record struct Shown(int Rows, int Values, double Last, int Still, double StillFor, double StillAt, int? Drop)
+    private static bool StandsBeyondChance(in Shown hold, in Shown before)
+    {
+        var rows = before.Rows + hold.Rows - hold.Still;
+        return Math.Pow(1 - ((double)(before.Turns + hold.Turns) / Math.Max(rows, 1)), hold.Still) < Chance;
+    }
+
+    // What the display showed over a stretch: rows, up to three different values, the longest run of one value, the row at which it dropped at once, and how often it turned.
+    private readonly record struct Shown(int Rows, int Values, double Last, int Still, double StillFor, double StillAt, int? Drop, int Turns)
     {
         public static Shown Of(VacuumSeries series, double from, double to)
         {
             HashSet<double> values = [];
-            var (rows, still, stillFor, stillAt, since, run) = (0, 0, 0.0, 0.0, 0.0, 0);
+            var (rows, still, stillFor, stillAt, since, run, turns, way) = (0, 0, 0.0, 0.0, 0.0, 0, 0, 0);
             var last = double.NaN;
             int? drop = null;
             for (var i = series.IndexAtOrAfter(from); i < series.Count && series.Times[i] <= to; i++)
@@ -290,6 +310,8 @@ internal sealed record HoldObstacle(Message Why, Message Next)
                 rows++;
                 if (values.Count < 3)
                     values.Add(value);
+                if (rows > 1 && Math.Sign(value - last) is not 0 and var turned)
+                    (turns, way) = (turns + (turned == -way ? 1 : 0), turned);
                 (run, since) = value.Equals(last) ? (run + 1, since) : (1, series.Times[i]);
                 if (run > still)
                     (still, stillFor, stillAt) = (run, series.Times[i] - since, value);
@@ -298,7 +320,7 @@ internal sealed record HoldObstacle(Message Why, Message Next)
                 last = value;
             }
 
-            return new(rows, values.Count, rows > 0 ? last : 0, still, stillFor, stillAt, drop);
+            return new(rows, values.Count, rows > 0 ? last : 0, still, stillFor, stillAt, drop, turns);
         }
 
         // Down by its share at once, and down it stays: a lone spike turns nothing.

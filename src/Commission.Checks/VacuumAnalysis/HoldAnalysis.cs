@@ -40,7 +40,7 @@ internal static class HoldAnalysis
         var rows = HoldScreening.Of(series, isolation, end, skip, gauge.Resolution);
         var length = rows.Rows.To is { } last ? last - isolation : 0;
         var allowed = Math.Max(options.AllowedRise ?? 0, 0) * (options.AllowedAfter is { } after and > 0 ? Longer(length / after) : 1);
-        var counting = Math.Max(5 * rows.Resolution, 0.1 * allowed);
+        var counting = Math.Max(5 * rows.ResolutionAtStart, 0.1 * allowed);
         var nothing = new HoldResult
         {
             Conclusion = HoldConclusion.CannotTell,
@@ -69,17 +69,19 @@ internal static class HoldAnalysis
         var withSource = decision.Preferred is HoldModel.Source or HoldModel.Outgassing or HoldModel.LineAndSource && evidence.CanFitSource;
         var isBounded = decision is { Wander: null, Reason: not (CannotTellReason.NoCurveFits or CannotTellReason.SpeedsUp or CannotTellReason.Falling or CannotTellReason.TooFewBlocks) };
         var parameters = isBounded ? HoldParameters.Of(evidence, decision.Preferred, gauge, options.TemperatureDrift) : default;
+        var held = decision.Conclusion == HoldConclusion.Held;
+        var slope = Counted(parameters.Slope, nothing, rows.Drop, evidence.SettlesDown(decision.Preferred) ? evidence.SlopeBesideSource.High : 0);
         return nothing with
         {
             Conclusion = decision.Conclusion,
             Reason = decision.Reason,
             Preferred = decision.Preferred,
             Evidence = evidence.Table(),
-            Slope = decision.Conclusion == HoldConclusion.Held ? Counted(parameters.Slope, nothing, rows.Drop) : parameters.Slope,
+            Slope = held ? slope : parameters.Slope,
             Wander = decision.Wander,
             SlowsDown = decision.Preferred != HoldModel.Flat && evidence.Aicc(evidence.Line) - evidence.Aicc(evidence.Both) >= HoldEvidence.Richer,
             ExcludesOutgassing = evidence.ExcludesOutgassing(options.Pumped ?? nothing.Length),
-            SlopeWithCauses = decision.Conclusion == HoldConclusion.Held && Counted(parameters.Slope, nothing, rows.Drop) is null ? null : parameters.SlopeWithCauses,
+            SlopeWithCauses = held && slope is null ? null : parameters.SlopeWithCauses,
             Plateau = parameters.Plateau,
             TimeConstant = parameters.TimeConstant,
             RiseSeen = preferred.At(evidence.Blocks.Span) - preferred.At(0),
@@ -99,9 +101,9 @@ internal static class HoldAnalysis
     private static double Longer(double times) => times < 1 ? times : Math.Sqrt(times);
 
     // What fell by so much may have gone on falling behind a rise. What is less than counts may be hidden by a gauge that warms or a room that cools, whatever the scatter says.
-    private static Interval? Counted(Interval? slope, HoldResult hold, double drop) => slope is not { } s || hold.Length <= 0 ? slope
+    private static Interval? Counted(Interval? slope, HoldResult hold, double drop, double beside) => slope is not { } s || hold.Length <= 0 ? slope
         : s.High < 0 ? null
-        : s with { High = Math.Max(s.High, hold.CountingRise / hold.Length) + (2 * drop / hold.Length) };
+        : s with { High = Math.Max(Math.Max(s.High, beside), hold.CountingRise / hold.Length) + (2 * drop / hold.Length) };
 
     /// <summary>ρ from the residuals of the richest curve, and the rows a block needs.</summary>
     private static (double Correlation, int Rows) ChooseBlocks(HoldScreening rows, double counting)
@@ -130,15 +132,10 @@ internal static class HoldAnalysis
         if (length > most && most > 0 && RootMeanSquare(Means(residuals, rows.Times, most).Means) < Negligible * counting)
             length = most;
 
-        var digitChanges = 0;
-        for (var i = 1; i < n; i++)
-            digitChanges += rows.Resolution > 0 && Digit(i) != Digit(i - 1) ? 1 : 0;
         if (rows.Resolution > 0)
-            length = Math.Max(length, (double)n / Math.Max(digitChanges, 1));
+            length = Math.Max(length, n / Math.Max(rows.StepsTaken, 1));
         length = Math.Max(length, (double)n / MostBlocks);
         return (rho, Math.Clamp((int)Math.Ceiling(length - 1e-9), 1, n));
-
-        double Digit(int i) => Math.Round(rows.Pressures[i] / rows.Resolution);
     }
 
     private static double[] RichestResiduals(HoldScreening rows)

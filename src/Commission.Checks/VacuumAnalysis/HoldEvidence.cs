@@ -156,6 +156,9 @@ internal sealed class HoldEvidence
         return n <= k + 1 ? null : n * Math.Log(Math.Max(rss / n, _floor)) + (2 * k) + (2.0 * k * (k + 1) / (n - k - 1));
     }
 
+    /// <summary>Whether the readings settle downwards by the evidence: then what rises beneath is seen only beside that.</summary>
+    internal bool SettlesDown(HoldModel preferred) => FreeBoth.Step < 0 && Aicc(FreeBoth) <= Aicc(Fit(preferred)) - Richer;
+
     /// <summary>Whether gas given off by walls that were pumped for so long, s, is excluded: its rate would have fallen over the hold, and a straight line fits better by what a richer curve needs.</summary>
     internal bool ExcludesOutgassing(double pumped) =>
         _slow.Length > 0 && Aicc(Line) is { } line && _slow.All(f => Aicc(f.BestUpTo(pumped).Rss, 3) - line >= Excluded);
@@ -381,6 +384,12 @@ internal readonly record struct HoldDecision(HoldConclusion Conclusion, CannotTe
         if (line.Slope + reach < 0 && -line.Slope * hold > counting)
             return CannotTell(CannotTellReason.Falling, preferred);
 
+        // A leak that begins late has not risen by much yet, and a gauge that settles hides one.
+        if (rows.LateRate * hold > counting)
+            return CannotTell(CannotTellReason.SpeedsUp, preferred);
+        if (HidesRise(evidence, counting, preferred))
+            return CannotTell(CannotTellReason.Falling, preferred);
+
         // What never moved by more than counts has not risen by more than counts, whatever the statistics.
         if (!rows.EndsOverRange && (Range(rows.Pressures) + rows.Resolution) * hold <= counting * evidence.Blocks.Span)
             return new HoldDecision(HoldConclusion.Held, Reason: null, preferred);
@@ -414,6 +423,10 @@ internal readonly record struct HoldDecision(HoldConclusion Conclusion, CannotTe
     private static bool HasWandered(HoldEvidence evidence, HoldScreening rows, double counting, HoldModel preferred) =>
         Range(rows.Pressures) <= MostWander * counting
         && (evidence.Preferred is null || preferred is HoldModel.Flat || Misses(evidence, counting, preferred));
+
+    // A reading that settles downwards, with a rise beneath it that counts and does not show.
+    private static bool HidesRise(HoldEvidence evidence, double counting, HoldModel preferred) =>
+        evidence.FreeLine.Slope * evidence.Length <= counting && evidence.SettlesDown(preferred) && evidence.SlopeBesideSource is { Low: > 0, High: var most } && most * evidence.Length > counting;
 
     // A rise that speeds up, and one that no curve follows, have a reason that is in none of the curves: nothing is said of its size.
     private static CannotTellReason? Shapeless(HoldEvidence evidence, double counting, HoldModel preferred)

@@ -10,6 +10,12 @@ internal sealed class HoldScreening
     // A closed vacuum does not deepen: a fall beyond scatter and this share of the level is a pump that pulls again, a part that is cut off, or a gauge that drifts.
     private const double FallShare = 0.1;
 
+    private const double MostStepsOfRow = 3;
+    private const int FewestOfLateRise = 30;
+    private const double LateEnds = 0.1;
+    private const double LateDeviations = 5;
+    private const double LateTimes = 3;
+
     private HoldScreening(double[] times, double[] pressures, double interval, double resolution, HoldRows rows, bool endsOverRange)
     {
         Times = times;
@@ -29,8 +35,14 @@ internal sealed class HoldScreening
     /// <summary>Median time between used rows, s.</summary>
     internal double Interval { get; }
 
-    /// <summary>The stated resolution, or the smallest step the readings really make, whichever is larger, Pa.</summary>
+    /// <summary>The stated resolution, or the smallest step the readings really make, whichever is larger, Pa: where it is coarsest.</summary>
     internal double Resolution { get; }
+
+    /// <summary>The same where the hold begins, Pa.</summary>
+    internal double ResolutionAtStart { get; private init; }
+
+    /// <summary>Steps of the display that the readings went through, of each row no more than a few, because those of a quick start say nothing of a slow end.</summary>
+    internal double StepsTaken { get; private init; }
 
     internal HoldRows Rows { get; }
 
@@ -50,6 +62,38 @@ internal sealed class HoldScreening
         {
             var tenth = Math.Max(1, Pressures.Length / 10);
             return Pressures.AsSpan(Pressures.Length - tenth).ToArray().Average() - Pressures.AsSpan(0, tenth).ToArray().Average();
+        }
+    }
+
+    /// <summary>
+    /// Rate over the last third, Pa/s, where it stands out: three times what the first half rose at, and five times the scatter about the straight line through that half;
+    /// zero where it does not. What begins late has no curve, and in few independent readings no statistics.
+    /// </summary>
+    internal double LateRate
+    {
+        get
+        {
+            var (begin, span) = (Times[0], Times[^1] - Times[0]);
+            var half = Times.AsSpan()[..FirstAfter(begin + (span / 2))];
+            if (Times.Length < FewestOfLateRise || half.Length < FewestOfLateRise / 3)
+                return 0;
+            var first = StraightLine.Through(half, Pressures.AsSpan()[..half.Length]);
+            var (from, to) = (Mean(2.0 / 3, LateEnds), Mean(1 - (LateEnds / 2), LateEnds));
+            var rise = to.Pressure - from.Pressure;
+            var rate = rise / (to.Time - from.Time);
+            return rise > LateDeviations * Math.Max(first.Scatter, Resolution) && rate > LateTimes * first.Slope ? rate : 0;
+
+            int FirstAfter(double time) => Array.BinarySearch(Times, time) is var at && at >= 0 ? at : ~at;
+
+            (double Time, double Pressure) Mean(double middle, double width)
+            {
+                var (low, high) = (FirstAfter(begin + ((middle - (width / 2)) * span)), FirstAfter(begin + ((middle + (width / 2)) * span)));
+                (low, high) = (Math.Min(low, Times.Length - 1), Math.Clamp(high, low + 1, Times.Length));
+                var (time, pressure) = (0.0, 0.0);
+                for (var i = low; i < high; i++)
+                    (time, pressure) = (time + (Times[i] / (high - low)), pressure + (Pressures[i] / (high - low)));
+                return (time, pressure);
+            }
         }
     }
 
@@ -90,9 +134,19 @@ internal sealed class HoldScreening
         var fall = LargestFall(times, pressures, steps);
         return new HoldScreening([.. times], [.. pressures], interval, steps.Largest, rows, EndsAbove(series, from, to))
         {
-            Drop = fall?.Size ?? 0,
+            ResolutionAtStart = pressures.Count > 0 ? steps.At(pressures[0]) : steps.Largest,
+            StepsTaken = StepsThrough(pressures, steps),
+            Drop = Math.Max(fall?.Size ?? 0, SuddenFalls.Of(times, pressures, steps)),
             Fall = fall is not null && fall.Size > fall.Scatter + (FallShare * fall.High) ? fall : null,
         };
+    }
+
+    private static double StepsThrough(List<double> pressures, DisplaySteps steps)
+    {
+        var sum = 0.0;
+        for (var i = 1; i < pressures.Count; i++)
+            sum += steps.At(pressures[i]) is > 0 and var step ? Math.Min(MostStepsOfRow, Math.Round(Math.Abs(pressures[i] - pressures[i - 1]) / step)) : 1;
+        return sum;
     }
 
     // The highest before each row against it; single rows are smoothed away, so that scatter is what stays between neighbours.
@@ -114,10 +168,26 @@ internal sealed class HoldScreening
             var fall = p[top] - p[i];
             var least = Math.Max(scatter, 3 * steps.At(p[top]));
             if (fall > least && !(fall <= largest?.Size))
-                largest = new PressureFall(times[top], times[i], p[top], p[i], least);
+                largest = new PressureFall(times[top], times[i], p[top], p[i], least, 1);
         }
 
-        return largest;
+        return largest is null ? null : largest with { SteepestMinute = SteepestMinute(times, p, largest) };
+    }
+
+    // The smallest share of its level that a minute of the fall left, rows further apart than that from one to the next.
+    private static double SteepestMinute(List<double> times, double[] p, PressureFall fall)
+    {
+        var share = 1.0;
+        var from = 0;
+        for (var i = 1; i < p.Length && times[i] <= fall.To; i++)
+        {
+            while (from < i - 1 && times[i] - times[from] > PressureFall.Minute)
+                from++;
+            if (times[from] >= fall.From && p[from] > 0)
+                share = Math.Min(share, p[i] / p[from]);
+        }
+
+        return share;
     }
 
     private static double MedianSlope(List<double> times, List<double> p, int start, int length)
@@ -159,17 +229,23 @@ internal sealed class HoldScreening
             for (var k = 0; k < window.Length; k++)
                 window[k] = p[start + k] - slope * (times[start + k] - times[i]);
             window.Sort();
-            distance[i] = Math.Abs(p[i] - window[HalfWindow]);
+            distance[i] = p[i] - window[HalfWindow];
         }
 
         // Without scatter and without resolution there is no yardstick for a spike.
-        var scatter = OutlierDeviations * 1.4826 * SampledMedian.Of(distance);
+        var scatter = OutlierDeviations * 1.4826 * SampledMedian.Of([.. distance.Select(Math.Abs)]);
         if (scatter <= 0 && steps.Largest <= 0)
             return 0;
-        var kept = 0;
-        for (var i = 0; i < distance.Length; i++)
+        bool IsFar(int i) => Math.Abs(distance[i]) > Math.Max(scatter, 3 * steps.At(p[i]));
+
+        // What comes nearer row by row from the first on settles: a quick source seen by a slow logger, and no spike.
+        var settling = 0;
+        while (settling < HalfWindow && IsFar(settling) && (settling == 0 || distance[settling] / distance[settling - 1] is > 0 and < 1))
+            settling++;
+        var kept = settling > 1 ? settling : 0;
+        for (var i = kept; i < distance.Length; i++)
         {
-            if (distance[i] > Math.Max(scatter, 3 * steps.At(p[i])))
+            if (IsFar(i))
                 continue;
             times[kept] = times[i];
             p[kept++] = p[i];
@@ -188,10 +264,59 @@ internal sealed class HoldScreening
 /// <param name="High">Pa.</param>
 /// <param name="Low">Pa.</param>
 /// <param name="Scatter">What a fall has to exceed to be one, Pa.</param>
-internal sealed record PressureFall(double From, double To, double High, double Low, double Scatter)
+/// <param name="SteepestMinute">What its steepest minute left of the level, as a share of 1.</param>
+internal sealed record PressureFall(double From, double To, double High, double Low, double Scatter, double SteepestMinute)
 {
+    /// <summary>A minute, s.</summary>
+    public const double Minute = 60;
+
     /// <summary>Pa.</summary>
     public double Size => High - Low;
+}
+
+/// <summary>
+/// Falls within half a minute that are far beyond what the readings do in any other half minute, where as many rises do not face them: somebody who opens the
+/// valve to the pump again and again. A gauge that swings or hops does both.
+/// </summary>
+internal static class SuddenFalls
+{
+    private const double Window = 30;
+    private const double Deviations = 6 * 1.4826;
+    private const int Fewest = 3;
+
+    /// <summary>What the falls took away together, Pa; zero where there are too few of them.</summary>
+    public static double Of(List<double> times, List<double> pressures, DisplaySteps steps)
+    {
+        var n = pressures.Count;
+        if (n < 2)
+            return 0;
+        var changes = new double[n - 1];
+        for (int i = 0, j = 1; i < n - 1; i++)
+        {
+            j = Math.Max(j, i + 1);
+            while (j < n - 1 && times[j + 1] - times[i] <= Window)
+                j++;
+            changes[i] = pressures[j] - pressures[i];
+        }
+
+        var middle = SampledMedian.Of(changes);
+        var far = Deviations * SampledMedian.Of([.. changes.Select(c => Math.Abs(c - middle))]);
+        var (falls, rises, taken, inOne, deepest) = (0, 0, 0.0, 0, 0.0);
+        for (var i = 0; i < changes.Length; i++)
+        {
+            var sign = Math.Abs(changes[i] - middle) > Math.Max(far, 3 * steps.At(pressures[i])) ? Math.Sign(changes[i]) : 0;
+            if (sign != inOne)
+            {
+                (falls, rises) = (falls + (sign < 0 ? 1 : 0), rises + (sign > 0 ? 1 : 0));
+                (taken, deepest, inOne) = (taken + deepest, 0, sign);
+            }
+
+            if (sign < 0)
+                deepest = Math.Max(deepest, -changes[i]);
+        }
+
+        return falls - rises >= Fewest ? taken + deepest : 0;
+    }
 }
 
 /// <summary>
@@ -213,7 +338,7 @@ internal sealed class DisplaySteps
     public DisplaySteps(List<double> pressures, double stated)
     {
         _stated = stated;
-        SortedDictionary<int, List<double>> differences = [];
+        var differences = new SortedDictionary<int, List<double>>(Comparer<int>.Create((a, b) => b.CompareTo(a)));
         for (var i = 1; i < pressures.Count; i++)
         {
             var (octave, d) = (Octave(pressures[i]), Math.Abs(pressures[i] - pressures[i - 1]));
@@ -221,14 +346,18 @@ internal sealed class DisplaySteps
                 of.Add(d);
         }
 
+        // From the top down: a display does not become finer upwards.
+        var above = double.PositiveInfinity;
         foreach (var (octave, steps) in differences)
         {
             if (steps.Count < Fewest)
                 continue;
             steps.Sort();
             var smallest = steps[0];
-            if (steps.Count(d => Math.Abs((d / smallest) - Math.Round(d / smallest)) < Whole) >= Repeats * steps.Count)
-                _byOctave.Add(octave, smallest);
+            if (steps.Count(d => Math.Abs((d / smallest) - Math.Round(d / smallest)) < Whole) < Repeats * steps.Count)
+                continue;
+            above = Math.Min(above, smallest);
+            _byOctave.Add(octave, above);
         }
 
         Largest = Math.Max(_stated, _byOctave.Values.DefaultIfEmpty().Max());
@@ -263,6 +392,34 @@ internal sealed class DisplaySteps
 
     // The ranges of a display change at round numbers of its own unit; a quarter of a doubling is fine enough to keep two ranges apart.
     private static int Octave(double pascals) => pascals > 0 ? (int)Math.Floor(4 * Math.Log2(pascals)) : int.MinValue;
+}
+
+/// <summary>A straight line by least squares.</summary>
+/// <param name="Slope">Per second.</param>
+/// <param name="Scatter">Standard deviation about it.</param>
+/// <param name="Farthest">Largest distance from it.</param>
+internal readonly record struct StraightLine(double Slope, double Scatter, double Farthest)
+{
+    /// <summary>The line through so many points, three at least.</summary>
+    public static StraightLine Through(ReadOnlySpan<double> times, ReadOnlySpan<double> values)
+    {
+        var n = times.Length;
+        var (t, y) = (0.0, 0.0);
+        for (var i = 0; i < n; i++)
+            (t, y) = (t + (times[i] / n), y + (values[i] / n));
+        var (tt, ty) = (0.0, 0.0);
+        for (var i = 0; i < n; i++)
+            (tt, ty) = (tt + ((times[i] - t) * (times[i] - t)), ty + ((times[i] - t) * (values[i] - y)));
+        var slope = ty / tt;
+        var (rss, farthest) = (0.0, 0.0);
+        for (var i = 0; i < n; i++)
+        {
+            var off = values[i] - y - (slope * (times[i] - t));
+            (rss, farthest) = (rss + (off * off), Math.Max(farthest, Math.Abs(off)));
+        }
+
+        return new StraightLine(slope, Math.Sqrt(rss / (n - 2)), farthest);
+    }
 }
 
 /// <summary>A median of five neighbours, so that single rows turn nothing.</summary>

@@ -43,6 +43,11 @@ log-digits = Of { $count } changes of the vacuum log { $round } end in 0 or 5 of
 log-digits-kind = a fact about digits; numbers written or rounded by hand are one reason
 log-digits-next = Compare the log with the gauge's own file or its photos.
 
+# $count (count) - readings of the hold
+# $scatter (quantity) - how far a reading lay from its neighbours before
+log-steady = From the closing of the valve on { $count } readings of the vacuum log lie on a straight line to the last digit; before, the same display went up and down by { $scatter }.
+log-steady-kind = a fact about digits; numbers filled in by a formula are one reason
+
 # $count (count) - how many photos
 photos-good =
     { $count ->
