@@ -14,6 +14,12 @@ namespace Commission.Checks.Evacuation;
 /// <summary>The pressure at the end of the hold against the vapour pressure of water at the coldest part: what water it excludes, and where ice could still hide.</summary>
 internal sealed class EquilibriumHumidityCheck : ICheck
 {
+    private const double LastPart = 1.0 / 3;
+    private const double AtRest = 0.05;
+    private const double LeastStepsOfRise = 2;
+
+    // What a kelvin makes of the vapor pressure of water near room temperature: the coldest part is known no better (common practice, no source).
+    private const double ShareOfDegree = 0.065;
     private const string Kind = "says what water the hold excludes; it is no proof that the system is dry";
 
     public string Id => "evacuation.humidity";
@@ -23,7 +29,7 @@ internal sealed class EquilibriumHumidityCheck : ICheck
     public string Title => "Water at equilibrium";
 
     public CheckHelp Help { get; } = new(
-        "Were all of the gas at the end of the hold water vapour, how far would it be from saturation at the coldest part? Below saturation there is no free water at equilibrium; water in oil, insulation or a drier, and ice in a cold spot, are not seen.",
+        "Were all of the gas at the end of the hold water vapour, how far would it be from saturation at the coldest part? Below saturation, and at rest, there is no free water at equilibrium; water in oil, insulation or a drier, and ice in a cold spot, are not seen.",
         "φ = p/p_sat(T_coldest); ice hides below T_sat(p); a heat-loss gauge reads water vapour 1 to 2 times too high, so both are bands unless the gauge is a capacitance one",
         "Water: IAPWS-95; ice: IAPWS R14-08 (published). Heat-loss gauges in water vapour: 0.5 to 1 times what they show (from memory).",
         "Where the band reaches 1, or a part may be colder than the temperature named, warm the circuit, break with dry nitrogen, pull down and hold again.");
@@ -33,7 +39,7 @@ internal sealed class EquilibriumHumidityCheck : ICheck
         if (context.Job.Evacuation is not { } evacuation)
             yield break;
         var run = context.Get<EvacuationRun>();
-        var given = evacuation.ColdestPartAtEnd ?? evacuation.ColdestPart;
+        var given = run.Temperatures.Last;
         var sensor = run.Gauge.Instrument?.Described.Sensor;
         var finding = run.Name(context.Finding(this)).Use("where the gauge sat", evacuation.Gauge).Use("isolated at", evacuation.IsolatedAt)
             .Use(evacuation.ColdestPartAtEnd is null ? "coldest part" : "coldest part at the end", given).Use("sensor of the vacuum gauge", sensor, run.Gauge.Id);
@@ -59,11 +65,11 @@ internal sealed class EquilibriumHumidityCheck : ICheck
         }
 
         yield return WaterInVacuum.Read(pressure, given.Value.Si, run.Gauge.FeelsTheGas, Saturation, SaturationTemperature) is { } water
-            ? Told(context, finding, water, pressure, given, run.Gauge.FeelsTheGas)
+            ? Told(context, finding, water, pressure, given, run)
             : finding.NotEvaluated("water has no vapour pressure in the tables there", "Check the level and the temperature.");
     }
 
-    private static Finding Told(CheckContext context, FindingBuilder finding, WaterInVacuum water, double pressure, Given<Temperature> coldest, bool feelsTheGas)
+    private static Finding Told(CheckContext context, FindingBuilder finding, WaterInVacuum water, double pressure, Given<Temperature> coldest, EvacuationRun run)
     {
         var present = context.Present;
         var isIce = coldest.Value.Si < WaterSaturation.TripleTemperature;
@@ -71,21 +77,40 @@ internal sealed class EquilibriumHumidityCheck : ICheck
         var shown = VacuumText.Level(present, pressure);
         var saturation = VacuumText.Level(present, water.Saturation);
         finding.Step("p_s", $"vapour pressure of {what} at the coldest part", "p_sat(T)", coldest.Text, saturation, isIce ? "IAPWS R14-08 (published)" : "IAPWS-95, Wagner and Pruß 2002");
-        finding.Step("φ", "equilibrium humidity", "p/p_sat", $"{shown}/{saturation}", Band(water.HumidityLow, water.HumidityHigh), feelsTheGas ? "heat-loss gauge in water vapour: 0.5 to 1 times what it shows (from memory)" : "");
+        finding.Step("φ", "equilibrium humidity", "p/p_sat", $"{shown}/{saturation}", Band(water.HumidityLow, water.HumidityHigh), run.Gauge.FeelsTheGas ? "heat-loss gauge in water vapour: 0.5 to 1 times what it shows (from memory)" : "");
         finding.Step("T_h", "water or ice colder than this gives off no more", "T_sat(p)", shown, Colder(context, water), water.HiddenBelowAtMost < WaterSaturation.TripleTemperature ? "IAPWS R14-08 (published)" : "IAPWS-95, Wagner and Pruß 2002; IAPWS R14-08 (published)");
-        var meaning = water.NoFreeWaterAtEquilibrium
-            ? $"no free {what} there at equilibrium"
-            : water.HumidityLow < 1 ? $"free {what} there is neither shown nor excluded" : $"free {what} may stand there, or the gas is not water vapour alone";
-        if (water.HumidityHigh >= 1)
-            finding.Next("Warm the coldest part, break with dry nitrogen, pull down again and hold again.");
+        var rising = IsAtRest(run, pressure) ? null : VacuumText.Value(present, pressure - Earlier(run)!.Value);
+        var doubt = run.Rows.At(run.Parts.Hold!.To) is { Value: > 0 } read ? read.Expanded / read.Value : 0;
+        var below = water.ExcludesFreeWater(doubt + ShareOfDegree);
+        if (!below)
+            finding.Next(EvacuationMessages.HumidityNext);
+        else if (rising is not null)
+            finding.Next(EvacuationMessages.HumidityRisingNext);
+        var free = (isIce, below, water) switch
+        {
+            (_, true, _) when rising is not null => EvacuationMessages.HumidityRising(rising, new(run.Parts.Hold!.Length * LastPart)),
+            (false, true, _) => EvacuationMessages.HumidityNoWater,
+            (true, true, _) => EvacuationMessages.HumidityNoIce,
+            (_, _, { HumidityLow: < 1 }) => EvacuationMessages.HumidityOpen,
+            _ => EvacuationMessages.HumidityFree,
+        };
         return finding.Information(
-            $"{shown} is {Band(water.HumidityLow, water.HumidityHigh)} of the vapour pressure of {what} at {coldest.Text} ({saturation}): {meaning}. {Hidden(water)} could hide where it is colder than {Colder(context, water)}.", Kind);
+            EvacuationMessages.Humidity(
+                VacuumText.Value(present, pressure), new(Band(water.HumidityLow, water.HumidityHigh)), isIce ? EvacuationMessages.HumidityWhat.Ice : EvacuationMessages.HumidityWhat.Water,
+                new(coldest.Text), VacuumText.Value(present, water.Saturation), free, Hidden(water), new(Colder(context, water))),
+            Kind);
     }
 
-    private static string Hidden(WaterInVacuum water) =>
-        water.HiddenBelowAtMost < WaterSaturation.TripleTemperature ? "Ice"
-        : water.HiddenBelow >= WaterSaturation.TripleTemperature ? "Water"
-        : "Ice or water";
+    private static EvacuationMessages.HumidityHides Hidden(WaterInVacuum water) =>
+        water.HiddenBelowAtMost < WaterSaturation.TripleTemperature ? EvacuationMessages.HumidityHides.Ice
+        : water.HiddenBelow >= WaterSaturation.TripleTemperature ? EvacuationMessages.HumidityHides.Water
+        : EvacuationMessages.HumidityHides.Either;
+
+    // A pressure that still rises is not that of an equilibrium, whatever its level (share and part: common practice, no source).
+    private static bool IsAtRest(EvacuationRun run, double pressure) =>
+        run.Hold?.Conclusion == HoldConclusion.Held || Earlier(run) is not { } earlier || pressure - earlier <= Math.Max(AtRest * pressure, LeastStepsOfRise * (run.Hold?.Resolution ?? 0));
+
+    private static double? Earlier(EvacuationRun run) => run.Parts.Hold is { } hold ? run.Rows.Series.PressureAt(hold.To - (LastPart * hold.Length), run.Rows.LongestBridge) : null;
 
     private static string Band(double low, double high) => high - low < 0.05 * high ? Share(high) : $"{Share(low)} to {Share(high)}";
 

@@ -7,6 +7,7 @@ using Commission.Checks.VacuumAnalysis;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Evacuation;
@@ -34,8 +35,8 @@ internal sealed class LeakRateCheck : ICheck
         if (context.Job.Evacuation is not { } evacuation)
             yield break;
         var run = context.Get<EvacuationRun>();
-        var finding = run.Name(context.Finding(this)).Use("where the gauge sat", evacuation.Gauge).Use("isolated at", evacuation.IsolatedAt).Use("target", evacuation.Target)
-            .Use("decay limit", evacuation.DecayLimit?.Level).Use("coldest part", evacuation.ColdestPart).Use("coldest part at the end", evacuation.ColdestPartAtEnd);
+        var finding = run.Temperatures.NameIn(run.Name(context.Finding(this))).Use("where the gauge sat", evacuation.Gauge).Use("isolated at", evacuation.IsolatedAt).Use("target", evacuation.Target)
+            .Use("decay limit", evacuation.DecayLimit?.Level);
         foreach (var level in evacuation.Levels)
             finding.Use($"isolated at {level.At.Text}", level.Isolated);
         if (run.Obstacle is { } block)
@@ -47,7 +48,7 @@ internal sealed class LeakRateCheck : ICheck
         // The mean rise stands for levels by hand, too few for a curve, not for a log whose curve gives none.
         if ((run.Slope ?? (run.Rows.Log is null ? run.MeanRise : null)) is not { } slope || run is not { AtIsolation: { } vacuum, Hold: { } hold, Parts: { Isolation: { } isolation, HoldEnd: { } end } })
         {
-            yield return finding.NotEvaluated("the readings give no rate of rise", "Write when the valve was closed, and read the gauge then and at the end of the hold.");
+            yield return finding.NotEvaluated(EvacuationMessages.LeakRateNone, (run.Hold is { Blocks: > 0 } shown ? HoldWording.NextStep(shown) : null) ?? EvacuationMessages.LeakRateNoneNext);
             yield break;
         }
 
@@ -63,11 +64,12 @@ internal sealed class LeakRateCheck : ICheck
             finding.Use(use);
         foreach (var step in volume.Steps)
             finding.Step(step);
-        yield return Told(context, finding, hold, slope, v, volume, vacuum.Value);
+        yield return Told(context, finding, run, slope, v, volume, vacuum.Value);
     }
 
-    private static Finding Told(CheckContext context, FindingBuilder finding, HoldResult hold, Uncertain slope, Uncertain volume, SectionVolume section, double vacuum)
+    private static Finding Told(CheckContext context, FindingBuilder finding, EvacuationRun run, Uncertain slope, Uncertain volume, SectionVolume section, double vacuum)
     {
+        var hold = run.Hold!;
         var present = context.Present;
         var inflow = LeakRate.Throughput(volume, slope);
         finding.Step(
@@ -77,10 +79,17 @@ internal sealed class LeakRateCheck : ICheck
         var steady = hold.Conclusion is HoldConclusion.SteadyRise or HoldConclusion.SteadyRiseAndSource;
         // A rise that is not shown bounds the inflow; its best estimate means nothing.
         var most = hold.Slope is { High: var high } && double.IsFinite(high) ? Math.Max(high * volume.Value, inflow.Value + inflow.Expanded) : inflow.Value + inflow.Expanded;
-        var words = steady ? $"{Throughput(context, inflow.Value)} of air at most comes in with the steady rise" : most > 0 ? $"No inflow of air above {Throughput(context, most)} seen" : "No inflow seen";
+        var words = steady ? $"{Throughput(context, most)} of air at most comes in with the steady rise" : most > 0 ? $"No inflow of air above {Throughput(context, most)} seen" : "No inflow seen";
         var from = section.IsEstimated ? ", volume estimated from the line set" : "";
-        var air = steady ? inflow.Value : most;
-        var band = air > 0 ? Band(context, finding, air, vacuum) : null;
+        // A hole is given a loss of refrigerant only where a steady inflow is seen and the nitrogen does not speak against a hole.
+        var witness = NitrogenWitness.Of(context, run, hold);
+        if (witness is { SpeaksAgainstHole: true })
+        {
+            witness.NameIn(finding);
+            finding.Remark(EvacuationMessages.LeakRateWitness);
+        }
+
+        var band = steady && most > 0 && witness is not { SpeaksAgainstHole: true } ? Band(context, finding, most, vacuum) : null;
         var smallest = Smallest(context, volume.Value, vacuum);
         if (smallest is { } least)
             finding.Remark(least);

@@ -31,8 +31,8 @@ internal sealed class RiseCauseCheck : ICheck
         if (context.Job.Evacuation is not { } evacuation)
             yield break;
         var run = context.Get<EvacuationRun>();
-        var finding = run.Name(context.Finding(this)).Use("where the gauge sat", evacuation.Gauge).Use("isolated at", evacuation.IsolatedAt).Use("target", evacuation.Target)
-            .Use("decay limit", evacuation.DecayLimit?.Level).Use("coldest part", evacuation.ColdestPart).Use("coldest part at the end", evacuation.ColdestPartAtEnd);
+        var finding = run.Temperatures.NameIn(run.Name(context.Finding(this))).Use("where the gauge sat", evacuation.Gauge).Use("isolated at", evacuation.IsolatedAt).Use("target", evacuation.Target)
+            .Use("decay limit", evacuation.DecayLimit?.Level);
         foreach (var level in evacuation.Levels)
             finding.Use($"isolated at {level.At.Text}", level.Isolated);
         if (run.Obstacle is { } block)
@@ -57,14 +57,14 @@ internal sealed class RiseCauseCheck : ICheck
             finding.Measure(slope, DisplayKind.VacuumRise);
         if (NextStep(context, run) is { } next)
         {
-            // Where the hold failed, what its shape says is half the answer.
-            if (JudgedHold.HasFailed(run))
+            // Where the hold failed, what its shape says is half the answer; where it passed, a rise that goes on is to be looked at all the same.
+            if (JudgedHold.HasFailed(run) || hold is { Conclusion: HoldConclusion.SteadyRise or HoldConclusion.SteadyRiseAndSource } or { Reason: CannotTellReason.SpeedsUp })
                 finding.LookAt(next);
             else
                 finding.Next(next);
         }
 
-        if (hold.Conclusion is HoldConclusion.Source or HoldConclusion.SteadyRiseAndSource && run.Evacuation.ColdestPartAtEnd is null)
+        if (hold.Conclusion is HoldConclusion.Source or HoldConclusion.SteadyRiseAndSource && run is { Evacuation.ColdestPartAtEnd: null, Temperatures.Log: null })
             finding.Remark("Where water is left, each degree Celsius by which the coldest part warms adds about 6 % to its vapour pressure and looks like a steady rise: its temperature at the end is not written.");
         return finding.Remark(NitrogenWitness.Of(context, run, hold)?.Use(finding)).Remark(run.View.HoldRemark).Information(wording.Statement(hold), Kind);
     }
@@ -111,6 +111,8 @@ internal sealed class RiseCauseCheck : ICheck
         }
 
         Interval(finding, "a", "steady part of the rise", hold.Slope, r => VacuumText.Rate(present, r));
+        if (hold.SourcesExcludedUpTo is { } excluded)
+            finding.Step("τ_x", "time constant from which a source would look the same", "largest τ of a source alone that the readings exclude at 95 %", "", EvacuationClock.Span(excluded), "Bates and Watts, Nonlinear Regression Analysis (1988) chapter 6 (from memory)");
         Interval(finding, "p∞", "level it runs towards", hold.Plateau, p => VacuumText.Level(present, p));
         Interval(finding, "τ", "time constant", hold.TimeConstant, EvacuationClock.Span);
     }
@@ -211,7 +213,7 @@ internal sealed class NitrogenWitness
 
         var air = context.Get<SiteAtmosphere>().Value.Value;
         var pressed = loss.Start.Absolute;
-        var share = slope.Value * rows.Length / air;
+        var share = Math.Max(slope.Low, 0) * rows.Length / air;
         var choked = 1 - Math.Exp(-share);
         var viscous = 1 - Math.Exp(-share * AirOverNitrogen * ((pressed * pressed) - (air * air)) / (air * pressed));
         return new NitrogenWitness(context, nitrogen, choked, viscous);

@@ -68,9 +68,9 @@ internal sealed class RepeatedCheck : ICheck
     {
         var finding = context.Finding(this, "vacuum log").Use("evacuation log", context.Job.Evacuation!.Series!.File, context.Get<EvacuationRun>().Gauge.Id);
         if (RepeatedStretch.Find(log.Values, log.Times) is not { } found)
-            return finding.Decide(true).Say("No stretch of the log comes twice.").Build();
-        return finding.LookAt("Look at both stretches of the file; export the log again from the gauge.").Information(
-            string.Create(CultureInfo.InvariantCulture, $"{found.Length} values in a row from row {log.Rows[found.First]} of {log.File} come again from row {log.Rows[found.Second]}, digit for digit."), "a fact about two stretches; it says nothing about why");
+            return finding.Decide(true).Say(EvidenceMessages.LogNoStretch).Build();
+        return finding.LookAt(EvidenceMessages.LogStretchNext).Information(
+            EvidenceMessages.LogStretch(found.Length, Row(log.Rows[found.First]), new(log.File), Row(log.Rows[found.Second])), EvidenceMessages.LogStretchKind);
     }
 
     // Only what is known to move on a running system counts: pressures and temperatures with a step.
@@ -99,6 +99,8 @@ internal sealed class RepeatedCheck : ICheck
     private static double Apart(HandRow a, HandRow b) => a.At.Value.Clock is { } x && b.At.Value.Clock is { } y ? Math.Abs((y - x).TotalSeconds)
         : a.At.Value.Elapsed is { } p && b.At.Value.Elapsed is { } q ? Math.Abs(q.Si - p.Si)
         : double.PositiveInfinity;
+
+    private static NameValue Row(int row) => new(row.ToString(CultureInfo.InvariantCulture));
 
     private static NameValue Line(HandRow row) => new(row.Line.ToString(CultureInfo.InvariantCulture));
 

@@ -14,6 +14,7 @@ internal static class RepeatedStretch
     // A shorter stretch is looked at once its rows say something.
     private const int Seed = 12;
     private const double SeedBits = 12;
+    private const int ShortestLag = 5;
 
     // Beyond chance by so much: once in a million million logs.
     private const double BeyondChance = 40;
@@ -79,7 +80,7 @@ internal static class RepeatedStretch
                 continue;
             foreach (var first in at.First == at.Last ? [at.First] : new[] { at.Last, at.First })
             {
-                if (begin - first < Seed)
+                if (begin - first < ShortestLag)
                     continue;
                 var length = log.Same(first, begin);
                 if (bits[begin + length] - bits[begin] >= least)

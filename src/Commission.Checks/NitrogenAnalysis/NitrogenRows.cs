@@ -205,7 +205,7 @@ internal sealed class NitrogenRows
         {
             uses.Add(file.File.Use("temperature log"));
             var rows = Enumerable.Range(0, warm.Times.Length).Where(i => double.IsFinite(warm.Values[i])).ToArray();
-            return rows.Length == 0 ? null : Line([.. rows.Select(i => warm.Times[i] + Offset(warm.Start))], [.. rows.Select(i => warm.Values[i])]);
+            return rows.Length == 0 ? null : Polyline.Through([.. rows.Select(i => warm.Times[i] + Offset(warm.Start))], [.. rows.Select(i => warm.Values[i])]);
         }
 
         var read = points.Where(p => !p.Temperature.IsEmpty && p.At.Value.Clock is not null).ToList();
@@ -213,21 +213,10 @@ internal sealed class NitrogenRows
             return null;
         foreach (var p in read)
             uses.AddRange(p.Temperature.Select(t => t.Use($"temperature, {p.At.Text}")));
-        return Line(
+        return Polyline.Through(
             [.. read.Select(p => Offset(p.At.Value.Clock))],
             [.. read.Select(p => p.Temperature.Average(t => context.Readings.Temperature($"temperature, {p.At.Text}", ReadingName.PressureTestTemperature, t).Value.Value))]);
     }
-
-    private static Func<double, double> Line(double[] x, double[] y) => at =>
-    {
-        var after = Array.BinarySearch(x, at);
-        if (after >= 0)
-            return y[after];
-        after = ~after;
-        if (after == 0)
-            return y[0];
-        return after == x.Length ? y[^1] : y[after - 1] + ((y[after] - y[after - 1]) * (at - x[after - 1]) / (x[after] - x[after - 1]));
-    };
 
     private static Uncertain Mean(List<CorrectedReading> readings) => readings.Select(r => r.Value).Aggregate((a, b) => a + b) / readings.Count;
 

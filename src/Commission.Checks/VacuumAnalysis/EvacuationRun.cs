@@ -45,7 +45,7 @@ internal sealed class EvacuationRun : IAnalysis<EvacuationRun>
         DecayLimit = context.Limits.Find(LimitIds.EvacuationDecay);
         Decay = Read(DecayLimit?.Companion("after"));
         _hold = new(Analyse);
-        _obstacle = new(() => View.HoldBlock is { } block ? new HoldObstacle(block, EvacuationMessages.HoldGaugeCutOffNext) : HoldObstacle.OfDisplay(this, context.Present) ?? HoldObstacle.OfFall(this, context.Present));
+        _obstacle = new(() => View.HoldBlock is { } block ? new HoldObstacle(block, EvacuationMessages.HoldGaugeCutOffNext) : HoldObstacle.OfDisplay(this, context.Present) ?? HoldObstacle.OfFall(this, context.Present) ?? HoldObstacle.OfTeeth(this, context.Present));
     }
 
     /// <summary>The evacuation as written; one without anything when the job has none.</summary>
@@ -79,13 +79,26 @@ internal sealed class EvacuationRun : IAnalysis<EvacuationRun>
     /// <summary>Why the level at isolation says nothing of the system; null when it does.</summary>
     public HoldObstacle? LevelObstacle => View.LevelBlock is { } block ? new HoldObstacle(block, EvacuationMessages.LevelGaugeNext) : View.HoldBlock is null && Obstacle is { IsFall: false } display ? display : null;
 
+    /// <summary>Temperatures of the coldest part through the hold.</summary>
+    public ColdestPart Temperatures => field ??= new(Evacuation, Clock);
+
     /// <summary>What is written that lets an isolated vacuum deepen; null when nothing is.</summary>
     /// <param name="finding">The finding that rests on it; null where nobody tells it.</param>
     public string? WhyItMayFall(FindingBuilder? finding = null)
     {
-        finding?.Use("coldest part", Evacuation.ColdestPart).Use("coldest part at the end", Evacuation.ColdestPartAtEnd);
-        if (Evacuation is { ColdestPart: { } before, ColdestPartAtEnd: { } after } && after.Value.Si < before.Value.Si && CoolingExplains(before.Value.Si, after.Value.Si))
+        if (finding is not null)
+            Temperatures.NameIn(finding);
+        if (Hold?.Fall is { } fall && Temperatures.Log is { } log)
+        {
+            var (warm, cold) = (log(fall.From), log(fall.To));
+            if (cold < warm && Follows(fall, warm, cold))
+                return $"the coldest part cooled from {_context.Present.Text(warm, DisplayKind.Temperature)} to {_context.Present.Text(cold, DisplayKind.Temperature)} meanwhile";
+        }
+        else if (Evacuation is { ColdestPart: { } before, ColdestPartAtEnd: { } after } && after.Value.Si < before.Value.Si && CoolingExplains(before.Value.Si, after.Value.Si))
+        {
             return $"the coldest part cooled from {before.Text} to {after.Text}";
+        }
+
         if (Evacuation.Events.FirstOrDefault(e => e.What.Value == EvacuationEventKind.HeatApplied) is { } heated)
             return $"heat had been applied at {heated.At.Text}, and the circuit cooled";
         if (_context.Job.Equipment.Drier is not [var drier, ..])
@@ -94,16 +107,18 @@ internal sealed class EvacuationRun : IAnalysis<EvacuationRun>
         return "the circuit has a drier, which takes up water";
     }
 
-    // At most all of it was water vapor, which falls with its saturation; the gauge's own scatter comes on top. In a minute metal cools by a part of the whole change only.
+    // In a minute metal cools by a part of the whole change only.
     private bool CoolingExplains(double before, double after)
     {
         if (Hold?.Fall is not { } fall)
             return true;
         var minute = before + ((after - before) * (1 - Math.Exp(-PressureFall.Minute / MetalCools)));
-        return WaterVapor.SaturationPressure(before) is { Ok: true, Value: var warm } && WaterVapor.SaturationPressure(after) is { Ok: true, Value: var cold }
-            && WaterVapor.SaturationPressure(minute) is { Ok: true, Value: var soon }
-            && fall.Low + fall.Scatter >= fall.High * cold / warm && fall.SteepestMinute + (fall.Scatter / fall.High) >= soon / warm;
+        return Follows(fall, before, after) && Follows(fall with { Low = fall.High * fall.SteepestMinute }, before, minute);
     }
+
+    // At most all of it was water vapor, which falls with its saturation; the gauge's own scatter comes on top.
+    private static bool Follows(PressureFall fall, double before, double after) =>
+        WaterVapor.SaturationPressure(before) is { Ok: true, Value: var warm } && WaterVapor.SaturationPressure(after) is { Ok: true, Value: var cold } && fall.Low + fall.Scatter >= fall.High * cold / warm;
 
     /// <summary>What the hold shows of its cause; null without a hold.</summary>
     public HoldResult? Hold => _hold.Value;
@@ -228,14 +243,13 @@ internal sealed class EvacuationRun : IAnalysis<EvacuationRun>
             return null;
         var begun = Rows.Series.PressureAt(isolation, Rows.LongestBridge);
         var allowed = DecayLimit?.Upper?.Si - begun;
-        double? change = Evacuation is { ColdestPart: { } cold, ColdestPartAtEnd: { } later } ? later.Value.Si - cold.Value.Si : null;
         var pumped = PumpStarted ?? Rows.Series.Times[0];
         var skip = Math.Min(_context.Assume(LimitIds.AssumptionHoldEqualisation), Math.Max((end - isolation) / 10, _context.Assume(LimitIds.AssumptionHoldEqualisation) / 2));
         return HoldAnalysis.Analyze(
             Rows.Series, isolation, end, Gauge.CharacterAt(begun ?? DecayLimit?.Upper?.Si ?? 0), new HoldOptions(allowed, skip, TemperatureDrift)
             {
                 AllowedAfter = DecayLimit?.Companion("after"),
-                TemperatureChange = change ?? 0,
+                Warming = Temperatures.Warming(isolation, end),
                 Pumped = isolation > pumped ? isolation - pumped : null,
             });
     }
@@ -256,14 +270,22 @@ internal sealed record HoldObstacle(Message Why, Message Next)
         ? new(EvacuationMessages.HoldFell(VacuumText.Value(present, fall.High), VacuumText.Value(present, fall.Low), new(fall.To - fall.From)), EvacuationMessages.HoldFellNext) { IsFall = true }
         : null;
 
+    /// <summary>Falls within half a minute again and again; null where there are none.</summary>
+    /// <param name="run">The evacuation.</param>
+    /// <param name="present">How the job prints numbers.</param>
+    public static HoldObstacle? OfTeeth(EvacuationRun run, Presentation present) => run.Hold?.Teeth is (> 0 and var count, var taken)
+        ? new(EvacuationMessages.HoldTeeth(count, VacuumText.Value(present, taken)), EvacuationMessages.HoldFellNext) { IsFall = true }
+        : null;
+
     // A display of small steps that does not move through so many rows is no display of a gas (common practice, no source).
     private const int ManyRows = 100;
     private const double LongStill = 300;
     private const int FewRows = 10;
 
-    // A display that went up and down turned so often before that so long without a turn happens once in a million holds.
+    // A display that changed so often before, and by no less at last, does not stand for so long but once in a million holds. What levels off changes by less and less.
     private const double Chance = 1e-6;
     private const int Some = 20;
+    private const double Less = 0.5;
 
     // From one row to the next, seconds apart, no gas leaves a closed circuit.
     private const double SuddenShare = 0.3;
@@ -280,26 +302,35 @@ internal sealed record HoldObstacle(Message Why, Message Next)
         var (pull, hold) = (Shown.Of(series, series.Times[0], isolation), Shown.Of(series, isolation, end));
         if (hold is { Rows: >= FewRows, Values: 1, Last: 0 } || (pull.Rows >= FewRows / 2 && hold.Rows > 0 && pull.Rows + hold.Rows >= FewRows && Shown.Of(series, series.Times[0], end).Values <= 2))
             return new(EvacuationMessages.HoldDisplayStill(VacuumText.Value(present, hold.Last), hold.Rows), EvacuationMessages.HoldDisplayNext);
-        if (hold.StillFor >= LongStill && run.Gauge.ResolutionAt(hold.StillAt) <= SmallStep && (hold.Still >= ManyRows || (hold.Still >= Some && StandsBeyondChance(hold, Shown.Of(series, isolation - (2 * LongStill), isolation)))))
+        if (hold.StillFor >= LongStill && run.Gauge.ResolutionAt(hold.StillAt) <= SmallStep && (hold.Still >= ManyRows || (hold.Still >= Some && StandsBeyondChance(series, hold.StillFrom, hold.Still))))
             return new(EvacuationMessages.HoldDisplayFrozen(VacuumText.Value(present, hold.StillAt), hold.Still), EvacuationMessages.HoldDisplayNext);
         if (hold.Drop is { } row)
             return new(EvacuationMessages.HoldJumped(VacuumText.Value(present, series.Pressures[row - 1]), VacuumText.Value(present, series.Pressures[row]), run.Clock.Time(series.Times[row])), EvacuationMessages.HoldJumpedNext);
         return run.Parts.MissedBreaks is [var missed, ..] ? new(EvacuationMessages.HoldBreakMissing(run.Clock.Time(missed)), EvacuationMessages.HoldBreakMissingNext) : null;
     }
 
-    private static bool StandsBeyondChance(in Shown hold, in Shown before)
+    private static bool StandsBeyondChance(VacuumSeries series, int from, int rows)
     {
-        var rows = before.Rows + hold.Rows - hold.Still;
-        return Math.Pow(1 - ((double)(before.Turns + hold.Turns) / Math.Max(rows, 1)), hold.Still) < Chance;
+        if (from < Some)
+            return false;
+        var (changed, early, late) = (0, 0.0, 0.0);
+        for (var i = from - Some + 1; i < from; i++)
+        {
+            var step = series.OverRange[i] || series.OverRange[i - 1] ? 0 : Math.Abs(series.Pressures[i] - series.Pressures[i - 1]);
+            changed += step > 0 ? 1 : 0;
+            (early, late) = i < from - (Some / 2) ? (early + step, late) : (early, late + step);
+        }
+
+        return late >= Less * early && Math.Pow(1 - ((double)changed / Some), rows) < Chance;
     }
 
-    // What the display showed over a stretch: rows, up to three different values, the longest run of one value, the row at which it dropped at once, and how often it turned.
-    private readonly record struct Shown(int Rows, int Values, double Last, int Still, double StillFor, double StillAt, int? Drop, int Turns)
+    // What the display showed over a stretch: rows, up to three different values, the longest run of one value, and the row at which it dropped at once.
+    private readonly record struct Shown(int Rows, int Values, double Last, int Still, double StillFor, double StillAt, int StillFrom, int? Drop)
     {
         public static Shown Of(VacuumSeries series, double from, double to)
         {
             HashSet<double> values = [];
-            var (rows, still, stillFor, stillAt, since, run, turns, way) = (0, 0, 0.0, 0.0, 0.0, 0, 0, 0);
+            var (rows, still, stillFor, stillAt, stillFrom, since, run) = (0, 0, 0.0, 0.0, 0, 0.0, 0);
             var last = double.NaN;
             int? drop = null;
             for (var i = series.IndexAtOrAfter(from); i < series.Count && series.Times[i] <= to; i++)
@@ -310,17 +341,15 @@ internal sealed record HoldObstacle(Message Why, Message Next)
                 rows++;
                 if (values.Count < 3)
                     values.Add(value);
-                if (rows > 1 && Math.Sign(value - last) is not 0 and var turned)
-                    (turns, way) = (turns + (turned == -way ? 1 : 0), turned);
                 (run, since) = value.Equals(last) ? (run + 1, since) : (1, series.Times[i]);
                 if (run > still)
-                    (still, stillFor, stillAt) = (run, series.Times[i] - since, value);
+                    (still, stillFor, stillAt, stillFrom) = (run, series.Times[i] - since, value, i - run + 1);
                 if (rows > 1 && !series.OverRange[i - 1] && series.Times[i] - series.Times[i - 1] <= Sudden && Stays(series, i, to))
                     drop ??= i;
                 last = value;
             }
 
-            return new(rows, values.Count, rows > 0 ? last : 0, still, stillFor, stillAt, drop, turns);
+            return new(rows, values.Count, rows > 0 ? last : 0, still, stillFor, stillAt, stillFrom, drop);
         }
 
         // Down by its share at once, and down it stays: a lone spike turns nothing.

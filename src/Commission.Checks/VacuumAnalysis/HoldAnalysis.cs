@@ -20,6 +20,9 @@ internal static class HoldAnalysis
     private const int MostPreliminaryBlocks = 1500;
     private const int EnoughBlocks = 60;
     private const double Negligible = 1.0 / 30;
+    private const double MostDoubt = 2;
+    private const double MostOfStep = 0.75;
+    private const double MostWithin = 0.95;
     private const double GridRatio = 1.12;
     private const double LongestTau = 20;
     private const double RoomTemperature = ConversionFactors.CelsiusZero + 20;
@@ -37,9 +40,9 @@ internal static class HoldAnalysis
         ArgumentNullException.ThrowIfNull(gauge);
         ArgumentNullException.ThrowIfNull(options);
         var skip = options.SkipSeconds ?? Math.Clamp((end - isolation) / 10, 30, 60);
-        var rows = HoldScreening.Of(series, isolation, end, skip, gauge.Resolution);
+        var rows = HoldScreening.Of(series, isolation, end, skip, gauge.Resolution, 0.1 * Allowed(end - isolation));
         var length = rows.Rows.To is { } last ? last - isolation : 0;
-        var allowed = Math.Max(options.AllowedRise ?? 0, 0) * (options.AllowedAfter is { } after and > 0 ? Longer(length / after) : 1);
+        var allowed = Allowed(length);
         var counting = Math.Max(5 * rows.ResolutionAtStart, 0.1 * allowed);
         var nothing = new HoldResult
         {
@@ -49,14 +52,17 @@ internal static class HoldAnalysis
             Length = length,
             CountingRise = counting,
             Rows = rows.Rows,
-            Resolution = rows.Resolution,
+            Resolution = rows.ResolutionAtStart,
             Fall = rows.Fall,
         };
         if (rows.Times.Length < 3)
             return nothing;
+        double Allowed(double seconds) => Math.Max(options.AllowedRise ?? 0, 0) * (options.AllowedAfter is { } after and > 0 ? Longer(seconds / after) : 1);
 
         var (correlation, blockRows) = ChooseBlocks(rows, counting);
-        var blocks = HoldBlocks.Average(rows.Times, rows.Pressures, blockRows, rows.Interval).Drifted(options.TemperatureChange / RoomTemperature);
+        var blocks = HoldBlocks.Average(rows.Times, rows.Pressures, blockRows, rows.Interval);
+        if (options.Warming is { } warming)
+            blocks = blocks.Less(time => warming(rows.Times[0] + time) / RoomTemperature);
         var evidence = new HoldEvidence(blocks, rows.Resolution, correlation, nothing.Length, skip, rows.Interval);
         var decision = HoldDecision.Of(evidence, rows, gauge, counting);
         return Describe(nothing, evidence, decision, gauge, options, rows, skip);
@@ -69,6 +75,10 @@ internal static class HoldAnalysis
         var withSource = decision.Preferred is HoldModel.Source or HoldModel.Outgassing or HoldModel.LineAndSource && evidence.CanFitSource;
         var isBounded = decision is { Wander: null, Reason: not (CannotTellReason.NoCurveFits or CannotTellReason.SpeedsUp or CannotTellReason.Falling or CannotTellReason.TooFewBlocks) };
         var parameters = isBounded ? HoldParameters.Of(evidence, decision.Preferred, gauge, options.TemperatureDrift) : default;
+
+        // A steady part that may be as large as several times all that rose, either way, has no size.
+        if (decision.Conclusion == HoldConclusion.CannotTell && parameters.Slope is { } loose && loose.High - loose.Low > MostDoubt * Math.Abs(preferred.At(evidence.Blocks.Span) - preferred.At(0)) / evidence.Blocks.Span)
+            parameters = parameters with { Slope = null, SlopeWithCauses = null };
         var held = decision.Conclusion == HoldConclusion.Held;
         var slope = Counted(parameters.Slope, nothing, rows.Drop, evidence.SettlesDown(decision.Preferred) ? evidence.SlopeBesideSource.High : 0);
         return nothing with
@@ -79,6 +89,8 @@ internal static class HoldAnalysis
             Evidence = evidence.Table(),
             Slope = held ? slope : parameters.Slope,
             Wander = decision.Wander,
+            Teeth = rows.Teeth,
+            IsTemperatureKnown = options.Warming is not null,
             SlowsDown = decision.Preferred != HoldModel.Flat && evidence.Aicc(evidence.Line) - evidence.Aicc(evidence.Both) >= HoldEvidence.Richer,
             ExcludesOutgassing = evidence.ExcludesOutgassing(options.Pumped ?? nothing.Length),
             SlopeWithCauses = held && slope is null ? null : parameters.SlopeWithCauses,
@@ -113,9 +125,16 @@ internal static class HoldAnalysis
         var rho = HoldCorrelation.Lag1(residuals, rows.Times, rows.Interval, parameters: 4);
         var length = HoldCorrelation.BlockLength(rho);
 
+        // What lies within a step of the display is the display's own staircase, and its steps are counted below.
+        var within = 0;
+        for (var i = 0; i < n; i++)
+            within += Math.Abs(residuals[i]) <= MostOfStep * rows.StepAt(rows.Pressures[i]) ? 1 : 0;
+        if (within >= MostWithin * n)
+            (rho, length) = (0, 1);
+
         // Fast noise (digit steps, say) on top of slow wander hides the wander from lag 1: look again between means of 4, 8,
         // 16 … rows, and believe them where neighbours agree clearly more than a first-order process of this ρ would.
-        for (var m = 4; n / m >= 32; m *= 2)
+        for (var m = 4; n / m >= 32 && within < MostWithin * n; m *= 2)
         {
             var (means, times) = Means(residuals, rows.Times, m);
             var between = HoldCorrelation.Lag1(means, times, m * rows.Interval, parameters: 4);
@@ -128,8 +147,8 @@ internal static class HoldAnalysis
         }
 
         // Wander far below what counts (or the misfit of curves that are never exact) must not leave a long log without blocks.
-        var most = n / EnoughBlocks;
-        if (length > most && most > 0 && RootMeanSquare(Means(residuals, rows.Times, most).Means) < Negligible * counting)
+        var most = Math.Max(1, n / EnoughBlocks);
+        if (length > most && RootMeanSquare(Means(residuals, rows.Times, most).Means) < Negligible * counting)
             length = most;
 
         if (rows.Resolution > 0)
@@ -147,7 +166,7 @@ internal static class HoldAnalysis
         var richest = fit.FreeLine;
         if (thin.Count > 6)
         {
-            var scan = fit.Scan(Math.Max(3 * span / thin.Count, span / 100), span, 1.3);
+            var scan = fit.Scan(Math.Max(span / thin.Count, span / 100), span, 1.3);
             if (scan.Length > 0)
                 richest = fit.Best(scan, at => at.Both);
         }
@@ -192,8 +211,8 @@ internal sealed record HoldOptions(double? AllowedRise, double? SkipSeconds = nu
     /// <summary>Time after which the allowed rise is judged, s: what counts follows the length of the hold; null when none is stated.</summary>
     public double? AllowedAfter { get; init; }
 
-    /// <summary>Written change of the system's temperature over the hold, K: its part of the rise of a gas is taken off. Zero when none is written.</summary>
-    public double TemperatureChange { get; init; }
+    /// <summary>By how much the system is warmer at a time on the clock of the log than at isolation, s → K: its part of the rise of a gas is taken off. Null when it is not known.</summary>
+    public Func<double, double>? Warming { get; init; }
 
     /// <summary>Time for which the circuit was pumped before, s: outgassing slows down over so long; null when it is not known.</summary>
     public double? Pumped { get; init; }
@@ -253,6 +272,12 @@ internal sealed record HoldResult
     /// <summary>The largest fall within minutes that a closed circuit does not show; null where there is none.</summary>
     public PressureFall? Fall { get; init; }
 
+    /// <summary>Falls within half a minute again and again, and what they took away together, Pa.</summary>
+    public (int Count, double Taken) Teeth { get; init; }
+
+    /// <summary>Whether the temperature of the circuit is known through the hold.</summary>
+    public bool IsTemperatureKnown { get; init; }
+
     /// <summary>How far the pressure wandered before it came back to where it began, Pa; null where it did not.</summary>
     public double? Wander { get; init; }
 
@@ -265,7 +290,7 @@ internal sealed record HoldResult
     /// <summary>Rows used and left out.</summary>
     public required HoldRows Rows { get; init; }
 
-    /// <summary>Resolution used, Pa: stated, or the step the log really makes.</summary>
+    /// <summary>Resolution where the hold begins, Pa: stated, or the step the log really makes there.</summary>
     public required double Resolution { get; init; }
 
     /// <summary>Lag-1 correlation ρ of the residuals; null without a fit.</summary>

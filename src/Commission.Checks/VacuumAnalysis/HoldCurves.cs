@@ -197,11 +197,14 @@ internal sealed class HoldBlocks
     internal int Count => Time.Length;
 
     /// <summary>The same blocks with pressures less a share of themselves that grows in proportion to time, to <paramref name="share"/> at the end.</summary>
-    internal HoldBlocks Drifted(double share)
+    internal HoldBlocks Drifted(double share) => Less(time => share * time / Span);
+
+    /// <summary>The same blocks with pressures less a share of themselves, given the time since the first used row, s.</summary>
+    internal HoldBlocks Less(Func<double, double> share)
     {
         var value = new double[Count];
         for (var i = 0; i < Count; i++)
-            value[i] = Value[i] * (1 - share * Time[i] / Span);
+            value[i] = Value[i] * (1 - share(Time[i]));
         return new HoldBlocks(Time, HalfWidth, value, Weight, Span, Length);
     }
 

@@ -14,6 +14,9 @@ internal sealed class HoldEvidence
     // An inflow stands before the walls only where their law is all but impossible.
     private const double Excluded = 12;
 
+    // A rate that falls with a power of a third of the time since the pump was started falls like 1/t with three times that time.
+    private const double PumpedTimes = 3;
+
     private static readonly HoldShape[] SlowShapes = [HoldShape.Logarithm, HoldShape.Root];
 
     private readonly SlowFamily[] _slow;
@@ -156,12 +159,23 @@ internal sealed class HoldEvidence
         return n <= k + 1 ? null : n * Math.Log(Math.Max(rss / n, _floor)) + (2 * k) + (2.0 * k * (k + 1) / (n - k - 1));
     }
 
+    /// <summary>What is left at the end of the rate at the beginning, by the curve that explains the readings best; null where it does not rise.</summary>
+    internal double? RateLeft
+    {
+        get
+        {
+            HoldFit.Fit[] fits = CanFitSource ? [Line, FreeSource, Outgassing, FreeBoth] : [Line];
+            var best = fits.MinBy(f => Aicc(f) ?? double.PositiveInfinity);
+            return best.RateAt(0) is > 0 and var begins ? best.RateAt(Blocks.Span) / begins : null;
+        }
+    }
+
     /// <summary>Whether the readings settle downwards by the evidence: then what rises beneath is seen only beside that.</summary>
     internal bool SettlesDown(HoldModel preferred) => FreeBoth.Step < 0 && Aicc(FreeBoth) <= Aicc(Fit(preferred)) - Richer;
 
-    /// <summary>Whether gas given off by walls that were pumped for so long, s, is excluded: its rate would have fallen over the hold, and a straight line fits better by what a richer curve needs.</summary>
+    /// <summary>Whether gas given off by walls that were pumped for so long, s, is excluded: its rate would have fallen over the hold, a straight line fits better by far, and no slowing down is suspected.</summary>
     internal bool ExcludesOutgassing(double pumped) =>
-        _slow.Length > 0 && Aicc(Line) is { } line && _slow.All(f => Aicc(f.BestUpTo(pumped).Rss, 3) - line >= Excluded);
+        _slow.Length > 0 && Aicc(Line) is { } line && _slow.All(f => Aicc(f.BestUpTo(PumpedTimes * pumped).Rss, 3) - line >= Excluded) && line - Aicc(Outgassing) < HoldDecision.Suspicion;
 
     internal ImmutableArray<ModelEvidence> Table()
     {
@@ -362,10 +376,13 @@ internal readonly record struct HoldDecision(HoldConclusion Conclusion, CannotTe
 
     // A term of the other kind may hide beneath what was found if it is this much smaller.
     private const double Minor = 0.3;
-    private const double MinorLine = 0.2;
+    private const double MinorLine = 0.1;
+
+    // What is left of the rate of a source that lasts for twenty holds is 95 %; the readings add their scatter.
+    private const double Steady = 0.9;
 
     // Slowing down is suspected below the margin that would prove it.
-    private const double Suspicion = 3.5;
+    internal const double Suspicion = 3.5;
 
     // A curve that misses the readings by less than this share of what counts may be wrong in its law and right in what it says.
     private const double Misfit = 0.1;
@@ -406,6 +423,10 @@ internal readonly record struct HoldDecision(HoldConclusion Conclusion, CannotTe
             lineCounts = evidence.Fit(preferred).Slope * hold > counting;
         if (preferred is HoldModel.Source or HoldModel.Outgassing or HoldModel.LineAndSource)
             sourceCounts = evidence.SourceRise(evidence.Fit(preferred)) > counting;
+
+        // A rise that keeps its pace as one does whose source lasts for many holds is a steady one, however finely its bend is seen.
+        if (evidence.RateLeft is >= Steady and <= 1 / Steady && evidence.Line.Slope * hold > counting && evidence.Aicc(evidence.Source) is { } levels && levels - evidence.Aicc(evidence.Line) >= HoldEvidence.Richer)
+            return new HoldDecision(HoldConclusion.SteadyRise, Reason: null, HoldModel.Line);
 
         var decision = (lineCounts, sourceCounts) switch
         {

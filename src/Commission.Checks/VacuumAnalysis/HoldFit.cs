@@ -211,6 +211,9 @@ internal sealed class HoldFit
     {
         internal double At(double t) => Plateau + Slope * t - (Step == 0 ? 0 : Step * Shape.At(t / Tau));
 
+        /// <summary>Its slope at a time.</summary>
+        internal double RateAt(double t) => Slope - (Step == 0 ? 0 : Step * Shape.Slope(t / Tau) / Tau);
+
         /// <summary>Rise from the first used row by what slows down, for a step of one.</summary>
         internal double Share(double span) => Shape.At(0) - Shape.At(span / Tau);
     }

@@ -11,17 +11,21 @@ internal sealed class HoldScreening
     private const double FallShare = 0.1;
 
     private const double MostStepsOfRow = 3;
+    private const int FewestBelowCoarse = 20;
     private const int FewestOfLateRise = 30;
     private const double LateEnds = 0.1;
     private const double LateDeviations = 5;
     private const double LateTimes = 3;
 
-    private HoldScreening(double[] times, double[] pressures, double interval, double resolution, HoldRows rows, bool endsOverRange)
+    private readonly DisplaySteps _steps;
+
+    private HoldScreening(double[] times, double[] pressures, double interval, DisplaySteps steps, HoldRows rows, bool endsOverRange)
     {
+        _steps = steps;
         Times = times;
         Pressures = pressures;
         Interval = interval;
-        Resolution = resolution;
+        Resolution = steps.Largest;
         Rows = rows;
         EndsOverRange = endsOverRange;
     }
@@ -41,6 +45,9 @@ internal sealed class HoldScreening
     /// <summary>The same where the hold begins, Pa.</summary>
     internal double ResolutionAtStart { get; private init; }
 
+    /// <summary>The step of the display at a level, Pa.</summary>
+    internal double StepAt(double pascals) => _steps.At(pascals);
+
     /// <summary>Steps of the display that the readings went through, of each row no more than a few, because those of a quick start say nothing of a slow end.</summary>
     internal double StepsTaken { get; private init; }
 
@@ -51,6 +58,9 @@ internal sealed class HoldScreening
 
     /// <summary>The largest fall that is more than scatter and a tenth of the level; null where there is none.</summary>
     internal PressureFall? Fall { get; private init; }
+
+    /// <summary>Falls within half a minute again and again, and what they took away together, Pa.</summary>
+    internal (int Count, double Taken) Teeth { get; private init; }
 
     /// <summary>The largest fall, whatever its share of the level, that is more than scatter, Pa; zero where there is none. A rise of as much may hide behind it.</summary>
     internal double Drop { get; private init; }
@@ -97,7 +107,7 @@ internal sealed class HoldScreening
         }
     }
 
-    internal static HoldScreening Of(VacuumSeries series, double isolation, double end, double skip, double statedResolution)
+    internal static HoldScreening Of(VacuumSeries series, double isolation, double end, double skip, double statedResolution, double counting)
     {
         var from = series.IndexAtOrAfter(isolation);
         var to = series.IndexAtOrAfter(end);
@@ -127,16 +137,26 @@ internal sealed class HoldScreening
 
         var steps = new DisplaySteps(pressures, statedResolution);
         var outliers = RemoveSpikes(times, pressures, steps);
+        if (TooCoarseFrom(pressures, steps, counting) is var coarse && coarse < pressures.Count)
+        {
+            over += pressures.Count - coarse;
+            times.RemoveRange(coarse, times.Count - coarse);
+            pressures.RemoveRange(coarse, pressures.Count - coarse);
+            steps = new DisplaySteps(pressures, statedResolution);
+        }
+
         var rows = new HoldRows(
             to - from, skipped, over, outliers, times.Count,
             times.Count > 0 ? times[0] : null, times.Count > 0 ? times[^1] : null);
         var interval = SampledMedian.OfSteps([.. times]);
         var fall = LargestFall(times, pressures, steps);
-        return new HoldScreening([.. times], [.. pressures], interval, steps.Largest, rows, EndsAbove(series, from, to))
+        var teeth = SuddenFalls.Of(times, pressures, steps);
+        return new HoldScreening([.. times], [.. pressures], interval, steps, rows, EndsAbove(series, from, to))
         {
             ResolutionAtStart = pressures.Count > 0 ? steps.At(pressures[0]) : steps.Largest,
             StepsTaken = StepsThrough(pressures, steps),
-            Drop = Math.Max(fall?.Size ?? 0, SuddenFalls.Of(times, pressures, steps)),
+            Teeth = teeth,
+            Drop = Math.Max(fall?.Size ?? 0, teeth.Taken),
             Fall = fall is not null && fall.Size > fall.Scatter + (FallShare * fall.High) ? fall : null,
         };
     }
@@ -147,6 +167,13 @@ internal sealed class HoldScreening
         for (var i = 1; i < pressures.Count; i++)
             sum += steps.At(pressures[i]) is > 0 and var step ? Math.Min(MostStepsOfRow, Math.Round(Math.Abs(pressures[i] - pressures[i - 1]) / step)) : 1;
         return sum;
+    }
+
+    // From where on the display's own step is larger than what counts, its rows tell nothing, provided that enough of the hold lies before.
+    private static int TooCoarseFrom(List<double> pressures, DisplaySteps steps, double counting)
+    {
+        var last = pressures.FindLastIndex(p => steps.At(p) <= counting) + 1;
+        return last >= FewestBelowCoarse ? last : pressures.Count;
     }
 
     // The highest before each row against it; single rows are smoothed away, so that scatter is what stays between neighbours.
@@ -284,12 +311,12 @@ internal static class SuddenFalls
     private const double Deviations = 6 * 1.4826;
     private const int Fewest = 3;
 
-    /// <summary>What the falls took away together, Pa; zero where there are too few of them.</summary>
-    public static double Of(List<double> times, List<double> pressures, DisplaySteps steps)
+    /// <summary>How many there are and what they took away together, Pa; none where there are too few of them.</summary>
+    public static (int Count, double Taken) Of(List<double> times, List<double> pressures, DisplaySteps steps)
     {
         var n = pressures.Count;
         if (n < 2)
-            return 0;
+            return (0, 0);
         var changes = new double[n - 1];
         for (int i = 0, j = 1; i < n - 1; i++)
         {
@@ -315,7 +342,7 @@ internal static class SuddenFalls
                 deepest = Math.Max(deepest, -changes[i]);
         }
 
-        return falls - rises >= Fewest ? taken + deepest : 0;
+        return falls >= Fewest * Math.Max(rises, 1) ? (falls, taken + deepest) : (0, 0);
     }
 }
 
@@ -339,11 +366,16 @@ internal sealed class DisplaySteps
     {
         _stated = stated;
         var differences = new SortedDictionary<int, List<double>>(Comparer<int>.Create((a, b) => b.CompareTo(a)));
+        Dictionary<int, (bool Stood, bool Rose, bool Fell)> lived = [];
         for (var i = 1; i < pressures.Count; i++)
         {
-            var (octave, d) = (Octave(pressures[i]), Math.Abs(pressures[i] - pressures[i - 1]));
-            if (d > 0 && octave == Octave(pressures[i - 1]) && Of(octave) is { Count: < Most } of)
-                of.Add(d);
+            var (octave, d) = (Octave(pressures[i]), pressures[i] - pressures[i - 1]);
+            if (octave != Octave(pressures[i - 1]))
+                continue;
+            var life = lived.GetValueOrDefault(octave);
+            lived[octave] = (life.Stood || d == 0, life.Rose || d > 0, life.Fell || d < 0);
+            if (d != 0 && Of(octave) is { Count: < Most } of)
+                of.Add(Math.Abs(d));
         }
 
         // From the top down: a display does not become finer upwards.
@@ -354,6 +386,10 @@ internal sealed class DisplaySteps
                 continue;
             steps.Sort();
             var smallest = steps[0];
+
+            // Rows that all rise by the same tell the rise and not the display.
+            if (lived[octave] is not ({ Stood: true } or { Rose: true, Fell: true }) && steps[^1] < 1.5 * smallest)
+                continue;
             if (steps.Count(d => Math.Abs((d / smallest) - Math.Round(d / smallest)) < Whole) < Repeats * steps.Count)
                 continue;
             above = Math.Min(above, smallest);

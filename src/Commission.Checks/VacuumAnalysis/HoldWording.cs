@@ -13,6 +13,11 @@ internal sealed record HoldWording(Func<double, QuantityValue> Pressure, Func<do
     // Below two steps a display may only have changed its last digit.
     private const double LeastStepsSeen = 2;
 
+    // What a crew can be asked to wait, s, and the steps it is told in; a hold again is worth it from half as long again.
+    private const double LongestAdvised = 3 * 3600;
+    private const double StepOfAdvice = 600;
+    private const double Again = 1.5;
+
     /// <summary>One or two sentences: what was seen and what it may be.</summary>
     /// <param name="result">The analysed hold.</param>
     public Message Statement(HoldResult result)
@@ -41,10 +46,11 @@ internal sealed record HoldWording(Func<double, QuantityValue> Pressure, Func<do
             HoldConclusion.SteadyRiseAndSource => ShapeBothNext,
             _ => result.Reason switch
             {
+                CannotTellReason.Falling when result.IsTemperatureKnown => ShapeShapelessKnownNext,
                 CannotTellReason.Falling => ShapeFallingNext,
                 CannotTellReason.OverRange => ShapeOverRangeNext,
-                CannotTellReason.SpeedsUp or CannotTellReason.NoCurveFits => ShapeShapelessNext,
-                _ when result.TimeToTell is { } time => ShapeLongerNext(new(time)),
+                CannotTellReason.SpeedsUp or CannotTellReason.NoCurveFits => result.IsTemperatureKnown ? ShapeShapelessKnownNext : ShapeShapelessNext,
+                _ when result.TimeToTell is <= LongestAdvised and var time => ShapeLongerNext(new(Advised(time, result.Length))),
                 CannotTellReason.NoRows => ShapeNoRowsNext,
                 _ => ShapeOtherGaugeNext,
             },
@@ -71,6 +77,8 @@ internal sealed record HoldWording(Func<double, QuantityValue> Pressure, Func<do
         return result.SourcesExcludedUpTo is { } slower && result.ExcludesOutgassing ? ShapeSteadySlowSource(steady, new(slower)) : steady;
     }
 
+    private static double Advised(double time, double held) => Math.Ceiling(Math.Max(time, Again * held) / StepOfAdvice) * StepOfAdvice;
+
     private static double? UpperSlope(HoldResult result) => result.Slope is { } s && double.IsFinite(s.High) && s.High > 0 ? s.High : null;
 
     private Message Source(HoldResult result)
@@ -87,6 +95,7 @@ internal sealed record HoldWording(Func<double, QuantityValue> Pressure, Func<do
             CannotTellReason.NoRows => ShapeNoRows,
             CannotTellReason.TooFewBlocks => ShapeTooFewBlocks(new(result.Length), result.Blocks),
             CannotTellReason.ScatterHidesRise => ShapeScatter(Pressure(result.CountingRise)),
+            CannotTellReason.LineOrSource when rise is not null && result.SlowsDown => ShapeSlowingOpen(rise, new(result.Length)),
             CannotTellReason.LineOrSource => rise is null ? ShapeSteadyOrSlowing(new(result.Length)) : ShapeSteadyOrSlowingSeen(rise, new(result.Length)),
             CannotTellReason.SourceWithOrWithoutLine => rise is null ? ShapeSlowingMaybeSteady : ShapeSlowingMaybeSteadySeen(rise),
             CannotTellReason.LineWithOrWithoutSource => rise is null ? ShapeSteadyMaybeSlowing : ShapeSteadyMaybeSlowingSeen(rise),

@@ -86,8 +86,9 @@ internal sealed record WaterInVacuum(
 {
     private const double ThermalLow = 0.5;
 
-    /// <summary>Free liquid water in equilibrium is excluded: even the upper end is below saturation.</summary>
-    public bool NoFreeWaterAtEquilibrium => HumidityHigh < 1;
+    /// <summary>Whether free water or ice in equilibrium is excluded: even the upper end is below saturation.</summary>
+    /// <param name="doubt">Doubt of the share, relative.</param>
+    public bool ExcludesFreeWater(double doubt = 0) => HumidityHigh * (1 + doubt) < 1;
 
     /// <summary>Reads a pressure.</summary>
     /// <param name="pressure">Pressure shown, Pa, above 0.</param>

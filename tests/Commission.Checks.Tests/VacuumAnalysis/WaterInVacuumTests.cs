@@ -29,7 +29,7 @@ public sealed class WaterInVacuumTests
         var water = Read(1000 * Micron, 20, thermal: false)!;
         Assert.Equal(1000 / 17_546.0, water.HumidityHigh, 2e-6);
         Assert.Equal(water.HumidityLow, water.HumidityHigh);
-        Assert.True(water.NoFreeWaterAtEquilibrium);
+        Assert.True(water.ExcludesFreeWater());
     }
 
     [Fact]
@@ -39,7 +39,7 @@ public sealed class WaterInVacuumTests
         var water = Read(1000 * Micron, -20, thermal: true)!;
         Assert.Equal(1000 / 774.4, water.HumidityHigh, 0.001);
         Assert.Equal(water.HumidityHigh / 2, water.HumidityLow, 1e-12);
-        Assert.False(water.NoFreeWaterAtEquilibrium);
+        Assert.False(water.ExcludesFreeWater());
         Assert.Equal(-24.48, water.HiddenBelow - 273.15, 0.005);
         Assert.Equal(-17.31, water.HiddenBelowAtMost - 273.15, 0.005);
     }

@@ -68,13 +68,17 @@ level-gauge-next = Put the gauge at the system, beyond the valve that is closed,
 # $level (quantity) - what the display showed
 # $rows (count) - readings
 hold-display-frozen = the display stood at { $level } through { $rows } readings of the hold in a row, to the last digit: a gauge that lives moves
-hold-display-next = Open the gauge to the air and see it move, look at its logger; then pull down and hold again.
+hold-display-next = Close the gauge off from the circuit, take it off and see it move in the air, look at its logger; then pull down and hold again.
 
 # $high (quantity) - the level from which it fell
 # $low (quantity) - the level to which it fell
 # $time (duration) - in what time
 hold-fell = it fell from { $high } to { $low } within { $time } while the circuit was shut off, and no cooling and no drier that could take it up is written
 hold-fell-next = Look for a pump that pulled again, a valve that passes, or a gauge that drifts; pull down, close the valve, leave all of it alone and hold again.
+
+# $count (count) - how often it fell
+# $taken (quantity) - what all the falls took away together
+hold-teeth = it fell { $count } times within half a minute while the circuit was shut off, by { $taken } together, and rose in between: somebody opened the valve to the pump, or it passes
 
 # $at (time) - when the break is written
 hold-break-missing = the break written at { $at } is not in the log, which reads on as if nothing had been let in
@@ -278,6 +282,10 @@ shape-steady-or-slowing = A rise; cannot tell whether it is steady or slowing do
 # $length (duration) - how long it was held
 shape-steady-or-slowing-seen = A rise of { $rise }; cannot tell whether it is steady or slowing down: over { $length } both look alike.
 
+# $rise (quantity) - the rise that was seen
+# $length (duration) - how long it was held
+shape-slowing-open = A rise of { $rise } that slows down and had not levelled off after { $length }: where it ends, and whether a steady rise lies beneath it, cannot be told.
+
 shape-slowing-maybe-steady = A rise that slows down; cannot tell whether a steady rise lies beneath it.
 
 # $rise (quantity) - the rise that was seen
@@ -333,10 +341,15 @@ constant-unknown = unknown
 
 shape-steady-next = Put dry nitrogen on the circuit and search every joint with soap: it rises as a leak does. A service valve that passes refrigerant from a charged unit looks the same. Mend, pull down and hold again.
 shape-steady-tight-next = The nitrogen hold speaks against a hole to the outside. Close the service valves of the charged unit tight, cap them, pull down and hold again: a valve that passes refrigerant rises like this. Search the joints with soap under nitrogen last.
-shape-source-next = It rises as water does. Warm the coldest part, break with dry nitrogen, pull down and hold again: if it levels off lower, the circuit is drying.
+shape-source-next = It slows down, as moisture, oil or gas trapped behind a valve makes it. Open every valve of the section, warm the coldest part, break with dry nitrogen, pull down and hold again: if it levels off lower, the circuit is drying.
 shape-both-next = Water and a leak may both be in it. Break with dry nitrogen, pull down and hold again: what was water shrinks. What stays is searched for under nitrogen pressure.
-shape-falling-next = Record the temperature at both ends and hold again.
+shape-falling-next = Read the temperature of the coldest part at both ends and hold again.
+shape-shapeless-known-next = Keep circuit and gauge out of the sun, leave every valve and hose alone, and hold again.
 shape-shapeless-next = Keep circuit and gauge out of the sun and leave every valve alone; read the temperature of the coldest part at both ends; hold again.
+# $limit (quantity) - the decay limit
+# $time (duration) - when it was passed, after isolation
+hold-went-past = Within its time it stayed below { $limit }, but it went on rising past it, { $time } after the valve was closed. Do not release the charge: find what still rises, or hold until it stands.
+
 shape-over-range-next = The rise is far beyond any limit: look for the leak under nitrogen pressure.
 
 # $length (duration) - how long a hold would tell
@@ -380,3 +393,39 @@ series-begins-late = The log begins { $after } after the pump: what it pulled th
 # $file (text) - name of the log
 # $every (count) - of how many readings one was kept
 series-thinned = { $file } holds more readings than a vacuum needs: one of { $every } was read, and the last.
+
+## The size of an inflow
+
+leak-rate-none = the readings give no rate of rise
+leak-rate-none-next = Write when the valve was closed, and read the gauge then and at the end of the hold.
+leak-rate-witness = The nitrogen hold speaks against a hole to the outside of this size: no loss of refrigerant is worked out from it.
+
+## Water at equilibrium
+
+# $level (quantity) - pressure at the end of the hold
+# $share (text) - its share of saturation, a number or a band
+# $what (choice: water, ice) - what the coldest part would hold
+# $coldest (text) - temperature of the coldest part
+# $saturation (quantity) - vapour pressure there
+# $free (message) - what that says of free water
+# $hides (choice: water, ice, either) - what could hide in a colder place
+# $colder (text) - how cold that place would be
+humidity = { $level } is { $share } of the vapour pressure of { $what ->
+        [ice] ice
+       *[water] water
+    } at { $coldest } ({ $saturation }): { $free }. { $hides ->
+        [ice] Ice
+        [either] Ice or water
+       *[water] Water
+    } could hide where it is colder than { $colder }.
+
+humidity-no-water = no free water there at equilibrium
+humidity-no-ice = no free ice there at equilibrium
+humidity-open = free water or ice there is neither shown nor excluded
+humidity-free = free water or ice may stand there, or the gas is not water vapour alone
+humidity-next = Warm the coldest part, break with dry nitrogen, pull down again and hold again.
+
+# $rise (quantity) - how far it rose at last
+# $time (duration) - in which time
+humidity-rising = it still rose by { $rise } in the last { $time }, so this is no equilibrium, and water that still boils off is not excluded
+humidity-rising-next = Hold until the gauge stands, then read again.

@@ -43,6 +43,16 @@ log-digits = Of { $count } changes of the vacuum log { $round } end in 0 or 5 of
 log-digits-kind = a fact about digits; numbers written or rounded by hand are one reason
 log-digits-next = Compare the log with the gauge's own file or its photos.
 
+log-no-stretch = No stretch of the log comes twice by more than chance.
+
+# $length (count) - values of a stretch
+# $first (name) - row at which it begins
+# $file (text) - name of the log
+# $second (name) - row at which it begins again
+log-stretch = { $length } values in a row from row { $first } of { $file } come again from row { $second }, digit for digit.
+log-stretch-kind = a fact about two stretches; it says nothing about why
+log-stretch-next = Look at both stretches of the file; export the log again from the gauge.
+
 # $count (count) - readings of the hold
 # $scatter (quantity) - how far a reading lay from its neighbours before
 log-steady = From the closing of the valve on { $count } readings of the vacuum log lie on a straight line to the last digit; before, the same display went up and down by { $scatter }.

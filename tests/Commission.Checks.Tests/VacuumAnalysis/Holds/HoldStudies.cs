@@ -13,13 +13,16 @@ namespace Commission.Checks.Tests.VacuumAnalysis.Holds;
 /// </summary>
 public sealed class HoldStudies(ITestOutputHelper output)
 {
-    private const int Seed = 20261130;
+    private const int UsualSeed = 20261130;
     private const int Series = 750;
     private const int LeakFree = 640;
     private const int EachKind = 5;
     private const int Honest = 504;
     private const int HonestByHand = 250;
     private const int MostNumbers = 60;
+
+    // Another seed draws other holds: what was repaired on these has to be right on those.
+    private static readonly int Seed = int.TryParse(Environment.GetEnvironmentVariable("COMMISSION_HOLD_SEED"), CultureInfo.InvariantCulture, out var seed) ? seed : UsualSeed;
 
     /// <summary>The tables that <c>tests/run-long hold</c> commits.</summary>
     [Fact(Explicit = true)]
@@ -80,8 +83,16 @@ public sealed class HoldStudies(ITestOutputHelper output)
 
         output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{hold.Length:0} s, a row each {hold.Interval} s, {hold.Gauge.Name}, white {hold.White / SimulatedGauge.Micron:0.0}, wander {hold.Wander / SimulatedGauge.Micron:0.0} micron over {hold.Memory:0} s; {hold.Level / SimulatedGauge.Micron:0} to {hold.Pressure(hold.Length) / SimulatedGauge.Micron:0} micron"));
         if (study != "3")
-            output.WriteLine(Words(hold.Analyze(HoldDraws.Of(noise, number), OwnSeries.DecayLimit)));
+            Analysis(hold.Analyze(HoldDraws.Of(noise, number), OwnSeries.DecayLimit));
         output.WriteLine(hold.Csv([.. hold.Rows(HoldDraws.Of(noise, number)).Where(r => r.Time >= -60)]));
+    }
+
+    private void Analysis(HoldResult said)
+    {
+        output.WriteLine(Words(said));
+        output.WriteLine(string.Create(
+            CultureInfo.InvariantCulture,
+            $"{said.Rows.Used} rows, ρ {said.Correlation:0.00}, {said.Blocks} blocks; preferred {said.Preferred}; counts from {said.CountingRise / SimulatedGauge.Micron:0}; steady {said.Slope?.Low * said.Length / SimulatedGauge.Micron:0} to {said.Slope?.High * said.Length / SimulatedGauge.Micron:0} micron over the hold; rise seen {said.RiseSeen / SimulatedGauge.Micron:0}, by a source {said.SourceRise / SimulatedGauge.Micron:0}; ΔAICc {string.Join(", ", said.Evidence.Select(e => $"{e.Model} {e.Difference:0.0}"))}"));
     }
 
     private void Findings(HoldTold told)

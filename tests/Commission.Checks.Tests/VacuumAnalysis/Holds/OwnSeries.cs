@@ -64,8 +64,10 @@ internal sealed record OwnSeries(SimulatedHold Hold, HoldTruthKind Kind, double 
             Wander = noise * Math.Sqrt(share),
             Memory = draws.LogUniform(5, 300),
         };
+        // What is as good as steady is an inflow; the pressure keeps its source.
+        var inflow = slope;
         if (kind == HoldTruthKind.Source && constant >= SteadyFrom * length)
-            (kind, slope) = (HoldTruthKind.Leak, step / constant);
+            (kind, inflow) = (HoldTruthKind.Leak, step / constant);
         var family = kind switch
         {
             HoldTruthKind.Flat or HoldTruthKind.Drift => HoldFamily.Flat,
@@ -74,14 +76,14 @@ internal sealed record OwnSeries(SimulatedHold Hold, HoldTruthKind Kind, double 
             _ => constant >= SteadyFrom * length ? HoldFamily.Line : HoldFamily.Both,
         };
         if (kind == HoldTruthKind.LeakAndSource && family == HoldFamily.Line)
-            (kind, slope) = (HoldTruthKind.Leak, slope + step / constant);
+            (kind, inflow) = (HoldTruthKind.Leak, slope + step / constant);
         // Gas and gauge move by the temperature: below what counts, and no part of the question that the families ask.
-        var asked = hold with { Pressure = t => level + slope * t + (family is HoldFamily.Source or HoldFamily.Both ? step * (1 - Math.Exp(-t / constant)) : 0) };
+        var asked = hold with { Pressure = t => level + inflow * t + (family is HoldFamily.Source or HoldFamily.Both ? step * (1 - Math.Exp(-t / constant)) : 0) };
         // What the first minute swallows and the gauge's gain takes off does not count.
         var seen = step * (Math.Exp(-HoldClarity.Skip(length) / constant) - Math.Exp(-length / constant));
         var counts = family is not (HoldFamily.Source or HoldFamily.Both) || seen >= 1.2 * counting;
         return new OwnSeries(
-            hold, kind, slope, family is HoldFamily.Source or HoldFamily.Both ? constant : double.NaN, DecayLimit, counting, counts && HoldClarity.IsClear(asked, family, counting));
+            hold, kind, inflow, family is HoldFamily.Source or HoldFamily.Both ? constant : double.NaN, DecayLimit, counting, counts && HoldClarity.IsClear(asked, family, counting));
     }
 
     /// <summary>Whether what is said is right. A drift is said rightly by "tight", and a fall also by naming it.</summary>
