@@ -87,6 +87,8 @@ internal sealed class VacuumHoldCheck : ICheck
             finding.Next(EvacuationMessages.HoldReadAtTimeNext);
         else if (run.View.HoldReservation is not null || run.Gauge.Reservation is not null)
             finding.Next(EvacuationMessages.HoldDescribeGaugeNext);
+        else if (decay.HighestAfter > most && Crossed(run, most) is { } crossed)
+            finding.LookAt(EvacuationMessages.HoldWentPast(VacuumText.Value(present, most), new(crossed)));
         return Later(context, run, finding, decay).Build();
     }
 
@@ -129,8 +131,6 @@ internal sealed class VacuumHoldCheck : ICheck
     {
         if (decay is { HighestAfter: { } later, AtEnd: { } last })
         {
-            if (finding.Passes && later > run.DecayLimit?.Upper?.Si && Crossed(run, run.DecayLimit.Most.Si) is { } crossed)
-                finding.LookAt(EvacuationMessages.HoldWentPast(VacuumText.Value(context.Present, run.DecayLimit.Most.Si), new(crossed)));
             var (top, end) = (VacuumText.Value(context.Present, later), VacuumText.Value(context.Present, last));
             finding.Remark(top with { Si = end.Si } == end
                 ? EvacuationMessages.HoldWentOn(new(decay.HoldLength), end)

@@ -15,6 +15,9 @@ internal static class RepeatedStretch
     private const int Seed = 12;
     private const double SeedBits = 12;
     private const int ShortestLag = 5;
+    private const int LongestLag = 60;
+    private const int Rounds = 3;
+    private const int DifferentInRound = 5;
 
     // Beyond chance by so much: once in a million million logs.
     private const double BeyondChance = 40;
@@ -34,7 +37,24 @@ internal static class RepeatedStretch
     public static (int First, int Second, int Length)? Find(IReadOnlyList<double> values, IReadOnlyList<double>? times = null)
     {
         var log = new Log(values, times);
-        return OfManyValues(log) ?? BeyondAllChance(log);
+        return OfManyValues(log) ?? BeyondAllChance(log) ?? Periodic(log);
+    }
+
+    // A few rows pasted again and again: three full rounds of several different values.
+    private static (int First, int Second, int Length)? Periodic(Log log)
+    {
+        for (var lag = ShortestLag; lag <= Math.Min(LongestLag, log.Values.Count / Rounds); lag++)
+        {
+            for (var i = 0; i + lag < log.Values.Count; i++)
+            {
+                var same = log.Same(i, i + lag);
+                if (same >= (Rounds - 1) * lag && log.Values.Skip(i).Take(lag).Distinct().Count() >= DifferentInRound)
+                    return (i, i + lag, lag);
+                i += same;
+            }
+        }
+
+        return null;
     }
 
     private static (int First, int Second, int Length)? OfManyValues(Log log)

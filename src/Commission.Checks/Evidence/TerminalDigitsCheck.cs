@@ -87,11 +87,14 @@ internal sealed class TerminalDigitsCheck : ICheck
         if (pressures.Count == 0 || run.Gauge.ResolutionAt(pressures.Min()) is not (> 0 and var step) || pressures.Exists(p => Math.Abs((p / step) - Math.Round(p / step)) > OffStep))
             return null;
         bool IsRound(double pascals) => (long)Math.Round(pascals / step) % HalfRound == 0;
-        var fine = pressures.Where(p => !IsRound(p)).DefaultIfEmpty().Max();
+        // All tens and no fives: the logger writes fewer digits than the display shows.
+        if (pressures.TrueForAll(IsRound) && !pressures.Exists(p => !IsRound(p / 2)))
+            return null;
+        var fine = pressures.Where(p => !IsRound(p)).DefaultIfEmpty(double.PositiveInfinity).Max();
         var (count, round) = (0, 0);
         for (var i = 1; i < pressures.Count; i++)
         {
-            if (pressures[i].Equals(pressures[i - 1]) || pressures[i] > fine)
+            if (pressures[i].Equals(pressures[i - 1]) || pressures[i] > fine || run.Gauge.ResolutionAt(pressures[i]) > step * (1 + OffStep))
                 continue;
             count++;
             round += IsRound(pressures[i]) ? 1 : 0;

@@ -302,23 +302,26 @@ internal sealed record HoldObstacle(Message Why, Message Next)
         var (pull, hold) = (Shown.Of(series, series.Times[0], isolation), Shown.Of(series, isolation, end));
         if (hold is { Rows: >= FewRows, Values: 1, Last: 0 } || (pull.Rows >= FewRows / 2 && hold.Rows > 0 && pull.Rows + hold.Rows >= FewRows && Shown.Of(series, series.Times[0], end).Values <= 2))
             return new(EvacuationMessages.HoldDisplayStill(VacuumText.Value(present, hold.Last), hold.Rows), EvacuationMessages.HoldDisplayNext);
-        if (hold.StillFor >= LongStill && run.Gauge.ResolutionAt(hold.StillAt) <= SmallStep && (hold.Still >= ManyRows || (hold.Still >= Some && StandsBeyondChance(series, hold.StillFrom, hold.Still))))
+        if (hold.StillFor >= LongStill && run.Gauge.ResolutionAt(hold.StillAt) <= SmallStep && (hold.Still >= ManyRows || (hold.Still >= Some && StandsBeyondChance(series, isolation, hold.StillFrom, hold.Still))))
             return new(EvacuationMessages.HoldDisplayFrozen(VacuumText.Value(present, hold.StillAt), hold.Still), EvacuationMessages.HoldDisplayNext);
         if (hold.Drop is { } row)
             return new(EvacuationMessages.HoldJumped(VacuumText.Value(present, series.Pressures[row - 1]), VacuumText.Value(present, series.Pressures[row]), run.Clock.Time(series.Times[row])), EvacuationMessages.HoldJumpedNext);
         return run.Parts.MissedBreaks is [var missed, ..] ? new(EvacuationMessages.HoldBreakMissing(run.Clock.Time(missed)), EvacuationMessages.HoldBreakMissingNext) : null;
     }
 
-    private static bool StandsBeyondChance(VacuumSeries series, int from, int rows)
+    private static bool StandsBeyondChance(VacuumSeries series, double isolation, int from, int rows)
     {
         if (from < Some)
             return false;
-        var (changed, early, late) = (0, 0.0, 0.0);
+        var (changed, early, late, before) = (0, 0.0, 0.0, 0.0);
         for (var i = from - Some + 1; i < from; i++)
         {
-            var step = series.OverRange[i] || series.OverRange[i - 1] ? 0 : Math.Abs(series.Pressures[i] - series.Pressures[i - 1]);
-            changed += step > 0 ? 1 : 0;
-            (early, late) = i < from - (Some / 2) ? (early + step, late) : (early, late + step);
+            var step = series.OverRange[i] || series.OverRange[i - 1] ? 0 : series.Pressures[i] - series.Pressures[i - 1];
+
+            // While the pump pulls the pressure falls anyhow: there only a turn tells that the gauge lives.
+            changed += series.Times[i] > isolation ? step != 0 ? 1 : 0 : step * before < 0 ? 1 : 0;
+            (early, late) = i < from - (Some / 2) ? (early + Math.Abs(step), late) : (early, late + Math.Abs(step));
+            before = step;
         }
 
         return late >= Less * early && Math.Pow(1 - ((double)changed / Some), rows) < Chance;

@@ -62,7 +62,7 @@ internal static class HoldAnalysis
         var (correlation, blockRows) = ChooseBlocks(rows, counting);
         var blocks = HoldBlocks.Average(rows.Times, rows.Pressures, blockRows, rows.Interval);
         if (options.Warming is { } warming)
-            blocks = blocks.Less(time => warming(rows.Times[0] + time) / RoomTemperature);
+            blocks = blocks.Less(time => 1 - (RoomTemperature / (RoomTemperature + warming(rows.Times[0] + time))));
         var evidence = new HoldEvidence(blocks, rows.Resolution, correlation, nothing.Length, skip, rows.Interval);
         var decision = HoldDecision.Of(evidence, rows, gauge, counting);
         return Describe(nothing, evidence, decision, gauge, options, rows, skip);

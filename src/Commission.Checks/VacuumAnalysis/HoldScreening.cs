@@ -265,11 +265,11 @@ internal sealed class HoldScreening
             return 0;
         bool IsFar(int i) => Math.Abs(distance[i]) > Math.Max(scatter, 3 * steps.At(p[i]));
 
-        // What comes nearer row by row from the first on settles: a quick source seen by a slow logger, and no spike.
+        // What comes nearer row by row from the first on settles: a quick source seen by a slow logger, and no spike. What lies in its window is measured by its slope.
         var settling = 0;
         while (settling < HalfWindow && IsFar(settling) && (settling == 0 || distance[settling] / distance[settling - 1] is > 0 and < 1))
             settling++;
-        var kept = settling > 1 ? settling : 0;
+        var kept = settling > 1 ? 2 * HalfWindow + 1 : 0;
         for (var i = kept; i < distance.Length; i++)
         {
             if (IsFar(i))
@@ -331,7 +331,8 @@ internal static class SuddenFalls
         var (falls, rises, taken, inOne, deepest) = (0, 0, 0.0, 0, 0.0);
         for (var i = 0; i < changes.Length; i++)
         {
-            var sign = Math.Abs(changes[i] - middle) > Math.Max(far, 3 * steps.At(pressures[i])) ? Math.Sign(changes[i]) : 0;
+            var (least, beyond) = (Math.Max(far, 3 * steps.At(pressures[i])), changes[i] - middle);
+            var sign = beyond > least ? Math.Max(0, Math.Sign(changes[i])) : beyond < -least ? Math.Min(0, Math.Sign(changes[i])) : 0;
             if (sign != inOne)
             {
                 (falls, rises) = (falls + (sign < 0 ? 1 : 0), rises + (sign > 0 ? 1 : 0));

@@ -111,7 +111,7 @@ internal static class LogReader
             }
 
             // A remark beside a reading leaves it as it is; a number without a heading may be the half of one.
-            if (row.ColCount > layout.Width && CellsOf(row) is var cells && cells > layout.Width && HoldsDigit(row, layout.Width))
+            if (row.ColCount > layout.Width && CellsOf(row) is var cells && cells > layout.Width && row[layout.Width].Span.ContainsAnyInRange('0', '9'))
             {
                 Fault(line, null, string.Create(CultureInfo.InvariantCulture, $"has {cells} cells, and {layout.Width} have a heading"),
                     layout.Delimiter == ',' ? "Where commas divide the cells, a decimal comma makes two of one: write points, or delete what is too much." : "Delete what is too much, or give it a heading.");
@@ -187,17 +187,6 @@ internal static class LogReader
     }
 
     // Empty cells at the end are only commas.
-    private static bool HoldsDigit(nietras.SeparatedValues.SepReader.Row row, int from)
-    {
-        for (var cell = from; cell < row.ColCount; cell++)
-        {
-            if (row[cell].Span.ContainsAnyInRange('0', '9'))
-                return true;
-        }
-
-        return false;
-    }
-
     private static int CellsOf(nietras.SeparatedValues.SepReader.Row row)
     {
         var count = row.ColCount;

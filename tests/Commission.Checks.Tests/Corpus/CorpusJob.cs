@@ -23,6 +23,9 @@ internal sealed partial record CorpusJob
 
     public required string Source { get; init; }
 
+    /// <summary>What stands for an outcome where the file is rightly not read at all.</summary>
+    public const string Refused = "file refused";
+
     /// <summary>Outcomes that an expert could defend.</summary>
     public required string[] Outcomes { get; init; }
 
@@ -46,6 +49,9 @@ internal sealed partial record CorpusJob
 
     /// <summary>Advice on the charge that must not be given: add, recover.</summary>
     public required string[] AdviceNot { get; init; }
+
+    /// <summary>Checks whose finding the record has to show as something to look at.</summary>
+    public required string[] ToLookAt { get; init; }
 
     /// <summary>Whether it is a complete ordinary job: nothing is missing, no condition, nothing to look at.</summary>
     public required bool Ordinary { get; init; }
@@ -86,6 +92,7 @@ internal sealed partial record CorpusJob
             Or = Words(root, "or"),
             Not = Words(root, "not"),
             AdviceNot = Words(root, "advice not"),
+            ToLookAt = Words(root, "to look at"),
             Ordinary = Words(root, "ordinary") is ["yes"],
         };
     }

@@ -23,7 +23,7 @@ public sealed class CorpusTests(ITestOutputHelper output)
     public void A_job_ends_as_an_expert_would_end_it(string name, string units)
     {
         var job = CorpusJob.All.Single(j => j.Name == name);
-        var wrong = Faults(job, Evaluate(job, units)).ToList();
+        var wrong = Faults(job, units).ToList();
         Assert.True(wrong.Count == 0, $"{job.Story}{Environment.NewLine}{string.Join(Environment.NewLine, wrong)}");
     }
 
@@ -31,7 +31,10 @@ public sealed class CorpusTests(ITestOutputHelper output)
     [MemberData(nameof(Jobs))]
     public void A_danger_never_stands_in_an_accepted_record(string name, string units)
     {
-        var record = Evaluate(CorpusJob.All.Single(j => j.Name == name), units);
+        var job = CorpusJob.All.Single(j => j.Name == name);
+        if (job.Outcomes.Contains(CorpusJob.Refused, StringComparer.Ordinal))
+            return;
+        var record = Evaluate(job, units);
         if (record.Findings.Any(f => f.IsDanger))
             Assert.Equal(Outcome.NotAccepted, record.Outcome);
     }
@@ -56,27 +59,40 @@ public sealed class CorpusTests(ITestOutputHelper output)
         var right = 0;
         foreach (var job in CorpusJob.All)
         {
-            CommissioningRecord[] records;
-            try
-            {
-                records = [.. Systems.Select(s => Evaluate(job, s))];
-            }
-            catch (InvalidDataException refused)
-            {
-                text.Append(CultureInfo.InvariantCulture, $"| {job.Name} | {job.Outcomes[0]} | refused | {refused.Message.ReplaceLineEndings(" ")} |\n");
-                continue;
-            }
-
-            var wrong = records.SelectMany(r => Faults(job, r)).Distinct().ToList();
+            var wrong = Systems.SelectMany(s => Faults(job, s)).Distinct().ToList();
             right += wrong.Count == 0 ? 1 : 0;
             var expected = string.Join(" or ", job.Outcomes) + (job.Diagnosis is { } kinds ? $"; {string.Join(", ", kinds)}" : "");
-            text.Append(CultureInfo.InvariantCulture, $"| {job.Name} | {expected} | {Got(records[0])} | {(wrong.Count == 0 ? "yes" : string.Join("; ", wrong).Replace("|", "/", StringComparison.Ordinal))} |\n");
+            text.Append(CultureInfo.InvariantCulture, $"| {job.Name} | {expected} | {GotOf(job)} | {(wrong.Count == 0 ? "yes" : string.Join("; ", wrong).Replace("|", "/", StringComparison.Ordinal))} |\n");
         }
 
         text.Append(CultureInfo.InvariantCulture, $"\n{right} of {CorpusJob.All.Count} jobs right, each in us and in si.\n");
         output.WriteLine(text.ToString());
         if (Environment.GetEnvironmentVariable("COMMISSION_TABLE") is { Length: > 0 } path)
             File.WriteAllText(path, text.ToString());
+    }
+
+    private static string GotOf(CorpusJob job)
+    {
+        try
+        {
+            return Got(Evaluate(job, Systems[0]));
+        }
+        catch (InvalidDataException)
+        {
+            return CorpusJob.Refused;
+        }
+    }
+
+    private static IEnumerable<string> Faults(CorpusJob job, string units)
+    {
+        try
+        {
+            return [.. Faults(job, Evaluate(job, units))];
+        }
+        catch (InvalidDataException refused)
+        {
+            return job.Outcomes.Contains(CorpusJob.Refused, StringComparer.Ordinal) ? [] : [refused.Message.ReplaceLineEndings(" ")];
+        }
     }
 
     private static CommissioningRecord Evaluate(CorpusJob job, string units)
@@ -116,6 +132,8 @@ public sealed class CorpusTests(ITestOutputHelper output)
                 yield return $"{check} must not be {found[0]}: {Said(record, check)}";
         }
 
+        foreach (var check in job.ToLookAt.Where(check => !record.Findings.Any(f => f.Check == check && f.IsToLookAt)))
+            yield return $"{check} is not shown as something to look at: {Said(record, check)}";
         foreach (var hint in record.Findings.Select(f => f.InFile).OfType<string>())
         {
             if (SchemaKeys.Unknown(hint) is { } way)

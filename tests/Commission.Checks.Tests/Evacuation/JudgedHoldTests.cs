@@ -133,7 +133,10 @@ public sealed class JudgedHoldTests
         var found = Hold(Logged(closed: "1210 s"), Log(50, 2000, t => t switch { <= 1200 => 20_000 - (16.4 * t), < 1800 => 400, 1800 => 990, _ => 1030 }));
         Assert.Equal(998 * Micron, found.Measured!.Value.Si, 1e-9);
         Assert.Empty(Reserved(found));
-        Assert.Null(Next(found));
+
+        // It passed the limit 40 s after its time: kept, and to be looked at.
+        Assert.Equal("hold-went-past(limit 1000 micron, time 10.7 min)", Next(found));
+        Assert.True(found.IsToLookAt);
     }
 
     private const string PlaceUnknown = "section: line set and indoor\nisolated at: valve on the service port\nstarted: \"09:00\"";
