@@ -92,7 +92,7 @@ internal sealed class LeakRateCheck : ICheck
         var band = steady && most > 0 && witness is not { SpeaksAgainstHole: true } ? Band(context, finding, most, vacuum) : null;
         var smallest = Smallest(context, volume.Value, vacuum);
         if (smallest is { } least)
-            finding.Remark(least);
+            NameGas(context, finding).Remark(least);
         return finding.Information($"{words}{from}{(band is null ? "" : $"; as refrigerant vapour out of the same hole {band}")}.", Kind);
     }
 
@@ -102,10 +102,7 @@ internal sealed class LeakRateCheck : ICheck
             return null;
         var refrigerant = context.Get<CircuitRefrigerant>();
         var text = leak.High - leak.Low < 0.1 * leak.High ? $"about {Rate(leak.High)}" : $"{Rate(leak.Low)} to {Rate(leak.High)}";
-        finding.Use("refrigerant", context.Job.Equipment.Refrigerant);
-        foreach (var use in context.Get<SiteAtmosphere>().Uses)
-            finding.Use(use);
-        finding.Step(
+        NameGas(context, finding).Step(
             "ṁ_r", $"the same hole with {refrigerant.Designation} vapour at its dew pressure at 20 °C", leak.Flow switch
             {
                 LeakFlow.Viscous => "viscous flow above, choked flow below",
@@ -113,6 +110,14 @@ internal sealed class LeakRateCheck : ICheck
                 _ => "molecular and viscous flow: between the regimes",
             }, $"Q_a = {Throughput(context, air)}", text, $"EN 1779 (from memory); {VaporViscosity.Source}");
         return text;
+    }
+
+    private static FindingBuilder NameGas(CheckContext context, FindingBuilder finding)
+    {
+        finding.Use("refrigerant", context.Job.Equipment.Refrigerant);
+        foreach (var use in context.Get<SiteAtmosphere>().Uses)
+            finding.Use(use);
+        return finding;
     }
 
     // What the leak search is asked to see, as a rise in this volume: the reason why a vacuum proves no tightness.

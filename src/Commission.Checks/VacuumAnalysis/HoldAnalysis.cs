@@ -21,6 +21,7 @@ internal static class HoldAnalysis
     private const int EnoughBlocks = 60;
     private const double Negligible = 1.0 / 30;
     private const double MostDoubt = 2;
+    private const int FewestBlocks = 4;
     private const double MostOfStep = 0.75;
     private const double MostWithin = 0.95;
     private const double GridRatio = 1.12;
@@ -73,7 +74,8 @@ internal static class HoldAnalysis
     {
         var preferred = evidence.Fit(decision.Preferred);
         var withSource = decision.Preferred is HoldModel.Source or HoldModel.Outgassing or HoldModel.LineAndSource && evidence.CanFitSource;
-        var isBounded = decision is { Wander: null, Reason: not (CannotTellReason.NoCurveFits or CannotTellReason.SpeedsUp or CannotTellReason.Falling or CannotTellReason.TooFewBlocks) };
+        // Two or three independent readings leave next to nothing for the scatter.
+        var isBounded = evidence.Blocks.Count >= FewestBlocks && decision is { Wander: null, Reason: not (CannotTellReason.NoCurveFits or CannotTellReason.SpeedsUp or CannotTellReason.Falling or CannotTellReason.TooFewBlocks) };
         var parameters = isBounded ? HoldParameters.Of(evidence, decision.Preferred, gauge, options.TemperatureDrift) : default;
 
         // A steady part that may be as large as several times all that rose, either way, has no size.

@@ -331,8 +331,9 @@ internal static class SuddenFalls
         var (falls, rises, taken, inOne, deepest) = (0, 0, 0.0, 0, 0.0);
         for (var i = 0; i < changes.Length; i++)
         {
-            var (least, beyond) = (Math.Max(far, 3 * steps.At(pressures[i])), changes[i] - middle);
-            var sign = beyond > least ? Math.Max(0, Math.Sign(changes[i])) : beyond < -least ? Math.Min(0, Math.Sign(changes[i])) : 0;
+            // Far from what is usual, and more than the display's own flicker.
+            var flicker = 3 * steps.At(pressures[i]);
+            var sign = Math.Abs(changes[i]) > flicker && Math.Abs(changes[i] - middle) > Math.Max(far, flicker) && changes[i] * (changes[i] - middle) > 0 ? Math.Sign(changes[i]) : 0;
             if (sign != inOne)
             {
                 (falls, rises) = (falls + (sign < 0 ? 1 : 0), rises + (sign > 0 ? 1 : 0));
