@@ -273,7 +273,7 @@ internal sealed record HoldObstacle(Message Why, Message Next)
     /// <summary>Falls within half a minute again and again; null where there are none.</summary>
     /// <param name="run">The evacuation.</param>
     /// <param name="present">How the job prints numbers.</param>
-    public static HoldObstacle? OfTeeth(EvacuationRun run, Presentation present) => run.Hold?.Teeth is (> 0 and var count, var taken)
+    public static HoldObstacle? OfTeeth(EvacuationRun run, Presentation present) => run.Hold?.Teeth is { Count: > 0 and var count, Taken: var taken }
         ? new(EvacuationMessages.HoldTeeth(count, VacuumText.Value(present, taken)), EvacuationMessages.HoldFellNext) { IsFall = true }
         : null;
 
