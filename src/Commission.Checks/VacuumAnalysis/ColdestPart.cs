@@ -26,9 +26,6 @@ internal sealed class ColdestPart
     /// <summary>Temperature at a time, s → K, on straight lines between the rows of the log and level beyond them; null without a log.</summary>
     public Func<double, double>? Log { get; }
 
-    /// <summary>As written at isolation; null when it is not.</summary>
-    public Given<Temperature>? AtIsolation => _evacuation.ColdestPart;
-
     /// <summary>The last that is written; null when none is.</summary>
     public Given<Temperature>? Last => _evacuation.ColdestPartAtEnd ?? _evacuation.ColdestPart;
 
