@@ -15,8 +15,8 @@ namespace Commission.Checks.Evacuation;
 /// <summary>The inflow behind the steady part of the rise, and what the same hole would let out of refrigerant, as a band. Information: no vacuum hold shows what a leak search has to show.</summary>
 internal sealed class LeakRateCheck : ICheck
 {
+    private const double Hour = 3600;
     private const double RoomTemperature = ConversionFactors.CelsiusZero + 20;
-    private const string Kind = "gives the rise as an inflow; nothing is judged by it";
 
     public string Id => "evacuation.leak-rate";
 
@@ -56,7 +56,7 @@ internal sealed class LeakRateCheck : ICheck
         var volume = SectionVolume.Of(context, evacuation.Section);
         if (volume.Value is not { } v)
         {
-            yield return finding.Use("section", evacuation.Section).NotEvaluated(volume.WhyNot!, "Write circuit volume, or the diameters and lengths of the line set.");
+            yield return finding.Use("section", evacuation.Section).NotEvaluated(volume.WhyNot!, EvacuationMessages.LeakRateVolumeNext);
             yield break;
         }
 
@@ -79,8 +79,8 @@ internal sealed class LeakRateCheck : ICheck
         var steady = hold.Conclusion is HoldConclusion.SteadyRise or HoldConclusion.SteadyRiseAndSource;
         // A rise that is not shown bounds the inflow; its best estimate means nothing.
         var most = hold.Slope is { High: var high } && double.IsFinite(high) ? Math.Max(high * volume.Value, inflow.Value + inflow.Expanded) : inflow.Value + inflow.Expanded;
-        var words = steady ? $"{Throughput(context, most)} of air at most comes in with the steady rise" : most > 0 ? $"No inflow of air above {Throughput(context, most)} seen" : "No inflow seen";
-        var from = section.IsEstimated ? ", volume estimated from the line set" : "";
+        var volumeIs = section.IsEstimated ? EvacuationMessages.LeakRateVolume.Estimated : EvacuationMessages.LeakRateVolume.Written;
+        var words = EvacuationMessages.LeakRate(most > 0 ? steady ? EvacuationMessages.LeakRateSeen.Steady : EvacuationMessages.LeakRateSeen.Bound : EvacuationMessages.LeakRateSeen.Nothing, new(Throughput(context, most)), volumeIs);
         // A hole is given a loss of refrigerant only where a steady inflow is seen and the nitrogen does not speak against a hole.
         var witness = NitrogenWitness.Of(context, run, hold);
         if (witness is { SpeaksAgainstHole: true })
@@ -93,7 +93,7 @@ internal sealed class LeakRateCheck : ICheck
         var smallest = Smallest(context, volume.Value, vacuum);
         if (smallest is { } least)
             NameGas(context, finding).Remark(least);
-        return finding.Information($"{words}{from}{(band is null ? "" : $"; as refrigerant vapour out of the same hole {band}")}.", Kind);
+        return finding.Information(band is null ? words : EvacuationMessages.LeakRateAsRefrigerant(words, new(band)), EvacuationMessages.LeakRateKind);
     }
 
     private static string? Band(CheckContext context, FindingBuilder finding, double air, double vacuum)
@@ -121,13 +121,12 @@ internal sealed class LeakRateCheck : ICheck
     }
 
     // What the leak search is asked to see, as a rise in this volume: the reason why a vacuum proves no tightness.
-    private static string? Smallest(CheckContext context, double volume, double vacuum)
+    private static Message? Smallest(CheckContext context, double volume, double vacuum)
     {
         if (context.Limits.Find(LimitIds.PressureTestJointLeakCheckSensitivity)?.Upper is not { } asked || Leak(context, 1e-6, vacuum) is not { ViscousMassFlow: > 0 } unit)
             return null;
         var rise = asked.Si / unit.ViscousMassFlow * 1e-6 / volume;
-        var micron = context.Present.Value(rise, DisplayKind.VacuumRise) * 60;
-        return string.Create(CultureInfo.InvariantCulture, $"A leak of {asked.Text} would raise this volume by about {micron:0.0##} {context.Present.Unit(DisplayKind.Vacuum)} in an hour: no vacuum hold can show it.");
+        return EvacuationMessages.LeakRateSmallest(new(asked.Text), VacuumText.Value(context.Present, rise * Hour));
     }
 
     private static RefrigerantLeak? Leak(CheckContext context, double air, double vacuum)
@@ -138,12 +137,18 @@ internal sealed class LeakRateCheck : ICheck
         return RefrigerantLeak.From(air, context.Get<SiteAtmosphere>().Value.Value, vacuum, new(dew.Pressure, fluid.MolarMass, viscosity), RoomTemperature);
     }
 
-    // Inflows span decades: two digits and a power of ten.
+    // Inflows span decades: two digits that count, and a power of ten where the point would stand far off.
     private static string Throughput(CheckContext context, double q)
     {
         var unit = context.Present.Units[DisplayKind.Throughput].Unit;
-        return string.Create(CultureInfo.InvariantCulture, $"{unit.FromSi(q):0.0e0} {unit.Symbol}");
+        var value = unit.FromSi(q);
+        var power = value == 0 ? 0 : (int)Math.Floor(Math.Log10(Math.Abs(value)));
+        return power is >= -3 and <= 2
+            ? string.Create(CultureInfo.InvariantCulture, $"{value.ToString($"F{Math.Max(0, 1 - power)}", CultureInfo.InvariantCulture)} {unit.Symbol}")
+            : string.Create(CultureInfo.InvariantCulture, $"{value / Math.Pow(10, power):0.0}·10{Superscript(power)} {unit.Symbol}");
     }
+
+    private static string Superscript(int power) => string.Concat(power.ToString(CultureInfo.InvariantCulture).Select(c => c == '-' ? '⁻' : "⁰¹²³⁴⁵⁶⁷⁸⁹"[c - '0']));
 
     private static string Rate(double kilogramsPerSecond)
     {

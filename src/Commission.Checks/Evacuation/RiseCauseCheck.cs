@@ -21,7 +21,7 @@ internal sealed class RiseCauseCheck : ICheck
     public string Title => "What the hold shows";
 
     public CheckHelp Help { get; } = new(
-        "Does the pressure stand, rise steadily, or rise and level off? A steady rise may be air, the rig, or refrigerant passing a valve or leaving the oil; one that levels off may be water, oil or outgassing. The shape narrows it down and no more.",
+        "Does the pressure stand, rise steadily, or rise and level off? A steady rise may be air, the rig, refrigerant passing a valve, or refrigerant leaving the oil of a machine that has run; one that levels off may be water, oil or outgassing. The shape narrows it down and no more.",
         "p = p₀; p₀ + a·t; p∞ − (p∞ − p₀)·e^(−t/τ); p₀ + b·ln(1 + t/s) or p₀ + b·(√(1 + t/s) − 1); line and source together; fitted to means of readings far enough apart to be independent, compared by AICc; a richer curve counts from a difference of 6, a term from 5 steps of the gauge and a tenth of what the allowed rise comes to over the hold",
         "AICc: Hurvich and Tsai, Biometrika 76 (1989) 297 (from memory). Intervals: Bates and Watts, Nonlinear Regression Analysis (1988) chapter 6 (from memory). Thresholds: defaults of this program, tried by simulation (common practice, no source).",
         "Do the test that the finding names: the rig alone; the service valves closed; heat and a nitrogen break; a longer hold. Find a leak under nitrogen pressure, never by vacuum.");
@@ -50,7 +50,7 @@ internal sealed class RiseCauseCheck : ICheck
         if (hold.Reason == CannotTellReason.NoRows)
             return finding.NotEvaluated("the log has no usable readings after isolation", "Log the hold at steps of 10 s or less, from isolation to its end.");
         var present = context.Present;
-        var wording = VacuumText.Wording(present);
+        var wording = VacuumText.Wording(present, run.RefrigerantFrom);
         Explain(present, finding, hold);
         // Only a slope that the conclusion speaks of is a result; beside a source it is a bound.
         if (run.Slope is { } slope && hold.Conclusion is HoldConclusion.SteadyRise or HoldConclusion.SteadyRiseAndSource)
@@ -66,7 +66,7 @@ internal sealed class RiseCauseCheck : ICheck
 
         if (hold.Conclusion is HoldConclusion.Source or HoldConclusion.SteadyRiseAndSource && run is { Evacuation.ColdestPartAtEnd: null, Temperatures.Log: null })
             finding.Remark("Where water is left, each degree Celsius by which the coldest part warms adds about 6 % to its vapour pressure and looks like a steady rise: its temperature at the end is not written.");
-        return finding.Remark(NitrogenWitness.Of(context, run, hold)?.Use(finding)).Remark(run.View.HoldRemark).Information(wording.Statement(hold), Kind);
+        return finding.Remark(NitrogenWitness.Of(context, run, hold)?.Use(finding, run.RefrigerantFrom)).Remark(run.View.HoldRemark).Information(wording.Statement(hold), Kind);
     }
 
     /// <summary>What a crew does next: what the shape of the rise asks for, the rig first where nobody has watched it alone.</summary>
@@ -78,8 +78,10 @@ internal sealed class RiseCauseCheck : ICheck
         if (run.Hold is not { } hold || HoldWording.NextStep(hold) is not { } shape)
             return null;
         if (NitrogenWitness.Of(context, run, hold) is { SpeaksAgainstHole: true } && hold.Conclusion == HoldConclusion.SteadyRise)
-            shape = EvacuationMessages.ShapeSteadyTightNext;
-        return hold.Conclusion is HoldConclusion.Source or HoldConclusion.SteadyRise or HoldConclusion.SteadyRiseAndSource && run.Evacuation.RigCheck is null && JudgedHold.HasFailed(run)
+            shape = EvacuationMessages.ShapeSteadyTightNext(run.IsBesideChargedUnit ? EvacuationMessages.ShapeSteadyTightNextBehind.ChargedUnit : EvacuationMessages.ShapeSteadyTightNextBehind.Other);
+
+        // A steady rise has to be found whether or not it passed.
+        return run.Evacuation.RigCheck is null && (hold.Conclusion is HoldConclusion.SteadyRise or HoldConclusion.SteadyRiseAndSource || (hold.Conclusion is HoldConclusion.Source && JudgedHold.HasFailed(run)))
             ? EvacuationMessages.HoldFailedRigNext(RigInHold(run), shape)
             : shape;
     }
@@ -92,7 +94,7 @@ internal sealed class RiseCauseCheck : ICheck
     {
         var rows = hold.Rows;
         finding.Step(
-            "n", "readings used", "rows of the hold, less the first ones while pressures even out, over-range rows and lone spikes",
+            "n", "readings used", "rows of the hold, less the first ones while pressures even out, those over range or in steps too coarse, and lone spikes",
             string.Create(CultureInfo.InvariantCulture, $"{rows.InHold} − {rows.Skipped} − {rows.OverRange} − {rows.Outliers}"), rows.Used.ToString(CultureInfo.InvariantCulture));
         if (hold.Correlation is { } rho)
         {
@@ -238,7 +240,9 @@ internal sealed class NitrogenWitness
     }
 
     /// <summary>Names the nitrogen hold, shows what it would have lost, and gives the sentence.</summary>
-    public Message Use(FindingBuilder finding)
+    /// <param name="finding">The finding that rests on it.</param>
+    /// <param name="refrigerant">Where refrigerant may come from.</param>
+    public Message Use(FindingBuilder finding, Message refrigerant)
     {
         NameIn(finding);
         var present = _context.Present;
@@ -247,6 +251,6 @@ internal sealed class NitrogenWitness
             $"{EvacuationClock.Span(_nitrogen.Rows!.Length)} at {present.Text(_nitrogen.Loss!.Start.Absolute, DisplayKind.AbsolutePressure)}",
             $"{present.Text(_least, DisplayKind.Percentage)} to {present.Text(_most, DisplayKind.Percentage, 0)}", "choked and viscous flow, EN 1779 (from memory)");
         var (least, seen) = (present.InMessage(_least, DisplayKind.Percentage), present.InMessage(_nitrogen.Loss.Loss, DisplayKind.Percentage));
-        return SpeaksAgainstHole ? EvacuationMessages.NitrogenAgainstHole(least, seen) : EvacuationMessages.NitrogenLeavesHole(least, seen);
+        return SpeaksAgainstHole ? EvacuationMessages.NitrogenAgainstHole(least, seen, refrigerant) : EvacuationMessages.NitrogenLeavesHole(least, seen);
     }
 }

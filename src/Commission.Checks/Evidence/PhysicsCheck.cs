@@ -6,6 +6,7 @@ using Commission.Checks.VacuumAnalysis;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Evidence;
@@ -103,19 +104,22 @@ internal sealed class PhysicsCheck : ICheck
         var finding = run.Name(run.Name(run.Name(context.Finding(this, "vacuum hold")), start, start), end, end)
             .Step("Δp", "fall of the isolated vacuum", "p_after equalisation − p_end", $"{present.Text(begun.Value, DisplayKind.Vacuum)} − {present.Text(last.Value, DisplayKind.Vacuum)}", present.Text(fall, DisplayKind.Vacuum), limit.Source)
             .Show(context.State(limit));
-        var levels = $"from {present.Text(begun.Value, DisplayKind.Vacuum)} to {present.Text(last.Value, DisplayKind.Vacuum)}";
+        var levels = EvidenceMessages.VacuumLevels(VacuumText.Value(present, begun.Value), VacuumText.Value(present, last.Value));
+        var next = EvidenceMessages.VacuumFellNext;
         if (run.Hold?.Fall is { } sudden)
         {
             run.Name(run.Name(finding, sudden.From, sudden.From), sudden.To, sudden.To);
-            levels = $"from {present.Text(sudden.High, DisplayKind.Vacuum)} at {run.Clock.Moment(sudden.From)} to {present.Text(sudden.Low, DisplayKind.Vacuum)} at {run.Clock.Moment(sudden.To)}";
+            levels = EvidenceMessages.VacuumLevelsAt(VacuumText.Value(present, sudden.High), run.Clock.Time(sudden.From), VacuumText.Value(present, sudden.Low), run.Clock.Time(sudden.To));
+            next = EvacuationMessages.HoldFellNext;
+            (begun, fall) = (Uncertain.Exact(sudden.High), Uncertain.Exact(sudden.Size));
         }
         else if (fall.Value <= fall.Expanded || fall.Value <= share.Si * begun.Value)
         {
-            return finding.Decide(true).Say($"The isolated vacuum went {levels}: it did not deepen by itself.").Build();
+            return finding.Decide(true).Say(EvidenceMessages.VacuumStood(levels)).Build();
         }
 
         if (run.WhyItMayFall(finding) is { } why)
-            return finding.Decide(true).Say($"The isolated vacuum fell {levels}; {why}.").Build();
+            return finding.Decide(true).Say(EvidenceMessages.VacuumFellExplained(levels, why)).Build();
         // The level at isolation stands; what came after the valve was closed does not.
         for (var i = run.Rows.Series.IndexAtOrAfter(start); i < run.Rows.Series.Count && run.Rows.Series.Times[i] <= end; i++)
         {
@@ -123,6 +127,6 @@ internal sealed class PhysicsCheck : ICheck
                 finding.Impeach(run.Rows.Use(i));
         }
 
-        return finding.Decide(false).Next("Look for a pump that still pulled, a gauge that drifts, or a part that cooled; write the temperature at the start and the end of the hold.").Say($"The isolated vacuum fell {levels}, and neither cooling nor a drier that could take it up is written.").Build();
+        return finding.Decide(false).Measure(fall / begun, DisplayKind.Percentage).Next(next).Say(EvidenceMessages.VacuumFell(levels)).Build();
     }
 }

@@ -35,6 +35,9 @@ internal sealed record Limit
     /// <summary>Where it is written.</summary>
     public required SourceLocation At { get; init; }
 
+    /// <summary>False for a figure of the crew's own, which says no source: it may ask more than the limits in force, and is not called the maker's.</summary>
+    public bool HasSource { get; init; } = true;
+
     /// <summary>Lower bound; of a tolerance minus its half width.</summary>
     public LimitFigure? Lower { get; init; }
 

@@ -67,7 +67,7 @@ internal static class LimitStatements
         figure is { Reference: PressureReference.Gauge or PressureReference.BelowAtmosphere } && atmosphere is { } air ? figure.ToAbsolute(air).Si : figure?.Si;
 
     private static LimitStatement Make(Limit limit, LimitKind kind, string text, double? lower, double? upper, double? target) =>
-        new(kind, text, lower, upper, target, Word(limit.Tier), limit.Pack, limit.Source, limit.Mark, limit.Rule)
+        new(kind, text, lower, upper, target, limit.HasSource ? Word(limit.Tier) : "job", limit.Pack, limit.Source, limit.Mark, limit.Rule)
         {
             Quantity = limit.Definition.Means,
         };

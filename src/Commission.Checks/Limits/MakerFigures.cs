@@ -281,6 +281,7 @@ internal sealed class MakerFigures
                 Mark = "job",
                 Rule = DecisionRule.Simple,
                 At = origin.At,
+                HasSource = origin.IsNamed,
                 Lower = lower,
                 Upper = upper,
                 Target = target,

@@ -82,9 +82,15 @@ internal sealed class EvacuationRun : IAnalysis<EvacuationRun>
     /// <summary>Temperatures of the coldest part through the hold.</summary>
     public ColdestPart Temperatures => field ??= new(Evacuation, Clock);
 
+    /// <summary>Whether the section under vacuum ends at closed service valves that a charge stands behind.</summary>
+    public bool IsBesideChargedUnit => Evacuation.Section?.Value is CircuitSection.LineSet or CircuitSection.LineSetAndIndoor or CircuitSection.Indoor;
+
+    /// <summary>Where refrigerant may come from in the vacuum.</summary>
+    public Message RefrigerantFrom => IsBesideChargedUnit ? EvacuationMessages.GasFromValve : EvacuationMessages.GasFromEither;
+
     /// <summary>What is written that lets an isolated vacuum deepen; null when nothing is.</summary>
     /// <param name="finding">The finding that rests on it; null where nobody tells it.</param>
-    public string? WhyItMayFall(FindingBuilder? finding = null)
+    public Message? WhyItMayFall(FindingBuilder? finding = null)
     {
         if (finding is not null)
             Temperatures.NameIn(finding);
@@ -92,19 +98,19 @@ internal sealed class EvacuationRun : IAnalysis<EvacuationRun>
         {
             var (warm, cold) = (log(fall.From), log(fall.To));
             if (cold < warm && Follows(fall, warm, cold))
-                return $"the coldest part cooled from {_context.Present.Text(warm, DisplayKind.Temperature)} to {_context.Present.Text(cold, DisplayKind.Temperature)} meanwhile";
+                return EvacuationMessages.FallCooledMeanwhile(_context.Present.InMessage(warm, DisplayKind.Temperature), _context.Present.InMessage(cold, DisplayKind.Temperature));
         }
         else if (Evacuation is { ColdestPart: { } before, ColdestPartAtEnd: { } after } && after.Value.Si < before.Value.Si && CoolingExplains(before.Value.Si, after.Value.Si))
         {
-            return $"the coldest part cooled from {before.Text} to {after.Text}";
+            return EvacuationMessages.FallCooled(new(before.Text), new(after.Text));
         }
 
         if (Evacuation.Events.FirstOrDefault(e => e.What.Value == EvacuationEventKind.HeatApplied) is { } heated)
-            return $"heat had been applied at {heated.At.Text}, and the circuit cooled";
+            return EvacuationMessages.FallAfterHeat(new(heated.At.Text));
         if (_context.Job.Equipment.Drier is not [var drier, ..])
             return null;
         finding?.Use("drier", drier.Model);
-        return "the circuit has a drier, which takes up water";
+        return EvacuationMessages.FallIntoDrier;
     }
 
     // In a minute metal cools by a part of the whole change only.

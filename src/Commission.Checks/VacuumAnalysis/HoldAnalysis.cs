@@ -81,6 +81,9 @@ internal static class HoldAnalysis
         // A steady part that may be as large as several times all that rose, either way, has no size.
         if (decision.Conclusion == HoldConclusion.CannotTell && parameters.Slope is { } loose && loose.High - loose.Low > MostDoubt * Math.Abs(preferred.At(evidence.Blocks.Span) - preferred.At(0)) / evidence.Blocks.Span)
             parameters = parameters with { Slope = null, SlopeWithCauses = null };
+        // What warms or settles may be all of it.
+        if (decision.Conclusion is HoldConclusion.SteadyRise or HoldConclusion.SteadyRiseAndSource && !(parameters.Slope?.Low > 0))
+            decision = decision with { Conclusion = HoldConclusion.CannotTell, Reason = decision.Conclusion is HoldConclusion.SteadyRise ? CannotTellReason.LineOrSource : CannotTellReason.SourceWithOrWithoutLine };
         var held = decision.Conclusion == HoldConclusion.Held;
         var slope = Counted(parameters.Slope, nothing, rows.Drop, evidence.SettlesDown(decision.Preferred) ? evidence.SlopeBesideSource.High : 0);
         return nothing with
@@ -91,6 +94,7 @@ internal static class HoldAnalysis
             Evidence = evidence.Table(),
             Slope = held ? slope : parameters.Slope,
             Wander = decision.Wander,
+            SpedUpAfter = decision.SpedUpFrom - nothing.Isolation,
             Teeth = rows.Teeth,
             IsTemperatureKnown = options.Warming is not null,
             SlowsDown = decision.Preferred != HoldModel.Flat && evidence.Aicc(evidence.Line) - evidence.Aicc(evidence.Both) >= HoldEvidence.Richer,
@@ -279,6 +283,9 @@ internal sealed record HoldResult
 
     /// <summary>Whether the temperature of the circuit is known through the hold.</summary>
     public bool IsTemperatureKnown { get; init; }
+
+    /// <summary>How long after isolation a rise began that was slow before, s; null where none did.</summary>
+    public double? SpedUpAfter { get; init; }
 
     /// <summary>How far the pressure wandered before it came back to where it began, Pa; null where it did not.</summary>
     public double? Wander { get; init; }

@@ -365,6 +365,9 @@ internal readonly record struct HoldDecision(HoldConclusion Conclusion, CannotTe
     /// <summary>How far the readings wandered before they came back, Pa; null where they did not.</summary>
     public double? Wander { get; init; }
 
+    /// <summary>When a late rise began, s on the clock of the log; null where none did.</summary>
+    public double? SpedUpFrom { get; init; }
+
     // A fall of less than this share of what counts hides nothing that does.
     private const double LeastDrop = 3;
 
@@ -402,8 +405,8 @@ internal readonly record struct HoldDecision(HoldConclusion Conclusion, CannotTe
             return CannotTell(CannotTellReason.Falling, preferred);
 
         // A leak that begins late has not risen by much yet, and a gauge that settles hides one.
-        if (rows.LateRate * hold > counting)
-            return CannotTell(CannotTellReason.SpeedsUp, preferred);
+        if (rows.Late is { } late && late.Rate * hold > counting)
+            return CannotTell(CannotTellReason.SpeedsUp, preferred) with { SpedUpFrom = late.From };
         if (HidesRise(evidence, counting, preferred))
             return CannotTell(CannotTellReason.Falling, preferred);
 

@@ -12,10 +12,6 @@ internal sealed class HoldScreening
 
     private const double MostStepsOfRow = 3;
     private const int FewestBelowCoarse = 20;
-    private const int FewestOfLateRise = 30;
-    private const double LateEnds = 0.1;
-    private const double LateDeviations = 5;
-    private const double LateTimes = 3;
 
     private readonly DisplaySteps _steps;
 
@@ -75,37 +71,8 @@ internal sealed class HoldScreening
         }
     }
 
-    /// <summary>
-    /// Rate over the last third, Pa/s, where it stands out: three times what the first half rose at, and five times the scatter about the straight line through that half;
-    /// zero where it does not. What begins late has no curve, and in few independent readings no statistics.
-    /// </summary>
-    internal double LateRate
-    {
-        get
-        {
-            var (begin, span) = (Times[0], Times[^1] - Times[0]);
-            var half = Times.AsSpan()[..FirstAfter(begin + (span / 2))];
-            if (Times.Length < FewestOfLateRise || half.Length < FewestOfLateRise / 3)
-                return 0;
-            var first = StraightLine.Through(half, Pressures.AsSpan()[..half.Length]);
-            var (from, to) = (Mean(2.0 / 3, LateEnds), Mean(1 - (LateEnds / 2), LateEnds));
-            var rise = to.Pressure - from.Pressure;
-            var rate = rise / (to.Time - from.Time);
-            return rise > LateDeviations * Math.Max(first.Scatter, Resolution) && rate > LateTimes * first.Slope ? rate : 0;
-
-            int FirstAfter(double time) => Array.BinarySearch(Times, time) is var at && at >= 0 ? at : ~at;
-
-            (double Time, double Pressure) Mean(double middle, double width)
-            {
-                var (low, high) = (FirstAfter(begin + ((middle - (width / 2)) * span)), FirstAfter(begin + ((middle + (width / 2)) * span)));
-                (low, high) = (Math.Min(low, Times.Length - 1), Math.Clamp(high, low + 1, Times.Length));
-                var (time, pressure) = (0.0, 0.0);
-                for (var i = low; i < high; i++)
-                    (time, pressure) = (time + (Times[i] / (high - low)), pressure + (Pressures[i] / (high - low)));
-                return (time, pressure);
-            }
-        }
-    }
+    /// <summary>A rise that began late; null where there is none.</summary>
+    internal LateRise? Late => LateRise.Of(Times, Pressures, Resolution);
 
     internal static HoldScreening Of(VacuumSeries series, double isolation, double end, double skip, double statedResolution, double counting)
     {
@@ -285,6 +252,56 @@ internal sealed class HoldScreening
     }
 }
 
+/// <summary>
+/// A rise over the last third of a hold that stands out: three times what the first half rose at, and five times the scatter about the straight line through that half.
+/// What begins late has no curve, and in few independent readings no statistics.
+/// </summary>
+/// <param name="Rate">Pa/s, over the last third.</param>
+/// <param name="From">When the readings left that straight line for good, s.</param>
+internal sealed record LateRise(double Rate, double From)
+{
+    private const int FewestRows = 30;
+    private const double Ends = 0.1;
+    private const double Deviations = 5;
+    private const double Leaves = 3;
+    private const double Times = 3;
+
+    /// <summary>Looks for it; null where there is none.</summary>
+    /// <param name="times">Times of the used rows, s, one at least.</param>
+    /// <param name="pressures">Pressures of the same rows, Pa.</param>
+    /// <param name="resolution">Step of the gauge, Pa.</param>
+    public static LateRise? Of(double[] times, double[] pressures, double resolution)
+    {
+        var (begin, span) = (times[0], times[^1] - times[0]);
+        var half = FirstAfter(begin + (span / 2));
+        if (times.Length < FewestRows || half < FewestRows / 3)
+            return null;
+        var first = StraightLine.Through(times.AsSpan(0, half), pressures.AsSpan(0, half));
+        var scatter = Math.Max(first.Scatter, resolution);
+        var (from, to) = (Mean(2.0 / 3, Ends), Mean(1 - (Ends / 2), Ends));
+        var rise = to.Pressure - from.Pressure;
+        var rate = rise / (to.Time - from.Time);
+        if (!(rise > Deviations * scatter && rate > Times * first.Slope))
+            return null;
+        var left = times.Length - 1;
+        while (left > 0 && pressures[left - 1] - first.At(times[left - 1]) > Leaves * scatter)
+            left--;
+        return new LateRise(rate, times[left]);
+
+        int FirstAfter(double time) => Array.BinarySearch(times, time) is var at && at >= 0 ? at : ~at;
+
+        (double Time, double Pressure) Mean(double middle, double width)
+        {
+            var (low, high) = (FirstAfter(begin + ((middle - (width / 2)) * span)), FirstAfter(begin + ((middle + (width / 2)) * span)));
+            (low, high) = (Math.Min(low, times.Length - 1), Math.Clamp(high, low + 1, times.Length));
+            var (time, pressure) = (0.0, 0.0);
+            for (var i = low; i < high; i++)
+                (time, pressure) = (time + (times[i] / (high - low)), pressure + (pressures[i] / (high - low)));
+            return (time, pressure);
+        }
+    }
+}
+
 /// <summary>A fall of the pressure.</summary>
 /// <param name="From">Time of the highest, s.</param>
 /// <param name="To">Time of the lowest, s.</param>
@@ -433,11 +450,16 @@ internal sealed class DisplaySteps
 }
 
 /// <summary>A straight line by least squares.</summary>
+/// <param name="Middle">Mean time, s.</param>
+/// <param name="Mean">Its value there.</param>
 /// <param name="Slope">Per second.</param>
 /// <param name="Scatter">Standard deviation about it.</param>
 /// <param name="Farthest">Largest distance from it.</param>
-internal readonly record struct StraightLine(double Slope, double Scatter, double Farthest)
+internal readonly record struct StraightLine(double Middle, double Mean, double Slope, double Scatter, double Farthest)
 {
+    /// <summary>Its value at a time, s.</summary>
+    public double At(double time) => Mean + (Slope * (time - Middle));
+
     /// <summary>The line through so many points, three at least.</summary>
     public static StraightLine Through(ReadOnlySpan<double> times, ReadOnlySpan<double> values)
     {
@@ -456,7 +478,7 @@ internal readonly record struct StraightLine(double Slope, double Scatter, doubl
             (rss, farthest) = (rss + (off * off), Math.Max(farthest, Math.Abs(off)));
         }
 
-        return new StraightLine(slope, Math.Sqrt(rss / (n - 2)), farthest);
+        return new StraightLine(t, y, slope, Math.Sqrt(rss / (n - 2)), farthest);
     }
 }
 
@@ -479,110 +501,5 @@ internal static class RunningMedian
         }
 
         return smooth;
-    }
-}
-
-/// <summary>
-/// Legs of falling and rising pressure in a log, found as a zigzag on the logarithm of the pressure:
-/// a leg ends where the pressure has turned back by 8 % and by five steps of the gauge.
-/// </summary>
-internal static class TurningPoints
-{
-    private const double LeastPressure = 0.05;
-    private const double ReversalRatio = 1.08;
-
-    /// <summary>A leg from row <paramref name="From"/> to row <paramref name="To"/>, rising or falling.</summary>
-    internal readonly record struct Leg(int From, int To, bool Rising);
-
-    /// <summary>Legs of the series, in order. Over-range rows count as at the upper end of the gauge or above.</summary>
-    internal static List<Leg> Find(VacuumSeries series, double resolution)
-    {
-        var legs = new List<Leg>();
-        var p = Smoothed(series);
-        if (p.Length < 2)
-            return legs;
-
-        var low = 0;
-        var high = 0;
-        var start = 0;
-        var direction = 0;
-        for (var i = 1; i < p.Length; i++)
-        {
-            if (p[i] < p[low])
-                low = i;
-            if (p[i] > p[high])
-                high = i;
-            if (direction <= 0 && Turned(p[low], p[i], resolution))
-            {
-                // The pressure may have lain at its low for long: the leg starts when it leaves it.
-                var leaves = LastAtOrBelow(p, low, i, Math.Max(1.01 * p[low], p[low] + 2 * resolution));
-                if (direction < 0 && leaves > start)
-                    legs.Add(new Leg(start, leaves, Rising: false));
-                start = direction < 0 ? leaves : 0;
-                direction = 1;
-                high = i;
-                low = i;
-            }
-            else if (direction >= 0 && Turned(p[i], p[high], resolution))
-            {
-                var leaves = LastAtOrAbove(p, high, i, Math.Min(0.98 * p[high], p[high] - 2 * resolution));
-                if (direction > 0 && leaves > start)
-                    legs.Add(new Leg(start, leaves, Rising: true));
-                start = direction > 0 ? leaves : 0;
-                direction = -1;
-                low = i;
-                high = i;
-            }
-        }
-
-        if (start < p.Length - 1 && direction != 0)
-            legs.Add(new Leg(start, p.Length - 1, direction > 0));
-        return legs;
-    }
-
-    /// <summary>The log under a running median of five, so that single spikes and single over-range rows turn nothing.</summary>
-    internal static double[] Smoothed(VacuumSeries series)
-    {
-        var n = series.Count;
-        var raw = new double[n];
-        var ceiling = LeastPressure;
-        foreach (var p in series.Pressures)
-        {
-            if (p > ceiling)
-                ceiling = p;
-        }
-
-        for (var i = 0; i < n; i++)
-        {
-            var p = series.OverRange[i] ? ceiling : series.Pressures[i];
-            raw[i] = Math.Max(p, LeastPressure);
-        }
-
-        return RunningMedian.OfFive(raw);
-    }
-
-    private static bool Turned(double low, double high, double resolution) =>
-        high >= ReversalRatio * low && high - low >= 5 * resolution;
-
-    private static int LastAtOrBelow(double[] p, int from, int to, double level)
-    {
-        for (var i = to; i > from; i--)
-        {
-            if (p[i] <= level)
-                return i;
-        }
-
-        return from;
-    }
-
-    private static int LastAtOrAbove(double[] p, int from, int to, double level)
-    {
-        for (var i = to; i > from; i--)
-        {
-            if (p[i] >= level)
-                return i;
-        }
-
-        return from;
     }
 }

@@ -8,7 +8,8 @@ namespace Commission.Checks.VacuumAnalysis;
 /// <summary>Says in plain words what a hold shows, without claiming more. The caller decides the units.</summary>
 /// <param name="Pressure">A pressure or a rise in Pa as it is to be printed.</param>
 /// <param name="Rate">A rate in Pa/s as it is to be printed.</param>
-internal sealed record HoldWording(Func<double, QuantityValue> Pressure, Func<double, QuantityValue> Rate)
+/// <param name="Refrigerant">Where refrigerant may come from.</param>
+internal sealed record HoldWording(Func<double, QuantityValue> Pressure, Func<double, QuantityValue> Rate, Message Refrigerant)
 {
     // Below two steps a display may only have changed its last digit.
     private const double LeastStepsSeen = 2;
@@ -28,7 +29,7 @@ internal sealed record HoldWording(Func<double, QuantityValue> Pressure, Func<do
             HoldConclusion.Held => Held(result),
             HoldConclusion.SteadyRise => Steady(result),
             HoldConclusion.Source => Source(result),
-            HoldConclusion.SteadyRiseAndSource => ShapeBoth(Constant(result), Slope(result)),
+            HoldConclusion.SteadyRiseAndSource => ShapeBoth(Constant(result), Slope(result), Refrigerant),
             _ => CannotTell(result),
         };
     }
@@ -73,7 +74,7 @@ internal sealed record HoldWording(Func<double, QuantityValue> Pressure, Func<do
     private Message Steady(HoldResult result)
     {
         var steady = ShapeSteady(
-            Slope(result), new(result.Length), result.SlowsDown ? ShapeSteadyBefore.Slowing : ShapeSteadyBefore.None, result.ExcludesOutgassing ? ShapeSteadyFirst.Inflow : ShapeSteadyFirst.Outgassing);
+            Slope(result), new(result.Length), result.SlowsDown ? ShapeSteadyBefore.Slowing : ShapeSteadyBefore.None, result.ExcludesOutgassing ? ShapeSteadyFirst.Inflow : ShapeSteadyFirst.Outgassing, Refrigerant);
         return result.SourcesExcludedUpTo is { } slower && result.ExcludesOutgassing ? ShapeSteadySlowSource(steady, new(slower)) : steady;
     }
 
@@ -100,7 +101,7 @@ internal sealed record HoldWording(Func<double, QuantityValue> Pressure, Func<do
             CannotTellReason.SourceWithOrWithoutLine => rise is null ? ShapeSlowingMaybeSteady : ShapeSlowingMaybeSteadySeen(rise),
             CannotTellReason.LineWithOrWithoutSource => rise is null ? ShapeSteadyMaybeSlowing : ShapeSteadyMaybeSlowingSeen(rise),
             CannotTellReason.Falling => result.Fall is { } fall ? ShapeFell(Pressure(fall.High), Pressure(fall.Low), new(fall.To - fall.From)) : ShapeFalling,
-            CannotTellReason.SpeedsUp => ShapeSpeedsUp,
+            CannotTellReason.SpeedsUp => result.SpedUpAfter is { } after ? ShapeSpeedsUpLate(new(after)) : ShapeSpeedsUp,
             CannotTellReason.NoCurveFits => ShapeNoCurve,
             CannotTellReason.OverRange => ShapeOverRange,
             _ => ShapeUnknown,
@@ -149,7 +150,9 @@ internal static class VacuumText
     public static string Rate(Presentation present, double pascalsPerSecond) => Text(present, pascalsPerSecond, DisplayKind.VacuumRise);
 
     /// <summary>What a hold shows, in the job's units.</summary>
-    public static HoldWording Wording(Presentation present) => new(p => Value(present, p, DisplayKind.Vacuum), r => Value(present, r, DisplayKind.VacuumRise));
+    /// <param name="present">How the job prints numbers.</param>
+    /// <param name="refrigerant">Where refrigerant may come from.</param>
+    public static HoldWording Wording(Presentation present, Message refrigerant) => new(p => Value(present, p, DisplayKind.Vacuum), r => Value(present, r, DisplayKind.VacuumRise), refrigerant);
 
     private static string Text(Presentation present, double si, DisplayKind kind) => QuantityWriter.Instance.Write(Value(present, si, kind), Language.English);
 

@@ -9,7 +9,7 @@ namespace Commission.Records.Findings;
 /// <param name="LowerSi">Lower limit in SI; null when there is none.</param>
 /// <param name="UpperSi">Upper limit in SI; null when there is none.</param>
 /// <param name="TargetSi">Target in SI; null when there is none.</param>
-/// <param name="Basis">Whose limit it is: <c>maker</c>, <c>pack</c> or <c>common practice</c>.</param>
+/// <param name="Basis">Whose limit it is: <c>maker</c>, <c>pack</c>, <c>common practice</c>, or <c>job</c> for a target of the crew's own.</param>
 /// <param name="Pack">Name of the limits pack it was read from; empty for a maker's figure of the job.</param>
 /// <param name="Source">Where it is printed: a plate, a page, a clause.</param>
 /// <param name="Mark">How well the source is known: <c>published</c>, <c>from memory</c>, <c>common practice</c> or <c>job</c>.</param>

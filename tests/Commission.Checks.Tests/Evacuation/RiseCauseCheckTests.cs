@@ -44,12 +44,31 @@ public sealed class RiseCauseCheckTests
         // 25 micron a minute by construction; the gain of ± 10 % as a rectangle is 1.44, with k = 2 about 2.9 micron a minute.
         var found = One(Id, Job(Logged), Held(m => 25 * m));
         Assert.StartsWith("A steady rise of 25 micron/min", found.Statement, StringComparison.Ordinal);
-        Assert.Contains("air coming in, the rig, or refrigerant passing a valve or leaving the oil", found.Statement, StringComparison.Ordinal);
+        Assert.Contains("air coming in, the rig, or refrigerant passing a closed service valve", found.Statement, StringComparison.Ordinal);
         Assert.Equal(25 * MicronPerMinute, found.Measured!.Value.Si, 0.3 * MicronPerMinute);
         Assert.InRange(found.Measured.ExpandedSi!.Value / MicronPerMinute, 2.6, 3.6);
         Assert.Contains("search every joint", found.NextStep, StringComparison.Ordinal);
         NoOverclaim(found.Statement);
     }
+
+    // Oil that has taken up refrigerant lies in a compressor: a new line set has none (facts of the trade, common practice, no source).
+    [Fact]
+    public void Refrigerant_leaves_oil_only_where_the_compressor_is_in_the_vacuum() =>
+        Assert.Contains("or refrigerant passing a valve or leaving the oil", One(Id, Job(Logged.Replace("section: line set and indoor", "section: whole system", StringComparison.Ordinal)), Held(m => 25 * m)).Statement, StringComparison.Ordinal);
+
+    // 25 micron a minute from 300 is 550 after 10 min, far below the limit of 1000.
+    [Fact]
+    public void A_steady_rise_asks_for_the_rig_first_although_the_hold_passed()
+    {
+        Assert.Equal(Verdict.Pass, One("evacuation.hold", Job(Logged), Held(m => 25 * m)).Verdict);
+        Assert.Equal("evacuation.hold-failed-rig-next", One(Id, Job(Logged), Held(m => 25 * m)).Messages!.NextStep!.Id);
+        Assert.Equal("evacuation.shape-steady-next", One(Id, Job($"{Placed}\nrig check: {{pump alone: 40 micron, blanked off: 60 micron, rise: 0 micron, after: 5 min}}{Logged[Placed.Length..]}"), Held(m => 25 * m)).Messages!.NextStep!.Id);
+    }
+
+    // Nothing for 15 min, then 12 micron a minute: it left its straight line within two minutes of that.
+    [Fact]
+    public void A_rise_that_begins_late_has_its_minute() =>
+        Assert.Matches("it began to rise faster 1[5-7](\\.[0-9])? min after the valve was closed", One(Id, Job(Logged), Held(m => 12 * Math.Max(0, m - 15))).Statement);
 
     [Fact]
     public void A_rise_that_levels_off_has_its_level_and_time()

@@ -213,7 +213,7 @@ public sealed class HoldAnalysisTests
     [Fact]
     public void Sentences_do_not_overclaim()
     {
-        var wording = new HoldWording(p => Microns(p, "micron"), r => Microns(60 * r, "micron/min"));
+        var wording = new HoldWording(p => Microns(p, "micron"), r => Microns(60 * r, "micron/min"), Commission.Messages.EvacuationMessages.GasFromEither);
         var held = RecordWords.Text(wording.Statement(Of(t => 60 + 0.4 * Math.Sin(t), 1200, 2, Gauge)), Language.English);
         Assert.Matches(@"^Held: no rise above \d+(\.\d)? micron/min seen over 20 min\.$", held);
         var rise = RecordWords.Text(wording.Statement(Of(t => 60 + 0.03 * t + 0.1 * Math.Sin(t), 1200, 2, Gauge)), Language.English);

@@ -31,7 +31,9 @@ public sealed class HoldScreeningTests
     public void A_rise_that_begins_late_stands_out(double from, double rate, bool late)
     {
         var rows = Of(1800, 10, t => 400 + (rate / 60 * Math.Max(0, t - from)));
-        Assert.Equal(late ? rate : 0, rows.LateRate / Micron * 60, 1);
+        Assert.Equal(late ? rate : 0, (rows.Late?.Rate ?? 0) / Micron * 60, 1);
+        if (rows.Late is { From: var began })
+            Assert.InRange(began, from, from + 60);
     }
 
     [Fact]

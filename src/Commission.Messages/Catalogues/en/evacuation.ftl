@@ -114,6 +114,20 @@ hold-gap-bridged = the log has a gap at the stated time; the next reading, { $la
 # $later (duration) - time from the stated time to the next reading
 hold-between-readings = the pressure at the stated time lies between two readings, and the later one, { $later } after it, is above the limit
 
+## What lets an isolated vacuum deepen
+
+# $before (quantity) - temperature when it began to fall
+# $after (quantity) - temperature at the end of the fall
+fall-cooled-meanwhile = the coldest part cooled from { $before } to { $after } meanwhile
+
+# $before (text) - temperature at the start, as written
+# $after (text) - temperature at the end, as written
+fall-cooled = the coldest part cooled from { $before } to { $after }
+
+# $at (text) - when, as written
+fall-after-heat = heat had been applied at { $at }, and the circuit cooled
+fall-into-drier = the circuit has a drier, which takes up water
+
 ## Its verdict
 
 # $level (quantity) - pressure at isolation
@@ -186,9 +200,9 @@ hold-failed-next = Shut the rig off from the circuit and watch hoses and gauge a
 # $next (message) - what the shape of the rise asks for
 hold-failed-rig-next =
     { $inside ->
-        [gauge] Pump and hoses were behind the closed valve; the gauge, its tee and the core tool were not. Put those on a blank, pull down, close the valve and watch them for 5 min: what rises there is no fault of the circuit.
-       *[hoses] Close the valve at the circuit and watch hoses and gauge alone for 5 min: what rises there is no fault of the circuit.
-    } If they stand, go on. { $next }
+        [gauge] 1. Pump and hoses were behind the closed valve; the gauge, its tee and the core tool were not. Put those on a blank, pull down, close the valve and watch them for 5 min. They hold about a hundredth of the circuit's gas: a fault there that made this rise shoots up at once; a slow creep is none.
+       *[hoses] 1. Close the valve at the circuit and watch hoses and gauge alone for 5 min. They hold far less gas than the circuit: a fault there that made this rise climbs much faster; a slow creep is none.
+    } 2. If it is not the rig: { $next }
 
 ## The rig beside a hold that passed
 
@@ -198,6 +212,11 @@ rig-rose-hold-passed = The blanked rig rose { $rise } in { $after }, and the iso
 
 rig-rose-hold-passed-kind = the hold passed, so the rig's own rise decides nothing
 rig-mend-next = Mend the rig before the next job: hose gaskets, valve seats, pump oil.
+
+## Where refrigerant may come from in a vacuum
+
+gas-from-valve = refrigerant passing a closed service valve
+gas-from-either = refrigerant passing a valve or leaving the oil
 
 ## What the shape of the rise says
 
@@ -229,13 +248,14 @@ shape-held-wander = Held: it wandered by up to { $range } and ended where it beg
 # $length (duration) - how long it was held
 # $before (choice: slowing, none) - whether a first part slows down, by less than counts
 # $first (choice: inflow, outgassing) - whether gas that the walls give off ever more slowly is excluded
+# $refrigerant (message) - where refrigerant may come from
 shape-steady =
     A steady rise of { $slope }{ $before ->
         [slowing] , after a first part that slows down and counts for little
        *[none] , no slowing seen over { $length }
     }: { $first ->
-        [inflow] air coming in, the rig, or refrigerant passing a valve or leaving the oil
-       *[outgassing] gas that oil and walls give off ever more slowly, which so short a hold cannot tell from an inflow; the rig; air coming in; or refrigerant passing a valve
+        [inflow] air coming in, the rig, or { $refrigerant }
+       *[outgassing] gas that oil and walls give off ever more slowly, which so short a hold cannot tell from an inflow; the rig; air coming in; or { $refrigerant }
     }.
 
 # $steady (message) - what is said of the steady rise
@@ -257,13 +277,17 @@ shape-source-line-beneath = { $source } A steady rise of up to { $most } could l
 
 # $constant (message) - the time constant with its bounds
 # $slope (message) - the rate of rise with its bounds
-shape-both = A rise that slows down, time constant { $constant }, onto a steady rise of { $slope }. The first may be water, oil or outgassing; the steady part a slower outgassing, air coming in, the rig, or refrigerant passing a valve or leaving the oil.
+# $refrigerant (message) - where refrigerant may come from
+shape-both = A rise that slows down, time constant { $constant }, onto a steady rise of { $slope }. The first may be water, oil or outgassing; the steady part a slower outgassing, air coming in, the rig, or { $refrigerant }.
 
 # $high (quantity) - the level from which it fell
 # $low (quantity) - the level to which it fell
 # $time (duration) - in what time
 shape-fell = Cannot tell: the pressure fell from { $high } to { $low } within { $time }. A closed circuit does not do that by itself: a pump that pulls again, a valve, a part that cools, or the gauge.
 shape-speeds-up = Cannot tell the cause: the rise speeds up, as it does where something warms, a valve opens, or a gauge drifts. No size of an inflow is taken from it.
+
+# $after (duration) - time from isolation
+shape-speeds-up-late = Cannot tell the cause: it began to rise faster { $after } after the valve was closed, as where something warms, a valve opens, or a gauge drifts. No size of an inflow is taken from it.
 shape-no-curve = Cannot tell the cause: the pressure goes up and down, and none of the curves follows it. No size of an inflow is taken from it.
 
 shape-no-rows = Cannot tell: the log has no usable readings after isolation.
@@ -339,8 +363,13 @@ constant-unknown = unknown
 
 ## What to do next
 
-shape-steady-next = Put dry nitrogen on the circuit and search every joint with soap: it rises as a leak does. A service valve that passes refrigerant from a charged unit looks the same. Mend, pull down and hold again.
-shape-steady-tight-next = The nitrogen hold speaks against a hole to the outside. Close the service valves of the charged unit tight, cap them, pull down and hold again: a valve that passes refrigerant rises like this. Search the joints with soap under nitrogen last.
+shape-steady-next = Put dry nitrogen on the circuit and search every joint with soap: it rises as a leak does. A service valve that passes refrigerant from a charged unit looks the same: leave those valves shut, and release no charge until the cause is found. Mend, pull down and hold again.
+# $behind (choice: charged-unit, other) - what lies beyond the section under vacuum
+shape-steady-tight-next =
+    { $behind ->
+        [charged-unit] The nitrogen hold speaks against a hole to the outside; the closed service valves of the charged unit come next. Leave them shut, and do not release the charge. Retighten their stems, put the caps on, pull down and hold again. If it stands, a seat was passing; if it rises more slowly, it still does. If it rises as before, hold a leak detector at the exhaust of the pump: refrigerant there comes through a seat; if there is none, search the joints with soap under nitrogen.
+       *[other] The nitrogen hold speaks against a hole to the outside. Close every valve to a charged part or a cylinder, warm the oil of the compressor, break with dry nitrogen, pull down and hold again: what leaves the oil shrinks from hold to hold. Search the joints with soap under nitrogen last.
+    }
 shape-source-next = It slows down, as moisture, oil or gas trapped behind a valve makes it. Open every valve of the section, warm the coldest part, break with dry nitrogen, pull down and hold again: if it levels off lower, the circuit is drying.
 shape-both-next = Water and a leak may both be in it. Break with dry nitrogen, pull down and hold again: what was water shrinks. What stays is searched for under nitrogen pressure.
 shape-falling-next = Read the temperature of the coldest part at both ends and hold again.
@@ -362,7 +391,8 @@ shape-other-gauge-next = A longer hold with this gauge would not tell within a d
 
 # $least (quantity) - share of the nitrogen that a hole to the outside would have let out at least
 # $seen (quantity) - what was lost
-nitrogen-against-hole = A hole to the outside that lets in this much air would have lost at least { $least } of the nitrogen in its hold, and { $seen } were seen: that speaks for the rig, or for refrigerant passing a valve or leaving the oil.
+# $refrigerant (message) - where refrigerant may come from
+nitrogen-against-hole = A hole to the outside that lets in this much air would have lost at least { $least } of the nitrogen in its hold, and { $seen } were seen: that speaks for the rig, or for { $refrigerant }.
 
 # $least (quantity) - share of the nitrogen that a hole to the outside would have let out at least
 # $seen (quantity) - what was lost
@@ -396,6 +426,29 @@ series-thinned = { $file } holds more readings than a vacuum needs: one of { $ev
 
 ## The size of an inflow
 
+leak-rate-kind = gives the rise as an inflow; nothing is judged by it
+
+# $seen (choice: steady, bound, nothing) - a steady rise, no rise that is shown, or a fall
+# $most (text) - largest inflow that the rise may come from
+# $volume (choice: written, estimated) - whether the volume is written or comes from the line set
+leak-rate =
+    { $seen ->
+        [steady] { $most } of air at most comes in with the steady rise
+        [bound] No inflow of air above { $most } seen
+       *[nothing] No inflow seen
+    }{ $volume ->
+        [estimated] , volume estimated from the line set
+       *[written] {""}
+    }.
+
+# $inflow (message) - what is said of the air
+# $loss (text) - loss of refrigerant through the same hole
+leak-rate-as-refrigerant = { $inflow } As refrigerant vapour out of the same hole: { $loss }.
+
+# $asked (text) - what the leak search has to see
+# $rise (quantity) - rise in an hour
+leak-rate-smallest = A leak of { $asked } would raise this volume by about { $rise } in an hour: no vacuum hold can show it.
+leak-rate-volume-next = Write circuit volume, or the diameters and lengths of the line set.
 leak-rate-none = the readings give no rate of rise
 leak-rate-none-next = Write when the valve was closed, and read the gauge then and at the end of the hold.
 leak-rate-witness = The nitrogen hold speaks against a hole to the outside of this size: no loss of refrigerant is worked out from it.

@@ -101,3 +101,26 @@ photo-other-day = By the camera's clock { $file } (line { $line }) was taken on 
 photo-other-time = By the camera's clock { $file } (line { $line }) was taken on { $taken }; the job says { $written }.
 
 photo-time-next = Was the camera's clock right? If so, the photo belongs to another visit or the time written is wrong: name the right photo, or correct the time.
+
+## A vacuum that deepens by itself
+
+# $high (quantity) - before
+# $low (quantity) - after
+vacuum-levels = from { $high } to { $low }
+
+# $high (quantity) - before
+# $from (time) - when
+# $low (quantity) - after
+# $to (time) - when
+vacuum-levels-at = from { $high } at { $from } to { $low } at { $to }
+
+# $levels (message) - from where to where
+vacuum-stood = The isolated vacuum went { $levels }: it did not deepen by itself.
+
+# $levels (message) - from where to where
+# $why (message) - what is written that lets it deepen
+vacuum-fell-explained = The isolated vacuum fell { $levels }; { $why }.
+
+# $levels (message) - from where to where
+vacuum-fell = The isolated vacuum fell { $levels }, and neither cooling nor a drier that could take it up is written.
+vacuum-fell-next = Look for a pump that still pulled, a gauge that drifts, or a part that cooled; pull down and hold again, with the temperature of the coldest part read at both ends.
