@@ -155,7 +155,7 @@ internal sealed class NitrogenBreaksCheck : ICheck
         var because = asked ? $"{limit.Source} asks" : "a wet circuit asks";
         yield return finding.Passes
             ? Todo(shortcomings, finding.Say($"{Told(breaks)}; {because} for {Number(limit.Lower!.Si)}.")).Build()
-            : finding.Say($"{Told(breaks)}; {because} for {Number(limit.Lower!.Si)}.").Next(Next((int)counted.LowerSi!.Value - breaks.Count - unwritten.Count, context.Limits.Find(LimitIds.EvacuationBreakTime)?.Lower?.Si ?? UsualTime)).Build();
+            : finding.Say($"{Told(breaks)}; {because} for {Number(limit.Lower!.Si)}.").Next(wet && !run.IsCharged ? RiseCauseCheck.Wording(context, run).WetNext : Next((int)counted.LowerSi!.Value - breaks.Count - unwritten.Count, context.Limits.Find(LimitIds.EvacuationBreakTime)?.Lower?.Si ?? UsualTime)).Build();
     }
 
     private static Message Next(int still, double time) => EvacuationMessages.BreaksNext(still, new DurationValue(time));

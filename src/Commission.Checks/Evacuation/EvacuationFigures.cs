@@ -214,7 +214,7 @@ internal sealed class HoldFigure : IFigureSource
     {
         var present = context.Present;
         var hold = run.Parts.Hold!;
-        var shape = run.Hold is { } result ? $" {present.Text(VacuumText.Wording(present, run.RefrigerantFrom).Statement(result))}" : "";
+        var shape = run.Hold is { } result ? $" {present.Text(RiseCauseCheck.Wording(context, run).Statement(result))}" : "";
         return $"Pressure from {VacuumText.Level(present, hold.PressureAtStart!.Value)} at isolation to {VacuumText.Level(present, hold.PressureAtEnd!.Value)} after {EvacuationClock.Span(hold.Length)}.{shape}";
     }
 }

@@ -48,7 +48,7 @@ internal sealed class LeakRateCheck : ICheck
         // The mean rise stands for levels by hand, too few for a curve, not for a log whose curve gives none.
         if ((run.Slope ?? (run.Rows.Log is null ? run.MeanRise : null)) is not { } slope || run is not { AtIsolation: { } vacuum, Hold: { } hold, Parts: { Isolation: { } isolation, HoldEnd: { } end } })
         {
-            yield return finding.NotEvaluated(EvacuationMessages.LeakRateNone, (run.Hold is { Blocks: > 0 } shown ? HoldWording.NextStep(shown) : null) ?? EvacuationMessages.LeakRateNoneNext);
+            yield return finding.NotEvaluated(EvacuationMessages.LeakRateNone, (run.Hold is { Blocks: > 0 } shown ? RiseCauseCheck.Wording(context, run).NextStep(shown) : null) ?? EvacuationMessages.LeakRateNoneNext);
             yield break;
         }
 

@@ -2,6 +2,7 @@ using System.Globalization;
 using Commission.Checks.Kernel;
 using Commission.Checks.NitrogenAnalysis;
 using Commission.Checks.VacuumAnalysis;
+using Commission.Fluids.Water;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Units;
 using Commission.Messages;
@@ -12,6 +13,8 @@ namespace Commission.Checks.Evacuation;
 /// <summary>What the shape of the hold says of its cause, and what would tell more. Information: the decay limit is judged elsewhere.</summary>
 internal sealed class RiseCauseCheck : ICheck
 {
+    // Gauges of a tenth, and a degree at the coldest part (common practice, no source).
+    private const double NearSaturation = 0.15;
     private const string Kind = "explains the hold; the decay limit judges it";
 
     public string Id => "evacuation.cause";
@@ -50,7 +53,7 @@ internal sealed class RiseCauseCheck : ICheck
         if (hold.Reason == CannotTellReason.NoRows)
             return finding.NotEvaluated("the log has no usable readings after isolation", "Log the hold at steps of 10 s or less, from isolation to its end.");
         var present = context.Present;
-        var wording = VacuumText.Wording(present, run.RefrigerantFrom);
+        var wording = Wording(context, run);
         Explain(present, finding, hold);
         // Only a slope that the conclusion speaks of is a result; beside a source it is a bound.
         if (run.Slope is { } slope && hold.Conclusion is HoldConclusion.SteadyRise or HoldConclusion.SteadyRiseAndSource)
@@ -66,7 +69,7 @@ internal sealed class RiseCauseCheck : ICheck
 
         if (hold.Conclusion is HoldConclusion.Source or HoldConclusion.SteadyRiseAndSource && run is { Evacuation.ColdestPartAtEnd: null, Temperatures.Log: null })
             finding.Remark("Where water is left, each degree Celsius by which the coldest part warms adds about 6 % to its vapour pressure and looks like a steady rise: its temperature at the end is not written.");
-        return finding.Remark(NitrogenWitness.Of(context, run, hold)?.Use(finding, run.RefrigerantFrom)).Remark(run.View.HoldRemark).Information(wording.Statement(hold), Kind);
+        return finding.Remark(NitrogenWitness.Of(context, run, hold)?.Use(finding, wording.Scene)).Remark(NearWater(context, run, hold)).Remark(run.View.HoldRemark).Information(wording.Statement(hold), Kind);
     }
 
     /// <summary>What a crew does next: what the shape of the rise asks for, the rig first where nobody has watched it alone.</summary>
@@ -75,20 +78,35 @@ internal sealed class RiseCauseCheck : ICheck
     /// <returns>The step; null where the hold asks for nothing.</returns>
     internal static Message? NextStep(CheckContext context, EvacuationRun run)
     {
-        if (run.Hold is not { } hold || HoldWording.NextStep(hold) is not { } shape)
+        if (run.Hold is not { } hold)
             return null;
-        if (NitrogenWitness.Of(context, run, hold) is { SpeaksAgainstHole: true } && hold.Conclusion == HoldConclusion.SteadyRise)
-            shape = EvacuationMessages.ShapeSteadyTightNext(run.IsBesideChargedUnit ? EvacuationMessages.ShapeSteadyTightNextBehind.ChargedUnit : EvacuationMessages.ShapeSteadyTightNextBehind.Other);
+        var hasFailed = JudgedHold.HasFailed(run);
+        if (run.IsCharged && hasFailed)
+            return EvacuationMessages.HoldFailedChargedNext;
+        if (Wording(context, run).NextStep(hold, NitrogenWitness.Of(context, run, hold) is { SpeaksAgainstHole: true }, NearWater(context, run, hold) is not null) is not { } shape)
+            return null;
 
         // A steady rise has to be found whether or not it passed.
-        return run.Evacuation.RigCheck is null && (hold.Conclusion is HoldConclusion.SteadyRise or HoldConclusion.SteadyRiseAndSource || (hold.Conclusion is HoldConclusion.Source && JudgedHold.HasFailed(run)))
-            ? EvacuationMessages.HoldFailedRigNext(RigInHold(run), shape)
-            : shape;
+        var isSteady = hold.Conclusion is HoldConclusion.SteadyRise or HoldConclusion.SteadyRiseAndSource;
+        return run.Evacuation.RigCheck is null && !run.IsCharged && (isSteady || (hold.Conclusion is HoldConclusion.Source && hasFailed)) ? EvacuationMessages.RigAloneNext(RigInHold(run), shape) : shape;
     }
 
+    /// <summary>What a hold of this job shows, in words.</summary>
+    /// <param name="context">The job and everything derived from it.</param>
+    /// <param name="run">The evacuation.</param>
+    internal static HoldWording Wording(CheckContext context, EvacuationRun run) =>
+        VacuumText.Wording(context.Present, new HoldScene(run.IsBesideChargedUnit, run.IsCharged, VacuumRigCheck.HasHeld(context, run)));
+
+    // A rise that runs towards what water gives off at the coldest part, as nearly as gauge and thermometer tell.
+    private static Message? NearWater(CheckContext context, EvacuationRun run, HoldResult hold) =>
+        hold.Conclusion == HoldConclusion.Source && hold.Plateau is { Value: var level } && run.Temperatures.Last is { } coldest && coldest.Value.Si >= WaterSaturation.TripleTemperature
+        && WaterVapor.SaturationPressure(coldest.Value.Si) is { Ok: true, Value: var saturation } && Math.Abs((level / saturation) - 1) <= NearSaturation
+            ? EvacuationMessages.ShapeNearWater(new(context.Present.Text(level / saturation, DisplayKind.Percentage, 0)), new(coldest.Text))
+            : null;
+
     // What of the rig lies on the circuit's side of the closed valve, and so inside the hold.
-    private static EvacuationMessages.HoldFailedRigNextInside RigInHold(EvacuationRun run) =>
-        run.Evacuation is { Gauge.Value: GaugePlace.AtTheSystem, IsolatedAt.Value: IsolationPlace.ValveOnTheServicePort } ? EvacuationMessages.HoldFailedRigNextInside.Gauge : EvacuationMessages.HoldFailedRigNextInside.Hoses;
+    private static EvacuationMessages.RigAloneNextInside RigInHold(EvacuationRun run) =>
+        run.Evacuation is { Gauge.Value: GaugePlace.AtTheSystem, IsolatedAt.Value: IsolationPlace.ValveOnTheServicePort } ? EvacuationMessages.RigAloneNextInside.Gauge : EvacuationMessages.RigAloneNextInside.Hoses;
 
     private static void Explain(Presentation present, FindingBuilder finding, HoldResult hold)
     {
@@ -241,8 +259,8 @@ internal sealed class NitrogenWitness
 
     /// <summary>Names the nitrogen hold, shows what it would have lost, and gives the sentence.</summary>
     /// <param name="finding">The finding that rests on it.</param>
-    /// <param name="refrigerant">Where refrigerant may come from.</param>
-    public Message Use(FindingBuilder finding, Message refrigerant)
+    /// <param name="scene">What stands around the hold.</param>
+    public Message Use(FindingBuilder finding, HoldScene scene)
     {
         NameIn(finding);
         var present = _context.Present;
@@ -251,6 +269,6 @@ internal sealed class NitrogenWitness
             $"{EvacuationClock.Span(_nitrogen.Rows!.Length)} at {present.Text(_nitrogen.Loss!.Start.Absolute, DisplayKind.AbsolutePressure)}",
             $"{present.Text(_least, DisplayKind.Percentage)} to {present.Text(_most, DisplayKind.Percentage, 0)}", "choked and viscous flow, EN 1779 (from memory)");
         var (least, seen) = (present.InMessage(_least, DisplayKind.Percentage), present.InMessage(_nitrogen.Loss.Loss, DisplayKind.Percentage));
-        return SpeaksAgainstHole ? EvacuationMessages.NitrogenAgainstHole(least, seen, refrigerant) : EvacuationMessages.NitrogenLeavesHole(least, seen);
+        return SpeaksAgainstHole ? EvacuationMessages.NitrogenAgainstHole(least, seen, scene.Refrigerant, scene.HasHeldRig ? EvacuationMessages.NitrogenAgainstHoleRig.Held : EvacuationMessages.NitrogenAgainstHoleRig.Open) : EvacuationMessages.NitrogenLeavesHole(least, seen);
     }
 }

@@ -2,6 +2,7 @@ using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Checks.VacuumAnalysis;
 using Commission.Jobs.Model.Words;
+using Commission.Measurement.Decisions;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
 using Commission.Messages;
@@ -23,6 +24,12 @@ internal sealed class VacuumRigCheck : ICheck
         "pump alone ≤ pack level and ≤ pack share of the target; rise of the blanked rig ≤ pack share of the rise that the hold allows in the same time, information where the hold passed all the same",
         "A pump with fresh oil, and the shares: common practice, no source.",
         "Change the pump oil while warm, replace hose gaskets, grease or replace valve seats, and blank the rig off again before blaming the system.");
+
+    /// <summary>Whether the rig was watched alone and held: its rise is one that the check passes.</summary>
+    /// <param name="context">The job and everything derived from it.</param>
+    /// <param name="run">The evacuation.</param>
+    internal static bool HasHeld(CheckContext context, EvacuationRun run) =>
+        run.Evacuation.RigCheck is { Rise: not null } rig && new VacuumRigCheck().Rise(context, run, rig).Verdict is Verdict.Pass or Verdict.PassWithinUncertainty;
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {

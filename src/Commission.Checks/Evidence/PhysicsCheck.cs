@@ -110,7 +110,7 @@ internal sealed class PhysicsCheck : ICheck
         {
             run.Name(run.Name(finding, sudden.From, sudden.From), sudden.To, sudden.To);
             levels = EvidenceMessages.VacuumLevelsAt(VacuumText.Value(present, sudden.High), run.Clock.Time(sudden.From), VacuumText.Value(present, sudden.Low), run.Clock.Time(sudden.To));
-            next = EvacuationMessages.HoldFellNext;
+            next = HoldObstacle.FellNext(run);
             (begun, fall) = (Uncertain.Exact(sudden.High), Uncertain.Exact(sudden.Size));
         }
         else if (fall.Value <= fall.Expanded || fall.Value <= share.Si * begun.Value)

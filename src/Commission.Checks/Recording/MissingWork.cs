@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Commission.Checks.Evidence;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
+using Commission.Checks.VacuumAnalysis;
 using Commission.Measurement.Decisions;
 using Commission.Messages;
 using Commission.Records;
@@ -83,7 +84,7 @@ internal static class MissingWork
         // Under a charge nobody pulls down again: whatever the single check asks for, the charge comes out first.
         var isCharged = context.Job.Charging is not null;
         if (isCharged && members[0] is { Step: WorkStep.Dryness, Finding.IsTakenBack: false, Checks: ["evacuation.level" or "evacuation.hold", ..] })
-            return RecordMessages.NextDrynessCharged;
+            return context.Get<EvacuationRun>().Obstacle is null ? RecordMessages.NextDrynessCharged : RecordMessages.NextDrynessVoidCharged;
         if (members.Select(m => m.Finding).FirstOrDefault(f => f?.NextStep is not null) is { } told)
             return told.Messages?.NextStep ?? told.NextStep!;
         return members[0].Step switch
@@ -107,7 +108,8 @@ internal static class MissingWork
     private static ListValue Titles(List<OpenRequirement> members) =>
         new([.. members.Select((m, i) => (MessageValue)new NameValue(i == 0 ? m.Title : InSentence(m.Title)))], ListJoin.And);
 
-    private static string InSentence(string title) => title is [_, var second, ..] && (char.IsLower(second) || second == ' ') ? char.ToLowerInvariant(title[0]) + title[1..] : title;
+    /// <summary>A title inside a sentence: its first letter small, where it is no abbreviation.</summary>
+    public static string InSentence(string title) => title is [_, var second, ..] && (char.IsLower(second) || second == ' ') ? char.ToLowerInvariant(title[0]) + title[1..] : title;
 
     // Something asked for that is open: a check that was required, or one whose verdict was taken back, which no record is complete without.
     private sealed record OpenRequirement(IReadOnlyList<string> Checks, string Title, Finding? Finding, string Because, string Pack)

@@ -85,8 +85,8 @@ internal sealed class EvacuationRun : IAnalysis<EvacuationRun>
     /// <summary>Whether the section under vacuum ends at closed service valves that a charge stands behind.</summary>
     public bool IsBesideChargedUnit => Evacuation.Section?.Value is CircuitSection.LineSet or CircuitSection.LineSetAndIndoor or CircuitSection.Indoor;
 
-    /// <summary>Where refrigerant may come from in the vacuum.</summary>
-    public Message RefrigerantFrom => IsBesideChargedUnit ? EvacuationMessages.GasFromValve : EvacuationMessages.GasFromEither;
+    /// <summary>Whether the circuit holds its charge by now: nobody pulls down again.</summary>
+    public bool IsCharged => _context.Job.Charging is not null;
 
     /// <summary>What is written that lets an isolated vacuum deepen; null when nothing is.</summary>
     /// <param name="finding">The finding that rests on it; null where nobody tells it.</param>
@@ -273,15 +273,19 @@ internal sealed record HoldObstacle(Message Why, Message Next)
     /// <param name="run">The evacuation.</param>
     /// <param name="present">How the job prints numbers.</param>
     public static HoldObstacle? OfFall(EvacuationRun run, Presentation present) => run.Hold?.Fall is { } fall && run.WhyItMayFall() is null
-        ? new(EvacuationMessages.HoldFell(VacuumText.Value(present, fall.High), VacuumText.Value(present, fall.Low), new(fall.To - fall.From)), EvacuationMessages.HoldFellNext) { IsFall = true }
+        ? new(EvacuationMessages.HoldFell(VacuumText.Value(present, fall.High), VacuumText.Value(present, fall.Low), new(fall.To - fall.From)), FellNext(run)) { IsFall = true }
         : null;
 
     /// <summary>Falls within half a minute again and again; null where there are none.</summary>
     /// <param name="run">The evacuation.</param>
     /// <param name="present">How the job prints numbers.</param>
     public static HoldObstacle? OfTeeth(EvacuationRun run, Presentation present) => run.Hold?.Teeth is { Count: > 0 and var count, Taken: var taken }
-        ? new(EvacuationMessages.HoldTeeth(count, VacuumText.Value(present, taken)), EvacuationMessages.HoldFellNext) { IsFall = true }
+        ? new(EvacuationMessages.HoldTeeth(count, VacuumText.Value(present, taken)), FellNext(run)) { IsFall = true }
         : null;
+
+    /// <summary>What to do about a fall.</summary>
+    /// <param name="run">The evacuation.</param>
+    public static Message FellNext(EvacuationRun run) => EvacuationMessages.HoldFellNext(run.IsCharged ? EvacuationMessages.HoldFellNextCharge.In : EvacuationMessages.HoldFellNextCharge.Out);
 
     // A display of small steps that does not move through so many rows is no display of a gas (common practice, no source).
     private const int ManyRows = 100;

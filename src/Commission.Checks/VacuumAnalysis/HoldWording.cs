@@ -8,8 +8,8 @@ namespace Commission.Checks.VacuumAnalysis;
 /// <summary>Says in plain words what a hold shows, without claiming more. The caller decides the units.</summary>
 /// <param name="Pressure">A pressure or a rise in Pa as it is to be printed.</param>
 /// <param name="Rate">A rate in Pa/s as it is to be printed.</param>
-/// <param name="Refrigerant">Where refrigerant may come from.</param>
-internal sealed record HoldWording(Func<double, QuantityValue> Pressure, Func<double, QuantityValue> Rate, Message Refrigerant)
+/// <param name="Scene">What stands around the hold.</param>
+internal sealed record HoldWording(Func<double, QuantityValue> Pressure, Func<double, QuantityValue> Rate, HoldScene Scene)
 {
     // Below two steps a display may only have changed its last digit.
     private const double LeastStepsSeen = 2;
@@ -18,6 +18,9 @@ internal sealed record HoldWording(Func<double, QuantityValue> Pressure, Func<do
     private const double LongestAdvised = 3 * 3600;
     private const double StepOfAdvice = 600;
     private const double Again = 1.5;
+
+    // An hour shows most outgassing slow down (common practice, no source).
+    private const double ToSeeSlowing = 3600;
 
     /// <summary>One or two sentences: what was seen and what it may be.</summary>
     /// <param name="result">The analysed hold.</param>
@@ -29,27 +32,38 @@ internal sealed record HoldWording(Func<double, QuantityValue> Pressure, Func<do
             HoldConclusion.Held => Held(result),
             HoldConclusion.SteadyRise => Steady(result),
             HoldConclusion.Source => Source(result),
-            HoldConclusion.SteadyRiseAndSource => ShapeBoth(Constant(result), Slope(result), Refrigerant),
+            HoldConclusion.SteadyRiseAndSource => ShapeBoth(Constant(result), Slope(result), Scene.Refrigerant, Scene.HasHeldRig ? ShapeBothRig.Held : ShapeBothRig.Open),
             _ => CannotTell(result),
         };
     }
 
     /// <summary>What to do next; null where the hold asks for nothing.</summary>
     /// <param name="result">The analysed hold.</param>
-    public static Message? NextStep(HoldResult result)
+    /// <param name="isTight">Whether the nitrogen hold speaks against a hole to the outside.</param>
+    /// <param name="isWater">Whether it runs towards the vapor pressure of water.</param>
+    public Message? NextStep(HoldResult result, bool isTight = false, bool isWater = false)
     {
         ArgumentNullException.ThrowIfNull(result);
+        var isSteady = result.Conclusion is HoldConclusion.SteadyRise or HoldConclusion.SteadyRiseAndSource;
+
+        // Under a charge nobody pulls down again; only what may be a leak is still looked for.
+        if (Scene.IsCharged)
+            return isSteady || result.Reason == CannotTellReason.SpeedsUp ? ShapeSteadyChargedNext : null;
         return result.Conclusion switch
         {
             HoldConclusion.Held => null,
-            HoldConclusion.SteadyRise => ShapeSteadyNext,
-            HoldConclusion.Source => ShapeSourceNext,
+            HoldConclusion.SteadyRise when !result.ExcludesOutgassing => ShapeSteadyOpenNext(new(Advised(ToSeeSlowing, result.Length)), Scene.IsBesideChargedUnit ? ShapeSteadyOpenNextBehind.ChargedUnit : ShapeSteadyOpenNextBehind.Other),
+            HoldConclusion.SteadyRise when isTight => ShapeSteadyTightNext(Scene.IsBesideChargedUnit ? ShapeSteadyTightNextBehind.ChargedUnit : ShapeSteadyTightNextBehind.Other),
+            HoldConclusion.SteadyRise => ShapeSteadyNext(Scene.IsBesideChargedUnit ? ShapeSteadyNextBehind.ChargedUnit : ShapeSteadyNextBehind.Other),
+            HoldConclusion.Source when isWater => WetNext,
+            HoldConclusion.Source => ShapeSourceNext(Scene.IsBesideChargedUnit ? ShapeSourceNextBehind.ChargedUnit : ShapeSourceNextBehind.Other),
             HoldConclusion.SteadyRiseAndSource => ShapeBothNext,
             _ => result.Reason switch
             {
                 CannotTellReason.Falling when result.IsTemperatureKnown => ShapeShapelessKnownNext,
                 CannotTellReason.Falling => ShapeFallingNext,
                 CannotTellReason.OverRange => ShapeOverRangeNext,
+                CannotTellReason.SpeedsUp when result.SpedUpAfter is { } after => ShapeSpeedsUpLateNext(new(after)),
                 CannotTellReason.SpeedsUp or CannotTellReason.NoCurveFits => result.IsTemperatureKnown ? ShapeShapelessKnownNext : ShapeShapelessNext,
                 _ when result.TimeToTell is <= LongestAdvised and var time => ShapeLongerNext(new(Advised(time, result.Length))),
                 CannotTellReason.NoRows => ShapeNoRowsNext,
@@ -57,6 +71,9 @@ internal sealed record HoldWording(Func<double, QuantityValue> Pressure, Func<do
             },
         };
     }
+
+    /// <summary>What to do about a circuit with water in it.</summary>
+    public Message WetNext => ShapeWaterNext(Scene.IsBesideChargedUnit ? ShapeWaterNextBehind.ChargedUnit : ShapeWaterNextBehind.Other);
 
     // What anybody sees on the display is named, although it is less than counts.
     private Message Held(HoldResult result)
@@ -74,7 +91,8 @@ internal sealed record HoldWording(Func<double, QuantityValue> Pressure, Func<do
     private Message Steady(HoldResult result)
     {
         var steady = ShapeSteady(
-            Slope(result), new(result.Length), result.SlowsDown ? ShapeSteadyBefore.Slowing : ShapeSteadyBefore.None, result.ExcludesOutgassing ? ShapeSteadyFirst.Inflow : ShapeSteadyFirst.Outgassing, Refrigerant);
+            Slope(result), new(result.Length), result.SlowsDown ? ShapeSteadyBefore.Slowing : ShapeSteadyBefore.None, result.ExcludesOutgassing ? ShapeSteadyFirst.Inflow : ShapeSteadyFirst.Outgassing, Scene.Refrigerant,
+            Scene.HasHeldRig ? ShapeSteadyRig.Held : ShapeSteadyRig.Open, Scene.IsBesideChargedUnit ? ShapeSteadyWalls.Bare : ShapeSteadyWalls.Oil);
         return result.SourcesExcludedUpTo is { } slower && result.ExcludesOutgassing ? ShapeSteadySlowSource(steady, new(slower)) : steady;
     }
 
@@ -129,6 +147,16 @@ internal sealed record HoldWording(Func<double, QuantityValue> Pressure, Func<do
     };
 }
 
+/// <summary>What stands around a hold and bears on what its shape may be, and on what can still be done.</summary>
+/// <param name="IsBesideChargedUnit">Whether the section under vacuum ends at closed service valves that a charge stands behind; then no compressor's oil is in it.</param>
+/// <param name="IsCharged">Whether the circuit holds its charge by now.</param>
+/// <param name="HasHeldRig">Whether the rig was watched alone and held.</param>
+internal sealed record HoldScene(bool IsBesideChargedUnit, bool IsCharged, bool HasHeldRig)
+{
+    /// <summary>Where refrigerant may come from.</summary>
+    public Message Refrigerant => IsBesideChargedUnit ? GasFromValve : GasFromEither;
+}
+
 /// <summary>Vacuum levels, rises and rates in words: at least two digits that mean something, whatever the unit.</summary>
 internal static class VacuumText
 {
@@ -151,8 +179,8 @@ internal static class VacuumText
 
     /// <summary>What a hold shows, in the job's units.</summary>
     /// <param name="present">How the job prints numbers.</param>
-    /// <param name="refrigerant">Where refrigerant may come from.</param>
-    public static HoldWording Wording(Presentation present, Message refrigerant) => new(p => Value(present, p, DisplayKind.Vacuum), r => Value(present, r, DisplayKind.VacuumRise), refrigerant);
+    /// <param name="scene">What stands around the hold.</param>
+    public static HoldWording Wording(Presentation present, HoldScene scene) => new(p => Value(present, p, DisplayKind.Vacuum), r => Value(present, r, DisplayKind.VacuumRise), scene);
 
     private static string Text(Presentation present, double si, DisplayKind kind) => QuantityWriter.Instance.Write(Value(present, si, kind), Language.English);
 

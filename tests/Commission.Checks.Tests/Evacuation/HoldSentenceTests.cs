@@ -117,10 +117,10 @@ public sealed class HoldSentenceTests
 
     // A steady rise asks for the rig in its own words, one that slows down does not; where the rig was watched alone neither names it.
     [Theory]
-    [InlineData(false, "", "hold-failed-rig-next(inside gauge, next shape-steady-next)")]
-    [InlineData(false, Rig, "shape-steady-next")]
-    [InlineData(true, "", "hold-failed-rig-next(inside gauge, next shape-source-next)")]
-    [InlineData(true, Rig, "shape-source-next")]
+    [InlineData(false, "", "rig-alone-next(inside gauge, next shape-steady-next(behind charged-unit))")]
+    [InlineData(false, Rig, "shape-steady-next(behind charged-unit)")]
+    [InlineData(true, "", "rig-alone-next(inside gauge, next shape-source-next(behind charged-unit))")]
+    [InlineData(true, Rig, "shape-source-next(behind charged-unit)")]
     public void The_next_step_follows_the_shape_and_the_rig(bool slowing, string rig, string next)
     {
         var found = Hold(Logged(more: rig), Every5Seconds(2400, t => 300 + (slowing ? 900 * (1 - Math.Exp(-(t - 1200) / 240)) : (t - 1200) * 1.5)));

@@ -61,7 +61,7 @@ public sealed class RiseCauseCheckTests
     public void A_steady_rise_asks_for_the_rig_first_although_the_hold_passed()
     {
         Assert.Equal(Verdict.Pass, One("evacuation.hold", Job(Logged), Held(m => 25 * m)).Verdict);
-        Assert.Equal("evacuation.hold-failed-rig-next", One(Id, Job(Logged), Held(m => 25 * m)).Messages!.NextStep!.Id);
+        Assert.Equal("evacuation.rig-alone-next", One(Id, Job(Logged), Held(m => 25 * m)).Messages!.NextStep!.Id);
         Assert.Equal("evacuation.shape-steady-next", One(Id, Job($"{Placed}\nrig check: {{pump alone: 40 micron, blanked off: 60 micron, rise: 0 micron, after: 5 min}}{Logged[Placed.Length..]}"), Held(m => 25 * m)).Messages!.NextStep!.Id);
     }
 

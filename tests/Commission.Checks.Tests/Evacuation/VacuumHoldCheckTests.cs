@@ -135,9 +135,9 @@ public sealed class VacuumHoldCheckTests
     public void A_failed_hold_asks_for_the_rig_first_where_nobody_tested_it()
     {
         var log = Held(15, m => 900 * (1 - Math.Exp(-m / 4)));
-        Assert.Equal("evacuation.hold-failed-rig-next", One(Id, Job(Logged()), log).Messages!.NextStep!.Id);
+        Assert.Equal("evacuation.rig-alone-next", One(Id, Job(Logged()), log).Messages!.NextStep!.Id);
         var tested = Job(Logged(more: "rig check: {pump alone: 40 micron, blanked off: 60 micron, rise: 5 micron, after: 5 min}\n"));
-        Assert.NotEqual("evacuation.hold-failed-rig-next", One(Id, tested, log).Messages!.NextStep!.Id);
+        Assert.NotEqual("evacuation.rig-alone-next", One(Id, tested, log).Messages!.NextStep!.Id);
     }
 
     // With the gauge on the circuit's side of the closed valve, what of the rig is in the hold is the gauge and its tee; shutting the valve once more would show the circuit and call it the rig.

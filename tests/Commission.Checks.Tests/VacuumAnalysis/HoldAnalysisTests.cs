@@ -213,7 +213,7 @@ public sealed class HoldAnalysisTests
     [Fact]
     public void Sentences_do_not_overclaim()
     {
-        var wording = new HoldWording(p => Microns(p, "micron"), r => Microns(60 * r, "micron/min"), Commission.Messages.EvacuationMessages.GasFromEither);
+        var wording = Wording(new(IsBesideChargedUnit: false, IsCharged: false, HasHeldRig: false));
         var held = RecordWords.Text(wording.Statement(Of(t => 60 + 0.4 * Math.Sin(t), 1200, 2, Gauge)), Language.English);
         Assert.Matches(@"^Held: no rise above \d+(\.\d)? micron/min seen over 20 min\.$", held);
         var rise = RecordWords.Text(wording.Statement(Of(t => 60 + 0.03 * t + 0.1 * Math.Sin(t), 1200, 2, Gauge)), Language.English);
@@ -227,9 +227,59 @@ public sealed class HoldAnalysisTests
             Assert.DoesNotContain("tight", sentence, StringComparison.OrdinalIgnoreCase);
             Assert.DoesNotContain("dry", sentence, StringComparison.OrdinalIgnoreCase);
         }
-
-        static QuantityValue Microns(double pascals, string unit) => new(pascals, "pressure", unit, Math.Round(pascals / Micron, 1), 1);
     }
+
+    // What a crew can still do: nobody pulls down on a charge, the service valves of a charged unit stay shut, oil lies in a compressor (facts of the trade, common practice, no source).
+    [Theory]
+    [InlineData("steady", true, false, "shape-steady-next")]
+    [InlineData("steady", true, true, "shape-steady-charged-next")]
+    [InlineData("source", true, false, "shape-source-next")]
+    [InlineData("source", true, true, null)]
+    [InlineData("held", true, false, null)]
+    [InlineData("late", true, false, "shape-speeds-up-late-next")]
+    [InlineData("late", true, true, "shape-steady-charged-next")]
+    [InlineData("fell", true, false, "shape-falling-next")]
+    [InlineData("fell", true, true, null)]
+    public void The_next_step_is_one_that_the_crew_can_take(string shape, bool beside, bool charged, string? next)
+    {
+        var hold = Shape(shape);
+        Assert.Equal(next is null ? null : "evacuation." + next, Wording(new(beside, charged, HasHeldRig: false)).NextStep(hold)?.Id);
+    }
+
+    [Fact]
+    public void A_tight_nitrogen_hold_and_water_turn_the_next_step()
+    {
+        var wording = Wording(new(IsBesideChargedUnit: true, IsCharged: false, HasHeldRig: false));
+        Assert.Equal("evacuation.shape-steady-tight-next", wording.NextStep(Shape("steady"), isTight: true)?.Id);
+        Assert.Equal("evacuation.shape-water-next", wording.NextStep(Shape("source"), isWater: true)?.Id);
+        Assert.Equal("evacuation.shape-steady-open-next", wording.NextStep(Shape("steady") with { ExcludesOutgassing = false }, isTight: true)?.Id);
+    }
+
+    [Theory]
+    [InlineData(true, false, "air coming in, the rig, or refrigerant passing a closed service valve")]
+    [InlineData(true, true, "air coming in or refrigerant passing a closed service valve")]
+    [InlineData(false, false, "air coming in, the rig, or refrigerant passing a valve or leaving the oil")]
+    public void Only_what_can_be_is_named(bool beside, bool rigHeld, string causes) =>
+        Assert.Contains($": {causes}.", RecordWords.Text(Wording(new(beside, IsCharged: false, rigHeld)).Statement(Shape("steady")), Language.English), StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData(true, "gas that the walls give off")]
+    [InlineData(false, "gas that oil and walls give off")]
+    public void Oil_gives_off_gas_where_a_compressor_is(bool beside, string walls) =>
+        Assert.Contains(walls, RecordWords.Text(Wording(new(beside, IsCharged: false, HasHeldRig: false)).Statement(Shape("steady") with { ExcludesOutgassing = false }), Language.English), StringComparison.Ordinal);
+
+    private static HoldResult Shape(string shape) => shape switch
+    {
+        "steady" => Of(t => 60 + 0.03 * t + 0.1 * Math.Sin(t), 1200, 2, Gauge) with { ExcludesOutgassing = true },
+        "source" => Of(t => 130 - 70 * Math.Exp(-t / 200) + 0.1 * Math.Sin(t), 1200, 2, Gauge),
+        "held" => Of(t => 60 + 0.4 * Math.Sin(t), 1200, 2, Gauge),
+        "late" => Of(t => 60 + 0.05 * Math.Max(0, t - 900) + 0.1 * Math.Sin(t), 1800, 2, Gauge),
+        _ => Of(t => 90 - 0.02 * t, 1800, 1, Gauge),
+    };
+
+    private static HoldWording Wording(HoldScene scene) => new(p => Microns(p, "micron"), r => Microns(60 * r, "micron/min"), scene);
+
+    private static QuantityValue Microns(double pascals, string unit) => new(pascals, "pressure", unit, Math.Round(pascals / Micron, 1), 1);
 
     private static HoldResult Of(Func<double, double> pressure, double length, double interval, GaugeCharacter gauge, double drift = 1)
     {

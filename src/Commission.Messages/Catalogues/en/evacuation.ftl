@@ -74,7 +74,12 @@ hold-display-next = Close the gauge off from the circuit, take it off and see it
 # $low (quantity) - the level to which it fell
 # $time (duration) - in what time
 hold-fell = it fell from { $high } to { $low } within { $time } while the circuit was shut off, and no cooling and no drier that could take it up is written
-hold-fell-next = Look for a pump that pulled again, a valve that passes, or a gauge that drifts; pull down, close the valve, leave all of it alone and hold again.
+# $charge (choice: in, out) - whether the circuit holds its charge by now
+hold-fell-next =
+    { $charge ->
+        [in] The hold is void: the pump pulled again, a valve passes, or the gauge drifts. The charge is in: recover it and do not put it back; evacuate, hold with all of it left alone, and weigh in clean refrigerant: the factory charge and what the lines ask for.
+       *[out] Look for a pump that pulled again, a valve that passes, or a gauge that drifts; pull down, close the valve, leave all of it alone and hold again.
+    }
 
 # $count (count) - how often it fell
 # $taken (quantity) - what all the falls took away together
@@ -198,10 +203,10 @@ hold-failed-next = Shut the rig off from the circuit and watch hoses and gauge a
 
 # $inside (choice: gauge, hoses) - what of the rig lies on the circuit's side of the closed valve
 # $next (message) - what the shape of the rise asks for
-hold-failed-rig-next =
+rig-alone-next =
     { $inside ->
-        [gauge] 1. Pump and hoses were behind the closed valve; the gauge, its tee and the core tool were not. Put those on a blank, pull down, close the valve and watch them for 5 min. They hold about a hundredth of the circuit's gas: a fault there that made this rise shoots up at once; a slow creep is none.
-       *[hoses] 1. Close the valve at the circuit and watch hoses and gauge alone for 5 min. They hold far less gas than the circuit: a fault there that made this rise climbs much faster; a slow creep is none.
+        [gauge] 1. Pump and hoses were behind the closed valve; the gauge, its tee and the core tools were not. Break the vacuum with dry nitrogen to just above atmosphere and cap the open ports; put gauge, tee and every core tool on a blank, pull down, close the valve and watch them for 5 min. They hold about a hundredth of the circuit's gas: a fault there that made this rise shoots up at once; a slow creep is not it.
+       *[hoses] 1. Close the valve at the circuit and watch hoses and gauge alone for 5 min. They hold far less gas than the circuit: a fault there that made this rise climbs much faster; a slow creep is not it.
     } 2. If it is not the rig: { $next }
 
 ## The rig beside a hold that passed
@@ -249,13 +254,24 @@ shape-held-wander = Held: it wandered by up to { $range } and ended where it beg
 # $before (choice: slowing, none) - whether a first part slows down, by less than counts
 # $first (choice: inflow, outgassing) - whether gas that the walls give off ever more slowly is excluded
 # $refrigerant (message) - where refrigerant may come from
+# $rig (choice: open, held) - whether the rig was watched alone and held
+# $walls (choice: bare, oil) - whether a compressor's oil is in the vacuum
 shape-steady =
     A steady rise of { $slope }{ $before ->
         [slowing] , after a first part that slows down and counts for little
        *[none] , no slowing seen over { $length }
     }: { $first ->
-        [inflow] air coming in, the rig, or { $refrigerant }
-       *[outgassing] gas that oil and walls give off ever more slowly, which so short a hold cannot tell from an inflow; the rig; air coming in; or { $refrigerant }
+        [inflow] air coming in{ $rig ->
+            [held] {""}
+           *[open] , the rig,
+        } or { $refrigerant }
+       *[outgassing] gas that { $walls ->
+            [oil] oil and walls
+           *[bare] the walls
+        } give off ever more slowly, which so short a hold cannot tell from an inflow; { $rig ->
+            [held] air coming in
+           *[open] the rig; air coming in
+        }; or { $refrigerant }
     }.
 
 # $steady (message) - what is said of the steady rise
@@ -269,6 +285,10 @@ shape-source = A rise that slows down, time constant { $constant }: water, oil, 
 # $constant (message) - the time constant with its bounds
 shape-source-plateau = A rise that slows down towards { $plateau }, time constant { $constant }: water, oil, outgassing, gas trapped behind a valve, or a gauge that settles.
 
+# $share (text) - share of the vapour pressure of water
+# $temperature (text) - temperature of the coldest part, as written
+shape-near-water = It runs towards { $share } of the vapour pressure of water at { $temperature }: take free water as present.
+
 shape-outgassing = A rise that slows down more and more without levelling off: outgassing, or water leaving oil.
 
 # $source (message) - what is said of the source
@@ -278,7 +298,11 @@ shape-source-line-beneath = { $source } A steady rise of up to { $most } could l
 # $constant (message) - the time constant with its bounds
 # $slope (message) - the rate of rise with its bounds
 # $refrigerant (message) - where refrigerant may come from
-shape-both = A rise that slows down, time constant { $constant }, onto a steady rise of { $slope }. The first may be water, oil or outgassing; the steady part a slower outgassing, air coming in, the rig, or { $refrigerant }.
+# $rig (choice: open, held) - whether the rig was watched alone and held
+shape-both = A rise that slows down, time constant { $constant }, onto a steady rise of { $slope }. The first may be water, oil or outgassing; the steady part a slower outgassing, air coming in{ $rig ->
+        [held] {""}
+       *[open] , the rig,
+    } or { $refrigerant }.
 
 # $high (quantity) - the level from which it fell
 # $low (quantity) - the level to which it fell
@@ -287,7 +311,7 @@ shape-fell = Cannot tell: the pressure fell from { $high } to { $low } within { 
 shape-speeds-up = Cannot tell the cause: the rise speeds up, as it does where something warms, a valve opens, or a gauge drifts. No size of an inflow is taken from it.
 
 # $after (duration) - time from isolation
-shape-speeds-up-late = Cannot tell the cause: it began to rise faster { $after } after the valve was closed, as where something warms, a valve opens, or a gauge drifts. No size of an inflow is taken from it.
+shape-speeds-up-late = Cannot tell the cause: it began to rise faster { $after } after the valve was closed, as where a joint, a stem or a hose lets go, a valve opens, or a gauge drifts; warming does so only where water is left. No size of an inflow is taken from it.
 shape-no-curve = Cannot tell the cause: the pressure goes up and down, and none of the curves follows it. No size of an inflow is taken from it.
 
 shape-no-rows = Cannot tell: the log has no usable readings after isolation.
@@ -363,18 +387,53 @@ constant-unknown = unknown
 
 ## What to do next
 
-shape-steady-next = Put dry nitrogen on the circuit and search every joint with soap: it rises as a leak does. A service valve that passes refrigerant from a charged unit looks the same: leave those valves shut, and release no charge until the cause is found. Mend, pull down and hold again.
+# $behind (choice: charged-unit, other) - what lies beyond the section under vacuum
+shape-steady-next =
+    Put dry nitrogen on the circuit and search every joint with soap: it rises as a leak does. { $behind ->
+        [charged-unit] A service valve that passes refrigerant from the charged unit looks the same: leave those valves shut, and release no charge until the cause is found.
+       *[other] Refrigerant that leaves the oil of the compressor looks the same.
+    } Mend, pull down and hold again.
+
 # $behind (choice: charged-unit, other) - what lies beyond the section under vacuum
 shape-steady-tight-next =
     { $behind ->
-        [charged-unit] The nitrogen hold speaks against a hole to the outside; the closed service valves of the charged unit come next. Leave them shut, and do not release the charge. Retighten their stems, put the caps on, pull down and hold again. If it stands, a seat was passing; if it rises more slowly, it still does. If it rises as before, hold a leak detector at the exhaust of the pump: refrigerant there comes through a seat; if there is none, search the joints with soap under nitrogen.
-       *[other] The nitrogen hold speaks against a hole to the outside. Close every valve to a charged part or a cylinder, warm the oil of the compressor, break with dry nitrogen, pull down and hold again: what leaves the oil shrinks from hold to hold. Search the joints with soap under nitrogen last.
+        [charged-unit] The nitrogen hold speaks against a hole to the outside; the closed service valves of the charged unit come next. Leave them shut, and do not release the charge. Retighten their stems, put the caps on, pull down and hold again: if it stands, or rises more slowly, a seat or a stem seal let the gas in. If it rises as before, start the pump, open its valve, and hold a detector made for this refrigerant at the exhaust, outdoors, in the first minutes: what it finds comes through a seat. If it finds nothing, search the joints with soap under nitrogen.
+       *[other] The nitrogen hold speaks against a hole to the outside. Close every valve to a charged part or a cylinder, warm the oil of the compressor with its crankcase heater or a heat belt (never run or insulation-test a compressor under vacuum), break with dry nitrogen, pull down and hold again: what leaves the oil shrinks from hold to hold. Search the joints with soap under nitrogen last.
     }
-shape-source-next = It slows down, as moisture, oil or gas trapped behind a valve makes it. Open every valve of the section, warm the coldest part, break with dry nitrogen, pull down and hold again: if it levels off lower, the circuit is drying.
+
+# $length (duration) - how long to hold
+# $behind (choice: charged-unit, other) - what lies beyond the section under vacuum
+shape-steady-open-next =
+    The cause is open. Hold again for at least { $length }: if it slows down, walls gave off gas. If it stays straight, { $behind ->
+        [charged-unit] look at the service valves, which stay shut, and then at the joints
+       *[other] warm the compressor's oil, and then look at the joints
+    }.
+
+shape-steady-charged-next = The charge is in: put no nitrogen on it. With the machine off, search every joint and both service valves with a detector made for this refrigerant, and with soap. The hold can be repeated only after the charge is recovered.
+hold-failed-charged-next = The hold failed, and the charge is in: recover it and do not put it back. Find the cause, evacuate, hold, and weigh in clean refrigerant: the factory charge and what the lines ask for.
+
+# $behind (choice: charged-unit, other) - what lies beyond the section under vacuum
+shape-source-next =
+    It slows down, as moisture, oil or gas trapped behind a valve makes it. Open the valves inside the section (expansion valve, solenoids, ball valves){ $behind ->
+        [charged-unit] ; the service valves of the charged unit stay shut
+       *[other] {""}
+    }. Warm the coldest part, break with dry nitrogen, pull down and hold again: if it levels off lower, the circuit is drying.
+
+# $behind (choice: charged-unit, other) - what lies beyond the section under vacuum
+shape-water-next =
+    1. Blow the lines through with dry nitrogen, both ends open, until no water comes{ $behind ->
+        [charged-unit] ; the service valves of the charged unit stay shut
+       *[other] {""}
+    }. 2. Warm the coldest parts. 3. Change the oil of the pump, pull down, break with dry nitrogen twice at least, and hold again, until the level at the end of the hold stays low.
+
 shape-both-next = Water and a leak may both be in it. Break with dry nitrogen, pull down and hold again: what was water shrinks. What stays is searched for under nitrogen pressure.
 shape-falling-next = Read the temperature of the coldest part at both ends and hold again.
 shape-shapeless-known-next = Keep circuit and gauge out of the sun, leave every valve and hose alone, and hold again.
 shape-shapeless-next = Keep circuit and gauge out of the sun and leave every valve alone; read the temperature of the coldest part at both ends; hold again.
+
+# $after (duration) - time from isolation
+shape-speeds-up-late-next = Find out what was touched { $after } after the valve was closed; look at valve stems, flares, caps, hoses and the gauge. Mend, pull down, leave all of it alone and hold again.
+
 # $limit (quantity) - the decay limit
 # $time (duration) - when it was passed, after isolation
 hold-went-past = Within its time it stayed below { $limit }, but it went on rising past it, { $time } after the valve was closed. Do not release the charge: find what still rises, or hold until it stands.
@@ -392,7 +451,11 @@ shape-other-gauge-next = A longer hold with this gauge would not tell within a d
 # $least (quantity) - share of the nitrogen that a hole to the outside would have let out at least
 # $seen (quantity) - what was lost
 # $refrigerant (message) - where refrigerant may come from
-nitrogen-against-hole = A hole to the outside that lets in this much air would have lost at least { $least } of the nitrogen in its hold, and { $seen } were seen: that speaks for the rig, or for { $refrigerant }.
+# $rig (choice: open, held) - whether the rig was watched alone and held
+nitrogen-against-hole = A hole to the outside that lets in this much air would have lost at least { $least } of the nitrogen in its hold, and { $seen } were seen: { $rig ->
+        [held] the rig held alone, so that speaks for { $refrigerant }
+       *[open] that speaks for the rig, or for { $refrigerant }
+    }.
 
 # $least (quantity) - share of the nitrogen that a hole to the outside would have let out at least
 # $seen (quantity) - what was lost
@@ -403,10 +466,10 @@ nitrogen-leaves-hole = A hole to the outside that lets in this much air would ha
 # $still (count) - breaks that are still to be made
 # $time (duration) - how long the nitrogen is left in
 breaks-next =
-    { $still ->
-        [one] Break the vacuum once
-       *[other] Break the vacuum { $still } times
-    } with dry nitrogen through a regulator: fill to just above atmosphere, leave it in for at least { $time }, sweep it out at the far port, change the pump's oil, pull down again. Never break with refrigerant. Warm iced parts first.
+    Warm iced parts; then { $still ->
+        [one] break the vacuum once
+       *[other] break the vacuum { $still } times
+    } with dry nitrogen through a regulator: fill to just above atmosphere, leave it in for at least { $time }, sweep it out at the far port, change the pump's oil, pull down again. Never break with refrigerant.
 
 ## What was not told of gauge, rig and temperature
 
