@@ -69,7 +69,7 @@ internal sealed class RiseCauseCheck : ICheck
 
         if (hold.Conclusion is HoldConclusion.Source or HoldConclusion.SteadyRiseAndSource && run is { Evacuation.ColdestPartAtEnd: null, Temperatures.Log: null })
             finding.Remark("Where water is left, each degree Celsius by which the coldest part warms adds about 6 % to its vapour pressure and looks like a steady rise: its temperature at the end is not written.");
-        return finding.Remark(NitrogenWitness.Of(context, run, hold)?.Use(finding, wording.Scene)).Remark(NearWater(context, run, hold)).Remark(run.View.HoldRemark).Information(wording.Statement(hold), Kind);
+        return finding.Remark(NitrogenWitness.Of(context, run, hold)?.Use(finding, wording.Scene)).Remark(NearWater(context, run, hold)).Remark(Warmed(context, run, hold)).Remark(run.View.HoldRemark).Information(wording.Statement(hold), Kind);
     }
 
     /// <summary>What a crew does next: what the shape of the rise asks for, the rig first where nobody has watched it alone.</summary>
@@ -96,6 +96,13 @@ internal sealed class RiseCauseCheck : ICheck
     /// <param name="run">The evacuation.</param>
     internal static HoldWording Wording(CheckContext context, EvacuationRun run) =>
         VacuumText.Wording(context.Present, new HoldScene(run.IsBesideChargedUnit, run.IsCharged, VacuumRigCheck.HasHeld(context, run)));
+
+    // What two written temperatures make of a steady rise: the first thing that is asked of it.
+    private static Message? Warmed(CheckContext context, EvacuationRun run, HoldResult hold) =>
+        hold.Conclusion is HoldConclusion.SteadyRise or HoldConclusion.SteadyRiseAndSource && run is { Evacuation: { ColdestPart: { } before, ColdestPartAtEnd: { } after }, AtIsolation.Value: var begun }
+        && Math.Abs(after.Value.Si - before.Value.Si) >= 1
+            ? EvacuationMessages.ShapeWarmed(VacuumText.Value(context.Present, begun * (after.Value.Si - before.Value.Si) / before.Value.Si), new(before.Text), new(after.Text))
+            : null;
 
     // A rise that runs towards what water gives off at the coldest part, as nearly as gauge and thermometer tell.
     private static Message? NearWater(CheckContext context, EvacuationRun run, HoldResult hold) =>

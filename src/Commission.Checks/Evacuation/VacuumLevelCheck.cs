@@ -69,7 +69,7 @@ internal sealed class VacuumLevelCheck : ICheck
         var text = $"{VacuumText.Level(present, level.Value)} in the system when the valve was closed at {run.Clock.Moment(isolation)}";
         return finding.Passes
             ? Todo(run, finding.Say($"{text}.")).Build()
-            : finding.Say($"{text}: above the target.").Next(Help.WhenItFails).Build();
+            : finding.Say($"{text}: above the target.").Next(run.Evacuation.Wet?.Value == true && !run.IsCharged ? RiseCauseCheck.Wording(context, run).WetNext : Help.WhenItFails).Use("wet", run.Evacuation.Wet).Build();
     }
 
     private static FindingBuilder Todo(EvacuationRun run, FindingBuilder finding) =>

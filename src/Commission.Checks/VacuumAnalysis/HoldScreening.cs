@@ -9,6 +9,7 @@ internal sealed class HoldScreening
 
     // A closed vacuum does not deepen: a fall beyond scatter and this share of the level is a pump that pulls again, a part that is cut off, or a gauge that drifts.
     private const double FallShare = 0.1;
+    private const double Neighbours = 0.15;
 
     private const double MostStepsOfRow = 3;
     private const int FewestBelowCoarse = 20;
@@ -124,7 +125,7 @@ internal sealed class HoldScreening
             StepsTaken = StepsThrough(pressures, steps),
             Teeth = teeth,
             Drop = Math.Max(fall?.Size ?? 0, teeth.Taken),
-            Fall = fall is not null && fall.Size > fall.Scatter + (FallShare * fall.High) ? fall : null,
+            Fall = fall is not null && fall.Size > fall.Scatter + (FallShare * fall.High) ? AsRead(fall, series) : null,
         };
     }
 
@@ -166,6 +167,25 @@ internal sealed class HoldScreening
         }
 
         return largest is null ? null : largest with { SteepestMinute = SteepestMinute(times, p, largest) };
+    }
+
+    // Found on smoothed rows, told by the rows of the log: from the highest to the lowest that follows, a window beyond the fall on either side. What no neighbour comes near is a spike.
+    private static PressureFall AsRead(PressureFall fall, VacuumSeries series)
+    {
+        var (from, to) = (Math.Max(series.IndexAtOrAfter(fall.From) - HalfWindow, 1), Math.Min(series.IndexAtOrAfter(fall.To) + HalfWindow, series.Count - 2));
+        var (top, low, high, deepest) = (-1, -1, -1, 0.0);
+        var p = series.Pressures;
+        for (var i = from; i <= to; i++)
+        {
+            if (series.OverRange[i] || Math.Min(Math.Abs(p[i] - p[i - 1]), Math.Abs(p[i] - p[i + 1])) > Neighbours * p[i])
+                continue;
+            if (high < 0 || p[i] > p[high])
+                high = i;
+            if (p[high] - p[i] > deepest)
+                (top, low, deepest) = (high, i, p[high] - p[i]);
+        }
+
+        return top < 0 ? fall : fall with { From = series.Times[top], To = series.Times[low], High = p[top], Low = p[low] };
     }
 
     // The smallest share of its level that a minute of the fall left, rows further apart than that from one to the next.

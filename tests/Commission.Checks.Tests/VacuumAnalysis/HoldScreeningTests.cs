@@ -21,6 +21,16 @@ public sealed class HoldScreeningTests
             Assert.InRange(rows.Drop / Micron, 15 * teeth, 27 * teeth);
     }
 
+    // A crew that looks into its log has to find there what is told of it: the rows themselves, not a mean.
+    [Fact]
+    public void A_fall_is_told_by_rows_of_the_log()
+    {
+        var rows = Of(900, 15, t => t <= 360 ? 380 + (73 / 60.0 * t) : t < 450 ? 818 - (5.34 * (t - 360)) : 337 + (73 / 60.0 * (t - 450)), Math.Round);
+        Assert.Equal((360, 450), (rows.Fall!.From, rows.Fall.To));
+        Assert.Equal(818, rows.Fall.High / Micron, 0.6);
+        Assert.Equal(337, rows.Fall.Low / Micron, 0.6);
+    }
+
     [Fact]
     public void What_rises_as_suddenly_as_it_falls_is_a_gauge_that_hops() => Assert.Equal(0, Of(1800, 10, t => 400 + (t % 400 < 200 ? 0 : 30)).Teeth.Count);
 

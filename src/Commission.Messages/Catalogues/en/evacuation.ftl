@@ -77,7 +77,7 @@ hold-fell = it fell from { $high } to { $low } within { $time } while the circui
 # $charge (choice: in, out) - whether the circuit holds its charge by now
 hold-fell-next =
     { $charge ->
-        [in] The hold is void: the pump pulled again, a valve passes, or the gauge drifts. The charge is in: recover it and do not put it back; evacuate, hold with all of it left alone, and weigh in clean refrigerant: the factory charge and what the lines ask for.
+        [in] The hold is void: the pump pulled again, a valve passes, or the gauge drifts; find out which. While the charge is in, search every joint and stem with a detector made for this refrigerant and with soap, the machine off. Then recover the charge and do not put it back; evacuate, hold with all of it left alone, and weigh in clean refrigerant: the factory charge and what the lines ask for.
        *[out] Look for a pump that pulled again, a valve that passes, or a gauge that drifts; pull down, close the valve, leave all of it alone and hold again.
     }
 
@@ -285,6 +285,11 @@ shape-source = A rise that slows down, time constant { $constant }: water, oil, 
 # $constant (message) - the time constant with its bounds
 shape-source-plateau = A rise that slows down towards { $plateau }, time constant { $constant }: water, oil, outgassing, gas trapped behind a valve, or a gauge that settles.
 
+# $part (quantity) - the part of the rise
+# $from (text) - temperature at the start, as written
+# $to (text) - temperature at the end, as written
+shape-warmed = The coldest part went from { $from } to { $to }: as a gas that accounts for { $part } of the rise; what warm walls give off comes on top.
+
 # $share (text) - share of the vapour pressure of water
 # $temperature (text) - temperature of the coldest part, as written
 shape-near-water = It runs towards { $share } of the vapour pressure of water at { $temperature }: take free water as present.
@@ -311,7 +316,7 @@ shape-fell = Cannot tell: the pressure fell from { $high } to { $low } within { 
 shape-speeds-up = Cannot tell the cause: the rise speeds up, as it does where something warms, a valve opens, or a gauge drifts. No size of an inflow is taken from it.
 
 # $after (duration) - time from isolation
-shape-speeds-up-late = Cannot tell the cause: it began to rise faster { $after } after the valve was closed, as where a joint, a stem or a hose lets go, a valve opens, or a gauge drifts; warming does so only where water is left. No size of an inflow is taken from it.
+shape-speeds-up-late = Cannot tell the cause: it began to rise faster { $after } after the valve was closed, as where a joint, a stem or a hose lets go, a valve opens, or a gauge drifts; warming does so where water, oil or seals give off gas. No size of an inflow is taken from it.
 shape-no-curve = Cannot tell the cause: the pressure goes up and down, and none of the curves follows it. No size of an inflow is taken from it.
 
 shape-no-rows = Cannot tell: the log has no usable readings after isolation.
@@ -397,7 +402,7 @@ shape-steady-next =
 # $behind (choice: charged-unit, other) - what lies beyond the section under vacuum
 shape-steady-tight-next =
     { $behind ->
-        [charged-unit] The nitrogen hold speaks against a hole to the outside; the closed service valves of the charged unit come next. Leave them shut, and do not release the charge. Retighten their stems, put the caps on, pull down and hold again: if it stands, or rises more slowly, a seat or a stem seal let the gas in. If it rises as before, start the pump, open its valve, and hold a detector made for this refrigerant at the exhaust, outdoors, in the first minutes: what it finds comes through a seat. If it finds nothing, search the joints with soap under nitrogen.
+        [charged-unit] The nitrogen hold speaks against a hole to the outside; the closed service valves of the charged unit come next. Leave them shut, and do not release the charge. Retighten their stems, put the caps on, pull down and hold again: if it now stands, a seat, a stem seal or a connection remade on the way was the cause; if it only rises more slowly, nothing is decided. If it still rises, start the pump, open its valve, and hold a detector made for this refrigerant at the exhaust, outdoors, in the first minutes: what it finds comes through a seat. If it finds nothing, search the joints with soap under nitrogen.
        *[other] The nitrogen hold speaks against a hole to the outside. Close every valve to a charged part or a cylinder, warm the oil of the compressor with its crankcase heater or a heat belt (never run or insulation-test a compressor under vacuum), break with dry nitrogen, pull down and hold again: what leaves the oil shrinks from hold to hold. Search the joints with soap under nitrogen last.
     }
 
@@ -409,7 +414,7 @@ shape-steady-open-next =
        *[other] warm the compressor's oil, and then look at the joints
     }.
 
-shape-steady-charged-next = The charge is in: put no nitrogen on it. With the machine off, search every joint and both service valves with a detector made for this refrigerant, and with soap. The hold can be repeated only after the charge is recovered.
+shape-steady-charged-next = The charge is in: put no nitrogen on it. A seat that passed is open now and harms nothing. With the machine off, search every joint, stem, cap and port once more with a detector made for this refrigerant and with soap; where nothing is found, note it and leave it. The hold can be repeated only after the charge is recovered.
 hold-failed-charged-next = The hold failed, and the charge is in: recover it and do not put it back. Find the cause, evacuate, hold, and weigh in clean refrigerant: the factory charge and what the lines ask for.
 
 # $behind (choice: charged-unit, other) - what lies beyond the section under vacuum
@@ -421,7 +426,7 @@ shape-source-next =
 
 # $behind (choice: charged-unit, other) - what lies beyond the section under vacuum
 shape-water-next =
-    1. Blow the lines through with dry nitrogen, both ends open, until no water comes{ $behind ->
+    1. Blow the lines through with dry nitrogen, both ends open, until no water comes (where there is one port, undo the flares of the lines, remake them and repeat the nitrogen hold){ $behind ->
         [charged-unit] ; the service valves of the charged unit stay shut
        *[other] {""}
     }. 2. Warm the coldest parts. 3. Change the oil of the pump, pull down, break with dry nitrogen twice at least, and hold again, until the level at the end of the hold stays low.
