@@ -43,14 +43,16 @@ public static class DocumentRenderer
     /// <param name="markup">What <see cref="ToMarkup"/> gave.</param>
     /// <param name="figures">The figures of the record.</param>
     /// <param name="attachments">Files to carry inside: the job file, its logs, the record as JSON.</param>
+    /// <param name="isAnnexFull">Whether the way to every number is printed, too: sections of class <c>annex</c>.</param>
     /// <returns>The document; the same record, markup and attachments give the same bytes.</returns>
-    public static RenderedDocument ToPdf(CommissioningRecord record, XDocument markup, FigureShelf figures, IReadOnlyList<Attachment> attachments)
+    public static RenderedDocument ToPdf(CommissioningRecord record, XDocument markup, FigureShelf figures, IReadOnlyList<Attachment> attachments, bool isAnnexFull = false)
     {
         ArgumentNullException.ThrowIfNull(record);
         ArgumentNullException.ThrowIfNull(markup);
         ArgumentNullException.ThrowIfNull(figures);
         ArgumentNullException.ThrowIfNull(attachments);
         using var document = PdfArchive.Begin();
+        markup = MarkupEdition.Paper(markup, isAnnexFull);
         var format = PageFormat.Of(record.Paper);
         var pages = Typesetter.Set(document, markup, new FlowContext(figures, format.TextHeight), format, Furniture(record));
         return new RenderedDocument(PdfArchive.Finish(document, Facts(record, markup), attachments), pages);
@@ -66,7 +68,7 @@ public static class DocumentRenderer
         ArgumentNullException.ThrowIfNull(record);
         ArgumentNullException.ThrowIfNull(markup);
         ArgumentNullException.ThrowIfNull(figures);
-        return HtmlPage.Write(markup, record, figures);
+        return HtmlPage.Write(MarkupEdition.Screen(markup), record, figures);
     }
 
     private static PageFurniture Furniture(CommissioningRecord record) => new(

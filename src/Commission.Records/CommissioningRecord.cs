@@ -36,6 +36,9 @@ public sealed record CommissioningRecord
     /// <summary>What job this is.</summary>
     public required JobHeader Header { get; init; }
 
+    /// <summary>What page 1 answers.</summary>
+    public Certificate Certificate { get; init; } = new();
+
     /// <summary>What became of the job.</summary>
     public required Outcome Outcome { get; init; }
 
@@ -79,6 +82,12 @@ public sealed record CommissioningRecord
 
     /// <summary>Every limit that was applied, with its source.</summary>
     public ImmutableArray<LimitStatement> LimitsInForce { get => field.IsDefault ? [] : field; init; }
+
+    /// <summary>The sources of limits by their codes.</summary>
+    public ImmutableArray<LimitSource> LimitSources { get => field.IsDefault ? [] : field; init; }
+
+    /// <summary>What the crew wrote and no other member prints, a part of the job file each.</summary>
+    public ImmutableArray<LabelValue> AsWritten { get => field.IsDefault ? [] : field; init; }
 
     /// <summary>Constants, formulas and equations of state used, with their papers.</summary>
     public ImmutableArray<SourceNote> Sources { get => field.IsDefault ? [] : field; init; }
@@ -157,8 +166,20 @@ public sealed record InstrumentRow
     /// <summary>Kind, for example <c>pressure gauge</c>.</summary>
     public required string Kind { get; init; }
 
+    /// <summary>Maker; empty when none was written.</summary>
+    public string Maker { get; init; } = "";
+
+    /// <summary>Model; empty when none was written.</summary>
+    public string Model { get; init; } = "";
+
     /// <summary>Serial number; empty when none was written.</summary>
     public string Serial { get; init; } = "";
+
+    /// <summary>Number of its certificate of calibration; empty when none was written.</summary>
+    public string Certificate { get; init; } = "";
+
+    /// <summary>Whether its calibration is out of date; false where none is written.</summary>
+    public bool IsOverdue { get; init; }
 
     /// <summary>Accuracy as stated.</summary>
     public string Accuracy { get; init; } = "";

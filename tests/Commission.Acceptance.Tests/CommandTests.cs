@@ -158,15 +158,4 @@ public sealed class CommandTests
         Assert.Equal(2, CommandRun.Of("limits", "common-practise").ExitCode);
         Assert.Contains("common-practice", CommandRun.Of("limits", "common-practise").Error, StringComparison.Ordinal);
     }
-
-    [Fact]
-    public void A_strip_chart_never_outgrows_its_page()
-    {
-        // The example with the most judged numbers: more than fit on one page.
-        using var folder = new TemporaryFolder();
-        CommandRun.Of("render", Job("compressor-replacement"), "--out", folder.Path, "--format", "json");
-        var strips = RecordJson.Read(File.ReadAllBytes(Directory.EnumerateFiles(folder.Path).Single())).Figures.Where(f => f.Plot == "strip").ToList();
-        Assert.True(strips.Count > 1);
-        Assert.All(strips, strip => Assert.InRange(strip.Rows.Length, 20, 44));
-    }
 }

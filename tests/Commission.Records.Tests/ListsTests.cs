@@ -22,7 +22,7 @@ public sealed class ListsTests
     public void The_records_with_lists_are_these() =>
         Assert.Equal(
             [
-                nameof(CommissioningRecord), nameof(Diagnosis), nameof(FigureCurve), nameof(FigureData), nameof(Finding), nameof(FindingMessages),
+                nameof(Certificate), nameof(CommissioningRecord), nameof(Diagnosis), nameof(FigureCurve), nameof(FigureData), nameof(Finding), nameof(FindingMessages),
                 nameof(HeaderGroup), nameof(InputNode), nameof(InstrumentRow), nameof(JobHeader), nameof(MissingPart), nameof(RecordTable),
             ],
             Holders.Select(t => t.Name));
@@ -69,8 +69,9 @@ public sealed class ListsTests
             }
         }
 
-        if (record is CommissioningRecord { Header: { } header, Diagnosis: { } diagnosis })
+        if (record is CommissioningRecord { Header: { } header, Certificate: { } certificate, Diagnosis: { } diagnosis })
         {
+            Compare(certificate, json["certificate"]!, filled);
             Compare(header, json["header"]!, filled);
             Compare(diagnosis, json["diagnosis"]!, filled);
         }

@@ -23,7 +23,7 @@ internal sealed class AirflowCheck : ICheck
 
     public CheckHelp Help { get; } = new(
         "How much air does the blower move, and is it enough for this capacity, for the maker and for the design?",
-        "fan table of the maker at the external static pressure; or cfm = heat/(1.08·ΔT) with the factor scaled by air density; or mean velocity · area; or the sum of the grilles. Airflow for each capacity = V̇ / rated capacity",
+        "fan table of the maker at the external static pressure; or cfm = heat/(1.08·ΔT) with the factor scaled by air density; or mean velocity · area; or the sum of the grilles. Airflow for each capacity = q_V / rated capacity",
         "California Residential Appendix RA3.2, p. RA3-15 (published): 300 cfm/ton before the charge is judged. ± 15 % of the design: ANSI/ACCA 5 QI and ANSI/RESNET/ACCA/ICC 310 (from memory). 400 cfm/ton nominal: common practice, no source.",
         "Change the filter, clean the coil, open dampers and registers, read the static pressure, then set the blower. Judge the charge only afterwards.");
 
@@ -67,7 +67,7 @@ internal sealed class AirflowCheck : ICheck
         var finding = Begin(context, route, "design").Use("design airflow", design);
         var present = context.Present;
         var share = (flow - design.Value.Si) / design.Value.Si;
-        finding.Step("δ", "airflow against the design", "V̇/V̇_design − 1", $"{present.Text(flow.Value, DisplayKind.AirFlow)} / {design.Text} − 1", present.Text(share, DisplayKind.Percentage), "definition");
+        finding.Step("δ", "airflow against the design", "q_V/q_V_design − 1", $"{present.Text(flow.Value, DisplayKind.AirFlow)} / {design.Text} − 1", present.Text(share, DisplayKind.Percentage), "definition");
         if (context.Limits.Find(LimitIds.AirAirflowDesignTolerance) is not { Upper: { } tolerance } limit)
             return finding.Measure(share, DisplayKind.Percentage).Information($"Airflow {present.Text(flow, DisplayKind.AirFlow)} {route.Words}; the design asks for {design.Text}.", "no pack in use sets a tolerance around the design");
         var state = context.State(limit) with { Text = $"{design.Text} ± {tolerance.Text}" };
@@ -89,7 +89,7 @@ internal sealed class AirflowCheck : ICheck
         var present = context.Present;
         var per = flow / Written.Rating(context, "capacity", capacity, DisplayKind.Capacity).Value;
         var finding = Begin(context, route, "for its capacity").Use("capacity", capacity)
-            .Step("V̇/Q", "airflow for each capacity", "V̇ / Q_rated", $"{present.Text(flow.Value, DisplayKind.AirFlow)} / {capacity.Text}", present.Text(per, DisplayKind.FlowPerCapacity), "definition");
+            .Step("q_V/Q", "airflow for each capacity", "q_V / Q_rated", $"{present.Text(flow.Value, DisplayKind.AirFlow)} / {capacity.Text}", present.Text(per, DisplayKind.FlowPerCapacity), "definition");
         if (context.Limits.Find(LimitIds.AirAirflowNominal) is { Target: not null } nominal)
             finding.Remark($"Nominal is {context.State(nominal).Text}: {nominal.Source} ({nominal.Mark}).");
         return Ended(context, finding, route, new(per, DisplayKind.FlowPerCapacity, route.Readings), context.State(limit), limit.Remark(present.Units), "is asked for");

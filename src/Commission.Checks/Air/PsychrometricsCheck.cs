@@ -96,7 +96,8 @@ internal sealed class PsychrometricFigure : IFigureSource
         var states = context.Get<AirStates>();
         var known = new[] { (Words: "return air", State: states.Return), (Words: "supply air", State: states.Supply) }
             .Where(s => s.State is { WhyNot: null }).Select(s => (s.Words, State: s.State!)).ToArray();
-        if (known.Length == 0)
+        // One state alone says in a chart what its line of the table says.
+        if (known.Length < 2)
             yield break;
         var present = context.Present;
         var pressure = context.Get<SiteAtmosphere>().Pressure;

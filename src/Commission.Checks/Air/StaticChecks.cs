@@ -237,7 +237,7 @@ internal sealed class FanPowerCheck : ICheck
         var present = context.Present;
         var per = reading.Value / flow;
         var text = present.Text(per, DisplayKind.FanPower);
-        finding.Step("P/V̇", "blower power for each airflow", "P / V̇", $"{power.Text} / {present.Text(flow.Value, DisplayKind.AirFlow)}", text, "definition");
+        finding.Step("P/q_V", "blower power for each airflow", "P / q_V", $"{power.Text} / {present.Text(flow.Value, DisplayKind.AirFlow)}", text, "definition");
         if (context.Limits.Find(LimitIds.AirFanPower) is not { } limit)
         {
             yield return finding.Measure(per, DisplayKind.FanPower).RemarkUnknown([reading, .. route.Readings]).Information($"The blower takes {text}.", "neither the maker nor a pack in use sets a limit");

@@ -173,7 +173,7 @@ internal sealed class AirflowRoutes : IAnalysis<AirflowRoutes>
             [
                 .. reading.Steps,
                 new TraceStep(
-                    "V̇", "airflow by the maker's fan table", "table at ESP, linear between its points",
+                    "q_V", "airflow by the maker's fan table", "table at ESP, linear between its points",
                     $"{present.Text(external.Value, DisplayKind.StaticPressure)} among {string.Join(", ", table.Points.Select(p => $"{p.Static.Text}: {p.Airflow.Text}"))}",
                     present.Text(value, DisplayKind.AirFlow), table.From.Value),
             ],
@@ -259,7 +259,7 @@ internal sealed class AirflowRoutes : IAnalysis<AirflowRoutes>
                     $"{present.Text(leaving.Value.Value, DisplayKind.Temperature)} − {present.Text(entering.Value.Value, DisplayKind.Temperature)}",
                     present.Text(rise, DisplayKind.TemperatureDifference), "definition"),
                 new TraceStep(
-                    "V̇", "airflow by heat rise", isElectric ? HeatRiseAirflow.ElectricFormula : HeatRiseAirflow.GasFormula,
+                    "q_V", "airflow by heat rise", isElectric ? HeatRiseAirflow.ElectricFormula : HeatRiseAirflow.GasFormula,
                     string.Create(CultureInfo.InvariantCulture, $"{heatText}, 1.08·{density.Value:0.0000}, {present.Text(rise.Value, DisplayKind.TemperatureDifference)}"),
                     present.Text(value, DisplayKind.AirFlow), HeatRiseAirflow.Source),
             ],
@@ -292,8 +292,8 @@ internal sealed class AirflowRoutes : IAnalysis<AirflowRoutes>
             Readings = [area, .. velocities],
             Steps =
             [
-                new TraceStep("v̄", "mean velocity", "mean of the points", string.Join(", ", traverse.Velocities.Select(v => v.Text)), present.Text(mean, DisplayKind.Velocity), "definition"),
-                new TraceStep("V̇", "airflow by traverse", "v̄ · A", $"{present.Text(mean.Value, DisplayKind.Velocity)} · {traverse.Area.Text}", present.Text(value, DisplayKind.AirFlow), "definition"),
+                new TraceStep("v_m", "mean velocity", "mean of the points", string.Join(", ", traverse.Velocities.Select(v => v.Text)), present.Text(mean, DisplayKind.Velocity), "definition"),
+                new TraceStep("q_V", "airflow by traverse", "v_m · A", $"{present.Text(mean.Value, DisplayKind.Velocity)} · {traverse.Area.Text}", present.Text(value, DisplayKind.AirFlow), "definition"),
             ],
         };
     }
@@ -308,7 +308,7 @@ internal sealed class AirflowRoutes : IAnalysis<AirflowRoutes>
             Words = "by hood at the grilles",
             Value = value,
             Readings = readings,
-            Steps = [new TraceStep("V̇", "airflow at the grilles", "sum of the grilles", string.Join(" + ", written.Hood.Select(v => v.Text)), _context.Present.Text(value, DisplayKind.AirFlow), "definition")],
+            Steps = [new TraceStep("q_V", "airflow at the grilles", "sum of the grilles", string.Join(" + ", written.Hood.Select(v => v.Text)), _context.Present.Text(value, DisplayKind.AirFlow), "definition")],
         };
     }
 

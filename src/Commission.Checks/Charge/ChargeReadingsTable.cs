@@ -136,7 +136,7 @@ internal sealed class ChargeReadingsTable : ITableSource
         return
         [
             row.Time, Point(row.VaporDew), First(row.Superheat), Second(row.Superheat), Point(row.LiquidBubble), First(row.Subcooling), Second(row.Subcooling),
-            isJudged ? "judged" : row.Settling.Words.Length > 0 ? $"drawn: {row.Settling.Words}" : "drawn",
+            isJudged ? "judged" : "drawn",
         ];
     }
 }

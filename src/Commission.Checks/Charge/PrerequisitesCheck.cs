@@ -280,7 +280,7 @@ internal sealed record AirflowShown
             [
                 .. route.Steps,
                 new TraceStep(
-                    "V̇/Q", "airflow for each capacity", "V̇ / Q_rated",
+                    "q_V/Q", "airflow for each capacity", "q_V / Q_rated",
                     $"{present.Text(flow.Value, DisplayKind.AirFlow)} / {capacity.Text}", present.Text(per, DisplayKind.FlowPerCapacity), "definition"),
             ],
         };

@@ -72,7 +72,7 @@ internal sealed class VoltageUnbalanceCheck : ICheck
 
     public CheckHelp Help => field ??= new(
         "Are the three line voltages equal enough for the motor? A small unbalance heats one winding a lot.",
-        "unbalance = 100 · max|V − V̄| / V̄ of the three line-to-line voltages",
+        "unbalance = 100 · max|V − V_m| / V_m of the three line-to-line voltages",
         "NEMA MG-1, 12.45 and 14.36 (published figures; clause from memory): no derating up to 1 %, common limit 2 %, do not run above 5 %.",
         RecordWords.Text(ElectricalMessages.VoltageUnbalanceNext, Language.English));
 

@@ -26,29 +26,25 @@ internal sealed class SignatureCheck : ICheck
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
-        var signatures = context.Job.Signatures;
         var finding = context.Finding(this);
-        foreach (var signature in signatures)
+        foreach (var signature in context.Job.Signatures)
         {
-            var name = signature.Name.Value;
+            var name = signature.Name?.Value ?? signature.Role?.Value ?? "";
             finding.Use("name", signature.Name).Use($"{name}: role", signature.Role).Use($"{name}: licence", signature.Licence).Use($"{name}: statement", signature.Statement).Use($"{name}: date", signature.Date);
         }
 
-        if (signatures.IsEmpty)
+        var named = context.Job.Signatures.Where(s => s.Name is not null).ToList();
+        if (named.Count == 0)
         {
-            yield return finding.NotEvaluated("nobody has signed", "Whoever stands for the work signs it.", "signatures: [{name: …, role: technician, date: …}]");
+            yield return finding.NotEvaluated(EvidenceMessages.NobodyNamed, EvidenceMessages.NobodyNamedNext, "signatures: [{name: …, role: technician}]");
             yield break;
         }
 
         finding.Use("date of the job", context.Job.Identity.Date);
-        var early = signatures.Where(s => s.Date.Value < context.Job.Identity.Date.Value).Select(s => $"{s.Name.Value} on {s.Date.Text}").ToList();
-        if (early.Count > 0)
-        {
-            yield return finding.Decide(false).Say($"Signed before the day of the work, {context.Job.Identity.Date.Text}: {string.Join(", ", early)}.").Next("Correct the date, or sign after the work.").Build();
-            yield break;
-        }
-
-        yield return finding.Decide(true).Say($"Signed by {string.Join("; ", signatures.Select(s => string.Join(", ", new[] { s.Name.Value, s.Role?.Value, s.Licence is { } licence ? $"licence {licence.Value}" : null, s.Date.Text }.OfType<string>())))}.").Build();
+        var early = named.Where(s => s.Date is { } date && date.Value < context.Job.Identity.Date.Value).Select(s => (MessageValue)new TextValue($"{s.Name!.Value}, {s.Date!.Text}")).ToList();
+        yield return early.Count > 0
+            ? finding.Decide(false).Say(EvidenceMessages.NamedTooEarly(new(context.Job.Identity.Date.Text), new ListValue([.. early], ListJoin.And))).Next(EvidenceMessages.NamedTooEarlyNext).Build()
+            : finding.Decide(true).Say(EvidenceMessages.Named(new ListValue([.. named.Select(s => (MessageValue)new TextValue(string.Join(", ", new[] { s.Name!.Value, s.Role?.Value }.OfType<string>())))], ListJoin.And))).Build();
     }
 }
 

@@ -35,7 +35,7 @@ internal static class AirFactors
 internal static class FanLaws
 {
     /// <summary>The laws, as a trace prints them.</summary>
-    public const string Formula = "flow ∝ n, pressure ∝ n², power ∝ n³";
+    public const string Formula = "flow in proportion to n, pressure to n², power to n³";
 
     /// <summary>Static pressure at another speed.</summary>
     /// <param name="pressure">Pressure now, any unit.</param>

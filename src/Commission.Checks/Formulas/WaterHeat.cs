@@ -4,7 +4,7 @@ namespace Commission.Checks.Formulas;
 internal static class WaterHeat
 {
     /// <summary>The formula, as a trace prints it.</summary>
-    public const string Formula = "Q = V̇·ρ·c·|T_in − T_out|";
+    public const string Formula = "Q = q_V·ρ·c·|T_in − T_out|";
 
     /// <summary>Where the numbers come from.</summary>
     public const string Source = "density and specific heat of water, handbook tables (from memory)";

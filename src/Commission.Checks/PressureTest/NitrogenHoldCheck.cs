@@ -135,7 +135,7 @@ internal sealed class NitrogenHoldCheck : ICheck
         {
             foreach (var use in SectionVolume.Of(context, run.Test!.Section).Uses)
                 finding.Use(use);
-            finding.Use("refrigerant", context.Job.Equipment.Refrigerant).Step("ṁ_d", "as refrigerant vapour out of the same hole", "viscous, Q ∝ (p² − p_atm²)/η", $"{present.Text(loss.SmallestDetectable, DisplayKind.Percentage, 2)} in {EvacuationClock.Span(run.Rows!.Length)}", leak, $"viscous flow, EN 1779 (from memory); {VaporViscosity.Source}");
+            finding.Use("refrigerant", context.Job.Equipment.Refrigerant).Step("ṁ_d", "as refrigerant vapour out of the same hole", "viscous, Q in proportion to (p² − p_atm²)/η", $"{present.Text(loss.SmallestDetectable, DisplayKind.Percentage, 2)} in {EvacuationClock.Span(run.Rows!.Length)}", leak, $"viscous flow, EN 1779 (from memory); {VaporViscosity.Source}");
         }
 
         if (context.Get<SiteAtmosphere>() is { } site && !run.Rows!.AreAbsolute)

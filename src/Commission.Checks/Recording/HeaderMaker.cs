@@ -5,6 +5,7 @@ using Commission.Fluids.Mixtures;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Corrections;
+using Commission.Measurement.Decisions;
 using Commission.Records;
 using Commission.Records.Findings;
 
@@ -58,7 +59,7 @@ internal static class HeaderMaker
         yield return Group(
             "Circuit",
             ("Refrigerant", equipment.Refrigerant.Value),
-            ("Compressor", equipment.Compressor?.Kind.Text),
+            ("Compressor", Parts(equipment.Compressor?.Kind.Text, equipment.Compressor?.Maker?.Value, equipment.Compressor?.Model?.Value, equipment.Compressor?.Serial?.Value)),
             ("Metering", Joined(equipment.Metering?.Kind.Text, equipment.Metering?.Size?.Text)),
             ("Capacity", equipment.Capacity?.Text),
             ("Lines", Lines(equipment)),
@@ -96,6 +97,8 @@ internal static class HeaderMaker
     }
 
     private static string? Line(string name, Tube? tube) => tube is null ? null : $"{name} {tube.Od.Text} × {tube.Length.Text}";
+
+    private static string? Parts(params string?[] parts) => parts.Any(p => p is not null) ? string.Join(", ", parts.OfType<string>()) : null;
 
     private static string? Joined(string? first, string? second) => first is null ? null : second is null ? first : $"{first}, {second}";
 
@@ -158,6 +161,9 @@ internal static class InstrumentRows
     public static ImmutableArray<InstrumentRow> Make(CheckContext context, IReadOnlyList<Finding> findings) =>
         [.. context.Get<InstrumentKit>().All.Select(i => Row(i.Described, findings))];
 
+    // A calibration in date is a column of the table and needs no sentence.
+    private const string CalibrationCheck = "instrument.calibration-current";
+
     private static InstrumentRow Row(Instrument instrument, IReadOnlyList<Finding> findings)
     {
         var id = instrument.Id.Value;
@@ -166,12 +172,16 @@ internal static class InstrumentRows
         {
             Id = id,
             Kind = instrument.Kind.Text,
+            Maker = instrument.Maker?.Value ?? "",
+            Model = instrument.Model?.Value ?? "",
             Serial = instrument.Serial?.Value ?? "",
+            Certificate = instrument.Certificate?.Value ?? "",
+            IsOverdue = used.Any(f => f.Check == CalibrationCheck && f.Subject == id && f.Verdict is not (Verdict.Pass or Verdict.Information or Verdict.NotEvaluated)),
             Accuracy = instrument.Accuracy?.Text ?? instrument.Sensor?.Text ?? "",
             Resolution = StepsOf(instrument),
             Calibrated = Joined(instrument.Calibrated?.Text, instrument.Interval?.Text),
             Reads = [.. instrument.Reads.Select(r => r.Text)],
-            FieldChecks = [.. used.Where(f => f.Phase == Phases.Instruments && f.Subject == id).Select(f => f.Statement)],
+            FieldChecks = [.. used.Where(f => f.Phase == Phases.Instruments && f.Subject == id && (f.Check != CalibrationCheck || f.Verdict != Verdict.Pass)).Select(f => f.Statement)],
             Corrections = [.. used.SelectMany(f => f.Trace).Where(s => s.Instrument == id).Select(s => s.Correction).OfType<CorrectionKind>().Select(Short).Distinct(StringComparer.Ordinal)],
             Judges = [.. used.Where(f => f.Phase != Phases.Instruments).Select(f => f.Title).Distinct(StringComparer.Ordinal)],
         };

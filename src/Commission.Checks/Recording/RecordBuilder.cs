@@ -32,7 +32,7 @@ public static class RecordBuilder
         var missing = profile.MissingFrom(findings);
         var (outcome, reasons, conditions) = OutcomeMaker.Make(findings, missing, PunchList(context));
         var refrigerant = context.Get<CircuitRefrigerant>();
-        return new CommissioningRecord
+        var record = new CommissioningRecord
         {
             Header = HeaderMaker.Make(job),
             Outcome = outcome,
@@ -46,12 +46,12 @@ public static class RecordBuilder
             Cautions = CautionMaker.Make(job, refrigerant.Info?.SafetyGroup?.Value),
             Findings = [.. findings.Select(f => f with { Readings = [.. f.Readings.Select(r => r with { At = inputs.Place(r.At, job.Origin.File) })] })],
             Tables = [.. TableCatalogue.All.SelectMany(source => source.Tables(context))],
-            Figures = Figures(context, findings),
+            Figures = Figures(context),
             Instruments = InstrumentRows.Make(context, findings),
             LimitsInForce = LimitsInForce(findings),
             Sources = SourceNotes.Make(context, findings),
             Photos = [.. job.Photos.Select(p => Photo(p, inputs.Files))],
-            Signatures = [.. job.Signatures.Select(Signature)],
+            Signatures = SignatureLines.Make(context),
             Inputs = inputs.Files,
             Job = [.. inputs.Tree.Select(n => Placed(n, inputs, job.Origin.File))],
             Program = inputs.Program,
@@ -59,6 +59,8 @@ public static class RecordBuilder
             Paper = (job.Identity.Paper?.Value ?? (context.Present.Preset == "si" ? Paper.A4 : Paper.Letter)) == Paper.A4 ? "a4" : "letter",
             Units = context.Present.Preset,
         };
+        record = LimitCodes.Assign(record);
+        return record with { Certificate = CertificateMaker.Make(context, record), AsWritten = AsWritten.Make(record) };
     }
 
     /// <summary>Runs every check over a job, for programs that want findings and no record.</summary>
@@ -110,10 +112,9 @@ public static class RecordBuilder
         return number;
     }
 
-    private static ImmutableArray<FigureData> Figures(CheckContext context, ImmutableArray<Finding> findings)
+    private static ImmutableArray<FigureData> Figures(CheckContext context)
     {
         var figures = ImmutableArray.CreateBuilder<FigureData>();
-        figures.AddRange(StripFigure.Make(findings));
         foreach (var source in FigureCatalogue.All)
             figures.AddRange(source.Figures(context));
         return figures.ToImmutable();
@@ -148,13 +149,6 @@ public static class RecordBuilder
         photo.Of is { } of ? $"{photo.Shows.Text}, {of.Value}" : photo.Shows.Text,
         photo.At?.Text ?? "",
         files.FirstOrDefault(f => string.Equals(f.Name, photo.File.Value, StringComparison.Ordinal))?.Sha256 ?? "");
-
-    private static SignatureLine Signature(Signature signature) => new(
-        signature.Name.Value,
-        signature.Role?.Value ?? "",
-        signature.Statement?.Value ?? "",
-        signature.Licence?.Value ?? "",
-        signature.Date.Text);
 }
 
 /// <summary>What a record says of its own making.</summary>

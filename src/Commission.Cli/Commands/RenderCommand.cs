@@ -35,7 +35,9 @@ internal static class RenderCommand
             },
         };
         var template = new Option<string?>("--template") { Description = "Folder with a template of your own (record.liquid).", HelpName = "DIR" };
-        var command = new Command("render", $"Checks job files and writes their records: {RecordFormat.Names.ToUpperInvariant()}.") { jobs, folder, formats, template, shop, asOf };
+        var annex = new Option<string>("--annex") { Description = "Annex of the PDF: short, or full with the way to every number (JSON and HTML always have it).", HelpName = "short|full", DefaultValueFactory = _ => "short" };
+        annex.AcceptOnlyFromAmong("short", "full");
+        var command = new Command("render", $"Checks job files and writes their records: {RecordFormat.Names.ToUpperInvariant()}.") { jobs, folder, formats, template, annex, shop, asOf };
         command.SetAction(parsed =>
         {
             var moment = JobRun.AsOf(parsed.GetValue(asOf), Environment.GetEnvironmentVariable("SOURCE_DATE_EPOCH"));
@@ -63,7 +65,7 @@ internal static class RenderCommand
 
                 var job = same.First();
                 var asked = parsed.GetRequiredValue(formats);
-                worst = Math.Max(worst, Write(job, same.Key, parsed.GetRequiredValue(folder), [.. RecordFormat.All.Where(f => asked.Contains(f.Name, StringComparer.Ordinal))], parsed.GetValue(template), streams));
+                worst = Math.Max(worst, Write(job, same.Key, parsed.GetRequiredValue(folder), [.. RecordFormat.All.Where(f => asked.Contains(f.Name, StringComparer.Ordinal))], parsed.GetValue(template), parsed.GetRequiredValue(annex) == "full", streams));
             }
 
             return worst;
@@ -71,7 +73,7 @@ internal static class RenderCommand
         return command;
     }
 
-    private static int Write(EvaluatedJob job, string name, string folder, IReadOnlyList<RecordFormat> formats, string? templateFolder, CommandStreams streams)
+    private static int Write(EvaluatedJob job, string name, string folder, IReadOnlyList<RecordFormat> formats, string? templateFolder, bool isAnnexFull, CommandStreams streams)
     {
         var templates = templateFolder is null ? TemplateSet.BuiltIn : TemplateFolder.Read(templateFolder);
         var done = RecordDigest.Seal(job.Record);
@@ -91,7 +93,7 @@ internal static class RenderCommand
         }
 
         // The formats need nothing of each other.
-        var pages = new RecordPages(name, job.Reading, done, figures, markup);
+        var pages = new RecordPages(name, job.Reading, done, figures, markup) { IsAnnexFull = isAnnexFull };
         var files = formats.Select(format => Task.Run(() => format.Write(pages))).ToArray().Select(t => t.GetAwaiter().GetResult()).ToArray();
         OutcomeReport.Write(done.Record, streams.Output);
         Directory.CreateDirectory(folder);

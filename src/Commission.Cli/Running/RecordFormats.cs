@@ -33,7 +33,7 @@ internal sealed record RecordFormat(string Name, string Suffix, PageKind Pages, 
     /// <summary>Every kind, one line each, in the order they are written.</summary>
     public static readonly ImmutableArray<RecordFormat> All =
     [
-        new("pdf", ".pdf", PageKind.Paper, pages => DocumentRenderer.ToPdf(pages.Sealed.Record, pages.Markup!, pages.Figures, pages.Attachments).Bytes),
+        new("pdf", ".pdf", PageKind.Paper, pages => DocumentRenderer.ToPdf(pages.Sealed.Record, pages.Markup!, pages.Figures, pages.Attachments, pages.IsAnnexFull).Bytes),
         new("html", ".html", PageKind.Screen, pages => Encoding.UTF8.GetBytes(DocumentRenderer.ToHtml(pages.Sealed.Record, pages.Markup!, pages.Figures))),
         new("json", ".record.json", PageKind.None, pages => pages.Sealed.Json),
     ];
@@ -50,6 +50,9 @@ internal sealed record RecordFormat(string Name, string Suffix, PageKind Pages, 
 /// <param name="Markup">What the template made of it; null where no asked format has pages.</param>
 internal sealed record RecordPages(string Name, JobReading Reading, SealedRecord Sealed, FigureShelf Figures, XDocument? Markup)
 {
+    /// <summary>Whether the PDF carries the way to every number, which JSON and HTML always do.</summary>
+    public bool IsAnnexFull { get; init; }
+
     // A longer log stays beside the record: its hash proves which it is, and a page that is mailed stays small.
     private const int LargestAttachment = 1 << 20;
 

@@ -64,6 +64,12 @@ internal sealed class HtmlBody(FigureShelf figures, HtmlContents contents)
             case "br":
                 _page.Raw("<br>");
                 break;
+            case "pageref":
+                _page.Raw("<a href=\"").Attribute(element.Attribute("href")!.Value).Raw("\" aria-label=\"Go there\">→</a>");
+                break;
+            case "bar":
+                HtmlBar.Write(_page, LimitBar.In(element.Parent!)!);
+                break;
             case "page-break":
                 _page.Raw("<div class=\"page-break\"></div>");
                 break;

@@ -82,8 +82,12 @@ internal sealed class MarkupCheck(Func<string, bool> hasFigure, ProblemList prob
 
         if (element.Attribute("id")?.Value is { } id && !_ids.Add(id))
             problems.Add(TemplateLine.Of(element), $"The id \"{id}\" is used twice.", "", "Give every element its own id.", "id");
-        if (Is(element, "a"))
+        if (Is(element, "a") || Is(element, "pageref"))
             _links.Add(element);
+        if (Is(element, "pageref") && !element.Ancestors("section").Any(s => MarkupClass.Has(s, "one-page")))
+            problems.Add(TemplateLine.Of(element), "<pageref> stands outside the first page.", "The number of a page is known to the section of class one-page only, which is set last.", "Use <a href=\"#…\"> here.", "pageref");
+        if (Is(element, "section") && MarkupClass.Has(element, "one-page") && (element.Parent is not { Name.LocalName: "body" } || element.ElementsBeforeSelf().Any()))
+            problems.Add(TemplateLine.Of(element), "A section of class one-page is not the first thing of the document.", "Only the first page is fitted.", "Put it first in <body>.", "one-page");
         if (Is(element, "figure") && (element.Attribute("data-plot")?.Value is not { } plot || !hasFigure(plot)))
             problems.Add(TemplateLine.Of(element), $"The record has no figure \"{element.Attribute("data-plot")?.Value}\".", "", "Draw figures in a loop over the record's figures, or test whether there is one.", "figure");
         if (Is(element, "qr") && (element.Attribute("data") is null || element.Attribute("alt") is null))
@@ -91,6 +95,17 @@ internal sealed class MarkupCheck(Func<string, bool> hasFigure, ProblemList prob
         if (Is(element, "qr") && element.Attribute("data") is { } data && Encoding.UTF8.GetByteCount(data.Value) > MostBytesOfQr)
             problems.Add(TemplateLine.Of(element), $"The text of a <qr> is {Encoding.UTF8.GetByteCount(data.Value)} bytes long.", $"At most {MostBytesOfQr} bytes can still be read from paper.", "Shorten it, for example with the filter truncate.", "qr");
         CheckNumber(element, "colspan", value => int.TryParse(value, NumberStyles.None, CultureInfo.InvariantCulture, out var n) && n is > 0 and < 100, "a whole number from 1 to 99");
+        CheckNumber(element, "give", value => int.TryParse(value, NumberStyles.None, CultureInfo.InvariantCulture, out var n) && n is > 0 and < 100, "a whole number from 1 to 99");
+        CheckNumber(element, "instead", value => int.TryParse(value, NumberStyles.None, CultureInfo.InvariantCulture, out var n) && n is > 0 and < 100, "a whole number from 1 to 99");
+        CheckNumber(element, "height", value => double.TryParse(value, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var n) && n is >= 80 and <= 400, "points from 80 to 400");
+        if (Is(element, "bar"))
+        {
+            foreach (var place in (ReadOnlySpan<string>)["value", "low", "high"])
+                CheckNumber(element, place, static value => value.Length == 0 || double.TryParse(value, NumberStyles.Float, CultureInfo.InvariantCulture, out _), "a number, 0 at the lower and 1 at the upper limit");
+            if (element.Attribute("value") is null)
+                problems.Add(TemplateLine.Of(element), "<bar> lacks value.", "It needs the place of the value on the scale of its limit.", "", "attribute");
+        }
+
         CheckNumber(element, "width", value => MarkupWidth.TryRead(value, out _), "per cent such as 12% or points such as 60");
     }
 

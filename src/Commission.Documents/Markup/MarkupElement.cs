@@ -3,7 +3,7 @@ namespace Commission.Documents.Markup;
 /// <summary>What the subset allows for one element: its attributes and what may stand inside.</summary>
 internal sealed class MarkupElement
 {
-    private static readonly string[] Inline = ["strong", "em", "code", "small", "br", "span", "a"];
+    private static readonly string[] Inline = ["strong", "em", "code", "small", "br", "span", "a", "pageref"];
     private static readonly string[] Blocks = ["section", "div", "h1", "h2", "h3", "p", "ul", "ol", "table", "figure", "qr", "aside", "hr", "page-break"];
 
     private static readonly Dictionary<string, MarkupElement> Table = Build();
@@ -35,7 +35,7 @@ internal sealed class MarkupElement
 
     private static Dictionary<string, MarkupElement> Build()
     {
-        string[] common = ["id", "class"];
+        string[] common = ["id", "class", "give", "instead"];
         string[] cell = ["id", "class", "width", "colspan", "scope"];
         string[] mixed = [.. Blocks, .. Inline];
         var flow = new MarkupElement(false, common, Blocks);
@@ -47,7 +47,7 @@ internal sealed class MarkupElement
         {
             ["body"] = new(false, ["lang", "title"], Blocks),
             ["section"] = flow,
-            ["div"] = new(false, ["id", "class", "width"], Blocks),
+            ["div"] = new(false, [.. common, "width"], Blocks),
             ["h1"] = line,
             ["h2"] = line,
             ["h3"] = line,
@@ -61,8 +61,9 @@ internal sealed class MarkupElement
             ["tbody"] = rows,
             ["tr"] = row,
             ["th"] = new(true, cell, Inline),
-            ["td"] = new(true, cell, Inline),
-            ["figure"] = new(false, ["id", "class", "data-plot"], ["figcaption"]),
+            ["td"] = new(true, cell, [.. Inline, "bar"]),
+            ["bar"] = new(false, ["class", "value", "low", "high", "lower", "upper"], []),
+            ["figure"] = new(false, [.. common, "data-plot", "height"], ["figcaption"]),
             ["figcaption"] = line,
             ["qr"] = new(false, ["id", "class", "data", "alt", "width"], []),
             ["aside"] = new(true, common, mixed),
@@ -75,6 +76,7 @@ internal sealed class MarkupElement
             ["span"] = line,
             ["br"] = new(false, [], []),
             ["a"] = new(true, ["href", "class"], Inline),
+            ["pageref"] = new(false, ["href"], []),
         };
     }
 }

@@ -12,7 +12,6 @@ internal static class PlotCatalogue
 {
     private static readonly ImmutableArray<IPlot> All =
     [
-        new StripPlot(),
         new InstrumentResidualsPlot(),
         new NitrogenHoldPlot(),
         new PullDownPlot(),
@@ -88,6 +87,8 @@ public sealed class FigureShelf
 
     internal Picture Figure(string id, double width) =>
         _drawn.GetOrAdd((id, width), static (key, shelf) => new Lazy<Picture>(() => shelf.Drawn(key.Id, key.Width)), this).Value;
+
+    internal Picture Figure(string id, double width, double height) => PlotCatalogue.Draw(_data[id], new PictureSize(width, height));
 
     private Picture Drawn(string id, double width) => PlotCatalogue.Draw(_data[id], PlotCatalogue.SizeFor(_data[id], width));
 }

@@ -31,6 +31,9 @@ internal sealed class BoxSlab : Slab
         KeepWithNext = inner.KeepWithNext;
     }
 
+    /// <summary>Which outcome it tells, as a class of the markup; empty for none.</summary>
+    public string Outcome { get; init; } = "";
+
     public override IEnumerable<(Slab Inner, double Y)> Inside => [(_inner, _above)];
 
     public static double Indent(BoxKind kind) => kind == BoxKind.Caution ? LeftOfCaution : Left;
@@ -38,9 +41,10 @@ internal sealed class BoxSlab : Slab
     public override void Draw(Ink ink, double x, double y)
     {
         ink.BeginArtifact();
-        ink.Fill(new XRect(x, y, _width, Height), _kind == BoxKind.Caution ? Look.CautionTint : Look.Grey);
+        var (ground, edge) = _kind == BoxKind.Caution ? (Look.CautionTint, Look.CautionEdge) : Look.OutcomeColors(Outcome);
+        ink.Fill(new XRect(x, y, _width, Height), ground);
         if (_kind != BoxKind.Note)
-            ink.Fill(new XRect(x, y, 2.5, Height), _kind == BoxKind.Caution ? Look.CautionEdge : Look.Accent);
+            ink.Fill(new XRect(x, y, _kind == BoxKind.Caution ? 2.5 : 4, Height), edge);
         if (_kind == BoxKind.Caution && _isFirst)
             WarningTriangle.Draw(ink, x + 8, y + _above + 0.5, 12);
         ink.EndArtifact();

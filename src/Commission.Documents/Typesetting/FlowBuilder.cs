@@ -11,6 +11,8 @@ internal sealed class FlowBuilder(FlowContext context, double width, TextStyle t
     // Small text stands closer: there is more of it.
     private double Spacing => text.Size < Look.Body ? 0.12 : 0.22;
 
+    private static readonly string[] Outcomes = ["accepted", "accepted-with-conditions", "not-accepted", "incomplete"];
+
     private readonly List<Slab> _slabs = [];
     private readonly List<TagStart> _opens = [];
     private readonly List<string> _anchors = [];
@@ -203,7 +205,7 @@ internal sealed class FlowBuilder(FlowContext context, double width, TextStyle t
         if (block.IsEmpty)
             return;
         if (level == 2)
-            Add(new RuleSlab(width, 0, Look.Accent, 0.6) { SpaceBefore = 14, SpaceAfter = 3, KeepWithNext = true });
+            Add(new RuleSlab(width, 0, Look.Accent, 0.6) { SpaceBefore = 9, SpaceAfter = 2, KeepWithNext = true });
         Paragraph(block, "H" + heading.Name.LocalName[1], new ParagraphSetting(level == 3 ? text.Size * 0.7 : 0, level == 3 ? 1.5 : 4) { KeepWithNext = true, Outline = new OutlineEntry(level, block.Text) });
     }
 
@@ -322,6 +324,7 @@ internal sealed class FlowBuilder(FlowContext context, double width, TextStyle t
                 var isLast = i == inner.Slabs.Count - 1;
                 Add(new BoxSlab(inner.Slabs[i], kind, width, above, isLast ? BoxSlab.Padding : 0, i == 0)
                 {
+                    Outcome = Array.Find(Outcomes, name => MarkupClass.Has(element, name)) ?? "",
                     SpaceBefore = i == 0 ? 5 : 0,
                     SpaceAfter = isLast ? 6 : 0,
                 });
@@ -341,8 +344,8 @@ internal sealed class FlowBuilder(FlowContext context, double width, TextStyle t
     {
         var id = element.Attribute("data-plot")!.Value;
         var data = context.Figures.Data(id);
-        var figure = context.Figures.Figure(id, width);
-        var caption = element.Element("figcaption") is { } own ? InlineReader.Read(own, Look.NoteText) : InlineReader.Titled(data.Title.TrimEnd('.'), data.Caption, Look.NoteText);
+        var figure = element.Attribute("height") is { } height ? context.Figures.Figure(id, width, double.Parse(height.Value, CultureInfo.InvariantCulture)) : context.Figures.Figure(id, width);
+        var caption = MarkupClass.Has(element, "bare") ? InlineReader.Titled(data.Title.TrimEnd('.'), "", Look.NoteText) : element.Element("figcaption") is { } own ? InlineReader.Read(own, Look.NoteText) : InlineReader.Titled(data.Title.TrimEnd('.'), data.Caption, Look.NoteText);
         Add(new FigureSlab(figure, data.AltText) { SpaceBefore = 6, SpaceAfter = 2, KeepWithNext = !caption.IsEmpty });
         Paragraph(caption, "P", new ParagraphSetting(0, 6));
     }

@@ -114,6 +114,9 @@ internal sealed class Ink : IDisposable
     public void Rule(double x1, double y, double x2, Rgb color, double thickness) =>
         Graphics.DrawRectangle(_pens.Brush(color), new XRect(x1, y - (thickness / 2), x2 - x1, thickness));
 
+    /// <summary>Fills a closed shape.</summary>
+    public void Solid(XPoint[] corners, Rgb color) => Graphics.DrawPolygon(_pens.Brush(color), corners, XFillMode.Winding);
+
     /// <summary>Draws a closed outline.</summary>
     public void Outline(XPoint[] corners, Rgb color, double thickness) =>
         Graphics.DrawPolygon(_pens.Pen(new Stroke(color, thickness)), corners);

@@ -66,6 +66,9 @@ internal static class InlineReader
                 case "small":
                     Collect(child, style with { Size = Look.Small }, link, runs);
                     break;
+                case "pageref":
+                    Add(runs, child.Value, style with { Color = Look.Accent }, child.Attribute("href")!.Value[1..]);
+                    break;
                 case "a":
                     Collect(child, style with { Color = Look.Accent }, child.Attribute("href")!.Value[1..], runs);
                     break;
@@ -87,6 +90,10 @@ internal static class InlineReader
         {
             // In a heading a quiet remark also steps back in weight and size.
             style = style with { Color = Look.Quiet, Face = style.Face == FontFace.SemiBold ? FontFace.Regular : style.Face, Size = Math.Min(style.Size, Look.Body) };
+        }
+        else if (MarkupClass.Has(span, "ink"))
+        {
+            style = style with { Color = Look.Ink };
         }
         else if (MarkupClass.Has(span, "accent"))
         {

@@ -7,10 +7,10 @@ namespace Commission.Documents.Typesetting;
 internal static class Look
 {
     /// <summary>Size of tables and notes.</summary>
-    public const double Small = 7.8;
+    public const double Small = 8.5;
 
     /// <summary>Size of running text.</summary>
-    public const double Body = 9.0;
+    public const double Body = 9.5;
 
     /// <summary>Size of headings and of the outcome.</summary>
     public const double Large = 13.0;
@@ -20,6 +20,7 @@ internal static class Look
     public static readonly Rgb Accent = new(0x1B4B72);
     public static readonly Rgb Rule = new(0xC9CED3);
     public static readonly Rgb Hair = new(0xE1E4E7);
+    public static readonly Rgb Zone = new(0xD6E4EE);
     public static readonly Rgb Grey = new(0xF1F2F3);
     public static readonly Rgb CautionTint = new(0xFCF3E6);
     public static readonly Rgb CautionEdge = new(0xB85A1E);
@@ -41,6 +42,16 @@ internal static class Look
         "fail" => new Rgb(0xF7DFD3),
         "cannot-decide" or "not-evaluated" => new Rgb(0xEDEEEF),
         _ => null,
+    };
+
+    /// <summary>Ground and edge of the box that tells the outcome: in grey the edges still differ, and the mark in the words tells them apart.</summary>
+    public static (Rgb Ground, Rgb Edge) OutcomeColors(string outcome) => outcome switch
+    {
+        "accepted" => (new Rgb(0xE4F0F5), new Rgb(0x1B4B72)),
+        "accepted-with-conditions" => (new Rgb(0xFBF0D9), new Rgb(0x8A6100)),
+        "not-accepted" => (new Rgb(0xF8E1D6), new Rgb(0x9A350C)),
+        "incomplete" => (new Rgb(0xECEDEE), new Rgb(0x565B60)),
+        _ => (Grey, Accent),
     };
 
     /// <summary>How the word of a verdict is set.</summary>

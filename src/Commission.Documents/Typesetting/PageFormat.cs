@@ -12,8 +12,8 @@ internal sealed record PageFormat(double Width, double Height)
     public const double TextWidth = PictureSize.FullWidth;
 
     private const double FirstTop = 40;
-    private const double LaterTop = 51;
-    private const double Bottom = 47;
+    private const double LaterTop = 49;
+    private const double Bottom = 44;
 
     public static PageFormat Letter { get; } = new(612, 792);
 
@@ -37,7 +37,27 @@ internal sealed record PageFormat(double Width, double Height)
 /// <summary>Where something stands in the finished document.</summary>
 /// <param name="Page">Page, from 0.</param>
 /// <param name="TopFromBelow">Height of its upper edge above the lower edge of the page, as PDF counts.</param>
-internal readonly record struct PagePlace(int Page, double TopFromBelow);
+internal readonly record struct PagePlace(int Page, double TopFromBelow)
+{
+    /// <summary>The place of every id.</summary>
+    /// <param name="placed">What stands where.</param>
+    /// <param name="format">The paper.</param>
+    public static Dictionary<string, PagePlace> Of(List<PlacedSlab> placed, PageFormat format)
+    {
+        var places = new Dictionary<string, PagePlace>(StringComparer.Ordinal);
+        foreach (var (slab, page, y, _) in placed)
+            Add(slab, page, y);
+        return places;
+
+        void Add(Slab slab, int page, double y)
+        {
+            foreach (var anchor in slab.Anchors)
+                places[anchor] = new PagePlace(page, Math.Min(format.Height, format.Height - y + 10));
+            foreach (var (inner, top) in slab.Inside)
+                Add(inner, page, y + top);
+        }
+    }
+}
 
 /// <summary>What stands at the edges of every page: the running head and the foot.</summary>
 /// <param name="JobId">Job id, at the foot.</param>

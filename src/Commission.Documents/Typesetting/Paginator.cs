@@ -13,19 +13,25 @@ internal sealed class Paginator
     private List<Slab> _carried = [];
     private int _page;
     private int _depth;
-    private double _y = PageFormat.Top(0);
+    private double _y;
     private Slab? _above;
 
-    private Paginator(PageFormat format)
+    private Paginator(PageFormat format, int firstPage)
     {
         _format = format;
+        _page = firstPage;
+        _y = PageFormat.Top(firstPage);
     }
 
     private bool IsAtTop => _above is null;
 
-    public static List<PlacedSlab> Place(IReadOnlyList<Slab> slabs, PageFormat format)
+    /// <summary>Places slabs.</summary>
+    /// <param name="slabs">The slabs, in order.</param>
+    /// <param name="format">The paper.</param>
+    /// <param name="firstPage">Number of the page they begin on, from 0.</param>
+    public static List<PlacedSlab> Place(IReadOnlyList<Slab> slabs, PageFormat format, int firstPage)
     {
-        var paginator = new Paginator(format);
+        var paginator = new Paginator(format, firstPage);
         for (var i = 0; i < slabs.Count;)
         {
             var end = i;

@@ -1,3 +1,4 @@
+using Commission.Documents.Markup;
 using Commission.Documents.Pictures;
 using PdfSharp.Drawing;
 
@@ -62,8 +63,32 @@ internal sealed class RowSlab : Slab
             ink.Rule(x, y + Height, x + _width, rule, _thickness);
     }
 
+    // What the limit allows is shaded, and bounded where it is limited; value and U lie on it.
+    private static void DrawBar(Ink ink, LimitBar bar, XRect room)
+    {
+        double At(double place) => room.X + (LimitBar.Share(place) * room.Width);
+        var middle = room.Y + (room.Height / 2);
+        var (left, right) = (bar.LowerIsLimit ? At(0) : room.X, bar.UpperIsLimit ? At(1) : room.X + room.Width);
+        ink.Fill(new XRect(left, middle - 3.2, right - left, 6.4), Look.Zone);
+        if (bar.LowerIsLimit)
+            ink.Fill(new XRect(left - 0.4, middle - 3.8, 0.8, 7.6), Look.Quiet);
+        if (bar.UpperIsLimit)
+            ink.Fill(new XRect(right - 0.4, middle - 3.8, 0.8, 7.6), Look.Quiet);
+        if (bar is { Low: { } low, High: { } high })
+            ink.Fill(new XRect(At(low), middle - 0.5, Math.Max(At(high) - At(low), 0.6), 1), Look.Ink);
+        var at = At(bar.Value);
+        if (bar.Value < LimitBar.From)
+            ink.Solid([new XPoint(at, middle), new XPoint(at + 4, middle - 2.6), new XPoint(at + 4, middle + 2.6)], Look.Ink);
+        else if (bar.Value > LimitBar.To)
+            ink.Solid([new XPoint(at, middle), new XPoint(at - 4, middle - 2.6), new XPoint(at - 4, middle + 2.6)], Look.Ink);
+        else
+            ink.Solid([new XPoint(at - 2.2, middle), new XPoint(at, middle - 2.8), new XPoint(at + 2.2, middle), new XPoint(at, middle + 2.8)], Look.Ink);
+    }
+
     private void DrawText(Ink ink, RowCell cell, double x, double y)
     {
+        if (cell.Bar is { } bar)
+            DrawBar(ink, bar, new XRect(x + cell.X, y, cell.Width - (2 * (cell.X - cell.Left)), Height));
         var top = y + CellPadding;
         for (var i = 0; i < cell.Lines.Count; i++)
         {
@@ -82,7 +107,11 @@ internal sealed class RowSlab : Slab
 /// <param name="Block">The text, for size and leading.</param>
 /// <param name="Tag">Structure element.</param>
 /// <param name="Tint">Tint of the cell; null for none.</param>
-internal sealed record RowCell(double X, double Left, double Width, IReadOnlyList<TextLine> Lines, double[] Shifts, TextBlock Block, TagStart Tag, Rgb? Tint);
+internal sealed record RowCell(double X, double Left, double Width, IReadOnlyList<TextLine> Lines, double[] Shifts, TextBlock Block, TagStart Tag, Rgb? Tint)
+{
+    /// <summary>Drawn instead of text; null for none.</summary>
+    public LimitBar? Bar { get; init; }
+}
 
 /// <summary>The head of a table, to be drawn again on the pages it runs over to.</summary>
 internal sealed class TableHead

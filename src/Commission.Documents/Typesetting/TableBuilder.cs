@@ -150,7 +150,7 @@ internal sealed class TableBuilder(FlowBuilder flow, double width, TextStyle tex
             var shifts = new double[lines.Count];
             for (var i = 0; i < lines.Count; i++)
                 shifts[i] = Shift(cell, lines[i], lines.Count, room, column);
-            set.Add(new RowCell(left + Gutter, left, full, lines, shifts, cell.Block, new TagStart(cell.IsHeader ? "TH" : "TD", cell.Scope, cell.Span), cell.Verdict is null ? null : Look.VerdictTint(cell.Verdict)));
+            set.Add(new RowCell(left + Gutter, left, full, lines, shifts, cell.Block, new TagStart(cell.IsHeader ? "TH" : "TD", cell.Scope, cell.Span), cell.Verdict is null ? null : Look.VerdictTint(cell.Verdict)) { Bar = cell.Bar });
             column = last;
         }
 
@@ -205,6 +205,7 @@ internal sealed class TableCell
         Verdict = MarkupClass.Verdict(element);
         Id = element.Attribute("id")?.Value;
         Block = InlineReader.Read(element, style);
+        Bar = LimitBar.In(element);
         Scope = !IsHeader ? null : element.Attribute("scope")?.Value is "row" ? "Row" : isInHead ? "Column" : "Row";
     }
 
@@ -223,6 +224,9 @@ internal sealed class TableCell
     public string? Scope { get; }
 
     public TextBlock Block { get; }
+
+    /// <summary>Drawn instead of text; null for none.</summary>
+    public LimitBar? Bar { get; }
 
     /// <summary>
     /// Width of what stands before the decimal point of the value: of the last part of a compound such as 1 lb 0.3 oz; the end of the

@@ -1,4 +1,6 @@
+using System.Globalization;
 using System.Xml.Linq;
+using Commission.Documents.Markup;
 using Commission.Documents.Plots;
 using PdfSharp.Pdf;
 using PdfSharp.UniversalAccessibility;
@@ -12,12 +14,11 @@ internal static class Typesetter
     /// <returns>The number of pages.</returns>
     public static int Set(PdfDocument document, XDocument markup, FlowContext context, PageFormat format, PageFurniture furniture)
     {
-        var slabs = FlowBuilder.Build(context, markup.Root!, PageFormat.TextWidth, Look.BodyText);
-        var placed = Paginator.Place(slabs, format);
+        var placed = FirstPage.Place(markup.Root!, context, format) ?? Paginator.Place(FlowBuilder.Build(context, markup.Root!, PageFormat.TextWidth, Look.BodyText), format, firstPage: 0);
         var pages = placed.Count == 0 ? 1 : placed[^1].Page + 1;
         var manager = UAManager.ForDocument(document);
         manager.SetDocumentLanguage(markup.Root!.Attribute("lang")?.Value ?? "en");
-        using var ink = new Ink(document, manager.StructureBuilder, Places(placed, format));
+        using var ink = new Ink(document, manager.StructureBuilder, PagePlace.Of(placed, format));
         var outline = new OutlineWriter(document, format);
         var page = -1;
         foreach (var (slab, onPage, y, repeatsHead) in placed)
@@ -41,22 +42,85 @@ internal static class Typesetter
         furniture.Draw(ink, format, Math.Max(page, 0), pages);
         return pages;
     }
+}
 
-    private static Dictionary<string, PagePlace> Places(List<PlacedSlab> placed, PageFormat format)
+/// <summary>
+/// A first section of class <c>one-page</c>. Its figures grow smaller, then it gives up what it marks with <c>give</c>, the lowest number first, until it fits;
+/// what carries <c>instead</c> with the same number, there or further back, stands only then. Its page numbers are written when everything behind it is placed.
+/// </summary>
+internal sealed class FirstPage
+{
+    private const double LeastFigure = 92;
+    private const double Step = 12;
+
+    private readonly XElement _section;
+    private readonly XElement _rest;
+    private readonly FlowContext _context;
+    private readonly PageFormat _format;
+    private readonly HashSet<string> _given = new(StringComparer.Ordinal);
+    private double _smaller;
+
+    private FirstPage(XElement section, XElement root, FlowContext context, PageFormat format)
     {
-        var places = new Dictionary<string, PagePlace>(StringComparer.Ordinal);
-        foreach (var (slab, page, y, _) in placed)
-            Add(slab, page, y);
-        return places;
+        _section = section;
+        _rest = new XElement(root.Name, root.Attributes(), root.Elements().Where(element => element != section).Select(element => new XElement(element)));
+        _context = context;
+        _format = format;
+    }
 
-        void Add(Slab slab, int page, double y)
+    /// <summary>Places a document that begins with such a section; null where it does not.</summary>
+    public static List<PlacedSlab>? Place(XElement root, FlowContext context, PageFormat format) =>
+        root.Elements().FirstOrDefault() is { Name.LocalName: "section" } section && MarkupClass.Has(section, "one-page") ? new FirstPage(section, root, context, format).Place() : null;
+
+    private List<PlacedSlab> Place()
+    {
+        Fit();
+        var behind = Paginator.Place(Slabs(_rest), _format, firstPage: 1);
+        var page = Paginator.Place(Slabs(Numbered(PagePlace.Of(behind, _format))), _format, firstPage: 0);
+        if (page is [.., { Page: > 0 and var more }])
         {
-            foreach (var anchor in slab.Anchors)
-                places[anchor] = new PagePlace(page, Math.Min(format.Height, format.Height - y + 10));
-            foreach (var (inner, top) in slab.Inside)
-                Add(inner, page, y + top);
+            // Texts beyond all measure: the page runs over, and everything else stands so much further back.
+            behind = behind.ConvertAll(slab => slab with { Page = slab.Page + more });
+            page = Paginator.Place(Slabs(Numbered(PagePlace.Of(behind, _format))), _format, firstPage: 0);
+        }
+
+        return [.. page, .. behind];
+    }
+
+    private void Fit()
+    {
+        var largest = _section.Descendants("figure").Select(HeightOf).DefaultIfEmpty(0).Max();
+        var gives = _section.Descendants().Select(element => element.Attribute("give")?.Value).OfType<string>().Distinct(StringComparer.Ordinal).OrderBy(number => int.Parse(number, CultureInfo.InvariantCulture)).ToList();
+        while (Stack.Height(Slabs(Numbered([]))) > _format.Floor - PageFormat.Top(0))
+        {
+            if (largest - _smaller > LeastFigure)
+                _smaller += Step;
+            else if (gives.Find(number => !_given.Contains(number)) is { } next)
+                _given.Add(next);
+            else
+                return;
         }
     }
+
+    private IReadOnlyList<Slab> Slabs(XElement part)
+    {
+        var edition = new XElement(part);
+        foreach (var element in edition.Descendants().Where(element => (element.Attribute("give") is { } give && _given.Contains(give.Value)) || (element.Attribute("instead") is { } instead && !_given.Contains(instead.Value))).ToList())
+            element.Remove();
+        return FlowBuilder.Build(_context, edition, PageFormat.TextWidth, Look.BodyText);
+    }
+
+    private XElement Numbered(Dictionary<string, PagePlace> places)
+    {
+        var section = new XElement(_section);
+        foreach (var number in section.Descendants("pageref"))
+            number.Value = places.TryGetValue(number.Attribute("href")!.Value[1..], out var place) ? (place.Page + 1).ToString(CultureInfo.InvariantCulture) : "1";
+        foreach (var figure in section.Descendants("figure").Where(figure => figure.Attribute("height") is not null))
+            figure.SetAttributeValue("height", Math.Max(HeightOf(figure) - _smaller, LeastFigure).ToString(CultureInfo.InvariantCulture));
+        return new XElement("body", section);
+    }
+
+    private static double HeightOf(XElement figure) => figure.Attribute("height") is { } height ? double.Parse(height.Value, CultureInfo.InvariantCulture) : 0;
 }
 
 /// <summary>Builds the outline from headings: sections open, what is below them folded.</summary>

@@ -33,12 +33,22 @@ public sealed record LimitStatement(
     [JsonIgnore]
     public string Whose => Basis == PackBasis && Pack.Length > 0 ? Pack : Basis;
 
+    /// <summary>Code of its source, which stands once in the list of sources.</summary>
+    public string Code { get; init; } = "";
+
     /// <summary>Identifier of the check it belongs to, for the list of limits in force; empty inside a finding.</summary>
     public string Check { get; init; } = "";
 
     /// <summary>What is limited, in the trade's words, for the list of limits in force; empty inside a finding.</summary>
     public string Quantity { get; init; } = "";
 }
+
+/// <summary>A source of limits.</summary>
+/// <param name="Code">A letter for whose it is (M maker, P pack, C common practice, J job) and a number.</param>
+/// <param name="Whose">Whose it is, for a person.</param>
+/// <param name="Source">Where it is printed.</param>
+/// <param name="Mark">How well the source is known, as <see cref="LimitStatement.Mark"/>.</param>
+public sealed record LimitSource(string Code, string Whose, string Source, string Mark);
 
 /// <summary>What a limit asks of the measured quantity.</summary>
 public enum LimitKind

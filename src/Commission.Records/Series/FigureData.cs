@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Commission.Measurement.Decisions;
 
 namespace Commission.Records.Series;
 
@@ -10,7 +9,7 @@ public sealed record FigureData
     public required string Id { get; init; }
 
     /// <summary>
-    /// Kind of plot: <c>pull-down</c>, <c>hold</c>, <c>charge-time</c>, <c>pressure-enthalpy</c>, <c>psychrometric</c>, <c>strip</c>,
+    /// Kind of plot: <c>pull-down</c>, <c>hold</c>, <c>charge-time</c>, <c>pressure-enthalpy</c>, <c>psychrometric</c>,
     /// <c>nitrogen-hold</c> or <c>instrument-residuals</c>.
     /// </summary>
     public required string Plot { get; init; }
@@ -41,9 +40,6 @@ public sealed record FigureData
 
     /// <summary>Events on the horizontal axis.</summary>
     public ImmutableArray<FigureEvent> Events { get => field.IsDefault ? [] : field; init; }
-
-    /// <summary>Rows of a strip chart; empty for other plots.</summary>
-    public ImmutableArray<FigureBar> Rows { get => field.IsDefault ? [] : field; init; }
 }
 
 /// <summary>One axis of a figure.</summary>
@@ -74,22 +70,3 @@ public enum AxisScale
 /// <param name="X">Position in the unit of the horizontal axis.</param>
 /// <param name="Label">What happened.</param>
 public sealed record FigureEvent(double X, string Label);
-
-/// <summary>One row of the strip chart: a value and its uncertainty on the scale of its own limit (0 lower, 1 upper).</summary>
-/// <param name="Label">Title of the check.</param>
-/// <param name="Value">Position of the value.</param>
-/// <param name="Low">Position of value − U; null without an uncertainty.</param>
-/// <param name="High">Position of value + U; null without an uncertainty.</param>
-/// <param name="Verdict">The verdict.</param>
-/// <param name="Text">Value, U and limit as printed beside the row.</param>
-/// <param name="LowerIsLimit">False when nothing is limited at 0.</param>
-/// <param name="UpperIsLimit">False when nothing is limited at 1.</param>
-public sealed record FigureBar(
-    string Label,
-    double Value,
-    double? Low,
-    double? High,
-    Verdict Verdict,
-    string Text,
-    bool LowerIsLimit = true,
-    bool UpperIsLimit = true);

@@ -29,9 +29,9 @@ public sealed class NamedPartsTests
 
     [Theory]
     [InlineData("air.airflow", "design", "δ")]
-    [InlineData("air.airflow", "for its capacity", "V̇/Q")]
+    [InlineData("air.airflow", "for its capacity", "q_V/Q")]
     [InlineData("air.static", "total", "TSP")]
-    [InlineData("air.fan-power", null, "P/V̇")]
+    [InlineData("air.fan-power", null, "P/q_V")]
     public void How_the_number_came_about_is_shown(string check, string? subject, string symbol)
     {
         var yaml = AirJobs.Yaml($"{{{Static}, {Flow}, design airflow: 1000 cfm, coil drop: 0.24 inwc, blower power: 400 W}}");

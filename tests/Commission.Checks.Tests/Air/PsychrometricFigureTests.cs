@@ -50,10 +50,13 @@ public sealed class PsychrometricFigureTests
     [Fact]
     public void In_SI_it_counts_grams()
     {
-        var figure = Assert.Single(Of("return dry bulb: 24.0 °C, return wet bulb: 17.0 °C", units: "si", site: "elevation: 0 m"));
+        var figure = Assert.Single(Of("return dry bulb: 24.0 °C, return wet bulb: 17.0 °C, supply dry bulb: 13.0 °C, supply wet bulb: 12.0 °C", units: "si", site: "elevation: 0 m"));
         Assert.Equal("g/kg", figure.Y.Unit);
-        Assert.Single(figure.Curves, c => c.Role == CurveRole.State);
+        Assert.Equal(2, figure.Curves.Count(c => c.Role == CurveRole.State));
     }
+
+    [Fact]
+    public void One_state_alone_draws_nothing() => Assert.Empty(Of("return dry bulb: 24.0 °C, return wet bulb: 17.0 °C", units: "si", site: "elevation: 0 m"));
 
     [Fact]
     public void Dry_bulbs_alone_draw_nothing() => Assert.Empty(Of("return dry bulb: 75.0, supply dry bulb: 57.0"));

@@ -19,7 +19,7 @@ public partial class HtmlPageTests
     {
         Header = new JobHeader { Id = "TEST-7", Work = "new installation", Date = "2026-06-18", Site = "Test site <north> & stairs" },
         Outcome = Outcome.Accepted,
-        Figures = [FigureSamples.PullDown(), FigureSamples.Hold(), FigureSamples.Strip()],
+        Figures = [FigureSamples.PullDown(), FigureSamples.Hold()],
         Program = "Commission 0.0.0-test",
         AsOf = "2026-06-18T12:00:00Z",
         Digest = new string('a', 64),
@@ -195,7 +195,7 @@ public partial class HtmlPageTests
         <body lang="en" title="Record">
         <section id="top"><div class="columns"><div width="82%"><h1>Record</h1></div><div width="18%"><qr data="x" alt="code"/></div></div>
         <div class="outcome"><p class="lead">Outcome</p></div><aside class="caution"><p><strong>Pressure.</strong> Stand clear.</p></aside>
-        <h2>One</h2><figure data-plot="strip"/><figure data-plot="hold"/><figure data-plot="pull-down"/></section>
+        <h2>One</h2><figure data-plot="hold"/><figure data-plot="hold"/><figure data-plot="pull-down"/></section>
         <section id="two"><h2>Two</h2><table class="facts"><caption>Facts</caption><tbody><tr><th>a</th><td>b</td></tr></tbody></table>
         <ul><li>one</li></ul><ol><li>two</li></ol><hr/><page-break/><p class="note">See <a href="#trace-1">1</a><br/><code>abc</code></p></section>
         <section class="trace" id="trace-1"><h3>1</h3><p><strong>5</strong></p></section>

@@ -23,7 +23,7 @@ public sealed class MarkupReaderTests
     [InlineData("<p clas=\"note\">x</p>", "part.liquid:7: <p> has no attribute \"clas\". Did you mean \"class\"?")]
     [InlineData("<ul>loose</ul>", "part.liquid:7: Text stands directly in <ul>: \"loose\". Put it into a <p> or another element that <ul> may hold.")]
     [InlineData("<ul><p>x</p></ul>", "part.liquid:7: <p> stands directly in <ul>. <ul> may hold <li>.")]
-    [InlineData("<p><hr/></p>", "part.liquid:7: <hr> stands directly in <p>. <p> may hold <a>, <br>, <code>, <em>, <small>, <span>, <strong>.")]
+    [InlineData("<p><hr/></p>", "part.liquid:7: <hr> stands directly in <p>. <p> may hold <a>, <br>, <code>, <em>, <pageref>, <small>, <span>, <strong>.")]
     [InlineData("<p id=\"a\">x</p><p id=\"a\">y</p>", "part.liquid:7: The id \"a\" is used twice. Give every element its own id.")]
     [InlineData("<p><a href=\"#b\">x</a></p>", "part.liquid:7: A link goes to \"#b\", which is nowhere. A link goes to # and the id of an element of the document. Correct the href or give the element that id.")]
     [InlineData("<p><a href=\"https://example.org\">x</a></p>", "part.liquid:7: A link goes to \"https://example.org\", which is nowhere. A link goes to # and the id of an element of the document. Correct the href or give the element that id.")]

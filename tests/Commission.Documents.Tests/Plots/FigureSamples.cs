@@ -9,30 +9,9 @@ internal static class FigureSamples
 {
     public static ImmutableArray<FigureData> All =>
     [
-        Strip(), InstrumentResiduals(), NitrogenHold(), NitrogenTwoReadings(), PullDown(), PullDownCrowded(), Hold(), HoldTwoReadings(),
+        InstrumentResiduals(), NitrogenHold(), NitrogenTwoReadings(), PullDown(), PullDownCrowded(), Hold(), HoldTwoReadings(),
         ChargeTime(), ChargeTimeWithLines(), PressureEnthalpy(), Psychrometric(),
     ];
-
-    public static FigureData Strip() => Empty("strip", "strip") with
-    {
-        X = new FigureAxis("Position between the limits", "", AxisScale.Linear),
-        Y = new FigureAxis("", "", AxisScale.Linear),
-        Rows =
-        [
-            new FigureBar("Ice point, suction clamp", 0.3, null, null, Verdict.Pass, "0.3 °F", LowerIsLimit: false),
-            new FigureBar("Test pressure, line set and indoor coil", 0.42, 0.39, 0.45, Verdict.Pass, "440 ± 2 psig"),
-            new FigureBar("Loss of nitrogen in the hold", 0.11, -0.38, 0.60, Verdict.Pass, "0.11 ± 0.49 %", LowerIsLimit: false),
-            new FigureBar("Level at isolation", 0.68, 0.62, 0.74, Verdict.Pass, "342 ± 30 micron", LowerIsLimit: false),
-            new FigureBar("Highest level in the first 10 min", 0.47, 0.40, 0.54, Verdict.Pass, "468 ± 70 micron", LowerIsLimit: false),
-            new FigureBar("Superheat, 11:35", 0.82, 0.57, 1.07, Verdict.Conditional, "12.9 ± 1.5 °F"),
-            new FigureBar("Subcooling, 11:35", 0.52, 0.28, 0.76, Verdict.Pass, "10.5 ± 1.4 °F"),
-            new FigureBar("External static pressure", 1.36, 1.28, 1.44, Verdict.Fail, "0.68 ± 0.04 inH₂O", LowerIsLimit: false),
-            new FigureBar("Temperature split", 1.12, 0.81, 1.43, Verdict.Fail, "21.4 ± 1.9 °F"),
-            new FigureBar("Supply voltage, L1 to L2", 0.55, 0.50, 0.60, Verdict.Pass, "238.2 ± 1.2 V"),
-            new FigureBar("Insulation resistance, compressor windings to ground", 4.2, 3.8, 4.6, Verdict.Pass, "48 ± 5 MΩ", UpperIsLimit: false),
-            new FigureBar("Concentration limit of the smallest connected room with its doors closed", -2.2, -2.5, -1.9, Verdict.Fail, "5.1 ± 0.3 m² of floor", UpperIsLimit: false),
-        ],
-    };
 
     public static FigureData InstrumentResiduals() => Empty("instrument-residuals", "instrument-residuals") with
     {

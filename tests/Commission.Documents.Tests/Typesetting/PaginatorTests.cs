@@ -18,7 +18,7 @@ public sealed class PaginatorTests
         Blocks.Sample(blocks =>
         {
             var slabs = Slabs(blocks);
-            var placed = Paginator.Place(slabs, Format);
+            var placed = Paginator.Place(slabs, Format, firstPage: 0);
             Assert.Equal(slabs, placed.Select(place => place.Slab));
             for (var i = 0; i < placed.Count; i++)
             {
@@ -37,7 +37,7 @@ public sealed class PaginatorTests
     {
         Blocks.Sample(blocks =>
         {
-            var placed = Paginator.Place(Slabs(blocks), Format);
+            var placed = Paginator.Place(Slabs(blocks), Format, firstPage: 0);
             for (var first = 0; first < placed.Count;)
             {
                 var last = first;
@@ -59,7 +59,7 @@ public sealed class PaginatorTests
     {
         Blocks.Sample(blocks =>
         {
-            var placed = Paginator.Place(Slabs(blocks), Format);
+            var placed = Paginator.Place(Slabs(blocks), Format, firstPage: 0);
             for (var i = 1; i < placed.Count; i++)
             {
                 if (placed[i].Slab.BreakBefore)
@@ -77,7 +77,7 @@ public sealed class PaginatorTests
         var slabs = new List<Slab> { headRow };
         for (var i = 0; i < 100; i++)
             slabs.Add(new RowSlab([], 100, Palette.Ink, 0.4, padding: 10) { Head = head });
-        var placed = Paginator.Place(slabs, Format);
+        var placed = Paginator.Place(slabs, Format, firstPage: 0);
         var firsts = placed.GroupBy(place => place.Page).Skip(1).Select(page => page.First()).ToList();
         Assert.True(firsts.Count >= 2);
         Assert.All(firsts, place =>
@@ -102,7 +102,7 @@ public sealed class PaginatorTests
         var figure = new FigureSlab(new Picture(new PictureSize(300, Figure), [], []), "figure");
         var text = new Bar(textHeight);
         var end = new Bar(5) { Outline = new OutlineEntry(2, "end") };
-        var placed = Paginator.Place([new Bar(filler), heading, figure, text, end], Format);
+        var placed = Paginator.Place([new Bar(filler), heading, figure, text, end], Format, firstPage: 0);
         var order = placed.Where(place => place.Slab == heading || place.Slab == figure || place.Slab == text)
             .Select(place => (Page: place.Page, Name: place.Slab == heading ? "heading" : place.Slab == figure ? "figure" : "text")).ToList();
         Assert.Equal(expected.Replace("| ", "", StringComparison.Ordinal).Trim(), string.Join(' ', order.Select(item => item.Name)));
@@ -113,7 +113,7 @@ public sealed class PaginatorTests
     [Fact]
     public void A_slab_taller_than_a_page_still_gets_a_page()
     {
-        var placed = Paginator.Place([new Bar(10), new Bar(5000), new Bar(10)], Format);
+        var placed = Paginator.Place([new Bar(10), new Bar(5000), new Bar(10)], Format, firstPage: 0);
         Assert.Equal([0, 1, 2], placed.Select(place => place.Page));
     }
 

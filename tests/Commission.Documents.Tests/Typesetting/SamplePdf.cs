@@ -35,13 +35,16 @@ internal static class SamplePdf
         return Render(record ?? SampleRecord.Full, templates, []);
     }
 
-    private static RenderedDocument Render(CommissioningRecord record, TemplateSet templates, IReadOnlyList<Attachment> attachments)
+    /// <summary>The sample record with the way to every number.</summary>
+    public static RenderedDocument WithAnnex => field ??= Render(SampleRecord.Full, TemplateSet.BuiltIn, Attachments, isAnnexFull: true);
+
+    private static RenderedDocument Render(CommissioningRecord record, TemplateSet templates, IReadOnlyList<Attachment> attachments, bool isAnnexFull = false)
     {
         var problems = new ProblemList();
         var figures = new FigureShelf(record);
         var markup = DocumentRenderer.ToMarkup(RecordJson.Write(record), figures, templates, problems);
         Assert.Empty(problems.Sorted());
-        return DocumentRenderer.ToPdf(record, markup!, figures, attachments);
+        return DocumentRenderer.ToPdf(record, markup!, figures, attachments, isAnnexFull);
     }
 
     public static PdfDocument Open(RenderedDocument document) => PdfDocument.Open(document.Bytes);

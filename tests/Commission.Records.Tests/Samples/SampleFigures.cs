@@ -7,26 +7,7 @@ namespace Commission.Records.Tests.Samples;
 /// <summary>Invented figures: smooth curves that look like a job's without being one.</summary>
 internal static class SampleFigures
 {
-    public static ImmutableArray<FigureData> All(ImmutableArray<Finding> findings) => [Strip(findings), NitrogenHold(), PullDown(), Hold(), ChargeTime(), PressureEnthalpy()];
-
-    private static FigureData Strip(ImmutableArray<Finding> findings) => new()
-    {
-        Id = "strip",
-        Plot = "strip",
-        Phase = "summary",
-        Title = "Every judged number on the scale of its own limit",
-        Caption = "Each bar is value ± U; the band between the two edges is what the limit allows.",
-        AltText = "Strip chart of every judged number on the scale of its own limit. External static pressure lies above its upper limit; all others lie within.",
-        X = new FigureAxis("Position between the limits", "", AxisScale.Linear, -0.25, 1.5),
-        Y = new FigureAxis("", "", AxisScale.Linear),
-        Rows =
-        [
-            .. findings.Where(finding => finding.Strip is not null).Select(finding => new FigureBar(
-                finding.Subject is null ? finding.Title : $"{finding.Title}, {finding.Subject}",
-                finding.Strip!.Value, finding.Strip.Low, finding.Strip.High, finding.Verdict, finding.Measured!.Text,
-                finding.Strip.LowerIsLimit, finding.Strip.UpperIsLimit)),
-        ],
-    };
+    public static ImmutableArray<FigureData> All() => [NitrogenHold(), PullDown(), Hold(), ChargeTime(), PressureEnthalpy()];
 
     private static FigureData NitrogenHold() => new()
     {

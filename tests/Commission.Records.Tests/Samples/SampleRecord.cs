@@ -32,6 +32,23 @@ internal static class SampleRecord
         return new CommissioningRecord
         {
             Header = SampleParts.Header(),
+            Certificate = new()
+            {
+                Sentence = "Accepted with conditions: return in warm weather, and one more.",
+                Rows =
+                [
+                    new KeyRow("Vacuum at isolation", "287 ± 33 micron", "at most 500 micron", Verdict.Pass, "pass", 20),
+                    new KeyRow("Airflow, split", "", "", null, "not done", null),
+                ],
+                Failed = [new FailedCheck("Vacuum hold", "1141 ± 26 micron", "at most 1000 micron after 10 min", 21)],
+                Figures = [.. SampleFigures.All().Select(f => f.Id).Take(2)],
+                Units = [new LabelValue("Outdoor unit", "Test OC-36 serial 1"), new LabelValue("Indoor unit", "Test IC-36 serial 2")],
+                NearLimit = [27],
+                Owner = ["Split, R-454B; worked on 2026-06-18.", "Keep this record."],
+                Danger = "Flammable refrigerant (safety group A2L): only people trained and licensed for it may open this circuit.",
+            },
+            LimitSources = [new LimitSource("M1", "maker", "plate", "job"), new LimitSource("C1", "common practice", "practice", "from memory")],
+            AsWritten = [new LabelValue("Evacuation", "pump (maker Test; model P-6)")],
             Outcome = Outcome.AcceptedWithConditions,
             Reasons =
             [
@@ -54,7 +71,7 @@ internal static class SampleRecord
             Cautions = SampleParts.Cautions(),
             Findings = findings,
             Tables = SampleParts.Tables(),
-            Figures = SampleFigures.All(findings),
+            Figures = SampleFigures.All(),
             Instruments = SampleParts.Instruments(),
             LimitsInForce = [.. findings.SelectMany(finding => finding.Limits.Select(limit => limit with { Check = finding.Check, Quantity = finding.Title }))],
             Sources = SampleParts.Sources(),

@@ -207,7 +207,7 @@ rig-alone-next =
     { $inside ->
         [gauge] 1. Pump and hoses were behind the closed valve; the gauge, its tee and the core tools were not. Break the vacuum with dry nitrogen to just above atmosphere and cap the open ports; put gauge, tee and every core tool on a blank, pull down, close the valve and watch them for 5 min. They hold about a hundredth of the circuit's gas: a fault there that made this rise shoots up at once; a slow creep is not it.
        *[hoses] 1. Close the valve at the circuit and watch hoses and gauge alone for 5 min. They hold far less gas than the circuit: a fault there that made this rise climbs much faster; a slow creep is not it.
-    } 2. If it is not the rig: { $next }
+    } 2. If the rig stands, go on. { $next }
 
 ## The rig beside a hold that passed
 

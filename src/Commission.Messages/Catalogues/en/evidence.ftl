@@ -124,3 +124,16 @@ vacuum-fell-explained = The isolated vacuum fell { $levels }; { $why }.
 # $levels (message) - from where to where
 vacuum-fell = The isolated vacuum fell { $levels }, and neither cooling nor a drier that could take it up is written.
 vacuum-fell-next = Look for a pump that still pulled, a gauge that drifts, or a part that cooled; pull down and hold again, with the temperature of the coldest part read at both ends.
+
+## Who stands for the record
+
+nobody-named = nobody is named
+nobody-named-next = Name whoever stands for the work; the record has a line for the hand of each.
+
+# $names (list) - names with their roles
+named = Named: { $names }. Names in a file are no signatures; the record has a line for each hand.
+
+# $day (text) - day of the work
+# $names (list) - names with their dates
+named-too-early = Dated before the day of the work, { $day }: { $names }.
+named-too-early-next = Correct the date, or sign after the work.

@@ -1,0 +1,232 @@
+using System.Collections.Immutable;
+using Commission.Checks.Kernel;
+using Commission.Checks.NitrogenAnalysis;
+using Commission.Jobs.Model;
+using Commission.Measurement.Decisions;
+using Commission.Measurement.Units;
+using Commission.Messages;
+using Commission.Records;
+using Commission.Records.Findings;
+
+namespace Commission.Checks.Recording;
+
+/// <summary>Puts together what page 1 answers: the outcome with its reason, the figures that answer for the work, which units, what failed.</summary>
+internal static class CertificateMaker
+{
+    private const int MostNamed = 3;
+    private const int MostFigures = 2;
+    private const double Near = 2;
+
+    /// <summary>Makes it.</summary>
+    /// <param name="context">The job and everything derived from it.</param>
+    /// <param name="record">The record so far: outcome, findings, figures, what is missing, conditions.</param>
+    public static Certificate Make(CheckContext context, CommissioningRecord record)
+    {
+        var failed = Failed(record.Findings);
+        return new Certificate
+        {
+            Sentence = context.Present.Text(Sentence(record, failed)),
+            Rows = KeyRows.Of(context, record),
+            Failed = [.. failed.Select(f => new FailedCheck(Name(f), f.Measured?.Text ?? f.Statement, f.Limits is [var limit, ..] ? limit.Text : "", f.Number))],
+            Figures = Figures(record),
+            Units = [.. Units(context.Job.Equipment)],
+            NearLimit = [.. record.Findings.Where(IsNearLimit).Select(f => f.Number)],
+            Owner = Owner(context, record),
+            Danger = Danger(context) is { } danger ? context.Present.Text(danger) : "",
+        };
+    }
+
+    // A danger first, then the diagnosis, which speaks for the running circuit, then in the order of the work.
+    private static List<Finding> Failed(IEnumerable<Finding> findings) =>
+        [.. findings.Where(f => f.Verdict == Verdict.Fail && (f.IsDanger || f.Phase != Phases.Evidence)).OrderBy(f => f.IsDanger ? 0 : 1).ThenBy(f => WorkOrder.Of(f.Phase)).ThenBy(f => f.Check == Diagnosis.Check ? 0 : 1)];
+
+    private static Message Sentence(CommissioningRecord record, List<Finding> failed)
+    {
+        switch (record.Outcome)
+        {
+            case Outcome.NotAccepted:
+                var first = failed[0];
+                var what = first is { Measured: { } measured, Limits: [var limit, ..] } ? CertificateMessages.FailedNumber(new(Name(first)), new(measured.Text), new(limit.Text)) : Name(first);
+                return failed.Count == 1 ? CertificateMessages.NotAccepted(what) : CertificateMessages.NotAcceptedMore(what, failed.Count - 1);
+            case Outcome.Incomplete:
+                var checks = record.Missing.SelectMany(m => m.Checks).ToList();
+                var named = new ListValue([.. checks.Take(MostNamed).Select(c => (MessageValue)new NameValue(CheckCatalogue.Find(c) is { } check ? MissingWork.InSentence(check.Title) : RecordWords.Text(CertificateMessages.Photos, Language.English)))], checks.Count > MostNamed ? ListJoin.Comma : ListJoin.And);
+                return checks.Count > MostNamed ? CertificateMessages.IncompleteMore(named, checks.Count - MostNamed) : CertificateMessages.Incomplete(named);
+            case Outcome.AcceptedWithConditions:
+                var condition = new TextValue(MissingWork.InSentence(record.Conditions[0].Text.TrimEnd('.')));
+                return record.Conditions.Length == 1 ? CertificateMessages.AcceptedOnCondition(condition) : CertificateMessages.AcceptedOnConditions(condition, record.Conditions.Length - 1);
+            default:
+                var judged = record.Findings.Count(f => f.Phase != Phases.Evidence && f.Verdict is Verdict.Pass or Verdict.PassWithinUncertainty);
+                var near = record.Findings.Count(f => f.Phase != Phases.Evidence && f.Verdict == Verdict.PassWithinUncertainty);
+                return near > 0 ? CertificateMessages.AcceptedNear(judged, near) : CertificateMessages.Accepted(judged);
+        }
+    }
+
+    // What was done to the circuit shows better than how it runs.
+    private static ImmutableArray<string> Figures(CommissioningRecord record) =>
+        [.. new[] { "pull-down", "nitrogen-hold", "charge-time", "pressure-enthalpy", "hold", "psychrometric" }.Where(id => record.Figures.Any(f => f.Id == id)).Take(MostFigures)];
+
+    private static IEnumerable<LabelValue> Units(Equipment equipment)
+    {
+        if (equipment.Outdoor is { } outdoor)
+            yield return Unit("Outdoor unit", outdoor.Maker?.Value, outdoor.Model?.Value, outdoor.Serial?.Value);
+        if (equipment.Compressor is { } compressor && (compressor.Maker ?? compressor.Model ?? compressor.Serial) is not null)
+            yield return Unit("Compressor", compressor.Maker?.Value, compressor.Model?.Value, compressor.Serial?.Value);
+        foreach (var indoor in equipment.Indoor)
+            yield return Unit(indoor.Id is { } id ? $"Indoor unit {id.Value}" : "Indoor unit", indoor.Maker?.Value, indoor.Model?.Value, indoor.Serial?.Value);
+    }
+
+    // What stays with the house: what is in it, when somebody has to come again, what to keep.
+    private static ImmutableArray<string> Owner(CheckContext context, CommissioningRecord record)
+    {
+        var lines = ImmutableArray.CreateBuilder<string>();
+        var total = record.Findings.FirstOrDefault(f => f.Check == "charge.total")?.Measured?.Text;
+        lines.Add(context.Present.Text(total is null
+            ? CertificateMessages.OwnerSystem(new(record.Header.System), new(record.Header.Date))
+            : CertificateMessages.OwnerSystemCharge(new(record.Header.System), new(record.Header.Date), new(total))));
+        lines.AddRange(new[] { "refrigerant.co2e", "refrigerant.leak-check", "refrigerant.thresholds", "charge.return-visit" }
+            .SelectMany(check => record.Findings.Where(f => f.Check == check)).Select(f => f.Statement).Distinct(StringComparer.Ordinal));
+        if (Danger(context) is { } danger)
+            lines.Add(context.Present.Text(danger));
+        lines.Add(context.Present.Text(CertificateMessages.OwnerKeep));
+        return lines.ToImmutable();
+    }
+
+    private static LabelValue Unit(string label, string? maker, string? model, string? serial) =>
+        new(label, string.Join(" ", new[] { maker, model, serial is null ? null : $"serial {serial}" }.OfType<string>()));
+
+    // Only where the next person who opens the circuit is endangered by what it holds.
+    private static Message? Danger(CheckContext context)
+    {
+        var refrigerant = context.Get<CircuitRefrigerant>();
+        var group = refrigerant.Info?.SafetyGroup?.Value;
+        if (group is null)
+            return CertificateMessages.DangerUnknown;
+        if (context.Job.Equipment.Refrigerant.Value.Contains("744", StringComparison.Ordinal))
+            return CertificateMessages.DangerCarbonDioxide;
+        if (group.StartsWith('B'))
+            return CertificateMessages.DangerToxic(new(group));
+        return group == "A1" ? null : CertificateMessages.DangerFlammable(new(group));
+    }
+
+    private static bool IsNearLimit(Finding f) =>
+        f is { Strip: { Low: { } low, High: { } high } strip, Verdict: not (Verdict.Information or Verdict.NotEvaluated) }
+        && ((strip.LowerIsLimit && Math.Abs(strip.Value) <= Near * (high - low) / 2) || (strip.UpperIsLimit && Math.Abs(strip.Value - 1) <= Near * (high - low) / 2));
+
+    private static string Name(Finding f) => f.Subject is null ? f.Title : $"{f.Title}, {f.Subject}";
+}
+
+/// <summary>The rows of the table on page 1, in the order of the work.</summary>
+internal static class KeyRows
+{
+    private static readonly string[] Superheats = ["charge.subcooling", "charge.superheat", "charge.metering-superheat", "charge.heating", "charge.maker-chart"];
+    private static readonly string[] Airs = ["air.airflow", "air.temperature-split", "air.heat-rise", "air.gas-heat", "functional.water", "air.static"];
+
+    /// <summary>The rows.</summary>
+    public static ImmutableArray<KeyRow> Of(CheckContext context, CommissioningRecord record)
+    {
+        var rows = new Builder(context, record);
+        return
+        [
+            rows.Test(),
+            rows.Hold(),
+            rows.One(CertificateMessages.RowVacuum, Phases.Evacuation, "evacuation.level"),
+            rows.One(CertificateMessages.RowVacuumHold, Phases.Evacuation, "evacuation.hold"),
+            rows.Charge(),
+            rows.One(CertificateMessages.RowRunning, Phases.Charge, Superheats),
+            rows.One(CertificateMessages.RowAir, Phases.Air, Airs),
+            rows.All(CertificateMessages.RowElectrical, Phases.Electrical),
+            rows.All(CertificateMessages.RowSafety, Phases.Safety),
+        ];
+    }
+
+    private sealed class Builder(CheckContext context, CommissioningRecord record)
+    {
+        private readonly HashSet<string> _missing = [.. record.Missing.SelectMany(m => m.Checks)];
+
+        public KeyRow Test()
+        {
+            var level = Judged("pressure-test.level");
+            var time = Judged("pressure-test.time");
+            var worst = Worst(record.Findings.Where(f => f.Phase == Phases.PressureTest && f.Check != "pressure-test.hold"));
+            if (level?.Measured is not { } pressure)
+                return One(CertificateMessages.RowTest, Phases.PressureTest, "pressure-test.level");
+            var measured = time?.Measured is { } held ? Text(CertificateMessages.HeldFor(new(pressure.Text), new(held.Text))) : pressure.Text;
+            return Row(CertificateMessages.RowTest, measured, Limits(level, time), worst ?? level);
+        }
+
+        public KeyRow Hold()
+        {
+            var row = One(CertificateMessages.RowHold, Phases.PressureTest, "pressure-test.hold");
+            return row.Finding is not null && row.Measured.Length > 0 && context.Get<NitrogenRun>().Loss is { } loss
+                ? row with { Measured = Text(CertificateMessages.DropAndShare(context.Present.InMessage(-loss.CorrectedDrop, DisplayKind.PressureDifference), new(row.Measured))) }
+                : row;
+        }
+
+        public KeyRow Charge()
+        {
+            var total = record.Findings.FirstOrDefault(f => f.Check == "charge.total")?.Measured?.Text;
+            if (Judged("charge.by-weight") is { Measured: { } added } weighed)
+                return Row(CertificateMessages.RowCharge, total is null ? added.Text : Text(CertificateMessages.AddedAndTotal(new(added.Text), new(total))), Limits(weighed), weighed);
+            var row = One(CertificateMessages.RowCharge, Phases.Charge, "charge.by-weight");
+            return row.Measured.Length == 0 && total is not null ? row with { Measured = total } : row;
+        }
+
+        /// <summary>The gravest finding of the first of these checks that was judged.</summary>
+        public KeyRow One(Message label, string phase, params string[] checks)
+        {
+            foreach (var check in checks)
+            {
+                if (Judged(check) is { } finding)
+                    return Row(label, finding.Measured?.Text ?? "", Limits(finding), finding);
+            }
+
+            var told = checks.Select(c => record.Findings.FirstOrDefault(f => f.Check == c)).FirstOrDefault(f => f is not null);
+            return told is { Verdict: Verdict.CannotDecide or Verdict.NotEvaluated }
+                ? Row(label, told.Measured?.Text ?? "", Limits(told), told)
+                : None(label, phase, checks);
+        }
+
+        /// <summary>A phase in one row: the check that fails, else how many pass.</summary>
+        public KeyRow All(Message label, string phase)
+        {
+            var judged = record.Findings.Where(f => f.Phase == phase && f.Verdict is Verdict.Pass or Verdict.PassWithinUncertainty or Verdict.Conditional or Verdict.Fail).ToList();
+            if (Worst(judged) is not { } worst)
+                return None(label, phase, [.. record.Findings.Where(f => f.Phase == phase).Select(f => f.Check)]);
+            return worst.Verdict is Verdict.Fail or Verdict.Conditional
+                ? Row(label, worst.Measured is { } value ? $"{worst.Title}: {value.Text}" : worst.Title, Limits(worst), worst)
+                : Row(label, Text(CertificateMessages.ChecksPass(judged.Count)), "", worst);
+        }
+
+        private KeyRow None(Message label, string phase, string[] checks) =>
+            new(Text(label), "", "", null, Text(checks.Any(_missing.Contains) || _missing.Any(m => CheckCatalogue.Find(m)?.Phase == phase && checks.Length == 0) ? CertificateMessages.NotShown : CertificateMessages.NotDone), null);
+
+        private Finding? Judged(string check) => Worst(record.Findings.Where(f => f.Check == check && f.Verdict is Verdict.Pass or Verdict.PassWithinUncertainty or Verdict.Conditional or Verdict.Fail));
+
+        private static Finding? Worst(IEnumerable<Finding> findings) => findings.OrderBy(f => f.Verdict switch
+        {
+            Verdict.Fail => 0,
+            Verdict.CannotDecide => 1,
+            Verdict.Conditional => 2,
+            Verdict.PassWithinUncertainty => 3,
+            _ => 4,
+        }).FirstOrDefault();
+
+        private KeyRow Row(Message label, string measured, string limit, Finding finding) =>
+            new(Text(label), measured, limit, finding.Verdict, Text(RecordWords.Of(finding.Verdict)), finding.Number);
+
+        private static string Limits(params ReadOnlySpan<Finding?> findings)
+        {
+            var limits = new List<string>();
+            foreach (var finding in findings)
+            {
+                if (finding is { Limits: [{ Text: var text }, ..] })
+                    limits.Add(text);
+            }
+
+            return string.Join("; ", limits);
+        }
+
+        private string Text(Message message) => context.Present.Text(message);
+    }
+}

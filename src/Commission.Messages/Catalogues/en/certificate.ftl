@@ -1,0 +1,120 @@
+### Page 1: the outcome with its reason, and the figures that answer for the work.
+
+## The outcome in one sentence
+
+# $judged (count) - checks that were judged
+accepted =
+    { $judged ->
+        [one] Accepted: the one judged check passes.
+       *[other] Accepted: all { $judged } judged checks pass.
+    }
+
+# $judged (count) - checks that were judged
+# $near (count) - of them, those that pass only within their uncertainty
+accepted-near =
+    { $near ->
+        [one] Accepted: all { $judged } judged checks pass, one of them only within its uncertainty.
+       *[other] Accepted: all { $judged } judged checks pass, { $near } of them only within their uncertainty.
+    }
+
+# $first (text) - the first condition
+# $more (count) - conditions beside the first
+accepted-on-conditions =
+    { $more ->
+        [one] Accepted with conditions: { $first }, and one more.
+       *[other] Accepted with conditions: { $first }, and { $more } more.
+    }
+
+# $first (text) - the condition
+accepted-on-condition = Accepted with one condition: { $first }.
+
+# $check (name) - the check that failed
+# $measured (text) - its value as printed
+# $limit (text) - its limit as printed
+failed-number = { $check } ({ $measured }, limit { $limit })
+
+# $failed (message) - the check that failed, with its number
+not-accepted = Not accepted: { $failed } failed.
+
+# $failed (message) - the weightiest check that failed, with its number
+# $more (count) - checks that failed beside it
+not-accepted-more =
+    { $more ->
+        [one] Not accepted: { $failed } failed, and one more check.
+       *[other] Not accepted: { $failed } failed, and { $more } more checks.
+    }
+
+# $missing (list) - what is not shown
+incomplete = Incomplete: nothing failed, but this is not shown: { $missing }.
+
+# $missing (list) - the first things that are not shown
+# $more (count) - how many more are not
+incomplete-more = Incomplete: nothing failed, but this is not shown: { $missing }, and { $more } more.
+photos = photos
+
+## The figures that answer for the work
+
+row-test = Test pressure
+row-hold = Change under nitrogen
+row-vacuum = Vacuum at isolation
+row-vacuum-hold = Hold in vacuum
+row-charge = Charge
+row-running = Superheat, subcooling
+row-air = Airflow, split
+row-electrical = Electrical
+row-safety = Safety
+
+# $pressure (text) - the pressure as printed
+# $time (text) - how long it was held, as printed
+held-for = { $pressure }, held { $time }
+
+# $drop (quantity) - what was lost of the pressure after temperature
+# $share (text) - the same as a share
+drop-and-share = { $drop } ({ $share })
+
+# $added (text) - what was added
+# $total (text) - what is in the circuit
+added-and-total = { $added } added, { $total } in all
+
+# $passed (count) - checks that pass
+checks-pass =
+    { $passed ->
+        [one] one check passes
+       *[other] { $passed } checks pass
+    }
+
+not-done = not done
+not-shown = not shown
+
+## What endangers the next person
+
+# $group (name) - safety group of the refrigerant
+danger-flammable = Flammable refrigerant (safety group { $group }): only people trained and licensed for it may open this circuit.
+
+# $group (name) - safety group of the refrigerant
+danger-toxic = Toxic refrigerant (safety group { $group }): only people trained and licensed for it may open this circuit.
+danger-carbon-dioxide = Carbon dioxide at very high pressure: only people trained and licensed for it may open this circuit.
+danger-unknown = The safety group of the refrigerant is not known: treat it as flammable and toxic.
+
+## Who signs, and what each attests
+
+role-technician = technician
+role-witness = witness
+role-owner = owner
+role-inspector = inspector
+attest-technician = I took these readings on this unit on the date above.
+attest-witness = I watched the steps of this record.
+attest-owner = I received this record.
+attest-inspector = Reviewed.
+
+## For the owner
+
+# $system (text) - kind of system, refrigerant, size
+# $day (text) - day of the work
+owner-system = { $system }; worked on { $day }.
+
+# $system (text) - kind of system, refrigerant, size
+# $day (text) - day of the work
+# $charge (text) - refrigerant in the circuit
+owner-system-charge = { $system }; worked on { $day }; { $charge } of refrigerant in the circuit.
+owner-keep = Keep this record with the maker's manual: whoever services the system next needs its charge and the readings of this day.

@@ -1,0 +1,97 @@
+using System.Text;
+using Commission.Records;
+using Commission.Records.Json;
+using UglyToad.PdfPig;
+using Xunit;
+
+namespace Commission.Acceptance.Tests;
+
+/// <summary>What the record of an example is on paper: few pages, the answer on the first, and nothing that the crew wrote left out.</summary>
+public sealed class PagesOfExamplesTests
+{
+    private static readonly Dictionary<string, (CommissioningRecord Record, IReadOnlyList<string> Pages)> Rendered = new(StringComparer.Ordinal);
+
+    public static TheoryData<string> Examples() => new(Repository.Examples);
+
+    // The budgets of the project's own: a certificate of one page, the proof in few more.
+    [Theory]
+    [InlineData("first-split", 5)]
+    [InlineData("tarn-lane", 7)]
+    [InlineData("multi-split-by-weight", 7)]
+    [InlineData("winter-start", 7)]
+    [InlineData("cold-room", 8)]
+    [InlineData("leak-repair", 8)]
+    [InlineData("compressor-replacement", 10)]
+    [InlineData("steady-rise", 5)]
+    [InlineData("wet-system", 5)]
+    [InlineData("wrong-curve", 5)]
+    [InlineData("dry-heat-orifice", 5)]
+    [InlineData("incomplete", 3)]
+    public void A_record_keeps_its_budget_of_pages(string example, int most) => Assert.InRange(Of(example).Pages.Count, 2, most);
+
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void Page_one_answers_and_is_one_page(string example)
+    {
+        var (record, pages) = Of(example);
+        var first = pages[0];
+        Assert.Contains(Plain(record.Certificate.Sentence), first, StringComparison.Ordinal);
+        Assert.All(record.Certificate.Rows, row => Assert.Contains(Plain(row.Label), first, StringComparison.Ordinal));
+        Assert.All(record.Certificate.Rows, row => Assert.Contains(Plain(row.Measured), first, StringComparison.Ordinal));
+        Assert.All(record.Certificate.Failed.Take(3), failed => Assert.Contains(Plain(failed.Title), first, StringComparison.Ordinal));
+        Assert.All(record.Certificate.Figures, id => Assert.Contains(Plain(record.Figures.Single(f => f.Id == id).Title), first, StringComparison.Ordinal));
+        Assert.All(record.Certificate.Units.Take(2), unit => Assert.Contains(Plain(unit.Value.Split(' ')[^1]), first, StringComparison.Ordinal));
+        Assert.All(new[] { "technician", "witness", "owner", "inspector" }, role => Assert.Contains(role, first, StringComparison.Ordinal));
+        Assert.All(pages.Skip(1), page => Assert.DoesNotContain(Plain(record.Certificate.Sentence), page, StringComparison.Ordinal));
+        Assert.Contains($"page1of{pages.Count}", first, StringComparison.Ordinal);
+    }
+
+    // Nobody writes in vain: each value of the job file stands on a page, or its number under the unit of its column.
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void Everything_that_is_written_is_printed(string example)
+    {
+        var (record, pages) = Of(example);
+        var text = string.Concat(pages);
+        var lost = record.Job.SelectMany(node => Leaves(node, node.Key)).Where(leaf => !IsPrinted(leaf, text)).Select(leaf => $"{leaf.Path}: {leaf.Text}").ToList();
+        Assert.True(lost.Count == 0, $"{lost.Count} of {example}:\n{string.Join('\n', lost)}");
+    }
+
+    // Versions, units of display and names of limit packs say nothing of the system; the packs stand with the sources of their limits.
+    private static bool IsPrinted((string Path, string Text) leaf, string text)
+    {
+        if (leaf.Path is "commission" || leaf.Path.StartsWith("units", StringComparison.Ordinal) || leaf.Path.StartsWith("limits.packs", StringComparison.Ordinal) || leaf.Path.EndsWith(".reads", StringComparison.Ordinal) || leaf.Path.Contains(".reads.", StringComparison.Ordinal))
+            return true;
+        return text.Contains(Plain(leaf.Text), StringComparison.OrdinalIgnoreCase) || (leaf.Text.Split(' ')[0] is [var digit, ..] number && (char.IsAsciiDigit(digit) || digit is '-' or '\u2212') && text.Contains(Plain(number), StringComparison.Ordinal));
+    }
+
+    private static IEnumerable<(string Path, string Text)> Leaves(InputNode node, string path) =>
+        node.Text is { Length: > 0 } text ? [(path, text)] : node.Children.SelectMany(child => Leaves(child, $"{path}.{child.Key}"));
+
+    private static (CommissioningRecord Record, IReadOnlyList<string> Pages) Of(string example)
+    {
+        lock (Rendered)
+        {
+            if (Rendered.TryGetValue(example, out var known))
+                return known;
+            using var folder = new TemporaryFolder();
+            CommandRun.Of("render", Repository.PathTo("examples", example, "job.yaml"), "--out", folder.Path, "--format", "pdf,json");
+            var record = RecordJson.Read(File.ReadAllBytes(Assert.Single(Directory.GetFiles(folder.Path, "*.json"))));
+            using var document = PdfDocument.Open(Assert.Single(Directory.GetFiles(folder.Path, "*.pdf")));
+            return Rendered[example] = (record, [.. document.GetPages().Select(page => Plain(string.Concat(page.Letters.Select(letter => letter.Value))))]);
+        }
+    }
+
+    // Lines break anywhere, and a minus is set as one: blanks and hyphens say nothing here.
+    private static string Plain(string text)
+    {
+        var plain = new StringBuilder(text.Length);
+        foreach (var c in text)
+        {
+            if (!char.IsWhiteSpace(c) && c is not ('-' or '\u2212' or '\u00AD'))
+                plain.Append(c);
+        }
+
+        return plain.ToString();
+    }
+}
