@@ -86,8 +86,6 @@ internal static class CertificateMaker
             : CertificateMessages.OwnerSystemCharge(new(record.Header.System), new(record.Header.Date), new(total))));
         lines.AddRange(new[] { "refrigerant.co2e", "refrigerant.leak-check", "refrigerant.thresholds", "charge.return-visit" }
             .SelectMany(check => record.Findings.Where(f => f.Check == check)).Select(f => f.Statement).Distinct(StringComparer.Ordinal));
-        if (Danger(context) is { } danger)
-            lines.Add(context.Present.Text(danger));
         lines.Add(context.Present.Text(CertificateMessages.OwnerKeep));
         return lines.ToImmutable();
     }
@@ -159,7 +157,7 @@ internal static class KeyRows
         {
             var row = One(CertificateMessages.RowHold, Phases.PressureTest, "pressure-test.hold");
             return row.Finding is not null && row.Measured.Length > 0 && context.Get<NitrogenRun>().Loss is { } loss
-                ? row with { Measured = Text(CertificateMessages.DropAndShare(context.Present.InMessage(-loss.CorrectedDrop, DisplayKind.PressureDifference), new(row.Measured))) }
+                ? row with { Measured = Text(CertificateMessages.DropAndShare(context.Present.InMessage(loss.CorrectedDrop, DisplayKind.PressureDifference), new(row.Measured))) }
                 : row;
         }
 

@@ -15,7 +15,7 @@ public sealed class CertificateTests
     public void Nine_rows_stand_in_the_order_of_the_work()
     {
         Assert.Equal(
-            ["Test pressure", "Change under nitrogen", "Vacuum at isolation", "Hold in vacuum", "Charge", "Superheat, subcooling", "Airflow, split", "Electrical", "Safety"],
+            ["Test pressure", "Loss under nitrogen", "Vacuum at isolation", "Hold in vacuum", "Charge", "Superheat, subcooling", "Airflow, split", "Electrical", "Safety"],
             TarnLane.Value.Certificate.Rows.Select(r => r.Label));
     }
 

@@ -55,7 +55,7 @@ photos = photos
 ## The figures that answer for the work
 
 row-test = Test pressure
-row-hold = Change under nitrogen
+row-hold = Loss under nitrogen
 row-vacuum = Vacuum at isolation
 row-vacuum-hold = Hold in vacuum
 row-charge = Charge
@@ -68,7 +68,7 @@ row-safety = Safety
 # $time (text) - how long it was held, as printed
 held-for = { $pressure }, held { $time }
 
-# $drop (quantity) - what was lost of the pressure after temperature
+# $drop (quantity) - what was lost of the pressure after temperature; below zero where it grew
 # $share (text) - the same as a share
 drop-and-share = { $drop } ({ $share })
 

@@ -205,7 +205,7 @@ hold-failed-next = Shut the rig off from the circuit and watch hoses and gauge a
 # $next (message) - what the shape of the rise asks for
 rig-alone-next =
     { $inside ->
-        [gauge] 1. Pump and hoses were behind the closed valve; the gauge, its tee and the core tools were not. Break the vacuum with dry nitrogen to just above atmosphere and cap the open ports; put gauge, tee and every core tool on a blank, pull down, close the valve and watch them for 5 min. They hold about a hundredth of the circuit's gas: a fault there that made this rise shoots up at once; a slow creep is not it.
+        [gauge] 1. Pump and hoses were behind the closed valve; the gauge, its tee and the core tools were not. Break the vacuum with dry nitrogen to just above atmosphere and cap the open ports; put gauge, tee and every core tool on a blank, pull down, close the valve and watch them for 5 min. They hold about a hundredth of the circuit's gas: a fault there that made this rise shoots up at once; a slow creep is not it. If it shoots up, mend or change what leaks there and hold the circuit again.
        *[hoses] 1. Close the valve at the circuit and watch hoses and gauge alone for 5 min. They hold far less gas than the circuit: a fault there that made this rise climbs much faster; a slow creep is not it.
     } 2. If the rig stands, go on. { $next }
 
@@ -402,7 +402,7 @@ shape-steady-next =
 # $behind (choice: charged-unit, other) - what lies beyond the section under vacuum
 shape-steady-tight-next =
     { $behind ->
-        [charged-unit] The nitrogen hold speaks against a hole to the outside; the closed service valves of the charged unit come next. Leave them shut, and do not release the charge. Retighten their stems, put the caps on, pull down and hold again: if it now stands, a seat, a stem seal or a connection remade on the way was the cause; if it only rises more slowly, nothing is decided. If it still rises, start the pump, open its valve, and hold a detector made for this refrigerant at the exhaust, outdoors, in the first minutes: what it finds comes through a seat. If it finds nothing, search the joints with soap under nitrogen.
+        [charged-unit] The nitrogen hold speaks against a hole to the outside; the closed service valves of the charged unit come next. Leave them shut, and do not release the charge. Retighten their stems, put the caps on, pull down and hold again: if it now stands, a seat, a stem seal or a connection remade on the way was the cause; if it only rises more slowly, nothing is decided. If it still rises, hold a detector made for this refrigerant at the exhaust of the running pump, outdoors: first with the valve to the pump shut, where it must stay silent, then open. What it finds only then has most likely come through a seat: shut the valve to the pump and stop it, recover the charge, repair or replace the valve, and test, evacuate, hold and weigh in anew. If it finds nothing, search the joints with soap under nitrogen.
        *[other] The nitrogen hold speaks against a hole to the outside. Close every valve to a charged part or a cylinder, warm the oil of the compressor with its crankcase heater or a heat belt (never run or insulation-test a compressor under vacuum), break with dry nitrogen, pull down and hold again: what leaves the oil shrinks from hold to hold. Search the joints with soap under nitrogen last.
     }
 
