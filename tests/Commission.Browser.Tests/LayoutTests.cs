@@ -70,7 +70,7 @@ public class LayoutTests(Chromium chromium) : IClassFixture<Chromium>
     public async Task Without_script_everything_can_be_read()
     {
         var page = await chromium.Open(script: false);
-        await Assertions.Expect(page.Locator("h1")).ToHaveTextAsync("Commissioning record");
+        await Assertions.Expect(page.Locator("h1")).ToHaveTextAsync("Commissioning record TEST-2026-061");
         var trace = page.Locator("details.trace").First;
         await Assertions.Expect(trace.Locator(".told")).ToBeHiddenAsync();
         await trace.Locator("summary").ClickAsync();

@@ -45,7 +45,7 @@ public static class RecordBuilder
             Conditions = conditions,
             Cautions = CautionMaker.Make(job, refrigerant.Info?.SafetyGroup?.Value),
             Findings = [.. findings.Select(f => f with { Readings = [.. f.Readings.Select(r => r with { At = inputs.Place(r.At, job.Origin.File) })] })],
-            Tables = [.. TableCatalogue.All.SelectMany(source => source.Tables(context))],
+            Tables = [.. TableCatalogue.All.SelectMany(source => source.Tables(context)).Select(WithoutEmptyColumns)],
             Figures = Figures(context),
             Instruments = InstrumentRows.Make(context, findings),
             LimitsInForce = LimitsInForce(findings),
@@ -118,6 +118,15 @@ public static class RecordBuilder
         foreach (var source in FigureCatalogue.All)
             figures.AddRange(source.Figures(context));
         return figures.ToImmutable();
+    }
+
+    // A column that no row fills says nothing and takes the room of those that do.
+    private static RecordTable WithoutEmptyColumns(RecordTable table)
+    {
+        var kept = Enumerable.Range(0, table.Columns.Length).Where(c => table.Rows.Any(row => row[c].Length > 0)).ToList();
+        return kept.Count == table.Columns.Length || table.Rows.IsEmpty
+            ? table
+            : table with { Columns = [.. kept.Select(c => table.Columns[c])], Rows = [.. table.Rows.Select(row => kept.Select(c => row[c]).ToImmutableArray())] };
     }
 
     private static ImmutableArray<LimitStatement> LimitsInForce(ImmutableArray<Finding> findings) =>

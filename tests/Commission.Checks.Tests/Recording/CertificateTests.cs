@@ -108,6 +108,14 @@ public sealed class CertificateTests
     public void What_the_head_prints_is_not_printed_again() =>
         Assert.DoesNotContain(JobLines.Record(JobLines.Of()).AsWritten, p => p.Value.Contains("R-410A", StringComparison.Ordinal) || p.Value.Contains("Tarn Lane", StringComparison.Ordinal));
 
+    [Fact]
+    public void A_column_that_no_row_fills_is_left_out() =>
+        Assert.All(TarnLane.Value.Tables, table =>
+        {
+            Assert.All(table.Rows, row => Assert.Equal(table.Columns.Length, row.Length));
+            Assert.All(Enumerable.Range(0, table.Columns.Length), c => Assert.Contains(table.Rows, row => row[c].Length > 0));
+        });
+
     [Theory]
     [InlineData("Charge by weight", "charge by weight")]
     [InlineData("COP", "COP")]
