@@ -20,7 +20,8 @@ internal sealed class HtmlTable(HtmlText page, HtmlBody body)
         var head = table.Element("thead");
         var rows = table.Descendants("tr").Where(row => row.Parent != head).ToArray();
         var isFacts = MarkupClass.Has(table, "facts");
-        var stacks = head is not null && !isFacts && rows.Length > 0 && Array.TrueForAll(rows, row => row.Elements("th").Count() == 1);
+        // A row without a name goes on with the one above it: the sentence below a check that failed.
+        var stacks = head is not null && !isFacts && Array.Exists(rows, row => row.Elements("th").Any()) && Array.TrueForAll(rows, row => row.Elements("th").Count() <= 1);
         var labels = Labels(head);
         var pads = DecimalPads(rows);
 
