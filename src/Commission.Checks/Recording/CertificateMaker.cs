@@ -36,7 +36,7 @@ internal static class CertificateMaker
         };
     }
 
-    // A danger first, then the diagnosis, which speaks for the running circuit, then in the order of the work.
+    // A danger first, then in the order of the work; in the start-up the diagnosis speaks before the single checks.
     private static List<Finding> Failed(IEnumerable<Finding> findings) =>
         [.. findings.Where(f => f.Verdict == Verdict.Fail && (f.IsDanger || f.Phase != Phases.Evidence)).OrderBy(f => f.IsDanger ? 0 : 1).ThenBy(f => WorkOrder.Of(f.Phase)).ThenBy(f => f.Check == Diagnosis.Check ? 0 : 1)];
 
@@ -103,7 +103,7 @@ internal static class CertificateMaker
         if (context.Job.Equipment.Refrigerant.Value.Contains("744", StringComparison.Ordinal))
             return CertificateMessages.DangerCarbonDioxide;
         if (group.StartsWith('B'))
-            return CertificateMessages.DangerToxic(new(group));
+            return CertificateMessages.DangerToxic(new(group), group == "B1" ? CertificateMessages.DangerToxicBurns.No : CertificateMessages.DangerToxicBurns.Yes);
         return group == "A1" ? null : CertificateMessages.DangerFlammable(new(group));
     }
 

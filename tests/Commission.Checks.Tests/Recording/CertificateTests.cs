@@ -56,7 +56,7 @@ public sealed class CertificateTests
     [InlineData("R-410A", "")]
     [InlineData("R-32", "Flammable refrigerant (safety group A2L)")]
     [InlineData("R-290", "Flammable refrigerant (safety group A3)")]
-    [InlineData("R-717", "Toxic refrigerant (safety group B2L)")]
+    [InlineData("R-717", "Toxic refrigerant (safety group B2L), and it burns: only")]
     [InlineData("R-744", "Carbon dioxide at very high pressure")]
     public void Only_what_endangers_the_next_person_stands_on_page_one(string refrigerant, string danger)
     {

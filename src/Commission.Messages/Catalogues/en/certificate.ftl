@@ -92,7 +92,12 @@ not-shown = not shown
 danger-flammable = Flammable refrigerant (safety group { $group }): only people trained and licensed for it may open this circuit.
 
 # $group (name) - safety group of the refrigerant
-danger-toxic = Toxic refrigerant (safety group { $group }): only people trained and licensed for it may open this circuit.
+# $burns (choice: yes, no) - whether it burns, too
+danger-toxic =
+    Toxic refrigerant (safety group { $group }){ $burns ->
+        [yes] , and it burns
+       *[no] {""}
+    }: only people trained and licensed for it may open this circuit.
 danger-carbon-dioxide = Carbon dioxide at very high pressure: only people trained and licensed for it may open this circuit.
 danger-unknown = The safety group of the refrigerant is not known: treat it as flammable and toxic.
 
