@@ -3,7 +3,7 @@ using System.Xml.Linq;
 using Commission.Documents.Archive;
 using Commission.Documents.Html;
 using Commission.Documents.Markup;
-using Commission.Documents.Plots;
+using Commission.Documents.Pictures;
 using Commission.Documents.Templates;
 using Commission.Documents.Typesetting;
 using Commission.Messages;
@@ -24,62 +24,72 @@ public sealed record RenderedDocument(byte[] Bytes, int Pages);
 /// </summary>
 public static class DocumentRenderer
 {
+    // Enough to tell two records apart at a glance; the whole digest stands among the sources.
+    internal const int DigitsOfSeal = 12;
+
     /// <summary>Renders the markup that both kinds of pages are made from.</summary>
     /// <param name="json">The sealed record as UTF-8 JSON: what templates see.</param>
-    /// <param name="figures">The figures of the same record.</param>
+    /// <param name="media">The figures and photos of the same record.</param>
     /// <param name="templates">The templates.</param>
     /// <param name="problems">Receives faults of the templates, each with its line.</param>
     /// <returns>The checked markup; null when a template is at fault.</returns>
-    public static XDocument? ToMarkup(ReadOnlyMemory<byte> json, FigureShelf figures, TemplateSet templates, ProblemList problems)
+    public static XDocument? ToMarkup(ReadOnlyMemory<byte> json, PageMedia media, TemplateSet templates, ProblemList problems)
     {
-        ArgumentNullException.ThrowIfNull(figures);
+        ArgumentNullException.ThrowIfNull(media);
         ArgumentNullException.ThrowIfNull(templates);
         ArgumentNullException.ThrowIfNull(problems);
-        return templates.Render(json, problems) is { } xml ? MarkupReader.Read(xml, figures.Has, problems) : null;
+        return templates.Render(json, problems) is { } xml ? MarkupReader.Read(xml, media.Figures.Has, media.Photos.Knows, problems) : null;
     }
 
     /// <summary>Sets the PDF.</summary>
     /// <param name="record">The sealed record the markup was rendered from.</param>
     /// <param name="markup">What <see cref="ToMarkup"/> gave.</param>
-    /// <param name="figures">The figures of the record.</param>
+    /// <param name="media">The figures and photos of the record.</param>
     /// <param name="attachments">Files to carry inside: the job file, its logs, the record as JSON.</param>
     /// <param name="isAnnexFull">Whether the way to every number is printed, too: sections of class <c>annex</c>.</param>
     /// <returns>The document; the same record, markup and attachments give the same bytes.</returns>
-    public static RenderedDocument ToPdf(CommissioningRecord record, XDocument markup, FigureShelf figures, IReadOnlyList<Attachment> attachments, bool isAnnexFull = false)
+    public static RenderedDocument ToPdf(CommissioningRecord record, XDocument markup, PageMedia media, IReadOnlyList<Attachment> attachments, bool isAnnexFull = false)
     {
         ArgumentNullException.ThrowIfNull(record);
         ArgumentNullException.ThrowIfNull(markup);
-        ArgumentNullException.ThrowIfNull(figures);
+        ArgumentNullException.ThrowIfNull(media);
         ArgumentNullException.ThrowIfNull(attachments);
         using var document = PdfArchive.Begin();
         markup = MarkupEdition.Paper(markup, isAnnexFull);
         var format = PageFormat.Of(record.Paper);
-        var pages = Typesetter.Set(document, markup, new FlowContext(figures, format.TextHeight), format, Furniture(record));
+        var pages = Typesetter.Set(document, markup, new FlowContext(media, format.TextHeight), format, Furniture(record));
         return new RenderedDocument(PdfArchive.Finish(document, Facts(record, markup), attachments), pages);
     }
 
     /// <summary>Writes the web page.</summary>
     /// <param name="record">The sealed record the markup was rendered from.</param>
     /// <param name="markup">What <see cref="ToMarkup"/> gave.</param>
-    /// <param name="figures">The figures of the record.</param>
+    /// <param name="media">The figures and photos of the record.</param>
     /// <returns>One self-contained page.</returns>
-    public static string ToHtml(CommissioningRecord record, XDocument markup, FigureShelf figures)
+    public static string ToHtml(CommissioningRecord record, XDocument markup, PageMedia media)
     {
         ArgumentNullException.ThrowIfNull(record);
         ArgumentNullException.ThrowIfNull(markup);
-        ArgumentNullException.ThrowIfNull(figures);
-        return HtmlPage.Write(MarkupEdition.Screen(markup), record, figures);
+        ArgumentNullException.ThrowIfNull(media);
+        return HtmlPage.Write(MarkupEdition.Screen(markup), record, media);
     }
 
-    private static PageFurniture Furniture(CommissioningRecord record) => new(
-        record.Header.Id,
-        "Commissioning record · " + record.Header.Site,
-        record.Header.Date,
-        record.Digest.Length < 12 ? record.Digest : record.Digest[..12],
-        record.Program);
+    private static PageFurniture Furniture(CommissioningRecord record)
+    {
+        var header = record.Header;
+        return new PageFurniture(
+            string.Join(" · ", new[] { header.Id, header.Revision is { } revision ? Say(PagesMessages.RevisionShort(revision.Number)) : "", header.Issued }.Where(part => part.Length > 0)),
+            Say(PagesMessages.RecordHead(new(header.Site))),
+            header.Date,
+            record.Digest.Length < DigitsOfSeal ? record.Program : Say(PagesMessages.Seal(new(record.Digest[..DigitsOfSeal]), new(record.Program))),
+            (page, pages) => Say(PagesMessages.PageOf(page, pages)));
+
+        string Say(Message message) => PageWords.Text(message, record.Language);
+    }
 
     private static DocumentFacts Facts(CommissioningRecord record, XDocument markup) => new(
         markup.Root!.Attribute("title")?.Value ?? record.Header.Id,
+        record.Header.Issuer.Name,
         $"{record.Header.Work}, {record.Header.Site}: {RecordWords.Text(RecordWords.Of(record.Outcome), Language.English)}",
         markup.Root!.Attribute("lang")?.Value ?? "en",
         record.Program,

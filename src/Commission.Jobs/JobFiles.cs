@@ -58,17 +58,19 @@ internal sealed class JobFiles(JobSource source, ProblemList problems)
     public JobFile? Log(SourceScalar name) => Read(name, JobFileRole.Log, MostOther, shopToo: false);
 
     /// <summary>Looks at the photo that a value names; what is wrong with it becomes a problem at its line.</summary>
-    public void Photo(SourceScalar name)
+    /// <param name="name">The value.</param>
+    /// <param name="shopToo">Whether it may lie in the shop folder: what belongs to the company and not to the job.</param>
+    public void Photo(SourceScalar name, bool shopToo = false)
     {
         var path = name.Text.Trim();
         // A photo is named for what it shows, and may be named for two things.
-        if (IsUnsafe(name, path, shopToo: false) || _photos.ContainsKey(path))
+        if (IsUnsafe(name, path, shopToo) || _photos.ContainsKey(path))
             return;
         _photos[path] = null;
-        using var file = source.Folder.Open(path, MostOther);
+        using var file = Open(path, shopToo);
         if (file.Content is null)
         {
-            ComplainAbout(name, path, file.State, file.Length, MostOther, shopToo: false);
+            ComplainAbout(name, path, file.State, file.Length, MostOther, shopToo);
             return;
         }
 
@@ -84,13 +86,28 @@ internal sealed class JobFiles(JobSource source, ProblemList problems)
         }
         catch (IOException)
         {
-            ComplainAbout(name, path, FolderFileState.Unreadable, 0, MostOther, shopToo: false);
+            ComplainAbout(name, path, FolderFileState.Unreadable, 0, MostOther, shopToo);
         }
     }
+
+    /// <summary>Opens a photo once more that was read before, for the pages that show it.</summary>
+    /// <param name="path">Its name as the job writes it.</param>
+    /// <exception cref="IOException">It is gone, or can no longer be read.</exception>
+    public Stream Again(string path) =>
+        Open(path, shopToo: true).Content ?? throw new IOException($"{path}: the photo was there when the job was read, and can no longer be read.");
 
     /// <summary>What is known of a photo that was read.</summary>
     /// <param name="name">Its name as the job writes it.</param>
     public PhotoFacts? PhotoOf(string name) => _photos.GetValueOrDefault(name);
+
+    private OpenFile Open(string path, bool shopToo)
+    {
+        var file = source.Folder.Open(path, MostOther);
+        if (!shopToo || file.State != FolderFileState.Missing || source.Shop is not { } shop)
+            return file;
+        file.Dispose();
+        return shop.Open(path, MostOther);
+    }
 
     private bool IsUnsafe(SourceScalar name, string path, bool shopToo)
     {

@@ -27,7 +27,7 @@ public static class JobReader
         var before = problems.Count;
         var files = new JobFiles(source, problems);
         if (ReadRoot(files, source.Display, problems) is not { } root)
-            return new JobReading(null, null, files.All, files.Texts);
+            return new JobReading(null, null, files);
 
         var rejected = new HashSet<SourceNode>(ReferenceEqualityComparer.Instance);
         SchemaCheck.Job(root, problems, rejected);
@@ -43,8 +43,8 @@ public static class JobReader
             job = job with { Photos = [.. job.Photos.Select(p => p with { Picture = files.PhotoOf(p.File?.Value ?? "") })] };
         MeaningRules.Check(new RuleContext(job, problems));
         return problems.Count > before
-            ? new JobReading(null, null, files.All, files.Texts)
-            : new JobReading(job, JobInput.Of(root, context.Canonical), files.All, files.Texts);
+            ? new JobReading(null, null, files)
+            : new JobReading(job, JobInput.Of(root, context.Canonical), files);
     }
 
     /// <summary>Makes the schema's evaluator ready, which takes longer than reading a file; a program may do so beside other work. Reading does it when it was not done.</summary>
@@ -87,6 +87,8 @@ public static class JobReader
                 files.Photo(name);
         }
 
+        if (((root.Find("job")?.Value as SourceMapping)?.Find("people")?.Value as SourceMapping)?.Find("logo")?.Value is SourceScalar logo && !rejected.Contains(logo))
+            files.Photo(logo, shopToo: true);
         var packs = (root.Find("limits")?.Value as SourceMapping)?.Find("packs")?.Value;
         foreach (var pack in packs is SourceSequence list ? list.Items : packs is null ? [] : [packs])
         {
@@ -99,14 +101,14 @@ public static class JobReader
 /// <summary>What came of reading a job file.</summary>
 public sealed class JobReading
 {
-    private readonly IReadOnlyDictionary<string, SourceText> _texts;
+    private readonly JobFiles _files;
 
-    internal JobReading(Job? job, JobInput? input, ImmutableArray<JobFile> files, IReadOnlyDictionary<string, SourceText> texts)
+    internal JobReading(Job? job, JobInput? input, JobFiles files)
     {
         Job = job;
         Input = input;
-        Files = files;
-        _texts = texts;
+        Files = files.All;
+        _files = files;
     }
 
     /// <summary>The job; null when at least one problem was found.</summary>
@@ -121,7 +123,13 @@ public sealed class JobReading
     /// <summary>The text of a file that was read, for showing the lines of problems.</summary>
     /// <param name="file">The file as a location names it.</param>
     /// <returns>The text, or null when there is none.</returns>
-    public SourceText? TextOf(string file) => _texts.GetValueOrDefault(file);
+    public SourceText? TextOf(string file) => _files.Texts.GetValueOrDefault(file);
+
+    /// <summary>Opens a photo of the job once more: reading it kept nothing but what it is.</summary>
+    /// <param name="name">Its name as the job writes it.</param>
+    /// <returns>Its bytes; whoever asks closes it.</returns>
+    /// <exception cref="IOException">It is gone, or can no longer be read.</exception>
+    public Stream OpenPhoto(string name) => _files.Again(name);
 }
 
 /// <summary>A piece of the job as it was read, without types: what the record keeps of it. A kit file's instruments and people are in it.</summary>

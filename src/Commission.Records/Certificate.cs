@@ -21,6 +21,9 @@ public sealed record Certificate
     /// <summary>Each unit of the system in one line: what it is, maker, model, serial.</summary>
     public ImmutableArray<LabelValue> Units { get => field.IsDefault ? [] : field; init; }
 
+    /// <summary>Where the work was done and who did it for whom, where page 1 has no room for everything that is written of them.</summary>
+    public ImmutableArray<LabelValue> Parties { get => field.IsDefault ? [] : field; init; }
+
     /// <summary>Numbers of the findings whose value lies within twice its U of its limit: their budgets are printed.</summary>
     public ImmutableArray<int> NearLimit { get => field.IsDefault ? [] : field; init; }
 

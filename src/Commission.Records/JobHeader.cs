@@ -16,6 +16,15 @@ public sealed record JobHeader
     /// <summary>Date of the work as printed.</summary>
     public required string Date { get; init; }
 
+    /// <summary>Day of issue as printed: of the moment that was stated, else of the work.</summary>
+    public string Issued { get; init; } = "";
+
+    /// <summary>Who issues the record.</summary>
+    public IssuerNote Issuer { get; init; } = new("", "", "", "");
+
+    /// <summary>What it replaces; null in the first record of a job.</summary>
+    public RevisionNote? Revision { get; init; }
+
     /// <summary>Name of the site.</summary>
     public required string Site { get; init; }
 
@@ -28,6 +37,19 @@ public sealed record JobHeader
     /// <summary>Site, people, equipment and nameplate as label and value.</summary>
     public ImmutableArray<HeaderGroup> Groups { get => field.IsDefault ? [] : field; init; }
 }
+
+/// <summary>Who issues a record.</summary>
+/// <param name="Name">The company, else the technician; empty when nobody is named.</param>
+/// <param name="Address">Address of the company; empty when none is written.</param>
+/// <param name="Certificate">Number of the company's certificate; empty when none is written.</param>
+/// <param name="Logo">Name of the file with its sign; empty for none.</param>
+public sealed record IssuerNote(string Name, string Address, string Certificate, string Logo);
+
+/// <summary>What a corrected record replaces.</summary>
+/// <param name="Number">2 for the first correction.</param>
+/// <param name="Replaces">Digest of the record that it replaces.</param>
+/// <param name="Reason">Why it was corrected.</param>
+public sealed record RevisionNote(int Number, string Replaces, string Reason);
 
 /// <summary>A titled group of header lines, for example the outdoor unit.</summary>
 /// <param name="Title">Title of the group.</param>

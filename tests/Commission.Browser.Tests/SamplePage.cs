@@ -1,4 +1,5 @@
 using Commission.Documents;
+using Commission.Documents.Pictures;
 using Commission.Documents.Plots;
 using Commission.Documents.Templates;
 using Commission.Documents.Tests.Plots;
@@ -31,11 +32,11 @@ internal static class SamplePage
             ],
         };
         var problems = new ProblemList();
-        var figures = new FigureShelf(record);
-        var markup = DocumentRenderer.ToMarkup(RecordJson.Write(record), figures, TemplateSet.BuiltIn, problems);
+        var media = new PageMedia(new FigureShelf(record), PhotoShelf.Empty);
+        var markup = DocumentRenderer.ToMarkup(RecordJson.Write(record), media, TemplateSet.BuiltIn, problems);
         Assert.Empty(problems.Sorted());
         var path = System.IO.Path.Combine(Directory.CreateTempSubdirectory("commission-page-").FullName, "record.html");
-        System.IO.File.WriteAllText(path, DocumentRenderer.ToHtml(record, markup!, figures));
+        System.IO.File.WriteAllText(path, DocumentRenderer.ToHtml(record, markup!, media));
         return path;
     }
 }

@@ -20,7 +20,7 @@ internal sealed class SignatureCheck : ICheck
 
     public CheckHelp Help { get; } = new(
         "Who stands for this record, in what role, and since when?",
-        "at least one name with a date that is not before the work",
+        "at least one name: of a signature, or of the technician among the people; a date of a signature is not before the work",
         "Practice of start-up and log-book forms (common practice, no source); EN 378-4 and 40 CFR 82.157 ask for the person (from memory).",
         "Add signatures: name, role, date, licence number and what is declared: performed, or witnessed.");
 
@@ -34,7 +34,15 @@ internal sealed class SignatureCheck : ICheck
         }
 
         var named = context.Job.Signatures.Where(s => s.Name is not null).ToList();
-        if (named.Count == 0)
+        var names = named.Select(s => string.Join(", ", new[] { s.Name!.Value, s.Role?.Value }.OfType<string>())).ToList();
+        // Who did the work stands for it, also where the file leaves the signing to the hand.
+        if (names.Count == 0 && context.Job.Identity.People?.Technician is { } technician)
+        {
+            finding.Use("technician", technician);
+            names.Add($"{technician.Value}, {context.Present.Text(CertificateMessages.RoleTechnician)}");
+        }
+
+        if (names.Count == 0)
         {
             yield return finding.NotEvaluated(EvidenceMessages.NobodyNamed, EvidenceMessages.NobodyNamedNext, "signatures: [{name: …, role: technician}]");
             yield break;
@@ -44,7 +52,7 @@ internal sealed class SignatureCheck : ICheck
         var early = named.Where(s => s.Date is { } date && date.Value < context.Job.Identity.Date.Value).Select(s => (MessageValue)new TextValue($"{s.Name!.Value}, {s.Date!.Text}")).ToList();
         yield return early.Count > 0
             ? finding.Decide(false).Say(EvidenceMessages.NamedTooEarly(new(context.Job.Identity.Date.Text), new ListValue([.. early], ListJoin.And))).Next(EvidenceMessages.NamedTooEarlyNext).Build()
-            : finding.Decide(true).Say(EvidenceMessages.Named(new ListValue([.. named.Select(s => (MessageValue)new TextValue(string.Join(", ", new[] { s.Name!.Value, s.Role?.Value }.OfType<string>())))], ListJoin.And))).Build();
+            : finding.Decide(true).Say(EvidenceMessages.Named(new ListValue([.. names.Select(n => (MessageValue)new TextValue(n))], ListJoin.And))).Build();
     }
 }
 

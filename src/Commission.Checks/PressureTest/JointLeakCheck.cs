@@ -42,30 +42,32 @@ internal sealed class JointLeakCheck : ICheck
             .Use($"{joint.Place.Value}: kind", joint.Kind).Use($"{joint.Place.Value}: method", joint.Method, detector?.Id)
             .Use($"{joint.Place.Value}: result", joint.Result, detector?.Id).Use($"{joint.Place.Value}: sensitivity", sensitivity, detector?.Id).Use($"{joint.Place.Value}: number", joint.Count);
         if (joint.Result.Value == LeakResult.Leak)
-            return finding.Decide(false).Say($"A leak at {joint.Place.Value}.").Next(Help.WhenItFails).Build();
+            return finding.Decide(false).Say(PressureTestMessages.SearchLeak(new(joint.Place.Value))).Next(Help.WhenItFails).Build();
         if (joint.Method is not { } method)
             return finding.NotEvaluated(PressureTestMessages.SearchNoMethod, PressureTestMessages.SearchNoMethodNext, "pressure test: {joints: [{method: bubble solution}]}");
         var isElectronic = method.Value is LeakMethod.Electronic or LeakMethod.ElectronicWithTracer;
         if (isElectronic && Unmet(context, finding, method.Value, detector) is { } unmet)
             return unmet;
-        var repaired = joint.Result.Value == LeakResult.LeakRepaired ? " after repair" : "";
+        var after = joint.Result.Value == LeakResult.LeakRepaired;
         if (context.Limits.Find(LimitIds.PressureTestJointLeakCheckSensitivity) is { } limit && sensitivity is not null && isElectronic)
         {
-            finding.Judge(Uncertain.Exact(sensitivity.Value.Si), DisplayKind.LeakRate, context.State(limit));
+            // What the detector can see is no reading of the joint: the joint shows a leak or none.
+            finding.Decide(sensitivity.Value.Si <= limit.Most.Si, context.State(limit));
             Doubt(context, finding, method.Value, detector);
             return finding.Conclude(
-                $"No leak found at {joint.Place.Value}{repaired} by {method.Text}, which sees {sensitivity.Text}.",
-                $"No leak found at {joint.Place.Value}{repaired}, but {method.Text} sees no less than {sensitivity.Text}.",
-                "Search again with a finer detector.");
+                PressureTestMessages.SearchFoundNoneSensitivity(new(joint.Place.Value), after ? PressureTestMessages.SearchFoundNoneSensitivityAfter.Repair : PressureTestMessages.SearchFoundNoneSensitivityAfter.Nothing, new(method.Text), new(sensitivity.Text)),
+                PressureTestMessages.SearchTooCoarse(new(joint.Place.Value), after ? PressureTestMessages.SearchTooCoarseAfter.Repair : PressureTestMessages.SearchTooCoarseAfter.Nothing, new(method.Text), new(sensitivity.Text)),
+                PressureTestMessages.SearchTooCoarseNext);
         }
 
         // Bubbles and sound show a leak or none; nobody states grams a year for them.
         finding.Decide(true);
         if (isElectronic)
-            finding.Reserve("the detector's sensitivity is not written");
+            finding.Reserve(PressureTestMessages.SearchSensitivityNotWritten);
         if (isElectronic)
             Doubt(context, finding, method.Value, detector);
-        return finding.Say($"No leak found at {joint.Place.Value}{repaired} by {method.Text}.").Next("Write the detector and its sensitivity.").Build();
+        return finding.Say(PressureTestMessages.SearchFoundNone(new(joint.Place.Value), after ? PressureTestMessages.SearchFoundNoneAfter.Repair : PressureTestMessages.SearchFoundNoneAfter.Nothing, new(method.Text)))
+            .Next(PressureTestMessages.SearchSensitivityNotWrittenNext).Build();
     }
 
     // A search with a detector that could not react is no search.

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Commission.Checks.Circuit;
 using Commission.Checks.Kernel;
 using Commission.Checks.NitrogenAnalysis;
 using Commission.Jobs.Model;
@@ -30,6 +31,7 @@ internal static class CertificateMaker
             Failed = [.. failed.Select(f => new FailedCheck(Name(f), f.Measured?.Text ?? f.Statement, f.Limits is [var limit, ..] ? limit.Text : "", f.Number))],
             Figures = Figures(record),
             Units = [.. Units(context.Job.Equipment)],
+            Parties = [.. Parties(context.Job.Identity)],
             NearLimit = [.. record.Findings.Where(IsNearLimit).Select(f => f.Number)],
             Owner = Owner(context, record),
             Danger = Danger(context) is { } danger ? context.Present.Text(danger) : "",
@@ -76,6 +78,15 @@ internal static class CertificateMaker
             yield return Unit(indoor.Id is { } id ? $"Indoor unit {id.Value}" : "Indoor unit", indoor.Maker?.Value, indoor.Model?.Value, indoor.Serial?.Value);
     }
 
+    private static IEnumerable<LabelValue> Parties(JobIdentity identity) =>
+        new (string Label, string? Value)[]
+        {
+            ("Site", identity.Site.Address?.Value),
+            ("Installer", identity.People?.Installer?.Value),
+            ("Technician", identity.People?.Technician?.Value),
+            ("Customer", identity.People?.Customer?.Value ?? identity.People?.Owner?.Value),
+        }.Where(p => p.Value is not null).Select(p => new LabelValue(p.Label, p.Value!));
+
     // What stays with the house: what is in it, when somebody has to come again, what to keep.
     private static ImmutableArray<string> Owner(CheckContext context, CommissioningRecord record)
     {
@@ -83,7 +94,9 @@ internal static class CertificateMaker
         var total = record.Findings.FirstOrDefault(f => f.Check == "charge.total")?.Measured?.Text;
         lines.Add(context.Present.Text(total is null
             ? CertificateMessages.OwnerSystem(new(record.Header.System), new(record.Header.Date))
-            : CertificateMessages.OwnerSystemCharge(new(record.Header.System), new(record.Header.Date), new(total))));
+            : context.Get<WeighedCharge>().Put is null
+                ? CertificateMessages.OwnerSystemPlate(new(record.Header.System), new(record.Header.Date), new(total))
+                : CertificateMessages.OwnerSystemCharge(new(record.Header.System), new(record.Header.Date), new(total))));
         lines.AddRange(new[] { "refrigerant.co2e", "refrigerant.leak-check", "refrigerant.thresholds", "charge.return-visit" }
             .SelectMany(check => record.Findings.Where(f => f.Check == check)).Select(f => f.Statement).Distinct(StringComparer.Ordinal));
         lines.Add(context.Present.Text(CertificateMessages.OwnerKeep));
@@ -142,15 +155,19 @@ internal static class KeyRows
     {
         private readonly HashSet<string> _missing = [.. record.Missing.SelectMany(m => m.Checks)];
 
+        private bool IsWeighed => context.Get<WeighedCharge>().Put is not null;
+
         public KeyRow Test()
         {
-            var level = Judged("pressure-test.level");
+            var levels = record.Findings.Where(f => f.Check == "pressure-test.level" && f.Measured is not null).ToList();
             var time = Judged("pressure-test.time");
-            var worst = Worst(record.Findings.Where(f => f.Phase == Phases.PressureTest && f.Check != "pressure-test.hold"));
-            if (level?.Measured is not { } pressure)
+            var worst = Worst(record.Findings.Where(f => f.Phase == Phases.PressureTest && f.Check != "pressure-test.hold" && f.Verdict is not (Verdict.Information or Verdict.NotEvaluated)));
+            // The lowest pressure of the hold is told first, also where nobody asks for so much; a test above its ceiling tells that.
+            if ((levels.Find(f => f.Verdict == Verdict.Fail) ?? levels.FirstOrDefault()) is not { Measured: { } pressure } level || worst is null)
                 return One(CertificateMessages.RowTest, Phases.PressureTest, "pressure-test.level");
             var measured = time?.Measured is { } held ? Text(CertificateMessages.HeldFor(new(pressure.Text), new(held.Text))) : pressure.Text;
-            return Row(CertificateMessages.RowTest, measured, Limits(level, time), worst ?? level);
+            var limits = levels.Where(f => f.Limits.Length > 0).Select(f => f.Verdict == Verdict.Information ? Text(CertificateMessages.UsualLimit(new(f.Limits[0].Text))) : f.Limits[0].Text);
+            return Row(CertificateMessages.RowTest, measured, string.Join("; ", limits.Append(Limits(time)).Where(l => l.Length > 0)), worst);
         }
 
         public KeyRow Hold()
@@ -166,8 +183,9 @@ internal static class KeyRows
             var total = record.Findings.FirstOrDefault(f => f.Check == "charge.total")?.Measured?.Text;
             if (Judged("charge.by-weight") is { Measured: { } added } weighed)
                 return Row(CertificateMessages.RowCharge, total is null ? added.Text : Text(CertificateMessages.AddedAndTotal(new(added.Text), new(total))), Limits(weighed), weighed);
+            // A charge that nobody weighed is what the nameplate says, which is no measurement.
             var row = One(CertificateMessages.RowCharge, Phases.Charge, "charge.by-weight");
-            return row.Measured.Length == 0 && total is not null ? row with { Measured = total } : row;
+            return row.Measured.Length == 0 && total is not null ? row with { Measured = Text(IsWeighed ? CertificateMessages.TotalOnly(new(total)) : CertificateMessages.TotalNotWeighed(new(total))) } : row;
         }
 
         /// <summary>The gravest finding of the first of these checks that was judged.</summary>
@@ -176,7 +194,7 @@ internal static class KeyRows
             foreach (var check in checks)
             {
                 if (Judged(check) is { } finding)
-                    return Row(label, finding.Measured?.Text ?? "", Limits(finding), finding);
+                    return Row(label, checks.Length > 1 && finding.Measured is { } value ? Text(CertificateMessages.Which(new(finding.Title), new(value.Text))) : finding.Measured?.Text ?? "", Limits(finding), finding);
             }
 
             var told = checks.Select(c => record.Findings.FirstOrDefault(f => f.Check == c)).FirstOrDefault(f => f is not null);
@@ -191,9 +209,13 @@ internal static class KeyRows
             var judged = record.Findings.Where(f => f.Phase == phase && f.Verdict is Verdict.Pass or Verdict.PassWithinUncertainty or Verdict.Conditional or Verdict.Fail).ToList();
             if (Worst(judged) is not { } worst)
                 return None(label, phase, [.. record.Findings.Where(f => f.Phase == phase).Select(f => f.Check)]);
-            return worst.Verdict is Verdict.Fail or Verdict.Conditional
-                ? Row(label, worst.Measured is { } value ? $"{worst.Title}: {value.Text}" : worst.Title, Limits(worst), worst)
-                : Row(label, Text(CertificateMessages.ChecksPass(judged.Count)), "", worst);
+            if (worst.Verdict is Verdict.Fail or Verdict.Conditional)
+                return Row(label, worst.Measured is { } value ? Text(CertificateMessages.Which(new(worst.Title), new(value.Text))) : worst.Title, Limits(worst), worst);
+            // What passes does not speak for what nobody showed.
+            var lost = _missing.Select(CheckCatalogue.Find).Where(c => c?.Phase == phase).Select(c => MissingWork.InSentence(c!.Title)).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal).ToList();
+            return lost.Count == 0
+                ? Row(label, Text(CertificateMessages.ChecksPass(judged.Count)), "", worst)
+                : new(Text(label), Text(CertificateMessages.ChecksPassOthersMissing(judged.Count, new ListValue([.. lost.Select(l => (MessageValue)new NameValue(l))]))), "", null, Text(CertificateMessages.NotShown), null);
         }
 
         private KeyRow None(Message label, string phase, string[] checks) =>

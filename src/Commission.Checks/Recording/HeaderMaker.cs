@@ -14,7 +14,11 @@ namespace Commission.Checks.Recording;
 /// <summary>Makes the head of the record: which job, where, by whom, on what.</summary>
 internal static class HeaderMaker
 {
-    public static JobHeader Make(Job job)
+    private const string IsoDay = "yyyy-MM-dd";
+
+    /// <param name="job">The job.</param>
+    /// <param name="asOf">The moment the record speaks for, ISO 8601; its day is that of the issue.</param>
+    public static JobHeader Make(Job job, string asOf)
     {
         var identity = job.Identity;
         var equipment = job.Equipment;
@@ -22,7 +26,14 @@ internal static class HeaderMaker
         {
             Id = identity.Id.Value,
             Work = identity.Work.Text,
-            Date = identity.Date.Value.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
+            Date = identity.Date.Value.ToString(IsoDay, CultureInfo.InvariantCulture),
+            Issued = asOf[..IsoDay.Length],
+            Issuer = new IssuerNote(
+                identity.People?.Installer?.Value ?? identity.People?.Technician?.Value ?? "",
+                identity.People?.Address?.Value ?? "",
+                identity.People?.CompanyCertificate?.Value ?? "",
+                identity.People?.Logo?.Value ?? ""),
+            Revision = identity.Revision is { } revision ? new RevisionNote((int)revision.Number.Value, revision.Replaces.Value, revision.Reason.Value) : null,
             Site = identity.Site.Name?.Value ?? identity.Site.Address?.Value ?? "not named",
             System = string.Join(", ", new[] { Capital(equipment.System.Text), equipment.Refrigerant.Value, equipment.Capacity?.Text, equipment.Circuit is { } c ? "circuit " + c.Value : null }.OfType<string>()),
             Notes = identity.Notes?.Value ?? "",
@@ -39,10 +50,14 @@ internal static class HeaderMaker
             yield return Group(
                 "People",
                 ("Installer", people.Installer?.Value),
+                ("Address", people.Address?.Value),
                 ("Company certificate", people.CompanyCertificate?.Value),
                 ("Technician", people.Technician?.Value),
                 ("Person certificate", people.PersonCertificate?.Value),
                 ("Category", people.Category?.Value),
+                ("Authorised by", people.ApprovedBy?.Value),
+                ("Customer", people.Customer?.Value),
+                ("Contact", people.Contact?.Value),
                 ("Owner", people.Owner?.Value),
                 ("Witness", people.Witness?.Value));
         }

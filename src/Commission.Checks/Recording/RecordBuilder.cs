@@ -34,7 +34,7 @@ public static class RecordBuilder
         var refrigerant = context.Get<CircuitRefrigerant>();
         var record = new CommissioningRecord
         {
-            Header = HeaderMaker.Make(job),
+            Header = HeaderMaker.Make(job, inputs.AsOf),
             Outcome = outcome,
             Language = context.Present.Language.Code,
             Reasons = reasons,

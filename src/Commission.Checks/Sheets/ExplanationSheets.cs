@@ -74,13 +74,13 @@ public static class ExplanationSheets
         var key = finding.Subject ?? "";
         parts.Add(SheetPart.Lines(
             $"In this job{(finding.Subject is null ? "" : $": {finding.Subject}")}",
-            finding.Statement,
+            [finding.Statement,
             finding.Measured is { } m ? $"measured {m.Text}{(m.CoverageText is { } c ? $" ({c})" : "")}" : null,
             finding.Limits.IsEmpty ? null : string.Join("; ", finding.Limits.Select(l => $"limit {l.Text}: {l.Basis}, {l.Source} ({l.Mark}), {l.Rule.ToString().ToLowerInvariant()}")),
             $"verdict: {RecordWords.Text(RecordWords.Of(finding.Verdict), Language.English)}{(finding.ConformityText is { } p ? $", {p} of being within the figure" : "")}{(finding.AdequacyText is { } a ? $", tolerance over U {a}" : "")}",
             finding.Reservation is { } r ? "reservation: " + r : null,
             finding.Reason is { } why ? "reason: " + why : null,
-            finding.NextStep is { } next ? "next: " + next : null));
+            .. finding.NextStep is { } next ? StepLines.Of("next", next) : []]));
         if (!finding.Trace.IsEmpty)
             parts.Add(new SheetPart("Steps", ["", "", "with values", "result", "source"], [.. finding.Trace.Select(s => ImmutableArray.Create($"{s.Symbol}  {s.Name}", s.Formula, s.Substitution, s.Result, s.Source))]));
         if (!finding.Budget.IsEmpty)

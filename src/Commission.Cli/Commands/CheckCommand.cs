@@ -14,7 +14,8 @@ internal static class CheckCommand
         var command = new Command("check", "Checks job files and prints the outcome; writes nothing.") { jobs, shop, asOf };
         command.SetAction(parsed =>
         {
-            var moment = JobRun.AsOf(parsed.GetValue(asOf), Environment.GetEnvironmentVariable("SOURCE_DATE_EPOCH"));
+            if (!JobRun.TryAsOf(parsed.GetValue(asOf), Environment.GetEnvironmentVariable("SOURCE_DATE_EPOCH"), streams.Error, out var moment))
+                return ExitCode.WrongInput;
             var worst = ExitCode.Accepted;
             foreach (var path in parsed.GetRequiredValue(jobs))
             {

@@ -4,6 +4,7 @@ using System.Text;
 using System.Xml.Linq;
 using Commission.Cli.Running;
 using Commission.Documents;
+using Commission.Documents.Pictures;
 using Commission.Documents.Plots;
 using Commission.Documents.Templates;
 using Commission.Records.Integrity;
@@ -40,7 +41,8 @@ internal static class RenderCommand
         var command = new Command("render", $"Checks job files and writes their records: {RecordFormat.Names.ToUpperInvariant()}.") { jobs, folder, formats, template, annex, shop, asOf };
         command.SetAction(parsed =>
         {
-            var moment = JobRun.AsOf(parsed.GetValue(asOf), Environment.GetEnvironmentVariable("SOURCE_DATE_EPOCH"));
+            if (!JobRun.TryAsOf(parsed.GetValue(asOf), Environment.GetEnvironmentVariable("SOURCE_DATE_EPOCH"), streams.Error, out var moment))
+                return ExitCode.WrongInput;
             var worst = ExitCode.Accepted;
             // Templates are parsed while the first job is read: they need nothing of each other.
             if (parsed.GetValue(template) is null)
@@ -77,14 +79,14 @@ internal static class RenderCommand
     {
         var templates = templateFolder is null ? TemplateSet.BuiltIn : TemplateFolder.Read(templateFolder);
         var done = RecordDigest.Seal(job.Record);
-        var figures = new FigureShelf(done.Record);
+        var media = new PageMedia(new FigureShelf(done.Record), PhotoShelf.Empty);
         XDocument? markup = null;
         if (formats.Any(f => f.Pages != PageKind.None))
         {
             // Figures and markup need nothing of each other: the figures are drawn while the template is rendered.
-            _ = Task.Run(() => figures.Draw(narrow: formats.Any(f => f.Pages == PageKind.Screen)));
+            _ = Task.Run(() => media.Figures.Draw(narrow: formats.Any(f => f.Pages == PageKind.Screen)));
             var problems = new ProblemList();
-            markup = DocumentRenderer.ToMarkup(done.Json, figures, templates, problems);
+            markup = DocumentRenderer.ToMarkup(done.Json, media, templates, problems);
             if (markup is null)
             {
                 streams.Error.Write(ProblemRenderer.Render(problems, file => templates.TextOf(file) is { } text ? SourceText.Decode(file, Encoding.UTF8.GetBytes(text), new ProblemList()) : null));
@@ -93,7 +95,7 @@ internal static class RenderCommand
         }
 
         // The formats need nothing of each other.
-        var pages = new RecordPages(name, job.Reading, done, figures, markup) { IsAnnexFull = isAnnexFull };
+        var pages = new RecordPages(name, job.Reading, done, media, markup) { IsAnnexFull = isAnnexFull };
         var files = formats.Select(format => Task.Run(() => format.Write(pages))).ToArray().Select(t => t.GetAwaiter().GetResult()).ToArray();
         OutcomeReport.Write(done.Record, streams.Output);
         Directory.CreateDirectory(folder);

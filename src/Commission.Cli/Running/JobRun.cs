@@ -69,13 +69,23 @@ internal static class JobRun
     }
 
     /// <summary>The moment a record speaks for: the option, else SOURCE_DATE_EPOCH, else none, and then the job's own day counts. The machine's clock is never asked.</summary>
-    public static DateTimeOffset? AsOf(DateTimeOffset? option, string? sourceDateEpoch)
+    /// <param name="option">What the command line says.</param>
+    /// <param name="sourceDateEpoch">What the environment says.</param>
+    /// <param name="error">Told of a value that is no time: a record dated by something else than what was asked would be a false one.</param>
+    /// <param name="moment">The moment; null for the day of the job.</param>
+    /// <returns>False when what was asked cannot be read.</returns>
+    public static bool TryAsOf(DateTimeOffset? option, string? sourceDateEpoch, TextWriter error, out DateTimeOffset? moment)
     {
-        if (option is not null)
-            return option;
-        return long.TryParse(sourceDateEpoch, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var seconds)
-            && seconds is >= -62_135_596_800 and <= 253_402_300_799
-            ? DateTimeOffset.FromUnixTimeSeconds(seconds)
-            : null;
+        moment = option;
+        if (option is not null || string.IsNullOrEmpty(sourceDateEpoch))
+            return true;
+        if (!long.TryParse(sourceDateEpoch, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var seconds) || seconds is < 0 or > 253_402_300_799)
+        {
+            error.WriteLine($"SOURCE_DATE_EPOCH: \"{sourceDateEpoch}\" is not a time. Whole seconds since 1970 are expected, such as 1781784000; unset it, or state the moment with --as-of.");
+            return false;
+        }
+
+        moment = DateTimeOffset.FromUnixTimeSeconds(seconds);
+        return true;
     }
 }

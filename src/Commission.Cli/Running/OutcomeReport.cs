@@ -1,5 +1,6 @@
 using System.Globalization;
 using Commission.Checks.Kernel;
+using Commission.Checks.Sheets;
 using Commission.Measurement.Decisions;
 using Commission.Messages;
 using Commission.Records;
@@ -43,7 +44,7 @@ internal sealed class OutcomeReport
         if (record.FirstStep is { } first)
         {
             _told.Add(first.Text);
-            output.WriteLine($"  {(record.Outcome == Outcome.Accepted ? "Worth a look" : "Do first")}: {first.Text}");
+            Steps(record.Outcome == Outcome.Accepted ? "  Worth a look" : "  Do first", first.Text);
         }
 
         // What fails or is conditional is told below with its reason.
@@ -96,7 +97,13 @@ internal sealed class OutcomeReport
         _output.WriteLine($"  Diagnosis at {diagnosis.At}: {diagnosis.Sentence}");
         // What an earlier step has to prove first comes first.
         if (diagnosis.NextStep.Length > 0 && _isDiagnosed && _told.Add(diagnosis.NextStep))
-            _output.WriteLine($"  Then: {diagnosis.NextStep}");
+            Steps("  Then", diagnosis.NextStep);
+    }
+
+    private void Steps(string lead, string text)
+    {
+        foreach (var line in StepLines.Of(lead, text))
+            _output.WriteLine(line);
     }
 
     private bool IsMissing(Finding finding) => _record.Missing.Any(m => m.Checks.Contains(finding.Check));
@@ -130,7 +137,7 @@ internal sealed class OutcomeReport
     private void Advice(string? next, string? inFile)
     {
         if (next is not null && _told.Add(next))
-            _output.WriteLine($"{Indent}{Indent}Next: {next}");
+            Steps($"{Indent}{Indent}Next", next);
         if (inFile is not null)
             _output.WriteLine($"{Indent}{Indent}In the file: {inFile}");
     }

@@ -3,7 +3,7 @@ using System.Text;
 using System.Xml.Linq;
 using Commission.Documents;
 using Commission.Documents.Archive;
-using Commission.Documents.Plots;
+using Commission.Documents.Pictures;
 using Commission.Documents.Templates;
 using Commission.Jobs;
 using Commission.Records.Integrity;
@@ -33,8 +33,8 @@ internal sealed record RecordFormat(string Name, string Suffix, PageKind Pages, 
     /// <summary>Every kind, one line each, in the order they are written.</summary>
     public static readonly ImmutableArray<RecordFormat> All =
     [
-        new("pdf", ".pdf", PageKind.Paper, pages => DocumentRenderer.ToPdf(pages.Sealed.Record, pages.Markup!, pages.Figures, pages.Attachments, pages.IsAnnexFull).Bytes),
-        new("html", ".html", PageKind.Screen, pages => Encoding.UTF8.GetBytes(DocumentRenderer.ToHtml(pages.Sealed.Record, pages.Markup!, pages.Figures))),
+        new("pdf", ".pdf", PageKind.Paper, pages => DocumentRenderer.ToPdf(pages.Sealed.Record, pages.Markup!, pages.Media, pages.Attachments, pages.IsAnnexFull).Bytes),
+        new("html", ".html", PageKind.Screen, pages => Encoding.UTF8.GetBytes(DocumentRenderer.ToHtml(pages.Sealed.Record, pages.Markup!, pages.Media))),
         new("json", ".record.json", PageKind.None, pages => pages.Sealed.Json),
     ];
 
@@ -46,9 +46,9 @@ internal sealed record RecordFormat(string Name, string Suffix, PageKind Pages, 
 /// <param name="Name">Name of its files, without an end.</param>
 /// <param name="Reading">The job file as read.</param>
 /// <param name="Sealed">The record.</param>
-/// <param name="Figures">Its figures.</param>
+/// <param name="Media">Its figures and photos.</param>
 /// <param name="Markup">What the template made of it; null where no asked format has pages.</param>
-internal sealed record RecordPages(string Name, JobReading Reading, SealedRecord Sealed, FigureShelf Figures, XDocument? Markup)
+internal sealed record RecordPages(string Name, JobReading Reading, SealedRecord Sealed, PageMedia Media, XDocument? Markup)
 {
     /// <summary>Whether the PDF carries the way to every number, which JSON and HTML always do.</summary>
     public bool IsAnnexFull { get; init; }

@@ -9,16 +9,17 @@ namespace Commission.Documents.Archive;
 
 /// <summary>What a document says about itself.</summary>
 /// <param name="Title">Title.</param>
+/// <param name="Author">Who issues the record; empty when nobody is named.</param>
 /// <param name="Subject">Subject in one line.</param>
 /// <param name="Language">Language tag.</param>
 /// <param name="Program">Program and version.</param>
 /// <param name="Moment">The moment the record speaks for.</param>
 /// <param name="Digest">Digest of the record.</param>
-internal sealed record DocumentFacts(string Title, string Subject, string Language, string Program, DateTimeOffset Moment, string Digest);
+internal sealed record DocumentFacts(string Title, string Author, string Subject, string Language, string Program, DateTimeOffset Moment, string Digest);
 
 /// <summary>
-/// Makes a drawn document an archive file: PDF/A-3b metadata and output intent, attachments, and nothing random, so that the same record
-/// is the same bytes. It works on PDFsharp's objects, never on bytes that PDFsharp wrote.
+/// Makes a drawn document a file that is kept and read by everybody: metadata of PDF/A-3a and PDF/UA-1, output intent, labels of pages, signature
+/// fields, attachments, and nothing random, so that the same record is the same bytes. It works on PDFsharp's objects, never on bytes that PDFsharp wrote.
 /// </summary>
 internal static class PdfArchive
 {
@@ -45,6 +46,8 @@ internal static class PdfArchive
         var catalog = document.Internals.Catalog;
         var metadata = catalog.Elements.GetDictionary("/Metadata") ?? throw new InvalidOperationException("PDFsharp made a document without metadata.");
         NameFonts(document);
+        SignatureForm.Add(document);
+        LabelPages(document);
         Describe(document.Info, facts);
         Attach(document, facts, attachments);
         var identifier = Identifier(document, metadata, facts);
@@ -87,11 +90,23 @@ internal static class PdfArchive
         }
     });
 
+    // Numbers from 1, as the foot of the page prints them (ISO 32000-1, 12.4.2).
+    private static void LabelPages(PdfDocument document)
+    {
+        var style = new PdfDictionary(document);
+        style.Elements.SetName("/S", "/D");
+        var labels = new PdfDictionary(document);
+        labels.Elements.SetObject("/Nums", new PdfArray(document, new PdfInteger(0), style));
+        document.Internals.Catalog.Elements.SetObject("/PageLabels", labels);
+    }
+
     // PDFsharp names itself as producer and puts the clock of the machine in.
     private static void Describe(PdfDocumentInformation info, DocumentFacts facts)
     {
         info.Elements.Clear();
         info.Elements.SetString("/Title", facts.Title);
+        if (facts.Author.Length > 0)
+            info.Elements.SetString("/Author", facts.Author);
         info.Elements.SetString("/Subject", facts.Subject);
         info.Elements.SetString("/Creator", facts.Program);
         info.Elements.SetString("/Producer", facts.Program);
@@ -143,7 +158,7 @@ internal static class PdfArchive
     private static byte[] Identifier(PdfDocument document, PdfDictionary metadata, DocumentFacts facts)
     {
         using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
-        hash.AppendData(Encoding.UTF8.GetBytes(string.Join('\n', facts.Digest, facts.Title, facts.Subject, facts.Language, facts.Program, Date(facts.Moment))));
+        hash.AppendData(Encoding.UTF8.GetBytes(string.Join('\n', facts.Digest, facts.Title, facts.Author, facts.Subject, facts.Language, facts.Program, Date(facts.Moment))));
         foreach (var part in document.Internals.GetAllObjects().OfType<PdfDictionary>())
         {
             if (part != metadata && part.Stream is { } stream)
@@ -175,7 +190,10 @@ public enum AttachmentKind
     Data,
 }
 
-/// <summary>The metadata stream (ISO 16684-1) that declares PDF/A-3b and repeats the document information.</summary>
+/// <summary>
+/// The metadata stream (ISO 16684-1) that declares PDF/A-3a and PDF/UA-1 and repeats the document information. PDF/A knows no property of PDF/UA, so the
+/// stream describes it (ISO 19005-3, 6.6.2.3).
+/// </summary>
 internal static class XmpPacket
 {
     /// <param name="facts">What the document says about itself.</param>
@@ -189,11 +207,12 @@ internal static class XmpPacket
             <?xpacket begin="{'\uFEFF'}" id="W5M0MpCehiHzreSzNTczkc9d"?>
             <x:xmpmeta xmlns:x="adobe:ns:meta/">
             <rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#">
-            <rdf:Description rdf:about="" xmlns:pdfaid="http://www.aiim.org/pdfa/ns/id/" xmlns:dc="http://purl.org/dc/elements/1.1/" xmlns:xmp="http://ns.adobe.com/xap/1.0/" xmlns:pdf="http://ns.adobe.com/pdf/1.3/" xmlns:xmpMM="http://ns.adobe.com/xap/1.0/mm/">
+            <rdf:Description rdf:about="" xmlns:pdfaid="http://www.aiim.org/pdfa/ns/id/" xmlns:pdfuaid="http://www.aiim.org/pdfua/ns/id/" xmlns:dc="http://purl.org/dc/elements/1.1/" xmlns:xmp="http://ns.adobe.com/xap/1.0/" xmlns:pdf="http://ns.adobe.com/pdf/1.3/" xmlns:xmpMM="http://ns.adobe.com/xap/1.0/mm/">
             <pdfaid:part>3</pdfaid:part>
-            <pdfaid:conformance>B</pdfaid:conformance>
+            <pdfaid:conformance>A</pdfaid:conformance>
+            <pdfuaid:part>1</pdfuaid:part>
             <dc:format>application/pdf</dc:format>
-            <dc:title><rdf:Alt><rdf:li xml:lang="x-default">{Xml(facts.Title)}</rdf:li></rdf:Alt></dc:title>
+            <dc:title><rdf:Alt><rdf:li xml:lang="x-default">{Xml(facts.Title)}</rdf:li></rdf:Alt></dc:title>{(facts.Author.Length == 0 ? "" : $"\n<dc:creator><rdf:Seq><rdf:li>{Xml(facts.Author)}</rdf:li></rdf:Seq></dc:creator>")}
             <dc:description><rdf:Alt><rdf:li xml:lang="x-default">{Xml(facts.Subject)}</rdf:li></rdf:Alt></dc:description>
             <dc:language><rdf:Bag><rdf:li>{Xml(facts.Language)}</rdf:li></rdf:Bag></dc:language>
             <xmp:CreatorTool>{Xml(facts.Program)}</xmp:CreatorTool>
@@ -202,6 +221,19 @@ internal static class XmpPacket
             <pdf:Producer>{Xml(facts.Program)}</pdf:Producer>
             <xmpMM:DocumentID>uuid:{uuid}</xmpMM:DocumentID>
             <xmpMM:InstanceID>uuid:{uuid}</xmpMM:InstanceID>
+            </rdf:Description>
+            <rdf:Description rdf:about="" xmlns:pdfaExtension="http://www.aiim.org/pdfa/ns/extension/" xmlns:pdfaSchema="http://www.aiim.org/pdfa/ns/schema#" xmlns:pdfaProperty="http://www.aiim.org/pdfa/ns/property#">
+            <pdfaExtension:schemas><rdf:Bag><rdf:li rdf:parseType="Resource">
+            <pdfaSchema:schema>PDF/UA identification</pdfaSchema:schema>
+            <pdfaSchema:namespaceURI>http://www.aiim.org/pdfua/ns/id/</pdfaSchema:namespaceURI>
+            <pdfaSchema:prefix>pdfuaid</pdfaSchema:prefix>
+            <pdfaSchema:property><rdf:Seq><rdf:li rdf:parseType="Resource">
+            <pdfaProperty:name>part</pdfaProperty:name>
+            <pdfaProperty:valueType>Integer</pdfaProperty:valueType>
+            <pdfaProperty:category>internal</pdfaProperty:category>
+            <pdfaProperty:description>Part of ISO 14289 that the file follows</pdfaProperty:description>
+            </rdf:li></rdf:Seq></pdfaSchema:property>
+            </rdf:li></rdf:Bag></pdfaExtension:schemas>
             </rdf:Description>
             </rdf:RDF>
             </x:xmpmeta>

@@ -15,6 +15,8 @@ namespace Commission.Documents.Archive;
 internal sealed class PdfFileWriter
 {
     private const int ObjectsAStream = 200;
+    private const string Photo = "/DCTDecode";
+    private const string Deflate = "/FlateDecode";
 
     private readonly ArrayBufferWriter<byte> _file = new(1 << 16);
     private readonly StringBuilder _text = new();
@@ -57,8 +59,11 @@ internal sealed class PdfFileWriter
             {
                 Dictionary(dictionary, isStream: true);
 
-                // A reader that knows nothing of PDF finds the metadata by looking for them.
-                Stream(number, _text.ToString(), stream.UnfilteredValue, compress: dictionary is not PdfMetadata);
+                // The bytes of a photo are packed already; and a reader that knows nothing of PDF finds the metadata by looking for them.
+                if (dictionary.Elements.GetName("/Filter") == Photo)
+                    Stream(number, _text.ToString(), stream.Value, Photo);
+                else
+                    Stream(number, _text.ToString(), stream.UnfilteredValue, dictionary is PdfMetadata ? "" : Deflate);
                 continue;
             }
 
@@ -86,7 +91,7 @@ internal sealed class PdfFileWriter
         var first = _text.Length;
         foreach (var (_, body) in part)
             _text.Append(body).Append('\n');
-        Stream(number, string.Create(CultureInfo.InvariantCulture, $"/Type/ObjStm/N {part.Length}/First {first}"), Encoding.Latin1.GetBytes(_text.ToString()), compress: true);
+        Stream(number, string.Create(CultureInfo.InvariantCulture, $"/Type/ObjStm/N {part.Length}/First {first}"), Encoding.Latin1.GetBytes(_text.ToString()), Deflate);
     }
 
     private void CrossReference(PdfCatalog catalog, PdfDocumentInformation info, string identifier)
@@ -101,14 +106,14 @@ internal sealed class PdfFileWriter
             number,
             string.Create(CultureInfo.InvariantCulture, $"/Type/XRef/Size {_places.Count}/W[1 4 2]/Root {PdfInternals.GetObjectNumber(catalog)} 0 R/Info {PdfInternals.GetObjectNumber(info)} 0 R/ID[<{identifier}><{identifier}>]"),
             rows.ToArray(),
-            compress: true);
+            Deflate);
         Raw(string.Create(CultureInfo.InvariantCulture, $"startxref\n{start}\n%%EOF\n"));
     }
 
-    private void Stream(int number, string entries, byte[] content, bool compress)
+    private void Stream(int number, string entries, byte[] content, string filter)
     {
         _places[number] = (1, _file.WrittenCount, 0);
-        if (compress)
+        if (filter == Deflate)
         {
             using var buffer = new MemoryStream();
             using (var deflate = new ZLibStream(buffer, CompressionLevel.Optimal, leaveOpen: true))
@@ -116,7 +121,7 @@ internal sealed class PdfFileWriter
             content = buffer.ToArray();
         }
 
-        Raw(string.Create(CultureInfo.InvariantCulture, $"{number} 0 obj\n<<{entries}{(compress ? "/Filter/FlateDecode" : "")}/Length {content.Length}>>\nstream\n"));
+        Raw(string.Create(CultureInfo.InvariantCulture, $"{number} 0 obj\n<<{entries}{(filter.Length > 0 ? "/Filter" : "")}{filter}/Length {content.Length}>>\nstream\n"));
         _file.Write(content);
         Raw("\nendstream\nendobj\n");
     }

@@ -1,15 +1,16 @@
 using System.Globalization;
 using System.Xml.Linq;
 using Commission.Documents.Markup;
-using Commission.Documents.Plots;
+using Commission.Documents.Pictures;
+using Commission.Documents.Templates;
+using Commission.Messages;
 
 namespace Commission.Documents.Html;
 
 /// <summary>Turns the elements of the markup into HTML. The markup was checked: unknown elements do not come here.</summary>
-internal sealed class HtmlBody(FigureShelf figures, HtmlContents contents)
+internal sealed class HtmlBody(PageMedia media, HtmlContents contents, string language)
 {
     private readonly HtmlText _page = new(64_000);
-    private readonly Stack<(int Asked, int Level)> _headings = new();
     private int _figures;
 
     /// <summary>Writes everything inside the root.</summary>
@@ -50,7 +51,7 @@ internal sealed class HtmlBody(FigureShelf figures, HtmlContents contents)
                 new HtmlTable(_page, this).Write(element);
                 break;
             case "figure":
-                HtmlFigure.Write(_page, figures, ++_figures, element, this);
+                HtmlFigure.Write(_page, media.Figures, ++_figures, element, this);
                 break;
             case "qr":
                 HtmlQr.Write(_page, element);
@@ -61,11 +62,17 @@ internal sealed class HtmlBody(FigureShelf figures, HtmlContents contents)
             case "hr":
                 _page.Raw("<hr").Raw(Attributes(element)).Raw(">");
                 break;
+            case "photo":
+                Photo(element);
+                break;
+            case "sign":
+                _page.Raw("<hr").Raw(Attributes(element, "sign")).Raw(">");
+                break;
             case "br":
                 _page.Raw("<br>");
                 break;
             case "pageref":
-                _page.Raw("<a href=\"").Attribute(element.Attribute("href")!.Value).Raw("\" aria-label=\"Go there\">→</a>");
+                _page.Raw("<a href=\"").Attribute(element.Attribute("href")!.Value).Raw("\" aria-label=\"").Attribute(PageWords.Text(PagesMessages.GoThere, language)).Raw("\">→</a>");
                 break;
             case "bar":
                 HtmlBar.Write(_page, LimitBar.In(element.Parent!)!);
@@ -120,17 +127,12 @@ internal sealed class HtmlBody(FigureShelf figures, HtmlContents contents)
         _page.Raw("</").Raw(name).Raw(">");
     }
 
-    // Headings nest without a gap, as screen readers count them; one that a template set smaller keeps its look.
+    // One that a template set smaller than its level keeps its look.
     private void Heading(XElement element)
     {
-        var asked = element.Name.LocalName[1] - '0';
-        while (_headings.TryPeek(out var outer) && outer.Asked >= asked)
-            _headings.Pop();
-        var level = _headings.TryPeek(out var parent) ? parent.Level + 1 : 1;
-        _headings.Push((asked, level));
-
-        var name = string.Create(CultureInfo.InvariantCulture, $"h{level}");
-        _page.Raw("<").Raw(name).Raw(Attributes(element, level == asked ? "" : "as-" + element.Name.LocalName));
+        var asked = element.Name.LocalName;
+        var name = "h" + element.Attribute(HeadingLevels.Attribute)!.Value;
+        _page.Raw("<").Raw(name).Raw(Attributes(element, name == asked ? "" : "as-" + asked));
         if (contents.IdOf(element) is { } id)
             _page.Raw(" id=\"").Attribute(id).Raw("\"");
         _page.Raw(">");
@@ -180,13 +182,22 @@ internal sealed class HtmlBody(FigureShelf figures, HtmlContents contents)
         _page.Raw("</div>");
     }
 
+    private void Photo(XElement element)
+    {
+        if (media.Photos.Photo(element.Attribute("file")!.Value) is not { } photo)
+            return;
+        var (width, height) = photo.IsAcross ? (photo.Height, photo.Width) : (photo.Width, photo.Height);
+        _page.Raw("<img").Raw(Attributes(element, "photo")).Raw(string.Create(CultureInfo.InvariantCulture, $" width=\"{width}\" height=\"{height}\" alt=\"")).Attribute(element.Attribute("alt")!.Value)
+            .Raw("\" src=\"data:image/jpeg;base64,").Raw(Convert.ToBase64String(photo.Turned.Span)).Raw("\">");
+    }
+
     // An aside inside the main text would count as a landmark of its own; these are notes.
     private void Aside(XElement element)
     {
         var isCaution = MarkupClass.Has(element, "caution");
         _page.Raw("<div role=\"note\"").Raw(Attributes(element, "aside")).Raw(">");
         if (isCaution)
-            _page.Raw("<svg class=\"warning\" viewBox=\"0 0 24 22\" role=\"img\" aria-label=\"Caution\"><path d=\"M12 1.5 23 20.5H1Z\" fill=\"none\" stroke=\"currentColor\" stroke-width=\"2\" stroke-linejoin=\"round\"/><path d=\"M11 8h2l-.4 6.5h-1.2ZM11 16h2v2h-2Z\" fill=\"currentColor\"/></svg>");
+            _page.Raw("<svg class=\"warning\" viewBox=\"0 0 24 22\" role=\"img\" aria-label=\"").Attribute(PageWords.Text(PagesMessages.Caution, language)).Raw("\"><path d=\"M12 1.5 23 20.5H1Z\" fill=\"none\" stroke=\"currentColor\" stroke-width=\"2\" stroke-linejoin=\"round\"/><path d=\"M11 8h2l-.4 6.5h-1.2ZM11 16h2v2h-2Z\" fill=\"currentColor\"/></svg>");
         _page.Raw("<div>");
         Inside(element);
         _page.Raw("</div></div>");

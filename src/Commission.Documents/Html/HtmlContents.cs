@@ -35,11 +35,13 @@ internal sealed class HtmlContents
     public string? IdOf(XElement heading) => _ids.GetValueOrDefault(heading);
 
     /// <summary>Writes the navigation; nothing when there is at most one section.</summary>
-    public void WriteNavigation(HtmlText page)
+    /// <param name="page">The page.</param>
+    /// <param name="name">What it is called.</param>
+    public void WriteNavigation(HtmlText page, string name)
     {
         if (_entries.Count < 2)
             return;
-        page.Raw("<nav aria-label=\"Contents\"><details><summary>Contents</summary><ul>\n");
+        page.Raw("<nav aria-label=\"").Attribute(name).Raw("\"><details><summary>").Text(name).Raw("</summary><ul>\n");
         foreach (var (id, title) in _entries)
             page.Raw("<li><a href=\"#").Attribute(id).Raw("\">").Text(title).Raw("</a></li>\n");
         page.Raw("</ul></details></nav>\n");

@@ -1,7 +1,10 @@
 using System.Security.Cryptography;
 using System.Text;
+using System.Text.Json;
 using System.Xml.Linq;
-using Commission.Documents.Plots;
+using Commission.Documents.Pictures;
+using Commission.Documents.Templates;
+using Commission.Messages;
 using Commission.Records;
 
 namespace Commission.Documents.Html;
@@ -18,36 +21,55 @@ internal static class HtmlPage
     /// <summary>Writes the page.</summary>
     /// <param name="markup">The markup, checked by the reader of markup.</param>
     /// <param name="record">The record that the markup was made from; it gives the foot of the page.</param>
-    /// <param name="figures">Its figures.</param>
+    /// <param name="media">Its figures and photos.</param>
     /// <returns>The page, with line feeds; the same markup and record give the same text.</returns>
-    public static string Write(XDocument markup, CommissioningRecord record, FigureShelf figures)
+    public static string Write(XDocument markup, CommissioningRecord record, PageMedia media)
     {
         var root = markup.Root!;
         var contents = HtmlContents.Of(root);
-        var body = new HtmlBody(figures, contents);
+        var body = new HtmlBody(media, contents, record.Language);
         var main = body.Write(root);
-        var title = root.Attribute("title")?.Value ?? "Commissioning record " + record.Header.Id;
+        var title = root.Attribute("title")?.Value ?? Say(PagesMessages.RecordTitle(new(record.Header.Id)));
 
         var page = new HtmlText(main.Length + 32_000);
         page.Raw("<!DOCTYPE html>\n<html lang=\"").Attribute(root.Attribute("lang")?.Value ?? "en").Raw("\">\n<head>\n<meta charset=\"utf-8\">\n")
             .Raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
-            .Raw("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'; script-src 'sha256-").Raw(ScriptHash()).Raw("'\">\n")
+            .Raw("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; img-src data:; style-src 'unsafe-inline'; script-src 'sha256-").Raw(ScriptHash()).Raw("'\">\n")
             .Raw("<meta name=\"color-scheme\" content=\"light dark\">\n<meta name=\"generator\" content=\"").Attribute(record.Program).Raw("\">\n<title>")
             .Text(title).Raw("</title>\n<style>\n").Raw(Style.Value).Raw("@page{size:").Raw(string.Equals(record.Paper, "a4", StringComparison.Ordinal) ? "A4" : "letter").Raw("}\n</style>\n</head>\n<body>\n")
-            .Raw("<a class=\"skip\" href=\"#record\">Skip to the record</a>\n");
-        contents.WriteNavigation(page);
+            .Raw("<a class=\"skip\" href=\"#record\">").Text(Say(PagesMessages.Skip)).Raw("</a>\n");
+        contents.WriteNavigation(page, Say(PagesMessages.Contents));
         page.Raw("<main id=\"record\" tabindex=\"-1\">\n").Raw(main).Raw("</main>\n");
         WriteFoot(page, record);
+        page.Raw("<script type=\"application/json\" id=\"words\">").Raw(Words(Say)).Raw("</script>\n");
         page.Raw("<script>").Raw(Script.Value).Raw("</script>\n</body>\n</html>\n");
         return page.ToString();
+
+        string Say(Message message) => PageWords.Text(message, record.Language);
     }
 
     private static void WriteFoot(HtmlText page, CommissioningRecord record)
     {
-        page.Raw("<footer><p>Job ").Text(record.Header.Id);
-        if (record.Digest.Length >= 12)
-            page.Raw(" · digest ").Text(record.Digest[..12]);
-        page.Raw(" · ").Text(record.Program).Raw(" · as of ").Text(record.AsOf).Raw("</p></footer>\n");
+        var seal = record.Digest.Length >= DocumentRenderer.DigitsOfSeal ? PagesMessages.Seal(new(record.Digest[..DocumentRenderer.DigitsOfSeal]), new(record.Program)) : Message.Plain(record.Program);
+        page.Raw("<footer><p>");
+        var parts = new[] { PagesMessages.FootJob(new(record.Header.Id)), seal, PagesMessages.FootAsOf(new(record.AsOf)) };
+        page.Text(string.Join(" · ", parts.Select(part => PageWords.Text(part, record.Language)))).Raw("</p></footer>\n");
+    }
+
+    // What the script says, by the names it has there; the encoder leaves no sign that could end the element.
+    private static string Words(Func<Message, string> say)
+    {
+        var words = new (string Name, Message Text)[]
+        {
+            ("read", PagesMessages.ReadFigure),
+            ("idle", PagesMessages.ReadIdle),
+            ("point", PagesMessages.ReadPoint),
+            ("unfold", PagesMessages.UnfoldAll),
+            ("fold", PagesMessages.FoldAll),
+            ("copy", PagesMessages.Copy),
+            ("copied", PagesMessages.Copied),
+        };
+        return $"{{{string.Join(',', words.Select(word => $"\"{word.Name}\":\"{JsonEncodedText.Encode(say(word.Text))}\""))}}}";
     }
 
     private static string ScriptHash() => Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(Script.Value)));

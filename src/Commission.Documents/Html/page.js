@@ -2,6 +2,7 @@
   "use strict";
   const all = (root, selector) => Array.from(root.querySelectorAll(selector));
   const make = (name, properties) => Object.assign(document.createElement(name), properties);
+  const said = JSON.parse(document.getElementById("words").textContent);
 
   // Values at the pointer, under the finger, or by keyboard through the slider.
   for (const plot of all(document, ".plot")) {
@@ -14,9 +15,9 @@
     ring.setAttribute("r", "3.6");
     const row = make("div", { className: "read" });
     const slider = make("input", { type: "range", min: "0", max: String(points.length - 1), value: "0" });
-    slider.setAttribute("aria-label", "Read the values of this figure");
-    slider.setAttribute("aria-valuetext", "not begun");
-    const words = make("output", { textContent: "Point or slide to read values" });
+    slider.setAttribute("aria-label", said.read);
+    slider.setAttribute("aria-valuetext", said.idle);
+    const words = make("output", { textContent: said.point });
     row.append(slider, words);
     plot.append(row);
     const show = index => {
@@ -48,23 +49,17 @@
     });
   }
 
-  // Traces: all at once, and all open on paper.
+  // Traces, all at once.
   const traces = all(document, "details.trace");
   if (traces.length > 1) {
     const tools = make("div", { className: "tools" });
-    for (const [label, open] of [["Unfold all traces", true], ["Fold all traces", false]]) {
+    for (const [label, open] of [[said.unfold, true], [said.fold, false]]) {
       const button = make("button", { type: "button", textContent: label });
       button.addEventListener("click", () => traces.forEach(trace => { trace.open = open; }));
       tools.append(button);
     }
     document.querySelector(".trace").before(tools);
   }
-  let folded = [];
-  addEventListener("beforeprint", () => {
-    folded = traces.filter(trace => !trace.open);
-    folded.forEach(trace => { trace.open = true; });
-  });
-  addEventListener("afterprint", () => folded.forEach(trace => { trace.open = false; }));
   const reveal = () => {
     const target = location.hash.length > 1 && document.getElementById(decodeURIComponent(location.hash.slice(1)));
     const trace = target && target.closest("details.trace");
@@ -96,13 +91,13 @@
       document.execCommand("copy");
       field.remove();
     }
-    say("Copied " + text);
+    say(said.copied + " " + text);
   };
   const offer = (element, keyboard) => {
     const text = all(element, ".pad").reduce((whole, pad) => whole.slice(pad.textContent.length), element.textContent).trim();
     if (!text) return;
-    const button = make("button", { type: "button", className: "copy", textContent: "copy" });
-    button.setAttribute("aria-label", "Copy " + (text.length > 40 ? text.slice(0, 12) + "…" : text));
+    const button = make("button", { type: "button", className: "copy", textContent: said.copy });
+    button.setAttribute("aria-label", said.copy + " " + (text.length > 40 ? text.slice(0, 12) + "…" : text));
     if (!keyboard) button.tabIndex = -1;
     button.addEventListener("click", event => {
       event.preventDefault();

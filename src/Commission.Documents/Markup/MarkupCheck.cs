@@ -6,11 +6,12 @@ using Commission.Source;
 namespace Commission.Documents.Markup;
 
 /// <summary>Holds a parsed document against the subset: elements, attributes, nesting, identifiers, links, figures.</summary>
-internal sealed class MarkupCheck(Func<string, bool> hasFigure, ProblemList problems)
+internal sealed class MarkupCheck(Func<string, bool> hasFigure, Func<string, bool> hasPhoto, ProblemList problems)
 {
     private const int MostBytesOfQr = 1000;
 
     private readonly HashSet<string> _ids = new(StringComparer.Ordinal);
+    private readonly HashSet<string> _fields = new(StringComparer.Ordinal);
     private readonly List<XElement> _links = [];
 
     public void Run(XDocument document)
@@ -90,6 +91,14 @@ internal sealed class MarkupCheck(Func<string, bool> hasFigure, ProblemList prob
             problems.Add(TemplateLine.Of(element), "A section of class one-page is not the first thing of the document.", "Only the first page is fitted.", "Put it first in <body>.", "one-page");
         if (Is(element, "figure") && (element.Attribute("data-plot")?.Value is not { } plot || !hasFigure(plot)))
             problems.Add(TemplateLine.Of(element), $"The record has no figure \"{element.Attribute("data-plot")?.Value}\".", "", "Draw figures in a loop over the record's figures, or test whether there is one.", "figure");
+        if (Is(element, "photo") && (element.Attribute("file")?.Value is not { } file || !hasPhoto(file)))
+            problems.Add(TemplateLine.Of(element), $"There is no photo \"{element.Attribute("file")?.Value}\".", "", "Show photos in a loop over the record's photos that are shown.", "photo");
+        if (Is(element, "photo") && element.Attribute("alt") is null)
+            problems.Add(TemplateLine.Of(element), "<photo> lacks alt.", "It needs the words for people who do not see it.", "", "attribute");
+        if (Is(element, "sign") && (element.Attribute("field")?.Value is not { Length: > 0 } || element.Attribute("alt") is null))
+            problems.Add(TemplateLine.Of(element), "<sign> lacks field or alt.", "It needs the name of its signature field and the words for people who do not see the line.", "", "attribute");
+        if (Is(element, "sign") && element.Attribute("field")?.Value is { } field && !_fields.Add(field))
+            problems.Add(TemplateLine.Of(element), $"The signature field \"{field}\" stands twice.", "", "Give every <sign> its own field.", "field");
         if (Is(element, "qr") && (element.Attribute("data") is null || element.Attribute("alt") is null))
             problems.Add(TemplateLine.Of(element), "<qr> lacks data or alt.", "It needs the text to encode and the text for people who do not see it.", "", "attribute");
         if (Is(element, "qr") && element.Attribute("data") is { } data && Encoding.UTF8.GetByteCount(data.Value) > MostBytesOfQr)

@@ -4,7 +4,7 @@ namespace Commission.Documents.Markup;
 internal sealed class MarkupElement
 {
     private static readonly string[] Inline = ["strong", "em", "code", "small", "br", "span", "a", "pageref"];
-    private static readonly string[] Blocks = ["section", "div", "h1", "h2", "h3", "p", "ul", "ol", "table", "figure", "qr", "aside", "hr", "page-break"];
+    private static readonly string[] Blocks = ["section", "div", "h1", "h2", "h3", "p", "ul", "ol", "table", "figure", "photo", "qr", "aside", "hr", "sign", "page-break"];
 
     private static readonly Dictionary<string, MarkupElement> Table = Build();
 
@@ -65,9 +65,11 @@ internal sealed class MarkupElement
             ["bar"] = new(false, ["class", "value", "low", "high", "lower", "upper"], []),
             ["figure"] = new(false, [.. common, "data-plot", "height"], ["figcaption"]),
             ["figcaption"] = line,
+            ["photo"] = new(false, ["file", "alt", "class", "height"], []),
             ["qr"] = new(false, ["id", "class", "data", "alt", "width"], []),
             ["aside"] = new(true, common, mixed),
             ["hr"] = new(false, common, []),
+            ["sign"] = new(false, ["field", "alt", "class"], []),
             ["page-break"] = new(false, [], []),
             ["strong"] = line,
             ["em"] = line,

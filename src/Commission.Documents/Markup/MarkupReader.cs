@@ -16,14 +16,15 @@ internal static class MarkupReader
     /// <summary>Reads and checks markup.</summary>
     /// <param name="xml">The text a template gave, with <c>&lt;?at file:line?&gt;</c> marks before its elements.</param>
     /// <param name="hasFigure">Whether the record has a figure of an identifier.</param>
+    /// <param name="hasPhoto">Whether there is a photo of a name.</param>
     /// <param name="problems">Receives what is wrong.</param>
     /// <returns>The document, without the marks; null when something is wrong.</returns>
-    public static XDocument? Read(string xml, Func<string, bool> hasFigure, ProblemList problems)
+    public static XDocument? Read(string xml, Func<string, bool> hasFigure, Func<string, bool> hasPhoto, ProblemList problems)
     {
         var before = problems.Count;
         var document = Parse(xml, problems);
         if (document is not null)
-            new MarkupCheck(hasFigure, problems).Run(document);
+            new MarkupCheck(hasFigure, hasPhoto, problems).Run(document);
         return problems.Count == before ? document : null;
     }
 

@@ -43,6 +43,7 @@ public sealed partial class TemplateSet
             MaxSteps = 2_000_000,
             MaxRecursion = 100,
         };
+        _options.Filters.AddFilter(PageWords.Filter, PageWords.Say);
         _main = new(Parse);
     }
 
@@ -107,6 +108,11 @@ public sealed partial class TemplateSet
         catch (FileNotFoundException missing)
         {
             problems.Add(LastMark(output), $"There is no template \"{missing.Message}\".", "", $"There are {string.Join(", ", Names)}.", "template-part");
+            return null;
+        }
+        catch (FormatException wordless)
+        {
+            problems.Add(LastMark(output), wordless.Message, "", "Name a message of the catalogue of the pages, with the values its comment declares.", "template-words");
             return null;
         }
         catch (ParseException broken)

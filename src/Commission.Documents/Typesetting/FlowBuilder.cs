@@ -142,7 +142,13 @@ internal sealed class FlowBuilder(FlowContext context, double width, TextStyle t
                 Box(element, MarkupClass.Has(element, "caution") ? BoxKind.Caution : BoxKind.Note);
                 break;
             case "hr":
-                Rule(element);
+                Add(new RuleSlab(width, Look.Rule, 0.5) { SpaceBefore = 5, SpaceAfter = 5 });
+                break;
+            case "photo":
+                Photo(element);
+                break;
+            case "sign":
+                Add(new SignatureSlab(width, element.Attribute("field")!.Value, element.Attribute("alt")!.Value) { SpaceAfter = 2, KeepWithNext = true });
                 break;
             case "page-break":
                 _break = true;
@@ -205,8 +211,8 @@ internal sealed class FlowBuilder(FlowContext context, double width, TextStyle t
         if (block.IsEmpty)
             return;
         if (level == 2)
-            Add(new RuleSlab(width, 0, Look.Accent, 0.6) { SpaceBefore = 9, SpaceAfter = 2, KeepWithNext = true });
-        Paragraph(block, "H" + heading.Name.LocalName[1], new ParagraphSetting(level == 3 ? text.Size * 0.7 : 0, level == 3 ? 1.5 : 4) { KeepWithNext = true, Outline = new OutlineEntry(level, block.Text) });
+            Add(new RuleSlab(width, Look.Accent, 0.6) { SpaceBefore = 9, SpaceAfter = 2, KeepWithNext = true });
+        Paragraph(block, "H" + heading.Attribute(HeadingLevels.Attribute)!.Value, new ParagraphSetting(level == 3 ? text.Size * 0.7 : 0, level == 3 ? 1.5 : 4) { KeepWithNext = true, Outline = new OutlineEntry(level, block.Text) });
     }
 
     private void Paragraph(XElement paragraph)
@@ -316,7 +322,7 @@ internal sealed class FlowBuilder(FlowContext context, double width, TextStyle t
             inner.Paragraph(InlineReader.Read(element, style), "P", new ParagraphSetting(0, 2));
         inner.Content(element);
         inner.Finish();
-        Tagged(new TagStart(kind == BoxKind.Outcome ? "Sect" : "Note"), () =>
+        Tagged(new TagStart(kind == BoxKind.Outcome ? "Sect" : "Div"), () =>
         {
             for (var i = 0; i < inner.Slabs.Count; i++)
             {
@@ -332,22 +338,24 @@ internal sealed class FlowBuilder(FlowContext context, double width, TextStyle t
         });
     }
 
-    private void Rule(XElement rule)
-    {
-        var isForWriting = rule.Ancestors("div").Any(div => MarkupClass.Has(div, "signature"));
-        Add(isForWriting
-            ? new RuleSlab(width, 30, Look.Ink, 0.5) { SpaceAfter = 2, KeepWithNext = true }
-            : new RuleSlab(width, 0, Look.Rule, 0.5) { SpaceBefore = 5, SpaceAfter = 5 });
-    }
-
     private void Figure(XElement element)
     {
         var id = element.Attribute("data-plot")!.Value;
-        var data = context.Figures.Data(id);
-        var figure = element.Attribute("height") is { } height ? context.Figures.Figure(id, width, double.Parse(height.Value, CultureInfo.InvariantCulture)) : context.Figures.Figure(id, width);
+        var data = context.Media.Figures.Data(id);
+        var figure = element.Attribute("height") is { } height ? context.Media.Figures.Figure(id, width, double.Parse(height.Value, CultureInfo.InvariantCulture)) : context.Media.Figures.Figure(id, width);
         var caption = MarkupClass.Has(element, "bare") ? InlineReader.Titled(data.Title.TrimEnd('.'), "", Look.NoteText) : element.Element("figcaption") is { } own ? InlineReader.Read(own, Look.NoteText) : InlineReader.Titled(data.Title.TrimEnd('.'), data.Caption, Look.NoteText);
         Add(new FigureSlab(figure, data.AltText) { SpaceBefore = 6, SpaceAfter = 2, KeepWithNext = !caption.IsEmpty });
         Paragraph(caption, "P", new ParagraphSetting(0, 6));
+    }
+
+    // As wide as there is room, and no higher than a photo taken across would be.
+    private void Photo(XElement element)
+    {
+        if (context.Media.Photos.Photo(element.Attribute("file")!.Value) is not { } photo)
+            return;
+        var highest = element.Attribute("height") is { } height ? double.Parse(height.Value, CultureInfo.InvariantCulture) : width * 3 / 4;
+        var shown = Math.Min(width, highest * photo.Proportion);
+        Add(new PhotoSlab(photo, element.Attribute("alt")!.Value, shown, toTheRight ? width - shown : 0) { SpaceBefore = 4, SpaceAfter = 2, KeepWithNext = true });
     }
 
     private static bool HasText(XElement element) =>

@@ -1,3 +1,4 @@
+using Commission.Documents.Archive;
 using Commission.Documents.Fonts;
 using Commission.Documents.Pictures;
 using PdfSharp.Drawing;
@@ -54,7 +55,7 @@ internal sealed class Ink : IDisposable
     {
         switch (tag.Name)
         {
-            case "Sect":
+            case "Sect" or "Div":
                 _tags.BeginGroupingElement(tag.Name);
                 break;
             case "Lbl" or "Span":
@@ -72,6 +73,25 @@ internal sealed class Ink : IDisposable
     /// <summary>Begins a figure with its words for people who do not see it.</summary>
     public void OpenFigure(string alt, XRect place) =>
         _tags.BeginElement(PdfIllustrationElementTag.Figure, alt, Graphics.Transformer.WorldToDefaultPage(place));
+
+    /// <summary>Puts an empty signature field on the page.</summary>
+    /// <param name="name">Its name, unique within the document.</param>
+    /// <param name="statement">Who signs, and what is attested.</param>
+    /// <param name="place">Where.</param>
+    public void SignatureField(string name, string statement, XRect place)
+    {
+        var widget = new SignatureWidget(_document, Page!, name, statement, new PdfRectangle(Graphics.Transformer.WorldToDefaultPage(place)));
+        Page!.Annotations.Add(widget);
+        _tags.BeginBlockLevelElement("Form");
+        widget.Form = _tags.CurrentStructureElement;
+        var reference = new PdfDictionary(_document);
+        reference.Elements.SetName("/Type", "/OBJR");
+        reference.Elements.SetReference("/Obj", widget);
+        reference.Elements.SetReference("/Pg", Page);
+        widget.Form.Elements.SetObject("/K", reference);
+        widget.Form.Elements.SetString("/Alt", statement);
+        _tags.End();
+    }
 
     /// <summary>Ends the innermost structure element.</summary>
     public void Close() => _tags.End();
@@ -130,6 +150,30 @@ internal sealed class Ink : IDisposable
         Graphics.Restore(state);
     }
 
+    /// <summary>Draws a photo upright.</summary>
+    public void Photo(EmbeddedPhoto photo, XRect place)
+    {
+        // The stored picture lies with its upper left corner at the origin; turned and mirrored it lies in the place (EXIF 2.32, tag 274).
+        var (width, height) = photo.IsAcross ? (place.Height, place.Width) : (place.Width, place.Height);
+        var turn = photo.Orientation switch
+        {
+            2 => new XMatrix(-1, 0, 0, 1, width, 0),
+            3 => new XMatrix(-1, 0, 0, -1, width, height),
+            4 => new XMatrix(1, 0, 0, -1, 0, height),
+            5 => new XMatrix(0, 1, 1, 0, 0, 0),
+            6 => new XMatrix(0, 1, -1, 0, height, 0),
+            7 => new XMatrix(0, -1, -1, 0, height, width),
+            8 => new XMatrix(0, -1, 1, 0, 0, width),
+            _ => new XMatrix(1, 0, 0, 1, 0, 0),
+        };
+        var state = Graphics.Save();
+        Graphics.TranslateTransform(place.X, place.Y);
+        Graphics.MultiplyTransform(turn);
+        using var image = XImage.FromStream(new MemoryStream(photo.Jpeg.ToArray()));
+        Graphics.DrawImage(image, 0, 0, width, height);
+        Graphics.Restore(state);
+    }
+
     public void Dispose() => _graphics?.Dispose();
 
     private void LinkedText(TextPiece piece, double x, double baseline, PagePlace target)
@@ -142,6 +186,7 @@ internal sealed class Ink : IDisposable
         // Printed or not, a link must be allowed to print (PDF/A), the reader needs no frame around it,
         // and a clock and a random name have no place in a file that must come out the same again.
         link.Elements.SetInteger("/F", 4);
+        link.Elements.SetString("/Contents", piece.Text);
         link.Elements.Remove("/M");
         link.Elements.Remove("/NM");
         link.Elements.SetObject("/Border", new PdfArray(_document, new PdfInteger(0), new PdfInteger(0), new PdfInteger(0)));

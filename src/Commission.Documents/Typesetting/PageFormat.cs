@@ -1,4 +1,3 @@
-using System.Globalization;
 using Commission.Documents.Pictures;
 
 namespace Commission.Documents.Typesetting;
@@ -60,12 +59,12 @@ internal readonly record struct PagePlace(int Page, double TopFromBelow)
 }
 
 /// <summary>What stands at the edges of every page: the running head and the foot.</summary>
-/// <param name="JobId">Job id, at the foot.</param>
+/// <param name="Identity">Job id, revision and day of issue, at the foot.</param>
 /// <param name="Head">Running head from the second page on.</param>
 /// <param name="Date">Date at the right of the running head.</param>
-/// <param name="Digest">First 12 digits of the digest.</param>
-/// <param name="Program">Program and version.</param>
-internal sealed record PageFurniture(string JobId, string Head, string Date, string Digest, string Program)
+/// <param name="Seal">Digest and program, in the middle of the foot.</param>
+/// <param name="PageOf">Which page of how many, from its number and theirs.</param>
+internal sealed record PageFurniture(string Identity, string Head, string Date, string Seal, Func<int, int, string> PageOf)
 {
     public void Draw(Ink ink, PageFormat format, int page, int pages)
     {
@@ -82,11 +81,11 @@ internal sealed record PageFurniture(string JobId, string Head, string Date, str
 
         var foot = format.Height - 30;
         ink.Rule(left, foot - 11, right, Look.Rule, 0.5);
-        var number = InlineReader.Plain(string.Create(CultureInfo.InvariantCulture, $"page {page + 1} of {pages}"), Look.NoteText).Lines(200)[0];
+        var number = InlineReader.Plain(PageOf(page + 1, pages), Look.NoteText).Lines(200)[0];
         ink.Line(number, right - number.Width, foot);
-        var seal = InlineReader.Plain(Digest.Length == 0 ? Program : $"digest {Digest} · {Program}", Look.NoteText).Lines(PageFormat.TextWidth)[0];
+        var seal = InlineReader.Plain(Seal, Look.NoteText).Lines(PageFormat.TextWidth)[0];
         ink.Line(seal, left + ((PageFormat.TextWidth - seal.Width) / 2), foot);
-        ink.Line(Fitted(JobId, ((PageFormat.TextWidth - seal.Width) / 2) - 10), left, foot);
+        ink.Line(Fitted(Identity, ((PageFormat.TextWidth - seal.Width) / 2) - 10), left, foot);
         ink.EndArtifact();
     }
 

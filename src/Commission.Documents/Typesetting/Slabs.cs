@@ -41,19 +41,19 @@ internal sealed class LineSlab : Slab
     public static double Baseline(double top, double leading, double size) => top + ((leading - size) / 2) + (size * 0.78);
 }
 
-/// <summary>A horizontal rule; with room above it is a line to write on.</summary>
+/// <summary>A horizontal rule.</summary>
 internal sealed class RuleSlab : Slab
 {
     private readonly double _width;
     private readonly Rgb _color;
     private readonly double _thickness;
 
-    public RuleSlab(double width, double room, Rgb color, double thickness)
+    public RuleSlab(double width, Rgb color, double thickness)
     {
         _width = width;
         _color = color;
         _thickness = thickness;
-        Height = room + thickness;
+        Height = thickness;
     }
 
     public override void Draw(Ink ink, double x, double y)
@@ -61,6 +61,33 @@ internal sealed class RuleSlab : Slab
         ink.BeginArtifact();
         ink.Rule(x, y + Height - (_thickness / 2), x + _width, _color, _thickness);
         ink.EndArtifact();
+    }
+}
+
+/// <summary>A line to sign on, with the signature field that stands over it.</summary>
+internal sealed class SignatureSlab : Slab
+{
+    private const double Room = 30;
+    private const double Thickness = 0.5;
+
+    private readonly double _width;
+    private readonly string _name;
+    private readonly string _statement;
+
+    public SignatureSlab(double width, string name, string statement)
+    {
+        _width = width;
+        _name = name;
+        _statement = statement;
+        Height = Room + Thickness;
+    }
+
+    public override void Draw(Ink ink, double x, double y)
+    {
+        ink.BeginArtifact();
+        ink.Rule(x, y + Height - (Thickness / 2), x + _width, Look.Ink, Thickness);
+        ink.EndArtifact();
+        ink.SignatureField(_name, _statement, new XRect(x, y, _width, Room));
     }
 }
 
@@ -106,6 +133,32 @@ internal sealed class FigureSlab : Slab
     {
         ink.OpenFigure(_alt, new XRect(x, y, _picture.Size.Width, _picture.Size.Height));
         ink.Picture(_picture, x, y);
+        ink.Close();
+    }
+}
+
+/// <summary>A photo of the job.</summary>
+internal sealed class PhotoSlab : Slab
+{
+    private readonly EmbeddedPhoto _photo;
+    private readonly string _alt;
+    private readonly double _width;
+    private readonly double _left;
+
+    public PhotoSlab(EmbeddedPhoto photo, string alt, double width, double left)
+    {
+        _photo = photo;
+        _alt = alt;
+        _width = width;
+        _left = left;
+        Height = width / photo.Proportion;
+    }
+
+    public override void Draw(Ink ink, double x, double y)
+    {
+        var place = new XRect(x + _left, y, _width, Height);
+        ink.OpenFigure(_alt, place);
+        ink.Photo(_photo, place);
         ink.Close();
     }
 }

@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Xml.Linq;
 using Commission.Documents.Markup;
-using Commission.Documents.Plots;
+using Commission.Documents.Pictures;
 using PdfSharp.Pdf;
 using PdfSharp.UniversalAccessibility;
 
@@ -147,6 +147,6 @@ internal sealed class OutlineWriter(PdfDocument document, PageFormat format)
 }
 
 /// <summary>What the flow needs to know beside the markup.</summary>
-/// <param name="Figures">Figures of the record.</param>
+/// <param name="Media">Figures and photos of the record.</param>
 /// <param name="PageHeight">Room for text on a page, in points.</param>
-internal sealed record FlowContext(FigureShelf Figures, double PageHeight);
+internal sealed record FlowContext(PageMedia Media, double PageHeight);

@@ -72,8 +72,8 @@ public partial class HtmlPageTests
         var curve = FigureSamples.HoldTwoReadings();
         var nasty = curve with { Id = "nasty", Curves = [curve.Curves[0] with { Label = "a </script> \"b\" \\ c" }] };
         var record = Record with { Figures = [nasty] };
-        var page = HtmlPage.Write(Markup("<body><h1>x</h1><figure data-plot=\"nasty\"/></body>", record), record, new FigureShelf(record));
-        Assert.Equal(3, Count(page, "</script>")); // two drawings, one script
+        var page = HtmlPage.Write(Markup("<body><h1>x</h1><figure data-plot=\"nasty\"/></body>", record), record, new PageMedia(new FigureShelf(record), PhotoShelf.Empty));
+        Assert.Equal(4, Count(page, "</script>")); // two drawings, the words of the script, the script
         var json = JsonPattern().Match(page).Groups["it"].Value;
         using var parsed = System.Text.Json.JsonDocument.Parse(json);
         Assert.Equal("a </script> \"b\" \\ c: 410 micron (390 micron to 430 micron) at 0.0 min", parsed.RootElement[0][2].GetString());
@@ -202,19 +202,19 @@ public partial class HtmlPageTests
         </body>
         """;
 
-    private static string Page(string markup) => HtmlPage.Write(Markup(markup, Record), Record, new FigureShelf(Record));
+    private static string Page(string markup) => HtmlPage.Write(Markup(markup, Record), Record, new PageMedia(new FigureShelf(Record), PhotoShelf.Empty));
 
     private static XDocument Markup(string xml, CommissioningRecord record)
     {
         var problems = new ProblemList();
-        var document = MarkupReader.Read(xml, record.Figures.Select(figure => figure.Id).Contains, problems);
+        var document = MarkupReader.Read(xml, record.Figures.Select(figure => figure.Id).Contains, static _ => false, problems);
         Assert.Empty(problems.Sorted());
-        return document!;
+        return MarkupEdition.Screen(document!);
     }
 
     private static int Count(string text, string part) => text.Split(part).Length - 1;
 
-    [GeneratedRegex("""(src|href)="(?!#)|url\((?!#clip)|@import|<link|<img|fetch\(|XMLHttpRequest""", RegexOptions.ExplicitCapture, 10_000)]
+    [GeneratedRegex("""(src|href)="(?!#|data:)|url\((?!#clip)|@import|<link|fetch\(|XMLHttpRequest""", RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex FetchPattern();
 
     [GeneratedRegex(""" id="(?<it>[^"]*)["]""", RegexOptions.ExplicitCapture, 10_000)]

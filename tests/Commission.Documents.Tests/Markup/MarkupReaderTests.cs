@@ -10,7 +10,7 @@ public sealed class MarkupReaderTests
     public void Good_markup_comes_back_without_the_line_marks()
     {
         var problems = new ProblemList();
-        var document = MarkupReader.Read("<body lang=\"en\"><?at a.liquid:2?><h1 id=\"top\">A &amp; B</h1><?at a.liquid:3?><p>See <a href=\"#top\">above</a>.</p></body>", Figures, problems);
+        var document = MarkupReader.Read("<body lang=\"en\"><?at a.liquid:2?><h1 id=\"top\">A &amp; B</h1><?at a.liquid:3?><p>See <a href=\"#top\">above</a>.</p></body>", Figures, static _ => false, problems);
         Assert.Empty(problems.Sorted());
         Assert.Equal("<body lang=\"en\"><h1 id=\"top\">A &amp; B</h1><p>See <a href=\"#top\">above</a>.</p></body>", document!.ToString(System.Xml.Linq.SaveOptions.DisableFormatting));
     }
@@ -36,7 +36,7 @@ public sealed class MarkupReaderTests
     public void A_fault_names_the_template_line(string markup, string expected)
     {
         var problems = new ProblemList();
-        Assert.Null(MarkupReader.Read($"<body><?at part.liquid:7?>{markup}</body>", Figures, problems));
+        Assert.Null(MarkupReader.Read($"<body><?at part.liquid:7?>{markup}</body>", Figures, static _ => false, problems));
         Assert.Equal(expected.Split('|'), problems.Sorted().Select(problem => problem.ToString()));
     }
 
@@ -44,7 +44,7 @@ public sealed class MarkupReaderTests
     public void Every_fault_is_reported_at_once()
     {
         var problems = new ProblemList();
-        MarkupReader.Read("<body><?at a.liquid:3?><b>x</b><?at a.liquid:1?><i>x</i></body>", Figures, problems);
+        MarkupReader.Read("<body><?at a.liquid:3?><b>x</b><?at a.liquid:1?><i>x</i></body>", Figures, static _ => false, problems);
         Assert.Equal(["a.liquid:1", "a.liquid:3"], problems.Sorted().Select(problem => problem.Location.ToString()));
     }
 
@@ -56,7 +56,7 @@ public sealed class MarkupReaderTests
     public void Broken_xml_names_the_last_line_before_the_fault(string xml)
     {
         var problems = new ProblemList();
-        Assert.Null(MarkupReader.Read(xml, Figures, problems));
+        Assert.Null(MarkupReader.Read(xml, Figures, static _ => false, problems));
         var problem = Assert.Single(problems.Sorted());
         Assert.Equal("a.liquid:9", problem.Location.ToString());
         Assert.StartsWith("What the template wrote is not well-formed XML", problem.Found, StringComparison.Ordinal);
@@ -66,7 +66,7 @@ public sealed class MarkupReaderTests
     public void A_document_type_is_refused()
     {
         var problems = new ProblemList();
-        Assert.Null(MarkupReader.Read("<!DOCTYPE body [<!ENTITY a \"b\">]><body><p>&a;</p></body>", Figures, problems));
+        Assert.Null(MarkupReader.Read("<!DOCTYPE body [<!ENTITY a \"b\">]><body><p>&a;</p></body>", Figures, static _ => false, problems));
         Assert.Equal(1, problems.Count);
     }
 
@@ -74,7 +74,7 @@ public sealed class MarkupReaderTests
     public void Nesting_stops_at_a_depth()
     {
         var problems = new ProblemList();
-        Assert.Null(MarkupReader.Read("<body>" + string.Concat(Enumerable.Repeat("<div>", 100_000)), Figures, problems));
+        Assert.Null(MarkupReader.Read("<body>" + string.Concat(Enumerable.Repeat("<div>", 100_000)), Figures, static _ => false, problems));
         Assert.Equal("nesting", Assert.Single(problems.Sorted()).Code);
     }
 
@@ -82,7 +82,7 @@ public sealed class MarkupReaderTests
     public void A_code_too_long_to_read_is_refused()
     {
         var problems = new ProblemList();
-        Assert.Null(MarkupReader.Read($"<body><?at a.liquid:4?><qr alt=\"x\" data=\"{new string('€', 400)}\"/></body>", Figures, problems));
+        Assert.Null(MarkupReader.Read($"<body><?at a.liquid:4?><qr alt=\"x\" data=\"{new string('€', 400)}\"/></body>", Figures, static _ => false, problems));
         Assert.Equal(
             "a.liquid:4: The text of a <qr> is 1200 bytes long. At most 1000 bytes can still be read from paper. Shorten it, for example with the filter truncate.",
             Assert.Single(problems.Sorted()).ToString());

@@ -25,7 +25,7 @@ public sealed class TemplateSetTests
     }
 
     [Theory]
-    [InlineData("<body>\n<p>{{ header.idd }}</p></body>", "record.liquid:2: The record has no member \"idd\" here. Did you mean \"id\"? There are date, groups, id, notes, site, system, work.")]
+    [InlineData("<body>\n<p>{{ header.idd }}</p></body>", "record.liquid:2: The record has no member \"idd\" here. Did you mean \"id\"? There are date, groups, id, issued, issuer, notes, revision, site, system, work.")]
     [InlineData("<body>\n<p>{{ hedder.id }}</p></body>", "record.liquid:2: The template cannot be carried out: *hedder*")]
     [InlineData("<body>\n<p>{{ outcome | upcasse }}</p></body>", "record.liquid:2: *upcasse*")]
     [InlineData("<body>\n\n{% for f in findings %}<p/></body>", "record.liquid:*: The template is not good Liquid: *")]
@@ -60,7 +60,7 @@ public sealed class TemplateSetTests
         var problems = new ProblemList();
         var markup = TemplateSet.With(new Dictionary<string, string>(StringComparer.Ordinal) { [TemplateSet.Main] = "<body><p>{{ program }}</p></body>" })
             .Render(Replaced(record), problems);
-        Assert.NotNull(MarkupReader.Read(markup!, static _ => false, problems));
+        Assert.NotNull(MarkupReader.Read(markup!, static _ => false, static _ => false, problems));
     }
 
     private static byte[] Replaced(Records.CommissioningRecord record) => RecordJson.Write(record);

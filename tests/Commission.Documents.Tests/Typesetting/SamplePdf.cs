@@ -1,4 +1,5 @@
 using Commission.Documents.Archive;
+using Commission.Documents.Pictures;
 using Commission.Documents.Plots;
 using Commission.Documents.Templates;
 using Commission.Records;
@@ -41,10 +42,10 @@ internal static class SamplePdf
     private static RenderedDocument Render(CommissioningRecord record, TemplateSet templates, IReadOnlyList<Attachment> attachments, bool isAnnexFull = false)
     {
         var problems = new ProblemList();
-        var figures = new FigureShelf(record);
-        var markup = DocumentRenderer.ToMarkup(RecordJson.Write(record), figures, templates, problems);
+        var media = new PageMedia(new FigureShelf(record), PhotoShelf.Empty);
+        var markup = DocumentRenderer.ToMarkup(RecordJson.Write(record), media, templates, problems);
         Assert.Empty(problems.Sorted());
-        return DocumentRenderer.ToPdf(record, markup!, figures, attachments, isAnnexFull);
+        return DocumentRenderer.ToPdf(record, markup!, media, attachments, isAnnexFull);
     }
 
     public static PdfDocument Open(RenderedDocument document) => PdfDocument.Open(document.Bytes);

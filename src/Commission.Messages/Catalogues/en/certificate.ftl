@@ -76,6 +76,27 @@ drop-and-share = { $drop } ({ $share })
 # $total (text) - what is in the circuit
 added-and-total = { $added } added, { $total } in all
 
+# $total (text) - what is in the circuit
+total-only = { $total } in all
+
+# $total (text) - what the nameplate says
+total-not-weighed = { $total } by the nameplate, not weighed
+
+# $limit (text) - a limit that is usual and binds nobody
+usual-limit = usual: { $limit }
+
+# $title (name) - which of the checks of a row it is
+# $value (text) - its value as printed
+which = { $title } { $value }
+
+# $passed (count) - checks that pass
+# $missing (list) - checks that nobody showed
+checks-pass-others-missing =
+    { $passed ->
+        [one] one check passes
+       *[other] { $passed } checks pass
+    }; not shown: { $missing }
+
 # $passed (count) - checks that pass
 checks-pass =
     { $passed ->
@@ -122,4 +143,9 @@ owner-system = { $system }; worked on { $day }.
 # $day (text) - day of the work
 # $charge (text) - refrigerant in the circuit
 owner-system-charge = { $system }; worked on { $day }; { $charge } of refrigerant in the circuit.
+
+# $system (text) - kind of system, refrigerant, size
+# $day (text) - day of the work
+# $charge (text) - charge as the nameplate states it
+owner-system-plate = { $system }; worked on { $day }; its nameplate states { $charge } of refrigerant, and nothing was weighed.
 owner-keep = Keep this record with the maker's manual: whoever services the system next needs its charge and the readings of this day.

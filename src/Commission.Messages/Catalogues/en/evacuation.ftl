@@ -202,12 +202,13 @@ hold-describe-gauge-next = Write where the gauge sat, which valve was closed, an
 hold-failed-next = Shut the rig off from the circuit and watch hoses and gauge alone: what rises there is no fault of the circuit. If they stand, a rise that slows down asks for heat and a nitrogen break, a steady one for the leak search under nitrogen pressure.
 
 # $inside (choice: gauge, hoses) - what of the rig lies on the circuit's side of the closed valve
-# $next (message) - what the shape of the rise asks for
+# $next (message) - what the shape of the rise asks for; a line of its own is a step of its own
 rig-alone-next =
     { $inside ->
-        [gauge] 1. Pump and hoses were behind the closed valve; the gauge, its tee and the core tools were not. Break the vacuum with dry nitrogen to just above atmosphere and cap the open ports; put gauge, tee and every core tool on a blank, pull down, close the valve and watch them for 5 min. They hold about a hundredth of the circuit's gas: a fault there that made this rise shoots up at once; a slow creep is not it. If it shoots up, mend or change what leaks there and hold the circuit again.
-       *[hoses] 1. Close the valve at the circuit and watch hoses and gauge alone for 5 min. They hold far less gas than the circuit: a fault there that made this rise climbs much faster; a slow creep is not it.
-    } 2. If the rig stands, go on. { $next }
+        [gauge] Pump and hoses were behind the closed valve; the gauge, its tee and the core tools were not. Break the vacuum with dry nitrogen to just above atmosphere and cap the open ports; put gauge, tee and every core tool on a blank, pull down, close the valve and watch them for 5 min. They hold about a hundredth of the circuit's gas: a fault there that made this rise shoots up at once; a slow creep is not it. If it shoots up, mend or change what leaks there and hold the circuit again.
+       *[hoses] Close the valve at the circuit and watch hoses and gauge alone for 5 min. They hold far less gas than the circuit: a fault there that made this rise climbs much faster; a slow creep is not it.
+    }
+    If the rig stands, go on. { $next }
 
 ## The rig beside a hold that passed
 
@@ -402,7 +403,9 @@ shape-steady-next =
 # $behind (choice: charged-unit, other) - what lies beyond the section under vacuum
 shape-steady-tight-next =
     { $behind ->
-        [charged-unit] The nitrogen hold speaks against a hole to the outside; the closed service valves of the charged unit come next. Leave them shut, and do not release the charge. Retighten their stems, put the caps on, pull down and hold again: if it now stands, a seat, a stem seal or a connection remade on the way was the cause; if it only rises more slowly, nothing is decided. If it still rises, hold a detector made for this refrigerant at the exhaust of the running pump, outdoors: first with the valve to the pump shut, where it must stay silent, then open. What it finds only then has most likely come through a seat: shut the valve to the pump and stop it, recover the charge, repair or replace the valve, and test, evacuate, hold and weigh in anew. If it finds nothing, search the joints with soap under nitrogen.
+        [charged-unit] The nitrogen hold speaks against a hole to the outside; the closed service valves of the charged unit come next. Leave them shut, and do not release the charge on this hold. Turn their stems clockwise onto their seats, put the caps on, pull down and hold again: if it now stands, a seat, a stem seal or a connection remade on the way was the cause; if it only rises more slowly, nothing is decided.
+            If it still rises, hold a detector made for this refrigerant at the exhaust of the running pump, outdoors: first with the valve to the pump shut, where it must stay silent (until it does, change the pump's oil), then open. What it finds only then has most likely come through a seat. Shut the valve to the pump and stop it. Take the vacuum gauge and the pump off at a shut valve, for they do not stand the pressure of the charge; where there is none, break with dry nitrogen, take them off, and pull down again through the recovery hoses. Only then open the service valves and recover the whole charge with a machine and a cylinder fit for this refrigerant. Purge with dry nitrogen and check the air with the detector before anything is cut or brazed; repair or replace the valve, and test, evacuate, hold and weigh in anew.
+            If the detector finds nothing, shut the valve to the pump and stop it, break the vacuum with dry nitrogen to just above atmosphere, take gauge and pump off and cap the ports. Then, the service valves shut, raise nitrogen through a regulator to no more than the test pressure and search joints, stems and ports with soap.
        *[other] The nitrogen hold speaks against a hole to the outside. Close every valve to a charged part or a cylinder, warm the oil of the compressor with its crankcase heater or a heat belt (never run or insulation-test a compressor under vacuum), break with dry nitrogen, pull down and hold again: what leaves the oil shrinks from hold to hold. Search the joints with soap under nitrogen last.
     }
 

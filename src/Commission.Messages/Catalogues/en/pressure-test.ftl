@@ -70,6 +70,41 @@ settled-not-written = how long the gas had rested is not written
 settled-not-written-next = Take from the crew's notes how long the nitrogen had rested before the first reading.
 hold-ends-not-read-next = Read pressure and pipe temperature, with the time, when the hold begins and when it ends.
 hold-times-unlike-next = Take the clock time from the crew's notes, for the start of the filling or for all readings.
+# $place (text) - where the joint is
+search-leak = A leak at { $place }.
+
+# $place (text) - where the joint is
+# $after (choice: repair, nothing) - whether a leak was repaired before
+# $method (text) - how it was searched
+search-found-none =
+    No leak found at { $place }{ $after ->
+        [repair] {" "}after repair
+       *[nothing] {""}
+    }; searched with: { $method }.
+
+# $place (text) - where the joint is
+# $after (choice: repair, nothing) - whether a leak was repaired before
+# $method (text) - how it was searched
+# $sensitivity (text) - the smallest leak the detector shows, as written
+search-found-none-sensitivity =
+    No leak found at { $place }{ $after ->
+        [repair] {" "}after repair
+       *[nothing] {""}
+    }; searched with: { $method }, from { $sensitivity } on.
+
+# $place (text) - where the joint is
+# $after (choice: repair, nothing) - whether a leak was repaired before
+# $method (text) - how it was searched
+# $sensitivity (text) - the smallest leak the detector shows, as written
+search-too-coarse =
+    No leak found at { $place }{ $after ->
+        [repair] {" "}after repair
+       *[nothing] {""}
+    }; searched with: { $method }, which shows no leak below { $sensitivity }.
+
+search-too-coarse-next = Search again with a finer detector.
+search-sensitivity-not-written = the detector's sensitivity is not written
+search-sensitivity-not-written-next = Write the detector and its sensitivity.
 search-no-joint = no joint is written
 search-no-joint-next = Search every field joint, and say of each how it was searched and what was found.
 search-no-method = the method is not written
