@@ -13,28 +13,18 @@ internal sealed class JpegColors
     private const int BlockSide = 8;
 
     private readonly jpeg_decompress_struct _decoder;
-    private readonly J_COLOR_SPACE _coded;
     private readonly bool _isLight;
 
-    private JpegColors(jpeg_decompress_struct decoder, J_COLOR_SPACE coded, bool isLight)
-    {
-        (_decoder, _coded, _isLight) = (decoder, coded, isLight);
-        Samples = coded == J_COLOR_SPACE.JCS_YCbCr ? PhotoSamples.YCbCr : PhotoSamples.Rgb;
-    }
-
-    private PhotoSamples Samples { get; }
+    private JpegColors(jpeg_decompress_struct decoder, bool isLight) => (_decoder, _isLight) = (decoder, isLight);
 
     /// <summary>Prepares for a JPEG of which the header was read.</summary>
     /// <param name="decoder">The decoder.</param>
     /// <param name="adobe">What Adobe's segment says: 0 colors as they are, 1 or 2 transformed; null when there is none.</param>
-    /// <param name="isJfif">Whether it says that it is a JFIF file, in which three colors are brightness and differences.</param>
     /// <returns>What reads it; null when its components are no such colors.</returns>
-    public static JpegColors? Of(jpeg_decompress_struct decoder, int? adobe, bool isJfif) => decoder.Jpeg_color_space switch
+    public static JpegColors? Of(jpeg_decompress_struct decoder, int? adobe) => decoder.Jpeg_color_space switch
     {
-        // The library goes by the names of the components, which some programs give alike to red, green and blue.
-        J_COLOR_SPACE.JCS_YCbCr when adobe == 0 && !isJfif => new JpegColors(decoder, J_COLOR_SPACE.JCS_RGB, false),
         // Programs that write Adobe's segment write light where ink would be expected.
-        J_COLOR_SPACE.JCS_YCbCr or J_COLOR_SPACE.JCS_RGB or J_COLOR_SPACE.JCS_CMYK or J_COLOR_SPACE.JCS_YCCK => new JpegColors(decoder, decoder.Jpeg_color_space, adobe is not null),
+        J_COLOR_SPACE.JCS_YCbCr or J_COLOR_SPACE.JCS_RGB or J_COLOR_SPACE.JCS_CMYK or J_COLOR_SPACE.JCS_YCCK => new JpegColors(decoder, adobe is not null),
         _ => null,
     };
 
@@ -56,7 +46,7 @@ internal sealed class JpegColors
         var lines = mostDown * BlockSide;
         var together = new byte[width * components.Length];
         var pixels = components.Length == 3 ? together : new byte[width * 3];
-        rows.Open(width, height, Samples);
+        rows.Open(width, height, _decoder.Jpeg_color_space == J_COLOR_SPACE.JCS_YCbCr ? PhotoSamples.YCbCr : PhotoSamples.Rgb);
         for (var top = 0; top < height; top += lines)
         {
             if (_decoder.jpeg_read_raw_data(planes, lines) != lines)
@@ -97,7 +87,7 @@ internal sealed class JpegColors
         for (var x = 0; x < inks.Length / 4; x++)
         {
             var ink = inks.Slice(4 * x, 4);
-            (three[0], three[1], three[2]) = _coded == J_COLOR_SPACE.JCS_YCCK ? Untransformed(ink[0], ink[1] - 128, ink[2] - 128) : (ink[0], ink[1], ink[2]);
+            (three[0], three[1], three[2]) = _decoder.Jpeg_color_space == J_COLOR_SPACE.JCS_YCCK ? Untransformed(ink[0], ink[1] - 128, ink[2] - 128) : (ink[0], ink[1], ink[2]);
             for (var i = 0; i < 3; i++)
                 light[(3 * x) + i] = (byte)((((three[i] ^ flip) * (ink[3] ^ flip)) + 127) / 255);
         }

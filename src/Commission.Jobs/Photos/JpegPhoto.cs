@@ -43,7 +43,7 @@ internal static class JpegPhoto
 
     private static void ReadRows(jpeg_decompress_struct decoder, IPhotoRows rows, StrictErrors errors)
     {
-        if (rows.InColor && JpegColors.Of(decoder, errors.AdobeTransform, errors.IsJfif) is { } inColor)
+        if (rows.InColor && JpegColors.Of(decoder, errors.AdobeTransform) is { } inColor)
         {
             inColor.Read(rows);
             return;
@@ -70,12 +70,13 @@ internal static class JpegPhoto
         decoder.jpeg_finish_decompress();
     }
 
-    // What the samples are where every viewer says the same: three colors are brightness and differences unless Adobe's segment says otherwise.
+    // What the samples are where every viewer says the same: three colors are brightness and differences unless Adobe's segment says otherwise. Where that and
+    // JFIF contradict each other, viewers differ.
     private static PhotoSamples? Plain(jpeg_decompress_struct decoder, StrictErrors errors) => (decoder.Num_components, errors.AdobeTransform) switch
     {
         (1, _) => PhotoSamples.Gray,
         (3, null or 1) when decoder.Jpeg_color_space == J_COLOR_SPACE.JCS_YCbCr => PhotoSamples.YCbCr,
-        (3, 0) when decoder.Jpeg_color_space is J_COLOR_SPACE.JCS_YCbCr or J_COLOR_SPACE.JCS_RGB && !errors.IsJfif => PhotoSamples.Rgb,
+        (3, 0) when decoder.Jpeg_color_space == J_COLOR_SPACE.JCS_RGB && !errors.IsJfif => PhotoSamples.Rgb,
         _ => null,
     };
 
@@ -137,6 +138,7 @@ internal static class JpegPhoto
         /// <summary>What Adobe's segment says of the colors: 0 as they are, 1 or 2 transformed; null when there is none.</summary>
         public int? AdobeTransform { get; private set; }
 
+        /// <summary>Whether it says that it is a JFIF file, in which three colors are brightness and differences.</summary>
         public bool IsJfif { get; private set; }
 
         public override void error_exit() => throw new PhotoStopException(

@@ -301,6 +301,10 @@ public sealed class PhotoForPageTests
             AssertCorners(ColorPicture.Colors(Make(file, 48, 48).Jpeg), 48, 32);
         }
 
+        // One segment says that they are red, green and blue, another that they are not.
+        var jfif = ColorPicture.Segment(0xE0, [.. "JFIF\0"u8, 1, 1, 0, 0, 1, 0, 1, 0, 0]);
+        Assert.DoesNotContain(ColorPicture.Segments(Make(ColorPicture.With(rgb, jfif), 96, 64).Jpeg), s => s.Marker == 0xEE);
+
         // Notes in the segment behind what it is for.
         var adobe = ColorPicture.Segments(rgb)[0];
         Assert.Equal(0xEE, adobe.Marker);
@@ -350,7 +354,13 @@ public sealed class PhotoForPageTests
         foreach (var (width, height) in new[] { (96, 64), (193, 127) })
         {
             var photo = Make(ColorPicture.Sampled(width, height, (x, y) => Corners(1, x, y, width, height), (across, down), (chromaAcross, chromaDown)), 48, 48);
-            AssertCorners(ColorPicture.Colors(photo.Jpeg), photo.Width, photo.Height);
+            var seen = ColorPicture.Colors(photo.Jpeg);
+            AssertCorners(seen, photo.Width, photo.Height);
+            // The edges of color lie where those of brightness do.
+            AssertNear((Red[0], Red[1], Red[2]), seen(19, 4), 30);
+            AssertNear((Green[0], Green[1], Green[2]), seen(28, 4), 30);
+            AssertNear((Red[0], Red[1], Red[2]), seen(6, 11), 30);
+            AssertNear((Blue[0], Blue[1], Blue[2]), seen(6, 20), 30);
         }
     }
 
