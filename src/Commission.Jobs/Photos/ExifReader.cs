@@ -18,26 +18,29 @@ internal readonly record struct ExifNotes(int Orientation, CameraTime? Taken)
 /// </summary>
 internal static class ExifReader
 {
-    private const int Orientation = 0x0112;
+    public const int Orientation = 0x0112;
+    public const ushort Short = 3;
+    public const int EntryBytes = 12;
+
     private const int Changed = 0x0132;
     private const int ExifTable = 0x8769;
     private const int Original = 0x9003;
     private const int OffsetOfOriginal = 0x9011;
 
     private const ushort Ascii = 2;
-    private const ushort Short = 3;
     private const ushort Long = 4;
+
+    /// <summary>What stands before a block in a JPEG.</summary>
+    public static ReadOnlySpan<byte> Sign => "Exif\0\0"u8;
 
     /// <summary>Reads a block.</summary>
     /// <param name="tiff">The block from its byte order on.</param>
     public static ExifNotes Read(ReadOnlySpan<byte> tiff)
     {
-        if (tiff.Length < 8 || !(tiff.StartsWith("II*\0"u8) || tiff.StartsWith("MM\0*"u8)))
-            return ExifNotes.None;
-        var little = tiff[0] == (byte)'I';
-        var main = Table(tiff, U32(tiff[4..], little), little);
+        var (at, count) = MainTable(tiff, out var little);
+        var main = tiff.Slice(at, count * EntryBytes);
         var orientation = Find(main, Orientation, little) is [_, ..] turned && U16(turned[2..], little) == Short ? U16(turned[8..], little) : 1;
-        var deeper = Find(main, ExifTable, little) is [_, ..] pointer && U16(pointer[2..], little) == Long ? Table(tiff, U32(pointer[8..], little), little) : [];
+        var deeper = Pointed(tiff, Find(main, ExifTable, little), little);
         // The day of the last change is the day of the picture where a camera writes no other.
         var clock = Clock(Text(tiff, Find(deeper, Original, little), little)) ?? Clock(Text(tiff, Find(main, Changed, little), little));
         return new ExifNotes(
@@ -45,22 +48,39 @@ internal static class ExifReader
             clock is { } taken ? new CameraTime(taken, Offset(Text(tiff, Find(deeper, OffsetOfOriginal, little), little))) : null);
     }
 
-    // The entries of a table, 12 bytes each; as many as there are inside the block.
-    private static ReadOnlySpan<byte> Table(ReadOnlySpan<byte> tiff, uint at, bool little)
+    /// <summary>The entries of a block's first table, which is about the picture itself: none when it is no block.</summary>
+    /// <param name="tiff">The block from its byte order on.</param>
+    /// <param name="little">Whether the lowest byte comes first.</param>
+    /// <returns>Place of the first entry, and how many of them lie inside the block.</returns>
+    public static (int At, int Count) MainTable(ReadOnlySpan<byte> tiff, out bool little)
+    {
+        little = tiff.StartsWith("II*\0"u8);
+        return tiff.Length >= 8 && (little || tiff.StartsWith("MM\0*"u8)) ? Table(tiff, U32(tiff[4..], little), little) : (0, 0);
+    }
+
+    private static (int At, int Count) Table(ReadOnlySpan<byte> tiff, uint at, bool little)
     {
         if (at > tiff.Length - 2)
+            return (0, 0);
+        var first = (int)at + 2;
+        return (first, Math.Min(U16(tiff[(int)at..], little), (tiff.Length - first) / EntryBytes));
+    }
+
+    // The table that an entry points to.
+    private static ReadOnlySpan<byte> Pointed(ReadOnlySpan<byte> tiff, ReadOnlySpan<byte> pointer, bool little)
+    {
+        if (pointer.IsEmpty || U16(pointer[2..], little) != Long)
             return [];
-        var entries = tiff[((int)at + 2)..];
-        var count = Math.Min(U16(tiff[(int)at..], little), entries.Length / 12);
-        return entries[..(count * 12)];
+        var (at, count) = Table(tiff, U32(pointer[8..], little), little);
+        return tiff.Slice(at, count * EntryBytes);
     }
 
     private static ReadOnlySpan<byte> Find(ReadOnlySpan<byte> table, int tag, bool little)
     {
-        for (; table.Length >= 12; table = table[12..])
+        for (; !table.IsEmpty; table = table[EntryBytes..])
         {
             if (U16(table, little) == tag)
-                return table[..12];
+                return table[..EntryBytes];
         }
 
         return [];
@@ -87,7 +107,7 @@ internal static class ExifReader
             ? sign == '-' ? -offset : offset
             : null;
 
-    private static ushort U16(ReadOnlySpan<byte> at, bool little) => little ? BinaryPrimitives.ReadUInt16LittleEndian(at) : BinaryPrimitives.ReadUInt16BigEndian(at);
+    public static ushort U16(ReadOnlySpan<byte> at, bool little) => little ? BinaryPrimitives.ReadUInt16LittleEndian(at) : BinaryPrimitives.ReadUInt16BigEndian(at);
 
     private static uint U32(ReadOnlySpan<byte> at, bool little) => little ? BinaryPrimitives.ReadUInt32LittleEndian(at) : BinaryPrimitives.ReadUInt32BigEndian(at);
 }

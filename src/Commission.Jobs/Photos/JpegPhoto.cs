@@ -1,9 +1,10 @@
+using System.Globalization;
 using BitMiracle.LibJpeg.Classic;
 
 namespace Commission.Jobs.Photos;
 
 /// <summary>
-/// Decodes a JPEG to its last row, a row at a time; of colors in YCbCr the brightness alone. What a viewer would gloss over, missing or impossible
+/// Decodes a JPEG to its last row, a row at a time; its colors, or of colors in YCbCr the brightness alone. What a viewer would gloss over, missing or impossible
 /// codes, ends it. (The library can decode to a half, a quarter or an eighth of the size, but its version 1.5 gives wrong brightness there.)
 /// </summary>
 internal static class JpegPhoto
@@ -21,48 +22,77 @@ internal static class JpegPhoto
 
     /// <summary>Decodes.</summary>
     /// <param name="source">The file, at its first byte.</param>
+    /// <param name="rows">What takes its rows; null to read no further than to the first of them.</param>
     /// <exception cref="PhotoStopException">It cannot be decoded to its end.</exception>
-    public static DecodedPhoto Decode(PhotoSource source)
+    public static DecodedPhoto Decode(PhotoSource source, IPhotoRows? rows)
     {
-        var decoder = new jpeg_decompress_struct(new StrictErrors()) { Src = new Bytes(source) };
+        var errors = new StrictErrors();
+        var decoder = new jpeg_decompress_struct(errors) { Src = new Bytes(source) };
         var exif = ExifNotes.None;
-        decoder.jpeg_set_marker_processor(MarkerOfExif, d => ReadExif(d, ref exif));
+        byte[] block = [];
+        decoder.jpeg_set_marker_processor(MarkerOfExif, d => ReadExif(d, ref exif, ref block));
         decoder.jpeg_read_header(true);
         var (width, height) = (decoder.Image_width, decoder.Image_height);
         var most = decoder.jpeg_has_multiple_scans() ? MostPixelsInPasses : MostPixels;
         if ((long)width * height > most)
             throw new PhotoStopException(PhotoFault.TooManyPixels(width, height, most));
+        if (rows is not null)
+            ReadRows(decoder, rows, errors);
+        return new DecodedPhoto("JPEG", width, height, exif, block, Plain(decoder, errors));
+    }
+
+    private static void ReadRows(jpeg_decompress_struct decoder, IPhotoRows rows, StrictErrors errors)
+    {
+        if (rows.InColor && JpegColors.Of(decoder, errors.AdobeTransform) is { } inColor)
+        {
+            inColor.Read(rows);
+            return;
+        }
 
         if (decoder.Jpeg_color_space is J_COLOR_SPACE.JCS_YCbCr or J_COLOR_SPACE.JCS_GRAYSCALE)
             decoder.Out_color_space = J_COLOR_SPACE.JCS_GRAYSCALE;
         decoder.jpeg_start_decompress();
 
-        var grid = new BrightnessGrid(decoder.Output_width, decoder.Output_height);
+        rows.Open(decoder.Output_width, decoder.Output_height, PhotoSamples.Gray);
         var colors = decoder.Output_components;
         byte[][] row = [new byte[decoder.Output_width * colors]];
-        var brightness = new byte[decoder.Output_width];
+        var brightness = colors == 1 ? row[0] : new byte[decoder.Output_width];
         while (decoder.Output_scanline < decoder.Output_height)
         {
             var y = decoder.Output_scanline;
             if (decoder.jpeg_read_scanlines(row, 1) != 1)
                 throw new PhotoStopException(PhotoFault.Damaged);
-            for (var x = 0; x < brightness.Length; x++)
-            {
-                var sum = 0;
-                for (var i = 0; i < colors; i++)
-                    sum += row[0][(x * colors) + i];
-                brightness[x] = (byte)(sum / colors);
-            }
-
-            grid.Add(y, brightness);
+            if (colors > 1)
+                Means(row[0], colors, brightness);
+            rows.Add(y, brightness);
         }
 
         decoder.jpeg_finish_decompress();
-        return new DecodedPhoto("JPEG", width, height, grid, exif);
     }
 
-    // The first EXIF block counts; a block has at most 64 kB and is forgotten at once.
-    private static bool ReadExif(jpeg_decompress_struct decoder, ref ExifNotes exif)
+    // What the samples are where every viewer says the same: three colors are brightness and differences unless Adobe's segment says otherwise. Where that and
+    // JFIF contradict each other, viewers differ.
+    private static PhotoSamples? Plain(jpeg_decompress_struct decoder, StrictErrors errors) => (decoder.Num_components, errors.AdobeTransform) switch
+    {
+        (1, _) => PhotoSamples.Gray,
+        (3, null or 1) when decoder.Jpeg_color_space == J_COLOR_SPACE.JCS_YCbCr => PhotoSamples.YCbCr,
+        (3, 0) when decoder.Jpeg_color_space == J_COLOR_SPACE.JCS_RGB && !errors.IsJfif => PhotoSamples.Rgb,
+        _ => null,
+    };
+
+    private static void Means(ReadOnlySpan<byte> row, int colors, Span<byte> brightness)
+    {
+        for (var x = 0; x < brightness.Length; x++)
+        {
+            var sum = 0;
+            for (var i = 0; i < colors; i++)
+                sum += row[(x * colors) + i];
+            brightness[x] = (byte)(sum / colors);
+        }
+    }
+
+    // The first EXIF block counts; a block has at most 64 kB, and only that one is remembered.
+    private static bool ReadExif(jpeg_decompress_struct decoder, ref ExifNotes exif, ref byte[] counting)
     {
         decoder.Src.GetTwoBytes(out var length);
         if (length < 2)
@@ -74,8 +104,12 @@ internal static class JpegPhoto
             block[i] = (byte)value;
         }
 
-        if (exif == ExifNotes.None && block.AsSpan().StartsWith("Exif\0\0"u8))
-            exif = ExifReader.Read(block.AsSpan(6));
+        if (exif == ExifNotes.None && block.AsSpan().StartsWith(ExifReader.Sign))
+        {
+            counting = block[ExifReader.Sign.Length..];
+            exif = ExifReader.Read(counting);
+        }
+
         return true;
     }
 
@@ -99,6 +133,13 @@ internal static class JpegPhoto
     {
         private J_MESSAGE_CODE _code;
         private int _passes;
+        private string _words = "";
+
+        /// <summary>What Adobe's segment says of the colors: 0 as they are, 1 or 2 transformed; null when there is none.</summary>
+        public int? AdobeTransform { get; private set; }
+
+        /// <summary>Whether it says that it is a JFIF file, in which three colors are brightness and differences.</summary>
+        public bool IsJfif { get; private set; }
 
         public override void error_exit() => throw new PhotoStopException(
             Code() is J_MESSAGE_CODE.JERR_SOF_UNSUPPORTED or J_MESSAGE_CODE.JERR_BAD_PRECISION or J_MESSAGE_CODE.JERR_CONVERSION_NOTIMPL or J_MESSAGE_CODE.JERR_NOTIMPL
@@ -114,6 +155,12 @@ internal static class JpegPhoto
                 case J_MESSAGE_CODE.JWRN_HIT_MARKER or J_MESSAGE_CODE.JWRN_HUFF_BAD_CODE or J_MESSAGE_CODE.JWRN_ARITH_BAD_CODE
                     or J_MESSAGE_CODE.JWRN_MUST_RESYNC or J_MESSAGE_CODE.JWRN_NOT_SEQUENTIAL or J_MESSAGE_CODE.JWRN_JPEG_EOF:
                     throw new PhotoStopException(PhotoFault.Damaged);
+                case J_MESSAGE_CODE.JTRC_JFIF:
+                    IsJfif = true;
+                    break;
+                case J_MESSAGE_CODE.JTRC_ADOBE:
+                    AdobeTransform = int.Parse(_words, CultureInfo.InvariantCulture);
+                    break;
                 default:
                     break;
             }
@@ -123,16 +170,16 @@ internal static class JpegPhoto
         {
         }
 
-        // The library tells the code only while it looks for the words.
+        // The library tells the code only while it looks for the words, and what it found only in them: version, flags, transform.
         protected override string GetMessageText(int code)
         {
             _code = (J_MESSAGE_CODE)code;
-            return "";
+            return _code == J_MESSAGE_CODE.JTRC_ADOBE ? "{3}" : "";
         }
 
         private J_MESSAGE_CODE Code()
         {
-            _ = format_message();
+            _words = format_message();
             return _code;
         }
     }

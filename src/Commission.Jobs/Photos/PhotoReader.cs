@@ -3,13 +3,14 @@ using System.Text;
 
 namespace Commission.Jobs.Photos;
 
-/// <summary>A picture that was decoded to its end.</summary>
+/// <summary>A picture that was decoded to its end, or of which the beginning was read.</summary>
 /// <param name="Format">JPEG or PNG.</param>
 /// <param name="Width">Width as stored, pixels.</param>
 /// <param name="Height">Height as stored, pixels.</param>
-/// <param name="Grid">Its brightness.</param>
 /// <param name="Exif">What the camera wrote beside it.</param>
-internal sealed record DecodedPhoto(string Format, int Width, int Height, BrightnessGrid Grid, ExifNotes Exif);
+/// <param name="ExifBlock">The block that says so, from its byte order on; empty when there is none.</param>
+/// <param name="PlainJpeg">Of a JPEG with colors that every viewer takes alike, what they are; null of another picture.</param>
+internal sealed record DecodedPhoto(string Format, int Width, int Height, ExifNotes Exif, byte[] ExifBlock, PhotoSamples? PlainJpeg = null);
 
 /// <summary>
 /// Looks at a file that was named as a photo: what it is, whether it decodes to its end, what it looks like. The one place where strangers'
@@ -20,9 +21,6 @@ internal static class PhotoReader
 {
     private const int HeadBytes = 512;
 
-    // Turned by a quarter: EXIF 2.32, tag 274.
-    private const int FirstQuarterTurn = 5;
-
     /// <summary>Reads a photo.</summary>
     /// <param name="stream">The file.</param>
     /// <param name="most">Its greatest length in bytes.</param>
@@ -31,24 +29,47 @@ internal static class PhotoReader
     public static PhotoReading Read(Stream stream, long most)
     {
         using var source = new PhotoSource(stream, most);
+        var rows = new BrightnessRows();
+        var (decoded, fault) = Decode(source, rows);
+        if (decoded is null)
+            return new PhotoReading(null, fault);
+        var hash = source.Finish();
+        var (width, height) = PhotoOrientation.Seen(decoded.Width, decoded.Height, decoded.Exif.Orientation);
+        return new PhotoReading(new PhotoFacts(decoded.Format, width, height, rows.Print(decoded.Exif.Orientation), decoded.Exif.Taken, hash, source.Length), null);
+    }
+
+    /// <summary>Decodes a photo.</summary>
+    /// <param name="source">The file, at its first byte.</param>
+    /// <param name="rows">What takes its rows; null to read only what says what it is.</param>
+    /// <returns>The photo, or why it is none.</returns>
+    /// <exception cref="IOException">The file itself cannot be read.</exception>
+    public static (DecodedPhoto? Photo, PhotoFault? Fault) Decode(PhotoSource source, IPhotoRows? rows)
+    {
         var head = source.Head(HeadBytes);
         if (FormatOf(head) is { } fault)
-            return new PhotoReading(null, fault);
+            return (null, fault);
+        var isPng = IsPng(head);
+        return Guarded(() => isPng ? PngPhoto.Decode(source, rows) : JpegPhoto.Decode(source, rows));
+    }
+
+    /// <summary>Does work on the bytes of a file that may hold anything.</summary>
+    /// <returns>What came of it, or why nothing did.</returns>
+    /// <exception cref="IOException">The file itself cannot be read.</exception>
+    public static (T? Result, PhotoFault? Fault) Guarded<T>(Func<T> work)
+        where T : class?
+    {
         try
         {
-            var decoded = IsPng(head) ? PngPhoto.Decode(source) : JpegPhoto.Decode(source);
-            var hash = source.Finish();
-            var (width, height) = decoded.Exif.Orientation >= FirstQuarterTurn ? (decoded.Height, decoded.Width) : (decoded.Width, decoded.Height);
-            return new PhotoReading(new PhotoFacts(decoded.Format, width, height, decoded.Grid.Print(decoded.Exif.Orientation), decoded.Exif.Taken, hash, source.Length), null);
+            return (work(), null);
         }
         catch (PhotoStopException stop)
         {
-            return new PhotoReading(null, stop.Fault);
+            return (null, stop.Fault);
         }
         // Two decoders with hundreds of ways to meet nonsense: whatever they make of it, the file is damaged and the program goes on.
         catch (Exception nonsense) when (nonsense is (not IOException) or EndOfStreamException)
         {
-            return new PhotoReading(null, PhotoFault.Damaged);
+            return (null, PhotoFault.Damaged);
         }
     }
 

@@ -17,6 +17,22 @@ public readonly record struct PicturePrint(UInt128 Slow, UInt128 Fast)
     public int DistanceTo(PicturePrint other) => (int)UInt128.PopCount(Slow ^ other.Slow) + (int)UInt128.PopCount(Fast ^ other.Fast);
 }
 
+/// <summary>Brings the rows of a picture that is being decoded into a grid.</summary>
+internal sealed class BrightnessRows : IPhotoRows
+{
+    private BrightnessGrid? _grid;
+
+    public bool InColor => false;
+
+    public void Open(int width, int height, PhotoSamples samples) => _grid = new BrightnessGrid(width, height);
+
+    public void Add(int y, ReadOnlySpan<byte> pixels, int first = 0, int step = 1) => _grid!.Add(y, pixels, first, step);
+
+    /// <summary>The print of the picture as it is to be seen; null when it has none.</summary>
+    /// <param name="orientation">1 to 8, as EXIF counts them.</param>
+    public PicturePrint? Print(int orientation) => _grid?.Print(orientation);
+}
+
 /// <summary>
 /// Brightness of a picture averaged over 32 × 32 cells, row by row while it is decoded. From it the print: the two-dimensional cosine
 /// transform (DCT-II) of the cells, of it the 16 × 16 slowest waves without the mean, each compared with their median.
@@ -144,26 +160,14 @@ internal sealed class BrightnessGrid
         return waves;
     }
 
-    // EXIF 2.32, tag 274: where row 0 and column 0 of the stored picture belong.
     private static double[] Turned(double[] cells, int orientation)
     {
-        const int last = Cells - 1;
         var turned = new double[cells.Length];
         for (var y = 0; y < Cells; y++)
         {
             for (var x = 0; x < Cells; x++)
             {
-                var (toX, toY) = orientation switch
-                {
-                    2 => (last - x, y),
-                    3 => (last - x, last - y),
-                    4 => (x, last - y),
-                    5 => (y, x),
-                    6 => (last - y, x),
-                    7 => (last - y, last - x),
-                    8 => (y, last - x),
-                    _ => (x, y),
-                };
+                var (toX, toY) = PhotoOrientation.Place(x, y, Cells, Cells, orientation);
                 turned[(toY * Cells) + toX] = cells[(y * Cells) + x];
             }
         }

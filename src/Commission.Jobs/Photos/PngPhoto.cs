@@ -11,9 +11,6 @@ internal static class PngPhoto
 {
     internal const long MostPixels = 128_000_000;
 
-    // As wide as a JPEG can be; a row then has 0.5 MB at most.
-    private const int MostSide = 65_500;
-
     private const int MostExif = 64 * 1024;
 
     // First column and row, and the steps, of the passes of an interlaced picture.
@@ -24,17 +21,18 @@ internal static class PngPhoto
 
     /// <summary>Decodes.</summary>
     /// <param name="source">The file, at its first byte.</param>
+    /// <param name="rows">What takes its rows; null to look over its picture.</param>
     /// <exception cref="PhotoStopException">It cannot be decoded to its end.</exception>
-    public static DecodedPhoto Decode(PhotoSource source)
+    public static DecodedPhoto Decode(PhotoSource source, IPhotoRows? rows)
     {
         Span<byte> signature = stackalloc byte[8];
         source.ReadAll(signature);
         var chunks = new PngChunks(source);
         chunks.Next();
-        var shape = chunks.Type == PngChunks.Header ? Shape.Of(chunks.ReadWhole(13)) : throw Damaged();
-        var grid = new BrightnessGrid(shape.Width, shape.Height);
-        var palette = Array.Empty<byte>();
-        var exif = ExifNotes.None;
+        var shape = chunks.Type == PngChunks.Header ? PngShape.Of(chunks.ReadWhole(13)) : throw Damaged();
+        byte[] palette = [];
+        byte[] transparency = [];
+        byte[] exif = [];
         var seen = false;
         chunks.Next();
         while (chunks.Type != PngChunks.End)
@@ -44,17 +42,24 @@ internal static class PngPhoto
                 case PngChunks.Palette when chunks.Left is > 0 and <= 768 && chunks.Left % 3 == 0:
                     palette = chunks.ReadWhole(chunks.Left);
                     break;
+                case PngChunks.Transparency when chunks.Left is > 0 and <= 256:
+                    transparency = chunks.ReadWhole(chunks.Left);
+                    break;
+                case PngChunks.Data when !seen && rows is null:
+                    seen = true;
+                    chunks.SkipData();
+                    continue;
                 case PngChunks.Data when !seen:
                     seen = true;
                     if (shape.IsPalette && palette.Length == 0)
                         throw Damaged();
                     using (var data = new ZLibStream(new PngData(chunks), CompressionMode.Decompress))
-                        ReadRows(data, shape, palette, grid);
+                        ReadRows(data, shape, new PngColors(shape, palette, transparency, rows!.InColor), rows);
                     // The stream of data ends at the first chunk of another kind, which is looked at now.
                     chunks.SkipData();
                     continue;
                 case PngChunks.Exif when chunks.Left <= MostExif:
-                    exif = ExifReader.Read(chunks.ReadWhole(chunks.Left));
+                    exif = chunks.ReadWhole(chunks.Left);
                     break;
                 default:
                     chunks.Skip();
@@ -66,15 +71,15 @@ internal static class PngPhoto
 
         chunks.Skip();
         chunks.Close();
-        return seen ? new DecodedPhoto("PNG", shape.Width, shape.Height, grid, exif) : throw Damaged();
+        return seen ? new DecodedPhoto("PNG", shape.Width, shape.Height, ExifReader.Read(exif), exif) : throw Damaged();
     }
 
     private static PhotoStopException Damaged() => new(PhotoFault.Damaged);
 
-    private static void ReadRows(Stream data, Shape shape, byte[] palette, BrightnessGrid grid)
+    private static void ReadRows(Stream data, PngShape shape, PngColors colors, IPhotoRows rows)
     {
-        var gray = Gray(palette);
-        var rows = new byte[2][];
+        rows.Open(shape.Width, shape.Height, colors.Samples);
+        var pair = new byte[2][];
         foreach (var (x, y, stepX, stepY) in shape.IsInterlaced ? Interlaced : Straight)
         {
             var width = (shape.Width - x + stepX - 1) / stepX;
@@ -82,16 +87,16 @@ internal static class PngPhoto
             if (width <= 0 || height <= 0)
                 continue;
             // A row with its filter before it; the row above the first is nothing.
-            rows[0] = new byte[shape.RowBytes(width) + 1];
-            rows[1] = new byte[rows[0].Length];
-            var brightness = new byte[width];
+            pair[0] = new byte[shape.RowBytes(width) + 1];
+            pair[1] = new byte[pair[0].Length];
+            var pixels = new byte[width * (colors.Samples == PhotoSamples.Gray ? 1 : 3)];
             for (var row = 0; row < height; row++)
             {
-                var now = rows[row % 2];
+                var now = pair[row % 2];
                 data.ReadExactly(now);
-                Unfilter(now, rows[(row + 1) % 2].AsSpan(1), shape.PixelBytes);
-                shape.Brightness(now.AsSpan(1), gray, brightness);
-                grid.Add(y + (row * stepY), brightness, x, stepX);
+                Unfilter(now, pair[(row + 1) % 2].AsSpan(1), shape.PixelBytes);
+                colors.Convert(now.AsSpan(1), pixels);
+                rows.Add(y + (row * stepY), pixels, x, stepX);
             }
         }
 
@@ -134,89 +139,6 @@ internal static class PngPhoto
         var toAbove = Math.Abs(left - corner);
         var toCorner = Math.Abs(left + above - (2 * corner));
         return toLeft <= toAbove && toLeft <= toCorner ? left : toAbove <= toCorner ? above : corner;
-    }
-
-    // Brightness of the colors of a palette; a color that it does not have is black.
-    private static byte[] Gray(byte[] palette)
-    {
-        var gray = new byte[256];
-        for (var i = 0; i < palette.Length / 3; i++)
-            gray[i] = Luma(palette[3 * i], palette[(3 * i) + 1], palette[(3 * i) + 2]);
-        return gray;
-    }
-
-    // ITU-R BT.601: 0.299 R + 0.587 G + 0.114 B.
-    private static byte Luma(int red, int green, int blue) => (byte)(((299 * red) + (587 * green) + (114 * blue)) / 1000);
-
-    /// <summary>What the header says.</summary>
-    private readonly record struct Shape(int Width, int Height, int Depth, int Color)
-    {
-        private const int Rgb = 2;
-        private const int Indexed = 3;
-        private const int GrayAlpha = 4;
-        private const int RgbAlpha = 6;
-
-        public bool IsInterlaced { get; private init; }
-
-        public bool IsPalette => Color == Indexed;
-
-        /// <summary>Bytes from a sample to that of the pixel before it, at least 1.</summary>
-        public int PixelBytes => Math.Max(1, Samples * Depth / 8);
-
-        private int Samples => Color switch { Rgb => 3, GrayAlpha => 2, RgbAlpha => 4, _ => 1 };
-
-        public static Shape Of(ReadOnlySpan<byte> header)
-        {
-            var width = BinaryPrimitives.ReadUInt32BigEndian(header);
-            var height = BinaryPrimitives.ReadUInt32BigEndian(header[4..]);
-            if (width is 0 or > int.MaxValue || height is 0 or > int.MaxValue || header[10] != 0 || header[11] != 0 || header[12] > 1)
-                throw Damaged();
-            var shape = new Shape((int)width, (int)height, header[8], header[9]) { IsInterlaced = header[12] == 1 };
-            var isKnown = shape.Color switch
-            {
-                0 => shape.Depth is 1 or 2 or 4 or 8 or 16,
-                Indexed => shape.Depth is 1 or 2 or 4 or 8,
-                Rgb or GrayAlpha or RgbAlpha => shape.Depth is 8 or 16,
-                _ => false,
-            };
-            if (!isKnown)
-                throw Damaged();
-            if (width > MostSide || height > MostSide || (long)width * height > MostPixels)
-                throw new PhotoStopException(PhotoFault.TooManyPixels(shape.Width, shape.Height, MostPixels));
-            return shape;
-        }
-
-        public int RowBytes(int width) => ((width * Samples * Depth) + 7) / 8;
-
-        public void Brightness(ReadOnlySpan<byte> row, byte[] palette, Span<byte> brightness)
-        {
-            if (Depth < 8)
-            {
-                var most = (1 << Depth) - 1;
-                for (var x = 0; x < brightness.Length; x++)
-                {
-                    var at = x * Depth;
-                    var sample = (row[at / 8] >> (8 - Depth - (at % 8))) & most;
-                    brightness[x] = IsPalette ? palette[sample] : (byte)(sample * 255 / most);
-                }
-
-                return;
-            }
-
-            // Of 16 bits the upper 8.
-            var step = PixelBytes;
-            var next = Depth / 8;
-            for (var x = 0; x < brightness.Length; x++)
-            {
-                var pixel = row.Slice(x * step, step);
-                brightness[x] = Color switch
-                {
-                    Rgb or RgbAlpha => Luma(pixel[0], pixel[next], pixel[2 * next]),
-                    Indexed => palette[pixel[0]],
-                    _ => pixel[0],
-                };
-            }
-        }
     }
 
     /// <summary>The data chunks one behind the other, without what is around them.</summary>
@@ -262,6 +184,7 @@ internal sealed class PngChunks(PhotoSource source)
 {
     public const uint Header = 0x49484452;
     public const uint Palette = 0x504C5445;
+    public const uint Transparency = 0x74524E53;
     public const uint Data = 0x49444154;
     public const uint Exif = 0x65584966;
     public const uint End = 0x49454E44;

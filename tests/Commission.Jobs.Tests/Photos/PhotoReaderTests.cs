@@ -267,7 +267,7 @@ public sealed class PhotoReaderTests
 
     private static int Mutants => int.TryParse(Environment.GetEnvironmentVariable("COMMISSION_MUTANTS"), out var n) ? n : 900;
 
-    private static byte[] Mutated(byte[] valid, Random random)
+    internal static byte[] Mutated(byte[] valid, Random random)
     {
         var file = valid.ToList();
         for (var n = random.Next(1, 5); n > 0; n--)
