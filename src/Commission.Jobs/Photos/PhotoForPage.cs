@@ -30,7 +30,7 @@ public static class PhotoForPage
     /// of four colors, of a coding or colors that viewers do not agree on) is turned upright, its transparent parts laid over white, made as small as the box, and
     /// compressed anew. Nothing that a camera wrote beside the picture goes along.
     /// </summary>
-    /// <param name="open">Opens the file at its first byte; called two or three times, each stream is closed here.</param>
+    /// <param name="open">Opens the file at its first byte; called one to three times, each stream is closed here.</param>
     /// <param name="mostWidth">Width of the box in pixels for the photo as it is to be seen, 1 to <see cref="MostSide"/>.</param>
     /// <param name="mostHeight">Height of the box in pixels, 1 to <see cref="MostSide"/>.</param>
     /// <param name="keepLocation">Whether what the camera wrote stays, the place among it: all segments of a JPEG that is kept, the EXIF block of another photo, which then says that it is upright.</param>
