@@ -3,7 +3,7 @@ using System.Xml.Linq;
 using Commission.Documents.Archive;
 using Commission.Documents.Html;
 using Commission.Documents.Markup;
-using Commission.Documents.Pictures;
+using Commission.Documents.Media;
 using Commission.Documents.Templates;
 using Commission.Documents.Typesetting;
 using Commission.Messages;

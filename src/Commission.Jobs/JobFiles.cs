@@ -13,7 +13,7 @@ namespace Commission.Jobs;
 internal sealed class JobFiles(JobSource source, ProblemList problems)
 {
     private const long MostYaml = SourceText.MaximumBytes;
-    internal const long MostOther = 64L * 1024 * 1024;
+    private const long MostOther = PhotoReader.MostBytes;
 
     private readonly Dictionary<string, JobFile?> _byName = new(StringComparer.Ordinal);
     private readonly Dictionary<string, PhotoFacts?> _photos = new(StringComparer.Ordinal);

@@ -123,6 +123,8 @@ internal sealed class PullDownFigure : IFigureSource
 /// <summary>The isolated hold on a linear scale: readings, the curves that explain them with their bands, the level and the time that decide, and what the curve leaves over.</summary>
 internal sealed class HoldFigure : IFigureSource
 {
+    private const int FewestPoints = 3;
+
     /// <inheritdoc/>
     public IEnumerable<FigureData> Figures(CheckContext context)
     {
@@ -131,8 +133,12 @@ internal sealed class HoldFigure : IFigureSource
         var run = context.Get<EvacuationRun>();
         if (run.View.HoldBlock is not null || run.Parts is not { Isolation: { } isolation, HoldEnd: { } end, Hold.PressureAtStart: not null })
             yield break;
+        var measured = Measured(context, run, isolation, end);
+        // Two readings have no shape: the sentence of the check says all there is.
+        if (measured.X.Length < FewestPoints)
+            yield break;
         var curves = ImmutableArray.CreateBuilder<FigureCurve>();
-        curves.Add(Measured(context, run, isolation, end));
+        curves.Add(measured);
         if (run.Hold is { } hold)
             curves.AddRange(Models(context, hold, isolation));
         var after = run.DecayLimit?.Companion("after");

@@ -2,8 +2,6 @@ using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
-using Commission.Measurement.Uncertainty;
-using Commission.Measurement.Units;
 using Commission.Messages;
 using Commission.Records.Findings;
 
@@ -12,6 +10,9 @@ namespace Commission.Checks.PressureTest;
 /// <summary>Each field joint, the method, and what the method can see. Only this check may speak of grams a year.</summary>
 internal sealed class JointLeakCheck : ICheck
 {
+    // More than these have a row of their own in no record that anybody reads.
+    private const int MostApart = 12;
+
     public string Id => "pressure-test.joint-leak-check";
 
     public string Phase => Phases.PressureTest;
@@ -28,21 +29,39 @@ internal sealed class JointLeakCheck : ICheck
     {
         if (context.Job.PressureTest is not { } test)
             yield break;
+        var alike = test.Joints.GroupBy(Kind).ToDictionary(g => g.Key, g => g.ToList());
         foreach (var joint in test.Joints)
-            yield return Judge(context, joint);
+        {
+            // A long list of joints that were searched alike and showed nothing is one answer; a leak is told by itself.
+            var same = alike[Kind(joint)];
+            if (same.Count <= MostApart || joint.Result.Value == LeakResult.Leak)
+                yield return Judge(context, [joint]);
+            else if (ReferenceEquals(same[0], joint))
+                yield return Judge(context, same);
+        }
+
         if (test.Joints.IsEmpty)
             yield return context.Finding(this).NotEvaluated(PressureTestMessages.SearchNoJoint, PressureTestMessages.SearchNoJointNext, "pressure test: {joints: [{place: …, kind: flare, method: bubble solution, result: none}]}");
     }
 
-    private Finding Judge(CheckContext context, Joint joint)
+    private static (JointKind?, LeakMethod?, LeakResult, double?, string) Kind(Joint joint) =>
+        (joint.Kind?.Value, joint.Method?.Value, joint.Result.Value, joint.Sensitivity?.Value.Si, string.Join('|', joint.With.IsDefault ? [] : joint.With.Select(w => w.Value)));
+
+    private Finding Judge(CheckContext context, List<Joint> joints)
     {
+        var joint = joints[0];
+        var place = new TextValue(string.Join(", ", joints.Select(j => j.Place.Value)));
         var detector = joint.With.IsDefaultOrEmpty ? null : joint.With.Select(w => context.Get<InstrumentKit>().Find(w.Value)).FirstOrDefault(i => i is not null);
         var sensitivity = joint.Sensitivity ?? detector?.Described.Sensitivity;
-        var finding = context.Finding(this, joint.Place.Value)
-            .Use($"{joint.Place.Value}: kind", joint.Kind).Use($"{joint.Place.Value}: method", joint.Method, detector?.Id)
-            .Use($"{joint.Place.Value}: result", joint.Result, detector?.Id).Use($"{joint.Place.Value}: sensitivity", sensitivity, detector?.Id).Use($"{joint.Place.Value}: number", joint.Count);
+        var finding = context.Finding(this, joints.Count == 1 ? joint.Place.Value : context.Present.Text(PressureTestMessages.SearchJoints(joints.Count)));
+        foreach (var each in joints)
+        {
+            finding.Use($"{each.Place.Value}: place", each.Place).Use($"{each.Place.Value}: kind", each.Kind).Use($"{each.Place.Value}: method", each.Method, detector?.Id)
+                .Use($"{each.Place.Value}: result", each.Result, detector?.Id).Use($"{each.Place.Value}: sensitivity", each.Sensitivity ?? sensitivity, detector?.Id).Use($"{each.Place.Value}: number", each.Count);
+        }
+
         if (joint.Result.Value == LeakResult.Leak)
-            return finding.Decide(false).Say(PressureTestMessages.SearchLeak(new(joint.Place.Value))).Next(Help.WhenItFails).Build();
+            return finding.Decide(false).Say(PressureTestMessages.SearchLeak(place)).Next(Help.WhenItFails).Build();
         if (joint.Method is not { } method)
             return finding.NotEvaluated(PressureTestMessages.SearchNoMethod, PressureTestMessages.SearchNoMethodNext, "pressure test: {joints: [{method: bubble solution}]}");
         var isElectronic = method.Value is LeakMethod.Electronic or LeakMethod.ElectronicWithTracer;
@@ -55,8 +74,8 @@ internal sealed class JointLeakCheck : ICheck
             finding.Decide(sensitivity.Value.Si <= limit.Most.Si, context.State(limit));
             Doubt(context, finding, method.Value, detector);
             return finding.Conclude(
-                PressureTestMessages.SearchFoundNoneSensitivity(new(joint.Place.Value), after ? PressureTestMessages.SearchFoundNoneSensitivityAfter.Repair : PressureTestMessages.SearchFoundNoneSensitivityAfter.Nothing, new(method.Text), new(sensitivity.Text)),
-                PressureTestMessages.SearchTooCoarse(new(joint.Place.Value), after ? PressureTestMessages.SearchTooCoarseAfter.Repair : PressureTestMessages.SearchTooCoarseAfter.Nothing, new(method.Text), new(sensitivity.Text)),
+                PressureTestMessages.SearchFoundNoneSensitivity(place, after ? PressureTestMessages.SearchFoundNoneSensitivityAfter.Repair : PressureTestMessages.SearchFoundNoneSensitivityAfter.Nothing, new(method.Text), new(sensitivity.Text)),
+                PressureTestMessages.SearchTooCoarse(place, after ? PressureTestMessages.SearchTooCoarseAfter.Repair : PressureTestMessages.SearchTooCoarseAfter.Nothing, new(method.Text), new(sensitivity.Text)),
                 PressureTestMessages.SearchTooCoarseNext);
         }
 
@@ -66,7 +85,7 @@ internal sealed class JointLeakCheck : ICheck
             finding.Reserve(PressureTestMessages.SearchSensitivityNotWritten);
         if (isElectronic)
             Doubt(context, finding, method.Value, detector);
-        return finding.Say(PressureTestMessages.SearchFoundNone(new(joint.Place.Value), after ? PressureTestMessages.SearchFoundNoneAfter.Repair : PressureTestMessages.SearchFoundNoneAfter.Nothing, new(method.Text)))
+        return finding.Say(PressureTestMessages.SearchFoundNone(place, after ? PressureTestMessages.SearchFoundNoneAfter.Repair : PressureTestMessages.SearchFoundNoneAfter.Nothing, new(method.Text)))
             .Next(PressureTestMessages.SearchSensitivityNotWrittenNext).Build();
     }
 

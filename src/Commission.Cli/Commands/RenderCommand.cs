@@ -4,13 +4,18 @@ using System.Text;
 using System.Xml.Linq;
 using Commission.Cli.Running;
 using Commission.Documents;
-using Commission.Documents.Pictures;
+using Commission.Documents.Media;
 using Commission.Documents.Plots;
 using Commission.Documents.Templates;
 using Commission.Records.Integrity;
 using Commission.Source;
 
 namespace Commission.Cli.Commands;
+
+/// <summary>What a user chooses of the pages.</summary>
+/// <param name="IsAnnexFull">Whether the PDF carries the way to every number.</param>
+/// <param name="KeepsLocation">Whether photos keep what the camera wrote beside them.</param>
+internal readonly record struct PageChoices(bool IsAnnexFull, bool KeepsLocation);
 
 /// <summary><c>commission render JOB… [--out DIR] [--format pdf,html,json]</c>: evaluates and writes the record's files.</summary>
 internal static class RenderCommand
@@ -38,7 +43,8 @@ internal static class RenderCommand
         var template = new Option<string?>("--template") { Description = "Folder with a template of your own (record.liquid).", HelpName = "DIR" };
         var annex = new Option<string>("--annex") { Description = "Annex of the PDF: short, or full with the way to every number (JSON and HTML always have it).", HelpName = "short|full", DefaultValueFactory = _ => "short" };
         annex.AcceptOnlyFromAmong("short", "full");
-        var command = new Command("render", $"Checks job files and writes their records: {RecordFormat.Names.ToUpperInvariant()}.") { jobs, folder, formats, template, annex, shop, asOf };
+        var keepLocation = new Option<bool>("--keep-location") { Description = "Leave in the photos of the record what the camera wrote beside them, the place among it." };
+        var command = new Command("render", $"Checks job files and writes their records: {RecordFormat.Names.ToUpperInvariant()}.") { jobs, folder, formats, template, annex, keepLocation, shop, asOf };
         command.SetAction(parsed =>
         {
             if (!JobRun.TryAsOf(parsed.GetValue(asOf), Environment.GetEnvironmentVariable("SOURCE_DATE_EPOCH"), streams.Error, out var moment))
@@ -67,7 +73,7 @@ internal static class RenderCommand
 
                 var job = same.First();
                 var asked = parsed.GetRequiredValue(formats);
-                worst = Math.Max(worst, Write(job, same.Key, parsed.GetRequiredValue(folder), [.. RecordFormat.All.Where(f => asked.Contains(f.Name, StringComparer.Ordinal))], parsed.GetValue(template), parsed.GetRequiredValue(annex) == "full", streams));
+                worst = Math.Max(worst, Write(job, same.Key, parsed.GetRequiredValue(folder), [.. RecordFormat.All.Where(f => asked.Contains(f.Name, StringComparer.Ordinal))], parsed.GetValue(template), new PageChoices(parsed.GetRequiredValue(annex) == "full", parsed.GetValue(keepLocation)), streams));
             }
 
             return worst;
@@ -75,16 +81,17 @@ internal static class RenderCommand
         return command;
     }
 
-    private static int Write(EvaluatedJob job, string name, string folder, IReadOnlyList<RecordFormat> formats, string? templateFolder, bool isAnnexFull, CommandStreams streams)
+    private static int Write(EvaluatedJob job, string name, string folder, IReadOnlyList<RecordFormat> formats, string? templateFolder, PageChoices choices, CommandStreams streams)
     {
         var templates = templateFolder is null ? TemplateSet.BuiltIn : TemplateFolder.Read(templateFolder);
         var done = RecordDigest.Seal(job.Record);
-        var media = new PageMedia(new FigureShelf(done.Record), PhotoShelf.Empty);
+        var media = new PageMedia(new FigureShelf(done.Record), JobPhotos.Of(done.Record, job.Reading, choices.KeepsLocation));
         XDocument? markup = null;
         if (formats.Any(f => f.Pages != PageKind.None))
         {
             // Figures and markup need nothing of each other: the figures are drawn while the template is rendered.
             _ = Task.Run(() => media.Figures.Draw(narrow: formats.Any(f => f.Pages == PageKind.Screen)));
+            _ = Task.Run(media.Photos.Load);
             var problems = new ProblemList();
             markup = DocumentRenderer.ToMarkup(done.Json, media, templates, problems);
             if (markup is null)
@@ -95,7 +102,7 @@ internal static class RenderCommand
         }
 
         // The formats need nothing of each other.
-        var pages = new RecordPages(name, job.Reading, done, media, markup) { IsAnnexFull = isAnnexFull };
+        var pages = new RecordPages(name, job.Reading, done, media, markup) { IsAnnexFull = choices.IsAnnexFull };
         var files = formats.Select(format => Task.Run(() => format.Write(pages))).ToArray().Select(t => t.GetAwaiter().GetResult()).ToArray();
         OutcomeReport.Write(done.Record, streams.Output);
         Directory.CreateDirectory(folder);

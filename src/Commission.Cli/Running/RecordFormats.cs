@@ -3,7 +3,7 @@ using System.Text;
 using System.Xml.Linq;
 using Commission.Documents;
 using Commission.Documents.Archive;
-using Commission.Documents.Pictures;
+using Commission.Documents.Media;
 using Commission.Documents.Templates;
 using Commission.Jobs;
 using Commission.Records.Integrity;

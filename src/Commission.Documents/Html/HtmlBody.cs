@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Xml.Linq;
 using Commission.Documents.Markup;
-using Commission.Documents.Pictures;
+using Commission.Documents.Media;
 using Commission.Documents.Templates;
 using Commission.Messages;
 

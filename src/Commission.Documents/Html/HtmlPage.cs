@@ -2,7 +2,7 @@ using System.Security.Cryptography;
 using System.Text;
 using System.Text.Json;
 using System.Xml.Linq;
-using Commission.Documents.Pictures;
+using Commission.Documents.Media;
 using Commission.Documents.Templates;
 using Commission.Messages;
 using Commission.Records;

@@ -106,7 +106,9 @@ internal sealed class MarkupCheck(Func<string, bool> hasFigure, Func<string, boo
         CheckNumber(element, "colspan", value => int.TryParse(value, NumberStyles.None, CultureInfo.InvariantCulture, out var n) && n is > 0 and < 100, "a whole number from 1 to 99");
         CheckNumber(element, "give", value => int.TryParse(value, NumberStyles.None, CultureInfo.InvariantCulture, out var n) && n is > 0 and < 100, "a whole number from 1 to 99");
         CheckNumber(element, "instead", value => int.TryParse(value, NumberStyles.None, CultureInfo.InvariantCulture, out var n) && n is > 0 and < 100, "a whole number from 1 to 99");
-        CheckNumber(element, "height", value => double.TryParse(value, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var n) && n is >= 80 and <= 400, "points from 80 to 400");
+        // A figure has axes and labels, which a photo has not.
+        var lowest = Is(element, "figure") ? 80 : 20;
+        CheckNumber(element, "height", value => double.TryParse(value, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var n) && n >= lowest && n <= 400, string.Create(CultureInfo.InvariantCulture, $"points from {lowest} to 400"));
         if (Is(element, "bar"))
         {
             foreach (var place in (ReadOnlySpan<string>)["value", "low", "high"])

@@ -1,5 +1,6 @@
 using Commission.Documents.Archive;
 using Commission.Documents.Fonts;
+using Commission.Documents.Media;
 using Commission.Documents.Pictures;
 using PdfSharp.Drawing;
 using PdfSharp.Pdf;

@@ -1,4 +1,5 @@
 using Commission.Documents.Markup;
+using Commission.Documents.Media;
 using Commission.Documents.Pictures;
 using PdfSharp.Drawing;
 

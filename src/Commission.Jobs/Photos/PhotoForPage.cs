@@ -64,7 +64,7 @@ public static class PhotoForPage
     private static PagePhoto? Kept(Func<Stream> open, int orientation, bool keepLocation)
     {
         using var stream = open();
-        using var source = new PhotoSource(stream, JobFiles.MostOther);
+        using var source = new PhotoSource(stream, PhotoReader.MostBytes);
         if (PhotoReader.Guarded(() => JpegSegments.Copy(source, keepLocation)).Result is not { } copy)
             return null;
         return Decode(() => new MemoryStream(copy, writable: false), new BrightnessRows()) is { PlainJpeg: { } samples } photo
@@ -75,7 +75,7 @@ public static class PhotoForPage
     private static DecodedPhoto? Decode(Func<Stream> open, IPhotoRows? rows)
     {
         using var stream = open();
-        using var source = new PhotoSource(stream, JobFiles.MostOther);
+        using var source = new PhotoSource(stream, PhotoReader.MostBytes);
         return PhotoReader.Decode(source, rows).Photo;
     }
 }

@@ -19,6 +19,9 @@ internal sealed record DecodedPhoto(string Format, int Width, int Height, ExifNo
 /// </summary>
 internal static class PhotoReader
 {
+    /// <summary>The longest file that is read as a photo, bytes.</summary>
+    internal const long MostBytes = 64L * 1024 * 1024;
+
     private const int HeadBytes = 512;
 
     /// <summary>Reads a photo.</summary>

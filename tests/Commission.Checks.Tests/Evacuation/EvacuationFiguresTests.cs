@@ -51,12 +51,16 @@ public sealed class EvacuationFiguresTests
     }
 
     [Fact]
-    public void Two_levels_by_hand_are_marks_with_U()
+    public void Two_levels_by_hand_have_no_shape_to_draw() =>
+        Assert.Empty(new HoldFigure().Figures(Context(Job($"{Placed}\nlevels:\n  - {{at: \"10:25\", pressure: 320 micron, isolated: yes}}\n  - {{at: \"10:36\", pressure: 410 micron}}"))));
+
+    [Fact]
+    public void Levels_by_hand_are_marks_with_U()
     {
-        var yaml = Job($"{Placed}\nlevels:\n  - {{at: \"10:25\", pressure: 320 micron, isolated: yes}}\n  - {{at: \"10:36\", pressure: 410 micron}}");
+        var yaml = Job($"{Placed}\nlevels:\n  - {{at: \"10:25\", pressure: 320 micron, isolated: yes}}\n  - {{at: \"10:30\", pressure: 380 micron}}\n  - {{at: \"10:36\", pressure: 410 micron}}");
         Assert.Empty(new PullDownFigure().Figures(Context(yaml)));
         var curve = Assert.Single(Assert.Single(new HoldFigure().Figures(Context(yaml))).Curves);
-        Assert.Equal([320.0, 410.0], curve.Y.Select(y => Math.Round(y!.Value, 6)));
+        Assert.Equal([320.0, 380.0, 410.0], curve.Y.Select(y => Math.Round(y!.Value, 6)));
         // 10 % of 320 as a rectangle with k = 2: 37 micron.
         Assert.Equal(320 - 36.95, curve.YLow[0]!.Value, 0.1);
     }

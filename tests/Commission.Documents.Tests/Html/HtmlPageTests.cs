@@ -3,7 +3,7 @@ using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using Commission.Documents.Html;
 using Commission.Documents.Markup;
-using Commission.Documents.Pictures;
+using Commission.Documents.Media;
 using Commission.Documents.Plots;
 using Commission.Documents.Tests.Plots;
 using Commission.Records;

@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text;
-using Commission.Documents.Pictures;
+using Commission.Documents.Media;
 using Commission.Documents.Plots;
 using Commission.Documents.Templates;
 using Commission.Records.Json;

@@ -1,5 +1,5 @@
 using Commission.Documents.Archive;
-using Commission.Documents.Pictures;
+using Commission.Documents.Media;
 using Commission.Documents.Plots;
 using Commission.Documents.Templates;
 using Commission.Records;

@@ -43,6 +43,7 @@ internal static class SampleRecord
                 Failed = [new FailedCheck("Vacuum hold", "1141 ± 26 micron", "at most 1000 micron after 10 min", 21)],
                 Figures = [.. SampleFigures.All().Select(f => f.Id).Take(2)],
                 Units = [new LabelValue("Outdoor unit", "Test OC-36 serial 1"), new LabelValue("Indoor unit", "Test IC-36 serial 2")],
+                Parties = [new LabelValue("Site", "4 Test Lane"), new LabelValue("Installer", "Test Cooling")],
                 NearLimit = [27],
                 Owner = ["Split, R-454B; worked on 2026-06-18.", "Keep this record."],
                 Danger = "Flammable refrigerant (safety group A2L): only people trained and licensed for it may open this circuit.",

@@ -429,10 +429,12 @@ shape-source-next =
 
 # $behind (choice: charged-unit, other) - what lies beyond the section under vacuum
 shape-water-next =
-    1. Blow the lines through with dry nitrogen, both ends open, until no water comes (where there is one port, undo the flares of the lines, remake them and repeat the nitrogen hold){ $behind ->
+    Blow the lines through with dry nitrogen, both ends open, until no water comes (where there is one port, undo the flares of the lines, remake them and repeat the nitrogen hold){ $behind ->
         [charged-unit] ; the service valves of the charged unit stay shut
        *[other] {""}
-    }. 2. Warm the coldest parts. 3. Change the oil of the pump, pull down, break with dry nitrogen twice at least, and hold again, until the level at the end of the hold stays low.
+    }.
+    Warm the coldest parts.
+    Change the oil of the pump, pull down, break with dry nitrogen twice at least, and hold again, until the level at the end of the hold stays low.
 
 shape-both-next = Water and a leak may both be in it. Break with dry nitrogen, pull down and hold again: what was water shrinks. What stays is searched for under nitrogen pressure.
 shape-falling-next = Read the temperature of the coldest part at both ends and hold again.

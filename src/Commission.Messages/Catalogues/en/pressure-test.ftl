@@ -70,6 +70,13 @@ settled-not-written = how long the gas had rested is not written
 settled-not-written-next = Take from the crew's notes how long the nitrogen had rested before the first reading.
 hold-ends-not-read-next = Read pressure and pipe temperature, with the time, when the hold begins and when it ends.
 hold-times-unlike-next = Take the clock time from the crew's notes, for the start of the filling or for all readings.
+# $joints (count) - joints that were searched alike
+search-joints =
+    { $joints ->
+        [one] one joint
+       *[other] { $joints } joints
+    }
+
 # $place (text) - where the joint is
 search-leak = A leak at { $place }.
 

@@ -1,7 +1,7 @@
 using System.Collections.Concurrent;
 using Commission.Documents.Plots;
 
-namespace Commission.Documents.Pictures;
+namespace Commission.Documents.Media;
 
 /// <summary>A photo as pages carry it: small enough for paper, without what the camera wrote beside it.</summary>
 /// <param name="Jpeg">The JPEG as it goes into a PDF, which knows no turning of its own.</param>
@@ -21,6 +21,12 @@ public sealed record EmbeddedPhoto(ReadOnlyMemory<byte> Jpeg, int Width, int Hei
 /// <summary>The photos of a record, each made ready when a page asks for it, and once. May be asked by several threads.</summary>
 public sealed class PhotoShelf
 {
+    /// <summary>Width of the box that a photo is made ready for, pixels: a third of the text at 200 to the inch.</summary>
+    public const int BoxWidth = 447;
+
+    /// <summary>Height of that box, pixels: of a photo taken across.</summary>
+    public const int BoxHeight = BoxWidth * 3 / 4;
+
     private readonly HashSet<string> _files;
     private readonly Func<string, EmbeddedPhoto>? _load;
     private readonly ConcurrentDictionary<string, Lazy<EmbeddedPhoto>> _ready = new(StringComparer.Ordinal);
