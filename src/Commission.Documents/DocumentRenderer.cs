@@ -24,9 +24,6 @@ public sealed record RenderedDocument(byte[] Bytes, int Pages);
 /// </summary>
 public static class DocumentRenderer
 {
-    // Enough to tell two records apart at a glance; the whole digest stands among the sources.
-    internal const int DigitsOfSeal = 12;
-
     /// <summary>Renders the markup that both kinds of pages are made from.</summary>
     /// <param name="json">The sealed record as UTF-8 JSON: what templates see.</param>
     /// <param name="media">The figures and photos of the same record.</param>
@@ -81,7 +78,7 @@ public static class DocumentRenderer
             string.Join(" · ", new[] { header.Id, header.Revision is { } revision ? Say(PagesMessages.RevisionShort(revision.Number)) : "", header.Issued }.Where(part => part.Length > 0)),
             Say(PagesMessages.RecordHead(new(header.Site))),
             header.Date,
-            record.Digest.Length < DigitsOfSeal ? record.Program : Say(PagesMessages.Seal(new(record.Digest[..DigitsOfSeal]), new(record.Program))),
+            PageWords.Seal(record),
             (page, pages) => Say(PagesMessages.PageOf(page, pages)));
 
         string Say(Message message) => PageWords.Text(message, record.Language);

@@ -50,10 +50,8 @@ internal static class HtmlPage
 
     private static void WriteFoot(HtmlText page, CommissioningRecord record)
     {
-        var seal = record.Digest.Length >= DocumentRenderer.DigitsOfSeal ? PagesMessages.Seal(new(record.Digest[..DocumentRenderer.DigitsOfSeal]), new(record.Program)) : Message.Plain(record.Program);
-        page.Raw("<footer><p>");
-        var parts = new[] { PagesMessages.FootJob(new(record.Header.Id)), seal, PagesMessages.FootAsOf(new(record.AsOf)) };
-        page.Text(string.Join(" · ", parts.Select(part => PageWords.Text(part, record.Language)))).Raw("</p></footer>\n");
+        var parts = new[] { PageWords.Text(PagesMessages.FootJob(new(record.Header.Id)), record.Language), PageWords.Seal(record), PageWords.Text(PagesMessages.FootAsOf(new(record.AsOf)), record.Language) };
+        page.Raw("<footer><p>").Text(string.Join(" · ", parts)).Raw("</p></footer>\n");
     }
 
     // What the script says, by the names it has there; the encoder leaves no sign that could end the element.

@@ -16,11 +16,18 @@ internal static class PageWords
     public const string Filter = "say";
 
     private const string Phase = "pages";
+    private const int DigitsOfSeal = 12;
 
     /// <summary>A message as text.</summary>
     /// <param name="message">The message.</param>
     /// <param name="language">Code of the record's language.</param>
     public static string Text(Message message, string language) => RecordWords.Text(message, Language.Find(language) ?? Language.English);
+
+    /// <summary>The first digits of a record's digest, enough to tell two records apart at a glance, and the program; without a digest the program alone.</summary>
+    /// <param name="record">The record.</param>
+    public static string Seal(CommissioningRecord record) => record.Digest.Length < DigitsOfSeal
+        ? record.Program
+        : Text(PagesMessages.Seal(new(record.Digest[..DigitsOfSeal]), new(record.Program)), record.Language);
 
     /// <summary>The filter.</summary>
     /// <exception cref="FormatException">There is no such message, or a value of it is missing.</exception>

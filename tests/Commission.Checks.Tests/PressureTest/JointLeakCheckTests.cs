@@ -1,5 +1,4 @@
 using System.Globalization;
-using Commission.Checks.Tests.Jobs;
 using Commission.Measurement.Decisions;
 using Commission.Records.Findings;
 using Xunit;
