@@ -29,6 +29,31 @@ public class ExamplePagesTests(Chromium chromium) : IClassFixture<Chromium>
     [Fact]
     public Task A_page_has_no_violation_and_fits_a_telephone() => Look("tarn-lane", 360, ColorScheme.Light);
 
+    /// <summary>On a telephone the answer and its proof come before the way to every number: twelve screens at most (the project's own budget).</summary>
+    [Theory]
+    [InlineData("tarn-lane")]
+    [InlineData("compressor-replacement")]
+    public async Task The_annex_begins_after_twelve_screens_of_a_telephone_at_most(string example)
+    {
+        const int Height = 800;
+        var page = await chromium.Open(360, Height, file: Page(example));
+        var top = await page.EvaluateAsync<double>("document.getElementById('numbers').getBoundingClientRect().top + scrollY");
+        Assert.InRange(top / Height, 3, 12);
+        await page.Context.CloseAsync();
+    }
+
+    /// <summary>Whoever prints the page gets what is unfolded, not every trace.</summary>
+    [Fact]
+    public async Task Printing_leaves_folds_closed()
+    {
+        var page = await chromium.Open(1280, 900, file: Page("tarn-lane"));
+        await page.EvaluateAsync("document.querySelector('details.trace').open = true");
+        await page.EmulateMediaAsync(new PageEmulateMediaOptions { Media = Media.Print });
+        await page.EvaluateAsync("dispatchEvent(new Event('beforeprint'))");
+        Assert.Equal(1, await page.EvaluateAsync<int>("document.querySelectorAll('details.trace[open]').length"));
+        await page.Context.CloseAsync();
+    }
+
     private async Task Look(string example, int width, ColorScheme scheme)
     {
         var page = await chromium.Open(width, 900, scheme, file: Page(example));
@@ -48,10 +73,12 @@ public class ExamplePagesTests(Chromium chromium) : IClassFixture<Chromium>
         var folder = Directory.CreateTempSubdirectory("commission-example-").FullName;
         using var output = new StringWriter();
         using var error = new StringWriter();
-        var exit = CommissionProgram.Run(["render", Path.Combine(Root(), "examples", example, "job.yaml"), "--out", folder], output, error);
+        var exit = CommissionProgram.Run(["render", Job(example), "--out", folder], output, error);
         Assert.True(exit is 0 or 1, error.ToString()); // 1: not accepted or incomplete, which an example may be
         return Assert.Single(Directory.GetFiles(folder, "*.html"));
     }
+
+    internal static string Job(string example) => Path.Combine(Root(), "examples", example, "job.yaml");
 
     private static string Root()
     {

@@ -90,7 +90,8 @@ internal static class RenderCommand
         if (formats.Any(f => f.Pages != PageKind.None))
         {
             // Figures and markup need nothing of each other: the figures are drawn while the template is rendered.
-            _ = Task.Run(() => media.Figures.Draw(narrow: formats.Any(f => f.Pages == PageKind.Screen)));
+            if (formats.Any(f => f.Pages == PageKind.Screen))
+                _ = Task.Run(media.Figures.DrawForScreens);
             _ = Task.Run(media.Photos.Load);
             var problems = new ProblemList();
             markup = DocumentRenderer.ToMarkup(done.Json, media, templates, problems);

@@ -53,13 +53,13 @@ internal static class PlotCatalogue
 }
 
 /// <summary>
-/// The figures of a record, each drawn once for each width, when it is first asked for. Several threads may ask: the page of one waits
+/// The figures of a record, each drawn once for each size, when it is first asked for. Several threads may ask: the page of one waits
 /// for the figure that another is drawing, and what is drawn does not depend on who draws it.
 /// </summary>
 public sealed class FigureShelf
 {
     private readonly Dictionary<string, FigureData> _data;
-    private readonly ConcurrentDictionary<(string Id, double Width), Lazy<Picture>> _drawn = new();
+    private readonly ConcurrentDictionary<(string Id, double Width, double Height), Lazy<Picture>> _drawn = new();
 
     /// <summary>Takes the figures of a record; draws none.</summary>
     /// <param name="record">The record.</param>
@@ -69,26 +69,25 @@ public sealed class FigureShelf
         _data = record.Figures.ToDictionary(figure => figure.Id, StringComparer.Ordinal);
     }
 
-    /// <summary>Draws everything ahead, for a program that has a processor to spare while the templates are rendered.</summary>
-    /// <param name="narrow">True to draw the variants for telephones too, which only a web page has.</param>
-    public void Draw(bool narrow)
+    /// <summary>Draws ahead what a web page shows, for a program that has a processor to spare while the templates are rendered. Paper asks for sizes of its own.</summary>
+    public void DrawForScreens()
     {
         foreach (var id in _data.Keys)
+        {
             _ = Figure(id, PictureSize.FullWidth);
-        if (!narrow)
-            return;
-        foreach (var id in _data.Keys)
             _ = Figure(id, PictureSize.NarrowWidth);
+        }
     }
 
     internal bool Has(string id) => _data.ContainsKey(id);
 
     internal FigureData Data(string id) => _data[id];
 
-    internal Picture Figure(string id, double width) =>
-        _drawn.GetOrAdd((id, width), static (key, shelf) => new Lazy<Picture>(() => shelf.Drawn(key.Id, key.Width)), this).Value;
+    /// <summary>The height that suits a figure at a width.</summary>
+    internal double Height(string id, double width) => PlotCatalogue.SizeFor(_data[id], width).Height;
 
-    internal Picture Figure(string id, double width, double height) => PlotCatalogue.Draw(_data[id], new PictureSize(width, height));
+    internal Picture Figure(string id, double width) => Figure(id, width, Height(id, width));
 
-    private Picture Drawn(string id, double width) => PlotCatalogue.Draw(_data[id], PlotCatalogue.SizeFor(_data[id], width));
+    internal Picture Figure(string id, double width, double height) =>
+        _drawn.GetOrAdd((id, width, height), static (key, data) => new Lazy<Picture>(() => PlotCatalogue.Draw(data[key.Id], new PictureSize(key.Width, key.Height))), _data).Value;
 }

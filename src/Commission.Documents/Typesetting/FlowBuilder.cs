@@ -342,7 +342,9 @@ internal sealed class FlowBuilder(FlowContext context, double width, TextStyle t
     {
         var id = element.Attribute("data-plot")!.Value;
         var data = context.Media.Figures.Data(id);
-        var figure = element.Attribute("height") is { } height ? context.Media.Figures.Figure(id, width, double.Parse(height.Value, CultureInfo.InvariantCulture)) : context.Media.Figures.Figure(id, width);
+        var figures = context.Media.Figures;
+        var height = element.Attribute("height") is { } stated ? double.Parse(stated.Value, CultureInfo.InvariantCulture) : figures.Height(id, width);
+        var figure = figures.Figure(id, width, height * context.FigureScale);
         var caption = MarkupClass.Has(element, "bare") ? InlineReader.Titled(data.Title.TrimEnd('.'), "", Look.NoteText) : element.Element("figcaption") is { } own ? InlineReader.Read(own, Look.NoteText) : InlineReader.Titled(data.Title.TrimEnd('.'), data.Caption, Look.NoteText);
         Add(new FigureSlab(figure, data.AltText) { SpaceBefore = 6, SpaceAfter = 2, KeepWithNext = !caption.IsEmpty });
         Paragraph(caption, "P", new ParagraphSetting(0, 6));
@@ -354,6 +356,7 @@ internal sealed class FlowBuilder(FlowContext context, double width, TextStyle t
         if (context.Media.Photos.Photo(element.Attribute("file")!.Value) is not { } photo)
             return;
         var highest = element.Attribute("height") is { } height ? double.Parse(height.Value, CultureInfo.InvariantCulture) : width * 3 / 4;
+        highest *= context.FigureScale;
         var shown = Math.Min(width, highest * photo.Proportion);
         Add(new PhotoSlab(photo, element.Attribute("alt")!.Value, shown, toTheRight ? width - shown : 0) { SpaceBefore = 4, SpaceAfter = 2, KeepWithNext = true });
     }

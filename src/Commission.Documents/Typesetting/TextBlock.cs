@@ -169,7 +169,7 @@ internal sealed class TextBlock
         return false;
     }
 
-    // "12.9 ± 1.5 °F" and "10 min" stay together.
+    // "12.9 ± 1.5 °F", "10 min" and "7 lb 9.9 oz" stay together.
     private bool IsGlue(int i)
     {
         if (i == 0 || i + 1 >= _text.Length)
@@ -178,6 +178,8 @@ internal sealed class TextBlock
         if (next is '°' or '%' or '±' or 'µ' or 'Ω')
             return true;
         var before = _text[i - 1];
+        if (char.IsAsciiDigit(next) && i >= 3 && _text.AsSpan(i - 3, 3) is " lb")
+            return true;
         if (before is '±' or '≤' or '≥' or '△' or '▲' or '✓' or '✗' or '□')
             return true;
         if (!char.IsAsciiDigit(before))

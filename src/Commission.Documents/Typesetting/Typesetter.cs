@@ -14,7 +14,7 @@ internal static class Typesetter
     /// <returns>The number of pages.</returns>
     public static int Set(PdfDocument document, XDocument markup, FlowContext context, PageFormat format, PageFurniture furniture)
     {
-        var placed = FirstPage.Place(markup.Root!, context, format) ?? Paginator.Place(FlowBuilder.Build(context, markup.Root!, PageFormat.TextWidth, Look.BodyText), format, firstPage: 0);
+        var placed = FirstPage.Place(markup.Root!, context, format) ?? LastPage.Place(scale => FlowBuilder.Build(context with { FigureScale = scale }, markup.Root!, PageFormat.TextWidth, Look.BodyText), format, firstPage: 0);
         var pages = placed.Count == 0 ? 1 : placed[^1].Page + 1;
         var manager = UAManager.ForDocument(document);
         manager.SetDocumentLanguage(markup.Root!.Attribute("lang")?.Value ?? "en");
@@ -75,7 +75,7 @@ internal sealed class FirstPage
     private List<PlacedSlab> Place()
     {
         Fit();
-        var behind = Paginator.Place(Slabs(_rest), _format, firstPage: 1);
+        var behind = LastPage.Place(scale => Slabs(_rest, scale), _format, firstPage: 1);
         var page = Paginator.Place(Slabs(Numbered(PagePlace.Of(behind, _format))), _format, firstPage: 0);
         if (page is [.., { Page: > 0 and var more }])
         {
@@ -102,12 +102,12 @@ internal sealed class FirstPage
         }
     }
 
-    private IReadOnlyList<Slab> Slabs(XElement part)
+    private IReadOnlyList<Slab> Slabs(XElement part, double figureScale = 1)
     {
         var edition = new XElement(part);
         foreach (var element in edition.Descendants().Where(element => (element.Attribute("give") is { } give && _given.Contains(give.Value)) || (element.Attribute("instead") is { } instead && !_given.Contains(instead.Value))).ToList())
             element.Remove();
-        return FlowBuilder.Build(_context, edition, PageFormat.TextWidth, Look.BodyText);
+        return FlowBuilder.Build(_context with { FigureScale = figureScale }, edition, PageFormat.TextWidth, Look.BodyText);
     }
 
     private XElement Numbered(Dictionary<string, PagePlace> places)
@@ -121,6 +121,35 @@ internal sealed class FirstPage
     }
 
     private static double HeightOf(XElement figure) => figure.Attribute("height") is { } height ? double.Parse(height.Value, CultureInfo.InvariantCulture) : 0;
+}
+
+/// <summary>Sees to it that no page is begun for a few lines: figures and photos grow a little smaller where that saves the last one.</summary>
+internal static class LastPage
+{
+    private const double FewLines = 0.16;
+    private static readonly double[] Scales = [0.94, 0.88, 0.8, 0.72];
+
+    /// <summary>Places a flow.</summary>
+    /// <param name="flow">Its slabs, with figures and photos at a share of their height.</param>
+    /// <param name="format">The paper.</param>
+    /// <param name="firstPage">Number of the page they begin on, from 0.</param>
+    public static List<PlacedSlab> Place(Func<double, IReadOnlyList<Slab>> flow, PageFormat format, int firstPage)
+    {
+        var placed = Paginator.Place(flow(1), format, firstPage);
+        if (placed is not [.., var last] || last.Page == firstPage || Share(last, format) > FewLines)
+            return placed;
+        foreach (var scale in Scales)
+        {
+            var closer = Paginator.Place(flow(scale), format, firstPage);
+            if (closer[^1].Page < last.Page)
+                return closer;
+        }
+
+        return placed;
+    }
+
+    // How far down its page the last slab reaches.
+    private static double Share(PlacedSlab last, PageFormat format) => (last.Y + last.Slab.Height - PageFormat.Top(last.Page)) / format.TextHeight;
 }
 
 /// <summary>Builds the outline from headings: sections open, what is below them folded.</summary>
@@ -149,4 +178,8 @@ internal sealed class OutlineWriter(PdfDocument document, PageFormat format)
 /// <summary>What the flow needs to know beside the markup.</summary>
 /// <param name="Media">Figures and photos of the record.</param>
 /// <param name="PageHeight">Room for text on a page, in points.</param>
-internal sealed record FlowContext(PageMedia Media, double PageHeight);
+internal sealed record FlowContext(PageMedia Media, double PageHeight)
+{
+    /// <summary>Share of their height at which figures and photos are set.</summary>
+    public double FigureScale { get; init; } = 1;
+}

@@ -4,6 +4,7 @@ using System.Xml.Linq;
 using Commission.Documents.Html;
 using Commission.Documents.Markup;
 using Commission.Documents.Media;
+using Commission.Documents.Pictures;
 using Commission.Documents.Plots;
 using Commission.Documents.Tests.Plots;
 using Commission.Records;

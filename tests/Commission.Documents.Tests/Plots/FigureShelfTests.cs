@@ -10,14 +10,14 @@ namespace Commission.Documents.Tests.Plots;
 public sealed class FigureShelfTests
 {
     [Fact]
-    public void A_figure_is_drawn_once_for_each_width_whoever_asks()
+    public void A_figure_is_drawn_once_for_each_size_whoever_asks()
     {
         var record = SampleRecord.Full;
         var shelf = new FigureShelf(record);
         var id = record.Figures[0].Id;
         var seen = new Picture[8];
         Parallel.For(0, seen.Length, i => seen[i] = shelf.Figure(id, i % 2 == 0 ? PictureSize.FullWidth : PictureSize.NarrowWidth));
-        shelf.Draw(narrow: true);
+        shelf.DrawForScreens();
         for (var i = 0; i < seen.Length; i++)
             Assert.Same(seen[i % 2], seen[i]);
         Assert.Same(seen[0], shelf.Figure(id, PictureSize.FullWidth));

@@ -40,6 +40,7 @@ public sealed class TextBlockTests
     [Theory]
     [InlineData("12.9 ± 1.5 °F", "12.9 ± 1.5 °F")]
     [InlineData("held for 10 min at 5 psig", "held|for|10 min|at|5 psig")]
+    [InlineData("7 lb 9.92 oz in all", "7 lb 9.92 oz|in|all")]
     [InlineData("one two", "one|two")]
     [InlineData("see finding\u00a012", "see|finding 12")]
     [InlineData("2026-06-18 was dry", "2026-06-18|was|dry")]
