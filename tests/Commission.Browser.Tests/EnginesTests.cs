@@ -7,40 +7,42 @@ using Xunit;
 namespace Commission.Browser.Tests;
 
 /// <summary>
-/// Two programs that share no code, poppler's pdftoppm and MuPDF's mutool, draw the pages of a record alike. Compared by the mean grey of small squares, so that
+/// Two programs that share no code, poppler's pdftoppm and MuPDF's mutool, draw the pages of a record alike. Compared after a blur, so that
 /// edges may differ and nothing may be missing. Skipped where the tools are not on the machine.
 /// </summary>
 public class EnginesTests(Chromium chromium) : IClassFixture<Chromium>
 {
-    // Of black to white. Measured on all examples; a lost line of small text makes 0.2 and more.
-    private const double MostOfASquare = 0.12;
+    // Of black to white, after a blur of 5 pixels at 72 to the inch: edges and baselines may lie half a pixel apart. Measured 0.02 to 0.063; a lost line of small text makes 0.082.
+    private const double MostDifference = 0.07;
 
     private const string Difference = """
         async ([first, second]) => {
+          const [width, height] = [612, 792];
           const load = async data => {
             const image = new Image();
             image.src = "data:image/png;base64," + data;
             await image.decode();
-            const canvas = document.createElement("canvas");
-            [canvas.width, canvas.height] = [595, 770];
-            const ink = canvas.getContext("2d", { willReadFrequently: true });
-            ink.fillStyle = "#fff";
-            ink.fillRect(0, 0, canvas.width, canvas.height);
-            ink.drawImage(image, 0, 0, canvas.width, canvas.height);
-            return ink.getImageData(0, 0, canvas.width, canvas.height).data;
+            const plain = new OffscreenCanvas(width, height).getContext("2d");
+            plain.fillStyle = "#fff";
+            plain.fillRect(0, 0, width, height);
+            plain.drawImage(image, 0, 0, width, height);
+            // mutool hangs a flag of its own, bright red, on a signature field that nobody signed.
+            const pixels = plain.getImageData(0, 0, width, height);
+            for (let i = 0; i < pixels.data.length; i += 4)
+              if (pixels.data[i] > 200 && pixels.data[i] - pixels.data[i + 2] > 50) pixels.data.fill(255, i, i + 3);
+            plain.putImageData(pixels, 0, 0);
+            // The code in the corner is nothing but edges, which each program softens in its own way.
+            plain.fillRect(490, 24, 100, 90);
+            const soft = new OffscreenCanvas(width, height).getContext("2d");
+            soft.filter = "grayscale(1) blur(5px)";
+            soft.drawImage(plain.canvas, 0, 0);
+            return soft.getImageData(0, 0, width, height).data;
           };
           const [a, b] = [await load(first), await load(second)];
           let most = 0;
-          for (let top = 0; top < 770; top += 14) {
-            for (let left = 0; left < 595; left += 17) {
-              let sum = 0;
-              for (let y = top; y < top + 14; y++)
-                for (let x = left; x < left + 17; x++)
-                  for (let c = 0; c < 3; c++)
-                    sum += a[4 * (595 * y + x) + c] - b[4 * (595 * y + x) + c];
-              most = Math.max(most, Math.abs(sum) / (14 * 17 * 3 * 255));
-            }
-          }
+          for (let y = 12; y < height - 12; y++)
+            for (let x = 12; x < width - 12; x++)
+              most = Math.max(most, Math.abs(a[4 * (width * y + x)] - b[4 * (width * y + x)]) / 255);
           return most;
         }
         """;
@@ -60,7 +62,7 @@ public class EnginesTests(Chromium chromium) : IClassFixture<Chromium>
             Assert.InRange(CommissionProgram.Run(["render", ExamplePagesTests.Job(example), "--out", folder, "--format", "pdf"], output, output), 0, 1);
         var pdf = Assert.Single(Directory.GetFiles(folder, "*.pdf"));
         Run("pdftoppm", "-r", "72", "-png", pdf, Path.Combine(folder, "one"));
-        Run("mutool", "draw", "-q", "-r", "72", "-o", Path.Combine(folder, "two-%d.png"), pdf);
+        Run("mutool", "draw", "-q", "-N", "-r", "72", "-o", Path.Combine(folder, "two-%d.png"), pdf);
         var first = Directory.GetFiles(folder, "one*.png").Order(StringComparer.Ordinal).ToList();
         Assert.InRange(first.Count, 2, 12);
         var page = await chromium.Open();
@@ -68,7 +70,7 @@ public class EnginesTests(Chromium chromium) : IClassFixture<Chromium>
         {
             var second = Path.Combine(folder, string.Create(CultureInfo.InvariantCulture, $"two-{i + 1}.png"));
             var most = await page.EvaluateAsync<double>(Difference, new[] { Convert.ToBase64String(await File.ReadAllBytesAsync(first[i], TestContext.Current.CancellationToken)), Convert.ToBase64String(await File.ReadAllBytesAsync(second, TestContext.Current.CancellationToken)) });
-            Assert.True(most <= MostOfASquare, string.Create(CultureInfo.InvariantCulture, $"{example}, page {i + 1}: a square differs by {most:0.000}"));
+            Assert.True(most <= MostDifference, string.Create(CultureInfo.InvariantCulture, $"{example}, page {i + 1}: a place differs by {most:0.000}"));
         }
 
         await page.Context.CloseAsync();
@@ -79,7 +81,7 @@ public class EnginesTests(Chromium chromium) : IClassFixture<Chromium>
 
     private static void Run(string program, params string[] arguments)
     {
-        using var process = Process.Start(new ProcessStartInfo(program, arguments) { RedirectStandardError = true })!;
+        using var process = Process.Start(new ProcessStartInfo(program, arguments) { RedirectStandardError = true, UseShellExecute = false })!;
         var said = process.StandardError.ReadToEnd();
         process.WaitForExit();
         Assert.True(process.ExitCode == 0 && said.Length == 0, $"{program}: {said}");

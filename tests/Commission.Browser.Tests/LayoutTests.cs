@@ -48,6 +48,7 @@ public class LayoutTests(Chromium chromium) : IClassFixture<Chromium>
 
         static async Task<(int Wrong, bool Right)> Shown(IPage page, bool wide = false)
         {
+            await page.EvaluateAsync("document.querySelectorAll('details.fold').forEach(d => { d.open = true; })");
             var counts = await page.EvaluateAsync<int[]>("() => ['wide', 'narrow'].map(name => [...document.querySelectorAll('figure:not(.bare) .plot.' + name)].filter(p => p.checkVisibility()).length)");
             return wide ? (counts[1], counts[0] >= 5) : (counts[0], counts[1] >= 5);
         }

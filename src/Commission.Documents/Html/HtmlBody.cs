@@ -161,7 +161,21 @@ internal sealed class HtmlBody(PageMedia media, HtmlContents contents, string la
         }
 
         _page.Raw("<section").Raw(Attributes(element)).Raw(">");
-        Inside(element);
+        if (MarkupClass.Has(element, "fold") && element.Elements().FirstOrDefault() is { } title && title.Name.LocalName is "h1" or "h2" or "h3")
+        {
+            // Open, so that nothing is hidden where no script runs; the script folds it on a telephone.
+            _page.Raw("<details class=\"fold\" open><summary>");
+            Heading(title);
+            _page.Raw("</summary>");
+            foreach (var child in element.Elements().Skip(1))
+                Element(child);
+            _page.Raw("</details>");
+        }
+        else
+        {
+            Inside(element);
+        }
+
         _page.Raw("</section>");
     }
 

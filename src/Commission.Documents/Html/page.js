@@ -60,13 +60,21 @@
     }
     document.querySelector(".trace").before(tools);
   }
+  // On a telephone the parts behind page 1 are folded under their headings.
+  if (matchMedia("(max-width: 40rem)").matches) all(document, "details.fold").forEach(part => { part.open = false; });
   const reveal = () => {
     const target = location.hash.length > 1 && document.getElementById(decodeURIComponent(location.hash.slice(1)));
-    const trace = target && target.closest("details.trace");
-    if (trace && !trace.open) {
-      trace.open = true;
-      target.scrollIntoView();
+    let folded = false;
+    for (let part = target && target.closest("details"); part; part = part.parentElement.closest("details")) {
+      folded ||= !part.open;
+      part.open = true;
     }
+    const inside = target && target.querySelector(":scope > details.fold");
+    if (inside && !inside.open) {
+      inside.open = true;
+      folded = true;
+    }
+    if (folded) target.scrollIntoView();
   };
   addEventListener("hashchange", reveal);
   reveal();

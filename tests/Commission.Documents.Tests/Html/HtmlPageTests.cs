@@ -68,6 +68,14 @@ public partial class HtmlPageTests
     }
 
     [Fact]
+    public void A_part_that_folds_on_a_telephone_is_open_where_no_script_runs()
+    {
+        var page = Page("<body><h1>x</h1><section id=\"air\" class=\"fold\"><h2>Air</h2><p>dry</p></section><section class=\"fold\"><p>no heading</p></section></body>");
+        Assert.Contains("<section id=\"air\" class=\"fold\"><details class=\"fold\" open><summary><h2>Air</h2></summary><p>dry</p></details></section>", page, StringComparison.Ordinal);
+        Assert.Contains("<section class=\"fold\"><p>no heading</p></section>", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Values_at_the_pointer_are_json_that_cannot_end_its_element()
     {
         var curve = FigureSamples.HoldTwoReadings();
