@@ -167,7 +167,9 @@ internal static class KeyRows
                 return One(CertificateMessages.RowTest, Phases.PressureTest, "pressure-test.level");
             var measured = time?.Measured is { } held ? Text(CertificateMessages.HeldFor(new(pressure.Text), new(held.Text))) : pressure.Text;
             var limits = levels.Where(f => f.Limits.Length > 0).Select(f => f.Verdict == Verdict.Information ? Text(CertificateMessages.UsualLimit(new(f.Limits[0].Text))) : f.Limits[0].Text);
-            return Row(CertificateMessages.RowTest, measured, string.Join("; ", limits.Append(Limits(time)).Where(l => l.Length > 0)), worst);
+            var row = Row(CertificateMessages.RowTest, measured, string.Join("; ", limits.Append(Limits(time)).Where(l => l.Length > 0)), worst);
+            // Below what is usual nobody fails it, and it is no plain pass either.
+            return level.Verdict == Verdict.Information && worst.Verdict is (Verdict.Pass or Verdict.PassWithinUncertainty) ? row with { Verdict = null, Word = Text(CertificateMessages.BelowUsual) } : row;
         }
 
         public KeyRow Hold()
@@ -185,7 +187,7 @@ internal static class KeyRows
                 return Row(CertificateMessages.RowCharge, total is null ? added.Text : Text(CertificateMessages.AddedAndTotal(new(added.Text), new(total))), Limits(weighed), weighed);
             // A charge that nobody weighed is what the nameplate says, which is no measurement.
             var row = One(CertificateMessages.RowCharge, Phases.Charge, "charge.by-weight");
-            return row.Measured.Length == 0 && total is not null ? row with { Measured = Text(IsWeighed ? CertificateMessages.TotalOnly(new(total)) : CertificateMessages.TotalNotWeighed(new(total))) } : row;
+            return row.Measured.Length == 0 && total is not null ? row with { Limit = "", Measured = Text(IsWeighed ? CertificateMessages.TotalOnly(new(total)) : CertificateMessages.TotalNotWeighed(new(total))) } : row;
         }
 
         /// <summary>The gravest finding of the first of these checks that was judged.</summary>
@@ -219,7 +221,13 @@ internal static class KeyRows
         }
 
         private KeyRow None(Message label, string phase, string[] checks) =>
-            new(Text(label), "", "", null, Text(checks.Any(_missing.Contains) || _missing.Any(m => CheckCatalogue.Find(m)?.Phase == phase && checks.Length == 0) ? CertificateMessages.NotShown : CertificateMessages.NotDone), null);
+            new(Text(label), "", "", null, Text(Why(phase, checks)), null);
+
+        // Asked for and not shown; read and not judged; or no part of this visit.
+        private Message Why(string phase, string[] checks) =>
+            checks.Any(_missing.Contains) || _missing.Any(m => CheckCatalogue.Find(m)?.Phase == phase && checks.Length == 0) ? CertificateMessages.NotShown
+            : record.Findings.Any(f => f.Phase == phase && f.Verdict is not (Verdict.NotEvaluated or Verdict.CannotDecide)) ? CertificateMessages.NotJudged
+            : CertificateMessages.NotPart;
 
         private Finding? Judged(string check) => Worst(record.Findings.Where(f => f.Check == check && f.Verdict is Verdict.Pass or Verdict.PassWithinUncertainty or Verdict.Conditional or Verdict.Fail));
 

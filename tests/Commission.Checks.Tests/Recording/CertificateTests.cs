@@ -48,7 +48,7 @@ public sealed class CertificateTests
         var rows = JobLines.Record(JobLines.Of(work: "new installation")).Certificate.Rows;
         Assert.Equal(("", "not shown"), (rows[0].Measured, rows[0].Word));
         var seasonal = JobLines.Record(JobLines.Of(work: "seasonal check")).Certificate.Rows;
-        Assert.Equal(("", "not done"), (seasonal[0].Measured, seasonal[0].Word));
+        Assert.Equal(("", "not this visit"), (seasonal[0].Measured, seasonal[0].Word));
         Assert.All(seasonal, r => Assert.Null(r.Finding is null ? r.Verdict : null));
     }
 
@@ -121,4 +121,27 @@ public sealed class CertificateTests
     [InlineData("COP", "COP")]
     [InlineData("A line", "a line")]
     public void A_title_in_a_sentence_begins_small_unless_it_is_an_abbreviation(string title, string said) => Assert.Equal(said, MissingWork.InSentence(title));
+
+    // A nameplate is no scale, and a limit for what was added is none for it.
+    [Fact]
+    public void A_charge_that_nobody_weighed_is_said_to_be_the_nameplates()
+    {
+        var row = JobLines.Record(JobLines.Of("charging: {unit arrived: charged}", equipment: ", nameplate: {factory charge: 6 lb 2 oz}")).Certificate.Rows.Single(r => r.Label == "Charge");
+        Assert.Contains("by the nameplate, not weighed", row.Measured, StringComparison.Ordinal);
+        Assert.Equal("", row.Limit);
+    }
+
+    // 440 psig of a section whose design pressure is 550 psig: 95 % of that is usual (common practice, no source), nobody makes it a limit, and less is no plain pass.
+    [Fact]
+    public void A_test_below_the_usual_pressure_is_no_plain_pass()
+    {
+        var record = JobLines.Record(JobLines.Of(
+            "pressure test: {gas: dry nitrogen, section: line set and indoor, tightness: {from: {at: \"08:00\", pressure: 440}, to: {at: \"09:30\", pressure: 440}}}",
+            equipment: ", nameplate: {design pressure: {low: 550, high: 550}}"));
+        var row = record.Certificate.Rows.Single(r => r.Label == "Test pressure");
+        Assert.Null(row.Verdict);
+        Assert.Equal("below the usual", row.Word);
+        Assert.StartsWith("440", row.Measured, StringComparison.Ordinal);
+        Assert.Contains("usual: at least 522.5 psig", row.Limit, StringComparison.Ordinal);
+    }
 }

@@ -38,7 +38,7 @@ internal static class SampleRecord
                 Rows =
                 [
                     new KeyRow("Vacuum at isolation", "287 ± 33 micron", "at most 500 micron", Verdict.Pass, "pass", 20),
-                    new KeyRow("Airflow, split", "", "", null, "not done", null),
+                    new KeyRow("Airflow, split", "", "", null, "not this visit", null),
                 ],
                 Failed = [new FailedCheck("Vacuum hold", "1141 ± 26 micron", "at most 1000 micron after 10 min", 21)],
                 Figures = [.. SampleFigures.All().Select(f => f.Id).Take(2)],

@@ -104,7 +104,9 @@ checks-pass =
        *[other] { $passed } checks pass
     }
 
-not-done = not done
+not-part = not this visit
+not-judged = not judged
+below-usual = below the usual
 not-shown = not shown
 
 ## What endangers the next person
