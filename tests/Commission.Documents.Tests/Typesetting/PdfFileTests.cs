@@ -88,8 +88,7 @@ public sealed class PdfFileTests
     public void It_declares_the_archive_format()
     {
         using var document = SamplePdf.Open(SamplePdf.Full);
-        Assert.True(document.TryGetXmpMetadata(out var metadata));
-        var xmp = XDocument.Parse(Encoding.UTF8.GetString(metadata!.GetXmlBytes().ToArray()).TrimStart('\uFEFF'));
+        var xmp = Metadata(document);
         XNamespace archive = "http://www.aiim.org/pdfa/ns/id/";
         XNamespace dc = "http://purl.org/dc/elements/1.1/";
         Assert.Equal("3", xmp.Descendants(archive + "part").Single().Value);
@@ -107,8 +106,7 @@ public sealed class PdfFileTests
     public void It_declares_that_everybody_can_read_it()
     {
         using var document = SamplePdf.Open(SamplePdf.Full);
-        Assert.True(document.TryGetXmpMetadata(out var metadata));
-        var xmp = XDocument.Parse(Encoding.UTF8.GetString(metadata!.GetXmlBytes().ToArray()).TrimStart('\uFEFF'));
+        var xmp = Metadata(document);
         XNamespace access = "http://www.aiim.org/pdfua/ns/id/";
         XNamespace schema = "http://www.aiim.org/pdfa/ns/schema#";
         XNamespace property = "http://www.aiim.org/pdfa/ns/property#";
@@ -343,6 +341,12 @@ public sealed class PdfFileTests
         }
 
         return found;
+    }
+
+    private static XDocument Metadata(PdfDocument document)
+    {
+        Assert.True(document.TryGetXmpMetadata(out var metadata));
+        return XDocument.Parse(Encoding.UTF8.GetString(metadata!.GetXmlBytes().ToArray()).TrimStart('\uFEFF'));
     }
 
     private static string Words(IToken token) => token is HexToken hex ? hex.Data : ((StringToken)token).Data;

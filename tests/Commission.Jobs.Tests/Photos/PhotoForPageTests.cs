@@ -176,21 +176,7 @@ public sealed class PhotoForPageTests
 
     // ISO/IEC 15948 table 11.1, each kind with and without passes; a patch of a color is 16 pixels wide. What alpha lets through is white.
     [Theory]
-    [InlineData(0, 1)]
-    [InlineData(0, 2)]
-    [InlineData(0, 4)]
-    [InlineData(0, 8)]
-    [InlineData(0, 16)]
-    [InlineData(2, 8)]
-    [InlineData(2, 16)]
-    [InlineData(3, 1)]
-    [InlineData(3, 2)]
-    [InlineData(3, 4)]
-    [InlineData(3, 8)]
-    [InlineData(4, 8)]
-    [InlineData(4, 16)]
-    [InlineData(6, 8)]
-    [InlineData(6, 16)]
+    [MemberData(nameof(PhotoReaderTests.KindsOfPng), MemberType = typeof(PhotoReaderTests))]
     public void Each_kind_of_png_shows_its_colors(int color, int depth)
     {
         var most = (1 << depth) - 1;

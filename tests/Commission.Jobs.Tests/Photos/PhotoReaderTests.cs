@@ -10,6 +10,9 @@ namespace Commission.Jobs.Tests.Photos;
 /// <summary>Strangers' files named as photos: what is a picture is decoded to its end, what is none is told in words, and nothing brings the program down.</summary>
 public sealed class PhotoReaderTests
 {
+    /// <summary>Color type and depth of every kind of PNG (ISO/IEC 15948 table 11.1).</summary>
+    public static TheoryData<int, int> KindsOfPng() => new((0, 1), (0, 2), (0, 4), (0, 8), (0, 16), (2, 8), (2, 16), (3, 1), (3, 2), (3, 4), (3, 8), (4, 8), (4, 16), (6, 8), (6, 16));
+
     private const long Most = 64L << 20;
 
     // JPEG: ITU-T T.81; PNG: ISO/IEC 15948. A phone's picture has EXIF before it and its maker's notes behind it.
@@ -35,21 +38,7 @@ public sealed class PhotoReaderTests
 
     // Every kind of PNG that ISO/IEC 15948 table 11.1 allows shows the same scene: to 1 bit of depth a coarse one.
     [Theory]
-    [InlineData(0, 1)]
-    [InlineData(0, 2)]
-    [InlineData(0, 4)]
-    [InlineData(0, 8)]
-    [InlineData(0, 16)]
-    [InlineData(2, 8)]
-    [InlineData(2, 16)]
-    [InlineData(3, 1)]
-    [InlineData(3, 2)]
-    [InlineData(3, 4)]
-    [InlineData(3, 8)]
-    [InlineData(4, 8)]
-    [InlineData(4, 16)]
-    [InlineData(6, 8)]
-    [InlineData(6, 16)]
+    [MemberData(nameof(KindsOfPng))]
     public void Each_kind_of_png_shows_the_same_scene(int color, int depth)
     {
         var scene = DrawnPhoto.Scene("gauge");
