@@ -46,6 +46,17 @@ public sealed class PagesOfExamplesTests
         Assert.Contains($"page1of{pages.Count}", first, StringComparison.Ordinal);
     }
 
+    // The diagnosis stands in words above the list: the sentence takes what has a number.
+    [Fact]
+    public void The_diagnosis_comes_last_of_what_failed_in_the_start_up()
+    {
+        var (record, _) = Of("wrong-curve");
+        var failed = record.Certificate.Failed;
+        Assert.NotNull(record.Findings[failed[0].Finding - 1].Measured);
+        Assert.Equal((Diagnosis.Check, "as told above"), (record.Findings[failed[^1].Finding - 1].Check, failed[^1].Measured));
+        Assert.Contains($"{failed[0].Measured}, limit {failed[0].Limit}", record.Certificate.Sentence, StringComparison.Ordinal);
+    }
+
     // Nobody writes in vain: each value of the job file stands on a page, or its number under the unit of its column.
     [Theory]
     [MemberData(nameof(Examples))]

@@ -298,7 +298,7 @@ internal sealed class EvacuationPartsTable : ITableSource
         {
             rows.Add((part.From, 1, [
                 run.Clock.Moment(part.From), run.Clock.Moment(part.To), Words(part.Kind), part.Basis == SegmentBasis.Given ? "written" : "found",
-                Level(context, part.PressureAtStart, part.OverRangeRows), Level(context, part.PressureAtEnd, part.OverRangeRows), Level(context, part.Lowest, part.OverRangeRows)]));
+                .. Levels(context, part)]));
         }
 
         // What cuts the log stands in the rows above; the rest is listed beside it.
@@ -331,6 +331,11 @@ internal sealed class EvacuationPartsTable : ITableSource
         SegmentKind.Break => "break",
         _ => "isolated hold",
     };
+
+    // A break ends where the nitrogen took it, which is beyond most gauges; the last level that such a gauge showed is that of its start.
+    private static ImmutableArray<string> Levels(CheckContext context, SeriesSegment part) => part.Kind == SegmentKind.Break
+        ? [Level(context, part.PressureAtStart, part.OverRangeRows), Level(context, part.OverRangeRows > 0 && !(part.PressureAtEnd > part.PressureAtStart) ? null : part.PressureAtEnd, part.OverRangeRows), ""]
+        : [Level(context, part.PressureAtStart, part.OverRangeRows), Level(context, part.PressureAtEnd, part.OverRangeRows), Level(context, part.Lowest, part.OverRangeRows)];
 
     private static string Level(CheckContext context, double? pascals, int overRange) =>
         pascals is { } p ? VacuumText.Level(context.Present, p) : overRange > 0 ? "over range" : "";

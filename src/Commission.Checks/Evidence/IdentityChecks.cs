@@ -16,7 +16,7 @@ internal sealed class SignatureCheck : ICheck
 
     public string Phase => Phases.Evidence;
 
-    public string Title => "Signature";
+    public string Title => "Named to sign";
 
     public CheckHelp Help { get; } = new(
         "Who stands for this record, in what role, and since when?",

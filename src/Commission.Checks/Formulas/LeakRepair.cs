@@ -8,6 +8,9 @@ namespace Commission.Checks.Formulas;
 /// </summary>
 internal static class LeakRepair
 {
+    /// <summary>Days of the year that a longer span counts as.</summary>
+    public const int DaysInYear = 365;
+
     /// <summary>The leak rate, as a trace prints it.</summary>
     public const string RateFormula = "leak rate = added / full charge × 365 / days × 100 %";
 
@@ -37,7 +40,7 @@ internal static class LeakRepair
     /// <param name="daysSinceLastAddition">Days since refrigerant was last added, at least 1.</param>
     /// <returns>A ratio for a year.</returns>
     public static double AnnualisedRate(double addedKilograms, double fullChargeKilograms, double daysSinceLastAddition) =>
-        addedKilograms / fullChargeKilograms * 365 / Math.Min(daysSinceLastAddition, 365);
+        addedKilograms / fullChargeKilograms * DaysInYear / Math.Min(daysSinceLastAddition, DaysInYear);
 }
 
 /// <summary>Which United States leak-repair rule a circuit falls under.</summary>

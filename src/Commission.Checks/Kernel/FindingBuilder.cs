@@ -173,7 +173,7 @@ internal sealed class FindingBuilder
 
         _decision = Conformity.Judge(distance, new Tolerance(limit.LowerSi, limit.UpperSi), limit.Rule);
         _verdict = _decision.Verdict;
-        _strip = Strip(y, limit);
+        _strip = Strip(y, limit, kind);
         return this;
     }
 
@@ -331,22 +331,24 @@ internal sealed class FindingBuilder
         };
     }
 
-    private static StripPosition? Strip(Uncertain y, LimitStatement limit)
+    private static StripPosition? Strip(Uncertain y, LimitStatement limit, DisplayKind kind)
     {
-        // A limit with one side has no width of its own: the distance from zero, or the limit's own size, gives the scale.
+        // A limit with one side has no width of its own: its own size gives the scale. A temperature has no size, nor has a limit at zero:
+        // there the value itself gives it, so that it stands in the middle of what is allowed.
         var lower = limit.LowerSi;
         var upper = limit.UpperSi;
         double zero, one;
         if (lower is { } a && upper is { } b)
             (zero, one) = (a, b);
         else if (upper is { } most)
-            (zero, one) = most > 0 ? (0, most) : (most - 1, most);
+            (zero, one) = (most - Width(most), most);
         else if (lower is { } least)
-            (zero, one) = least > 0 ? (least, 2 * least) : (least, least + 1);
+            (zero, one) = (least, least + Width(least));
         else
             return null;
         if (!(one > zero))
             return null;
+        double Width(double bound) => kind != DisplayKind.Temperature && bound > 0 ? bound : Math.Max(2 * Math.Abs(y.Value - bound), 4 * y.Expanded) is var width and > 0 ? width : 1;
         double At(double v) => (v - zero) / (one - zero);
         return y.StandardUncertainty > 0
             ? new StripPosition(At(y.Value), At(y.Value - y.Expanded), At(y.Value + y.Expanded), lower is not null, upper is not null)

@@ -235,13 +235,13 @@ internal sealed class ReadingCorrector
     {
         var shown = given.Value.Pascals;
         var tied = gauge.IsTiedDownAt(shown);
-        var half = gauge.HalfWidth(shown) ?? 0;
-        var common = tied ? 0 : gauge.Described.Checks?.Zero is not null ? half - Math.Min(half, gauge.HalfWidth(0) ?? 0) : half;
+        var step = gauge.ResolutionAt(shown) ?? given.Step;
+        var half = WithoutRounding(gauge, gauge.HalfWidth(shown) ?? 0, step);
+        var common = tied ? 0 : gauge.Described.Checks?.Zero is not null ? half - Math.Min(half, WithoutRounding(gauge, gauge.HalfWidth(0) ?? 0, step)) : half;
         List<RootTerm> terms = half > 0 ? [.. gauge.Accuracy(half, reading, common)] : [];
         if (tied)
             terms.Add(1.0 * gauge.RepeatabilityCause);
-        if (!gauge.DigitsIncluded)
-            terms.AddRange(ResolutionOf(name, gauge.ResolutionAt(shown) ?? given.Step, DisplayKind.PressureDifference));
+        terms.AddRange(ResolutionOf(name, step, DisplayKind.PressureDifference));
         return terms;
     }
 
@@ -256,16 +256,19 @@ internal sealed class ReadingCorrector
 
         var terms = new List<RootTerm>();
         var accuracyKnown = false;
+        var step = instrument?.ResolutionFor(dimension, readingSi) ?? writtenStep;
         if (instrument?.HalfWidth(readingSi, dimension) is { } half)
         {
-            terms.AddRange(instrument.Accuracy(half, place));
+            terms.AddRange(instrument.Accuracy(WithoutRounding(instrument, half, step), place));
             accuracyKnown = true;
         }
 
-        if (instrument?.DigitsIncluded != true)
-            terms.AddRange(ResolutionOf(name, instrument?.ResolutionFor(dimension, readingSi) ?? writtenStep, kind));
+        terms.AddRange(ResolutionOf(name, step, kind));
         return (terms, accuracyKnown);
     }
+
+    // Digits in a statement of accuracy hold the rounding of the indication, which each reading has for itself: what readings share is the rest.
+    private static double WithoutRounding(UsedInstrument instrument, double half, double? step) => instrument.DigitsIncluded ? Math.Max(half - 0.5 * (step ?? 0), 0) : half;
 
     private readonly record struct ReadWith(UsedInstrument? Instrument, SensorPlace Place, Dimension Dimension);
 

@@ -33,7 +33,8 @@ internal sealed class TestGasCheck : ICheck
         var limit = context.Limits.Find(LimitIds.PressureTestGas);
         if (test.Tracer?.Share is { } share && inert && context.Limits.Find(LimitIds.PressureTestTracerMaximum) is { } most)
         {
-            finding.Judge(Uncertain.Exact(share.Value.Si), DisplayKind.Percentage, context.State(most));
+            // What the bottle's label says of the mixture is no reading.
+            finding.Decide(share.Value.Si <= most.Most.Si, context.State(most));
             yield return finding.Conclude(
                 $"Tested with {test.Gas.Text}, {share.Text} {test.Tracer!.Gas.Value} as tracer.",
                 $"{share.Text} {test.Tracer!.Gas.Value} is more tracer than the limit allows.",

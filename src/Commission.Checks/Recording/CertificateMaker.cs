@@ -28,7 +28,7 @@ internal static class CertificateMaker
         {
             Sentence = context.Present.Text(Sentence(record, failed)),
             Rows = KeyRows.Of(context, record),
-            Failed = [.. failed.Select(f => new FailedCheck(Name(f), f.Measured?.Text ?? f.Statement, f.Limits is [var limit, ..] ? limit.Text : "", f.Number))],
+            Failed = [.. failed.Select(f => new FailedCheck(Name(f), f.Check == Diagnosis.Check && record.Diagnosis is not null ? context.Present.Text(CertificateMessages.ToldAbove) : f.Measured?.Text ?? f.Statement, f.Limits is [var limit, ..] ? limit.Text : "", f.Number))],
             Figures = Figures(record),
             Units = [.. Units(context.Job.Equipment)],
             Parties = [.. Parties(context.Job.Identity)],
@@ -38,9 +38,9 @@ internal static class CertificateMaker
         };
     }
 
-    // A danger first, then in the order of the work; in the start-up the diagnosis speaks before the single checks.
+    // A danger first, then in the order of the work; within a step what has a number, and the diagnosis, which is told above all of them, last.
     private static List<Finding> Failed(IEnumerable<Finding> findings) =>
-        [.. findings.Where(f => f.Verdict == Verdict.Fail && (f.IsDanger || f.Phase != Phases.Evidence)).OrderBy(f => f.IsDanger ? 0 : 1).ThenBy(f => WorkOrder.Of(f.Phase)).ThenBy(f => f.Check == Diagnosis.Check ? 0 : 1)];
+        [.. findings.Where(f => f.Verdict == Verdict.Fail && (f.IsDanger || f.Phase != Phases.Evidence)).OrderBy(f => f.IsDanger ? 0 : 1).ThenBy(f => WorkOrder.Of(f.Phase)).ThenBy(f => f.Check == Diagnosis.Check ? 2 : f.Measured is null ? 1 : 0)];
 
     private static Message Sentence(CommissioningRecord record, List<Finding> failed)
     {

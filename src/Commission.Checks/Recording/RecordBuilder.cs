@@ -193,12 +193,16 @@ public static class JobEvaluation
         var day = asOf is { } moment ? DateOnly.FromDateTime(moment.Date) : job.Identity.Date.Value;
         var text = asOf is { } at
             ? at.ToString("yyyy-MM-dd'T'HH:mm:sszzz", CultureInfo.InvariantCulture)
-            : day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+            : LastDay(job).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
         return RecordBuilder.Build(
             job,
             new CheckSettings(day) { Library = library },
             new RecordInputs(program, text, [.. reading.Files.Select(f => new InputFile(f.Name, f.Length, f.Sha256))], Tree(reading.Input)));
     }
+
+    // A record speaks of a leak check two days after the work: it was not issued before.
+    private static DateOnly LastDay(Job job) =>
+        new[] { job.Identity.Date.Value, job.LeakCheck?.Date.Value ?? default, job.Label?.Date?.Value ?? default }.Concat(job.Signatures.Select(s => s.Date?.Value ?? default)).Max();
 
     private static LimitLibrary? Library(JobReading reading, Job job, ProblemList problems)
     {

@@ -50,27 +50,33 @@ internal sealed class AfterStartLeakCheck : ICheck
         var detector = context.Get<InstrumentKit>().FirstOf(check.With);
         var sensitivity = check.Sensitivity ?? detector?.Described.Sensitivity;
         var finding = context.Finding(this).Use("result", check.Result, detector?.Id).Use("method", check.Method, detector?.Id).Use("kind", check.Kind).Use("date", check.Date).Use("sensitivity", sensitivity, detector?.Id);
-        var how = check.Method is { } method ? $" by {method.Text}" : "";
+        TextValue day = new(check.Date.Text), how = new(check.Method?.Text ?? check.Kind?.Text ?? "");
         if (check.Result.Value == LeakResult.Leak)
-            return finding.Decide(false).Say($"The check of {check.Date.Text}{how} found a leak.").Next(Help.WhenItFails).Build();
+            return finding.Decide(false).Say(RefrigerantMessages.LeakCheckLeak(day)).Next(Help.WhenItFails).Build();
         if (check is { Method: null, Kind: null })
             return finding.NotEvaluated(RefrigerantMessages.LeakCheckHowUnknown, RefrigerantMessages.LeakCheckHowUnknownNext, "leak check: {method: bubble solution}");
         var repaired = check.Result.Value == LeakResult.LeakRepaired;
         var isElectronic = check.Method?.Value is LeakMethod.Electronic or LeakMethod.ElectronicWithTracer;
         if (isElectronic && sensitivity is not null && context.Limits.Find(LimitIds.RefrigerantLeakCheckSensitivity) is { } limit)
         {
-            finding.Judge(Uncertain.Exact(sensitivity.Value.Si), DisplayKind.LeakRate, context.State(limit));
-            finding.Say(finding.Passes
-                ? $"No leak left on {check.Date.Text}{how}, which sees {sensitivity.Text}."
-                : $"No leak left on {check.Date.Text}{how}, but it sees no less than {sensitivity.Text}.");
-            if (!finding.Passes)
-                finding.Next("Search again with a finer detector.");
+            // What the detector can show is no reading of the circuit: the search found a leak or none.
+            TextValue finest = new(sensitivity.Text);
+            finding.Decide(sensitivity.Value.Si <= limit.Most.Si, context.State(limit));
+            if (finding.Passes)
+            {
+                finding.Say(RefrigerantMessages.LeakCheckNoneFrom(repaired ? RefrigerantMessages.LeakCheckNoneFromState.Repaired : RefrigerantMessages.LeakCheckNoneFromState.Tight, day, how, finest));
+            }
+            else
+            {
+                finding.Say(RefrigerantMessages.LeakCheckCoarse(repaired ? RefrigerantMessages.LeakCheckCoarseState.Repaired : RefrigerantMessages.LeakCheckCoarseState.Tight, day, how, finest))
+                    .Next(RefrigerantMessages.LeakCheckCoarseNext);
+            }
         }
         else
         {
-            finding.Decide(true).Say($"No leak {(repaired ? "left" : "found")} on {check.Date.Text}{how}.");
+            finding.Decide(true).Say(RefrigerantMessages.LeakCheckNone(repaired ? RefrigerantMessages.LeakCheckNoneState.Repaired : RefrigerantMessages.LeakCheckNoneState.Tight, day, how));
             if (isElectronic)
-                finding.Reserve("the detector's sensitivity is not written").Next("Write the detector's sensitivity.");
+                finding.Reserve(RefrigerantMessages.LeakCheckSensitivityNotWritten).Next(RefrigerantMessages.LeakCheckSensitivityNotWrittenNext);
         }
 
         if (check.Kind?.Value == LeakCheckKind.Indirect || check.Method?.Value == LeakMethod.Indirect)
@@ -124,10 +130,11 @@ internal sealed class AfterStartLeakCheck : ICheck
         if (check.NextDue is not { } written)
             return finding.Show(context.State(limit)).Information($"The next leak check is due by {Text(due)}. {plan.Because}", "no date is written in the job");
         finding.Decide(written.Value <= due, context.State(limit));
+        TextValue day = new(written.Text), last = new(Text(due));
         return finding.Conclude(
-            $"The next leak check is written for {written.Text}, due by {Text(due)}.",
-            $"The next leak check is written for {written.Text}; it is due by {Text(due)}. {plan.Because}",
-            "Enter the earlier date in the log-book.");
+            written.Value == due ? RefrigerantMessages.LeakCheckNextLastDay(day) : RefrigerantMessages.LeakCheckNextInTime(day, last),
+            RefrigerantMessages.LeakCheckNextLate(day, last, new(plan.Because)),
+            RefrigerantMessages.LeakCheckNextLateNext);
     }
 
     private static string Text(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
@@ -188,17 +195,18 @@ internal sealed class AnnualLeakRateCheck : ICheck
         var rate = Uncertain.Apply((a, f) => LeakRepair.AnnualisedRate(a, f, days), added, full.Value);
         finding.Step(
             "r", "leak rate", LeakRepair.RateFormula,
-            string.Create(CultureInfo.InvariantCulture, $"{present.Text(added.Value, DisplayKind.Mass)} / {present.Text(full.Value.Value, DisplayKind.Mass)} × 365 / {Math.Min(days, 365)} × 100 %"),
+            string.Create(CultureInfo.InvariantCulture, $"{present.Text(added.Value, DisplayKind.Mass)} / {present.Text(full.Value.Value, DisplayKind.Mass)} × {LeakRepair.DaysInYear} / {Math.Min(days, LeakRepair.DaysInYear)} × 100 %"),
             present.Text(rate, DisplayKind.Percentage), LeakRepair.RateSource);
-        var said = string.Create(CultureInfo.InvariantCulture, $"{present.Text(added.Value, DisplayKind.Mass)} in {days} days: {present.Text(rate.Value, DisplayKind.Percentage)} of the charge in a year");
+        var said = RefrigerantMessages.LeakRateSaid(
+            present.InMessage(added.Value, DisplayKind.Mass), days, days > LeakRepair.DaysInYear ? RefrigerantMessages.LeakRateSaidSpan.Longer : RefrigerantMessages.LeakRateSaidSpan.Within, present.InMessage(rate.Value, DisplayKind.Percentage));
         var rule = context.Get<UnitedStatesRule>();
         if (limit is null || rule.Rule is null or LeakRepairRule.None)
-            return finding.Measure(rate, DisplayKind.Percentage).Information($"{said}.", limit is null ? "no pack sets a trigger" : "the circuit falls under no leak-repair rule");
+            return finding.Measure(rate, DisplayKind.Percentage).Information(RefrigerantMessages.LeakRateTold(said), limit is null ? "no pack sets a trigger" : "the circuit falls under no leak-repair rule");
         finding.Use("system", context.Job.Equipment.System).Use("application", context.Job.Equipment.Application).Use("refrigerant", context.Job.Equipment.Refrigerant)
             .Judge(rate, DisplayKind.Percentage, context.State(limit));
         return finding.Conclude(
-            $"{said}, below the trigger of {UnitedStatesRule.Words(rule.Rule.Value)}.",
-            $"{said}: above the trigger of {UnitedStatesRule.Words(rule.Rule.Value)}.",
+            RefrigerantMessages.LeakRateBelow(said, new(UnitedStatesRule.Words(rule.Rule.Value))),
+            RefrigerantMessages.LeakRateAbove(said, new(UnitedStatesRule.Words(rule.Rule.Value))),
             Help.WhenItFails);
     }
 }

@@ -84,7 +84,7 @@ internal sealed record HoldWording(Func<double, QuantityValue> Pressure, Func<do
         if (result is { Slope: null, RiseSeen: < 0 and var fall })
             return ShapeHeldDrift(Pressure(-fall), new(result.Length), counts);
         return result.RiseSeen is { } rise && rise >= LeastStepsSeen * result.Resolution && rise < result.CountingRise
-            ? ShapeHeldRise(Pressure(rise), new(result.Length), result.Preferred is HoldModel.Source or HoldModel.Outgassing or HoldModel.LineAndSource ? ShapeHeldRiseLevels.Off : ShapeHeldRiseLevels.On, counts)
+            ? ShapeHeldRise(Pressure(rise), new(result.Length), result.Preferred == HoldModel.Source ? ShapeHeldRiseLevels.Off : ShapeHeldRiseLevels.On, counts)
             : ShapeHeld(UpperSlope(result) is { } most ? Rate(most) : counts, new(result.Length));
     }
 

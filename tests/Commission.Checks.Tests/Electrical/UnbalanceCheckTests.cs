@@ -56,6 +56,20 @@ public sealed class UnbalanceCheckTests
         Assert.DoesNotContain("derated", ElectricalJob.One("electrical.voltage-unbalance", "{line to line: [480 V, 476 V, 472 V]}").Statement, StringComparison.Ordinal);
     }
 
+    // 231.4/229.8/232.2: mean 231.13, 1.333/231.13 = 0.577 %. What one meter is off by shifts all three alike and cancels; each reading has its own
+    // rounding of 0.1/√12 V, also where the maker counts it among the digits: 0.0289/231.13 · √((2/3)² + 2 (1/3)²) = 0.0102 %, U = 0.0204 %.
+    [Theory]
+    [InlineData("1 % of reading + 2 digits")]
+    [InlineData("1 % of reading")]
+    public void Each_reading_has_its_own_rounding(string accuracy)
+    {
+        var found = JobLines.Finding(
+            JobLines.Of($"instruments: [{{id: meter, kind: multimeter, accuracy: {accuracy}, resolution: 0.1 V, calibrated: 2026-01-10, reads: [voltage]}}]\nelectrical: {{line to line: [231.4 V, 229.8 V, 232.2 V]}}"),
+            "electrical.voltage-unbalance");
+        Assert.Equal(0.577, 100 * found.Measured!.Value.Si, 0.0005);
+        Assert.Equal(0.0204, 100 * found.Measured.ExpandedSi!.Value, 0.0004);
+    }
+
     [Fact]
     public void One_voltage_has_no_unbalance() => Assert.Empty(ElectricalJob.All("electrical.voltage-unbalance", "{line to line: [236 V]}"));
 

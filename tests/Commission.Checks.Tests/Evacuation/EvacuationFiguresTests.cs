@@ -93,5 +93,7 @@ public sealed class EvacuationFiguresTests
         Assert.Equal(["pull", "break", "broken with nitrogen to 2 psig", "pull", "isolated hold", "gauge cleaned"], table.Rows.Select(r => r[2]));
         Assert.Equal(7, table.Columns.Length);
         Assert.All(table.Rows, r => Assert.Equal(7, r.Length));
+        // The gauge shows dashes from the break on: the level before it is no level after it, and a break has no lowest one.
+        Assert.Equal(["701 micron", "over range", ""], table.Rows[1][4..]);
     }
 }

@@ -26,16 +26,19 @@ public sealed class FindingBuilderTests
         Assert.Equal(10 / 2 / 1.0, found.Adequacy!.Value, 1e-9);
     }
 
-    // One bound has no width: the distance from zero, or one unit inside where that is no scale.
+    // One bound has no width: its distance from zero, or the distance of the value where that is no scale.
     [Theory]
     [InlineData(2, null, 8.0, 0.25)]
     [InlineData(10, null, 8.0, 1.25)]
     [InlineData(-4.5, null, -4.0, 0.5)]
     [InlineData(-0.5, null, 0.0, 0.5)]
+    [InlineData(0.5, null, 0.0, 1.5)]
+    [InlineData(0, null, 0.0, 1)]
     [InlineData(7.5, 5.0, null, 0.5)]
     [InlineData(4, 5.0, null, -0.2)]
     [InlineData(-1.5, -2.0, null, 0.5)]
     [InlineData(0.5, 0.0, null, 0.5)]
+    [InlineData(-0.5, 0.0, null, -0.5)]
     public void A_single_bound_makes_its_own_scale(double y, double? lower, double? upper, double place)
     {
         var strip = Judged(y, 0, lower, upper).Strip!;
@@ -43,6 +46,15 @@ public sealed class FindingBuilderTests
         Assert.Equal((lower is not null, upper is not null), (strip.LowerIsLimit, strip.UpperIsLimit));
         Assert.Null(strip.Low);
         Assert.Null(strip.High);
+    }
+
+    // 20 °C where at least 2 °C is asked for: kelvins from absolute zero would put both on one line.
+    [Fact]
+    public void A_temperature_stands_in_the_middle_of_what_is_allowed()
+    {
+        var strip = Begun().Judge(Number(293.15, 0.3), DisplayKind.Temperature, Bounds(275.15, null, DecisionRule.Simple)).Say("It was judged.").Build().Strip!;
+        Assert.Equal(0.5, strip.Value, 1e-12);
+        Assert.Equal(0.5 + 0.6 / 36, strip.High!.Value, 1e-3);
     }
 
     [Fact]

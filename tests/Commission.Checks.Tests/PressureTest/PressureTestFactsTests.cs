@@ -40,8 +40,12 @@ public sealed class PressureTestFactsTests
     [Theory]
     [InlineData("5 %", Verdict.Pass)]
     [InlineData("10 %", Verdict.Fail)]
-    public void A_tracer_is_a_small_share(string share, Verdict verdict) =>
-        Assert.Equal(verdict, One("gas: dry nitrogen", $"gas: nitrogen with tracer\n  tracer: {{gas: hydrogen, share: {share}}}", "pressure-test.gas").Verdict);
+    public void A_tracer_is_a_small_share(string share, Verdict verdict)
+    {
+        var finding = One("gas: dry nitrogen", $"gas: nitrogen with tracer\n  tracer: {{gas: hydrogen, share: {share}}}", "pressure-test.gas");
+        Assert.Equal(verdict, finding.Verdict);
+        Assert.Null(finding.Measured);
+    }
 
     [Fact]
     public void A_whole_system_with_a_closed_valve_was_not_tested_whole() =>

@@ -38,6 +38,10 @@ public sealed class HeaderTests
     {
         var record = JobLines.Record(JobLines.Of());
         Assert.Equal(record.AsOf[..10], record.Header.Issued);
+        Assert.Equal("2026-06-18", record.Header.Issued);
+        // What a record tells was done before it was issued: a leak check two days later, a signature the day after that.
+        Assert.Equal("2026-06-20", JobLines.Record(JobLines.Of("leak check: {date: 2026-06-20, method: bubble solution, result: none}")).Header.Issued);
+        Assert.Equal("2026-06-21", JobLines.Record(JobLines.Of("signatures: [{name: Mira Solend, role: technician, date: 2026-06-21}]")).Header.Issued);
     }
 
     // A technician who did the work stands for it, whether or not the file names who signs.

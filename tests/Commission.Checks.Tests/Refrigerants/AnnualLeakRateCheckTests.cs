@@ -14,7 +14,7 @@ public sealed class AnnualLeakRateCheckTests
         // 2026-01-19 is 150 days before 2026-06-18.
         var finding = JobLines.Finding(Job("added: 4.0 lb, previous addition: 2026-01-19"), Check);
         Assert.Equal(Verdict.Fail, finding.Verdict);
-        Assert.Equal("4 lb 0.0 oz in 150 days: 16.2 % of the charge in a year: above the trigger of 40 CFR 82.157.", finding.Statement);
+        Assert.Equal("4 lb 0.0 oz in 150 days: 16.2 % of the charge in a year; that is above the trigger of 40 CFR 82.157.", finding.Statement);
         Assert.Contains("10 %", finding.Limits[0].Text, StringComparison.Ordinal);
     }
 
@@ -22,7 +22,7 @@ public sealed class AnnualLeakRateCheckTests
     public void Two_pounds_stay_below() => Assert.Equal(Verdict.Pass, JobLines.Finding(Job("added: 2.0 lb, previous addition: 2026-01-19"), Check).Verdict); // 8.1 %
 
     [Fact]
-    public void A_longer_span_than_a_year_counts_as_one() => Assert.Contains("6.7 %", JobLines.Finding(Job("added: 4.0 lb, previous addition: 2020-01-01"), Check).Statement, StringComparison.Ordinal); // 4/60
+    public void A_longer_span_than_a_year_counts_as_one() => Assert.Contains("6.7 % of the charge (more than a year counts as one)", JobLines.Finding(Job("added: 4.0 lb, previous addition: 2020-01-01"), Check).Statement, StringComparison.Ordinal); // 4/60
 
     [Fact]
     public void Outside_the_rules_it_is_information()

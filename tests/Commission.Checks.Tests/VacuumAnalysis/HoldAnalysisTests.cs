@@ -268,6 +268,18 @@ public sealed class HoldAnalysisTests
     public void Oil_gives_off_gas_where_a_compressor_is(bool beside, string walls) =>
         Assert.Contains(walls, RecordWords.Text(Wording(new(beside, IsCharged: false, HasHeldRig: false)).Statement(Shape("steady") with { ExcludesOutgassing = false }), Language.English), StringComparison.Ordinal);
 
+    // What the walls give off slows down without end: it may not be said to have levelled off beside a figure that says it does not.
+    [Theory]
+    [InlineData(nameof(HoldModel.Source), true)]
+    [InlineData(nameof(HoldModel.Outgassing), false)]
+    [InlineData(nameof(HoldModel.LineAndSource), false)]
+    [InlineData(nameof(HoldModel.Line), false)]
+    public void Only_a_curve_that_levels_off_is_said_to(string model, bool levels)
+    {
+        var held = Shape("held") with { Preferred = Enum.Parse<HoldModel>(model), RiseSeen = 0.5 * Shape("held").CountingRise, Resolution = 0.01, Wander = null };
+        Assert.Equal(levels, RecordWords.Text(Wording(new(IsBesideChargedUnit: true, IsCharged: false, HasHeldRig: false)).Statement(held), Language.English).Contains("levelled off", StringComparison.Ordinal));
+    }
+
     private static HoldResult Shape(string shape) => shape switch
     {
         "steady" => Of(t => 60 + 0.03 * t + 0.1 * Math.Sin(t), 1200, 2, Gauge) with { ExcludesOutgassing = true },

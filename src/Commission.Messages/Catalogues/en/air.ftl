@@ -71,7 +71,7 @@ capacities-agree = Air side { $air }, refrigerant side { $refrigerant } at { $ti
 # $time (text) - when it was read
 # $by (quantity) - their difference
 capacities-differ = Air side { $air }, refrigerant side { $refrigerant } at { $time }: they differ by { $by }, more than the instruments explain.
-capacities-differ-next = One of the readings behind the two capacities is wrong: measure the airflow again, then compressor power, return wet bulb and discharge line. Until it is found do not report a capacity.
+capacities-differ-next = One of the readings behind the two capacities is wrong: measure the airflow again, then compressor power, return wet bulb and discharge line. Until it is found neither of the two counts.
 capacities-kind = compares two routes to one number
 
 ## What was not told of the air side

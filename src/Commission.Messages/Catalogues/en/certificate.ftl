@@ -44,6 +44,9 @@ not-accepted-more =
        *[other] Not accepted: { $failed } failed, and { $more } more checks.
     }
 
+# Of the diagnosis, which stands above the list of what failed.
+told-above = as told above
+
 # $missing (list) - what is not shown
 incomplete = Incomplete: nothing failed, but this is not shown: { $missing }.
 

@@ -288,8 +288,77 @@ sealant-back = Leak sealant was found in the circuit, and gas from the recovery 
 
 ## What was not told of leak check and cylinder
 
+# $day (text) - the day of the check
+leak-check-leak = The check of { $day } found a leak.
+
+# $state (choice: repaired, tight) - whether a leak was repaired before
+# $day (text) - the day of the check
+# $method (text) - how it was searched
+leak-check-none =
+    { $state ->
+        [repaired] No leak was left
+       *[tight] No leak was found
+    } on { $day }; searched with: { $method }.
+
+# $state (choice: repaired, tight) - whether a leak was repaired before
+# $day (text) - the day of the check
+# $method (text) - how it was searched
+# $sensitivity (text) - the smallest leak the detector shows, as written
+leak-check-none-from =
+    { $state ->
+        [repaired] No leak was left
+       *[tight] No leak was found
+    } on { $day }; searched with: { $method }, from { $sensitivity } on.
+
+# $state (choice: repaired, tight) - whether a leak was repaired before
+# $day (text) - the day of the check
+# $method (text) - how it was searched
+# $sensitivity (text) - the smallest leak the detector shows, as written
+leak-check-coarse =
+    { $state ->
+        [repaired] No leak was left
+       *[tight] No leak was found
+    } on { $day }; searched with: { $method }, which shows no leak below { $sensitivity }.
+
+leak-check-coarse-next = Search again with a finer detector.
+leak-check-sensitivity-not-written = the detector's sensitivity is not written
+leak-check-sensitivity-not-written-next = Write the detector's sensitivity.
 leak-check-how-unknown = neither the method nor the kind of check is written
 leak-check-how-unknown-next = Say how the leak check was done: with bubbles, with a detector, or indirectly from readings.
+
+# $day (text) - the day that is written
+leak-check-next-last-day = The next leak check is written for { $day }, the last day it is due.
+
+# $day (text) - the day that is written
+# $last (text) - the last day it is due
+leak-check-next-in-time = The next leak check is written for { $day }; it is due by { $last }.
+
+# $day (text) - the day that is written
+# $last (text) - the last day it is due
+# $because (text) - why that often, as a sentence
+leak-check-next-late = The next leak check is written for { $day }; it is due by { $last }. { $because }
+leak-check-next-late-next = Enter the earlier date in the log-book.
+
+# $added (quantity) - what had to be added
+# $days (count) - days since refrigerant was last added
+# $span (choice: longer, within) - whether that is longer than a year
+# $rate (quantity) - the rate, as a share of the charge in a year
+leak-rate-said =
+    { $span ->
+        [longer] { $added } in { $days } days, { $rate } of the charge (more than a year counts as one)
+       *[within] { $added } in { $days } days: { $rate } of the charge in a year
+    }
+
+# $said (message) - what was added in how long
+leak-rate-told = { $said }.
+
+# $said (message) - what was added in how long
+# $rule (text) - the rule that sets the trigger
+leak-rate-below = { $said }; that is below the trigger of { $rule }.
+
+# $said (message) - what was added in how long
+# $rule (text) - the rule that sets the trigger
+leak-rate-above = { $said }; that is above the trigger of { $rule }.
 leak-rate-no-addition = it is not written when refrigerant was last added
 leak-rate-no-addition-next = Take from the log-book when refrigerant was last added.
 fill-cylinder-unknown = tare and water capacity of the recovery cylinder are not written
