@@ -93,7 +93,7 @@ internal static class Trials
     private static string? Part(string word, List<string> items) => items.Count == 0 ? null : $"{word}: {string.Join(", ", items)}.";
 }
 
-/// <summary>Everything that was tried, item by item.</summary>
+/// <summary>Everything that was tried, by how it ended.</summary>
 internal sealed class FunctionalTable : ITableSource
 {
     public IEnumerable<RecordTable> Tables(CheckContext context)
@@ -109,8 +109,8 @@ internal sealed class FunctionalTable : ITableSource
             Phase = Phases.Functional,
             Title = "What was tried",
             Note = functional.Witnessed is { } witness ? $"Witnessed by {witness.By.Value}{(witness.Role is { } role ? ", " + role.Value : "")}." : "",
-            Columns = [new TableColumn("Trial"), new TableColumn("Result")],
-            Rows = [.. tried.Select(t => ImmutableArray.Create(t.What, t.Result!.Text))],
+            Columns = [new TableColumn("Result"), new TableColumn("Trials")],
+            Rows = [.. tried.GroupBy(t => t.Result!.Text, StringComparer.Ordinal).Select(g => ImmutableArray.Create(g.Key, string.Join(", ", g.Select(t => t.What))))],
         };
     }
 }

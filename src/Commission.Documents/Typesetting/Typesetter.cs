@@ -126,7 +126,7 @@ internal sealed class FirstPage
 /// <summary>Sees to it that no page is begun for a few lines: figures and photos grow a little smaller where that saves the last one.</summary>
 internal static class LastPage
 {
-    private const double FewLines = 0.16;
+    private const double FewLines = 0.34;
     private static readonly double[] Scales = [0.94, 0.88, 0.8, 0.72];
 
     /// <summary>Places a flow.</summary>
