@@ -93,7 +93,22 @@ public sealed class EvacuationFiguresTests
         Assert.Equal(["pull", "break", "broken with nitrogen to 2 psig", "pull", "isolated hold", "gauge cleaned"], table.Rows.Select(r => r[2]));
         Assert.Equal(7, table.Columns.Length);
         Assert.All(table.Rows, r => Assert.Equal(7, r.Length));
-        // The gauge shows dashes from the break on: the level before it is no level after it, and a break has no lowest one.
-        Assert.Equal(["701 micron", "over range", ""], table.Rows[1][4..]);
+        // A break has no lowest level: it goes up.
+        Assert.Equal(["701 micron", "90300 micron", ""], table.Rows[1][4..]);
+    }
+
+    // Where the gauge shows dashes to the end of the break, the level before it is no level after it.
+    [Fact]
+    public void A_break_beyond_the_gauge_ends_over_range()
+    {
+        var log = Log(60, 4800, t => t switch
+        {
+            < 1200 => (15_000 * Math.Exp(-t / 100)) + 700,
+            < 1860 => double.NaN,
+            < 3600 => (15_000 * Math.Exp(-(t - 1860) / 100)) + 300,
+            _ => 330 + ((t - 3600) * 0.1),
+        });
+        var table = Assert.Single(new EvacuationPartsTable().Tables(Context(Job(Logged), log)));
+        Assert.Equal(["700 micron", "over range", ""], table.Rows.Single(r => r[2] == "break")[4..]);
     }
 }

@@ -102,10 +102,10 @@ public sealed class FunctionalChecksTests
     [Fact]
     public void The_table_lists_each_item()
     {
-        var record = JobLines.Record(JobLines.Of("functional: {cooling call: ok, float switch: not tested, witnessed: {by: P. Okwell, role: owner}}"));
+        var record = JobLines.Record(JobLines.Of("functional: {cooling call: ok, fan call: ok, float switch: not tested, witnessed: {by: P. Okwell, role: owner}}"));
         var table = Assert.Single(record.Tables, t => t.Id == "functional");
         Assert.Equal("Witnessed by P. Okwell, owner.", table.Note);
-        Assert.Equal(["cooling call|ok", "float switch|not tested"], table.Rows.Select(r => string.Join('|', r)));
+        Assert.Equal(["ok|cooling call, fan call", "not tested|float switch"], table.Rows.Select(r => string.Join('|', r)));
     }
 
     [Fact]
