@@ -141,6 +141,9 @@ public sealed record MissingPart(ImmutableArray<string> Checks, string Sentence,
     /// <summary>The checks that could not be judged for this cause; <c>photos</c> for photos.</summary>
     public ImmutableArray<string> Checks { get; init; } = Checks.IsDefault ? [] : Checks;
 
+    /// <summary>What is missing, one name for each thing that was asked for.</summary>
+    public ImmutableArray<string> Names { get => field.IsDefault ? [] : field; init; }
+
     /// <summary>What to do about it; null where the sentence says it.</summary>
     public string? NextStep { get; init; }
 

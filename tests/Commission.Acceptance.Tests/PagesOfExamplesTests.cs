@@ -57,6 +57,55 @@ public sealed class PagesOfExamplesTests
         Assert.Contains($"{failed[0].Measured}, limit {failed[0].Limit}", record.Certificate.Sentence, StringComparison.Ordinal);
     }
 
+    // What an outside reader found false on page 1 of these records.
+    [Theory]
+    [InlineData("cold-room", "Superheat, subcooling", "evaporator superheat", "pass")]
+    [InlineData("wrong-curve", "Charge", "0.400 ± 0.012 kg added", "not judged")]
+    [InlineData("leak-repair", "Charge", "3.240 ± 0.019 kg weighed in", "pass")]
+    [InlineData("air-to-water", "Safety", "", "not shown")]
+    [InlineData("steady-rise", "Airflow, split", "", "not shown")]
+    [InlineData("incomplete", "Superheat, subcooling", "Subcooling 10.2", "not evaluated")]
+    public void A_row_of_page_one_tells_what_the_pages_behind_tell(string example, string label, string measured, string word)
+    {
+        var row = Of(example).Record.Certificate.Rows.Single(r => r.Label == label);
+        Assert.Equal(word, row.Word);
+        Assert.StartsWith(measured, row.Measured, StringComparison.OrdinalIgnoreCase);
+    }
+
+    [Fact]
+    public void What_is_only_usual_stands_beside_no_ceiling() =>
+        Assert.Equal("usual: at least 550.0 psig; at least 60 min", Of("steady-rise").Record.Certificate.Rows[0].Limit);
+
+    // What is said to be worth a look stands on the page that page 1 names.
+    [Fact]
+    public void What_is_worth_a_look_is_on_the_page_that_is_named()
+    {
+        var (record, pages) = Of("copied-readings");
+        var step = record.FirstStep!;
+        var page = Enumerable.Range(1, pages.Count - 1).Single(i => pages[i].Contains(Plain(record.Findings[step.Finding!.Value - 1].Statement), StringComparison.Ordinal)) + 1;
+        Assert.Contains(Plain($"{step.Text} (page {page})"), pages[0], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Nothing_says_page_one_on_page_one() => Assert.All(Repository.Examples, example => Assert.DoesNotMatch("notshown1[A-Z]", Of(example).Pages[0]));
+
+    // What is named on page 1 as not shown is what stands below as missing, one for one.
+    [Fact]
+    public void The_count_of_what_is_not_shown_is_that_of_what_is_missing()
+    {
+        foreach (var (record, _) in Repository.Examples.Select(Of).Where(r => r.Record.Outcome == Outcome.Incomplete))
+        {
+            var names = record.Missing.SelectMany(m => m.Names).ToList();
+            Assert.All(names.Take(3), name => Assert.Contains(Plain(name), Plain(record.Certificate.Sentence), StringComparison.OrdinalIgnoreCase));
+            if (names.Count > 3)
+                Assert.Contains($"and {names.Count - 3} more", record.Certificate.Sentence, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void The_owner_reads_first_that_the_work_is_not_accepted() =>
+        Assert.StartsWith("The work is not accepted yet", Of("wet-system").Record.Certificate.Owner[0], StringComparison.Ordinal);
+
     // Nobody writes in vain: each value of the job file stands on a page, or its number under the unit of its column.
     [Theory]
     [MemberData(nameof(Examples))]

@@ -103,7 +103,7 @@ internal sealed class ByWeightCheck : ICheck
         {
             // A unit whose factory charge fits as it came needs no scale.
             if (weighed.CameCharged && Math.Abs(target.Value) <= half)
-                return finding.Decide(true, limit).Say("The factory charge fits these lines: nothing had to be added or recovered.").Build();
+                return finding.Decide(true, limit).Say(WeightMessages.FactoryChargeFits(context.Job.Equipment.Piping.IsDefaultOrEmpty ? WeightMessages.FactoryChargeFitsLines.None : WeightMessages.FactoryChargeFitsLines.Some)).Build();
             return finding.Show(limit).NotEvaluated(
                 target.Value < 0 ? $"{present.Text(-target.Value, DisplayKind.Mass)} has to be recovered, and nothing removed is written" : "no scale reading and no mass added is written",
                 "Weigh the cylinder before and after and write both.");

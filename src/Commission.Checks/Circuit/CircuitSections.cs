@@ -140,7 +140,7 @@ internal static class SectionStatement
         finding.Decide(true);
         if (unknown.Count > 0)
             finding.Reserve($"the position of {string.Join(" and ", unknown)} is not written").Next("Write how the valves stood.");
-        return finding.Say($"{Capital(section.Text)}{(name is null ? "" : $", {name.Value}")} was {what.Done}.").Build();
+        return finding.Say($"{Capital(what.Done)}: {section.Text}{(name is null ? "" : $", {name.Value}")}.").Build();
     }
 
     private static IEnumerable<string> Shut(Valves? valves)

@@ -82,6 +82,9 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
     /// <summary>The same sentences as messages.</summary>
     public (Message Sentence, Message? Next)? Said { get; private set; }
 
+    /// <summary>Why there is no diagnosis, without a full stop; null where there is one.</summary>
+    public Message? Why { get; private set; }
+
     /// <summary>How the circuit works.</summary>
     public CircuitWay Way { get; private set; }
 
@@ -106,7 +109,11 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
         if (RestsBelowSaturation() is { } below)
             return Single(row, DiagnosisStanding.Fault, WrongRefrigerant, DiagnosisMessages.RestsBelow(Quantity(below), new NameValue(_context.Get<CircuitRefrigerant>().Designation ?? "")), DiagnosisMessages.WrongRefrigerantNext);
         if (Contradiction.In(_context, _charge, row) is { } why)
+        {
+            Why = why;
             return Single(row, DiagnosisStanding.Impossible, ("reading cannot be", null), DiagnosisMessages.Impossible(why), DiagnosisMessages.ImpossibleNext);
+        }
+
         if (AnotherRefrigerant() is var (other, place) && _context.Get<CircuitRefrigerant>().Designation is { } written)
             return Single(row, DiagnosisStanding.Fault, WrongRefrigerant, DiagnosisMessages.WrongRefrigerant(new NameValue(written), new NameValue(other), place), DiagnosisMessages.WrongRefrigerantNext);
         if (row.Mode == OperatingMode.Heating && row.Written.CoilClearOfFrost is { Value: false })
@@ -129,7 +136,13 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
 
         Evidence = RowEvidence.Of(_context, row);
         if (Evidence.Deviations.Count == 0)
-            return None(row, row.HasCircuitReading ? DiagnosisMessages.NoNumbers : IsSealed() ? DiagnosisMessages.NoGaugeSealed : DiagnosisMessages.NoGauge, DiagnosisMessages.NoNumbersNext);
+        {
+            // Nobody is sent to put a gauge on a circuit that came sealed and runs.
+            return row.HasCircuitReading || !IsSealed()
+                ? None(row, row.HasCircuitReading ? DiagnosisMessages.NoNumbers : DiagnosisMessages.NoGauge, DiagnosisMessages.NoNumbersNext)
+                : None(row, DiagnosisMessages.NoGaugeSealed, null);
+        }
+
         Weighed = Weighing.Weigh(CauseTable.Instance, Evidence.Deviations, Evidence.Seen, Way, Absent());
         return Tell(row);
     }
@@ -246,7 +259,11 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
     private bool HasReversingValve() => _context.Job.Equipment.System.Value is SystemKind.HeatPump or SystemKind.DuctlessSplit or SystemKind.MultiSplit or SystemKind.VRF or SystemKind.AirToWaterHeatPump
         || _charge.Rows.Any(r => r.Written.ReversingValve is not null || r.Mode == OperatingMode.Heating);
 
-    private Diagnosis None(ChargeRow row, Message why, Message next) => Make(row, DiagnosisStanding.None, [], DiagnosisMessages.None(why), next, "none");
+    private Diagnosis None(ChargeRow row, Message why, Message? next)
+    {
+        Why = why;
+        return Make(row, DiagnosisStanding.None, [], DiagnosisMessages.None(why), next, "none");
+    }
 
     private Diagnosis Single(ChargeRow row, DiagnosisStanding standing, (string Id, Message? Name) cause, Message sentence, Message? next)
     {

@@ -58,8 +58,8 @@ internal sealed class DiagnosisCheck : ICheck
             DiagnosisStanding.ByWeight => finding.Information(sentence, DiagnosisMessages.WeighedByWeight),
             DiagnosisStanding.Fault => finding.Fail(Cause(diagnosis)).Say(sentence).Next(next!).Build(),
             DiagnosisStanding.Open => finding.Fail(Cause(diagnosis)).Say(sentence).Next(next!).Build(),
-            DiagnosisStanding.Impossible => finding.Say(sentence).NotEvaluated(sentence, next!),
-            _ => finding.Say(sentence).NotEvaluated(sentence, next!),
+            // The sentence says that there is none; the reason says why.
+            _ => finding.Say(sentence).NotEvaluated(diagnosis.Why ?? sentence, next),
         };
     }
 

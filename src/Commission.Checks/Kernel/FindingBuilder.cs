@@ -262,7 +262,7 @@ internal sealed class FindingBuilder
     /// <param name="why">Why it could not be judged.</param>
     /// <param name="todo">What would make it possible, in the trade's words.</param>
     /// <param name="inFile">How that is written in the job file; null where the words say it.</param>
-    public Finding NotEvaluated(Message why, Message todo, string? inFile = null)
+    public Finding NotEvaluated(Message why, Message? todo, string? inFile = null)
     {
         _inFile = inFile;
         _verdict = Verdict.NotEvaluated;

@@ -4,6 +4,7 @@ using Commission.Checks.Limits;
 using Commission.Checks.NitrogenAnalysis;
 using Commission.Jobs.Model;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records;
 using Commission.Records.Series;
 
@@ -35,13 +36,13 @@ internal sealed class NitrogenFigure : IFigureSource
             Plot = "nitrogen-hold",
             Phase = Phases.PressureTest,
             Title = "Nitrogen hold",
-            Caption = $"Pressure as read, and referred to {temperature} by the density of real nitrogen with its U: a tight system stays level.",
+            Caption = present.Text(PressureTestMessages.HoldFigureCaption(new(temperature))),
             AltText = $"Pressure from {present.Text(start.Gauge, DisplayKind.Pressure)} to {present.Text(loss.End.Gauge, DisplayKind.Pressure)} in {EvacuationClock.Span(rows.Length)}; referred to {temperature} it ends at {present.Text(loss.ReferredPressure - start.Atmosphere, DisplayKind.Pressure)}, with {present.Text(reach, DisplayKind.PressureDifference)} of uncertainty.",
             X = new FigureAxis(onClock ? "Time" : "Time since the first reading", onClock ? "" : "min", onClock ? AxisScale.Clock : AxisScale.Minutes),
             Y = new FigureAxis("Pressure", present.Unit(DisplayKind.Pressure), AxisScale.Linear),
             Curves =
             [
-                new FigureCurve { Label = "as read", Role = CurveRole.Measured, X = [.. x], Y = [.. rows.Readings.Select(r => (double?)present.Value(r.Gauge, DisplayKind.Pressure))] },
+                new FigureCurve { Label = present.Text(PressureTestMessages.HoldFigureMeasured), Role = CurveRole.Measured, X = [.. x], Y = [.. rows.Readings.Select(r => (double?)present.Value(r.Gauge, DisplayKind.Pressure))] },
                 new FigureCurve
                 {
                     Label = $"referred to {temperature}",

@@ -51,16 +51,19 @@ internal static class CertificateMaker
                 var what = first is { Measured: { } measured, Limits: [var limit, ..] } ? CertificateMessages.FailedNumber(new(Name(first)), new(measured.Text), new(limit.Text)) : Name(first);
                 return failed.Count == 1 ? CertificateMessages.NotAccepted(what) : CertificateMessages.NotAcceptedMore(what, failed.Count - 1);
             case Outcome.Incomplete:
-                var checks = record.Missing.SelectMany(m => m.Checks).ToList();
-                var named = new ListValue([.. checks.Take(MostNamed).Select(c => (MessageValue)new NameValue(CheckCatalogue.Find(c) is { } check ? MissingWork.InSentence(check.Title) : RecordWords.Text(CertificateMessages.Photos, Language.English)))], checks.Count > MostNamed ? ListJoin.Comma : ListJoin.And);
-                return checks.Count > MostNamed ? CertificateMessages.IncompleteMore(named, checks.Count - MostNamed) : CertificateMessages.Incomplete(named);
+                var parts = record.Missing.SelectMany(m => m.Names).ToList();
+                var named = new ListValue([.. parts.Take(MostNamed).Select(name => (MessageValue)new NameValue(MissingWork.InSentence(name)))], parts.Count > MostNamed ? ListJoin.Comma : ListJoin.And);
+                return parts.Count > MostNamed ? CertificateMessages.IncompleteMore(named, parts.Count - MostNamed) : CertificateMessages.Incomplete(named);
             case Outcome.AcceptedWithConditions:
-                var condition = new TextValue(MissingWork.InSentence(record.Conditions[0].Text.TrimEnd('.')));
+                // A value that its doubt takes to the limit is told in one line; what to do about it stands below.
+                var condition = record.Conditions[0].Finding is { } number && record.Findings[number - 1] is { Verdict: Verdict.Conditional, Reservation: null, Measured: { } near, Limits: [var bound, ..] } doubtful
+                    ? CertificateMessages.ConditionNear(new(MissingWork.InSentence(Name(doubtful))), new(near.Text), new(bound.Text))
+                    : Message.Plain(MissingWork.InSentence(record.Conditions[0].Text.TrimEnd('.')));
                 return record.Conditions.Length == 1 ? CertificateMessages.AcceptedOnCondition(condition) : CertificateMessages.AcceptedOnConditions(condition, record.Conditions.Length - 1);
             default:
                 var judged = record.Findings.Count(f => f.Phase != Phases.Evidence && f.Verdict is Verdict.Pass or Verdict.PassWithinUncertainty);
-                var near = record.Findings.Count(f => f.Phase != Phases.Evidence && f.Verdict == Verdict.PassWithinUncertainty);
-                return near > 0 ? CertificateMessages.AcceptedNear(judged, near) : CertificateMessages.Accepted(judged);
+                var within = record.Findings.Count(f => f.Phase != Phases.Evidence && f.Verdict == Verdict.PassWithinUncertainty);
+                return within > 0 ? CertificateMessages.AcceptedNear(judged, within) : CertificateMessages.Accepted(judged);
         }
     }
 
@@ -92,6 +95,8 @@ internal static class CertificateMaker
     {
         var lines = ImmutableArray.CreateBuilder<string>();
         var total = record.Findings.FirstOrDefault(f => f.Check == "charge.total")?.Measured?.Text;
+        if (record.Outcome is Outcome.NotAccepted or Outcome.Incomplete)
+            lines.Add(context.Present.Text(record.Outcome == Outcome.NotAccepted ? CertificateMessages.OwnerNotAccepted : CertificateMessages.OwnerIncomplete));
         lines.Add(context.Present.Text(total is null
             ? CertificateMessages.OwnerSystem(new(record.Header.System), new(record.Header.Date))
             : context.Get<WeighedCharge>().Put is null
@@ -99,7 +104,9 @@ internal static class CertificateMaker
                 : CertificateMessages.OwnerSystemCharge(new(record.Header.System), new(record.Header.Date), new(total))));
         lines.AddRange(new[] { "refrigerant.co2e", "refrigerant.leak-check", "refrigerant.thresholds", "charge.return-visit" }
             .SelectMany(check => record.Findings.Where(f => f.Check == check)).Select(f => f.Statement).Distinct(StringComparer.Ordinal));
-        lines.Add(context.Present.Text(CertificateMessages.OwnerKeep));
+        if (context.Job.LeakCheck?.NextDue is { } next && !record.Findings.Any(f => f.Check == "refrigerant.leak-check" && f.Readings.Any(r => r.At == next.At)))
+            lines.Add(context.Present.Text(CertificateMessages.OwnerNextLeakCheck(next.Value)));
+        lines.Add(context.Present.Text(total is null ? CertificateMessages.OwnerKeepReadings : CertificateMessages.OwnerKeep));
         return lines.ToImmutable();
     }
 
@@ -130,7 +137,7 @@ internal static class CertificateMaker
 /// <summary>The rows of the table on page 1, in the order of the work.</summary>
 internal static class KeyRows
 {
-    private static readonly string[] Superheats = ["charge.subcooling", "charge.superheat", "charge.metering-superheat", "charge.heating", "charge.maker-chart"];
+    private static readonly string[] Superheats = ["charge.subcooling", "charge.superheat", "charge.metering-superheat", "charge.heating", "charge.maker-chart", "charge.receiver"];
     private static readonly string[] Airs = ["air.airflow", "air.temperature-split", "air.heat-rise", "air.gas-heat", "functional.water", "air.static"];
 
     /// <summary>The rows.</summary>
@@ -153,6 +160,9 @@ internal static class KeyRows
 
     private sealed class Builder(CheckContext context, CommissioningRecord record)
     {
+        // Filter, coil and airflow before the charge: missing, it is the air that nobody looked at.
+        private const string Prerequisites = "charge.prerequisites";
+
         private readonly HashSet<string> _missing = [.. record.Missing.SelectMany(m => m.Checks)];
 
         private bool IsWeighed => context.Get<WeighedCharge>().Put is not null;
@@ -166,7 +176,10 @@ internal static class KeyRows
             if ((levels.Find(f => f.Verdict == Verdict.Fail) ?? levels.FirstOrDefault()) is not { Measured: { } pressure } level || worst is null)
                 return One(CertificateMessages.RowTest, Phases.PressureTest, "pressure-test.level");
             var measured = time?.Measured is { } held ? Text(CertificateMessages.HeldFor(new(pressure.Text), new(held.Text))) : pressure.Text;
-            var limits = levels.Where(f => f.Limits.Length > 0).Select(f => f.Verdict == Verdict.Information ? Text(CertificateMessages.UsualLimit(new(f.Limits[0].Text))) : f.Limits[0].Text);
+            // What is only usual is no limit beside which another could stand; the strength test has a ceiling of its own, and is no row here.
+            var limits = level.Verdict == Verdict.Information && level.Limits.Length > 0
+                ? [Text(CertificateMessages.UsualLimit(new(level.Limits[0].Text)))]
+                : levels.Where(f => f.Limits.Length > 0).DistinctBy(f => f.Limits[0].Kind).Select(f => f.Limits[0].Text);
             var row = Row(CertificateMessages.RowTest, measured, string.Join("; ", limits.Append(Limits(time)).Where(l => l.Length > 0)), worst);
             // Below what is usual nobody fails it, and it is no plain pass either.
             return level.Verdict == Verdict.Information && worst.Verdict is (Verdict.Pass or Verdict.PassWithinUncertainty) ? row with { Verdict = null, Word = Text(CertificateMessages.BelowUsual) } : row;
@@ -183,10 +196,20 @@ internal static class KeyRows
         public KeyRow Charge()
         {
             var total = record.Findings.FirstOrDefault(f => f.Check == "charge.total")?.Measured?.Text;
+            var whole = context.Get<WeighedCharge>().SawWholeCharge;
             if (Judged("charge.by-weight") is { Measured: { } added } weighed)
-                return Row(CertificateMessages.RowCharge, total is null ? added.Text : Text(CertificateMessages.AddedAndTotal(new(added.Text), new(total))), Limits(weighed), weighed);
+            {
+                var measured = whole ? CertificateMessages.WeighedIn(new(added.Text)) : total is null ? CertificateMessages.AddedOnly(new(added.Text)) : CertificateMessages.AddedAndTotal(new(added.Text), new(total));
+                return Row(CertificateMessages.RowCharge, Text(measured), Limits(weighed), weighed);
+            }
             // A charge that nobody weighed is what the nameplate says, which is no measurement.
             var row = One(CertificateMessages.RowCharge, Phases.Charge, "charge.by-weight");
+            if (row.Measured.Length == 0 && total is null && context.Get<WeighedCharge>().Put is { } put)
+            {
+                var mass = new TextValue(context.Present.Text(put.Value, DisplayKind.Mass));
+                return row with { Measured = Text(whole ? CertificateMessages.WeighedIn(mass) : CertificateMessages.AddedOnly(mass)) };
+            }
+
             return row.Measured.Length == 0 && total is not null ? row with { Limit = "", Measured = Text(IsWeighed ? CertificateMessages.TotalOnly(new(total)) : CertificateMessages.TotalNotWeighed(new(total))) } : row;
         }
 
@@ -196,12 +219,12 @@ internal static class KeyRows
             foreach (var check in checks)
             {
                 if (Judged(check) is { } finding)
-                    return Row(label, checks.Length > 1 && finding.Measured is { } value ? Text(CertificateMessages.Which(new(finding.Title), new(value.Text))) : finding.Measured?.Text ?? "", Limits(finding), finding);
+                    return Row(label, checks.Length > 1 && finding.Measured is { } value ? Which(finding, value.Text) : finding.Measured?.Text ?? "", Limits(finding), finding);
             }
 
             var told = checks.Select(c => record.Findings.FirstOrDefault(f => f.Check == c)).FirstOrDefault(f => f is not null);
             return told is { Verdict: Verdict.CannotDecide or Verdict.NotEvaluated }
-                ? Row(label, told.Measured?.Text ?? "", Limits(told), told)
+                ? Row(label, told.Measured is not { } shown ? "" : checks.Length > 1 ? Which(told, shown.Text) : shown.Text, Limits(told), told)
                 : None(label, phase, checks);
         }
 
@@ -210,9 +233,14 @@ internal static class KeyRows
         {
             var judged = record.Findings.Where(f => f.Phase == phase && f.Verdict is Verdict.Pass or Verdict.PassWithinUncertainty or Verdict.Conditional or Verdict.Fail).ToList();
             if (Worst(judged) is not { } worst)
-                return None(label, phase, [.. record.Findings.Where(f => f.Phase == phase).Select(f => f.Check)]);
+            {
+                // What the work has to do with and nobody showed is no part of another visit.
+                return record.Findings.FirstOrDefault(f => f.Phase == phase && f.Verdict is Verdict.NotEvaluated or Verdict.CannotDecide) is { } open
+                    ? new(Text(label), "", "", null, Text(CertificateMessages.NotShown), open.Number)
+                    : None(label, phase, [.. record.Findings.Where(f => f.Phase == phase).Select(f => f.Check)]);
+            }
             if (worst.Verdict is Verdict.Fail or Verdict.Conditional)
-                return Row(label, worst.Measured is { } value ? Text(CertificateMessages.Which(new(worst.Title), new(value.Text))) : worst.Title, Limits(worst), worst);
+                return Row(label, worst.Measured is { } value ? Which(worst, value.Text) : worst.Title, Limits(worst), worst);
             // What passes does not speak for what nobody showed.
             var lost = _missing.Select(CheckCatalogue.Find).Where(c => c?.Phase == phase).Select(c => MissingWork.InSentence(c!.Title)).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal).ToList();
             return lost.Count == 0
@@ -225,7 +253,7 @@ internal static class KeyRows
 
         // Asked for and not shown; read and not judged; or no part of this visit.
         private Message Why(string phase, string[] checks) =>
-            checks.Any(_missing.Contains) || _missing.Any(m => CheckCatalogue.Find(m)?.Phase == phase && checks.Length == 0) ? CertificateMessages.NotShown
+            checks.Any(_missing.Contains) || (phase == Phases.Air && _missing.Contains(Prerequisites)) || (phase is Phases.Air or Phases.Electrical or Phases.Safety && _missing.Any(m => CheckCatalogue.Find(m)?.Phase == phase)) ? CertificateMessages.NotShown
             : record.Findings.Any(f => f.Phase == phase && f.Verdict is not (Verdict.NotEvaluated or Verdict.CannotDecide)) ? CertificateMessages.NotJudged
             : CertificateMessages.NotPart;
 
@@ -238,7 +266,10 @@ internal static class KeyRows
             Verdict.Conditional => 2,
             Verdict.PassWithinUncertainty => 3,
             _ => 4,
-        }).FirstOrDefault();
+        }).ThenBy(f => f.Measured is null).FirstOrDefault();
+
+        // A check of several numbers is told by the one that counts.
+        private string Which(Finding finding, string value) => Text(CertificateMessages.Which(new(finding is { Check: "charge.receiver", Subject: { } subject } ? subject : finding.Title), new(value)));
 
         private KeyRow Row(Message label, string measured, string limit, Finding finding) =>
             new(Text(label), measured, limit, finding.Verdict, Text(RecordWords.Of(finding.Verdict)), finding.Number);

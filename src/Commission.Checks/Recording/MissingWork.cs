@@ -60,6 +60,7 @@ internal static class MissingWork
             var names = new ListValue([.. absent.Select(p => (MessageValue)new NameValue(MemberWords.Of(p.Shows.ToString())))], ListJoin.And);
             parts.Add(new MissingPart([Photos], context.Present.Text(RecordMessages.PhotosMissing(names, new(absent[0].Because), new(absent[0].Pack))), context.Present.Text(RecordMessages.PhotosMissingShort(names)))
             {
+                Names = [context.Present.Text(CertificateMessages.Photos)],
                 // A photo may be there and prove nothing: the finding says which, and what to do about it.
                 NextStep = proof.Faults.IsEmpty ? null : context.Present.Text(EvidenceMessages.PhotosNext),
             });
@@ -98,6 +99,7 @@ internal static class MissingWork
     private static MissingPart Part(CheckContext context, List<OpenRequirement> members, ImmutableArray<AskedKey> asked, Message sentence, Message brief, Message? next) =>
         new([.. members.SelectMany(m => m.Checks)], context.Present.Text(sentence), context.Present.Text(brief))
         {
+            Names = [.. members.Select(m => m.Title)],
             Keys = KeysOf(members, asked),
             NextStep = next is null ? null : context.Present.Text(next),
         };

@@ -24,10 +24,12 @@ internal static class SignatureLines
         })
         {
             var word = context.Present.Text(role);
-            var own = written.FirstOrDefault(s => string.Equals(s.Role?.Value, word, StringComparison.OrdinalIgnoreCase));
+            // Who is named in the role signs once, whatever he is called beside it.
+            var own = written.FirstOrDefault(s => string.Equals(s.Role?.Value, word, StringComparison.OrdinalIgnoreCase))
+                ?? written.FirstOrDefault(s => name is not null && string.Equals(s.Name?.Value, name, StringComparison.OrdinalIgnoreCase));
             if (own is not null)
                 written.Remove(own);
-            lines.Add(own is null ? new SignatureLine(name ?? "", word, context.Present.Text(attests), "", "") : Line(own, word, context.Present.Text(attests), name));
+            lines.Add(own is null ? new SignatureLine(name ?? "", word, context.Present.Text(attests), "", "") : Line(own, own.Role?.Value is { } called && !string.Equals(called, word, StringComparison.OrdinalIgnoreCase) ? $"{word}, {called}" : word, context.Present.Text(attests), name));
         }
 
         lines.AddRange(written.Select(s => Line(s, s.Role?.Value ?? "", "", null)));

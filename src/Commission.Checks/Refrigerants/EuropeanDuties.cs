@@ -158,7 +158,7 @@ internal sealed class CarbonDioxideCheck : ICheck
             return finding.NotEvaluated($"the warming potential of {info.Designation} is not known here", "Take it from the cylinder's label or the regulation's annex.");
         var mass = context.Present.Text(total.Value.Value, DisplayKind.Mass);
         var tonnes = Of(total.Value, potential.Value);
-        finding.Step("CO2e", "carbon-dioxide equivalent, AR4", CarbonDioxideEquivalent.Formula, string.Create(CultureInfo.InvariantCulture, $"{total.Value.Value:0.000} kg × {potential.Value:0.#} / 1000"), Text(tonnes), $"{potential.Source} ({potential.Mark})");
+        finding.Step("CO2e", "carbon-dioxide equivalent, AR4", CarbonDioxideEquivalent.Formula, string.Create(CultureInfo.InvariantCulture, $"{total.Value.Value:0.000} kg × {potential.Value:0.#} / 1000"), Text(tonnes, charge), $"{potential.Source} ({potential.Mark})");
         var european = "";
         if (context.Get<EuropeanDuties>().Warming is { } warming)
         {
@@ -166,9 +166,9 @@ internal sealed class CarbonDioxideCheck : ICheck
             {
                 var counted = Of(total.Value, warming.Potential);
                 finding.Step("GWP_EU", "warming potential as the European Union counts it", "Σ share × GWP", warming.Formula, warming.Potential.ToString("0.0", CultureInfo.InvariantCulture), EuropeanWarming.Source)
-                    .Step("CO2e_EU", "carbon-dioxide equivalent, European Union", CarbonDioxideEquivalent.Formula, string.Create(CultureInfo.InvariantCulture, $"{total.Value.Value:0.000} kg × {warming.Potential:0.0} / 1000"), Text(counted), EuropeanWarming.Source);
-                if (Text(counted) != Text(tonnes))
-                    european = string.Create(CultureInfo.InvariantCulture, $"; as the European Union counts it {Text(counted)} (GWP {warming.Potential:0.0})");
+                    .Step("CO2e_EU", "carbon-dioxide equivalent, European Union", CarbonDioxideEquivalent.Formula, string.Create(CultureInfo.InvariantCulture, $"{total.Value.Value:0.000} kg × {warming.Potential:0.0} / 1000"), Text(counted, charge), EuropeanWarming.Source);
+                if (Text(counted, charge) != Text(tonnes, charge))
+                    european = string.Create(CultureInfo.InvariantCulture, $"; as the European Union counts it {Text(counted, charge)} (GWP {warming.Potential:0.0})");
             }
             else
             {
@@ -176,7 +176,7 @@ internal sealed class CarbonDioxideCheck : ICheck
             }
         }
 
-        return finding.Information(string.Create(CultureInfo.InvariantCulture, $"{mass} of {info.Designation} equal {Text(tonnes)} (AR4, GWP {potential.Value:0.#}){european}."), charge.IsWeighed ? "a number for label and log-book" : "a number for label and log-book, from the charge as written on the unit");
+        return finding.Information(string.Create(CultureInfo.InvariantCulture, $"{mass} of {info.Designation} equal {Text(tonnes, charge)} (AR4, GWP {potential.Value:0.#}){european}."), charge.IsWeighed ? "a number for label and log-book" : "a number for label and log-book, from the charge as written on the unit");
     }
 
     private Finding Checks(CheckContext context, Limits.Limit limit, EuropeanDuties duties, LeakCheckPlan plan)
@@ -195,9 +195,11 @@ internal sealed class CarbonDioxideCheck : ICheck
 
     private static Uncertain Of(Uncertain kilograms, double potential) => CarbonDioxideEquivalent.Tonnes(1, potential) * kilograms;
 
-    private static string Text(Uncertain tonnes) => tonnes.Expanded >= 0.005
+    // A charge that nobody weighed has the doubt of a plate, which no last digit tells; propane and carbon dioxide make kilograms.
+    private static string Text(Uncertain tonnes, CircuitCharge charge) => charge.IsWeighed && tonnes.Expanded >= 0.005
         ? string.Create(CultureInfo.InvariantCulture, $"{tonnes.Value:0.00} ± {tonnes.Expanded:0.00} t CO2e")
-        : string.Create(CultureInfo.InvariantCulture, $"{tonnes.Value:0.00} t CO2e");
+        : tonnes.Value >= 0.1 ? string.Create(CultureInfo.InvariantCulture, $"{tonnes.Value:0.00} t CO2e")
+        : string.Create(CultureInfo.InvariantCulture, $"{1000 * tonnes.Value:0.#} kg CO2e");
 }
 
 /// <summary>Whether the circuit falls under a leak-repair rule of the United States, where their pack is named.</summary>

@@ -60,8 +60,8 @@ internal sealed class LedgerCheck : ICheck
         }
         else
         {
-            said = $"In {Total(1)}, out {Total(-1)}: net {present.Text(ledger.Net!.Value, DisplayKind.Mass)} into the circuit.";
-            finding.Step("m_net", "net into the circuit", "Σ in − Σ out", $"{Total(1)} − {Total(-1)}", present.Text(ledger.Net, DisplayKind.Mass), "definition");
+            said = present.Text(RefrigerantMessages.LedgerInAndOut(new(Total(1)), new(Total(-1)), new(present.Text(ledger.Net!.Value, DisplayKind.Mass))));
+            finding.Step("m_net", "net out of the cylinders", "Σ in − Σ out", $"{Total(1)} − {Total(-1)}", present.Text(ledger.Net, DisplayKind.Mass), "definition");
         }
 
         if (ledger.Net is { } net)
@@ -151,7 +151,7 @@ internal sealed class RefrigerantLedgerTable : ITableSource
             Id = "refrigerant-ledger",
             Phase = Phases.Refrigerant,
             Title = "Refrigerant in and out",
-            Note = ledger.Net is { } net ? $"Net into the circuit: {present.Text(net, DisplayKind.Mass)}." : "",
+            Note = ledger.Net is { } net ? present.Text(RefrigerantMessages.LedgerNet(new(present.Text(net, DisplayKind.Mass)))) : "",
             Columns =
             [
                 new TableColumn("Time"),

@@ -123,6 +123,8 @@ internal sealed class FlowBuilder(FlowContext context, double width, TextStyle t
                 Heading(element);
                 break;
             case "p":
+                // What stands in a paragraph of many is on the page on which it begins.
+                _anchors.AddRange(element.Descendants().Select(inner => inner.Attribute("id")?.Value).OfType<string>());
                 Paragraph(element);
                 break;
             case "ul" or "ol":

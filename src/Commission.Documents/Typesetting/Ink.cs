@@ -131,6 +131,15 @@ internal sealed class Ink : IDisposable
     /// <summary>Fills a rectangle.</summary>
     public void Fill(XRect place, Rgb color) => Graphics.DrawRectangle(_pens.Brush(color), place);
 
+    /// <summary>Fills rectangles that do not overlap as one shape.</summary>
+    public void Fill(IReadOnlyList<XRect> places, Rgb color)
+    {
+        var shape = new XGraphicsPath { FillMode = XFillMode.Winding };
+        foreach (var place in places)
+            shape.AddRectangle(place);
+        Graphics.DrawPath(_pens.Brush(color), shape);
+    }
+
     /// <summary>Draws a horizontal rule.</summary>
     public void Rule(double x1, double y, double x2, Rgb color, double thickness) =>
         Graphics.DrawRectangle(_pens.Brush(color), new XRect(x1, y - (thickness / 2), x2 - x1, thickness));

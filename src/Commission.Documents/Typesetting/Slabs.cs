@@ -164,7 +164,7 @@ internal sealed class PhotoSlab : Slab
     }
 }
 
-/// <summary>A QR code drawn from rectangles, one for each run of dark squares in a row.</summary>
+/// <summary>A QR code drawn from rectangles, one for each run of dark squares in a row, filled at once: some viewers round each lone rectangle outward, and the white squares close up.</summary>
 internal sealed class QrSlab : Slab
 {
     private readonly bool[,] _modules;
@@ -187,6 +187,7 @@ internal sealed class QrSlab : Slab
         var count = _modules.GetLength(0);
         var square = _size / count;
         ink.OpenFigure(_alt, new XRect(x, y, _size, _size));
+        var runs = new List<XRect>();
         for (var row = 0; row < count; row++)
         {
             for (var column = 0; column < count; column++)
@@ -196,11 +197,12 @@ internal sealed class QrSlab : Slab
                 var end = column + 1;
                 while (end < count && _modules[row, end])
                     end++;
-                ink.Fill(new XRect(x + (column * square), y + (row * square), (end - column) * square, square), Look.Ink);
+                runs.Add(new XRect(x + (column * square), y + (row * square), (end - column) * square, square));
                 column = end;
             }
         }
 
+        ink.Fill(runs, Look.Ink);
         ink.Close();
     }
 }

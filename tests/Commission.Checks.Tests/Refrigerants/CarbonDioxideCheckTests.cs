@@ -20,7 +20,7 @@ public sealed class CarbonDioxideCheckTests
     [InlineData("R-410A", "2.395 kg", "5.00 t CO2e")]
     [InlineData("R-454B", "3.33 kg", "1.55 t CO2e")] // 3.33 × 466.3 = 1552.8 kg
     [InlineData("R-404A", "1.275 kg", "5.00 t CO2e")]
-    [InlineData("R-290", "0.338 kg", "0.00 t CO2e")]
+    [InlineData("R-290", "0.338 kg", "1 kg CO2e")]
     public void Tonnes_of_a_charge(string refrigerant, string charge, string printed)
     {
         var finding = JobLines.Finding(Job(refrigerant, charge), Check);

@@ -15,7 +15,7 @@ public sealed class LedgerCheckTests
         // In 24.86 − 23.84 = 1.02 lb and 5 lb; out 6.10 lb: net −0.08 lb = −1.3 oz.
         var finding = JobLines.Finding(JobLines.Of("recovery: {to: 0 psig, mass: 6.10 lb, cylinder: R1}\ncharging: {unit arrived: recovered and evacuated, scale: [{cylinder: C1, before: 24.86 lb, after: 23.84 lb}, {cylinder: C2, before: 15 lb, after: 10 lb}]}", "opened circuit"), Check);
         Assert.Equal(Verdict.Pass, finding.Verdict);
-        Assert.Equal("In 6 lb 0.3 oz, out 6 lb 1.6 oz: net −1.3 oz into the circuit.", finding.Statement.Replace("-", "−", StringComparison.Ordinal));
+        Assert.Equal("In 6 lb 0.3 oz, out 6 lb 1.6 oz: net −1.3 oz out of the cylinders.", finding.Statement.Replace("-", "−", StringComparison.Ordinal));
         Assert.Contains(finding.Readings, r => r.Text == "23.84 lb");
     }
 

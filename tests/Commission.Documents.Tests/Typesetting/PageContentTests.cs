@@ -21,7 +21,7 @@ public sealed class PageContentTests
         string[] headings =
         [
             "Commissioning record", "Accepted with conditions: return in warm weather, and one more.", "The work in figures", "Pressure test", "Evacuation", "Charge", "Air",
-            "Machine, wiring, piping, safety", "Instruments", "Photos", "Is this record worth relying on?", "For the owner", "Sources, uncertainty, files", "Files and digest", "How each number was reached", "Limits in force",
+            "Machine, wiring, piping, safety", "Instruments", "Photos", "Is this record worth relying on?", "Cautions", "Sources, uncertainty, files", "Files and digest", "How each number was reached", "Limits in force",
             "Constants, formulas and equations of state",
         ];
         var at = -1;

@@ -48,6 +48,15 @@ public sealed class PdfFileTests
         Assert.NotEqual(Id(SamplePdf.Full.Bytes), Id(other.Bytes));
     }
 
+    // Viewers that round each lone rectangle outward to whole pixels (PDFium does, seen at 100 %) would fill the white squares of a QR code drawn run by run.
+    [Fact]
+    public void The_squares_of_the_QR_code_are_one_shape()
+    {
+        using var document = SamplePdf.Open(SamplePdf.Full);
+        var code = Assert.Single(document.GetPage(1).Paths, path => path.Count > 100);
+        Assert.True(code is { IsFilled: true, IsStroked: false });
+    }
+
     [Fact]
     public void It_stays_small() => Assert.InRange(SamplePdf.Full.Bytes.Length, 50_000, 400_000);
 

@@ -17,7 +17,12 @@ accepted-near =
        *[other] Accepted: all { $judged } judged checks pass, { $near } of them only within their uncertainty.
     }
 
-# $first (text) - the first condition
+# $check (text) - the check
+# $measured (text) - its value as printed
+# $limit (text) - its limit as printed
+condition-near = { $check } is { $measured } against a limit of { $limit }, and the owner decides whether that is good enough
+
+# $first (message) - the first condition
 # $more (count) - conditions beside the first
 accepted-on-conditions =
     { $more ->
@@ -25,7 +30,7 @@ accepted-on-conditions =
        *[other] Accepted with conditions: { $first }, and { $more } more.
     }
 
-# $first (text) - the condition
+# $first (message) - the condition
 accepted-on-condition = Accepted with one condition: { $first }.
 
 # $check (name) - the check that failed
@@ -78,6 +83,12 @@ drop-and-share = { $drop } ({ $share })
 # $added (text) - what was added
 # $total (text) - what is in the circuit
 added-and-total = { $added } added, { $total } in all
+
+# $added (text) - what was added
+added-only = { $added } added
+
+# $charge (text) - the whole charge, weighed into the empty circuit
+weighed-in = { $charge } weighed in
 
 # $total (text) - what is in the circuit
 total-only = { $total } in all
@@ -153,4 +164,10 @@ owner-system-charge = { $system }; worked on { $day }; { $charge } of refrigeran
 # $day (text) - day of the work
 # $charge (text) - charge as the nameplate states it
 owner-system-plate = { $system }; worked on { $day }; its nameplate states { $charge } of refrigerant, and nothing was weighed.
+owner-not-accepted = The work is not accepted yet: what failed has to be put right and read again.
+owner-incomplete = The record is not complete yet: what is missing has to be done or written.
+
+# $day (date) - the day that is written
+owner-next-leak-check = The next leak check is written for { $day }.
+owner-keep-readings = Keep this record with the maker's manual: whoever services the system next needs the readings of this day.
 owner-keep = Keep this record with the maker's manual: whoever services the system next needs its charge and the readings of this day.

@@ -30,7 +30,7 @@ sound-but-open = Nothing is clearly wrong: { $readings }. These readings do not 
 condition = With { $cause } nobody can judge the charge: { $evidence }.
 
 # $why (message) - why the readings count for nothing, without a full stop
-none = No diagnosis: { $why }.
+none = None: { $why }.
 
 # $why (message) - why it is charged by weight, without a full stop
 by-weight = The charge is judged by its weight, and readings are not used to set it: { $why }.
@@ -86,7 +86,7 @@ wrong-refrigerant-next = Find out what is in the circuit with a refrigerant iden
 
 no-numbers = superheat, subcooling and the splits cannot be worked out from what was read
 no-gauge = no gauge was put on the circuit, and the air alone says nothing of its charge
-no-gauge-sealed = the circuit came charged and was not opened, and no gauge was put on it; nothing asks for one
+no-gauge-sealed = the circuit came charged and was not opened, and no gauge was put on it, and nothing asks for one
 no-numbers-next = Read both pressures, both line temperatures, the outdoor air and the air in and out of the coil.
 frosted = the outdoor coil was not clear of frost
 frosted-next = Let it defrost and run for 10 min, then read again.

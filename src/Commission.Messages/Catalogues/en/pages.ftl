@@ -100,7 +100,7 @@ where-evacuation = evacuation
 where-charge = charge
 where-machine = machine
 where-instruments = instruments
-where-owner = for the owner
+where-owner = cautions
 where-sources = sources
 decision-rule = Decision rule: a value passes when it lies inside its limit; one that lies nearer to it than its uncertainty is marked (✓). Results hold for this unit on this day.
 
@@ -157,7 +157,7 @@ worth-relying-on = Is this record worth relying on?
 
 ## Owner, sources
 
-owner-and-cautions = For the owner, and cautions
+cautions = Cautions
 sources-heading = Sources, uncertainty, files
 limit-codes = Behind a limit: M the maker, P a named pack, C common practice (without a number: no document), J the job; * not checked against the document.
 near-limit = Uncertainty of what lies near its limit.

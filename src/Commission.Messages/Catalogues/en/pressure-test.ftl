@@ -116,3 +116,10 @@ search-no-joint = no joint is written
 search-no-joint-next = Search every field joint, and say of each how it was searched and what was found.
 search-no-method = the method is not written
 search-no-method-next = Say how the joint was searched: with bubbles, with a detector and a tracer in the nitrogen, or with ultrasound.
+
+## The figure of the hold
+
+hold-figure-measured = measured
+
+# $temperature (text) - temperature at the start
+hold-figure-caption = Pressure with the zero taken off, and corrected to { $temperature } by the density of real nitrogen, with its U: a tight system stays level.

@@ -286,6 +286,16 @@ additives-none = Neither sealant nor dye was found.
 # $cylinder (text) - the cylinder
 sealant-back = Leak sealant was found in the circuit, and gas from the recovery cylinder { $cylinder } went back in.
 
+## The ledger
+
+# $net (text) - what the cylinders gave less what they took, with its uncertainty
+ledger-net = Net out of the cylinders: { $net }; what stayed in hoses is not in the circuit.
+
+# $in (text) - what the cylinders gave
+# $out (text) - what they took
+# $net (text) - the difference
+ledger-in-and-out = In { $in }, out { $out }: net { $net } out of the cylinders.
+
 ## What was not told of leak check and cylinder
 
 # $day (text) - the day of the check

@@ -23,3 +23,10 @@ by-weight-changed = { $mass } of { $gas } went in.
 # $circuits (count) - circuits of the unit, this one among them
 # $mass (quantity) - what they hold together
 whole-unit = The { $circuits } circuits of the unit hold { $mass } together.
+
+# $lines (choice: some, none) - whether the circuit has lines that were laid on site
+factory-charge-fits =
+    { $lines ->
+        [none] The charge is that of the factory, by the nameplate: nothing had to be added or recovered.
+       *[some] The factory charge, by the nameplate, fits these lines: nothing had to be added or recovered.
+    }
