@@ -4,7 +4,8 @@ namespace Commission.Documents.Plots.Labels;
 
 /// <summary>
 /// Puts labels where they cover least: never on another label, never outside their area. Labels are placed one after the other in a
-/// fixed order, then each is offered a better place once the others stand. The same figure always gives the same places.
+/// fixed order, those that can stand beside what they name before those that will have to go farther off, and then each is offered a
+/// better place once the others stand. The same figure always gives the same places.
 /// </summary>
 internal sealed class LabelPlacer(InkMap ink)
 {
@@ -13,6 +14,13 @@ internal sealed class LabelPlacer(InkMap ink)
 
     private const double Clearance = 1.2;
     private const int Passes = 3;
+
+    // A label this far from what it names, pt, needs a thin line to it.
+    private const double Beside = 6;
+
+    // What such a line costs for each point on which it crosses a curve, and when it runs through another label or a label stands on it.
+    private const int Crossing = 12;
+    private const int Through = 400;
     private readonly List<Box> _taken = [];
 
     /// <summary>Reserves an area that no label may touch (tick labels, titles).</summary>
@@ -24,7 +32,7 @@ internal sealed class LabelPlacer(InkMap ink)
     public IReadOnlyList<PlacedLabel> Place(IReadOnlyList<LabelRequest> requests)
     {
         var places = new PlacedLabel?[requests.Count];
-        var order = Enumerable.Range(0, requests.Count).OrderBy(i => requests[i].Order).ThenBy(i => i).ToArray();
+        var order = Enumerable.Range(0, requests.Count).OrderBy(i => requests[i].Optional).ThenBy(i => !StandsBeside(Best(requests[i], []))).ThenBy(i => requests[i].Order).ThenBy(i => i).ToArray();
         for (var pass = 0; pass < Passes; pass++)
         {
             foreach (var index in order)
@@ -37,30 +45,34 @@ internal sealed class LabelPlacer(InkMap ink)
         return [.. places.OfType<PlacedLabel>()];
     }
 
+    private bool StandsBeside(PlacedLabel? label) => label is { LeadsTo: null } && ink.Under(label.Box) < Crowded;
+
     private PlacedLabel? Best(LabelRequest request, PlacedLabel?[] others)
     {
         var search = new Search(request, request.Style.Fit(request.Text, request.Within.Width), others);
         foreach (var spot in request.Spots)
-            Consider(search, spot, leads: false, spot.Penalty);
+            Consider(search, spot, leadsTo: null, spot.Penalty);
 
-        if (search.Best is not null && (search.Least < Crowded || request.Target is null) && !(request.Optional && search.Least >= Crowded))
+        if (search.Best is not null && (search.Least < Crowded || request.Targets.Count == 0) && !(request.Optional && search.Least >= Crowded))
             return search.Best;
-        if (request.Optional || request.Target is not { } target)
+        if (request.Optional || request.Targets.Count == 0)
             return request.Optional ? null : search.Best;
 
         for (var y = request.Within.Top + request.Style.Ascent; y <= request.Within.Bottom - request.Style.Descent; y += 3)
         {
             for (var x = request.Within.Left; x <= request.Within.Right; x += 6)
             {
-                var away = Away(request.Style.BoxOf(x, y, search.Text), target);
-                Consider(search, new LabelSpot(x, y, TextAnchor.Start), away > 6, 16 + 0.6 * away);
+                var box = request.Style.BoxOf(x, y, search.Text);
+                var target = request.Targets.MinBy(target => Away(box, target));
+                var away = Away(box, target);
+                Consider(search, new LabelSpot(x, y, TextAnchor.Start), away > Beside ? target : null, 16 + 0.6 * away);
             }
         }
 
         return search.Best;
     }
 
-    private void Consider(Search search, LabelSpot spot, bool leads, double penalty)
+    private void Consider(Search search, LabelSpot spot, Point? leadsTo, double penalty)
     {
         if (penalty >= search.Least)
             return;
@@ -71,9 +83,44 @@ internal sealed class LabelPlacer(InkMap ink)
         var cost = penalty + ink.Under(box);
         if (cost >= search.Least || !IsFree(box.Grow(Clearance), search.Others))
             return;
+        if (leadsTo is { } target)
+            cost += CostOfLeading(PlacedLabel.LeaderFrom(box, target), target, search.Others);
+        foreach (var other in search.Others)
+        {
+            if (other is { LeadsTo: { } end } && OnTheWay(PlacedLabel.LeaderFrom(other.Box, end), end).Any(point => Holds(box, point)))
+                cost += Through;
+        }
+
+        if (cost >= search.Least)
+            return;
         search.Least = cost;
-        search.Best = new PlacedLabel(request, search.Text, spot, box, leads);
+        search.Best = new PlacedLabel(request, search.Text, spot, box, leadsTo);
     }
+
+    private int CostOfLeading(Point from, Point to, PlacedLabel?[] others)
+    {
+        var cost = 0;
+        foreach (var point in OnTheWay(from, to))
+        {
+            if (ink.Under(new Box(point.X, point.Y, point.X + 0.5, point.Y + 0.5)) >= Crowded)
+                cost += Crossing;
+            if (_taken.Exists(box => Holds(box, point)) || Array.Exists(others, other => other is not null && Holds(other.Box, point)))
+                return Through;
+        }
+
+        return cost;
+    }
+
+    // Points of a thin line, one each pt; its end lies on what it leads to and does not count.
+    private static IEnumerable<Point> OnTheWay(Point from, Point to)
+    {
+        double dx = to.X - from.X, dy = to.Y - from.Y;
+        var length = Math.Sqrt(dx * dx + dy * dy);
+        for (var at = 1.0; at < length - 2.5; at++)
+            yield return new Point(from.X + dx * at / length, from.Y + dy * at / length);
+    }
+
+    private static bool Holds(Box box, Point point) => box.Left < point.X && point.X < box.Right && box.Top < point.Y && point.Y < box.Bottom;
 
     private bool IsFree(Box box, PlacedLabel?[] others)
     {
@@ -121,8 +168,8 @@ internal sealed class LabelPlacer(InkMap ink)
 /// <param name="Within">The area it must not leave.</param>
 internal sealed record LabelRequest(string Text, TextStyle Style, IReadOnlyList<LabelSpot> Spots, Box Within)
 {
-    /// <summary>A point of the thing named; when no listed spot is free the label goes to the nearest free place and a thin line leads here.</summary>
-    public Point? Target { get; init; }
+    /// <summary>Points of the thing named; when no listed spot is free the label goes to a free place near one of them and a thin line leads there.</summary>
+    public IReadOnlyList<Point> Targets { get; init; } = [];
 
     /// <summary>True when the figure reads well without it: it is left out before it crowds another label or hides a curve.</summary>
     public bool Optional { get; init; }
@@ -143,5 +190,11 @@ internal readonly record struct LabelSpot(double X, double Y, TextAnchor Anchor,
 /// <param name="Text">The text that is written: shortened where the room is smaller than the text.</param>
 /// <param name="Spot">Where it stands.</param>
 /// <param name="Box">What it covers.</param>
-/// <param name="Leads">True when a thin line to the target is needed.</param>
-internal sealed record PlacedLabel(LabelRequest Request, string Text, LabelSpot Spot, Box Box, bool Leads);
+/// <param name="LeadsTo">Where a thin line from the label ends; null when it stands beside what it names.</param>
+internal sealed record PlacedLabel(LabelRequest Request, string Text, LabelSpot Spot, Box Box, Point? LeadsTo)
+{
+    /// <summary>Where the thin line leaves a label: the point of its edge that lies nearest to the other end.</summary>
+    public static Point LeaderFrom(Box box, Point to) => new(
+        Math.Clamp(to.X, box.Left, box.Right),
+        to.Y < box.Top ? box.Top : to.Y > box.Bottom ? box.Bottom : (box.Top + box.Bottom) / 2);
+}

@@ -105,5 +105,5 @@ public class LabelPlacerTests
     private static IReadOnlyList<PlacedLabel> Place(InkMap ink, IReadOnlyList<LabelRequest> requests) => new LabelPlacer(ink).Place(requests);
 
     private static LabelRequest Request(string text, Point at)
-        => new(text, Style, [new LabelSpot(at.X, at.Y - 4, TextAnchor.Start), new LabelSpot(at.X, at.Y + 10, TextAnchor.Start, 3)], Area) { Target = at };
+        => new(text, Style, [new LabelSpot(at.X, at.Y - 4, TextAnchor.Start), new LabelSpot(at.X, at.Y + 10, TextAnchor.Start, 3)], Area) { Targets = [at] };
 }
