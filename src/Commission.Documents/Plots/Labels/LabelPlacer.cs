@@ -20,7 +20,7 @@ internal sealed class LabelPlacer(InkMap ink)
 
     // What such a line costs for each point on which it crosses a curve, and when it runs through another label or a label stands on it.
     private const int Crossing = 12;
-    private const int Through = 400;
+    private const int Through = 10_000;
     private readonly List<Box> _taken = [];
 
     /// <summary>Reserves an area that no label may touch (tick labels, titles).</summary>
@@ -32,7 +32,7 @@ internal sealed class LabelPlacer(InkMap ink)
     public IReadOnlyList<PlacedLabel> Place(IReadOnlyList<LabelRequest> requests)
     {
         var places = new PlacedLabel?[requests.Count];
-        var order = Enumerable.Range(0, requests.Count).OrderBy(i => requests[i].Optional).ThenBy(i => !StandsBeside(Best(requests[i], []))).ThenBy(i => requests[i].Order).ThenBy(i => i).ToArray();
+        var order = Enumerable.Range(0, requests.Count).OrderBy(i => requests[i].Optional).ThenBy(i => !StandsBeside(requests[i])).ThenBy(i => requests[i].Order).ThenBy(i => i).ToArray();
         for (var pass = 0; pass < Passes; pass++)
         {
             foreach (var index in order)
@@ -45,14 +45,20 @@ internal sealed class LabelPlacer(InkMap ink)
         return [.. places.OfType<PlacedLabel>()];
     }
 
-    private bool StandsBeside(PlacedLabel? label) => label is { LeadsTo: null } && ink.Under(label.Box) < Crowded;
+    private bool StandsBeside(LabelRequest request) => Listed(request, []).Least < Crowded;
 
-    private PlacedLabel? Best(LabelRequest request, PlacedLabel?[] others)
+    // The best of the places that were asked for.
+    private Search Listed(LabelRequest request, PlacedLabel?[] others)
     {
         var search = new Search(request, request.Style.Fit(request.Text, request.Within.Width), others);
         foreach (var spot in request.Spots)
             Consider(search, spot, leadsTo: null, spot.Penalty);
+        return search;
+    }
 
+    private PlacedLabel? Best(LabelRequest request, PlacedLabel?[] others)
+    {
+        var search = Listed(request, others);
         if (search.Best is not null && (search.Least < Crowded || request.Targets.Count == 0) && !(request.Optional && search.Least >= Crowded))
             return search.Best;
         if (request.Optional || request.Targets.Count == 0)
@@ -63,8 +69,9 @@ internal sealed class LabelPlacer(InkMap ink)
             for (var x = request.Within.Left; x <= request.Within.Right; x += 6)
             {
                 var box = request.Style.BoxOf(x, y, search.Text);
-                var target = request.Targets.MinBy(target => Away(box, target));
-                var away = Away(box, target);
+                if (!request.Within.Grow(0.01).Holds(box))
+                    continue;
+                var (target, away) = Nearest(box, request.Targets);
                 Consider(search, new LabelSpot(x, y, TextAnchor.Start), away > Beside ? target : null, 16 + 0.6 * away);
             }
         }
@@ -83,44 +90,40 @@ internal sealed class LabelPlacer(InkMap ink)
         var cost = penalty + ink.Under(box);
         if (cost >= search.Least || !IsFree(box.Grow(Clearance), search.Others))
             return;
+        foreach (var leader in search.Leaders)
+            cost += leader.Meets(box) ? Through : 0;
         if (leadsTo is { } target)
-            cost += CostOfLeading(PlacedLabel.LeaderFrom(box, target), target, search.Others);
-        foreach (var other in search.Others)
-        {
-            if (other is { LeadsTo: { } end } && OnTheWay(PlacedLabel.LeaderFrom(other.Box, end), end).Any(point => Holds(box, point)))
-                cost += Through;
-        }
-
+            cost += CostOfLeading(new Leader(PlacedLabel.LeaderFrom(box, target), target), search);
         if (cost >= search.Least)
             return;
         search.Least = cost;
         search.Best = new PlacedLabel(request, search.Text, spot, box, leadsTo);
     }
 
-    private int CostOfLeading(Point from, Point to, PlacedLabel?[] others)
+    private int CostOfLeading(Leader leader, Search search)
     {
-        var cost = 0;
-        foreach (var point in OnTheWay(from, to))
+        foreach (var box in _taken)
         {
-            if (ink.Under(new Box(point.X, point.Y, point.X + 0.5, point.Y + 0.5)) >= Crowded)
-                cost += Crossing;
-            if (_taken.Exists(box => Holds(box, point)) || Array.Exists(others, other => other is not null && Holds(other.Box, point)))
+            if (leader.Meets(box))
                 return Through;
         }
 
-        return cost;
-    }
+        foreach (var other in search.Others)
+        {
+            if (other is not null && leader.Meets(other.Box))
+                return Through;
+        }
 
-    // Points of a thin line, one each pt; its end lies on what it leads to and does not count.
-    private static IEnumerable<Point> OnTheWay(Point from, Point to)
-    {
-        double dx = to.X - from.X, dy = to.Y - from.Y;
-        var length = Math.Sqrt(dx * dx + dy * dy);
-        for (var at = 1.0; at < length - 2.5; at++)
-            yield return new Point(from.X + dx * at / length, from.Y + dy * at / length);
-    }
+        var crossed = 0;
+        for (var at = 1.0; at < leader.Length; at++)
+        {
+            var point = leader.At(at);
+            if (ink.Under(new Box(point.X, point.Y, point.X + 0.5, point.Y + 0.5)) >= Crowded)
+                crossed++;
+        }
 
-    private static bool Holds(Box box, Point point) => box.Left < point.X && point.X < box.Right && box.Top < point.Y && point.Y < box.Bottom;
+        return crossed * Crossing;
+    }
 
     private bool IsFree(Box box, PlacedLabel?[] others)
     {
@@ -139,6 +142,18 @@ internal sealed class LabelPlacer(InkMap ink)
         return true;
     }
 
+    private static (Point Target, double Away) Nearest(Box box, IReadOnlyList<Point> targets)
+    {
+        var (nearest, least) = (targets[0], double.MaxValue);
+        foreach (var target in targets)
+        {
+            if (Away(box, target) is var away && away < least)
+                (nearest, least) = (target, away);
+        }
+
+        return (nearest, least);
+    }
+
     private static double Away(Box box, Point target)
     {
         var dx = Math.Max(0, Math.Max(box.Left - target.X, target.X - box.Right));
@@ -155,9 +170,55 @@ internal sealed class LabelPlacer(InkMap ink)
 
         public PlacedLabel?[] Others => others;
 
+        /// <summary>The thin lines of the others.</summary>
+        public IReadOnlyList<Leader> Leaders { get; } = [.. others.Where(other => other?.LeadsTo is not null).Select(other => new Leader(PlacedLabel.LeaderFrom(other!.Box, other.LeadsTo!.Value), other.LeadsTo.Value))];
+
         public PlacedLabel? Best { get; set; }
 
         public double Least { get; set; } = double.MaxValue;
+    }
+}
+
+/// <summary>A thin line from a label to what it names, without its end, which lies on it.</summary>
+internal readonly record struct Leader
+{
+    private const double End = 2.5;
+    private readonly Point _from;
+    private readonly double _dx;
+    private readonly double _dy;
+
+    /// <summary>A line from the edge of a label to a point of what it names.</summary>
+    public Leader(Point from, Point to)
+    {
+        double dx = to.X - from.X, dy = to.Y - from.Y;
+        var whole = Math.Sqrt(dx * dx + dy * dy);
+        Length = Math.Max(0, whole - End);
+        _from = from;
+        (_dx, _dy) = whole > 0 ? (dx / whole, dy / whole) : (0, 0);
+    }
+
+    /// <summary>Its length, pt.</summary>
+    public double Length { get; }
+
+    /// <summary>A point of it, so many pt from the label.</summary>
+    public Point At(double distance) => new(_from.X + _dx * distance, _from.Y + _dy * distance);
+
+    /// <summary>Whether it runs through a rectangle.</summary>
+    public bool Meets(Box box)
+    {
+        double first = 0, last = Length;
+        return Cut(_from.X, _dx, box.Left, box.Right, ref first, ref last) && Cut(_from.Y, _dy, box.Top, box.Bottom, ref first, ref last) && first < last;
+    }
+
+    // What of the line lies between two edges.
+    private static bool Cut(double from, double slope, double low, double high, ref double first, ref double last)
+    {
+        if (Math.Abs(slope) < 1e-12)
+            return from > low && from < high;
+        double a = (low - from) / slope, b = (high - from) / slope;
+        first = Math.Max(first, Math.Min(a, b));
+        last = Math.Min(last, Math.Max(a, b));
+        return true;
     }
 }
 
