@@ -62,8 +62,7 @@ public sealed class PagesOfExamplesTests
     [MemberData(nameof(Examples))]
     public void A_caption_promises_nothing_that_is_not_drawn(string example)
     {
-        var (record, pages) = Of(example);
-        var text = string.Concat(pages.Skip(1));
+        var (record, _) = Of(example);
         foreach (var figure in record.Figures)
         {
             if (figure.Plot == "charge-time")
@@ -74,8 +73,6 @@ public sealed class PagesOfExamplesTests
 
             if (figure is { Plot: "pressure-enthalpy", Y: { Min: { } low, Max: { } high } })
                 Assert.Equal(SpreadBars.AreSeen(figure.Curves.Single(curve => curve.Role == CurveRole.State), low, high, AxisScale.Log10), figure.Caption.Contains("Bars are U", StringComparison.Ordinal));
-            if (!record.Certificate.Figures.Contains(figure.Id) || text.Contains(Plain(figure.Title + "."), StringComparison.Ordinal))
-                Assert.Contains(Plain(figure.Caption), text, StringComparison.Ordinal);
         }
     }
 
