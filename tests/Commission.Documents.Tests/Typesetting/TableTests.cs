@@ -49,16 +49,6 @@ public sealed class TableTests
         Assert.All(Heads.Take(columns).SelectMany(head => head.Split(' ')).Distinct(), word => Assert.Contains(Body(pdf.GetPage(1)), found => found.Text == word));
     }
 
-    // A number leaves its unit before it is cut in two.
-    [Fact]
-    public void Where_nothing_fits_a_number_breaks_before_its_unit()
-    {
-        using var pdf = SamplePdf.Open(SamplePdf.RenderTemplate("<table><thead><tr><th width=\"8%\">x</th><th>y</th></tr></thead><tbody><tr><td>1234.5 ± 123.4 micron</td><td>2</td></tr></tbody></table>"));
-        var written = Body(pdf.GetPage(1)).Select(word => word.Text).ToList();
-        Assert.Contains("1234.5", written);
-        Assert.Contains("micron", written);
-    }
-
     // Whatever stands above: the name of a group never ends a page, and what explains a row stands on the page of the row.
     [Fact]
     public void The_name_of_a_group_stays_with_its_rows_and_an_explanation_with_its_row()
