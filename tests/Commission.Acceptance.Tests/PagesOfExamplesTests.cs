@@ -1,6 +1,7 @@
 using System.Text;
 using Commission.Records;
 using Commission.Records.Json;
+using Commission.Records.Series;
 using UglyToad.PdfPig;
 using Xunit;
 
@@ -44,6 +45,35 @@ public sealed class PagesOfExamplesTests
         Assert.All(new[] { "technician", "witness", "owner", "inspector" }, role => Assert.Contains(role, first, StringComparison.Ordinal));
         Assert.All(pages.Skip(1), page => Assert.DoesNotContain(Plain(record.Certificate.Sentence), page, StringComparison.Ordinal));
         Assert.Contains($"page1of{pages.Count}", first, StringComparison.Ordinal);
+    }
+
+    // Where the proof stands and how it is decided is the last thing of page 1 that may go.
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void Page_one_tells_where_the_proof_stands_and_how_it_is_decided(string example)
+    {
+        var first = Of(example).Pages[0];
+        Assert.Contains(Plain("Decision rule:"), first, StringComparison.Ordinal);
+        Assert.Contains(Plain("for the owner"), first, StringComparison.Ordinal);
+    }
+
+    // A caption tells what is drawn: a shade where a limit is, U where its bars leave their marks.
+    [Theory]
+    [MemberData(nameof(Examples))]
+    public void A_caption_promises_nothing_that_is_not_drawn(string example)
+    {
+        var (record, _) = Of(example);
+        foreach (var figure in record.Figures)
+        {
+            if (figure.Plot == "charge-time")
+            {
+                Assert.Equal(figure.Curves.Any(curve => curve.Role == CurveRole.Limit), figure.Caption.Contains("shaded", StringComparison.Ordinal));
+                Assert.All(new[] { "superheat", "subcooling" }, name => Assert.Equal(figure.Curves.Any(curve => curve.Label == name), figure.Title.Contains(name, StringComparison.OrdinalIgnoreCase)));
+            }
+
+            if (figure is { Plot: "pressure-enthalpy", Y: { Min: { } low, Max: { } high } })
+                Assert.Equal(SpreadBars.AreSeen(figure.Curves.Single(curve => curve.Role == CurveRole.State), low, high, AxisScale.Log10), figure.Caption.Contains("Bars are U", StringComparison.Ordinal));
+        }
     }
 
     // The diagnosis stands in words above the list: the sentence takes what has a number.

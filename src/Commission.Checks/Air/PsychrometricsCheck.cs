@@ -5,6 +5,7 @@ using Commission.Checks.Circuit;
 using Commission.Checks.Kernel;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records;
 using Commission.Records.Findings;
 using Commission.Records.Series;
@@ -110,13 +111,16 @@ internal sealed class PsychrometricFigure : IFigureSource
             curves.Add(Line(present, string.Create(CultureInfo.InvariantCulture, $"{100 * humidity:0} % RH"), CurveRole.Isotherm, humidity, chart));
         foreach (var (words, state) in known)
             curves.Add(Point(present, words, state));
+        var areSeen = curves.Any(curve => curve.Role == CurveRole.State && SpreadBars.AreSeen(curve, 0, AirText.RatioValue(present, top), AxisScale.Linear));
         yield return new FigureData
         {
             Id = "psychrometric",
             Plot = "psychrometric",
             Phase = Phases.Air,
             Title = $"State of the air at {states.Row!.Time}",
-            Caption = $"Saturation and lines of relative humidity at {present.Text(pressure.Si, DisplayKind.AbsolutePressure, 2)}, the pressure of the site. Bars are U of the humidity ratio.",
+            Caption = RecordWords.Text(
+                AirMessages.PsychrometricCaption(new(present.Text(pressure.Si, DisplayKind.AbsolutePressure, 2)), areSeen ? AirMessages.PsychrometricCaptionBars.Seen : AirMessages.PsychrometricCaptionBars.Hidden),
+                present.Language),
             AltText = $"Psychrometric chart at {states.Row.Time}: " + string.Join("; ", known.Select(s => $"{s.Words} {present.Text(s.State.DryBulb.Value, DisplayKind.Temperature)}, {AirText.Ratio(present, s.State.HumidityRatio)}, {present.Text(s.State.RelativeHumidity.Value, DisplayKind.Percentage)} relative humidity")) + ".",
             X = new FigureAxis("Dry bulb", present.Unit(DisplayKind.Temperature), AxisScale.Linear, present.Value(low, DisplayKind.Temperature), present.Value(high, DisplayKind.Temperature)),
             Y = new FigureAxis("Humidity ratio", AirText.RatioUnit(present), AxisScale.Linear, 0, AirText.RatioValue(present, top)),

@@ -7,6 +7,8 @@ using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
+using Commission.Records;
 using Commission.Records.Findings;
 using Commission.Records.Series;
 
@@ -16,6 +18,8 @@ namespace Commission.Checks.Charge;
 internal sealed class ChargeTimeFigure : IFigureSource
 {
     private const int MostPoints = 2000;
+    private const string Superheat = "superheat";
+    private const string Subcooling = "subcooling";
 
     /// <inheritdoc/>
     public IEnumerable<FigureData> Figures(CheckContext context)
@@ -30,8 +34,8 @@ internal sealed class ChargeTimeFigure : IFigureSource
         var told = new List<string>();
         foreach (var (label, number, limit) in new (string, Func<ChargeRow, RowNumber>, Func<ChargeRow, LimitStatement?>)[]
         {
-            ("superheat", r => r.Superheat, r => SuperheatLimit(context, analysis, r)),
-            ("subcooling", r => r.Subcooling, r => analysis.ByWeightOnly is null && !analysis.HasReceiver ? ChargeTarget.Subcooling(context, r).Limit : null),
+            (Superheat, r => r.Superheat, r => SuperheatLimit(context, analysis, r)),
+            (Subcooling, r => r.Subcooling, r => analysis.ByWeightOnly is null && !analysis.HasReceiver ? ChargeTarget.Subcooling(context, r).Limit : null),
         })
         {
             if (Curve(context, rows, label, number, At) is not { } curve)
@@ -50,14 +54,39 @@ internal sealed class ChargeTimeFigure : IFigureSource
             Id = "charge-time",
             Plot = "charge-time",
             Phase = Phases.Charge,
-            Title = "Superheat and subcooling",
-            Caption = "Each reading with its U; the shaded part is what the limit of the judged reading allows.",
+            Title = Title(curves),
+            Caption = Caption(context, curves),
             AltText = $"Between {rows[0].Time} and {rows[^1].Time}: {string.Join("; ", told)}.",
             X = new FigureAxis(onClock ? "Time" : "Time since the compressor started", onClock ? "" : "min", onClock ? AxisScale.Clock : AxisScale.Minutes),
             Y = new FigureAxis("Temperature difference", unit, AxisScale.Linear),
             Curves = curves.ToImmutable(),
             Events = [.. Events(analysis, onClock).Select(e => new FigureEvent(At(e.Time), e.Label))],
         };
+    }
+
+    private static string Title(IEnumerable<FigureCurve> curves) => curves.Where(curve => curve.Role == CurveRole.Measured).Select(curve => curve.Label).ToList() switch
+    {
+        [Superheat] => "Superheat",
+        [Subcooling] => "Subcooling",
+        _ => "Superheat and subcooling",
+    };
+
+    // The caption tells what is drawn: no shade where no limit is, no U where a bar is no longer than its mark.
+    private static string Caption(CheckContext context, ImmutableArray<FigureCurve>.Builder curves)
+    {
+        var readings = curves.Where(curve => curve.Role == CurveRole.Measured).ToList();
+        var bands = curves.Where(curve => curve.Role == CurveRole.Limit).ToList();
+        // Two quantities with a tolerance each are drawn in a panel each.
+        var isSplit = readings.Count == 2 && bands.Count == 2;
+        var areSeen = readings.Exists(reading =>
+        {
+            var shown = isSplit ? [reading, bands.Single(band => band.Label == Tolerance(reading.Label))] : curves.ToList();
+            var values = shown.SelectMany(curve => curve.Y.Concat(curve.YLow).Concat(curve.YHigh)).OfType<double>().ToList();
+            return SpreadBars.AreSeen(reading, values.Min(), values.Max(), AxisScale.Linear, isSplit ? 2 : 1);
+        });
+        return RecordWords.Text(
+            ChargeMessages.ChargeTimeCaption(areSeen ? ChargeMessages.ChargeTimeCaptionBars.Seen : ChargeMessages.ChargeTimeCaptionBars.Hidden, bands.Count > 0 ? ChargeMessages.ChargeTimeCaptionShade.Drawn : ChargeMessages.ChargeTimeCaptionShade.None),
+            context.Present.Language);
     }
 
     private static FigureCurve? Curve(CheckContext context, ImmutableArray<ChargeRow> rows, string label, Func<ChargeRow, RowNumber> number, Func<JobTime, double> at)
@@ -85,7 +114,7 @@ internal sealed class ChargeTimeFigure : IFigureSource
         var middle = (state.TargetSi ?? ((lower + upper) / 2)) / factor;
         return new FigureCurve
         {
-            Label = $"{label} tolerance",
+            Label = Tolerance(label),
             Role = CurveRole.Limit,
             X = [at(rows[0].Written.At.Value), at(rows[^1].Written.At.Value)],
             Y = [middle, middle],
@@ -93,6 +122,8 @@ internal sealed class ChargeTimeFigure : IFigureSource
             YHigh = [upper / factor, upper / factor],
         };
     }
+
+    private static string Tolerance(string label) => $"{label} tolerance";
 
     private static LimitStatement? SuperheatLimit(CheckContext context, ChargeAnalysis analysis, ChargeRow row)
     {
@@ -178,7 +209,9 @@ internal sealed class PressureEnthalpyFigure : IFigureSource
                 curves.Add(isotherm);
         }
 
-        curves.Add(States(context, row, cycle));
+        var states = States(context, row, cycle);
+        curves.Add(states);
+        var areSeen = SpreadBars.AreSeen(states, Pressure(context, low), Pressure(context, high), AxisScale.Log10);
         var designation = context.Get<CircuitSaturation>().Designation;
         yield return new FigureData
         {
@@ -186,7 +219,9 @@ internal sealed class PressureEnthalpyFigure : IFigureSource
             Plot = "pressure-enthalpy",
             Phase = Phases.Charge,
             Title = $"Measured states of {designation}",
-            Caption = $"Saturation dome of {designation}, lines of constant temperature and the states at {row.Time}: vapor at the service valve, ideal compression, liquid at the service valve, throttled. Bars are U of the pressures.",
+            Caption = RecordWords.Text(
+                ChargeMessages.PressureEnthalpyCaption(new(designation), new(row.Time), areSeen ? ChargeMessages.PressureEnthalpyCaptionBars.Seen : ChargeMessages.PressureEnthalpyCaptionBars.Hidden),
+                present.Language),
             AltText = $"Pressure–enthalpy diagram of {designation} at {row.Time}: evaporation at {present.Text(cycle.Suction.Pressure, DisplayKind.AbsolutePressure)}, "
                 + $"condensation at {present.Text(cycle.Isentropic.Pressure, DisplayKind.AbsolutePressure)}, {present.Text(cycle.Capacity.Value, DisplayKind.Enthalpy)} taken up.",
             X = new FigureAxis("Specific enthalpy", present.Unit(DisplayKind.Enthalpy), AxisScale.Linear),

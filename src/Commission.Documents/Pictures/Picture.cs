@@ -13,6 +13,9 @@ internal readonly record struct PictureSize(double Width, double Height)
 
     /// <summary>True below the width at which a figure drops its second line of comfort: fewer ticks, shorter labels.</summary>
     public bool IsNarrow => Width < 360;
+
+    /// <summary>True for a figure that only recalls another (page 1): labels of the second rank are left out before they stand on a line.</summary>
+    public bool IsSmall => IsNarrow && Height < 150;
 }
 
 /// <summary>A place in a figure that can say its values when pointed at; the text is made of record fields, never read back from pixels.</summary>

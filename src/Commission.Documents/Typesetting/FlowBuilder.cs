@@ -150,7 +150,7 @@ internal sealed class FlowBuilder(FlowContext context, double width, TextStyle t
                 Photo(element);
                 break;
             case "sign":
-                Add(new SignatureSlab(width, element.Attribute("field")!.Value, element.Attribute("alt")!.Value) { SpaceAfter = 2, KeepWithNext = true });
+                Add(new SignatureSlab(width, element.Attribute("field")!.Value, element.Attribute("alt")!.Value, context.SignatureRoom) { SpaceAfter = 2, KeepWithNext = true });
                 break;
             case "page-break":
                 _break = true;
@@ -279,6 +279,12 @@ internal sealed class FlowBuilder(FlowContext context, double width, TextStyle t
     {
         var room = width - (gap * (row.Count - 1));
         var total = Math.Max(1, row.Sum(column => column.Share));
+        if (row.Exists(column => column.Div.Descendants("table").Any(table => !new TableBuilder(this, room * column.Share / total, text).Fits(table))))
+        {
+            OneBelowTheOther(row);
+            return;
+        }
+
         var columns = new List<(double X, IReadOnlyList<Slab> Slabs)>();
         var x = 0.0;
         foreach (var (div, share) in row)
@@ -299,9 +305,18 @@ internal sealed class FlowBuilder(FlowContext context, double width, TextStyle t
             return;
         }
 
-        // Too tall to stand side by side on any page: one after the other.
+        // Too tall to stand side by side on any page.
+        OneBelowTheOther(row);
+    }
+
+    private void OneBelowTheOther(List<(XElement Div, double Share)> row)
+    {
         foreach (var (div, _) in row)
+        {
+            if (div.Attribute("id")?.Value is { } id && !_anchors.Contains(id))
+                _anchors.Add(id);
             Content(div);
+        }
     }
 
     private IReadOnlyList<Slab> ColumnContent(XElement div, double columnWidth)

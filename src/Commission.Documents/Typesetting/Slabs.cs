@@ -68,19 +68,23 @@ internal sealed class RuleSlab : Slab
 /// <summary>A line to sign on, with the signature field that stands over it.</summary>
 internal sealed class SignatureSlab : Slab
 {
-    private const double Room = 30;
+    /// <summary>Room to sign in where nothing presses, in points.</summary>
+    public const double Room = 30;
+
     private const double Thickness = 0.5;
 
     private readonly double _width;
     private readonly string _name;
     private readonly string _statement;
+    private readonly double _room;
 
-    public SignatureSlab(double width, string name, string statement)
+    public SignatureSlab(double width, string name, string statement, double room)
     {
+        _room = room;
         _width = width;
         _name = name;
         _statement = statement;
-        Height = Room + Thickness;
+        Height = room + Thickness;
     }
 
     public override void Draw(Ink ink, double x, double y)
@@ -88,7 +92,7 @@ internal sealed class SignatureSlab : Slab
         ink.BeginArtifact();
         ink.Rule(x, y + Height - (Thickness / 2), x + _width, Look.Ink, Thickness);
         ink.EndArtifact();
-        ink.SignatureField(_name, _statement, new XRect(x, y, _width, Room));
+        ink.SignatureField(_name, _statement, new XRect(x, y, _width, _room));
     }
 }
 

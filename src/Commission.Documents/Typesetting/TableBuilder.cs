@@ -5,12 +5,16 @@ using Commission.Documents.Pictures;
 
 namespace Commission.Documents.Typesetting;
 
-/// <summary>Turns a table into row slabs: columns as wide as they need, heads that repeat, numbers on the decimal point.</summary>
+/// <summary>
+/// Turns a table into row slabs: columns as wide as they need, heads that repeat, numbers on the decimal point. No column is narrower than
+/// its longest word: where all of them together are too wide, the type is set smaller, and then the table in parts one below the other.
+/// </summary>
 internal sealed class TableBuilder(FlowBuilder flow, double width, TextStyle text)
 {
     private const double Gutter = 3.5;
+    private static readonly double[] Sizes = [Look.Small, 8, 7.5, 7];
 
-    private readonly List<(List<TableCell> Cells, bool IsHead, string? Id)> _rows = [];
+    private List<TableRow> _rows = [];
     private double[] _left = [];
     private double[] _widths = [];
     private (double Before, double After)[] _points = [];
@@ -18,10 +22,38 @@ internal sealed class TableBuilder(FlowBuilder flow, double width, TextStyle tex
     public void Build(XElement table)
     {
         var isFacts = MarkupClass.Has(table, "facts");
-        Read(table);
+        var size = Array.FindIndex(Sizes, size => Read(table, size) && LeastWidths().Sum() <= width);
         if (_rows.Count == 0)
             return;
-        var count = _rows.Max(row => row.Cells.Sum(cell => cell.Span));
+        var caption = table.Element("caption") is { } own ? InlineReader.Read(own, (text with { Size = Look.Small, Color = Look.Accent }).Strong) : null;
+        if (size >= 0 || !Read(table, Look.Small) || !CanBeParted)
+        {
+            if (size < 0)
+                Read(table, Sizes[^1]);
+            Add(caption, isFacts);
+            return;
+        }
+
+        var whole = _rows;
+        foreach (var columns in TableColumns.Parts(LeastWidths(), width))
+        {
+            var isFirst = columns[^1] == columns.Count - 1;
+            _rows = whole.ConvertAll(row => row.Of(columns, isFirst));
+            Add(isFirst ? caption : null, isFacts);
+        }
+    }
+
+    /// <summary>Whether a table can stand in the width at the usual size without a word being cut.</summary>
+    public bool Fits(XElement table) => !Read(table, Look.Small) || LeastWidths().Sum() <= width;
+
+    // A table of plain columns whose widths nobody asked for, and of more than the two that a part has at least.
+    private bool CanBeParted => _rows[0].Cells.Count > 2 && _rows.TrueForAll(row => row.Cells.Count == _rows[0].Cells.Count && row.Cells.TrueForAll(cell => cell is { Span: 1, Width: null }));
+
+    private int Count => _rows.Max(row => row.Cells.Sum(cell => cell.Span));
+
+    private void Add(TextBlock? caption, bool isFacts)
+    {
+        var count = Count;
         MeasurePoints(count);
         _widths = TableColumns.Widths(_rows.ConvertAll(row => row.Cells), count, width, Gutter, _points);
         _left = new double[count + 1];
@@ -29,32 +61,45 @@ internal sealed class TableBuilder(FlowBuilder flow, double width, TextStyle tex
             _left[c + 1] = _left[c] + _widths[c];
         flow.Tagged(new TagStart("Table"), () =>
         {
-            if (table.Element("caption") is { } caption)
-                flow.Paragraph(InlineReader.Read(caption, (text with { Size = Look.Small, Color = Look.Accent }).Strong), "Caption", new ParagraphSetting(6, 1) { KeepWithNext = true });
+            if (caption is not null)
+                flow.Paragraph(caption, "Caption", new ParagraphSetting(6, 1) { KeepWithNext = true });
             AddRows(isFacts);
         });
     }
 
-    private void Read(XElement table)
+    private double[] LeastWidths()
+    {
+        MeasurePoints(Count);
+        return TableColumns.Least(_rows.ConvertAll(row => row.Cells), Count, width, Gutter, _points);
+    }
+
+    private bool Read(XElement table, double size)
+    {
+        _rows = [];
+        ReadRows(table, size);
+        return _rows.Count > 0;
+    }
+
+    private void ReadRows(XElement table, double size)
     {
         foreach (var child in table.Elements())
         {
             switch (child.Name.LocalName)
             {
                 case "tr":
-                    ReadRow(child, isHead: false);
+                    ReadRow(child, isHead: false, size);
                     break;
                 case "thead" or "tbody":
                     foreach (var row in child.Elements("tr"))
-                        ReadRow(row, child.Name.LocalName == "thead");
+                        ReadRow(row, child.Name.LocalName == "thead", size);
                     break;
             }
         }
     }
 
-    private void ReadRow(XElement row, bool isHead)
+    private void ReadRow(XElement row, bool isHead, double size)
     {
-        var plain = Look.SmallText;
+        var plain = Look.SmallText with { Size = size };
         var cells = new List<TableCell>();
         foreach (var cell in row.Elements())
         {
@@ -63,7 +108,7 @@ internal sealed class TableBuilder(FlowBuilder flow, double width, TextStyle tex
         }
 
         if (cells.Count > 0)
-            _rows.Add((cells, isHead, row.Attribute("id")?.Value));
+            _rows.Add(new TableRow(cells, isHead, row.Attribute("id")?.Value));
     }
 
     private void MeasurePoints(int count)
@@ -90,6 +135,7 @@ internal sealed class TableBuilder(FlowBuilder flow, double width, TextStyle tex
     private void AddRows(bool isFacts)
     {
         var head = new TableHead();
+        var lastOf = new RowSlab[_rows.Count];
         var bodyRows = _rows.Count(row => !row.IsHead);
         for (var r = 0; r < _rows.Count; r++)
         {
@@ -117,11 +163,19 @@ internal sealed class TableBuilder(FlowBuilder flow, double width, TextStyle tex
                 if (isHead)
                     head.Rows.Add(slab);
                 flow.Add(slab);
+                lastOf[r] = slab;
                 id = null;
             }
         }
 
         KeepEnds();
+
+        // A line that names a group, and a row that goes on with the one above it, stay with what they belong to.
+        for (var r = 0; r < _rows.Count - 1; r++)
+        {
+            if (!_rows[r].IsHead && (_rows[r].NamesGroup || _rows[r + 1].GoesOn))
+                lastOf[r].KeepWithNext = true;
+        }
 
         // A head and one row at the foot of a page, or one row alone at the top of the next, read badly.
         void KeepEnds()
@@ -190,6 +244,24 @@ internal sealed class TableBuilder(FlowBuilder flow, double width, TextStyle tex
     }
 }
 
+/// <summary>A row as it was written.</summary>
+/// <param name="Cells">Its cells.</param>
+/// <param name="IsHead">Whether it belongs to the head.</param>
+/// <param name="Id">What links to it use; null for none.</param>
+internal sealed record TableRow(List<TableCell> Cells, bool IsHead, string? Id)
+{
+    /// <summary>Whether it holds nothing but the name of the rows after it.</summary>
+    public bool NamesGroup => Told is [{ IsHeader: true, Span: > 1 }];
+
+    /// <summary>Whether it goes on with the row above: it has no name, and one text over several columns.</summary>
+    public bool GoesOn => !IsHead && Cells.Count > 1 && Cells[0].IsEmpty && Told is [{ IsHeader: false, Span: > 1 }];
+
+    private List<TableCell> Told => Cells.FindAll(cell => !cell.IsEmpty);
+
+    /// <summary>The row of a table that shows some of the columns; links lead to the first of such tables.</summary>
+    public TableRow Of(List<int> columns, bool isFirst) => this with { Cells = columns.ConvertAll(column => Cells[column]), Id = isFirst ? Id : null };
+}
+
 /// <summary>A cell as it was written: text measured, not yet set.</summary>
 internal sealed class TableCell
 {
@@ -224,6 +296,8 @@ internal sealed class TableCell
     public string? Scope { get; }
 
     public TextBlock Block { get; }
+
+    public bool IsEmpty => Block.IsEmpty && Bar is null;
 
     /// <summary>Drawn instead of text; null for none.</summary>
     public LimitBar? Bar { get; }

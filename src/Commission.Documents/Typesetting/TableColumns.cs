@@ -3,7 +3,76 @@ namespace Commission.Documents.Typesetting;
 /// <summary>Finds the widths of columns: what is asked for first, then what the words need, then a fair share of the rest.</summary>
 internal static class TableColumns
 {
+    // No word of the trade is longer, pt; what is (a string of digits without end) may be broken anywhere.
+    private const double LongestWord = 100;
+
+    /// <summary>The widths of all columns, in points; together they are the width of the table.</summary>
     public static double[] Widths(List<List<TableCell>> rows, int count, double width, double gutter, (double Before, double After)[] points)
+    {
+        var (least, natural, wanted, isNumeric) = Needs(rows, count, width, gutter, points);
+        if (least.Sum() > width)
+            Relent(least, width);
+        var widths = Fit(least, natural, wanted, isNumeric, width);
+        if (least.Sum() < width && natural.Sum() > width)
+            Settle(rows, widths, least, gutter);
+        return widths;
+    }
+
+    /// <summary>What each column needs so that no word is cut, in points.</summary>
+    public static double[] Least(List<List<TableCell>> rows, int count, double width, double gutter, (double Before, double After)[] points) =>
+        Array.ConvertAll(Needs(rows, count, width, gutter, points).Least, least => Math.Min(least, LongestWord));
+
+    /// <summary>
+    /// Shares the columns of a table that is too wide out to tables one below the other: as few as it takes, about equally wide, each with the
+    /// first column before its own.
+    /// </summary>
+    /// <param name="least">What each column needs.</param>
+    /// <param name="width">What there is.</param>
+    /// <returns>The columns of each table, from 0.</returns>
+    public static List<List<int>> Parts(double[] least, double width)
+    {
+        const double Step = 4;
+        var fewest = Fill(width).Count;
+        for (var room = least[0] + ((least.Sum() - least[0]) / fewest); room < width; room += Step)
+        {
+            if (Fill(room) is var parts && parts.Count == fewest)
+                return parts;
+        }
+
+        return Fill(width);
+
+        List<List<int>> Fill(double room)
+        {
+            var parts = new List<List<int>>();
+            var used = room;
+            for (var c = 1; c < least.Length; c++)
+            {
+                if (parts.Count == 0 || used + least[c] > room)
+                {
+                    parts.Add([0]);
+                    used = least[0];
+                }
+
+                parts[^1].Add(c);
+                used += least[c];
+            }
+
+            return parts;
+        }
+    }
+
+    // What exceeds any word gives way first.
+    private static void Relent(double[] least, double width)
+    {
+        var over = least.Sum(need => Math.Max(0, need - LongestWord));
+        if (over <= 0)
+            return;
+        var kept = Math.Max(0, 1 - ((least.Sum() - width) / over));
+        for (var c = 0; c < least.Length; c++)
+            least[c] = Math.Min(least[c], LongestWord) + (Math.Max(0, least[c] - LongestWord) * kept);
+    }
+
+    private static (double[] Least, double[] Natural, double[] Wanted, bool[] IsNumeric) Needs(List<List<TableCell>> rows, int count, double width, double gutter, (double Before, double After)[] points)
     {
         var least = new double[count];
         var natural = new double[count];
@@ -45,10 +114,7 @@ internal static class TableColumns
         }
 
         Spread(rows, count, gutter, least, natural);
-        var widths = Fit(least, natural, wanted, isNumeric, width);
-        if (least.Sum() < width && natural.Sum() > width)
-            Settle(rows, widths, least, gutter);
-        return widths;
+        return (least, natural, wanted, isNumeric);
     }
 
     // A single long cell can make a column wide that other rows leave empty: points wander from column to column as long as the

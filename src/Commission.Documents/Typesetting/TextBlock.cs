@@ -108,31 +108,35 @@ internal sealed class TextBlock
         var lines = new List<TextLine>();
         var start = 0;
         var lastBreak = -1;
+        var lastBlank = -1;
         for (var i = 0; i < _text.Length; i++)
         {
             if (_text[i] == '\n')
             {
                 lines.Add(Line(start, i));
                 start = i + 1;
-                lastBreak = -1;
+                lastBreak = lastBlank = -1;
                 continue;
             }
 
             // A thousandth of a point: a column as wide as its text must not break it over rounding.
             if (_position[i + 1] - _position[start] > width + 0.001 && _text[i] != ' ' && i > start)
             {
-                var end = lastBreak > start ? lastBreak : i;
+                // A number leaves its unit before a word is cut in its middle.
+                var end = lastBreak > start ? lastBreak : lastBlank > start ? lastBlank : i;
                 lines.Add(Line(start, end));
                 start = end;
                 while (start < _text.Length && _text[start] == ' ')
                     start++;
-                lastBreak = -1;
+                lastBreak = lastBlank = -1;
                 i = start - 1;
                 continue;
             }
 
             if (BreaksAfter(i))
                 lastBreak = i + 1;
+            else if (_text[i] == ' ')
+                lastBlank = i + 1;
         }
 
         if (start < _text.Length || lines.Count == 0)

@@ -46,11 +46,14 @@ internal static class Typesetter
 
 /// <summary>
 /// A first section of class <c>one-page</c>. Its figures grow smaller, then it gives up what it marks with <c>give</c>, the lowest number first, until it fits;
-/// what carries <c>instead</c> with the same number, there or further back, stands only then. Its page numbers are written when everything behind it is placed.
+/// what carries <c>instead</c> with the same number, there or further back, stands only then. Before a second thing is given up, figures and lines to sign on
+/// draw together as far as they can. Its page numbers are written when everything behind it is placed.
 /// </summary>
 internal sealed class FirstPage
 {
-    private const double LeastFigure = 92;
+    private const double SmallFigure = 92;
+    private const double LeastFigure = 80;
+    private const double LeastSignature = 20;
     private const double Step = 12;
 
     private readonly XElement _section;
@@ -59,6 +62,7 @@ internal sealed class FirstPage
     private readonly PageFormat _format;
     private readonly HashSet<string> _given = new(StringComparer.Ordinal);
     private double _smaller;
+    private bool _isTight;
 
     private FirstPage(XElement section, XElement root, FlowContext context, PageFormat format)
     {
@@ -93,8 +97,10 @@ internal sealed class FirstPage
         var gives = _section.Descendants().Select(element => element.Attribute("give")?.Value).OfType<string>().Distinct(StringComparer.Ordinal).OrderBy(number => int.Parse(number, CultureInfo.InvariantCulture)).ToList();
         while (Stack.Height(Slabs(Numbered([]))) > _format.Floor - PageFormat.Top(0))
         {
-            if (largest - _smaller > LeastFigure)
+            if (largest - _smaller > (_isTight ? LeastFigure : SmallFigure))
                 _smaller += Step;
+            else if (!_isTight && _given.Count > 0)
+                _isTight = true;
             else if (gives.Find(number => !_given.Contains(number)) is { } next)
                 _given.Add(next);
             else
@@ -107,7 +113,7 @@ internal sealed class FirstPage
         var edition = new XElement(part);
         foreach (var element in edition.Descendants().Where(element => (element.Attribute("give") is { } give && _given.Contains(give.Value)) || (element.Attribute("instead") is { } instead && !_given.Contains(instead.Value))).ToList())
             element.Remove();
-        return FlowBuilder.Build(_context with { FigureScale = figureScale }, edition, PageFormat.TextWidth, Look.BodyText);
+        return FlowBuilder.Build(_context with { FigureScale = figureScale, SignatureRoom = _isTight ? LeastSignature : SignatureSlab.Room }, edition, PageFormat.TextWidth, Look.BodyText);
     }
 
     private XElement Numbered(Dictionary<string, PagePlace> places)
@@ -182,4 +188,7 @@ internal sealed record FlowContext(PageMedia Media, double PageHeight)
 {
     /// <summary>Share of their height at which figures and photos are set.</summary>
     public double FigureScale { get; init; } = 1;
+
+    /// <summary>Room above a line to sign on, in points.</summary>
+    public double SignatureRoom { get; init; } = SignatureSlab.Room;
 }

@@ -32,6 +32,22 @@ internal sealed class SvgPicture
 
     public IEnumerable<XElement> All(string name) => Root.Descendants(Svg + name);
 
+    /// <summary>The lines and curves, in words, that run through a text: grid lines are fainter than type and do not count.</summary>
+    public IEnumerable<string> LinesThrough(SvgText text)
+    {
+        var straight = All("line").Where(line => line.Attribute("stroke")!.Value != Palette.Grid.Hex)
+            .Select(line => (Name: line.ToString(), Points: (IReadOnlyList<(double X, double Y)>)[(Number(line, "x1"), Number(line, "y1")), (Number(line, "x2"), Number(line, "y2"))]));
+        var bent = All("polyline").Select(line => (Name: "curve " + line.Attribute("stroke")!.Value, Points: Points(line)));
+        return straight.Concat(bent).Where(line => line.Points.Zip(line.Points.Skip(1)).Any(piece => Passes(piece.First, piece.Second))).Select(line => line.Name);
+
+        bool Passes((double X, double Y) from, (double X, double Y) to)
+        {
+            var steps = (int)Math.Ceiling(2 * Math.Max(Math.Abs(to.X - from.X), Math.Abs(to.Y - from.Y))) + 1;
+            return Enumerable.Range(0, steps + 1).Select(i => (X: from.X + ((to.X - from.X) * i / steps), Y: from.Y + ((to.Y - from.Y) * i / steps)))
+                .Any(at => at.X > text.Left && at.X < text.Right && at.Y > text.Top && at.Y < text.Baseline);
+        }
+    }
+
     public static double Number(XElement element, string attribute) => double.Parse(element.Attribute(attribute)!.Value, CultureInfo.InvariantCulture);
 
     public static IReadOnlyList<(double X, double Y)> Points(XElement polyline) =>

@@ -51,6 +51,18 @@ public sealed class BuiltInTemplateTests
         Assert.Equal(expected.Order(StringComparer.Ordinal), rows.Where(id => id.StartsWith("check-", StringComparison.Ordinal)).Order(StringComparer.Ordinal));
     }
 
+    // Of a check that did not pass and has no number, the limit still stands under the head that says so.
+    [Fact]
+    public void A_limit_stands_in_the_column_of_limits()
+    {
+        var number = SampleRecord.Full.Findings.First(finding => finding.Phase is not ("evidence" or "instruments") && finding.Limits.Length > 0).Number;
+        var record = SampleRecord.Full with { Findings = [.. SampleRecord.Full.Findings.Select(finding => finding.Number == number ? finding with { Measured = null, Verdict = Measurement.Decisions.Verdict.Fail } : finding)] };
+        var row = Markup(record).Descendants("tr").Single(tr => tr.Attribute("id")?.Value == $"check-{number}");
+        var limit = row.Elements().Single(cell => cell.Value.StartsWith(record.Findings[number - 1].Limits[0].Text, StringComparison.Ordinal));
+        var head = row.Ancestors("table").First().Descendants("th").TakeWhile(cell => cell.Value != "Limit").Count();
+        Assert.Equal(head, limit.ElementsBeforeSelf().Sum(cell => int.Parse(cell.Attribute("colspan")?.Value ?? "1", System.Globalization.CultureInfo.InvariantCulture)));
+    }
+
     [Fact]
     public void Every_finding_has_its_trace_and_every_figure_is_drawn()
     {

@@ -68,6 +68,15 @@ public sealed class TextBlockTests
         });
     }
 
+    // Where the whole does not fit, a number leaves its unit before either is cut in its middle.
+    [Fact]
+    public void A_blank_that_holds_together_breaks_before_a_word_does()
+    {
+        var lines = Block("1234.5 ± 123.4 micron").Lines(40).ConvertAll(line => string.Concat(Text(line)));
+        Assert.Equal("1234.5 ± 123.4 micron".Split(' '), lines.SelectMany(line => line.Split(' ')));
+        Assert.True(lines.Count > 1);
+    }
+
     [Fact]
     public void A_word_wider_than_the_line_breaks_where_it_must()
     {

@@ -41,7 +41,7 @@ internal sealed class PullDownPlot : IPlot
         foreach (var (curve, style) in curves)
         {
             sheet.OverRange(curve, style);
-            sheet.Label(sheet.Main, curve, style, 0.35);
+            sheet.Label(sheet.Main, curve, style, 0.35, optional: size.IsSmall && curve.Role == CurveRole.Model);
             sheet.Hover(sheet.Main, curve);
         }
 

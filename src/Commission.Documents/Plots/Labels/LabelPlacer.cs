@@ -4,7 +4,8 @@ namespace Commission.Documents.Plots.Labels;
 
 /// <summary>
 /// Puts labels where they cover least: never on another label, never outside their area. Labels are placed one after the other in a
-/// fixed order, then each is offered a better place once the others stand. The same figure always gives the same places.
+/// fixed order, those that can stand beside what they name before those that will have to go farther off, and then each is offered a
+/// better place once the others stand. The same figure always gives the same places.
 /// </summary>
 internal sealed class LabelPlacer(InkMap ink)
 {
@@ -13,6 +14,13 @@ internal sealed class LabelPlacer(InkMap ink)
 
     private const double Clearance = 1.2;
     private const int Passes = 3;
+
+    // A label this far from what it names, pt, needs a thin line to it.
+    private const double Beside = 6;
+
+    // What such a line costs for each point on which it crosses a curve, and when it runs through another label or a label stands on it.
+    private const int Crossing = 12;
+    private const int Through = 10_000;
     private readonly List<Box> _taken = [];
 
     /// <summary>Reserves an area that no label may touch (tick labels, titles).</summary>
@@ -24,7 +32,7 @@ internal sealed class LabelPlacer(InkMap ink)
     public IReadOnlyList<PlacedLabel> Place(IReadOnlyList<LabelRequest> requests)
     {
         var places = new PlacedLabel?[requests.Count];
-        var order = Enumerable.Range(0, requests.Count).OrderBy(i => requests[i].Order).ThenBy(i => i).ToArray();
+        var order = Enumerable.Range(0, requests.Count).OrderBy(i => requests[i].Optional).ThenBy(i => !StandsBeside(requests[i])).ThenBy(i => requests[i].Order).ThenBy(i => i).ToArray();
         for (var pass = 0; pass < Passes; pass++)
         {
             foreach (var index in order)
@@ -37,30 +45,41 @@ internal sealed class LabelPlacer(InkMap ink)
         return [.. places.OfType<PlacedLabel>()];
     }
 
-    private PlacedLabel? Best(LabelRequest request, PlacedLabel?[] others)
+    private bool StandsBeside(LabelRequest request) => Listed(request, []).Least < Crowded;
+
+    // The best of the places that were asked for.
+    private Search Listed(LabelRequest request, PlacedLabel?[] others)
     {
         var search = new Search(request, request.Style.Fit(request.Text, request.Within.Width), others);
         foreach (var spot in request.Spots)
-            Consider(search, spot, leads: false, spot.Penalty);
+            Consider(search, spot, leadsTo: null, spot.Penalty);
+        return search;
+    }
 
-        if (search.Best is not null && (search.Least < Crowded || request.Target is null) && !(request.Optional && search.Least >= Crowded))
+    private PlacedLabel? Best(LabelRequest request, PlacedLabel?[] others)
+    {
+        var search = Listed(request, others);
+        if (search.Best is not null && (search.Least < Crowded || request.Targets.Count == 0) && !(request.Optional && search.Least >= Crowded))
             return search.Best;
-        if (request.Optional || request.Target is not { } target)
+        if (request.Optional || request.Targets.Count == 0)
             return request.Optional ? null : search.Best;
 
         for (var y = request.Within.Top + request.Style.Ascent; y <= request.Within.Bottom - request.Style.Descent; y += 3)
         {
             for (var x = request.Within.Left; x <= request.Within.Right; x += 6)
             {
-                var away = Away(request.Style.BoxOf(x, y, search.Text), target);
-                Consider(search, new LabelSpot(x, y, TextAnchor.Start), away > 6, 16 + 0.6 * away);
+                var box = request.Style.BoxOf(x, y, search.Text);
+                if (!request.Within.Grow(0.01).Holds(box))
+                    continue;
+                var (target, away) = Nearest(box, request.Targets);
+                Consider(search, new LabelSpot(x, y, TextAnchor.Start), away > Beside ? target : null, 16 + 0.6 * away);
             }
         }
 
         return search.Best;
     }
 
-    private void Consider(Search search, LabelSpot spot, bool leads, double penalty)
+    private void Consider(Search search, LabelSpot spot, Point? leadsTo, double penalty)
     {
         if (penalty >= search.Least)
             return;
@@ -71,8 +90,39 @@ internal sealed class LabelPlacer(InkMap ink)
         var cost = penalty + ink.Under(box);
         if (cost >= search.Least || !IsFree(box.Grow(Clearance), search.Others))
             return;
+        foreach (var leader in search.Leaders)
+            cost += leader.Meets(box) ? Through : 0;
+        if (leadsTo is { } target)
+            cost += CostOfLeading(new Leader(PlacedLabel.LeaderFrom(box, target), target), search);
+        if (cost >= search.Least)
+            return;
         search.Least = cost;
-        search.Best = new PlacedLabel(request, search.Text, spot, box, leads);
+        search.Best = new PlacedLabel(request, search.Text, spot, box, leadsTo);
+    }
+
+    private int CostOfLeading(Leader leader, Search search)
+    {
+        foreach (var box in _taken)
+        {
+            if (leader.Meets(box))
+                return Through;
+        }
+
+        foreach (var other in search.Others)
+        {
+            if (other is not null && leader.Meets(other.Box))
+                return Through;
+        }
+
+        var crossed = 0;
+        for (var at = 1.0; at < leader.Length; at++)
+        {
+            var point = leader.At(at);
+            if (ink.Under(new Box(point.X, point.Y, point.X + 0.5, point.Y + 0.5)) >= Crowded)
+                crossed++;
+        }
+
+        return crossed * Crossing;
     }
 
     private bool IsFree(Box box, PlacedLabel?[] others)
@@ -92,6 +142,18 @@ internal sealed class LabelPlacer(InkMap ink)
         return true;
     }
 
+    private static (Point Target, double Away) Nearest(Box box, IReadOnlyList<Point> targets)
+    {
+        var (nearest, least) = (targets[0], double.MaxValue);
+        foreach (var target in targets)
+        {
+            if (Away(box, target) is var away && away < least)
+                (nearest, least) = (target, away);
+        }
+
+        return (nearest, least);
+    }
+
     private static double Away(Box box, Point target)
     {
         var dx = Math.Max(0, Math.Max(box.Left - target.X, target.X - box.Right));
@@ -108,9 +170,55 @@ internal sealed class LabelPlacer(InkMap ink)
 
         public PlacedLabel?[] Others => others;
 
+        /// <summary>The thin lines of the others.</summary>
+        public IReadOnlyList<Leader> Leaders { get; } = [.. others.Where(other => other?.LeadsTo is not null).Select(other => new Leader(PlacedLabel.LeaderFrom(other!.Box, other.LeadsTo!.Value), other.LeadsTo.Value))];
+
         public PlacedLabel? Best { get; set; }
 
         public double Least { get; set; } = double.MaxValue;
+    }
+}
+
+/// <summary>A thin line from a label to what it names, without its end, which lies on it.</summary>
+internal readonly record struct Leader
+{
+    private const double End = 2.5;
+    private readonly Point _from;
+    private readonly double _dx;
+    private readonly double _dy;
+
+    /// <summary>A line from the edge of a label to a point of what it names.</summary>
+    public Leader(Point from, Point to)
+    {
+        double dx = to.X - from.X, dy = to.Y - from.Y;
+        var whole = Math.Sqrt(dx * dx + dy * dy);
+        Length = Math.Max(0, whole - End);
+        _from = from;
+        (_dx, _dy) = whole > 0 ? (dx / whole, dy / whole) : (0, 0);
+    }
+
+    /// <summary>Its length, pt.</summary>
+    public double Length { get; }
+
+    /// <summary>A point of it, so many pt from the label.</summary>
+    public Point At(double distance) => new(_from.X + _dx * distance, _from.Y + _dy * distance);
+
+    /// <summary>Whether it runs through a rectangle.</summary>
+    public bool Meets(Box box)
+    {
+        double first = 0, last = Length;
+        return Cut(_from.X, _dx, box.Left, box.Right, ref first, ref last) && Cut(_from.Y, _dy, box.Top, box.Bottom, ref first, ref last) && first < last;
+    }
+
+    // What of the line lies between two edges.
+    private static bool Cut(double from, double slope, double low, double high, ref double first, ref double last)
+    {
+        if (Math.Abs(slope) < 1e-12)
+            return from > low && from < high;
+        double a = (low - from) / slope, b = (high - from) / slope;
+        first = Math.Max(first, Math.Min(a, b));
+        last = Math.Min(last, Math.Max(a, b));
+        return true;
     }
 }
 
@@ -121,8 +229,8 @@ internal sealed class LabelPlacer(InkMap ink)
 /// <param name="Within">The area it must not leave.</param>
 internal sealed record LabelRequest(string Text, TextStyle Style, IReadOnlyList<LabelSpot> Spots, Box Within)
 {
-    /// <summary>A point of the thing named; when no listed spot is free the label goes to the nearest free place and a thin line leads here.</summary>
-    public Point? Target { get; init; }
+    /// <summary>Points of the thing named; when no listed spot is free the label goes to a free place near one of them and a thin line leads there.</summary>
+    public IReadOnlyList<Point> Targets { get; init; } = [];
 
     /// <summary>True when the figure reads well without it: it is left out before it crowds another label or hides a curve.</summary>
     public bool Optional { get; init; }
@@ -143,5 +251,11 @@ internal readonly record struct LabelSpot(double X, double Y, TextAnchor Anchor,
 /// <param name="Text">The text that is written: shortened where the room is smaller than the text.</param>
 /// <param name="Spot">Where it stands.</param>
 /// <param name="Box">What it covers.</param>
-/// <param name="Leads">True when a thin line to the target is needed.</param>
-internal sealed record PlacedLabel(LabelRequest Request, string Text, LabelSpot Spot, Box Box, bool Leads);
+/// <param name="LeadsTo">Where a thin line from the label ends; null when it stands beside what it names.</param>
+internal sealed record PlacedLabel(LabelRequest Request, string Text, LabelSpot Spot, Box Box, Point? LeadsTo)
+{
+    /// <summary>Where the thin line leaves a label: the point of its edge that lies nearest to the other end.</summary>
+    public static Point LeaderFrom(Box box, Point to) => new(
+        Math.Clamp(to.X, box.Left, box.Right),
+        to.Y < box.Top ? box.Top : to.Y > box.Bottom ? box.Bottom : (box.Top + box.Bottom) / 2);
+}

@@ -10,7 +10,6 @@ namespace Commission.Documents.Plots.Sheets;
 /// <content>Curves, reference lines and the places where their labels may stand.</content>
 internal sealed partial class XySheet
 {
-    private const int MostMarkers = 60;
     private const double Between = 20;
     private const int Places = 20;
     private const string OverRangeText = "over range";
@@ -32,7 +31,7 @@ internal sealed partial class XySheet
     public static void Readings(Panel panel, FigureCurve curve, SeriesStyle style, bool joined = true, double shift = 0)
     {
         var xs = Nullable(curve.X);
-        var few = curve.Y.Count(value => value is not null) <= MostMarkers;
+        var few = curve.Y.Count(value => value is not null) <= SpreadBars.MostMarks;
         if (joined)
             panel.Curve(xs, curve.Y, few ? style.Stroke with { Width = 0.7 } : style.Stroke with { Dash = null });
         if (!few)
@@ -70,15 +69,17 @@ internal sealed partial class XySheet
     {
         var (stroke, color) = SeriesStyle.Of(line.Role);
         var style = new TextStyle(FontFace.Regular, LabelSize, color);
+        // Limits are named in any case; what water does at this temperature can wait for the large figure.
+        var optional = _canvas.Size.IsSmall && line.Role == LineRole.Saturation;
         if (panel.Y.Holds(line.At))
         {
             panel.Horizontal(line.At, stroke);
-            LabelHorizontal(panel, line.Label, panel.Y.At(line.At), style, 2);
+            LabelHorizontal(panel, line.Label, panel.Y.At(line.At), style, optional);
             return;
         }
 
         var above = line.At > panel.Y.High;
-        LabelHorizontal(panel, string.Create(CultureInfo.InvariantCulture, $"{line.Label} {(above ? '▲' : '▼')}"), above ? panel.Area.Top : panel.Area.Bottom, style, 2);
+        LabelHorizontal(panel, string.Create(CultureInfo.InvariantCulture, $"{line.Label} {(above ? '▲' : '▼')}"), above ? panel.Area.Top : panel.Area.Bottom, style, optional);
     }
 
     /// <summary>Asks for a label beside a curve.</summary>
@@ -94,7 +95,8 @@ internal sealed partial class XySheet
         if (curve.Label.Length == 0)
             return;
         var text = new TextStyle(FontFace.Regular, optional ? LabelSize - 0.8 : LabelSize, style.Text);
-        var points = panel.Runs(Nullable(curve.X), curve.Y).SelectMany(run => run).Select(p => new Point(p.X + shift, p.Y)).Where(p => panel.Area.Grow(0.5).Holds(new Box(p.X, p.Y, p.X, p.Y))).ToArray();
+        var runs = panel.Runs(Nullable(curve.X), curve.Y).Select(run => run.Select(p => new Point(p.X + shift, p.Y)).Where(p => panel.Area.Grow(0.5).Holds(new Box(p.X, p.Y, p.X, p.Y))).ToArray()).Where(run => run.Length > 0).ToArray();
+        Point[] points = [.. runs.SelectMany(run => run)];
         if (points.Length == 0)
             return;
         var spots = new List<LabelSpot>();
@@ -102,11 +104,10 @@ internal sealed partial class XySheet
         {
             var p = points[(int)Math.Round(share * (points.Length - 1))];
             var (above, below) = Neighbours(panel, curve, p);
-            Around(spots, p, text, 14 * Math.Abs(share - favourite), points.Length <= MostMarkers ? 4.5 : 3, above ? Between : 0, below ? Between : 0);
+            Around(spots, p, text, 14 * Math.Abs(share - favourite), points.Length <= SpreadBars.MostMarks ? 4.5 : 3, above ? Between : 0, below ? Between : 0);
         }
 
-        var target = points[(int)Math.Round(favourite * (points.Length - 1))];
-        _labels.Add(new LabelRequest(curve.Label, text, spots, panel.Area.Grow(-1)) { Target = target, Optional = optional, Order = order });
+        _labels.Add(new LabelRequest(curve.Label, text, spots, panel.Area.Grow(-1)) { Targets = [.. runs.SelectMany(Along)], Optional = optional, Order = order });
     }
 
     /// <summary>Notes the values of a curve for people who point at it.</summary>
@@ -138,7 +139,7 @@ internal sealed partial class XySheet
 
     private static ImmutableArray<double?> Nullable(ImmutableArray<double> values) => [.. values.Select(value => (double?)value)];
 
-    private void LabelHorizontal(Panel panel, string label, double y, TextStyle style, int order)
+    private void LabelHorizontal(Panel panel, string label, double y, TextStyle style, bool optional)
     {
         if (label.Length == 0)
             return;
@@ -156,7 +157,23 @@ internal sealed partial class XySheet
             spots.Add(new LabelSpot(x, below, TextAnchor.Middle, penalty + 6));
         }
 
-        _labels.Add(new LabelRequest(label, style, spots, panel.Area.Grow(-1)) { Target = new Point(panel.Area.Right - 12, y), Order = order });
+        _labels.Add(new LabelRequest(label, style, spots, panel.Area.Grow(-1)) { Targets = Along([new Point(panel.Area.Left + 12, y), new Point(panel.Area.Right - 12, y)]), Optional = optional, Order = 2 });
+    }
+
+    // Points along a line, about equally far from each other, whether its own are few or many.
+    private static List<Point> Along(Point[] line)
+    {
+        const double Apart = 8;
+        var points = new List<Point> { line[0] };
+        for (var i = 1; i < line.Length; i++)
+        {
+            var (from, to) = (points[^1], line[i]);
+            var steps = (int)(Math.Max(Math.Abs(to.X - from.X), Math.Abs(to.Y - from.Y)) / Apart);
+            for (var step = 1; step <= steps; step++)
+                points.Add(new Point(from.X + (to.X - from.X) * step / steps, from.Y + (to.Y - from.Y) * step / steps));
+        }
+
+        return points;
     }
 
     private static IEnumerable<double> Shares(int count)
@@ -210,7 +227,7 @@ internal sealed partial class XySheet
         spots.Add(new LabelSpot(p.X - aside, p.Y + away + style.Ascent, TextAnchor.End, penalty + below + 3));
     }
 
-    /// <summary>Marks every stretch of missing values by an arrow and a thin line at the top edge, and names one of them, the longest where there is room.</summary>
+    /// <summary>Marks every stretch of missing values by an arrow and a thin line at the top edge, and names one of them, the longest where there is room; a small figure without room leaves the arrow to speak.</summary>
     public void OverRange(FigureCurve curve, SeriesStyle style)
     {
         var text = new TextStyle(FontFace.Regular, LabelSize - 0.4, style.Text);
@@ -236,7 +253,7 @@ internal sealed partial class XySheet
         }
 
         if (spots.Count > 0)
-            _labels.Add(new LabelRequest(OverRangeText, text, spots, Main.Area.Grow(-1)) { Order = 4 });
+            _labels.Add(new LabelRequest(OverRangeText, text, spots, Main.Area.Grow(-1)) { Optional = _canvas.Size.IsSmall, Order = 4 });
     }
 
     // From the last value before a gap to the first one after it; at the ends of the series, from or to its own end.

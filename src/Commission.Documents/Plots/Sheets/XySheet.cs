@@ -18,6 +18,9 @@ internal sealed partial class XySheet
     private const double FlagRow = 9.4;
     private const double Edge = 1.5;
     private const int MostTiers = 6;
+
+    // The line of an event is interrupted for a label, but a label that no line cuts reads better.
+    private const int FlagInk = 5;
     private readonly FigureData _data;
     private readonly SheetPlan _plan;
     private readonly Canvas _canvas;
@@ -33,6 +36,7 @@ internal sealed partial class XySheet
     private readonly int _yDecimals;
     private readonly InkMap _faint;
     private IReadOnlyList<Tick> _lowerTicks = [];
+    private Box[] _lowerTitle = [];
     private double _flagsEnd;
 
     /// <summary>Lays out the axes of a figure.</summary>
@@ -50,7 +54,7 @@ internal sealed partial class XySheet
         var xRange = XRange();
         var logarithmic = data.Y.Scale == AxisDivision.Log10;
         var lowerGap = plan.LowerPanel > 0 ? plan.LowerPanel + 12 : 0;
-        var bottom = size.Height - 22.5 - lowerGap;
+        var bottom = size.Height - (NamesX ? 22.5 : 13) - lowerGap;
         var yRange = YRange(Math.Max(2, (int)((bottom - 2 * TitleRow) / 19)));
         var yTicks = logarithmic
             ? AxisTicks.Log(yRange.Low, yRange.High, Math.Max(2, (int)((bottom - TitleRow) / 13)))
@@ -103,6 +107,9 @@ internal sealed partial class XySheet
     /// <summary>The main panel.</summary>
     public Panel Main { get; }
 
+    // The hours of a clock need no name where room is short.
+    private bool NamesX => !(_canvas.Size.IsSmall && _data.X.Scale == AxisDivision.Clock);
+
     /// <summary>The figure drawn on.</summary>
     public Canvas Canvas => _canvas;
 
@@ -130,7 +137,8 @@ internal sealed partial class XySheet
         {
             var text = TitleStyle.Fit(title, area.Width);
             _canvas.Text(area.Left, top - 3, text, TitleStyle);
-            _reserved.Add(TitleStyle.BoxOf(area.Left, top - 3, text));
+            _lowerTitle = [TitleStyle.BoxOf(area.Left, top - 3, text)];
+            _reserved.AddRange(_lowerTitle);
         }
 
         return panel;
@@ -148,6 +156,8 @@ internal sealed partial class XySheet
             lower.HorizontalAxis(_xTicks, TickStyle);
         }
 
+        if (!NamesX)
+            return;
         var title = TitleStyle.Fit(WithUnit(_data.X), _canvas.Size.Width - 2 * Edge);
         _canvas.Text(Main.Area.Right, _canvas.Size.Height - 3, title, TitleStyle, TextAnchor.End);
     }
@@ -159,7 +169,7 @@ internal sealed partial class XySheet
         _flagsEnd = bottom ?? Main.Area.Bottom;
         foreach (var flag in _flags)
         {
-            _ink.Line(new Point(flag.X, Main.Area.Top), new Point(flag.X, _flagsEnd), 2);
+            _ink.Line(new Point(flag.X, Main.Area.Top), new Point(flag.X, _flagsEnd), FlagInk);
             if (flag.Text.Length == 0)
                 continue;
             var baseline = Baseline(flag);
@@ -177,13 +187,14 @@ internal sealed partial class XySheet
         foreach (var box in _reserved)
             placer.Reserve(box);
         var placed = placer.Place(_labels);
+        Box[] interrupting = [.. placed.Select(label => label.Box.Grow(0.8)), .. _lowerTitle];
         foreach (var flag in _flags)
-            FlagLine(flag, placed);
+            FlagLine(flag, interrupting);
         foreach (var label in placed)
         {
-            if (label.Leads && label.Request.Target is { } target)
+            if (label.LeadsTo is { } target)
             {
-                var from = new Point(Math.Clamp(target.X, label.Box.Left, label.Box.Right), target.Y < label.Box.Top ? label.Box.Top : target.Y > label.Box.Bottom ? label.Box.Bottom : (label.Box.Top + label.Box.Bottom) / 2);
+                var from = PlacedLabel.LeaderFrom(label.Box, target);
                 _canvas.Line(from.X, from.Y, target.X, target.Y, new Stroke(Palette.Axis, 0.4));
             }
 
@@ -200,12 +211,12 @@ internal sealed partial class XySheet
 
     private double Baseline(Flag flag) => Main.Area.Top - 3 - flag.Tier * FlagRow - FlagStyle.Descent;
 
-    private void FlagLine(Flag flag, IReadOnlyList<PlacedLabel> labels)
+    private void FlagLine(Flag flag, Box[] interrupting)
     {
         var isLimit = _data.Lines.Any(line => line.Axis == AxisName.X && Math.Abs(Main.X.Clamped(line.At) - flag.X) < 1e-6);
         var stroke = isLimit ? SeriesStyle.Of(LineRole.DecayLimit).Stroke : new Stroke(Palette.Quiet, 0.6, SeriesStyle.Fine);
         var from = flag.Text.Length == 0 ? Main.Area.Top : Baseline(flag) - FlagStyle.CapHeight;
-        foreach (var box in labels.Select(label => label.Box.Grow(0.8)).Where(box => box.Left < flag.X && box.Right > flag.X).OrderBy(box => box.Top))
+        foreach (var box in interrupting.Where(box => box.Left < flag.X && box.Right > flag.X).OrderBy(box => box.Top))
         {
             if (box.Top > from)
                 _canvas.Line(flag.X, from, flag.X, Math.Min(box.Top, _flagsEnd), stroke);

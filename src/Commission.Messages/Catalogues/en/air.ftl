@@ -83,3 +83,13 @@ coil-wet-not-written = it is not written whether the coil was wet, and the maker
 coil-wet-not-written-next = Find out whether the coil was wet when it was read: whether water ran off it.
 heat-not-read-next = Read the power of the heater, or its volts and amps, or take the output from its plate.
 flow-not-read-next = Read what this method needs, or say what airflow it showed.
+
+## Figures
+
+# $pressure (text) - the pressure of the site
+# $bars (choice: seen, hidden) - whether U of the humidity ratio can be seen
+psychrometric-caption =
+    Saturation and lines of relative humidity at { $pressure }, the pressure of the site.{ $bars ->
+        [seen] {" "}Bars are U of the humidity ratio.
+       *[hidden] {""}
+    }

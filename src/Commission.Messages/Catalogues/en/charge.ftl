@@ -98,3 +98,25 @@ log-subcooling-moving = subcooling was still moving in the log
 log-stopped = the power shows that the compressor stopped in the minutes before the reading
 log-ran-through = The power shows that the compressor ran through the minutes before the reading.
 log-still-moving-next = Wait until it stands still and read again.
+
+## Figures
+
+# $bars (choice: seen, hidden) - whether U of the readings can be seen
+# $shade (choice: drawn, none) - whether what a limit allows is shaded
+charge-time-caption =
+    { $bars ->
+        [seen] Each reading with its U
+       *[hidden] The readings as they followed each other
+    }{ $shade ->
+        [drawn] ; the shaded part is what the limit of the judged reading allows.
+       *[none] .
+    }
+
+# $refrigerant (name) - what is in the circuit
+# $time (text) - when the states were read
+# $bars (choice: seen, hidden) - whether U of the pressures can be seen
+pressure-enthalpy-caption =
+    Saturation dome of { $refrigerant }, lines of constant temperature and the states at { $time }: vapor at the service valve, ideal compression, liquid at the service valve, throttled.{ $bars ->
+        [seen] {" "}Bars are U of the pressures.
+       *[hidden] {""}
+    }

@@ -33,6 +33,18 @@ public class HoldPlotTests
         Assert.True(PlotCatalogue.SizeFor(with).Height > PlotCatalogue.SizeFor(without).Height);
     }
 
+    // The line of an event goes down through both panels, and past the words between them.
+    [Fact]
+    public void No_line_runs_through_the_title_of_the_strip()
+    {
+        var picture = Draw(FigureSamples.Hold());
+        var title = picture.Text("Readings less source, micron");
+        Assert.Empty(picture.LinesThrough(title));
+        var hold = FigureSamples.Hold();
+        var longer = Draw(hold with { Curves = [.. hold.Curves.Select(curve => curve.Role == CurveRole.Residual ? curve with { Label = "Readings less a source that levels off after the first hour of the hold" } : curve)] });
+        Assert.Empty(longer.LinesThrough(longer.Texts.Single(text => text.Words.StartsWith("Readings less a source", StringComparison.Ordinal))));
+    }
+
     [Fact]
     public void Every_curve_and_the_limit_are_named_once()
     {

@@ -1,6 +1,7 @@
 using Commission.Documents.Pictures;
 using Commission.Documents.Plots;
 using Commission.Documents.Tests.Pictures;
+using Commission.Records.Series;
 using Xunit;
 
 namespace Commission.Documents.Tests.Plots.Kinds;
@@ -54,6 +55,45 @@ public class PullDownPlotTests
         double zero = picture.Text("0").Anchor, ninety = picture.Text("90").Anchor;
         Assert.Equal(zero + (ninety - zero) * 24 / 90, picture.Text("nitrogen break").Left - 2.5, 0.05);
         Assert.Contains(picture.Texts, text => text.Words == "isolated");
+    }
+
+    // As page 1 has it. What is named stands free of every line; what only explains is left out before it is written over one.
+    [Theory]
+    [InlineData(128)]
+    [InlineData(104)]
+    public void In_a_small_figure_no_line_runs_through_a_word(double height)
+    {
+        var sample = FigureSamples.PullDown();
+        var measured = sample.Curves[0];
+        var figure = sample with
+        {
+            Curves = [measured, new FigureCurve { Label = "expected by pump and hose", Role = CurveRole.Model, X = [0, 1, 2], Y = [900_000, 20_000, 500] }],
+        };
+        var picture = new SvgPicture(PlotCatalogue.Draw(figure, new PictureSize(248, height)));
+        Assert.All(new[] { "measured", "target 500 micron", "decay limit 1,000 micron" }, label => Assert.NotNull(picture.Text(label)));
+        Assert.Empty(picture.Texts.SelectMany(text => picture.LinesThrough(text).Select(line => $"{line} through {text}")));
+    }
+
+    // The smaller the figure, the less is told: the two that only explain never stand on a line, the limits stay whatever it costs.
+    [Theory]
+    [InlineData(128)]
+    [InlineData(92)]
+    [InlineData(80)]
+    public void What_only_explains_is_left_out_before_a_line_runs_through_it(double height)
+    {
+        var sample = FigureSamples.PullDown();
+        var figure = sample with
+        {
+            Curves =
+            [
+                sample.Curves[0] with { Y = [.. sample.Curves[0].X.Select((x, i) => x is < 4 or (> 24 and < 35) ? null : sample.Curves[0].Y[i])] },
+                new FigureCurve { Label = "expected by pump and hose", Role = CurveRole.Model, X = [35, 36, 37], Y = [900_000, 20_000, 200] },
+            ],
+        };
+        var picture = new SvgPicture(PlotCatalogue.Draw(figure, new PictureSize(248, height)));
+        Assert.All(new[] { "measured", "target 500 micron", "decay limit 1,000 micron" }, label => Assert.NotNull(picture.Text(label)));
+        foreach (var text in picture.Texts.Where(text => text.Words is "over range" or "expected by pump and hose"))
+            Assert.Empty(picture.LinesThrough(text));
     }
 
     private static SvgPicture Draw()

@@ -41,6 +41,36 @@ public class LabelPlacerTests
         }
     }
 
+    // Beside the thing named everything is full; the thin line ends at the point of it that lies nearest, and runs through no other label.
+    [Fact]
+    public void A_label_far_off_leads_to_the_nearest_point_and_through_no_other_label()
+    {
+        var ink = new InkMap(new PictureSize(300, 200));
+        ink.Fill(new Box(0, 60, 300, 200), 120);
+        Point[] along = [.. Enumerable.Range(0, 29).Select(i => new Point(10 + 10.0 * i, 120))];
+        var request = Request("far from it", along[0]) with { Targets = along };
+        var label = Assert.Single(Place(ink, [request]));
+        var end = Assert.NotNull(label.LeadsTo);
+        Assert.Equal(PlacedLabel.LeaderFrom(label.Box, end).X, end.X, 5.01);
+
+        var other = new LabelRequest("in the way, and wide", Style, [new LabelSpot(4, 55, TextAnchor.Start)], Area);
+        var both = Place(ink, [other, request with { Targets = [new Point(30, 120)] }]);
+        var (from, to) = (PlacedLabel.LeaderFrom(both[1].Box, both[1].LeadsTo!.Value), both[1].LeadsTo!.Value);
+        Assert.DoesNotContain(Enumerable.Range(0, 100).Select(i => new Point(from.X + (to.X - from.X) * i / 100, from.Y + (to.Y - from.Y) * i / 100)), at => both[0].Box.Meets(new Box(at.X, at.Y, at.X + 0.01, at.Y + 0.01)));
+    }
+
+    // Asked for first, but it has to go farther off anyway: it does not take the one place of another.
+    [Fact]
+    public void Who_can_stand_beside_its_thing_goes_first()
+    {
+        var ink = new InkMap(new PictureSize(300, 200));
+        ink.Fill(new Box(0, 60, 300, 200), 120);
+        LabelRequest far = Request("farther off", new Point(250, 150)) with { Order = 1 };
+        LabelRequest beside = Request("beside", new Point(250, 50)) with { Spots = [new LabelSpot(250, 50, TextAnchor.Middle)] };
+        Assert.Null(Place(ink, [far, beside])[1].LeadsTo);
+        Assert.Equal(50, Place(ink, [far, beside])[1].Spot.Y);
+    }
+
     [Fact]
     public void A_reserved_place_is_kept_free()
     {
@@ -105,5 +135,5 @@ public class LabelPlacerTests
     private static IReadOnlyList<PlacedLabel> Place(InkMap ink, IReadOnlyList<LabelRequest> requests) => new LabelPlacer(ink).Place(requests);
 
     private static LabelRequest Request(string text, Point at)
-        => new(text, Style, [new LabelSpot(at.X, at.Y - 4, TextAnchor.Start), new LabelSpot(at.X, at.Y + 10, TextAnchor.Start, 3)], Area) { Target = at };
+        => new(text, Style, [new LabelSpot(at.X, at.Y - 4, TextAnchor.Start), new LabelSpot(at.X, at.Y + 10, TextAnchor.Start, 3)], Area) { Targets = [at] };
 }
