@@ -148,7 +148,9 @@ internal sealed class HoldFigure : IFigureSource
             Plot = "hold",
             Phase = Phases.Evacuation,
             Title = "Isolated hold",
-            Caption = curves.Count > 1
+            Caption = curves.Count > 1 && run.Hold?.Conclusion == HoldConclusion.CannotTell
+                ? "Readings after the valve was closed, curves that fit them, none of which stands against the others, with the 95 % band of their mean, and what is left between readings and curve."
+                : curves.Count > 1
                 ? "Readings after the valve was closed, the curves that explain them with the 95 % band of their mean, and what is left between readings and curve."
                 : "Readings after the valve was closed.",
             AltText = Told(context, run),
@@ -177,11 +179,15 @@ internal sealed class HoldFigure : IFigureSource
         };
     }
 
-    // The preferred curve; where two shapes explain the readings alike, the rival beside it.
+    private static bool HasCurve(HoldResult hold) => !hold.RisesWithoutCurve
+        && hold.Reason is not (CannotTellReason.TooFewBlocks or CannotTellReason.Falling or CannotTellReason.SpeedsUp or CannotTellReason.NoCurveFits);
+
+    // The preferred curve; where two shapes explain the readings alike, the rival beside it. What no curve follows, or none explains, has none; where it cannot be told which, each is one of several.
     private static IEnumerable<FigureCurve> Models(CheckContext context, HoldResult hold, double isolation)
     {
-        if (hold.Preferred is not { } preferred || hold.Points.Length < 3)
+        if (hold.Preferred is not { } preferred || hold.Points.Length < 3 || !HasCurve(hold))
             yield break;
+        var open = hold.Conclusion == HoldConclusion.CannotTell ? ", one of several that fit" : "";
         var shown = hold.Reason is CannotTellReason.LineOrSource or CannotTellReason.SourceWithOrWithoutLine or CannotTellReason.LineWithOrWithoutSource
             ? hold.Evidence.Where(e => e.Difference is not null && e.Model != preferred).OrderBy(e => e.Difference).Take(1).Select(e => e.Model).Prepend(preferred)
             : [preferred];
@@ -190,7 +196,7 @@ internal sealed class HoldFigure : IFigureSource
         {
             yield return new FigureCurve
             {
-                Label = RiseCauseCheck.Curve(curve.Model),
+                Label = $"{RiseCauseCheck.Curve(curve.Model)}{open}",
                 Role = CurveRole.Model,
                 X = [.. curve.Times.Select(t => (t - isolation) / 60)],
                 Y = [.. curve.Pressures.Select(p => (double?)Pressure(p))],

@@ -231,7 +231,7 @@ gas-from-either = refrigerant passing a valve or leaving the oil
 shape-held = Held: no rise above { $most } seen over { $length }.
 
 # $rise (quantity) - the rise that was seen
-# $length (duration) - how long it was held
+# $length (duration) - in what time, from where the pressures had evened out
 # $levels (choice: off, on) - whether it levelled off, or went on
 # $counts (quantity) - the rise from which one counts
 shape-held-rise =
@@ -239,6 +239,11 @@ shape-held-rise =
         [off] Once the pressures had evened out it rose by { $rise } over { $length } and levelled off
        *[on] Once the pressures had evened out it rose by { $rise } over { $length }
     }: less than the { $counts } that count here.
+
+# $first (quantity) - the rise right after isolation
+# $length (duration) - in what time
+# $held (message) - what was seen from then on
+shape-held-first = It rose by { $first } in the first { $length } after isolation. { $held }
 
 # $drop (quantity) - how far it fell
 # $length (duration) - how long it was held
