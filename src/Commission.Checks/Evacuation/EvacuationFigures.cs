@@ -82,8 +82,16 @@ internal sealed class PullDownFigure : IFigureSource
         if (run.DecayLimit?.Upper is { } decay && decay.Si != run.Level?.Upper?.Si)
             yield return Line("decay limit", decay.Si, LineRole.DecayLimit);
         if ((evacuation.ColdestPart ?? evacuation.ColdestPartAtEnd) is { } coldest && WaterVapor.SaturationPressure(coldest.Value.Si) is { Ok: true, Value: var saturation })
-            yield return Line($"{(coldest.Value.Si < WaterSaturation.TripleTemperature ? "ice" : "water")} at {coldest.Text} (coldest part)", saturation, LineRole.Saturation);
+            yield return Line($"{(coldest.Value.Si < WaterSaturation.TripleTemperature ? "ice" : "water")} at {coldest.Text} ({ReadWhen(evacuation)})", saturation, LineRole.Saturation);
     }
+
+    // Where it was read twice, the other stands in the sentence about water: each with its time.
+    private static string ReadWhen(Jobs.Model.Evacuation evacuation) => evacuation switch
+    {
+        { ColdestPart: null } => "coldest part at the end",
+        { ColdestPartAtEnd: null } => "coldest part",
+        _ => "coldest part at isolation",
+    };
 
     private static IEnumerable<FigureEvent> Events(EvacuationRun run, Jobs.Model.Evacuation evacuation)
     {

@@ -23,3 +23,12 @@ by-weight-changed = { $mass } of { $gas } went in.
 # $circuits (count) - circuits of the unit, this one among them
 # $mass (quantity) - what they hold together
 whole-unit = The { $circuits } circuits of the unit hold { $mass } together.
+
+# $mass (quantity) - what the circuit holds
+# $gas (name) - the refrigerant
+total = The circuit holds { $mass } of { $gas }.
+
+# $mass (quantity) - the plate's charge
+# $gas (name) - the refrigerant
+total-of-plate = The nameplate's charge is { $mass } of { $gas }; what the circuit holds was not weighed.
+total-no-maker = no total of the maker is written
