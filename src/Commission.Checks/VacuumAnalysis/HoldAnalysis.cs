@@ -86,8 +86,12 @@ internal static class HoldAnalysis
         if (decision.Conclusion is HoldConclusion.SteadyRise or HoldConclusion.SteadyRiseAndSource && !(parameters.Slope?.Low > 0))
             decision = decision with { Conclusion = HoldConclusion.CannotTell, Reason = decision.Conclusion is HoldConclusion.SteadyRise ? CannotTellReason.LineOrSource : CannotTellReason.SourceWithOrWithoutLine };
         var held = decision.Conclusion == HoldConclusion.Held;
-        if (held && parameters.Slope is { } wide && Bounded(wide, evidence) is { } bounded && bounded != wide)
+        if (held && parameters.Slope is { } wide && MostByReadings(evidence, gauge, options.TemperatureDrift) is var most && wide.High > most)
+        {
+            var bounded = wide with { Low = Math.Max(wide.Low, -most), High = most };
             parameters = parameters with { Slope = bounded, SlopeWithCauses = WithinReadings(bounded) };
+        }
+
         var slope = Counted(parameters.Slope, nothing, rows.Drop, evidence.SettlesDown(decision.Preferred) ? evidence.SlopeBesideSource.High : 0);
         return nothing with
         {
@@ -128,16 +132,16 @@ internal static class HoldAnalysis
         : s.High < 0 ? null
         : s with { High = Math.Max(Math.Max(s.High, beside), hold.CountingRise / hold.Length) + (2 * drop / hold.Length) };
 
-    // Few readings leave their scatter without a bound, but not the rise: from the lowest to the highest of them, and a step of the display.
-    private static Interval Bounded(in Interval slope, HoldEvidence evidence)
+    // Few readings leave their scatter without a bound, but not the rise: from the lowest to the highest of them, with the gauge's gain, a step of its display and what a change of temperature hides, Pa/s.
+    private static double MostByReadings(HoldEvidence evidence, GaugeCharacter gauge, double drift)
     {
         var blocks = evidence.Blocks;
-        var most = (blocks.Value.Max() - blocks.Value.Min() + evidence.Step) / (blocks.Time[^1] - blocks.Time[0]);
-        return slope with { Low = Math.Max(slope.Low, -most), High = Math.Min(slope.High, most) };
+        var (low, high) = (blocks.Value.Min(), blocks.Value.Max());
+        return (((high - low) * (1 + gauge.GainHalfWidth)) + evidence.Step + (high * drift / RoomTemperature)) / (blocks.Time[^1] - blocks.Time[0]);
     }
 
     private static Uncertain WithinReadings(in Interval slope) => Uncertain.From(
-        slope.Value, new RootCause("rise that the readings leave room for", "from the lowest to the highest of them, and a step of the display", Math.Max(slope.High - slope.Value, slope.Value - slope.Low) / Coverage, double.PositiveInfinity));
+        slope.Value, new RootCause("rise that the readings leave room for", "from the lowest to the highest of them, with the gauge's gain, a step of its display and a change of temperature", Math.Max(slope.High - slope.Value, slope.Value - slope.Low) / Coverage, double.PositiveInfinity));
 
     /// <summary>ρ from the residuals of the richest curve, and the rows a block needs.</summary>
     private static (double Correlation, int Rows) ChooseBlocks(HoldScreening rows, double counting)

@@ -15,6 +15,9 @@ internal sealed class HoldScreening
 
     // Below two steps a display may only have changed its last digit.
     internal const double LeastStepsSeen = 2;
+
+    // What evens out right after the valve was closed is told from this share of the level on (common practice, no source).
+    private const double LeastFirstShare = 0.05;
     private const int FewestBelowCoarse = 20;
 
     private readonly DisplaySteps _steps;
@@ -81,9 +84,10 @@ internal sealed class HoldScreening
     /// <summary>The reading at isolation, Pa; null where none was taken then or it was over range.</summary>
     internal double? AtIsolation { get; private init; }
 
-    /// <summary>How much it rose from isolation to where the used rows begin, Pa; null where that is no more than scatter and the display's steps.</summary>
+    /// <summary>How much it rose from isolation to where the used rows begin, Pa; null where that is no more than scatter, the display's steps and a small share of the level.</summary>
     /// <param name="scatter">Scatter of the used rows, Pa.</param>
-    internal double? FirstRise(double scatter) => Pressures[0] - AtIsolation is { } rise && rise >= LeastStepsSeen * ResolutionAtStart && rise >= OutlierDeviations * scatter ? rise : null;
+    internal double? FirstRise(double scatter) => AtIsolation is { } level && Pressures[0] - level is var rise
+        && rise >= Math.Max(LeastStepsSeen * ResolutionAtStart, LeastFirstShare * level) && rise >= OutlierDeviations * scatter ? rise : null;
 
     /// <summary>A rise that began late; null where there is none.</summary>
     internal LateRise? Late => LateRise.Of(Times, Pressures, Resolution);
