@@ -157,7 +157,7 @@ internal sealed class HoldFigure : IFigureSource
             Phase = Phases.Evacuation,
             Title = "Isolated hold",
             Caption = curves.Count > 1 && run.Hold?.Conclusion == HoldConclusion.CannotTell
-                ? "Readings after the valve was closed, curves that fit them, none of which stands against the others, with the 95 % band of their mean, and what is left between readings and curve."
+                ? "Readings after the valve was closed, what fits them among others with the 95 % band of its mean, and what is left between readings and curve."
                 : curves.Count > 1
                 ? "Readings after the valve was closed, the curves that explain them with the 95 % band of their mean, and what is left between readings and curve."
                 : "Readings after the valve was closed.",

@@ -73,7 +73,7 @@ public sealed class RiseCauseCheckTests
         var figure = Assert.Single(new HoldFigure().Figures(Context(Job(Logged), log)));
         Assert.All(figure.Curves.Where(c => c.Role == Commission.Records.Series.CurveRole.Model), c => Assert.EndsWith(", one of several that fit", c.Label, StringComparison.Ordinal));
         Assert.Contains(figure.Curves, c => c.Role == Commission.Records.Series.CurveRole.Model);
-        Assert.Contains("none of which stands against the others", figure.Caption, StringComparison.Ordinal);
+        Assert.Contains("what fits them among others", figure.Caption, StringComparison.Ordinal);
     }
 
     [Fact]
