@@ -98,12 +98,7 @@ internal sealed class StaticCheck : ICheck
         var finding = Begin(context, reading, "total").UseAll(new[] { reading.CoilDrop, reading.FilterDrop }.OfType<CorrectedReading>()).Measure(total, DisplayKind.StaticPressure);
         var text = present.Text(total, DisplayKind.StaticPressure);
         finding.Step("TSP", "total static pressure", "ESP between the taps, with the drops of coil and filter that it leaves out", "", text, "definition");
-        var limit = context.Limits.Find(LimitIds.AirStaticTotalMaximum);
-        if (limit is not null)
-            finding.Show(context.State(limit));
-        if (limit?.Upper is { } typical && total.Value > typical.Si)
-            finding.Remark($"Air handlers are usually rated for {context.State(limit).Text}: here the blower moves less air than its rating, or draws more.");
-        return finding.Information($"Total static pressure of the air handler, filter and coil included: {text}.", "typical figure, no limit of its own; the external static pressure is what the plate limits");
+        return finding.Information($"Total static pressure of the air handler, filter and coil included: {text}.", "no limit of its own; the external static pressure is what the plate limits");
     }
 
     private FindingBuilder Begin(CheckContext context, StaticReading reading, string? subject)

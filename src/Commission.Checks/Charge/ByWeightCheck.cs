@@ -176,7 +176,9 @@ internal sealed class TotalCheck : ICheck
         var text = context.Present.Text(total.Value, DisplayKind.Mass);
         if (context.Limits.Find(LimitIds.ChargeTotal) is not { } limit)
         {
-            yield return finding.Information($"The circuit holds {text} of {context.Get<CircuitSaturation>().Designation}.", "no total of the maker is written");
+            var gas = context.Get<CircuitSaturation>().Designation;
+            var mass = context.Present.InMessage(total.Value, DisplayKind.Mass);
+            yield return finding.Information(weighed.Put is null ? WeightMessages.TotalOfPlate(mass, new NameValue(gas)) : WeightMessages.Total(mass, new NameValue(gas)), WeightMessages.TotalNoMaker);
             yield break;
         }
 
@@ -191,7 +193,7 @@ internal sealed class TotalCheck : ICheck
             : context.State(limit);
         yield return finding.Remark(limit.Remark(context.Present.Units)).JudgeCharge(
             context, new(total.Value, DisplayKind.Mass, total.Readings), state, new ChargeGates(),
-            $"The circuit holds {text}; the maker asks for {state.Text}.", "Add or recover the difference by weight, and write the new total on the unit.");
+            $"{(weighed.Put is null ? "By its nameplate the" : "The")} circuit holds {text}; the maker asks for {state.Text}.", "Add or recover the difference by weight, and write the new total on the unit.");
     }
 
     // Several circuits of one unit: each has its record, the plate and the duties may ask for their sum.

@@ -3,6 +3,7 @@ using Commission.Checks.Circuit;
 using Commission.Checks.Kernel;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
+using Commission.Measurement.Decisions;
 using Commission.Measurement.Units;
 using Commission.Records;
 
@@ -100,11 +101,8 @@ internal sealed class ChargeReadingsTable : ITableSource
     {
         var difference = context.Present.Unit(DisplayKind.TemperatureDifference);
         var temperature = context.Present.Unit(DisplayKind.Temperature);
-        var judged = new[]
-        {
-            analysis.Judged(OperatingMode.Cooling, r => r.Superheat.Value is not null),
-            analysis.Judged(OperatingMode.Cooling, r => r.Subcooling.Value is not null),
-        };
+        var superheat = Judged(context, new SuperheatCheck(), new SuperheatFloorCheck(), new MeteringSuperheatCheck());
+        var subcooling = Judged(context, new SubcoolingCheck());
         return new RecordTable
         {
             Id = "charge-worked-out",
@@ -122,11 +120,35 @@ internal sealed class ChargeReadingsTable : ITableSource
                 new TableColumn("Subcooling, second stage", "", ColumnAlign.Right),
                 new TableColumn("Counts"),
             ],
-            Rows = [.. analysis.Rows.Select(r => Row(context, r, judged.Contains(r)))],
+            Rows = [.. analysis.Rows.Select(r => Row(context, r, Counts(r, superheat.Contains(r.Time), subcooling.Contains(r.Time))))],
         };
     }
 
-    private static ImmutableArray<string> Row(CheckContext context, ChargeRow row, bool isJudged)
+    // The times of the readings that a check came to a verdict on: what is told or could not be judged sets nothing.
+    private static HashSet<string> Judged(CheckContext context, params ReadOnlySpan<ICheck> checks)
+    {
+        var times = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var check in checks)
+        {
+            foreach (var finding in check.Evaluate(context))
+            {
+                if (finding is { Subject: { } time, Verdict: not (Verdict.Information or Verdict.NotEvaluated) })
+                    times.Add(time);
+            }
+        }
+
+        return times;
+    }
+
+    private static string Counts(ChargeRow row, bool superheat, bool subcooling) => (superheat, subcooling) switch
+    {
+        (true, false) when row.Subcooling.Value is not null => "superheat judged",
+        (false, true) when row.Superheat.Value is not null => "subcooling judged",
+        (false, false) => "not judged",
+        _ => "judged",
+    };
+
+    private static ImmutableArray<string> Row(CheckContext context, ChargeRow row, string counts)
     {
         var present = context.Present;
         string First(RowNumber n) => double.IsFinite(n.AfterZero) ? Two(n.AfterZero, DisplayKind.TemperatureDifference) : "";
@@ -136,7 +158,7 @@ internal sealed class ChargeReadingsTable : ITableSource
         return
         [
             row.Time, Point(row.VaporDew), First(row.Superheat), Second(row.Superheat), Point(row.LiquidBubble), First(row.Subcooling), Second(row.Subcooling),
-            isJudged ? "judged" : "drawn",
+            counts,
         ];
     }
 }

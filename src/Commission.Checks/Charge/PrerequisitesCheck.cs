@@ -7,6 +7,7 @@ using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Charge;
@@ -44,7 +45,8 @@ internal sealed class PrerequisitesCheck : ICheck
         }
         else if (gate.All.All(p => p.Shown is null))
         {
-            yield return finding.NotEvaluated("nothing of the air side is written", "Write filter, coil, panels and blower, and measure the airflow or the temperature split.");
+            yield return finding.NotEvaluated(
+                row?.Written is { ReturnDryBulb: null, SupplyDryBulb: null } or null ? ChargeMessages.PrerequisitesNothing : ChargeMessages.PrerequisitesTemperaturesOnly, ChargeMessages.PrerequisitesNext);
             yield break;
         }
         else

@@ -4,6 +4,7 @@ using Commission.Checks.Kernel;
 using Commission.Fluids;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Charge;
@@ -113,14 +114,17 @@ internal sealed class CycleCheck : ICheck
             .Step("r", "compression ratio", "p_high / p_low, both absolute", $"{present.Text(cycle.Isentropic.Pressure, DisplayKind.AbsolutePressure)} / {present.Text(cycle.Suction.Pressure, DisplayKind.AbsolutePressure)}", present.Text(cycle.Ratio, DisplayKind.Number), "definition")
             .Step("q", "heat taken up per mass", "h₁ − h₃", $"{present.Text(cycle.Suction.Enthalpy, DisplayKind.Enthalpy)} − {present.Text(cycle.Liquid.Enthalpy, DisplayKind.Enthalpy)}", present.Text(cycle.Capacity, DisplayKind.Enthalpy), "definition")
             .Measure(cycle.Capacity, DisplayKind.Enthalpy);
-        var sentence = $"At {row.Time} {context.Get<CircuitSaturation>().Designation} took up {present.Text(cycle.Capacity, DisplayKind.Enthalpy)} at a compression ratio of {present.Text(cycle.Ratio, DisplayKind.Number)}; an ideal compressor would discharge at {present.Text(cycle.Isentropic.Temperature, DisplayKind.Temperature)}.";
         if (cycle.Discharge is { } measured)
         {
             var efficiency = (cycle.Isentropic.Enthalpy - cycle.Suction.Enthalpy) / (measured.Enthalpy - cycle.Suction.Enthalpy);
-            sentence += string.Create(CultureInfo.InvariantCulture, $" The discharge line was at {present.Text(measured.Temperature, DisplayKind.Temperature)}, an apparent isentropic efficiency of {100 * efficiency:0} %.");
+            finding.Remark(string.Create(CultureInfo.InvariantCulture, $"The discharge line was at {present.Text(measured.Temperature, DisplayKind.Temperature)}, an apparent isentropic efficiency of {100 * efficiency:0} %."));
         }
 
-        return finding.Information(sentence, "computed from the measured states, not judged");
+        return finding.Information(
+            ChargeMessages.Cycle(
+                new TextValue(row.Time), new NameValue(context.Get<CircuitSaturation>().Designation), present.InMessage(cycle.Capacity, DisplayKind.Enthalpy), present.InMessage(cycle.Ratio, DisplayKind.Number),
+                row.DischargePressure is null ? ChargeMessages.CycleHigh.LiquidValve : ChargeMessages.CycleHigh.Discharge, present.InMessage(cycle.Isentropic.Temperature, DisplayKind.Temperature)),
+            "computed from the measured states, not judged");
     }
 
     private static void State(CheckContext context, FindingBuilder finding, string symbol, string name, string formula, FluidState state, string source) => finding.Step(

@@ -97,7 +97,7 @@ internal sealed class EquilibriumHumidityCheck : ICheck
         return finding.Information(
             EvacuationMessages.Humidity(
                 VacuumText.Value(present, pressure), new(Band(water.HumidityLow, water.HumidityHigh)), isIce ? EvacuationMessages.HumidityWhat.Ice : EvacuationMessages.HumidityWhat.Water,
-                new(coldest.Text), VacuumText.Value(present, water.Saturation), free, Hidden(water), new(Colder(context, water))),
+                new(coldest.Text), run.Evacuation.ColdestPartAtEnd is null ? EvacuationMessages.HumidityWhen.Once : EvacuationMessages.HumidityWhen.End, VacuumText.Value(present, water.Saturation), free, Hidden(water), new(Colder(context, water))),
             Kind);
     }
 

@@ -82,8 +82,16 @@ internal sealed class PullDownFigure : IFigureSource
         if (run.DecayLimit?.Upper is { } decay && decay.Si != run.Level?.Upper?.Si)
             yield return Line("decay limit", decay.Si, LineRole.DecayLimit);
         if ((evacuation.ColdestPart ?? evacuation.ColdestPartAtEnd) is { } coldest && WaterVapor.SaturationPressure(coldest.Value.Si) is { Ok: true, Value: var saturation })
-            yield return Line($"{(coldest.Value.Si < WaterSaturation.TripleTemperature ? "ice" : "water")} at {coldest.Text} (coldest part)", saturation, LineRole.Saturation);
+            yield return Line($"{(coldest.Value.Si < WaterSaturation.TripleTemperature ? "ice" : "water")} at {coldest.Text} ({ReadWhen(evacuation)})", saturation, LineRole.Saturation);
     }
+
+    // Where it was read twice, the other stands in the sentence about water: each with its time.
+    private static string ReadWhen(Jobs.Model.Evacuation evacuation) => evacuation switch
+    {
+        { ColdestPart: null } => "coldest part at the end",
+        { ColdestPartAtEnd: null } => "coldest part",
+        _ => "coldest part at isolation",
+    };
 
     private static IEnumerable<FigureEvent> Events(EvacuationRun run, Jobs.Model.Evacuation evacuation)
     {
@@ -148,7 +156,9 @@ internal sealed class HoldFigure : IFigureSource
             Plot = "hold",
             Phase = Phases.Evacuation,
             Title = "Isolated hold",
-            Caption = curves.Count > 1
+            Caption = curves.Count > 1 && run.Hold?.Conclusion == HoldConclusion.CannotTell
+                ? "Readings after the valve was closed, what fits them among others with the 95 % band of its mean, and what is left between readings and curve."
+                : curves.Count > 1
                 ? "Readings after the valve was closed, the curves that explain them with the 95 % band of their mean, and what is left between readings and curve."
                 : "Readings after the valve was closed.",
             AltText = Told(context, run),
@@ -177,11 +187,15 @@ internal sealed class HoldFigure : IFigureSource
         };
     }
 
-    // The preferred curve; where two shapes explain the readings alike, the rival beside it.
+    private static bool HasCurve(HoldResult hold) => !hold.RisesWithoutCurve
+        && hold.Reason is not (CannotTellReason.TooFewBlocks or CannotTellReason.Falling or CannotTellReason.SpeedsUp or CannotTellReason.NoCurveFits);
+
+    // The preferred curve; where two shapes explain the readings alike, the rival beside it. What no curve follows, or none explains, has none; where it cannot be told which, each is one of several.
     private static IEnumerable<FigureCurve> Models(CheckContext context, HoldResult hold, double isolation)
     {
-        if (hold.Preferred is not { } preferred || hold.Points.Length < 3)
+        if (hold.Preferred is not { } preferred || hold.Points.Length < 3 || !HasCurve(hold))
             yield break;
+        var open = hold.Conclusion == HoldConclusion.CannotTell ? ", one of several that fit" : "";
         var shown = hold.Reason is CannotTellReason.LineOrSource or CannotTellReason.SourceWithOrWithoutLine or CannotTellReason.LineWithOrWithoutSource
             ? hold.Evidence.Where(e => e.Difference is not null && e.Model != preferred).OrderBy(e => e.Difference).Take(1).Select(e => e.Model).Prepend(preferred)
             : [preferred];
@@ -190,7 +204,7 @@ internal sealed class HoldFigure : IFigureSource
         {
             yield return new FigureCurve
             {
-                Label = RiseCauseCheck.Curve(curve.Model),
+                Label = $"{RiseCauseCheck.Curve(curve.Model)}{open}",
                 Role = CurveRole.Model,
                 X = [.. curve.Times.Select(t => (t - isolation) / 60)],
                 Y = [.. curve.Pressures.Select(p => (double?)Pressure(p))],

@@ -57,27 +57,30 @@ internal sealed class PumpDownCheck : ICheck
         }
 
         var way = result.AtEnd is { PumpSpeed: > 0 } end
-            ? string.Create(CultureInfo.InvariantCulture, $" At {VacuumText.Level(present, end.SystemPressure)} {100 * end.Speed / end.PumpSpeed:0} % of the pump's speed was left at the system; {(end.Limiting.Kind is null ? "the pump itself" : end.Limiting.Name)} took the largest part.")
-            : "";
+            ? string.Create(CultureInfo.InvariantCulture, $"At {VacuumText.Level(present, end.SystemPressure)} {100 * end.Speed / end.PumpSpeed:0} % of the pump's speed was left at the system; {(end.Limiting.Kind is null ? "the pump itself" : end.Limiting.Name)} took the largest part.")
+            : null;
         if (Next(result.Limit) is { } next)
             finding.Next(next);
+        finding.Remark(way);
         if (pump.Volume.IsEstimated)
             finding.Remark("The volume is estimated from the line set.");
         return finding.Information(
-            $"The pull from {run.Clock.Moment(pump.Pull!.From)} took {EvacuationClock.Span(result.MeasuredTime)}, {EvacuationClock.Span(result.ExpectedTime)} expected without any gas load: {Words(result)}.{way}",
+            result.Bands.IsEmpty
+                ? EvacuationMessages.PullTooShort(run.Clock.Time(pump.Pull!.From))
+                : EvacuationMessages.PullTook(
+                    run.Clock.Time(pump.Pull!.From), new(result.MeasuredTime), VacuumText.Value(present, result.Bands[0].From), VacuumText.Value(present, result.Bands[^1].To), new(result.ExpectedTime), Pace(result.Limit)),
             "compares the pull with pump and hoses; sets no limit");
     }
 
-    private static string Words(PullDownResult result) => result.Limit switch
+    private static EvacuationMessages.PullTookPace Pace(PullDownLimit limit) => limit switch
     {
-        PullDownLimit.Pump => "the pump set the pace",
-        PullDownLimit.Hose => "the hose set the pace",
-        PullDownLimit.Core => "the valve core left in place set the pace",
-        PullDownLimit.Fitting => "a fitting set the pace",
-        PullDownLimit.BoilingWater => "the pressure lingered where water boils",
-        PullDownLimit.GasLoad => "it was held up at low pressure, by gas that kept coming or by the pump's own lowest pressure",
-        PullDownLimit.SlowThroughout => "slow at all pressures",
-        _ => "too little of it was logged to say",
+        PullDownLimit.Pump => EvacuationMessages.PullTookPace.Pump,
+        PullDownLimit.Hose => EvacuationMessages.PullTookPace.Hose,
+        PullDownLimit.Core => EvacuationMessages.PullTookPace.Core,
+        PullDownLimit.Fitting => EvacuationMessages.PullTookPace.Fitting,
+        PullDownLimit.BoilingWater => EvacuationMessages.PullTookPace.Water,
+        PullDownLimit.GasLoad => EvacuationMessages.PullTookPace.Gas,
+        _ => EvacuationMessages.PullTookPace.Throughout,
     };
 
     private static string? Next(PullDownLimit limit) => limit switch

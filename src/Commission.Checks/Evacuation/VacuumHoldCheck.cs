@@ -74,6 +74,8 @@ internal sealed class VacuumHoldCheck : ICheck
             finding.Step("p_d", "pressure at that time", "straight line between the readings on either side", $"at {run.Clock.Moment(decay.Due)}", present.Text(atDue, DisplayKind.Vacuum));
         finding.Step("p_max", "highest pressure until then", "largest of all readings from isolation on", decay.HighestAt is { } t ? $"at {run.Clock.Moment(t)}" : "", present.Text(highest, DisplayKind.Vacuum));
         finding.Judge(highest, DisplayKind.Vacuum, statement);
+        if (IsBetweenLevels(run, decay))
+            finding.Remark(EvacuationMessages.HoldInterpolated(VacuumText.Value(present, decay.AtDue!.Value), new(after)));
         foreach (var reservation in new[] { run.View.HoldReservation, run.Gauge.Reservation, judged.Reservation })
         {
             if (reservation is not null)
@@ -139,6 +141,10 @@ internal sealed class VacuumHoldCheck : ICheck
 
         return finding.Remark(run.View.HoldRemark);
     }
+
+    // A log has its rows beside the stated time; of levels by hand nobody read that one.
+    private static bool IsBetweenLevels(EvacuationRun run, DecayReading decay) =>
+        run.Rows.Log is null && decay.AtDue is not null && !run.Rows.Series.Times.Contains(decay.Due);
 
     private static double? Crossed(EvacuationRun run, double level)
     {

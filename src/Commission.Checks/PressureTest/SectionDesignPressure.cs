@@ -29,6 +29,17 @@ internal sealed record SectionDesignPressure(string Name, Given<StatedPressure> 
         ? Made(context, plate.High is null ? "design pressure, low side" : "design pressure, high side", plate.High ?? plate.Low)
         : null;
 
+    /// <summary>The lower design pressure of the plate; null where it is not written.</summary>
+    public static SectionDesignPressure? Low(CheckContext context) => Made(context, "design pressure, low side", context.Job.Equipment.Nameplate?.DesignPressure?.Low);
+
+    /// <summary>Whether a section holds the low side of the unit itself, the shell of its compressor for one, which no other part's rating speaks for.</summary>
+    /// <param name="section">The section.</param>
+    public static bool HoldsLowSideOfUnit(Given<CircuitSection>? section) => section?.Value is CircuitSection.WholeSystem or CircuitSection.LowSide;
+
+    /// <summary>Whether a section lies beyond the closed valves of the unit.</summary>
+    /// <param name="section">The section.</param>
+    public static bool IsShutOffFromUnit(Given<CircuitSection>? section) => section?.Value is CircuitSection.LineSet or CircuitSection.LineSetAndIndoor or CircuitSection.Indoor;
+
     /// <summary>Whether a section that is shut off from the unit holds lines of both sides.</summary>
     /// <param name="section">The section.</param>
     public static bool HasBothSides(Given<CircuitSection>? section) => section?.Value is CircuitSection.LineSet or CircuitSection.LineSetAndIndoor;

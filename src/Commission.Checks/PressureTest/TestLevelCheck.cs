@@ -138,18 +138,22 @@ internal sealed class TestLevelCheck : ICheck
         var finding = Begin(context, test, subject, reading, all);
         var present = context.Present;
         LimitStatement? strictest = null;
+        var rating = double.PositiveInfinity;
         if (test.WeakestPart is { } weakest && context.Limits.Find(LimitIds.PressureTestMaximumFactorWeakestPart) is { Upper: { } share } part)
         {
             var rated = weakest.Rated.Value.ToGauge(context.Get<SiteAtmosphere>().Pressure).Si;
             finding.Use($"rating of {weakest.What.Value}", weakest.Rated);
-            strictest = Bound(context, part, LimitKind.AtMost, null, share.Si * rated);
+            rating = share.Si * rated;
+            strictest = Bound(context, part, LimitKind.AtMost, null, rating);
             finding.Step("p_max", $"rating of the weakest part, {weakest.What.Value}", "factor × rating", string.Create(CultureInfo.InvariantCulture, $"{share.Si:0.###} × {weakest.Rated.Text}"), present.Text(share.Si * rated, DisplayKind.Pressure), part.Source);
         }
 
         // A factor above one stands for what parts bear beyond the design pressure of their side: the weakest part's own rating knows that better, and leaves
-        // only what nothing in the circuit bears. So it does for lines and coil, of which one is the high side's. Else a factor of at most one is the design pressure itself.
+        // only what nothing in the circuit bears. So it does for lines and coil, of which one is the high side's. What holds the low side of the unit itself is bounded
+        // by its plate, whatever another part bears. Else a factor of at most one is the design pressure itself.
         var limited = context.Limits.Find(LimitIds.PressureTestMaximumFactor);
-        var design = strictest is not null && (limited?.Upper?.Si > 1 || SectionDesignPressure.HasBothSides(test.Section)) ? SectionDesignPressure.Highest(context) : SectionDesignPressure.Of(context, test.Section);
+        var isPartsOwn = strictest is not null && (SectionDesignPressure.HasBothSides(test.Section) || (limited?.Upper?.Si > 1 && !SectionDesignPressure.HoldsLowSideOfUnit(test.Section)));
+        var design = isPartsOwn ? SectionDesignPressure.Highest(context) : SectionDesignPressure.Of(context, test.Section);
         if (byDesignPressure && design is not null && limited is { Upper: { } factor } ceiling)
         {
             finding.Use(design.Name, design.Given);
@@ -161,7 +165,22 @@ internal sealed class TestLevelCheck : ICheck
 
         if (strictest is null)
             return finding.NotEvaluated("neither a design pressure nor the rating of the weakest part is written", "Write the weakest part of the section and what it is rated for.");
+        // A limit above the low figure of the plate says whose it is, and why that figure does not bind.
+        var low = strictest.UpperSi >= rating && SectionDesignPressure.Low(context) is { } plate && plate.Gauge < rating ? plate : null;
+        if (low is not null && SectionDesignPressure.IsShutOffFromUnit(test.Section))
+        {
+            finding.Use(low.Name, low.Given);
+            strictest = strictest with { Text = $"{strictest.Text}, the rating of {test.WeakestPart!.What.Value}" };
+            finding.Remark(PressureTestMessages.LevelPartsOwn(new(test.WeakestPart.What.Value), present.InMessage(rating, DisplayKind.Pressure), present.InMessage(low.Gauge, DisplayKind.Pressure)));
+        }
+
         finding.Judge(gauge, DisplayKind.Pressure, strictest);
+        if (low is not null && test.Section is null && gauge.Value > low.Gauge && finding.Passes)
+        {
+            finding.Use(low.Name, low.Given).Reserve(PressureTestMessages.LevelSectionNotWritten(present.InMessage(low.Gauge, DisplayKind.Pressure)))
+                .Next(PressureTestMessages.LevelSectionNotWrittenNext);
+        }
+
         if (test.WeakestPart is null && design is not null && gauge.Value > design.Gauge && finding.Passes)
             finding.Reserve(PressureTestMessages.LevelWeakestNotWritten).Next(PressureTestMessages.LevelWeakestNotWrittenNext);
         return finding.ConcludeOrDanger(

@@ -26,6 +26,7 @@ internal static class HoldAnalysis
     private const double MostWithin = 0.95;
     private const double GridRatio = 1.12;
     private const double LongestTau = 20;
+    private const double Coverage = 2;
     private const double RoomTemperature = ConversionFactors.CelsiusZero + 20;
 
     /// <summary>Analyses a hold.</summary>
@@ -85,6 +86,12 @@ internal static class HoldAnalysis
         if (decision.Conclusion is HoldConclusion.SteadyRise or HoldConclusion.SteadyRiseAndSource && !(parameters.Slope?.Low > 0))
             decision = decision with { Conclusion = HoldConclusion.CannotTell, Reason = decision.Conclusion is HoldConclusion.SteadyRise ? CannotTellReason.LineOrSource : CannotTellReason.SourceWithOrWithoutLine };
         var held = decision.Conclusion == HoldConclusion.Held;
+        if (held && parameters.Slope is { } wide && MostByReadings(evidence, gauge, options.TemperatureDrift) is var most && wide.High > most)
+        {
+            var bounded = wide with { Low = Math.Max(wide.Low, -most), High = most };
+            parameters = parameters with { Slope = bounded, SlopeWithCauses = WithinReadings(bounded) };
+        }
+
         var slope = Counted(parameters.Slope, nothing, rows.Drop, evidence.SettlesDown(decision.Preferred) ? evidence.SlopeBesideSource.High : 0);
         return nothing with
         {
@@ -102,7 +109,9 @@ internal static class HoldAnalysis
             SlopeWithCauses = held && slope is null ? null : parameters.SlopeWithCauses,
             Plateau = parameters.Plateau,
             TimeConstant = parameters.TimeConstant,
-            RiseSeen = preferred.At(evidence.Blocks.Span) - preferred.At(0),
+            RiseSeen = decision.Preferred == HoldModel.Flat ? rows.RiseShown : preferred.At(evidence.Blocks.Span) - preferred.At(0),
+            SpanSeen = evidence.Blocks.Span,
+            FirstRise = decision is { Wander: null } ? rows.FirstRise(Math.Sqrt(evidence.MeanSquare(evidence.FreeLine))) : null,
             SourceRise = withSource ? evidence.SourceRise(preferred) : null,
             SourcesExcludedUpTo = decision.Conclusion == HoldConclusion.SteadyRise ? evidence.SourcesExcludedUpTo() : null,
             TimeToTell = decision.Reason is { } reason ? HoldPlanning.TimeToTell(reason, evidence, nothing.CountingRise, skip) : null,
@@ -122,6 +131,17 @@ internal static class HoldAnalysis
     private static Interval? Counted(Interval? slope, HoldResult hold, double drop, double beside) => slope is not { } s || hold.Length <= 0 ? slope
         : s.High < 0 ? null
         : s with { High = Math.Max(Math.Max(s.High, beside), hold.CountingRise / hold.Length) + (2 * drop / hold.Length) };
+
+    // Few readings leave their scatter without a bound, but not the rise: from the lowest to the highest of them, with the gauge's gain, a step of its display and what a change of temperature hides, Pa/s.
+    private static double MostByReadings(HoldEvidence evidence, GaugeCharacter gauge, double drift)
+    {
+        var blocks = evidence.Blocks;
+        var (low, high) = (blocks.Value.Min(), blocks.Value.Max());
+        return (((high - low) * (1 + gauge.GainHalfWidth)) + evidence.Step + (high * drift / RoomTemperature)) / (blocks.Time[^1] - blocks.Time[0]);
+    }
+
+    private static Uncertain WithinReadings(in Interval slope) => Uncertain.From(
+        slope.Value, new RootCause("rise that the readings leave room for", "from the lowest to the highest of them, with the gauge's gain, a step of its display and a change of temperature", Math.Max(slope.High - slope.Value, slope.Value - slope.Low) / Coverage, double.PositiveInfinity));
 
     /// <summary>ρ from the residuals of the richest curve, and the rows a block needs.</summary>
     private static (double Correlation, int Rows) ChooseBlocks(HoldScreening rows, double counting)
@@ -262,8 +282,17 @@ internal sealed record HoldResult
     /// <summary>Rise due to the source over the used rows, Pa; null unless the preferred curve has a source.</summary>
     public double? SourceRise { get; init; }
 
-    /// <summary>Rise of the preferred curve over the used rows, Pa; null without a fit.</summary>
+    /// <summary>Rise over the used rows, Pa: of the preferred curve, and where that is flat the one the display shows; null without a fit.</summary>
     public double? RiseSeen { get; init; }
+
+    /// <summary>From the first to the last used row, s.</summary>
+    public double SpanSeen { get; init; }
+
+    /// <summary>Rise from isolation to the first used row, Pa, while pressures evened out; null where it is no more than scatter and the display's steps.</summary>
+    public double? FirstRise { get; init; }
+
+    /// <summary>Whether the preferred curve is flat and the display rose all the same: then no curve says what was seen.</summary>
+    public bool RisesWithoutCurve => Preferred == HoldModel.Flat && RiseSeen > 0;
 
     /// <summary>A rise over the hold counts only above this, Pa: the larger of 5 resolutions and 10 % of what the allowed rise comes to over the hold.</summary>
     public required double CountingRise { get; init; }

@@ -27,6 +27,7 @@ internal sealed class HoldEvidence
     internal HoldEvidence(HoldBlocks blocks, double resolution, double correlation, double length, double skip, double interval)
     {
         Blocks = blocks;
+        Step = resolution;
         Correlation = correlation;
         Length = length;
         BlockSeconds = blocks.Length * interval;
@@ -73,6 +74,9 @@ internal sealed class HoldEvidence
     internal HoldBlocks Blocks { get; }
 
     internal HoldFit Fitter { get; }
+
+    /// <summary>Step of the display where it is coarsest, Pa.</summary>
+    internal double Step { get; }
 
     internal double Correlation { get; }
 

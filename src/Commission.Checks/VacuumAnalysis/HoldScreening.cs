@@ -12,6 +12,12 @@ internal sealed class HoldScreening
     private const double Neighbours = 0.15;
 
     private const double MostStepsOfRow = 3;
+
+    // Below two steps a display may only have changed its last digit.
+    internal const double LeastStepsSeen = 2;
+
+    // What evens out right after the valve was closed is told from this share of the level on (common practice, no source).
+    private const double LeastFirstShare = 0.05;
     private const int FewestBelowCoarse = 20;
 
     private readonly DisplaySteps _steps;
@@ -72,6 +78,17 @@ internal sealed class HoldScreening
         }
     }
 
+    /// <summary>The net change where anybody sees it on the display as a rise, Pa: two steps at least, and half of all that the readings moved by; zero where nobody does.</summary>
+    internal double RiseShown => NetChange is var net && net >= LeastStepsSeen * Resolution && 2 * net >= Pressures.Max() - Pressures.Min() ? net : 0;
+
+    /// <summary>The reading at isolation, Pa; null where none was taken then or it was over range.</summary>
+    internal double? AtIsolation { get; private init; }
+
+    /// <summary>How much it rose from isolation to where the used rows begin, Pa; null where that is no more than scatter, the display's steps and a small share of the level.</summary>
+    /// <param name="scatter">Scatter of the used rows, Pa.</param>
+    internal double? FirstRise(double scatter) => AtIsolation is { } level && Pressures[0] - level is var rise
+        && rise >= Math.Max(LeastStepsSeen * ResolutionAtStart, LeastFirstShare * level) && rise >= OutlierDeviations * scatter ? rise : null;
+
     /// <summary>A rise that began late; null where there is none.</summary>
     internal LateRise? Late => LateRise.Of(Times, Pressures, Resolution);
 
@@ -123,6 +140,7 @@ internal sealed class HoldScreening
         {
             ResolutionAtStart = pressures.Count > 0 ? steps.At(pressures[0]) : steps.Largest,
             StepsTaken = StepsThrough(pressures, steps),
+            AtIsolation = from < to && series.Times[from] == isolation && !series.OverRange[from] ? series.Pressures[from] : null,
             Teeth = teeth,
             Drop = Math.Max(fall?.Size ?? 0, teeth.Taken),
             Fall = fall is not null && fall.Size > fall.Scatter + (FallShare * fall.High) ? AsRead(fall, series) : null,

@@ -11,9 +11,6 @@ namespace Commission.Checks.VacuumAnalysis;
 /// <param name="Scene">What stands around the hold.</param>
 internal sealed record HoldWording(Func<double, QuantityValue> Pressure, Func<double, QuantityValue> Rate, HoldScene Scene)
 {
-    // Below two steps a display may only have changed its last digit.
-    private const double LeastStepsSeen = 2;
-
     // What a crew can be asked to wait, s, and the steps it is told in; a hold again is worth it from half as long again.
     private const double LongestAdvised = 3 * 3600;
     private const double StepOfAdvice = 600;
@@ -83,9 +80,10 @@ internal sealed record HoldWording(Func<double, QuantityValue> Pressure, Func<do
             return ShapeHeldWander(Pressure(range), new(result.Length), counts);
         if (result is { Slope: null, RiseSeen: < 0 and var fall })
             return ShapeHeldDrift(Pressure(-fall), new(result.Length), counts);
-        return result.RiseSeen is { } rise && rise >= LeastStepsSeen * result.Resolution && rise < result.CountingRise
-            ? ShapeHeldRise(Pressure(rise), new(result.Length), result.Preferred == HoldModel.Source ? ShapeHeldRiseLevels.Off : ShapeHeldRiseLevels.On, counts)
-            : ShapeHeld(UpperSlope(result) is { } most ? Rate(most) : counts, new(result.Length));
+        var later = result.RiseSeen is { } rise && rise >= HoldScreening.LeastStepsSeen * result.Resolution && rise < result.CountingRise
+            ? ShapeHeldRise(Pressure(rise), new(result.SpanSeen), result.Preferred == HoldModel.Source ? ShapeHeldRiseLevels.Off : ShapeHeldRiseLevels.On, counts)
+            : ShapeHeld(UpperSlope(result) is { } most ? Rate(most) : counts, new(result.FirstRise is null ? result.Length : result.SpanSeen));
+        return result.FirstRise is { } first ? ShapeHeldFirst(Pressure(first), new(result.Length - result.SpanSeen), later) : later;
     }
 
     private Message Steady(HoldResult result)

@@ -223,17 +223,6 @@ public sealed class NamedPartsTests
     public void Taps_that_nobody_wrote_are_remarked_on(string air, bool remarked) =>
         Assert.Equal(remarked, AirJobs.All("air.static", $"{{{air}}}")[0].Statement.Contains("taps are not written", StringComparison.Ordinal));
 
-    // 0.8 inwc in all is usual (common practice, no source).
-    [Theory]
-    [InlineData("0.39 inwc", false)]
-    [InlineData("0.41 inwc", true)]
-    public void A_total_above_the_usual_is_remarked_on(string coil, bool remarked)
-    {
-        var total = JobLines.Finding(AirJobs.Yaml($"{{{Static}, coil drop: {coil}}}"), "air.static", "total");
-        Assert.Equal(remarked, total.Statement.Contains("usually rated", StringComparison.Ordinal));
-        Assert.Single(total.Limits);
-    }
-
     // Table RA3.2-3 at 75 °F and 63 °F: 18.6 °F (from memory). Two rows below it, the airflow is not what is wrong; one is read again.
     [Fact]
     public void The_split_names_target_and_the_other_rows()

@@ -22,5 +22,9 @@ public sealed class TotalStaticTests
             "air.static", $"{{filter drop: 0.12 inwc, coil drop: 0.25 inwc, static: {{return: -0.2 inwc, supply: 0.3 inwc, return tap: {returnTap}, supply tap: {supplyTap}}}}}")
             .Single(f => f.Subject == "total");
         Assert.Equal(inches, finding.Measured!.Value.Si / InchOfWater, 1e-4);
+        // A plate rates the external pressure: nothing is said of a total beside it.
+        Assert.Empty(finding.Limits);
+        Assert.EndsWith("inwc.", finding.Statement, StringComparison.Ordinal);
+        Assert.DoesNotContain("rat", finding.Statement, StringComparison.Ordinal);
     }
 }

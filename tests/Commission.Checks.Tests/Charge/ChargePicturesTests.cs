@@ -105,16 +105,27 @@ public sealed class ChargePicturesTests
         Assert.Equal(["107.86", "10.86"], worked[1].Skip(4).Take(2));
         Assert.Equal("13.40", worked[0][2]);
         Assert.Equal("10.61", worked[0][5]);
-        Assert.Equal("drawn", worked[0][7]);
+        Assert.Equal("not judged", worked[0][7]);
         Assert.Equal("judged", worked[1][7]);
         Assert.All(tables, t => Assert.All(t.Rows, r => Assert.Equal(t.Columns.Length, r.Length)));
     }
 
     [Fact]
-    public void A_reading_too_soon_is_drawn_and_not_judged()
+    public void A_reading_too_soon_is_not_judged()
     {
         var table = new ChargeReadingsTable().Tables(JobText.Context(ChargeJobs.TarnLane.With("compressor started: \"11:00\"", "compressor started: \"11:10\""))).Last();
-        Assert.Equal("drawn", table.Rows[0][7]);
+        Assert.Equal("not judged", table.Rows[0][7]);
+    }
+
+    // A charge by weight, a receiver and a fixed orifice take the verdict from subcooling, superheat or both: the table says of which one there is a verdict.
+    [Theory]
+    [InlineData("limits:\n", "limits:\n  charge by: weight\n", "not judged")]
+    [InlineData("  metering: TXV\n", "  metering: TXV\n  receiver: yes\n", "superheat judged")]
+    public void Only_what_has_a_verdict_is_judged(string from, string to, string counts)
+    {
+        var yaml = ChargeJobs.TarnLane.With(from, to);
+        Assert.Equal(counts, new ChargeReadingsTable().Tables(JobText.Context(yaml)).Last().Rows[1][7]);
+        Assert.DoesNotContain(JobText.Evaluate(yaml, "charge.subcooling"), f => f.Verdict != Commission.Measurement.Decisions.Verdict.Information);
     }
 
     private static double Interpolated(FigureCurve curve, int from, int to, double pressure)

@@ -35,6 +35,17 @@ public sealed class CycleCheckTests
         Assert.Equal(158.5, finding.Measured!.Value.Si / 1000, 0.5);
     }
 
+    // 800/140 = 5.714 to the discharge, 720/140 = 5.143 to the liquid valve: two ratios of one machine, told apart.
+    [Theory]
+    [InlineData(", discharge pressure: 800 kPaa", "at a ratio of 5.71", "to the one at the compressor's discharge")]
+    [InlineData("", "at a ratio of 5.14", "to the one at the liquid service valve")]
+    public void The_ratio_says_between_which_pressures(string discharge, string ratio, string between)
+    {
+        var said = Judge(Textbook.With(", discharge pressure: 800 kPaa", discharge)).Statement;
+        Assert.Contains(ratio, said, StringComparison.Ordinal);
+        Assert.Contains($"from the pressure at the vapor service valve {between}", said, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Ideal_work_and_ratio_of_the_textbook_cycle()
     {

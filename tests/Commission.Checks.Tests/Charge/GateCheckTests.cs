@@ -39,6 +39,10 @@ public sealed class GateCheckTests
     {
         Assert.Equal(Verdict.Conditional, One(ChargeJobs.FenRow.With(Air, "air: {filter: clean}"), "charge.prerequisites").Verdict);
         Assert.Equal(Verdict.NotEvaluated, One(ChargeJobs.FenRow.With(Air, "").With(", supply dry bulb: 61.8", ""), "charge.prerequisites").Verdict);
+
+        // Temperatures read too soon show no airflow, and they are written all the same.
+        var soon = One(ChargeJobs.FenRow.With(Air, "").With("compressor started: \"10:00\"", "compressor started: \"10:25\""), "charge.prerequisites");
+        Assert.Equal((Verdict.NotEvaluated, "of the air side only temperatures are written, which show no airflow here: filter, coil, panels and blower are not written"), (soon.Verdict, soon.Reason));
     }
 
     [Theory]

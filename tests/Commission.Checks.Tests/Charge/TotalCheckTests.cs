@@ -59,6 +59,8 @@ public sealed class TotalCheckTests
         var untouched = Judge(ChargeJobs.TarnLane.With("  scale: {before: 24.86 lb, after: 23.84 lb}\n", ""));
         Assert.Equal(104, Mass.FromSi(untouched.Measured!.Value.Si).Ounces, 1e-6);
         Assert.EndsWith(Nothing, untouched.Statement, StringComparison.Ordinal);
+        Assert.StartsWith("The nameplate's charge is 6 lb 8", untouched.Statement, StringComparison.Ordinal);
+        Assert.StartsWith("The circuit holds 7 lb 8", Judge(ChargeJobs.TarnLane).Statement, StringComparison.Ordinal);
         Assert.DoesNotContain(Nothing, Judge(ChargeJobs.TarnLane).Statement, StringComparison.Ordinal);
     }
 

@@ -1,3 +1,4 @@
+using Commission.Checks.Evacuation;
 using Commission.Measurement.Decisions;
 using Xunit;
 using static Commission.Checks.Tests.Evacuation.EvacuationJobs;
@@ -26,6 +27,18 @@ public sealed class EquilibriumHumidityCheckTests
         Assert.Contains("is 2.8 % of the vapour pressure of water at 20 °C (17546 micron)", found.Statement, StringComparison.Ordinal);
         Assert.Contains("no free water there at equilibrium", found.Statement, StringComparison.Ordinal);
         Assert.Contains("Ice could hide where it is colder than −12.1 °F", found.Statement, StringComparison.Ordinal);
+    }
+
+    // Read twice, each temperature is told with its time: in the figure that of isolation, in the sentence that of the end.
+    [Fact]
+    public void The_coldest_part_is_told_with_the_time_it_was_read()
+    {
+        var job = Job(Levels(500, "coldest part: 19 °C\ncoldest part at end: 20 °C"));
+        Assert.Contains("of water at 20 °C, the coldest part at the end of the hold (17546 micron)", One(Id, job).Statement, StringComparison.Ordinal);
+        var log = Log(10, 1800, t => t <= 1200 ? (20_000 * Math.Exp(-t / 120)) + 299 : 300);
+        string Label(string coldest) => Assert.Single(new PullDownFigure().Figures(Context(Job($"{Placed}\n{coldest}\nseries: {{file: log.csv}}\nevents:\n  - {{at: 20 min, what: isolated}}"), log))).Lines[^1].Label;
+        Assert.StartsWith("water at 19 °C (coldest part at isolation)", Label("coldest part: 19 °C\ncoldest part at end: 20 °C"), StringComparison.Ordinal);
+        Assert.StartsWith("water at 19 °C (coldest part)", Label("coldest part: 19 °C"), StringComparison.Ordinal);
     }
 
     // A pressure that still rises is not that of an equilibrium: a twentieth of the level in the last third of the hold (common practice, no source).
@@ -66,7 +79,7 @@ public sealed class EquilibriumHumidityCheckTests
     {
         // Over ice at −10 °C 259.87 Pa, 1949 micron: 1000 micron are 51 %, by a heat-loss gauge 26 to 51 %.
         var found = One(Id, Job(Levels(1000, "coldest part: 20 °C\ncoldest part at end: -10 °C")));
-        Assert.Contains("is 26 % to 51 % of the vapour pressure of ice at −10 °C (1949 micron)", found.Statement, StringComparison.Ordinal);
+        Assert.Contains("is 26 % to 51 % of the vapour pressure of ice at −10 °C, the coldest part at the end of the hold (1949 micron)", found.Statement, StringComparison.Ordinal);
     }
 
     [Fact]

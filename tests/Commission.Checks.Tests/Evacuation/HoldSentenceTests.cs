@@ -21,6 +21,17 @@ public sealed class HoldSentenceTests
         [$"hold-passed(level 400 micron, end 800 micron, after 10 min, {peak}, limit 1000 micron)"],
         Said(Hold(Levels(("10:00", 400), ("10:05", before), ("10:10", 800.1)))));
 
+    // 320 at 10:25 and 410 at 10:36: 401.8 on the straight line 10 min after. A level that was read then, and a log with its rows, lie on no line.
+    [Fact]
+    public void A_level_between_two_readings_is_said_to_be_that()
+    {
+        var between = Hold(Levels(("10:25", 320), ("10:36", 410)));
+        Assert.Equal(Verdict.Pass, between.Verdict);
+        Assert.Contains("hold-interpolated(level 402 micron, after 10 min)", Said(between));
+        Assert.DoesNotContain(Said(Hold(Levels(("10:25", 320), ("10:35", 402), ("10:36", 410)))), s => s.StartsWith("hold-interpolated", StringComparison.Ordinal));
+        Assert.DoesNotContain(Said(Hold(Logged(), Rows((0, 9000), (1190, 400), (1201, 402), (1500, 440), (1797, 470), (1809, 480), (1900, 490)))), s => s.StartsWith("hold-interpolated", StringComparison.Ordinal));
+    }
+
     // The logger was off while the valve was closed: where the hold began is not known.
     [Theory]
     [InlineData(500, 500, "hold-passed-start-unknown(end 500 micron, after 10 min, peak at-end, highest 500 micron, limit 1000 micron)")]

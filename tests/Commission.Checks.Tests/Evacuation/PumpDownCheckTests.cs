@@ -21,6 +21,9 @@ public sealed class PumpDownCheckTests
         var found = One(Id, Job(Pulled("[{bore: 4 mm, length: 1.5 m}]")), Pull(t => 1 / ((1 / 24_000.0) + (t / 1_150_000))));
         Assert.Equal(Verdict.Information, found.Verdict);
         Assert.Contains("the hose of 4 mm took the largest part", found.Statement, StringComparison.Ordinal);
+
+        // 1/p = 1/24 000 + t/1 150 000 is at 500 micron after 2252 s; the pump runs on to the 40th minute.
+        Assert.StartsWith("The pull from 0 min took 37.5 min to come from 24000 micron to 500 micron, ", found.Statement, StringComparison.Ordinal);
         Assert.Contains("estimated from the line set", found.Statement, StringComparison.Ordinal);
         Assert.Contains(found.Trace, s => s.Substitution.StartsWith("expected", StringComparison.Ordinal));
     }

@@ -120,3 +120,23 @@ pressure-enthalpy-caption =
         [seen] {" "}Bars are U of the pressures.
        *[hidden] {""}
     }
+
+## The cycle through the measured states
+
+# $time (text) - when it was read
+# $gas (name) - the refrigerant
+# $heat (quantity) - heat taken up per mass
+# $ratio (quantity) - high over low pressure, both absolute
+# $high (choice: discharge, liquid-valve) - where the high pressure was read
+# $ideal (quantity) - temperature after an ideal compression
+cycle =
+    At { $time } { $gas } took up { $heat } at a ratio of { $ratio } from the pressure at the vapor service valve to the one { $high ->
+        [discharge] at the compressor's discharge
+       *[liquid-valve] at the liquid service valve
+    }; an ideal compressor would discharge at { $ideal }.
+
+## The air side before the charge
+
+prerequisites-nothing = nothing of the air side is written
+prerequisites-temperatures-only = of the air side only temperatures are written, which show no airflow here: filter, coil, panels and blower are not written
+prerequisites-next = Write filter, coil, panels and blower, and measure the airflow or the temperature split.

@@ -158,6 +158,10 @@ hold-passed-start-unknown =
        *[at-end] {""}
     }: never above { $limit } until then.
 
+# $level (quantity) - pressure at the stated time
+# $after (duration) - the stated time
+hold-interpolated = Nobody read the gauge at { $after }: { $level } lies on a straight line between the readings before and after.
+
 # $after (duration) - the stated time
 hold-failed-over-range = The pressure rose above the gauge's range within { $after } after isolation: above the decay limit.
 
@@ -231,7 +235,7 @@ gas-from-either = refrigerant passing a valve or leaving the oil
 shape-held = Held: no rise above { $most } seen over { $length }.
 
 # $rise (quantity) - the rise that was seen
-# $length (duration) - how long it was held
+# $length (duration) - in what time, from where the pressures had evened out
 # $levels (choice: off, on) - whether it levelled off, or went on
 # $counts (quantity) - the rise from which one counts
 shape-held-rise =
@@ -239,6 +243,11 @@ shape-held-rise =
         [off] Once the pressures had evened out it rose by { $rise } over { $length } and levelled off
        *[on] Once the pressures had evened out it rose by { $rise } over { $length }
     }: less than the { $counts } that count here.
+
+# $first (quantity) - the rise right after isolation
+# $length (duration) - in what time
+# $held (message) - what was seen from then on
+shape-held-first = It rose by { $first } in the first { $length } after isolation. { $held }
 
 # $drop (quantity) - how far it fell
 # $length (duration) - how long it was held
@@ -497,6 +506,28 @@ series-begins-late = The log begins { $after } after the pump: what it pulled th
 # $every (count) - of how many readings one was kept
 series-thinned = { $file } holds more readings than a vacuum needs: one of { $every } was read, and the last.
 
+## The pace of a pull
+
+# $start (time) - when the pull began
+# $took (duration) - how long it took from the one level to the other
+# $from (quantity) - where the readings of the pull begin
+# $to (quantity) - the level reached
+# $expected (duration) - what pump, hoses and volume lead to
+# $pace (choice: pump, hose, core, fitting, water, gas, throughout) - what set the pace
+pull-took =
+    The pull from { $start } took { $took } to come from { $from } to { $to }, { $expected } expected without any gas load: { $pace ->
+        [pump] the pump set the pace
+        [hose] the hose set the pace
+        [core] the valve core left in place set the pace
+        [fitting] a fitting set the pace
+        [water] the pressure lingered where water boils
+        [gas] it was held up at low pressure, by gas that kept coming or by the pump's own lowest pressure
+       *[throughout] slow at all pressures
+    }.
+
+# $start (time) - when the pull began
+pull-too-short = Too little of the pull from { $start } was logged to say what set its pace.
+
 ## The size of an inflow
 
 leak-rate-kind = gives the rise as an inflow; nothing is judged by it
@@ -532,6 +563,7 @@ leak-rate-witness = The nitrogen hold speaks against a hole to the outside of th
 # $share (text) - its share of saturation, a number or a band
 # $what (choice: water, ice) - what the coldest part would hold
 # $coldest (text) - temperature of the coldest part
+# $when (choice: end, once) - read at the end of the hold, or once only
 # $saturation (quantity) - vapour pressure there
 # $free (message) - what that says of free water
 # $hides (choice: water, ice, either) - what could hide in a colder place
@@ -539,7 +571,10 @@ leak-rate-witness = The nitrogen hold speaks against a hole to the outside of th
 humidity = { $level } is { $share } of the vapour pressure of { $what ->
         [ice] ice
        *[water] water
-    } at { $coldest } ({ $saturation }): { $free }. { $hides ->
+    } at { $coldest }{ $when ->
+        [end] , the coldest part at the end of the hold
+       *[once] {""}
+    } ({ $saturation }): { $free }. { $hides ->
         [ice] Ice
         [either] Ice or water
        *[water] Water

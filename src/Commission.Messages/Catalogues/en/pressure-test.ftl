@@ -46,6 +46,15 @@ level-far-below = the joints saw { $lowest } of the { $design } they are made to
 level-weakest-not-written = no weakest part is written, and above its design pressure a section bears what its weakest part bears
 level-weakest-not-written-next = Write the weakest part of the section and its rating.
 
+# $part (text) - the weakest part of what was under pressure
+# $most (quantity) - what it may bear
+# $low (quantity) - the plate's design pressure of the low side
+level-parts-own = The weakest part under pressure, { $part }, bears { $most } by its own rating; the plate's { $low } for the low side is for the unit, which was not part of the section.
+
+# $low (quantity) - the plate's design pressure of the low side
+level-section-not-written = which section was under pressure is not written, and the unit's low side is designed for { $low }
+level-section-not-written-next = Write which section was under pressure, and that the service valves were closed.
+
 
 ## The search of the joints
 

@@ -30,3 +30,12 @@ factory-charge-fits =
         [none] The charge is that of the factory, by the nameplate: nothing had to be added or recovered.
        *[some] The factory charge, by the nameplate, fits these lines: nothing had to be added or recovered.
     }
+
+# $mass (quantity) - what the circuit holds
+# $gas (name) - the refrigerant
+total = The circuit holds { $mass } of { $gas }.
+
+# $mass (quantity) - the plate's charge
+# $gas (name) - the refrigerant
+total-of-plate = The nameplate's charge is { $mass } of { $gas }; what the circuit holds was not weighed.
+total-no-maker = no total of the maker is written
