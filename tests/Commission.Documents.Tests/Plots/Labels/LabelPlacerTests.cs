@@ -65,8 +65,8 @@ public class LabelPlacerTests
     {
         var ink = new InkMap(new PictureSize(300, 200));
         ink.Fill(new Box(0, 60, 300, 200), 120);
-        LabelRequest far = Request("farther off", new Point(250, 150)) with { Order = 1 };
-        LabelRequest beside = Request("beside", new Point(250, 50)) with { Spots = [new LabelSpot(250, 50, TextAnchor.Middle)] };
+        var far = Request("farther off", new Point(250, 150)) with { Order = 1 };
+        var beside = Request("beside", new Point(250, 50)) with { Spots = [new LabelSpot(250, 50, TextAnchor.Middle)] };
         Assert.Null(Place(ink, [far, beside])[1].LeadsTo);
         Assert.Equal(50, Place(ink, [far, beside])[1].Spot.Y);
     }
