@@ -166,10 +166,12 @@ internal sealed class TestLevelCheck : ICheck
         if (strictest is null)
             return finding.NotEvaluated("neither a design pressure nor the rating of the weakest part is written", "Write the weakest part of the section and what it is rated for.");
         // A limit above the low figure of the plate says whose it is, and why that figure does not bind.
-        var low = strictest.UpperSi >= rating && SectionDesignPressure.Low(context) is { } plate && plate.Gauge < rating ? plate : null;
+        var plate = strictest.UpperSi >= rating ? SectionDesignPressure.Low(context) : null;
+        if (plate is not null && (test.Section is null || SectionDesignPressure.IsShutOffFromUnit(test.Section)) && !(byDesignPressure && plate.Given == design?.Given))
+            finding.Use(plate.Name, plate.Given);
+        var low = plate?.Gauge < rating ? plate : null;
         if (low is not null && SectionDesignPressure.IsShutOffFromUnit(test.Section))
         {
-            finding.Use(low.Name, low.Given);
             strictest = strictest with { Text = $"{strictest.Text}, the rating of {test.WeakestPart!.What.Value}" };
             finding.Remark(PressureTestMessages.LevelPartsOwn(new(test.WeakestPart.What.Value), present.InMessage(rating, DisplayKind.Pressure), present.InMessage(low.Gauge, DisplayKind.Pressure)));
         }
@@ -177,7 +179,7 @@ internal sealed class TestLevelCheck : ICheck
         finding.Judge(gauge, DisplayKind.Pressure, strictest);
         if (low is not null && test.Section is null && gauge.Value > low.Gauge && finding.Passes)
         {
-            finding.Use(low.Name, low.Given).Reserve(PressureTestMessages.LevelSectionNotWritten(present.InMessage(low.Gauge, DisplayKind.Pressure)))
+            finding.Reserve(PressureTestMessages.LevelSectionNotWritten(present.InMessage(low.Gauge, DisplayKind.Pressure)))
                 .Next(PressureTestMessages.LevelSectionNotWrittenNext);
         }
 
