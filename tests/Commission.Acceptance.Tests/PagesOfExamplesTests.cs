@@ -54,7 +54,7 @@ public sealed class PagesOfExamplesTests
     {
         var first = Of(example).Pages[0];
         Assert.Contains(Plain("Decision rule:"), first, StringComparison.Ordinal);
-        Assert.Contains(Plain("for the owner"), first, StringComparison.Ordinal);
+        Assert.Contains(Plain("cautions"), first, StringComparison.Ordinal);
     }
 
     // A caption tells what is drawn: a shade where a limit is, U where its bars leave their marks.

@@ -149,7 +149,7 @@ internal static class KeyRows
             rows.Test(),
             rows.Hold(),
             rows.One(CertificateMessages.RowVacuum, Phases.Evacuation, "evacuation.level"),
-            rows.One(CertificateMessages.RowVacuumHold, Phases.Evacuation, "evacuation.hold"),
+            rows.VacuumHold(),
             rows.Charge(),
             rows.One(CertificateMessages.RowRunning, Phases.Charge, Superheats),
             rows.One(CertificateMessages.RowAir, Phases.Air, Airs),
@@ -190,6 +190,15 @@ internal static class KeyRows
             var row = One(CertificateMessages.RowHold, Phases.PressureTest, "pressure-test.hold");
             return row.Finding is not null && row.Measured.Length > 0 && context.Get<NitrogenRun>().Loss is { } loss
                 ? row with { Measured = Text(CertificateMessages.DropAndShare(context.Present.InMessage(loss.CorrectedDrop, DisplayKind.PressureDifference), new(row.Measured))) }
+                : row;
+        }
+
+        public KeyRow VacuumHold()
+        {
+            var row = One(CertificateMessages.RowVacuumHold, Phases.Evacuation, "evacuation.hold");
+            // A level that nobody read at that minute is no reading.
+            return row.Finding is { } number && record.Findings[number - 1].Messages?.Statement.Any(m => m is { Phase: Phases.Evacuation, Name: "hold-interpolated" }) == true
+                ? row with { Measured = Text(CertificateMessages.BetweenReadings(new(row.Measured))) }
                 : row;
         }
 

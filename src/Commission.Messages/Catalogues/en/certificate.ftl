@@ -84,6 +84,9 @@ drop-and-share = { $drop } ({ $share })
 # $total (text) - what is in the circuit
 added-and-total = { $added } added, { $total } in all
 
+# $level (text) - the level as printed
+between-readings = { $level }, between two readings
+
 # $added (text) - what was added
 added-only = { $added } added
 
