@@ -58,8 +58,8 @@ internal static class SampleRecord
             ],
             Missing =
             [
-                new MissingPart(["safety.leak-sensor"], "Leak sensor test: nothing is written. Required because the unit has one (test pack).", "Leak sensor test: nothing is written.") { NextStep = "Run the maker's test.", Keys = ["safety.leak sensor"] },
-                new MissingPart(["photos"], "Photos missing: label. Required because the house rule asks for it (test pack).", "Photos missing: label."),
+                new MissingPart(["safety.leak-sensor"], "Leak sensor test: nothing is written. Required because the unit has one (test pack).", "Leak sensor test: nothing is written.") { Names = ["Leak sensor"], NextStep = "Run the maker's test.", Keys = ["safety.leak sensor"] },
+                new MissingPart(["photos"], "Photos missing: label. Required because the house rule asks for it (test pack).", "Photos missing: label.") { Names = ["photos"] },
             ],
             FirstStep = new PunchItem("Run the maker's test.", 49),
             KeyFigures = [27, 29],
