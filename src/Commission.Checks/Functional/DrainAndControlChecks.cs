@@ -18,14 +18,6 @@ internal sealed class CondensateCheck : ICheck
 
     public string Phase => Phases.Functional;
 
-    public string Title => "Condensate";
-
-    public CheckHelp Help { get; } = new(
-        "Does water poured into the pan run off? Is there a trap where one is needed, fall along the drain, and a second drain or pan where an overflow would do damage?",
-        "water poured and seen to leave; the drain falls at least as much as the pack asks",
-        "1/8 in for each foot: model mechanical codes (from memory).",
-        "Clear the drain, give it fall, prime the trap; on the suction side of a blower a trap is needed for the water to leave at all.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.Functional is not { } functional)
@@ -36,7 +28,7 @@ internal sealed class CondensateCheck : ICheck
         var finding = Trials.Judge(
             begun,
             functional.Witnessed,
-            Help.WhenItFails,
+            this.WhenItFails(),
             new Trial("condensate drains", functional.CondensateDrains, true),
             new Trial("condensate trap", functional.CondensateTrap),
             new Trial("drain slope", functional.DrainSlope),
@@ -53,19 +45,11 @@ internal sealed class FloatSwitchCheck : ICheck
 
     public string Phase => Phases.Functional;
 
-    public string Title => "Float switch";
-
-    public CheckHelp Help { get; } = new(
-        "Does the float switch trip when the pan fills, and does cooling stop?",
-        "switch lifted or pan filled: cooling stops",
-        "Model mechanical codes ask for it where an overflow would do damage (from memory).",
-        "Check that the switch breaks the circuit that calls for cooling, and that it is level and free. Do not leave a unit above a ceiling without it.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.Functional is not { } functional)
             yield break;
-        if (Trials.Judge(context.Finding(this), functional.Witnessed, Help.WhenItFails, new Trial("float switch", functional.FloatSwitch)) is { } finding)
+        if (Trials.Judge(context.Finding(this), functional.Witnessed, this.WhenItFails(), new Trial("float switch", functional.FloatSwitch)) is { } finding)
             yield return finding;
     }
 }
@@ -76,14 +60,6 @@ internal sealed class OilCheck : ICheck
     public string Id => "functional.oil";
 
     public string Phase => Phases.Functional;
-
-    public string Title => "Compressor oil";
-
-    public CheckHelp Help { get; } = new(
-        "Does the oil stand in the sight glass while the compressor runs, and what is the net oil pressure?",
-        "level in the glass; the net oil pressure is shown beside it for the maker's figure to judge",
-        "Compressor makers' instructions (common practice, no source).",
-        "Low: find out where the oil is (traps, velocity in risers, a long evaporator) before any is added. High: suspect refrigerant in the oil; check the crankcase heater and the superheat.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
@@ -96,7 +72,7 @@ internal sealed class OilCheck : ICheck
             null => finding.Information(pressure.Trim(), "no oil level is written, and nothing sets a limit on the pressure"),
             OilLevel.NoGlass => finding.Information($"The compressor has no oil glass.{pressure}", "the level cannot be seen"),
             OilLevel.InTheGlass => finding.Decide(true).Say($"The oil stands in the glass.{pressure}").Build(),
-            _ => finding.Decide(false).Say($"The oil level is {functional.OilLevel.Text}.{pressure}").Next(Help.WhenItFails).Build(),
+            _ => finding.Decide(false).Say($"The oil level is {functional.OilLevel.Text}.{pressure}").Next(this.WhenItFails()).Build(),
         };
     }
 }
@@ -109,14 +85,6 @@ internal sealed class BoxPullDownCheck : ICheck
     public string Id => "functional.box-pull-down";
 
     public string Phase => Phases.Functional;
-
-    public string Title => "Box pull-down";
-
-    public CheckHelp Help { get; } = new(
-        "How fast did the box come down to its temperature, and what is the evaporator pressure regulator set to?",
-        "rate = (T_from − T_to) / time",
-        "Definition. No limit is known: the load decides.",
-        "A slow pull-down points to the door, the load, a starved or iced coil or a low charge: compare with the readings of the circuit.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
@@ -152,14 +120,6 @@ internal sealed class PressureControlsCheck : ICheck
 
     public string Phase => Phases.Functional;
 
-    public string Title => "Pressure controls";
-
-    public CheckHelp Help { get; } = new(
-        "Do the low- and the high-pressure control stop and start the compressor, and do their settings make sense?",
-        "tried and works; low side: cut-out below cut-in; high side: cut-out above cut-in, and at most the pack's share of the high side's design pressure",
-        "EN 378-2 (from memory) and common practice: the high side is stopped before its design pressure.",
-        "Set the control by the maker's table, then try it: throttle the suction for the low side, hold back condenser air for the high side, and write where it stopped.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.Functional is not { } functional)
@@ -177,13 +137,13 @@ internal sealed class PressureControlsCheck : ICheck
         var settings = string.Join(", ", new[] { control.CutIn is { } i ? $"cut-in {i.Text}" : null, control.CutOut is { } o ? $"cut-out {o.Text}" : null }.OfType<string>());
         var said = settings.Length == 0 ? $"The {name}" : $"The {name}, {settings},";
         if (control.Tested?.Value == TestResult.Failed)
-            return finding.Decide(false).Say($"{said} failed its test.").Next(Help.WhenItFails).Build();
+            return finding.Decide(false).Say($"{said} failed its test.").Next(this.WhenItFails()).Build();
         if (control.Tested?.Value == TestResult.NotFitted)
             return finding.Information($"No {name} is fitted.", "there is nothing of the kind to try");
         if (control is { CutIn: { } cutIn, CutOut: { } cutOut } && IsTheWrongWayRound(cutIn, cutOut, atmosphere, isHigh))
-            return finding.Decide(false).Say($"{said} is set the wrong way round.").Next(Help.WhenItFails).Build();
+            return finding.Decide(false).Say($"{said} is set the wrong way round.").Next(this.WhenItFails()).Build();
         if (isHigh && control.CutOut is { } stop && IsTooHigh(context, finding, stop, atmosphere))
-            return finding.Say($"{said} stops the compressor only above what the high side may bear.").Next(Help.WhenItFails).Build();
+            return finding.Say($"{said} stops the compressor only above what the high side may bear.").Next(this.WhenItFails()).Build();
         if (control.Tested?.Value != TestResult.Ok)
             return finding.NotEvaluated(FunctionalMessages.ControlNotTried, FunctionalMessages.ControlNotTriedNext, $"functional: {{{name}: {{tested: ok}}}}");
         return (finding.Passes ? finding : finding.Decide(true)).Say($"{said} works.").Build();
@@ -215,10 +175,6 @@ internal sealed class SensorCheck : ICheck
 
     public string Phase => Phases.Functional;
 
-    public string Title => "Controller's sensor";
-
-    public CheckHelp Help => field ??= CheckHelp.Of(FunctionalMessages.SensorWhat, FunctionalMessages.SensorFormula, FunctionalMessages.SensorSource, FunctionalMessages.SensorNext);
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var limit = context.Limits.Require(LimitIds.FunctionalSensor);
@@ -230,7 +186,7 @@ internal sealed class SensorCheck : ICheck
             var off = shown.Value - read.Value;
             var by = off.Value < 0 ? -off : off;
             yield return context.Finding(this, sensor.What.Value).Use(read).Use(shown).Judge(by, DisplayKind.TemperatureDifference, context.State(limit))
-                .Conclude(FunctionalMessages.SensorAgrees(what, context.Present.InMessage(by, DisplayKind.TemperatureDifference)), FunctionalMessages.SensorOff(what, context.Present.InMessage(by, DisplayKind.TemperatureDifference)), FunctionalMessages.SensorNext);
+                .Conclude(FunctionalMessages.SensorAgrees(what, context.Present.InMessage(by, DisplayKind.TemperatureDifference)), FunctionalMessages.SensorOff(what, context.Present.InMessage(by, DisplayKind.TemperatureDifference)), this.WhenItFails());
         }
     }
 }

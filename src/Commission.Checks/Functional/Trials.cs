@@ -3,6 +3,7 @@ using System.Runtime.InteropServices;
 using Commission.Checks.Kernel;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
+using Commission.Messages;
 using Commission.Records;
 using Commission.Records.Findings;
 
@@ -48,7 +49,7 @@ internal static class Trials
     /// <param name="whenItFails">What to do when one failed.</param>
     /// <param name="trials">The trials.</param>
     /// <returns>The finding; null when the job has a result of none of them.</returns>
-    public static Finding? Judge(FindingBuilder finding, Witness? witness, string whenItFails, params ReadOnlySpan<Trial> trials)
+    public static Finding? Judge(FindingBuilder finding, Witness? witness, Message whenItFails, params ReadOnlySpan<Trial> trials)
     {
         List<string> works = [], failed = [], untested = [], unfitted = [], unwritten = [];
         foreach (var trial in trials)

@@ -305,7 +305,7 @@ internal sealed class FindingBuilder
         {
             Check = _check.Id,
             Phase = _check.Phase,
-            Title = _check.Title,
+            Title = _context.Present.Text(_check.Title()),
             Subject = _subject,
             Verdict = _verdict,
             Reservation = _reservations.Count == 0 ? null : string.Join("; ", _reservations.Select(_context.Present.Text)),

@@ -22,22 +22,10 @@ water-carries-kind = compare it with the maker's table at the same temperatures
 
 ## Many indoor units
 
-trial-run-what = Did the maker's trial run end without a fault, and does each indoor unit answer under its own address, so that pipes and wires are not crossed?
-trial-run-formula = trial run and addresses ok, where they were tried
-trial-run-source = Start-up lists of multi-split and variable-flow systems (common practice, no source).
-trial-run-next = Read the fault the trial run ended with. Run the indoor units one by one and feel whose pipes change: what is crossed is changed over at the terminals, or at the branch.
 
 ## Cold rooms
 
-relief-port-what = Does the pressure relief port of the freezer room let air in, and does its heater keep it free of ice?
-relief-port-formula = relief port ok: its flap moves and its heater is warm
-relief-port-source = Makers of insulated rooms (common practice, no source).
-relief-port-next = Free the port and mend its heater before the room is cooled down: a shut room draws its panels in, and its door cannot be opened from inside.
 
-sensor-what = Does the controller show what a thermometer beside its sensor reads?
-sensor-formula = |what it shows − what the thermometer reads| ≤ limit
-sensor-source = 1 K: class 1 of EN 13485, thermometers for chilled and frozen food (from memory).
-sensor-next = Look where the sensor hangs, at its terminals and at the kind of sensor the controller is set to; then correct it in the controller and compare again.
 
 # $what (text) - which sensor
 # $by (quantity) - how far it is off
@@ -49,3 +37,59 @@ sensor-off = { $what }: the controller is { $by } off the thermometer beside its
 
 control-not-tried = the control was not tested
 control-not-tried-next = Try the control, and read where it stops the compressor.
+
+## The checks: their titles, and what to do when one fails
+
+check-thermostat-calls = Thermostat calls
+check-thermostat-calls-fails = Check the control wiring terminal by terminal against the maker's diagram, the setting of the reversing-valve terminal and the thermostat's kind of system; then call again.
+
+check-reversing-valve = Reversing valve
+check-reversing-valve-fails = Check the voltage at the coil and the board's setting. A valve that sticks half-way shows nearly equal temperatures at its ports; it may free itself when it is changed over at a high pressure difference, otherwise it is replaced.
+
+check-defrost = Defrost
+check-defrost-fails = Check the coil sensor and its place, the outdoor fan relay and the board's setting. A defrost that ends only by time leaves ice on the coil.
+
+check-auxiliary-heat = Auxiliary heat
+check-auxiliary-heat-fails = Disconnect, prove dead, then check elements, sequencers, limit switches and the outdoor thermostat. Heating elements are work for a qualified person.
+
+check-fan-rotation = Fan rotation
+check-fan-rotation-fails = Disconnect and prove dead; on three phases exchange two conductors at the fan, on one phase follow the motor's diagram.
+
+check-condensate = Condensate
+check-condensate-fails = Clear the drain, give it fall, prime the trap; on the suction side of a blower a trap is needed for the water to leave at all.
+
+check-float-switch = Float switch
+check-float-switch-fails = Check that the switch breaks the circuit that calls for cooling, and that it is level and free. Do not leave a unit above a ceiling without it.
+
+check-economizer = Economizer
+check-economizer-fails = Look at linkage, motor and sensors. A damper stuck open makes a sound unit look short of capacity, one stuck shut starves the building.
+
+check-water = Water side
+check-water-fails = Clean the strainer, let the air out, open the valves and set the pump; then read flow and both temperatures again after ten minutes.
+
+check-water-controls = Flow switch and strainer
+check-water-controls-fails = Shut a valve slowly and see that the unit stops; a flow switch that does not work lets a heat exchanger freeze and burst. Clean the strainer again after the first days.
+
+check-water-capacity = Capacity on the water side
+check-water-capacity-fails = Compare it with the maker's table at the same water and outdoor temperature. If it is far below, look at flow and air in the water first.
+
+check-pressure-controls = Pressure controls
+check-pressure-controls-fails = Set the control by the maker's table, then try it: throttle the suction for the low side, hold back condenser air for the high side, and write where it stopped.
+
+check-oil = Compressor oil
+check-oil-fails = Low: find out where the oil is (traps, velocity in risers, a long evaporator) before any is added. High: suspect refrigerant in the oil; check the crankcase heater and the superheat.
+
+check-box-pull-down = Box pull-down
+check-box-pull-down-fails = A slow pull-down points to the door, the load, a starved or iced coil or a low charge: compare with the readings of the circuit.
+
+check-sensor = Controller's sensor
+check-sensor-fails = Look where the sensor hangs, at its terminals and at the kind of sensor the controller is set to; then correct it in the controller and compare again.
+
+check-relief-port = Relief port of the room
+check-relief-port-fails = Free the port and mend its heater before the room is cooled down: a shut room draws its panels in, and its door cannot be opened from inside.
+
+check-trial-run = Trial run and addresses
+check-trial-run-fails = Read the fault the trial run ended with. Run the indoor units one by one and feel whose pipes change: what is crossed is changed over at the terminals, or at the branch.
+
+check-fault-codes = Fault codes
+check-fault-codes-fails = Look each code up in the maker's manual, remove its cause, clear the memory, run the system and read it again.
