@@ -18,13 +18,13 @@ internal sealed class ThermostatCallsCheck : ICheck
             yield break;
         var isHeatPump = context.Job.Equipment.System.Value == SystemKind.HeatPump;
         var finding = Trials.Judge(
-            context.Finding(this).Use("system", context.Job.Equipment.System),
+            context.Finding(this).Use(CommonMessages.ReadingSystem, context.Job.Equipment.System),
             functional.Witnessed,
             this.WhenItFails(),
-            new Trial("cooling call", functional.CoolingCall, isHeatPump),
-            new Trial("heating call", functional.HeatingCall, isHeatPump),
-            new Trial("fan call", functional.FanCall),
-            new Trial("thermostat set up", functional.ThermostatSetUp));
+            new Trial(FunctionalMessages.TrialCoolingCall, functional.CoolingCall, isHeatPump),
+            new Trial(FunctionalMessages.TrialHeatingCall, functional.HeatingCall, isHeatPump),
+            new Trial(FunctionalMessages.TrialFanCall, functional.FanCall),
+            new Trial(FunctionalMessages.TrialThermostatSetUp, functional.ThermostatSetUp));
         if (finding is not null)
             yield return finding;
     }
@@ -41,7 +41,7 @@ internal sealed class FanRotationCheck : ICheck
     {
         if (context.Job.Functional is not { } functional)
             yield break;
-        if (Trials.Judge(context.Finding(this), functional.Witnessed, this.WhenItFails(), new Trial("fan rotation", functional.FanRotation)) is { } finding)
+        if (Trials.Judge(context.Finding(this), functional.Witnessed, this.WhenItFails(), new Trial(FunctionalMessages.TrialFanRotation, functional.FanRotation)) is { } finding)
             yield return finding;
     }
 }
@@ -57,7 +57,7 @@ internal sealed class EconomizerCheck : ICheck
     {
         if (context.Job.Air?.OutsideAir is not { } outside)
             yield break;
-        if (Trials.Judge(context.Finding(this), null, this.WhenItFails(), new Trial("economizer", outside.Economizer), new Trial("damper test", outside.DamperTest)) is { } finding)
+        if (Trials.Judge(context.Finding(this), null, this.WhenItFails(), new Trial(FunctionalMessages.TrialEconomizer, outside.Economizer), new Trial(FunctionalMessages.TrialDamperTest, outside.DamperTest)) is { } finding)
             yield return finding;
     }
 }
@@ -73,7 +73,7 @@ internal sealed class ReversingValveCheck : ICheck
     {
         if (context.Job.Functional is not { } functional)
             yield break;
-        if (Trials.Judge(context.Finding(this), functional.Witnessed, this.WhenItFails(), new Trial("reversing valve", functional.ReversingValve)) is { } finding)
+        if (Trials.Judge(context.Finding(this), functional.Witnessed, this.WhenItFails(), new Trial(FunctionalMessages.TrialReversingValve, functional.ReversingValve)) is { } finding)
             yield return finding;
     }
 }
@@ -89,7 +89,7 @@ internal sealed class AuxiliaryHeatCheck : ICheck
     {
         if (context.Job.Functional is not { } functional)
             yield break;
-        if (Trials.Judge(context.Finding(this), functional.Witnessed, this.WhenItFails(), new Trial("auxiliary heat", functional.AuxiliaryHeat, true), new Trial("auxiliary heat lockout", functional.AuxiliaryHeatLockout)) is { } finding)
+        if (Trials.Judge(context.Finding(this), functional.Witnessed, this.WhenItFails(), new Trial(FunctionalMessages.TrialAuxiliaryHeat, functional.AuxiliaryHeat, true), new Trial(FunctionalMessages.TrialAuxiliaryHeatLockout, functional.AuxiliaryHeatLockout)) is { } finding)
             yield return finding;
     }
 }
@@ -105,12 +105,12 @@ internal sealed class DefrostCheck : ICheck
     {
         if (context.Job.Functional is not { } functional)
             yield break;
-        var begun = context.Finding(this).Use("defrosts per day", functional.DefrostsPerDay).Use("defrost terminates at", functional.DefrostTerminatesAt);
+        var begun = context.Finding(this).Use(FunctionalMessages.ReadingDefrostsADay, functional.DefrostsPerDay).Use(FunctionalMessages.ReadingDefrostEndsAt, functional.DefrostTerminatesAt);
         if (functional.DefrostsPerDay is { } count)
-            begun.Remark($"Defrosts a day: {count.Text}.");
+            begun.Remark(FunctionalMessages.DefrostsADay(new(count.Text)));
         if (functional.DefrostTerminatesAt is { } end)
-            begun.Remark($"It is set to end at {end.Text}.");
-        if (Trials.Judge(begun, functional.Witnessed, this.WhenItFails(), new Trial("defrost starts", functional.DefrostStarts, true), new Trial("defrost ends", functional.DefrostEnds, true)) is { } finding)
+            begun.Remark(FunctionalMessages.DefrostEndsAt(new(end.Text)));
+        if (Trials.Judge(begun, functional.Witnessed, this.WhenItFails(), new Trial(FunctionalMessages.TrialDefrostStarts, functional.DefrostStarts, true), new Trial(FunctionalMessages.TrialDefrostEnds, functional.DefrostEnds, true)) is { } finding)
             yield return finding;
     }
 }
@@ -126,18 +126,18 @@ internal sealed class FaultCodesCheck : ICheck
     {
         if (context.Job.Functional?.FaultCodes is not { } codes)
             yield break;
-        var finding = context.Finding(this).Use("fault codes read", codes.Read).Use("fault codes cleared", codes.Cleared);
+        var finding = context.Finding(this).Use(FunctionalMessages.ReadingCodesRead, codes.Read).Use(FunctionalMessages.ReadingCodesCleared, codes.Cleared);
         foreach (var code in codes.Codes)
-            finding.Use("fault code", code);
-        var list = string.Join(", ", codes.Codes.Select(c => c.Value));
+            finding.Use(FunctionalMessages.ReadingCode, code);
+        var list = new ListValue([.. codes.Codes.Select(c => (MessageValue)new TextValue(c.Value))], ListJoin.Comma);
         if (!codes.Read.Value)
-            yield return finding.NotEvaluated("the fault memory was not read", "Read it at the board or the controller and write the codes.");
+            yield return finding.NotEvaluated(FunctionalMessages.CodesNotRead, FunctionalMessages.CodesNotReadNext);
         else if (codes.Codes.IsEmpty)
-            yield return finding.Decide(true).Say("The fault memory was read; no code stood in it.").Build();
+            yield return finding.Decide(true).Say(FunctionalMessages.CodesNone).Build();
         else if (codes.Cleared?.Value == true)
-            yield return finding.Decide(true).Say($"Found and cleared: {list}.").Remark("What was cleared comes back when its cause is still there.").Build();
+            yield return finding.Decide(true).Say(FunctionalMessages.CodesCleared(list)).Remark(FunctionalMessages.CodesClearedComeBack).Build();
         else
-            yield return finding.Decide(false).Say($"In the fault memory: {list}.").Next(this.WhenItFails()).Build();
+            yield return finding.Decide(false).Say(FunctionalMessages.CodesStand(list)).Next(this.WhenItFails()).Build();
     }
 }
 
@@ -152,7 +152,7 @@ internal sealed class TrialRunCheck : ICheck
     {
         if (context.Job.Functional is not { } functional)
             yield break;
-        if (Trials.Judge(context.Finding(this), functional.Witnessed, this.WhenItFails(), new Trial("addresses", functional.Addresses), new Trial("trial run", functional.TrialRun)) is { } finding)
+        if (Trials.Judge(context.Finding(this), functional.Witnessed, this.WhenItFails(), new Trial(FunctionalMessages.TrialAddresses, functional.Addresses), new Trial(FunctionalMessages.TrialTrialRun, functional.TrialRun)) is { } finding)
             yield return finding;
     }
 }
@@ -166,7 +166,7 @@ internal sealed class ReliefPortCheck : ICheck
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
-        if (context.Job.Functional is { } functional && Trials.Judge(context.Finding(this), functional.Witnessed, this.WhenItFails(), new Trial("relief port", functional.ReliefPort)) is { } finding)
+        if (context.Job.Functional is { } functional && Trials.Judge(context.Finding(this), functional.Witnessed, this.WhenItFails(), new Trial(FunctionalMessages.TrialReliefPort, functional.ReliefPort)) is { } finding)
             yield return finding;
     }
 }

@@ -104,7 +104,7 @@ internal sealed class WaterControlsCheck : ICheck
         foreach (var water in WaterReadings.All(context))
         {
             var name = water.Name.TrimEnd(' ', ',');
-            if (Trials.Judge(context.Finding(this, name.Length == 0 ? null : name), null, this.WhenItFails(), new Trial("flow switch", water.Side.FlowSwitch), new Trial("air let out", water.Side.Purged)) is { } tried)
+            if (Trials.Judge(context.Finding(this, name.Length == 0 ? null : name), null, this.WhenItFails(), new Trial(FunctionalMessages.TrialFlowSwitch, water.Side.FlowSwitch), new Trial(FunctionalMessages.TrialAirLetOut, water.Side.Purged)) is { } tried)
                 yield return tried;
             if (water.Side.Strainer is { } strainer)
                 yield return Strainer(context, water, strainer);

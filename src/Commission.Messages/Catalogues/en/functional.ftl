@@ -1,4 +1,4 @@
-### Function: the water side.
+### Function: what was tried, controls, the water side.
 
 # $coldest (quantity) - the colder of water in and out
 # $point (quantity) - where it freezes
@@ -20,12 +20,7 @@ water-mixture-next = Take density and specific heat of the mixture from its make
 water-carries = The water carries { $heat }.
 water-carries-kind = compare it with the maker's table at the same temperatures
 
-## Many indoor units
-
-
-## Cold rooms
-
-
+## Sensors
 
 # $what (text) - which sensor
 # $by (quantity) - how far it is off
@@ -37,6 +32,176 @@ sensor-off = { $what }: the controller is { $by } off the thermometer beside its
 
 control-not-tried = the control was not tested
 control-not-tried-next = Try the control, and read where it stops the compressor.
+
+## Trials
+
+trial-cooling-call = cooling call
+trial-heating-call = heating call
+trial-fan-call = fan call
+trial-thermostat-set-up = thermostat set up
+trial-reversing-valve = reversing valve
+trial-defrost-starts = defrost starts
+trial-defrost-ends = defrost ends
+trial-auxiliary-heat = auxiliary heat
+trial-auxiliary-heat-lockout = auxiliary heat lockout
+trial-fan-rotation = fan rotation
+trial-condensate-drains = condensate drains
+trial-condensate-trap = condensate trap
+trial-drain-slope = drain slope
+trial-secondary-drain = secondary drain
+trial-float-switch = float switch
+trial-relief-port = relief port
+trial-addresses = addresses
+trial-trial-run = trial run
+trial-economizer = economizer
+trial-damper-test = damper test
+trial-flow-switch = flow switch
+trial-air-let-out = air let out
+trial-witness = witnessed by
+
+# $trials (list) - what was tried
+trials-failed = Failed: { $trials }.
+
+# $trials (list) - what was tried
+trials-work = Works: { $trials }.
+
+# $trials (list) - what was not tried
+trials-not-tested = Not tested: { $trials }.
+
+# $trials (list) - what the system has not
+trials-not-fitted = Not fitted: { $trials }.
+
+# $trials (list) - what was not tried
+trials-only-not-tested = not tested: { $trials }
+trials-only-not-tested-next = Try it and write the result.
+trials-nothing-to-try = there is nothing of the kind to try
+
+# $trial (message) - what was not tried
+trial-was-not-tested = { $trial } was not tested
+
+# $trial (message) - what has no result
+trial-has-no-result = the result of { $trial } is not recorded
+trials-rest-next = Try what is left and write the results.
+trials-table = What was tried
+trials-table-result = Result
+trials-table-trials = Trials
+
+# $who (text) - who watched, and in what role
+trials-witnessed = Witnessed by { $who }.
+
+## Defrost and fault memory
+
+reading-defrosts-a-day = defrosts per day
+reading-defrost-ends-at = defrost terminates at
+
+# $count (text) - how many
+defrosts-a-day = Defrosts a day: { $count }.
+
+# $end (text) - the temperature, or the time
+defrost-ends-at = It is set to end at { $end }.
+reading-codes-read = fault codes read
+reading-codes-cleared = fault codes cleared
+reading-code = fault code
+codes-not-read = the fault memory was not read
+codes-not-read-next = Read it at the board or the controller and write the codes.
+codes-none = The fault memory was read; no code stood in it.
+
+# $codes (list) - the codes
+codes-cleared = Found and cleared: { $codes }.
+codes-cleared-come-back = What was cleared comes back when its cause is still there.
+
+# $codes (list) - the codes
+codes-stand = In the fault memory: { $codes }.
+
+## Oil
+
+reading-oil-level = oil level
+reading-oil-pressure = oil pressure difference
+
+# $pressure (text) - as written
+oil-pressure = Net oil pressure { $pressure }.
+oil-level-not-written = the oil level is not recorded, and nothing sets a limit on the pressure
+oil-no-glass = The compressor has no oil glass.
+oil-cannot-be-seen = the level cannot be seen
+oil-in-the-glass = The oil stands in the glass.
+
+# $level (text) - as written
+oil-level = The oil level is { $level }.
+
+## The cold room
+
+reading-regulator = evaporator pressure regulator
+reading-box-from = box, from
+reading-box-to = box, to
+reading-box-in = box, in
+
+# $setting (text) - as written
+regulator-set = The evaporator pressure regulator is set to { $setting }.
+regulator-kind = a setting, without a limit
+pull-down-no-time = the pull-down took no time
+pull-down-no-time-next = Write the time the pull-down took.
+pull-down-rate = pull-down rate
+pull-down-formula = (T_from − T_to) / time
+
+# $from (text) - temperature at the start
+# $to (text) - temperature at the end
+# $time (duration) - how long it took
+pull-down-numbers = ({ $from } − { $to }) / { $time }
+
+# $rate (quantity) - fall of the temperature
+per-hour = { $rate } per hour
+
+# $from (text) - temperature at the start
+# $to (text) - temperature at the end
+# $time (text) - how long it took
+# $rate (quantity) - fall of the temperature in an hour
+pull-down = The box went from { $from } to { $to } in { $time }, { $rate } per hour.
+pull-down-kind = nothing sets a limit
+
+## Pressure controls
+
+control-low = low-pressure control
+control-high = high-pressure control
+
+# $control (message) - which control
+reading-cut-in = { $control }: cut-in
+
+# $control (message) - which control
+reading-cut-out = { $control }: cut-out
+
+# $control (message) - which control
+reading-tested = { $control }: tested
+
+# $pressure (text) - as written
+control-cut-in = cut-in { $pressure }
+
+# $pressure (text) - as written
+control-cut-out = cut-out { $pressure }
+
+# $control (message) - which control
+# $settings (list) - cut-in and cut-out
+control-with-settings = { $control }, { $settings },
+
+# $control (message) - which control, with its settings
+control-failed = The { $control } failed its test.
+
+# $control (message) - which control
+control-not-fitted = No { $control } is fitted.
+
+# $control (message) - which control, with its settings
+control-wrong-way = The { $control } is set the wrong way round.
+
+# $control (message) - which control, with its settings
+control-too-high = The { $control } stops the compressor only above what the high side may bear.
+
+# $control (message) - which control, with its settings
+control-works = The { $control } works.
+
+# $what (text) - which sensor
+reading-beside = thermometer beside { $what }
+
+# $what (text) - which sensor
+reading-display = display of { $what }
 
 ## The checks: their titles, and what to do when one fails
 
