@@ -1,4 +1,6 @@
 using System.Text;
+using Commission.Checks.Kernel;
+using Commission.Messages;
 using Commission.Records;
 using Commission.Records.Json;
 using Xunit;
@@ -140,8 +142,8 @@ public sealed class CommandTests
         {
             var run = CommandRun.Of("explain", check.Id);
             Assert.Equal(0, run.ExitCode);
-            Assert.Contains(check.Help.What, run.Output, StringComparison.Ordinal);
-            Assert.Contains(check.Help.WhenItFails, run.Output, StringComparison.Ordinal);
+            Assert.Contains(RecordWords.Text(check.HelpWhat(), Language.English), run.Output, StringComparison.Ordinal);
+            Assert.Contains(RecordWords.Text(check.WhenItFails(), Language.English), run.Output, StringComparison.Ordinal);
         }
     }
 

@@ -2,6 +2,8 @@ using System.Text.Json;
 using System.Text.RegularExpressions;
 using Commission.Checks.Kernel;
 using Commission.Checks.Recording;
+using Commission.Messages;
+using Commission.Records;
 using Xunit;
 
 namespace Commission.Acceptance.Tests;
@@ -17,12 +19,26 @@ public sealed class RegistryTests
         {
             Assert.Contains(check.Phase, Phases.All);
             Assert.StartsWith(check.Phase == Phases.Instruments ? "instrument." : check.Phase + ".", check.Id, StringComparison.Ordinal);
-            Assert.NotEmpty(check.Title);
-            Assert.All([check.Help.What, check.Help.Formula, check.Help.Source, check.Help.WhenItFails], text => Assert.True(text.Length > 20, $"{check.Id}: \"{text}\" explains nothing."));
+            Assert.NotEmpty(Text(check.Title()));
+            Assert.All([check.HelpWhat(), check.HelpFormula(), check.HelpSource(), check.WhenItFails()], text => Assert.True(Text(text).Length > 20, $"{check.Id}: \"{Text(text)}\" explains nothing."));
         }
 
         Assert.Equal(CheckCatalogue.All.Count, CheckCatalogue.All.Select(c => c.Id).Distinct(StringComparer.Ordinal).Count());
     }
+
+    // Checks name these messages by their id, so that no compiler misses one that is left over.
+    [Fact]
+    public void No_words_of_a_check_are_left_without_it()
+    {
+        var known = CheckCatalogue.All.SelectMany(c => new[] { c.Title(), c.WhenItFails(), c.HelpWhat(), c.HelpFormula(), c.HelpSource() }).Select(m => m.Id).ToHashSet(StringComparer.Ordinal);
+        var written = MessageCatalogue.BuiltInFiles.Where(f => f.StartsWith("en/", StringComparison.Ordinal)).SelectMany(f => FluentNames(f)).Where(id => id.StartsWith("help.", StringComparison.Ordinal) || id.Contains(".check-", StringComparison.Ordinal));
+        Assert.Equal(known.Order(StringComparer.Ordinal), written.Order(StringComparer.Ordinal));
+    }
+
+    private static IEnumerable<string> FluentNames(string file) =>
+        MessageCatalogue.Embedded(file)!.Split('\n').Where(line => line.Length > 0 && char.IsAsciiLetterLower(line[0])).Select(line => $"{Path.GetFileNameWithoutExtension(file)}.{line.Split(" =")[0]}");
+
+    private static string Text(Message message) => RecordWords.Text(message, Language.English);
 
     [Fact]
     public void Every_check_file_is_in_the_catalogue()

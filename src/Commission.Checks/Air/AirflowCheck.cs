@@ -19,14 +19,6 @@ internal sealed class AirflowCheck : ICheck
 
     public string Phase => Phases.Air;
 
-    public string Title => "Airflow";
-
-    public CheckHelp Help { get; } = new(
-        "How much air does the blower move, and is it enough for this capacity, for the maker and for the design?",
-        "fan table of the maker at the external static pressure; or cfm = heat/(1.08·ΔT) with the factor scaled by air density; or mean velocity · area; or the sum of the grilles. Airflow for each capacity = q_V / rated capacity",
-        "California Residential Appendix RA3.2, p. RA3-15 (published): 300 cfm/ton before the charge is judged. ± 15 % of the design: ANSI/ACCA 5 QI and ANSI/RESNET/ACCA/ICC 310 (from memory). 400 cfm/ton nominal: common practice, no source.",
-        "Change the filter, clean the coil, open dampers and registers, read the static pressure, then set the blower. Judge the charge only afterwards.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var routes = context.Get<AirflowRoutes>();
@@ -78,7 +70,7 @@ internal sealed class AirflowCheck : ICheck
             return finding.Say($"{text}.").Build();
         if (context.Limits.Find(LimitIds.AirAirflowGradeTwo) is { Upper: { } second } grade && share.Value < 0 && -share.Value <= second.Si)
             finding.Show(context.State(grade)).Remark($"It is within the second grade ({second.Text} short, {grade.Source}).");
-        return finding.Say($"{text}: more than the {tolerance.Text} allowed.").Next(Help.WhenItFails).Build();
+        return finding.Say($"{text}: more than the {tolerance.Text} allowed.").Next(this.WhenItFails()).Build();
     }
 
     private Finding? PerCapacity(CheckContext context, AirflowRoute route, Uncertain flow)
@@ -115,7 +107,7 @@ internal sealed class AirflowCheck : ICheck
         if (y.On(state).Value < state.LowerSi)
             FanLawsTo(context, finding, state.LowerSi.Value / y.Value);
         var text = $"Airflow {context.Present.Text(y, kind)} {route.Words}; {state.Text} {asked}";
-        return finding.Passes ? finding.Say($"{text}.").Build() : finding.Say($"{text}: {(y.Value < state.LowerSi ? "too little" : "too much")} air.").Next(Help.WhenItFails).Build();
+        return finding.Passes ? finding.Say($"{text}.").Build() : finding.Say($"{text}: {(y.Value < state.LowerSi ? "too little" : "too much")} air.").Next(this.WhenItFails()).Build();
     }
 
     // What more speed alone would cost in the ducts as they are: often the reason to mend the ducts first.
@@ -163,14 +155,6 @@ internal sealed class HeatRiseCheck : ICheck
 
     public string Phase => Phases.Air;
 
-    public string Title => "Temperature rise in heating";
-
-    public CheckHelp Help { get; } = new(
-        "Does the air warm by as much as the maker prints for heating? Too much means that too little air is moving.",
-        "rise = T_supply − T_return, dry bulbs",
-        "The maker's range; there is no common figure.",
-        "Above the range: clean filter and coil, open registers and dampers, raise the blower. Below it: lower the blower or look for a heater that does not heat.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Get<ChargeAnalysis>().Spoken(OperatingMode.Heating, r => r.Written is { ReturnDryBulb: not null, SupplyDryBulb: not null }) is { } row)
@@ -194,6 +178,6 @@ internal sealed class HeatRiseCheck : ICheck
             return finding.Information($"The air warmed by {text}.", "the maker's range is not written");
         var state = context.State(limit);
         return finding.Remark(limit.Remark(present.Units)).JudgeCharge(
-            context, new(rise.On(state), DisplayKind.TemperatureDifference, [entering, leaving]), state, gates, $"The air warmed by {text}; {state.Text} is asked for.", Help.WhenItFails);
+            context, new(rise.On(state), DisplayKind.TemperatureDifference, [entering, leaving]), state, gates, $"The air warmed by {text}; {state.Text} is asked for.", this.WhenItFails());
     }
 }

@@ -23,14 +23,6 @@ internal sealed class CapacityCheck : ICheck
 
     public string Phase => Phases.Air;
 
-    public string Title => "Capacity on the air side";
-
-    public CheckHelp Help { get; } = new(
-        "How much heat does the system take out of the air, and how much of it is drying? U is wide: a few per cent of airflow and a degree of wet bulb are a tenth of the capacity.",
-        "Q = (q_V/v)·(h_return − h_supply); sensible = (q_V/v)·(1.006 + 1.86·W)·(t_return − t_supply); latent = total − sensible. The field factors 4.5, 1.08 and 0.68 are made for standard air and do not close by about 2 %",
-        "ASHRAE Handbook — Fundamentals, chapter 1, SI form (from memory).",
-        "Nothing fails here: the rated capacity holds at rated temperatures. A capacity far below it, beyond U, asks for airflow, charge and compressor.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var capacity = context.Get<AirCapacity>();
@@ -185,14 +177,6 @@ internal sealed class EnergyBalanceCheck : ICheck
     public string Id => "air.energy-balance";
 
     public string Phase => Phases.Air;
-
-    public string Title => "Capacity of air and refrigerant side";
-
-    public CheckHelp Help { get; } = new(
-        "Do air side and refrigerant side tell the same story? The refrigerant's flow is not measured: it follows from the unit's electrical input and the heat of compression, where the discharge line was read.",
-        "air side Q = (q_V/v)·Δh; refrigerant side Q = s·P·(h₁ − h₃)/(h₂ − h₁), s the share of the input that reaches the refrigerant; E_n = |Q_air − Q_ref| / U(Q_air − Q_ref)",
-        "Equations of state of the refrigerant (published); ASHRAE Handbook (from memory); the share s is a default of this program (common practice, no source).",
-        "Nothing fails here. Where the two do not agree, look for the weakest reading: airflow, wet bulbs, the discharge clamp.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {

@@ -16,14 +16,6 @@ internal sealed class GasHeatCheck : ICheck
 
     public string Phase => Phases.Air;
 
-    public string Title => "Gas heat";
-
-    public CheckHelp Help { get; } = new(
-        "Does the burner get the gas it needs, does the air warm by as much as the plate says, and does it burn as the maker asks?",
-        "each reading within the maker's range: inlet and manifold pressure, rise, input, CO2, O2, flue temperature, draft, flame current",
-        "The maker's figures; there are no common ones.",
-        "Start at the inlet pressure with every gas appliance burning, then the manifold, then the airflow, then the flame.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.GasHeat is not { } burner)
@@ -62,21 +54,13 @@ internal sealed class OutsideAirCheck : ICheck
 
     public string Phase => Phases.Air;
 
-    public string Title => "Outside air";
-
-    public CheckHelp Help { get; } = new(
-        "Does the unit take in as much outside air as the building was given?",
-        "airflow and position of the damper at its minimum within the figures written",
-        "The ventilation schedule or the balancing report of the building; no common figure.",
-        "Set the minimum position with the blower at its usual speed, and read the outside air again; a damper wide open costs capacity and lets frost and heat in.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.Air?.OutsideAir is not { } outside)
             yield break;
         if (outside.Airflow is { } flow)
-            yield return new FigureOfMaker("airflow", Written.Reading(context, "outside airflow", flow, DisplayKind.AirFlow), DisplayKind.AirFlow, LimitIds.AirOutsideAirAirflow).Judge(context, this, Help.WhenItFails);
+            yield return new FigureOfMaker("airflow", Written.Reading(context, "outside airflow", flow, DisplayKind.AirFlow), DisplayKind.AirFlow, LimitIds.AirOutsideAirAirflow).Judge(context, this, this.WhenItFails());
         if (outside.MinimumPosition is { } position)
-            yield return new FigureOfMaker("minimum position", Written.Reading(context, "minimum position of the damper", position, DisplayKind.Percentage), DisplayKind.Percentage, LimitIds.AirOutsideAirPosition).Judge(context, this, Help.WhenItFails);
+            yield return new FigureOfMaker("minimum position", Written.Reading(context, "minimum position of the damper", position, DisplayKind.Percentage), DisplayKind.Percentage, LimitIds.AirOutsideAirPosition).Judge(context, this, this.WhenItFails());
     }
 }

@@ -19,14 +19,6 @@ internal sealed class PsychrometricsCheck : ICheck
 
     public string Phase => Phases.Air;
 
-    public string Title => "State of the air";
-
-    public CheckHelp Help { get; } = new(
-        "What do dry and wet bulb say of the return and the supply air: how much water, how much heat, how near to the dew point? At altitude a chart for sea level is wrong; here the site's own pressure counts.",
-        "W = ((2501 − 2.326·t_wb)·W_s(t_wb) − 1.006·(t − t_wb)) / (2501 + 1.86·t − 4.186·t_wb); h = 1.006·t + W·(2501 + 1.86·t); v = 0.287042·(t + 273.15)·(1 + 1.607858·W)/p; t in °C, h in kJ/kg, p in kPa",
-        "ASHRAE Handbook — Fundamentals, chapter 1, SI form (from memory). Real moist air differs from it by up to 0.55 % in W and 0.65 kJ/kg (computed): part of U.",
-        "Nothing fails here. A wet bulb above the dry bulb, or air drier than air can be, means a dry wick or swapped readings.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var states = context.Get<AirStates>();

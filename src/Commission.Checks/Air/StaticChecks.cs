@@ -17,14 +17,6 @@ internal sealed class StaticCheck : ICheck
 
     public string Phase => Phases.Air;
 
-    public string Title => "External static pressure";
-
-    public CheckHelp Help { get; } = new(
-        "How much resistance do the ducts put in front of the blower, and is it within what the plate allows? Taps: return after the filter and before the unit, supply after the coil, or before it where the maker counts the coil as external; say which.",
-        "ESP = p_supply − p_return, both against the room (return negative), with the drops of coil and filter added or taken off so that it is counted as the maker counts it",
-        "The plate or the maker's manual; without either 0.5 inwc (common practice, no source). Total static pressure up to 0.8 inwc is typical (common practice, no source).",
-        "Change a dirty filter, open dampers and registers, look for crushed flex duct and closed coils; enlarge the return before the blower is turned up.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var reading = context.Get<StaticReading>();
@@ -58,7 +50,7 @@ internal sealed class StaticCheck : ICheck
         return finding.Conclude(
             $"External static pressure {text}, {state.Text} allowed.",
             $"External static pressure {text}, more than the {state.Text} allowed.",
-            Help.WhenItFails);
+            this.WhenItFails());
     }
 
     private Finding? Design(CheckContext context, StaticReading reading)
@@ -138,7 +130,7 @@ internal static class PartDrop
         return finding.Conclude(
             $"The {part} takes {text}, {state.Text} allowed.",
             $"The {part} takes {text}, more than the {state.Text} allowed.",
-            check.Help.WhenItFails);
+            check.WhenItFails());
     }
 }
 
@@ -148,14 +140,6 @@ internal sealed class CoilDropCheck : ICheck
     public string Id => "air.coil-drop";
 
     public string Phase => Phases.Air;
-
-    public string Title => "Coil drop";
-
-    public CheckHelp Help { get; } = new(
-        "How much of the blower's pressure does the indoor coil take? A wet coil takes more than a dry one: compare like with like.",
-        "p before the coil − p after it, read across it with one manometer",
-        "The maker's table for this coil, wet or dry; there is no common figure.",
-        "Clean the coil on the side where the air enters; look for a coil that is too small for this airflow, or one that is iced.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
@@ -180,14 +164,6 @@ internal sealed class FilterDropCheck : ICheck
 
     public string Phase => Phases.Air;
 
-    public string Title => "Filter drop";
-
-    public CheckHelp Help { get; } = new(
-        "How much of the blower's pressure does the filter take?",
-        "p before the filter − p after it, read across it with one manometer",
-        "The filter's or the unit's maker; there is no common figure.",
-        "Change the filter; if a clean one takes too much, fit a larger or a deeper one.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Get<StaticReading>().FilterDrop is { } drop)
@@ -201,14 +177,6 @@ internal sealed class FanPowerCheck : ICheck
     public string Id => "air.fan-power";
 
     public string Phase => Phases.Air;
-
-    public string Title => "Blower power for its airflow";
-
-    public CheckHelp Help { get; } = new(
-        "How many watts does the blower spend on each cfm? Tight ducts and dirty filters show here.",
-        "blower power / airflow",
-        "The maker's figure; ANSI/RESNET/ACCA/ICC 310: 0.45 W/cfm grade I, 0.58 grade II (from memory) when that pack is named.",
-        "Lower the resistance before the blower is changed: filter, coil, return duct, registers.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
@@ -248,6 +216,6 @@ internal sealed class FanPowerCheck : ICheck
         yield return finding.Conclude(
             $"The blower takes {text}; {state.Text} allowed.",
             $"The blower takes {text}, more than the {state.Text} allowed.",
-            Help.WhenItFails);
+            this.WhenItFails());
     }
 }

@@ -18,14 +18,6 @@ internal sealed class TemperatureSplitCheck : ICheck
 
     public string Phase => Phases.Air;
 
-    public string Title => "Temperature split";
-
-    public CheckHelp Help { get; } = new(
-        "Does the air cool by as much as it should at this load? Too much means that too little air is moving; too little means that the capacity is probably low.",
-        "split = T_return − T_supply, dry bulbs; target from the maker, else from the table at return dry and wet bulb. The U of the target, ∂/∂DB · U(DB) and ∂/∂WB · U(WB), is part of U.",
-        "California Residential Appendix RA3.2: ± 3 °F and what it means published (p. RA3-16), table RA3.2-3 from memory.",
-        "Above the target: clean filter and coil, open registers and dampers, raise the blower, read again after 15 min. Below it: measure again; if it stays, look at charge and compressor.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var analysis = context.Get<ChargeAnalysis>();

@@ -16,14 +16,6 @@ internal sealed class AsFoundCheck : ICheck
 
     public string Phase => Phases.Charge;
 
-    public string Title => "As found";
-
-    public CheckHelp Help { get; } = new(
-        "What were superheat and subcooling before any work? An adjustment is shown as found and as left.",
-        "superheat and subcooling of the readings taken before the work",
-        "Definitions; nothing is judged.",
-        "Read both sides before refrigerant is touched, and write the readings under as found.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var analysis = context.Get<ChargeAnalysis>();
@@ -67,14 +59,6 @@ internal sealed class ReturnVisitCheck : ICheck
     public string Id => "charge.return-visit";
 
     public string Phase => Phases.Charge;
-
-    public string Title => "Return visit";
-
-    public CheckHelp Help { get; } = new(
-        "Where the weather did not let the charge be judged by readings: was it weighed in, and is a visit for the cooling check arranged?",
-        "no valid cooling reading: charge by weight, and a return visit when it is warm enough outdoors",
-        "65 °F outdoors for the cooling check of a winter start-up: common practice, no source.",
-        "Write return visit with what is to be done, and when or at which outdoor temperature. Until then the record is accepted with that condition at best.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {

@@ -16,14 +16,6 @@ internal sealed class ByWeightCheck : ICheck
 
     public string Phase => Phases.Charge;
 
-    public string Title => "Charge by weight";
-
-    public CheckHelp Help { get; } = new(
-        "Does the scale show what the maker's figures ask for? A unit that came charged needs only the adjustment for its lines; one that came empty, or with nitrogen, needs the whole charge.",
-        "put in = Σ (cylinder before − after) − removed − left in hoses; asked for = figure × (line length − length covered), less than nothing only where the maker says to deduct, + extras, and the factory charge besides when the unit came empty",
-        "Figures are the maker's. Tolerance: the maker's, else 2 % of the whole charge and never less than 1 oz (the share common practice, the ounce from generic installation manuals). Hoses of which nothing is written ± 1 oz each: common practice.",
-        "Add or recover the difference by weight. A negative adjustment means that refrigerant has to be recovered. When nobody knows what the unit held, recover everything, evacuate and weigh the whole charge in.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.Charging is not { } charging || context.Job.Identity.Work.Value == WorkKind.Decommissioning)
@@ -147,14 +139,6 @@ internal sealed class TotalCheck : ICheck
     public string Id => "charge.total";
 
     public string Phase => Phases.Charge;
-
-    public string Title => "Total charge";
-
-    public CheckHelp Help { get; } = new(
-        "How much refrigerant does the circuit hold in the end? Label, carbon-dioxide equivalent, room size for flammable refrigerants and leak-check duties all follow from it.",
-        "total = factory charge + added − removed − left in hoses when the unit came charged; what the scale saw when it came empty",
-        "Definition; the maker's total where the job gives one.",
-        "Write how the unit arrived and the factory charge from its nameplate. When nobody knows what it held, recover everything and weigh the whole charge in.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {

@@ -16,14 +16,6 @@ internal sealed class HeatingModeCheck : ICheck
 
     public string Phase => Phases.Charge;
 
-    public string Title => "Heating readings";
-
-    public CheckHelp Help { get; } = new(
-        "What do the readings in heating say? In heating the large line carries discharge gas, so superheat and subcooling at the service valves do not show the charge.",
-        "subcooling at the indoor coil = T_bubble(p_vapor) − T_coil outlet; charts of the maker are judged by charge.maker-chart",
-        "Definition. Steady for 15 min, 10 min after a defrost, coil clear, auxiliary heat off: common practice, no source.",
-        "Without a heating chart weigh the charge in and come back for a cooling check in warm weather; write the return visit.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var analysis = context.Get<ChargeAnalysis>();

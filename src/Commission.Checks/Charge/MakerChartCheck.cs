@@ -21,14 +21,6 @@ internal sealed class MakerChartCheck : ICheck
 
     public string Phase => Phases.Charge;
 
-    public string Title => "Maker's pressures and charts";
-
-    public CheckHelp Help { get; } = new(
-        "Do pressures and line temperatures lie where the maker's figures or charts put them in this weather?",
-        "the reading against the maker's figure, or against the chart read between its places and not beyond",
-        "The maker's, with its page.",
-        "Check the conditions the chart is entered with and the running condition, then follow the maker's instructions.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var analysis = context.Get<ChargeAnalysis>();

@@ -13,14 +13,6 @@ internal sealed class MethodValidityCheck : ICheck
 
     public string Phase => Phases.Charge;
 
-    public string Title => "Conditions for the method";
-
-    public CheckHelp Help { get; } = new(
-        "Was it warm enough outdoors and indoors, and not too hot, for judging a charge by superheat or subcooling?",
-        "outdoor dry bulb, return dry bulb and, for the table of target superheat, return wet bulb inside the range of the method",
-        "The maker's range where the job gives one; else 55 °F outdoors published and the other edges from memory (California Residential Appendix RA3.2).",
-        "In the cold weigh the charge in and come back when it is warm; superheat of a fixed orifice is never judged below 55 °F. With a cold or dry room warm it first.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var analysis = context.Get<ChargeAnalysis>();
@@ -55,14 +47,6 @@ internal sealed class EquipmentMatchCheck : ICheck
     public string Id => "charge.match";
 
     public string Phase => Phases.Charge;
-
-    public string Title => "Matched equipment";
-
-    public CheckHelp Help { get; } = new(
-        "Do orifice, indoor and outdoor unit belong together as the maker lists them? A charging target holds for that combination alone.",
-        "size of the installed orifice = size the maker asks for; pair of units listed by the maker",
-        "The maker's plate and the certificate of the matched pair.",
-        "Fit the orifice the plate asks for, or find the target for this combination. Until then superheat and subcooling say nothing of the charge.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {

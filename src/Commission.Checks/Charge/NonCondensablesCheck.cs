@@ -16,14 +16,6 @@ internal sealed class NonCondensablesCheck : ICheck
 
     public string Phase => Phases.Charge;
 
-    public string Title => "Non-condensables";
-
-    public CheckHelp Help { get; } = new(
-        "With the compressor off and the condenser at outdoor temperature, does the pressure lie above saturation? Then air, nitrogen or a foreign refrigerant is in the circuit.",
-        "excess = T_bubble(p_standing, absolute) − T_liquid line; share = p/p_bubble(T) − 1. A blend is compared with its bubble point.",
-        "Unit off, condenser fan on for 10 min, liquid line within 1 °F of the air; excess 2 °F or 5 % of the pressure: common practice, no source.",
-        "The circuit is suspect, no more: confirm with a refrigerant identifier or by recovering and weighing in fresh refrigerant after an evacuation.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.Charging?.StandingTest is { } test)

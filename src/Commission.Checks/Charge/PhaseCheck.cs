@@ -21,14 +21,6 @@ internal sealed class PhaseCheck : ICheck
 
     public string Phase => Phases.Charge;
 
-    public string Title => "Liquid or vapor from the cylinder";
-
-    public CheckHelp Help { get; } = new(
-        "Did the refrigerant leave its cylinder as it must? A zeotropic blend drawn as vapor changes its composition in the cylinder and in the circuit. Was the vacuum broken before the compressor ran?",
-        "glide = T_dew − T_bubble at the pressure of a cylinder at 20 °C (68 °F); above the limit, and for every 400-series blend, the cylinder gives liquid",
-        "1 °F of glide; carbon dioxide as vapor up to 5.2 bar absolute, above its triple point; compressor never in a vacuum, liquid into the vapor side throttled: common practice, no source.",
-        "Refrigerant drawn as vapor from a zeotrope: recover the charge and weigh in fresh liquid; do not use the rest of that cylinder. Break the vacuum with refrigerant on the liquid side before the start.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.Charging is not { } charging)

@@ -19,14 +19,6 @@ internal sealed class PrerequisitesCheck : ICheck
 
     public string Phase => Phases.Charge;
 
-    public string Title => "Filter, coil and airflow";
-
-    public CheckHelp Help { get; } = new(
-        "Was the air side right before the charge was judged: enough airflow, filter and coil clean, panels on, blower at its cooling speed?",
-        "airflow for each capacity at least the limit; at least the maker's where the job gives a range; without a measured airflow, temperature split not above its target by more than the tolerance",
-        "California Residential Appendix RA3.2 (published, p. RA3-15 and RA3-16): 300 cfm/ton or the temperature split; target split from table RA3.2-3 (from memory). Clean filter, coil and panels: common practice.",
-        "Low airflow looks like a wrong charge on both gauges. Clean or replace the filter, open registers and dampers, set the blower, then let the system settle and read again. What was not written down makes a pass of the charge conditional.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var analysis = context.Get<ChargeAnalysis>();

@@ -18,14 +18,6 @@ internal sealed class ReceiverCheck : ICheck
 
     public string Phase => Phases.Charge;
 
-    public string Title => "Receiver and two superheats";
-
-    public CheckHelp Help { get; } = new(
-        "Is the liquid line of a receiver system free of bubbles at full load, how full is the receiver, and does the superheat lie where it must at the evaporator and at the compressor?",
-        "sight glass clear at full load; SH_evap = T_evaporator outlet − T_dew; SH_comp = T_suction at the compressor − T_dew",
-        "Clear sight glass and level: common practice. Superheat at the bulb 4 to 6 °F low, 6 to 8 °F medium, 8 to 12 °F high temperature, at the compressor 20 to 40 °F: common practice, no source; the maker's comes first.",
-        "Bubbles at full load mean low charge or a restriction before the glass: check the drier first. A blend with glide may show some bubbles although its charge is right. Flooded head-pressure control needs its winter charge on top.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var analysis = context.Get<ChargeAnalysis>();

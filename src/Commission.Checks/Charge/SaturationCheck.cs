@@ -16,14 +16,6 @@ internal sealed class SaturationCheck : ICheck
 
     public string Phase => Phases.Charge;
 
-    public string Title => "Saturation temperatures";
-
-    public CheckHelp Help { get; } = new(
-        "Which saturation temperature belongs to each pressure, and what would the wrong curve of a blend have given?",
-        "superheat counts from the dew point, subcooling from the bubble point; differences to air from the middle of both; all at absolute pressure",
-        "Equations of state of the refrigerant, with their papers under sources (published); the doubt of their pressure, 0.1 % pure and 0.5 % blends, is common practice.",
-        "Nothing fails here. Where there is no saturation temperature (above the critical point) the reading cannot be judged by superheat or subcooling.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var analysis = context.Get<ChargeAnalysis>();
@@ -79,14 +71,6 @@ internal sealed class CycleCheck : ICheck
     public string Id => "charge.cycle";
 
     public string Phase => Phases.Charge;
-
-    public string Title => "Cycle through the measured states";
-
-    public CheckHelp Help { get; } = new(
-        "What cycle do the measured states make: how much heat does each pound or kilogram take up, at which ratio, and how hot would an ideal compressor discharge?",
-        "q = h(T_vapor, p_vapor) − h(T_liquid, p_liquid); ratio = p_high / p_low, absolute; ideal discharge at s = s(suction)",
-        "Equations of state of the refrigerant, with their papers under sources (published).",
-        "Nothing fails here. A discharge line cooler than the ideal one means liquid in the suction or a clamp that does not touch.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {

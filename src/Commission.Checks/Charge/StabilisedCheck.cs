@@ -16,14 +16,6 @@ internal sealed class StabilisedCheck : ICheck
 
     public string Phase => Phases.Charge;
 
-    public string Title => "Stabilised";
-
-    public CheckHelp Help { get; } = new(
-        "Had the system settled when the judged reading was taken: long enough after the start and after the last change of charge, and the last two readings alike?",
-        "time since the later of compressor start and last change of charge; change of superheat and subcooling between the last two settled readings, and in the last ten minutes of a log; a compressor that stopped in them has not settled",
-        "15 min: California Residential Appendix RA3.2, p. RA3-13 and RA3-14 (published). Change of at most 1 °F: common practice, no source. The U of a change leaves out what both readings share, such as the zero of a gauge.",
-        "Let the system run on without touching the charge and read again. Earlier readings are drawn in the figure and not judged.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var analysis = context.Get<ChargeAnalysis>();
@@ -137,14 +129,6 @@ internal sealed class RunningConditionCheck : ICheck
     public string Id => "charge.running-condition";
 
     public string Phase => Phases.Charge;
-
-    public string Title => "Running condition";
-
-    public CheckHelp Help { get; } = new(
-        "Did the compressor run in a way in which superheat and subcooling say something of the charge?",
-        "variable speed: held in the maker's charging or test mode; two-stage, digital, tandem: full load or high stage; fixed speed: running",
-        "Makers' charging instructions; common practice, no source.",
-        "Set the maker's charging mode or high stage, wait until the system has settled, read again. A system that cannot be held there is charged by weight or by its maker's chart.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {

@@ -15,14 +15,6 @@ internal sealed class SubcoolingCheck : ICheck
 
     public string Phase => Phases.Charge;
 
-    public string Title => "Subcooling";
-
-    public CheckHelp Help { get; } = new(
-        "Is the liquid at the service valve as far below its bubble point as the maker asks for? With an expansion valve that shows the charge.",
-        "SC = T_bubble(p_liquid, absolute) − T_liquid line, against the maker's figure or chart",
-        "The target is the maker's. Tolerance ± 3 °F where the maker gives none: California Residential Appendix RA3.2, p. RA3-15 (published).",
-        "Do not add or remove refrigerant on this number alone: look at the diagnosis, and rule out non-condensables, a dirty condenser and a restricted drier first. A system with a receiver is not charged by subcooling.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var analysis = context.Get<ChargeAnalysis>();
@@ -86,14 +78,6 @@ internal sealed class ApproachCheck : ICheck
     public string Id => "charge.approach";
 
     public string Phase => Phases.Charge;
-
-    public string Title => "Approach";
-
-    public CheckHelp Help { get; } = new(
-        "How far is the liquid line above the outdoor air? Some makers charge by it.",
-        "approach = T_liquid line − T_outdoor dry bulb",
-        "The maker's figure; without one it is information.",
-        "A high approach means too little refrigerant or a dirty condenser, a low one too much refrigerant: look at the diagnosis first.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {

@@ -17,14 +17,6 @@ internal sealed class SuperheatCheck : ICheck
 
     public string Phase => Phases.Charge;
 
-    public string Title => "Superheat";
-
-    public CheckHelp Help { get; } = new(
-        "Is the vapor at the service valve as far above its dew point as this weather and this load ask for? With a fixed orifice or a capillary that shows the charge.",
-        "SH = T_vapor line − T_dew(p_vapor, absolute); target from the maker's chart, the maker's figure, or the table at outdoor dry bulb and return wet bulb. The U of the target, ∂target/∂WB · U(WB) and ∂target/∂ODB · U(ODB), is part of U.",
-        "California Residential Appendix RA3.2: method and ± 5 °F published (p. RA3-14), table RA3.2-2 from memory. The formula (3·WB − 80 − ODB)/2 is common practice without a source and is shown as information only.",
-        "Do not add or remove refrigerant on this number alone: look at the diagnosis, at the airflow and at steady running first. Where the table has a dash there is no valid test: warm the room, come back, or weigh the charge in.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var analysis = context.Get<ChargeAnalysis>();
@@ -96,14 +88,6 @@ internal sealed class SuperheatFloorCheck : ICheck
 
     public string Phase => Phases.Charge;
 
-    public string Title => "Least superheat";
-
-    public CheckHelp Help { get; } = new(
-        "Is there enough superheat at the vapor service valve to keep liquid out of the compressor, whatever the target and its tolerance allow?",
-        "SH = T_vapor line − T_dew(p_vapor, absolute), at least the floor",
-        "Fixed orifice: 5 °F, generic installation manuals (published). Expansion valve: the maker's, else 4 °F, California Residential Appendix RA3.2, p. RA3-15 (published).",
-        "Below the floor the compressor is in danger: stop it. Look at the diagnosis, the airflow, the filter and the valve's bulb before any refrigerant is removed.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var analysis = context.Get<ChargeAnalysis>();
@@ -147,14 +131,6 @@ internal sealed class MeteringSuperheatCheck : ICheck
     public string Id => "charge.metering-superheat";
 
     public string Phase => Phases.Charge;
-
-    public string Title => "Superheat held by the valve";
-
-    public CheckHelp Help { get; } = new(
-        "Does the expansion valve hold its superheat? Only then does the subcooling show the charge.",
-        "SH = T_vapor line − T_dew(p_vapor, absolute), inside the maker's range",
-        "The maker's range; else 4 to 25 °F, California Residential Appendix RA3.2, p. RA3-15 (published). An electronic valve's superheat is its board's: information unless the maker gives a range.",
-        "Too high: starved valve, restricted drier, low charge or lost bulb charge. Too low: bulb loose or uninsulated, valve stuck open, low airflow. See the diagnosis before touching the charge.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {

@@ -14,14 +14,6 @@ internal sealed class CondensingOverAmbientCheck : ICheck
 
     public string Phase => Phases.Charge;
 
-    public string Title => "Condenser split";
-
-    public CheckHelp Help { get; } = new(
-        "How far does the refrigerant condense above the outdoor air? It shows a dirty condenser, a weak fan, air in the circuit or too much refrigerant.",
-        "condenser split = T_mid(p_liquid, absolute) − T_outdoor dry bulb; T_mid is the middle of bubble and dew point",
-        "Usual 10 to 30 °F by efficiency class: common practice, no source, and no limit; the maker's range judges.",
-        "High: clean the condenser, check fan and recirculation, then make the standing test for non-condensables. Low: low charge, low load or cold weather.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var analysis = context.Get<ChargeAnalysis>();
@@ -46,14 +38,6 @@ internal sealed class EvaporatorDifferenceCheck : ICheck
     public string Id => "charge.evaporator-difference";
 
     public string Phase => Phases.Charge;
-
-    public string Title => "Evaporator split";
-
-    public CheckHelp Help { get; } = new(
-        "How far does the refrigerant evaporate below the air that comes onto the coil?",
-        "evaporator split = T_return or box − T_mid(p_vapor, absolute); T_mid is the middle of bubble and dew point",
-        "Comfort cooling 35 ± 5 °F at 400 cfm/ton, walk-in coils 8 to 12 °F, reach-in coils 20 to 35 °F: common practice, no source, and no limit; the maker's range judges.",
-        "High: low airflow, dirty filter or coil, frost, low charge or a starved valve. Low: high airflow, overfeeding or a compressor that does not pump.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
@@ -89,14 +73,6 @@ internal sealed class DrierDropCheck : ICheck
     public string Id => "charge.drier-drop";
 
     public string Phase => Phases.Charge;
-
-    public string Title => "Drop across the drier";
-
-    public CheckHelp Help { get; } = new(
-        "Is the liquid line colder after the drier than before it? Liquid that flashes on the way shows a restricted drier.",
-        "ΔT = T_liquid line − T_after the drier",
-        "3 °F: common practice, no source; the maker's figure comes first.",
-        "Replace the drier. Find out what filled it: an acid or moisture test of the oil tells more than a second drier does.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {

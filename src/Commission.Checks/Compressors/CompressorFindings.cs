@@ -4,6 +4,7 @@ using Commission.Checks.Limits;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Compressors;
@@ -32,7 +33,7 @@ internal static class CompressorFindings
     /// <param name="suspicion">What a number below common practice suggests, without a full stop.</param>
     /// <param name="next">What to do then.</param>
     public static Finding JudgeOrDoubt(
-        this FindingBuilder finding, CheckContext context, JudgedNumber number, Limit limit, string words, string suspicion, string next)
+        this FindingBuilder finding, CheckContext context, JudgedNumber number, Limit limit, string words, string suspicion, Message next)
     {
         var state = context.State(limit);
         var (y, kind) = (number.Value.On(state), number.Kind);
@@ -116,7 +117,7 @@ internal sealed record AboveDew(ChargeRow Row, CorrectedReading Part, CorrectedR
     public required string Suspicion { get; init; }
 
     /// <summary>What to do then.</summary>
-    public required string Next { get; init; }
+    public required Message Next { get; init; }
 
     /// <summary>The finding.</summary>
     /// <param name="context">The job and everything derived from it.</param>

@@ -14,14 +14,6 @@ internal sealed class DischargeSuperheatCheck : ICheck
 
     public string Phase => Phases.Compressor;
 
-    public string Title => "Discharge superheat";
-
-    public CheckHelp Help { get; } = new(
-        "Is the discharge gas well above its dew point? A compressor that gets liquid with its vapor discharges hardly hotter than saturation, whatever the suction line says.",
-        "DSH = T_discharge − T_dew(p_discharge, absolute)",
-        "20 °F: common practice, no source; less is a suspicion, not a fault. The maker's figure comes first.",
-        "Check superheat at the compressor, the valve's bulb, the accumulator and the charge; listen for slugging. Do not run it with liquid coming back.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context) =>
         CompressorFindings.Rows(context, r => r.Written.DischargeLine is not null && CompressorSides.HasHigh(r)).Select(row => Judge(context, row));
 
@@ -39,7 +31,7 @@ internal sealed class DischargeSuperheatCheck : ICheck
             Read = text => $"Discharge superheat {text} at {row.Time}",
             Judged = text => $"Discharge superheat was {text} at {row.Time}",
             Suspicion = "so little discharge superheat suggests liquid coming back to the compressor",
-            Next = Help.WhenItFails,
+            Next = this.WhenItFails(),
         }.Judge(context, finding);
     }
 }
@@ -50,14 +42,6 @@ internal sealed class SumpSuperheatCheck : ICheck
     public string Id => "compressor.sump-superheat";
 
     public string Phase => Phases.Compressor;
-
-    public string Title => "Sump superheat";
-
-    public CheckHelp Help { get; } = new(
-        "Is the oil warm enough to keep refrigerant out of it? Oil thinned with refrigerant foams and does not lubricate.",
-        "sump superheat = T_sump − T_dew(p_suction, absolute)",
-        "20 °F: common practice, no source; less is a suspicion, not a fault. The maker's figure comes first.",
-        "Check the crankcase heater, liquid coming back and the charge; let it run warm and read again.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context) =>
         CompressorFindings.Rows(context, r => r.Written.Sump is not null).Select(row => Judge(context, row));
@@ -77,7 +61,7 @@ internal sealed class SumpSuperheatCheck : ICheck
             Read = text => $"Sump superheat {text} at {row.Time}",
             Judged = text => $"The sump was {text} above saturation at {row.Time}",
             Suspicion = "a sump this near to saturation suggests refrigerant in the oil",
-            Next = Help.WhenItFails,
+            Next = this.WhenItFails(),
         }.Judge(context, finding);
     }
 }
@@ -88,14 +72,6 @@ internal sealed class SuctionSuperheatCheck : ICheck
     public string Id => "compressor.suction-superheat";
 
     public string Phase => Phases.Compressor;
-
-    public string Title => "Superheat at the compressor";
-
-    public CheckHelp Help { get; } = new(
-        "Is the vapor dry where it enters the compressor? Superheat at the evaporator says little of it when the line is long or cold.",
-        "SH = T_suction line at the compressor − T_dew(p_suction, absolute)",
-        "5 °F least, 10 to 20 °F typical: common practice, no source. The maker's minimum comes first.",
-        "Do not run it with liquid coming back. Check the valve and its bulb, the airflow, the charge and the insulation of the suction line.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context) =>
         CompressorFindings.Rows(context, r => r.Written.CompressorSuctionLine is not null).Select(row => Judge(context, row));
@@ -127,6 +103,6 @@ internal sealed class SuctionSuperheatCheck : ICheck
         return finding.Conclude(
             $"Superheat at the compressor was {text} at {row.Time}; {state.Text} is asked for.",
             $"Superheat at the compressor was {text} at {row.Time}; {state.Text} is asked for.",
-            superheat.Value > state.UpperSi ? "The vapor comes back too warm, which heats the motor: check the charge, the valve and the insulation of the suction line." : Help.WhenItFails);
+            superheat.Value > state.UpperSi ? "The vapor comes back too warm, which heats the motor: check the charge, the valve and the insulation of the suction line." : this.WhenItFails());
     }
 }

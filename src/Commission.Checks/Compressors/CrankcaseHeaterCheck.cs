@@ -15,14 +15,6 @@ internal sealed class CrankcaseHeaterCheck : ICheck
 
     public string Phase => Phases.Compressor;
 
-    public string Title => "Crankcase heater before start";
-
-    public CheckHelp Help { get; } = new(
-        "Was the crankcase heater on long enough before the first start to drive refrigerant out of the oil?",
-        "time from heater on to compressor started ≥ the maker's time",
-        "12 to 24 h where a heater is fitted: common practice, no source. The maker's time comes first.",
-        "It cannot be made up for afterwards: watch oil level, noise and current, read the sump superheat, and leave the heater on while the unit stands.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var heater = context.Job.Equipment.Accessories.FirstOrDefault(a => a.Value == Accessory.CrankcaseHeater);
@@ -70,6 +62,6 @@ internal sealed class CrankcaseHeaterCheck : ICheck
 
         yield return finding.JudgeOrDoubt(
             context, new(y, DisplayKind.Duration, []), limit, $"The crankcase heater was on for {hours} before the start",
-            "a start with cold oil may have foamed it", Help.WhenItFails);
+            "a start with cold oil may have foamed it", this.WhenItFails());
     }
 }

@@ -17,14 +17,6 @@ internal sealed class RatioCheck : ICheck
 
     public string Phase => Phases.Compressor;
 
-    public string Title => "Compression ratio";
-
-    public CheckHelp Help => field ??= new(
-        "How hard does the compressor have to work? The ratio of its absolute pressures heats the gas and wears the machine.",
-        "ratio = p_discharge / p_suction, both absolute, corrected for the site's pressure",
-        "About 10 at most, 11 for some; 2.3 to 3.5 usual for air conditioning, 5 to 8 for heat pumps in the cold: common practice, no source. The maker's figure comes first; with vapor injection the common figure means nothing.",
-        RecordWords.Text(CompressorMessages.RatioNext, Language.English));
-
     public IEnumerable<Finding> Evaluate(CheckContext context) =>
         CompressorFindings.Rows(context, r => CompressorSides.HasHigh(r) && CompressorSides.HasLow(r)).Select(row => Judge(context, row));
 
@@ -79,14 +71,6 @@ internal sealed class DischargeTemperatureCheck : ICheck
 
     public string Phase => Phases.Compressor;
 
-    public string Title => "Discharge temperature";
-
-    public CheckHelp Help { get; } = new(
-        "Does the discharge gas stay cool enough for the oil? The line is read 6 in (150 mm) from the compressor; inside it is 50 to 75 °F hotter.",
-        "T_discharge, clamp insulated, at most 6 in from the compressor, ≤ the maker's figure",
-        "225 °F for a fixed-speed compressor; oil breaks down near 350 °F: common practice, no source. The maker comes first, above all for R-32, which runs hotter, and for variable speed.",
-        "Look for high ratio, high suction superheat, low charge, dirty condenser or air in the circuit. Burns: the line may be above 200 °F.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context) =>
         CompressorFindings.Rows(context, r => r.Written.DischargeLine is not null).Select(row => Judge(context, row));
 
@@ -112,6 +96,6 @@ internal sealed class DischargeTemperatureCheck : ICheck
         return finding.Conclude(
             $"The discharge line was at {text} at {row.Time}; {state.Text} is allowed.",
             $"The discharge line was at {text} at {row.Time}, above what is allowed: {state.Text}.",
-            Help.WhenItFails);
+            this.WhenItFails());
     }
 }

@@ -19,14 +19,6 @@ internal sealed class CompressorCurrentCheck : ICheck
 
     public string Phase => Phases.Compressor;
 
-    public string Title => "Compressor current";
-
-    public CheckHelp Help => field ??= new(
-        "Does the compressor draw no more than it is rated for? The rated load current is no running limit: a hot day may pass it honestly. The maximum continuous current is.",
-        "current ≤ RLA: pass; RLA to MCC: pass with a remark; above MCC: fail. Without MCC on the plate, MCC = pack factor × RLA. Fixed-speed compressors only; a low current proves nothing",
-        "RLA = MCC/1.4 at least, MCC/1.56 at most (UL practice, from memory); maker's figure first.",
-        RecordWords.Text(CompressorMessages.CurrentNext, Language.English));
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var currents = context.Get<ElectricalReadings>().Compressor;
@@ -97,14 +89,6 @@ internal sealed class FanCurrentCheck : ICheck
 
     public string Phase => Phases.Electrical;
 
-    public string Title => "Fan current against FLA";
-
-    public CheckHelp Help { get; } = new(
-        "Does each fan draw no more than its full load current?",
-        "current ≤ factor × FLA",
-        "Nameplate; factor 1: common practice, no source.",
-        "Check the blade, the bearings, the run capacitor and the voltage; a blower without resistance in front of it overloads.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var plate = context.Job.Equipment.Nameplate;
@@ -131,7 +115,7 @@ internal sealed class FanCurrentCheck : ICheck
         return finding.Conclude(
             $"The {which} draws {current.Text}, at most {fla.Text} allowed.",
             $"The {which} draws {current.Text}, more than its {fla.Text}.",
-            Help.WhenItFails);
+            this.WhenItFails());
     }
 }
 
@@ -141,14 +125,6 @@ internal sealed class UnitCurrentCheck : ICheck
     public string Id => "electrical.unit-current";
 
     public string Phase => Phases.Electrical;
-
-    public string Title => "Current of the whole unit";
-
-    public CheckHelp Help { get; } = new(
-        "Does the whole unit draw no more than its circuit is sized for? RLA says nothing of a variable-speed compressor; the input current of its unit does.",
-        "current of the unit ≤ factor × MCA; above the rated current of the plate a remark",
-        "NEC article 440 sizes the circuit by MCA (from memory); factor 1: common practice, no source.",
-        "Check voltage, condenser airflow and charge. If it stays above MCA, stop the unit.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
@@ -173,7 +149,7 @@ internal sealed class UnitCurrentCheck : ICheck
         finding.Judge(reading.Value, DisplayKind.Current, context.State(limit) with { Kind = LimitKind.AtMost, Text = $"at most {context.Present.Text(most, DisplayKind.Current)} (MCA)", LowerSi = null, UpperSi = most });
         yield return finding.Passes
             ? finding.Remark(above).Say($"The unit draws {total.Text}, at most {ampacity.Text} allowed.").Build()
-            : finding.Say($"The unit draws {total.Text}, more than its MCA of {ampacity.Text}.").Next(Help.WhenItFails).Build();
+            : finding.Say($"The unit draws {total.Text}, more than its MCA of {ampacity.Text}.").Next(this.WhenItFails()).Build();
     }
 }
 
@@ -183,14 +159,6 @@ internal sealed class CurrentUnbalanceCheck : ICheck
     public string Id => "electrical.current-unbalance";
 
     public string Phase => Phases.Electrical;
-
-    public string Title => "Current unbalance";
-
-    public CheckHelp Help => field ??= new(
-        "Do the three phases of the compressor draw alike?",
-        "unbalance = 100 · max|I − Ī| / Ī of the three currents",
-        "10 %: common practice, no source.",
-        RecordWords.Text(ElectricalMessages.CurrentUnbalanceNext, Language.English));
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
@@ -206,10 +174,6 @@ internal sealed class HeaterCurrentCheck : ICheck
     public string Id => "electrical.heater";
 
     public string Phase => Phases.Electrical;
-
-    public string Title => "Defrost and door heaters";
-
-    public CheckHelp Help => field ??= CheckHelp.Of(ElectricalMessages.HeaterWhat, ElectricalMessages.HeaterFormula, ElectricalMessages.HeaterSource, ElectricalMessages.HeaterNext);
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
@@ -230,7 +194,7 @@ internal sealed class HeaterCurrentCheck : ICheck
         var reading = context.Readings.Plain($"{which} current", ReadingName.Current, current, DisplayKind.Current, context.Job.Electrical!.With);
         var finding = context.Finding(this, which).Use(reading).Use($"rated current of the {which}", rated);
         if (current.Value.Si == 0)
-            return finding.Measure(reading.Value, DisplayKind.Current).Decide(false).Say(ElectricalMessages.HeaterDead(name)).Next(ElectricalMessages.HeaterNext).Build();
+            return finding.Measure(reading.Value, DisplayKind.Current).Decide(false).Say(ElectricalMessages.HeaterDead(name)).Next(this.WhenItFails()).Build();
         if (rated is null)
             return finding.Measure(reading.Value, DisplayKind.Current).Information(ElectricalMessages.HeaterDraws(name, new(current.Text)), ElectricalMessages.HeaterNotRated);
         var limit = context.Limits.Require(LimitIds.ElectricalHeaterShare);
@@ -238,6 +202,6 @@ internal sealed class HeaterCurrentCheck : ICheck
         var text = $"{context.Present.Text(least, DisplayKind.Current)} to {context.Present.Text(most, DisplayKind.Current)}";
         return finding.Step("I", "current a heater may draw", "share × rated current", $"{limit.Lower!.Text} to {limit.Upper!.Text} of {rated.Text}", text, limit.Source)
             .Judge(reading.Value, DisplayKind.Current, context.State(limit) with { Kind = LimitKind.Within, Text = text, LowerSi = least, UpperSi = most })
-            .Conclude(ElectricalMessages.HeaterRight(name, new(current.Text), new(rated.Text)), ElectricalMessages.HeaterWrong(name, new(current.Text), new(rated.Text)), ElectricalMessages.HeaterNext);
+            .Conclude(ElectricalMessages.HeaterRight(name, new(current.Text), new(rated.Text)), ElectricalMessages.HeaterWrong(name, new(current.Text), new(rated.Text)), this.WhenItFails());
     }
 }

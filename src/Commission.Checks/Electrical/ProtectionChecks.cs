@@ -18,14 +18,6 @@ internal sealed class OvercurrentCheck : ICheck
 
     public string Phase => Phases.Electrical;
 
-    public string Title => "Overcurrent device against MOP";
-
-    public CheckHelp Help { get; } = new(
-        "Is the breaker or fuse no larger than the maximum overcurrent protection on the nameplate?",
-        "rating of breaker or fuse ≤ MOP on the nameplate",
-        "NEC article 440 (from memory); elsewhere the maker's instructions and IEC 60364.",
-        "Have a licensed electrician fit the size on the nameplate before the unit runs.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.Electrical?.Supply is not { } supply || (supply.Breaker ?? supply.Fuse) is not { } device)
@@ -44,7 +36,7 @@ internal sealed class OvercurrentCheck : ICheck
         yield return finding.Conclude(
             $"{device.Text} {word}, at most {plate.Text} allowed.",
             $"{device.Text} {word}, larger than the {plate.Text} on the nameplate.",
-            Help.WhenItFails);
+            this.WhenItFails());
     }
 }
 
@@ -54,14 +46,6 @@ internal sealed class ConductorCheck : ICheck
     public string Id => "electrical.conductor";
 
     public string Phase => Phases.Electrical;
-
-    public string Title => "Conductor against MCA";
-
-    public CheckHelp Help { get; } = new(
-        "Does the wire, as it is installed, carry at least the minimum circuit ampacity on the nameplate?",
-        "ampacity of the conductor as installed ≥ MCA on the nameplate",
-        "NEC article 440 (from memory); elsewhere the maker's instructions and IEC 60364.",
-        "Have a licensed electrician fit a larger conductor, or confirm the ampacity for its insulation, grouping and ambient temperature.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
@@ -86,7 +70,7 @@ internal sealed class ConductorCheck : ICheck
         yield return finding.Conclude(
             $"Conductor good for {ampacity.Text}, at least {plate.Text} needed.",
             $"Conductor good for {ampacity.Text} only; the nameplate asks for {plate.Text}.",
-            Help.WhenItFails);
+            this.WhenItFails());
     }
 }
 
@@ -128,14 +112,6 @@ internal sealed class GroundCheck : ICheck
 
     public string Phase => Phases.Electrical;
 
-    public string Title => "Ground and disconnect";
-
-    public CheckHelp Help { get; } = new(
-        "Is the equipment ground (protective earth) continuous, and can the unit be disconnected within sight?",
-        "ground continuous, or its resistance within the pack's limit; disconnect within sight",
-        "NEC articles 250 and 440 (from memory); 1 ohm continuity: common practice, no source.",
-        "Do not run the unit. Have a licensed electrician make the ground good or fit a disconnect.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.Electrical is not { Supply: { } supply } electrical)
@@ -147,20 +123,20 @@ internal sealed class GroundCheck : ICheck
                 ? finding.NotEvaluated(ElectricalMessages.GroundNotChecked, ElectricalMessages.GroundNotCheckedNext, "electrical: {supply: {equipment ground: continuous}}")
                 : finding.Decide(ground.Value == ContinuityResult.Continuous).Passes
                 ? finding.Say("The equipment ground is continuous.").Build()
-                : finding.Say($"The equipment ground is {ground.Text}.").Next(Help.WhenItFails).Build();
+                : finding.Say($"The equipment ground is {ground.Text}.").Next(this.WhenItFails()).Build();
         }
 
         if (supply.ProtectiveEarth is { } earth && context.Limits.Find(LimitIds.ElectricalProtectiveEarth) is { } limit)
         {
             var reading = context.Readings.Plain("protective earth", ReadingName.Electrical, earth, DisplayKind.Resistance, electrical.With);
             var finding = context.Finding(this, "protective earth").Use(reading).Judge(reading.Value, DisplayKind.Resistance, context.State(limit));
-            yield return finding.Conclude($"Protective earth {earth.Text}.", $"Protective earth {earth.Text}: too much.", Help.WhenItFails);
+            yield return finding.Conclude($"Protective earth {earth.Text}.", $"Protective earth {earth.Text}: too much.", this.WhenItFails());
         }
 
         if (supply.DisconnectWithinSight is { } sight)
         {
             var finding = context.Finding(this, "disconnect").Use("disconnect within sight", sight).Decide(sight.Value);
-            yield return finding.Conclude("A disconnect is within sight of the unit.", "No disconnect is within sight of the unit.", Help.WhenItFails);
+            yield return finding.Conclude("A disconnect is within sight of the unit.", "No disconnect is within sight of the unit.", this.WhenItFails());
         }
     }
 }
@@ -171,14 +147,6 @@ internal sealed class ProvedDeadCheck : ICheck
     public string Id => "electrical.proved-dead";
 
     public string Phase => Phases.Electrical;
-
-    public string Title => "Proved dead";
-
-    public CheckHelp Help { get; } = new(
-        "Was the unit locked out and proved dead before hands went in, with a meter proved live before and after?",
-        "meter proved on a live source, then dead at the unit, then live again; locked out",
-        "Usual safe-isolation practice (common practice, no source); local electrical safety rules govern.",
-        "Lock out, prove dead, and only then open covers or touch terminals. Let capacitors discharge.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
@@ -196,7 +164,7 @@ internal sealed class ProvedDeadCheck : ICheck
             finding.Reserve(ElectricalMessages.DeadMeterNotProved).Next(ElectricalMessages.DeadNotToldNext, "electrical: {proved dead: {live-dead-live: yes, locked out: yes}}");
         if (dead.LockedOut is null)
             finding.Reserve(ElectricalMessages.DeadNotLockedOut).Next(ElectricalMessages.DeadNotToldNext, "electrical: {proved dead: {live-dead-live: yes, locked out: yes}}");
-        yield return finding.Conclude("The unit was proved dead before covers were opened.", "The unit was not proved dead and locked out.", Help.WhenItFails);
+        yield return finding.Conclude("The unit was proved dead before covers were opened.", "The unit was not proved dead and locked out.", this.WhenItFails());
     }
 }
 
@@ -206,14 +174,6 @@ internal sealed class TerminalTorqueCheck : ICheck
     public string Id => "electrical.terminal-torque";
 
     public string Phase => Phases.Electrical;
-
-    public string Title => "Terminal torque";
-
-    public CheckHelp Help { get; } = new(
-        "Are the supply terminals as tight as the maker prints? A loose lug heats, a crushed strand breaks.",
-        "torque within the maker's range, read on a torque screwdriver or wrench",
-        "The maker's label or manual; there is no common figure.",
-        "Lock out, prove dead, and tighten to the figure on the label.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
@@ -231,7 +191,7 @@ internal sealed class TerminalTorqueCheck : ICheck
         yield return finding.Conclude(
             $"The terminals were tightened to {torque.Text}, as the maker asks.",
             $"The terminals were tightened to {torque.Text}, outside the maker's figure.",
-            Help.WhenItFails);
+            this.WhenItFails());
     }
 }
 
@@ -241,14 +201,6 @@ internal sealed class InsulationCheck : ICheck
     public string Id => "electrical.insulation";
 
     public string Phase => Phases.Electrical;
-
-    public string Title => "Insulation resistance";
-
-    public CheckHelp Help { get; } = new(
-        "Is the winding still insulated from the shell? Never test while the circuit is under vacuum: the terminals arc.",
-        "resistance at 500 V DC, board and inverter leads off, ≥ the pack's minimum; not between pump start and the end of the evacuation",
-        "1 MΩ least, 20 MΩ good: common practice, no source; IEC 60335-1 asks 2 MΩ (from memory). Maker's figure first.",
-        "Below the minimum: do not start it. Between minimum and good: run the crankcase heater to drive refrigerant out of the oil, test again warm.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
@@ -271,7 +223,7 @@ internal sealed class InsulationCheck : ICheck
             finding.Reserve(ElectricalMessages.InsulationVacuumEnd).Next(ElectricalMessages.InsulationVacuumEndNext, "evacuation: {events: [{at: …, what: end}]}");
         if (finding.Passes && context.Limits.Find(LimitIds.ElectricalInsulationGood) is { Lower: { } good } && reading.Value.Value < good.Si)
             finding.Remark($"Below the {good.Text} of dry, clean insulation: warm the oil and test again.");
-        yield return finding.Conclude($"Insulation resistance {test.Read.Text}.", $"Insulation resistance {test.Read.Text}: too low.", Help.WhenItFails);
+        yield return finding.Conclude($"Insulation resistance {test.Read.Text}.", $"Insulation resistance {test.Read.Text}: too low.", this.WhenItFails());
     }
 
     // Null: the test came after the pump was started, and nothing says when the vacuum ended.

@@ -20,14 +20,6 @@ internal sealed class RunCapacitorCheck : ICheck
 
     public string Phase => Phases.Electrical;
 
-    public string Title => "Run capacitor";
-
-    public CheckHelp Help { get; } = new(
-        "Has the run capacitor still the capacitance on its label?",
-        "capacitance read, or C = I/(2π·f·V) while running; within label ± its tolerance",
-        "Reactance of a capacitor. Tolerance: the label's, else ± 6 % (common practice, no source).",
-        "Discharge it, then replace it with one of the same capacitance and at least the same voltage.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.Electrical is not { } electrical)
@@ -76,6 +68,6 @@ internal sealed class RunCapacitorCheck : ICheck
         return finding.Conclude(
             $"Run capacitor {now}, label {capacitor.Label.Text}.",
             $"Run capacitor {now}, label {capacitor.Label.Text}: outside its tolerance.",
-            Help.WhenItFails);
+            this.WhenItFails());
     }
 }

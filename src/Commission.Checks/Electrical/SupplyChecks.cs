@@ -18,14 +18,6 @@ internal sealed class SupplyVoltageCheck : ICheck
 
     public string Phase => Phases.Electrical;
 
-    public string Title => "Supply voltage";
-
-    public CheckHelp Help { get; } = new(
-        "Is the voltage at the unit, with everything running, inside what the nameplate allows?",
-        "maker's range, else nameplate voltage less and plus the pack's tolerance (a range such as 208 to 230 V: from its lower end to its upper end)",
-        "± 10 % utilisation: common practice, no source.",
-        "Measure again at the disconnect with the compressor running. Low under load: look for a loose lug or an undersized wire. Low or high throughout: the utility or the transformer tap. This is work for a licensed electrician.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.Electrical is not { LineToLine.IsEmpty: false })
@@ -58,7 +50,7 @@ internal sealed class SupplyVoltageCheck : ICheck
     private Finding Said(FindingBuilder finding, CheckContext context, double volts) => finding.Conclude(
         $"{context.Present.Text(volts, DisplayKind.Voltage)} at the unit, inside the allowed range.",
         $"{context.Present.Text(volts, DisplayKind.Voltage)} at the unit, outside the allowed range.",
-        Help.WhenItFails);
+        this.WhenItFails());
 }
 
 /// <summary>Unbalance of three voltages, by the largest deviation from their mean.</summary>
@@ -67,14 +59,6 @@ internal sealed class VoltageUnbalanceCheck : ICheck
     public string Id => "electrical.voltage-unbalance";
 
     public string Phase => Phases.Electrical;
-
-    public string Title => "Voltage unbalance";
-
-    public CheckHelp Help => field ??= new(
-        "Are the three line voltages equal enough for the motor? A small unbalance heats one winding a lot.",
-        "unbalance = 100 · max|V − V_m| / V_m of the three line-to-line voltages",
-        "NEMA MG-1, 12.45 and 14.36 (published figures; clause from memory): no derating up to 1 %, common limit 2 %, do not run above 5 %.",
-        RecordWords.Text(ElectricalMessages.VoltageUnbalanceNext, Language.English));
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
@@ -103,14 +87,6 @@ internal sealed class StartVoltageDropCheck : ICheck
 
     public string Phase => Phases.Electrical;
 
-    public string Title => "Voltage drop at start";
-
-    public CheckHelp Help { get; } = new(
-        "How far does the voltage drop while the compressor starts? Too far, and it starts hard, or not at all on a hot day.",
-        "drop = (voltage before − lowest voltage) / voltage before",
-        "10 to 15 %: common practice, no source.",
-        "Look for a loose lug, a long or thin supply, a weak transformer; fit the maker's start kit only when the maker allows one.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.Electrical is not { VoltageDropAtStart: { } start } electrical)
@@ -132,7 +108,7 @@ internal sealed class StartVoltageDropCheck : ICheck
         var text = context.Present.Text(drop.Value, DisplayKind.Percentage);
         if (finding.Passes && context.Limits.Find(LimitIds.ElectricalVoltageDropAtStartGood) is { Upper: { } good } && drop.Value > good.Si)
             finding.Remark($"More than the {good.Text} that a good supply shows.");
-        yield return finding.Conclude($"The voltage drops by {text} at start.", $"The voltage drops by {text} at start: too far.", Help.WhenItFails);
+        yield return finding.Conclude($"The voltage drops by {text} at start.", $"The voltage drops by {text} at start: too far.", this.WhenItFails());
     }
 }
 
@@ -143,14 +119,6 @@ internal sealed class ControlVoltageCheck : ICheck
 
     public string Phase => Phases.Electrical;
 
-    public string Title => "Control voltage";
-
-    public CheckHelp Help { get; } = new(
-        "Is the control voltage high enough for contactors and low enough for boards?",
-        "voltage at the transformer's secondary with everything called for, within the pack's range",
-        "20 to 28 V for a 24 V circuit: common practice, no source.",
-        "Low: overloaded or wrong transformer tap, or a long thin cable. High: wrong primary tap.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.Electrical is not { ControlVoltage: { } voltage } electrical)
@@ -159,7 +127,7 @@ internal sealed class ControlVoltageCheck : ICheck
         var finding = context.Finding(this).Use(reading);
         var limit = context.Limits.Require(LimitIds.ElectricalControlVoltageRange);
         finding.Judge(reading.Value, DisplayKind.Voltage, context.State(limit));
-        yield return finding.Conclude($"Control voltage {voltage.Text}.", $"Control voltage {voltage.Text}, outside the usual range.", Help.WhenItFails);
+        yield return finding.Conclude($"Control voltage {voltage.Text}.", $"Control voltage {voltage.Text}, outside the usual range.", this.WhenItFails());
     }
 }
 
@@ -169,14 +137,6 @@ internal sealed class PhaseRotationCheck : ICheck
     public string Id => "electrical.phase-rotation";
 
     public string Phase => Phases.Electrical;
-
-    public string Title => "Phase rotation";
-
-    public CheckHelp Help { get; } = new(
-        "Does a three-phase scroll or screw compressor turn the right way? Turned backwards it is loud, draws little, and pumps nothing.",
-        "rotation correct on a phase-rotation meter, or pressures move apart at start",
-        "Common practice, no source.",
-        "Stop at once, lock out, swap two phases at the supply, and try again.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
@@ -199,6 +159,6 @@ internal sealed class PhaseRotationCheck : ICheck
         }
 
         finding.Decide(rotation.Value == PhaseRotation.Correct);
-        yield return finding.Conclude("Phase rotation is correct.", $"Phase rotation is {rotation.Text}.", Help.WhenItFails);
+        yield return finding.Conclude("Phase rotation is correct.", $"Phase rotation is {rotation.Text}.", this.WhenItFails());
     }
 }

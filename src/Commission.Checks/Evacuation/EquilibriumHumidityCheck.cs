@@ -26,14 +26,6 @@ internal sealed class EquilibriumHumidityCheck : ICheck
 
     public string Phase => Phases.Evacuation;
 
-    public string Title => "Water at equilibrium";
-
-    public CheckHelp Help { get; } = new(
-        "Were all of the gas at the end of the hold water vapour, how far would it be from saturation at the coldest part? Below saturation, and at rest, there is no free water at equilibrium; water in oil, insulation or a drier, and ice in a cold spot, are not seen.",
-        "φ = p/p_sat(T_coldest); ice hides below T_sat(p); a heat-loss gauge reads water vapour 1 to 2 times too high, so both are bands unless the gauge is a capacitance one",
-        "Water: IAPWS-95; ice: IAPWS R14-08 (published). Heat-loss gauges in water vapour: 0.5 to 1 times what they show (from memory).",
-        "Where the band reaches 1, or a part may be colder than the temperature named, warm the circuit, break with dry nitrogen, pull down and hold again.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.Evacuation is not { } evacuation)

@@ -22,14 +22,6 @@ internal sealed class EvacuationConditionsCheck : ICheck
 
     public string Phase => Phases.Evacuation;
 
-    public string Title => "Temperature during evacuation";
-
-    public CheckHelp Help => field ??= new(
-        "Was the circuit warm enough while it was pumped down? Below freezing water is ice, and ice gives off too little vapour to be seen or pumped.",
-        "temperature around the circuit, and of its coldest part where written ≥ limit; colder than that, the level held at the end + U < vapour pressure of ice, or the outcome is conditional",
-        "35 °F: US guide specification 15182, evacuation (published). Vapour pressure of ice: IAPWS R14-08 (published).",
-        RecordWords.Text(EvacuationMessages.ColdNext, Language.English));
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.Evacuation is not { } evacuation)
@@ -90,14 +82,6 @@ internal sealed class EvacuationSectionCheck : ICheck
 
     public string Phase => Phases.Evacuation;
 
-    public string Title => "Section under vacuum";
-
-    public CheckHelp Help { get; } = new(
-        "Which part of the circuit was under vacuum, and how did its valves stand? A closed expansion valve, solenoid, check valve or service valve leaves a part that was never evacuated.",
-        "section and valve positions as written, against what this kind of system can shut off",
-        "Common practice, no source.",
-        "Drive the expansion valve open, hold solenoids open with a magnet, open the service valves of the part, and pull down again from both sides; or name the section and do the rest as its own.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.Evacuation is not { } evacuation)
@@ -116,14 +100,6 @@ internal sealed class NitrogenBreaksCheck : ICheck
     public string Id => "evacuation.breaks";
 
     public string Phase => Phases.Evacuation;
-
-    public string Title => "Nitrogen breaks";
-
-    public CheckHelp Help => field ??= new(
-        "Was the vacuum broken with dry nitrogen where the maker, a named pack or a wet circuit asks for it? Nitrogen takes up water that a vacuum alone leaves behind.",
-        "number of breaks ≥ asked; level before each ≤ pack level; filled to the pack's range; left in for the pack's time",
-        "Triple evacuation 1500, 1500 and 500 micron, broken to 0 to 5 psig for 5 minutes or more: common practice, no source; a named pack or the maker first.",
-        RecordWords.Text(Next(UsualBreaks, UsualTime), Language.English));
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {

@@ -22,14 +22,6 @@ internal sealed class LeakRateCheck : ICheck
 
     public string Phase => Phases.Evacuation;
 
-    public string Title => "Inflow in the hold";
-
-    public CheckHelp Help { get; } = new(
-        "How much gas came into the isolated system each second, were all of the steady rise an inflow of air? And what would the same hole let out of refrigerant vapour under pressure?",
-        "Q = V·dp/dt; viscous Q_r = Q_a·(η_a/η_r)·(p_r² − p_atm²)/(p_atm² − p_v²); molecular Q_r = Q_a·√(M_a/M_r)·p_r/p_atm; choked in proportion to p_r; ṁ = Q·M/(R·T); p_r is the dew pressure at 20 °C",
-        "Pressure-rise method and flow regimes: EN 1779 (from memory). Viscosity of refrigerant vapour: handbook tables (from memory).",
-        "Do not hunt grams a year by vacuum: search every joint under nitrogen pressure with a method that sees what is asked.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.Evacuation is not { } evacuation)

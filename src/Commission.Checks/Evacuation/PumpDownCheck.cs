@@ -19,14 +19,6 @@ internal sealed class PumpDownCheck : ICheck
 
     public string Phase => Phases.Evacuation;
 
-    public string Title => "Pace of the pull";
-
-    public CheckHelp Help { get; } = new(
-        "Was the pull as fast as pump, hoses and volume allow, and what held it up: the hose, a valve core left in, the pump, water that boils, or gas that keeps coming? Asked only where hoses are written.",
-        "dp/dt = −S_eff(p)·(p − p_ult)/V, integrated; the same flow passes pump, hoses and cores; conductance of a hose at the mean of the pressures at its ends (Knudsen), of short openings by Clausing",
-        "Vacuum handbooks: Knudsen, Ann. Phys. 28 (1909) 75; Clausing (from memory). A pull counts as slow from 2.5 times the expected time (common practice, no source).",
-        "Take the valve cores out with a core tool; use one short hose of 3/8 in or more on each port; change the pump oil; look for water and for closed valves.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.Evacuation is not { Hoses.IsEmpty: false } evacuation)
@@ -184,14 +176,6 @@ internal sealed class PumpDwellCheck : ICheck
 
     public string Phase => Phases.Evacuation;
 
-    public string Title => "Pump kept on at the level";
-
-    public CheckHelp Help { get; } = new(
-        "Did the pump stay on for the stated time after the level was reached? Some makers ask for it, because water leaves slowly.",
-        "isolation − first reading of the last pull at or below the level ≥ stated time",
-        "A generic installation manual of air-to-water heat pumps (published). Asked only where the maker or a named pack does.",
-        "Open the valve, let the pump run on for what is missing, and hold again.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.Evacuation is not { } evacuation || context.Limits.Find(LimitIds.EvacuationDwell) is not { Lower: not null } limit)
@@ -224,7 +208,7 @@ internal sealed class PumpDwellCheck : ICheck
         yield return finding.Conclude(
             $"The pump stayed on for {EvacuationClock.Span(dwell)} after {VacuumText.Level(context.Present, target.Si)} was reached.",
             $"The pump stayed on for only {EvacuationClock.Span(dwell)} after {VacuumText.Level(context.Present, target.Si)} was reached.",
-            Help.WhenItFails);
+            this.WhenItFails());
     }
 
     // From when on every reading up to isolation is at the level: a level touched once and lost again does not count.

@@ -21,14 +21,6 @@ internal sealed class RiseCauseCheck : ICheck
 
     public string Phase => Phases.Evacuation;
 
-    public string Title => "What the hold shows";
-
-    public CheckHelp Help { get; } = new(
-        "Does the pressure stand, rise steadily, or rise and level off? A steady rise may be air, the rig, refrigerant passing a valve, or refrigerant leaving the oil of a machine that has run; one that levels off may be water, oil or outgassing. The shape narrows it down and no more.",
-        "p = p₀; p₀ + a·t; p∞ − (p∞ − p₀)·e^(−t/τ); p₀ + b·ln(1 + t/s) or p₀ + b·(√(1 + t/s) − 1); line and source together; fitted to means of readings far enough apart to be independent, compared by AICc; a richer curve counts from a difference of 6, a term from 5 steps of the gauge and a tenth of what the allowed rise comes to over the hold",
-        "AICc: Hurvich and Tsai, Biometrika 76 (1989) 297 (from memory). Intervals: Bates and Watts, Nonlinear Regression Analysis (1988) chapter 6 (from memory). Thresholds: defaults of this program, tried by simulation (common practice, no source).",
-        "Do the test that the finding names: the rig alone; the service valves closed; heat and a nitrogen break; a longer hold. Find a leak under nitrogen pressure, never by vacuum.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.Evacuation is not { } evacuation)
@@ -177,14 +169,6 @@ internal sealed class TightnessNotProvedCheck : ICheck
 
     public string Phase => Phases.Evacuation;
 
-    public string Title => "Vacuum and tightness";
-
-    public CheckHelp Help { get; } = new(
-        "Does the record rest its tightness on a vacuum? It may not: a vacuum pulls with one atmosphere where the running system pushes with ten to forty, and a joint that opens under pressure may close under vacuum.",
-        "an evacuation needs a nitrogen hold and a search of each joint beside it",
-        "IEC/UL 60335-2-40: joints are searched under pressure with a method that sees 5 g a year or finer (from memory).",
-        "Fill with dry nitrogen in steps to the test pressure, hold it with the temperature read at both ends, and search every joint while it is under pressure.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.Evacuation is not { } evacuation)
@@ -204,7 +188,7 @@ internal sealed class TightnessNotProvedCheck : ICheck
             yield break;
         }
 
-        yield return finding.Next(Help.WhenItFails).Information("The hold in vacuum proves no tightness, and no nitrogen hold is written.", "tightness is judged by the pressure test");
+        yield return finding.Next(this.WhenItFails()).Information("The hold in vacuum proves no tightness, and no nitrogen hold is written.", "tightness is judged by the pressure test");
     }
 }
 

@@ -20,14 +20,6 @@ internal sealed class VacuumHoldCheck : ICheck
 
     public string Phase => Phases.Evacuation;
 
-    public string Title => "Vacuum hold";
-
-    public CheckHelp Help => field ??= new(
-        "After the valve was closed, did the pressure stay below the decay limit for the stated time? It says that nothing large came in; it does not prove that the system is tight or dry.",
-        "highest reading from isolation to isolation + stated time, the interpolated one at that time included ≤ decay limit; later readings are told, not judged",
-        "1000 micron after 10 min, longer for large systems: common practice, no source; ASHRAE 15.2 1500 micron after 10 min and EN 378-2 270 Pa after 30 min (from memory); US guide specification, a rise of 500 micron in an hour (published); the maker first.",
-        RecordWords.Text(EvacuationMessages.HoldFailedNext, Language.English));
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.Evacuation is not { } evacuation)

@@ -16,14 +16,6 @@ internal sealed class VacuumLevelCheck : ICheck
 
     public string Phase => Phases.Evacuation;
 
-    public string Title => "Vacuum at isolation";
-
-    public CheckHelp Help { get; } = new(
-        "Was the system, and not only the pump, at the target when the valve between them was closed?",
-        "pressure at isolation, on a straight line between the readings around it, read at the system ≤ target",
-        "500 micron: common practice, no source; a named pack or the maker may say otherwise (EN 378-2 270 Pa, from memory; US guide specification 300 micron, published).",
-        "Pump on. If the level stalls, look at the hoses, the valve cores, the pump oil and the rig first; then for water, warmed by heat and swept out by nitrogen breaks; then for a leak, under nitrogen pressure.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.Evacuation is not { } evacuation)
@@ -52,7 +44,7 @@ internal sealed class VacuumLevelCheck : ICheck
         {
             var row = run.Rows.Series.IndexAtOrAfter(isolation);
             return row < run.Rows.Series.Count && run.Rows.Series.OverRange[row]
-                ? finding.Decide(false, statement).Say($"At isolation, {run.Clock.Moment(isolation)}, the gauge was over its range.").Next(Help.WhenItFails).Build()
+                ? finding.Decide(false, statement).Say($"At isolation, {run.Clock.Moment(isolation)}, the gauge was over its range.").Next(this.WhenItFails()).Build()
                 : finding.Show(statement).NotEvaluated("the log has a gap at isolation", "Log at steps of 10 s or less, and read the gauge when the valve is closed.");
         }
 
@@ -69,7 +61,7 @@ internal sealed class VacuumLevelCheck : ICheck
         var text = $"{VacuumText.Level(present, level.Value)} in the system when the valve was closed at {run.Clock.Moment(isolation)}";
         return finding.Passes
             ? Todo(run, finding.Say($"{text}.")).Build()
-            : finding.Say($"{text}: above the target.").Next(run.Evacuation.Wet?.Value == true && !run.IsCharged ? RiseCauseCheck.Wording(context, run).WetNext : Help.WhenItFails).Use("wet", run.Evacuation.Wet).Build();
+            : finding.Say($"{text}: above the target.").Next(run.Evacuation.Wet?.Value == true && !run.IsCharged ? RiseCauseCheck.Wording(context, run).WetNext : this.WhenItFails()).Use("wet", run.Evacuation.Wet).Build();
     }
 
     private static FindingBuilder Todo(EvacuationRun run, FindingBuilder finding) =>
@@ -84,14 +76,6 @@ internal sealed class VacuumRiseCheck : ICheck
     public string Id => "evacuation.rise";
 
     public string Phase => Phases.Evacuation;
-
-    public string Title => "Rise in the hold";
-
-    public CheckHelp Help { get; } = new(
-        "Did the pressure rise by no more than the pack allows within its time after isolation? Asked only where a named pack limits the rise.",
-        "highest reading until isolation + stated time, less the reading at isolation ≤ limit; the gauge's zero drops out, its gain stays",
-        "US guide specification 15182/15652A, 500 micron in an hour (published).",
-        "As with the isolated hold: the rig first, then heat and a nitrogen break for a rise that slows down, the leak search under nitrogen pressure for a steady one.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
@@ -118,7 +102,7 @@ internal sealed class VacuumRiseCheck : ICheck
         var judged = JudgedHold.Of(run, decay, begun.Value + most.Si);
         if (judged.IsAboveRange)
         {
-            yield return finding.Decide(false, statement).Say($"The pressure rose above the gauge's range within {EvacuationClock.Span(after)}.").Next(Help.WhenItFails).Build();
+            yield return finding.Decide(false, statement).Say($"The pressure rose above the gauge's range within {EvacuationClock.Span(after)}.").Next(this.WhenItFails()).Build();
             yield break;
         }
 
@@ -142,6 +126,6 @@ internal sealed class VacuumRiseCheck : ICheck
         var text = $"A rise of {VacuumText.Level(context.Present, rise.Value)} within {EvacuationClock.Span(after)} after isolation";
         if ((run.View.HoldReservation ?? run.Gauge.Reservation ?? judged.Reservation) is not null)
             finding.Next("Write where the gauge sat, and its accuracy; log the hold.");
-        yield return finding.Conclude($"{text}.", $"{text}: more than the pack allows.", Help.WhenItFails);
+        yield return finding.Conclude($"{text}.", $"{text}: more than the pack allows.", this.WhenItFails());
     }
 }

@@ -17,14 +17,6 @@ internal sealed class VacuumRigCheck : ICheck
 
     public string Phase => Phases.Evacuation;
 
-    public string Title => "Vacuum rig";
-
-    public CheckHelp Help { get; } = new(
-        "Does the rig itself hold? Pump, hoses and core tools are blanked off and watched without the system: a rise during the hold is as often the rig as the circuit.",
-        "pump alone ≤ pack level and ≤ pack share of the target; rise of the blanked rig ≤ pack share of the rise that the hold allows in the same time, information where the hold passed all the same",
-        "A pump with fresh oil, and the shares: common practice, no source.",
-        "Change the pump oil while warm, replace hose gaskets, grease or replace valve seats, and blank the rig off again before blaming the system.");
-
     /// <summary>Whether the rig was watched alone and held: its rise is one that the check passes.</summary>
     /// <param name="context">The job and everything derived from it.</param>
     /// <param name="run">The evacuation.</param>
@@ -84,7 +76,7 @@ internal sealed class VacuumRigCheck : ICheck
         return finding.Conclude(
             $"The rig closed at its end reached {rig.BlankedOff!.Text}.",
             $"The rig closed at its end came no lower than {rig.BlankedOff!.Text}: no system behind it could reach the target.",
-            Help.WhenItFails);
+            this.WhenItFails());
     }
 
     private Finding Rise(CheckContext context, EvacuationRun run, Jobs.Model.RigCheck rig)
@@ -121,6 +113,6 @@ internal sealed class VacuumRigCheck : ICheck
         return finding.Conclude(
             $"The blanked rig rose {rig.Rise.Text} in {after.Text}, {present.Text(part.Value, DisplayKind.Percentage, 0)} of what the hold allows in that time.",
             $"The blanked rig rose {rig.Rise.Text} in {after.Text}, {present.Text(part.Value, DisplayKind.Percentage, 0)} of what the hold allows in that time: a rise in the hold may be the rig's.",
-            Help.WhenItFails);
+            this.WhenItFails());
     }
 }

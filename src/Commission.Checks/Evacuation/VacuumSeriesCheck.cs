@@ -15,14 +15,6 @@ internal sealed class VacuumSeriesCheck : ICheck
 
     public string Phase => Phases.Evacuation;
 
-    public string Title => "Course of the evacuation";
-
-    public CheckHelp Help { get; } = new(
-        "What do the log and the written events show: how often the pump pulled, when the vacuum was broken, when the valve was closed, how long the hold lasted?",
-        "events as written; where none is written, a rise of two minutes or more is a hold, a fast rise to far above any hold is a break",
-        "Shape of a log: default of this program (common practice, no source).",
-        "Write the four things an inspector looks for first: the gauge's serial number, the clock time of the start, when the valve was closed, and the last reading.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.Evacuation is not { } evacuation)

@@ -18,14 +18,6 @@ internal sealed class AgreementCheck : ICheck
 
     public string Phase => Phases.Evidence;
 
-    public string Title => "Two ways to one number";
-
-    public CheckHelp Help { get; } = new(
-        "Where the job gives a number twice by different ways, do both agree within their doubts? The scale and the amounts written during charging; wet bulb read and from humidity; mass recovered by scale and as written.",
-        "E_n = |a − b| / U(a − b), shared errors taken out; agrees when E_n ≤ the pack's bound",
-        "Normalised difference as in proficiency tests (ISO 13528, from memory).",
-        "Find which of the two is wrong: a scale moved between readings, a dry wick, a mass left out. Correct it and say so in the notes.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var job = context.Job;
@@ -89,7 +81,7 @@ internal sealed class AgreementCheck : ICheck
         else
             finding.Decide(false, State(context, limit));
         var said = $"{Capital(subject)}: {present.Text(one.Value, kind)} by {first.Words}, {present.Text(other.Value, kind)} by {second.Words}";
-        return finding.Conclude($"{said}; they agree.", $"{said}; they differ by more than their doubts explain.", Help.WhenItFails);
+        return finding.Conclude($"{said}; they agree.", $"{said}; they differ by more than their doubts explain.", this.WhenItFails());
     }
 
     private Finding? WetBulb(CheckContext context, Reading row, Given<Temperature> dry, Given<Temperature> wet, Given<Ratio> humidity)

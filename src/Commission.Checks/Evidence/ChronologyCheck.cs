@@ -15,14 +15,6 @@ internal sealed class ChronologyCheck : ICheck
 
     public string Phase => Phases.Evidence;
 
-    public string Title => "Order of the work";
-
-    public CheckHelp Help { get; } = new(
-        "Recovery, nitrogen, vacuum, charge: do the times say that they came in this order? Was nothing energised or tested for insulation while the compressor was under vacuum? Do dates and the vacuum log belong to this job?",
-        "end of a step ≤ start of the next; start of the compressor and insulation test outside the evacuation; leak check and label not before the job; gauge of the log = gauge of the job",
-        "EN 378-2, order of tests (from memory); otherwise what the steps are for.",
-        "Correct the times that are wrong. Where the order was indeed another, say why in the notes; an insulation test or a start under vacuum may have damaged the compressor: test its insulation again.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var phases = WorkPhases.Of(context.Job);
@@ -70,7 +62,7 @@ internal sealed class ChronologyCheck : ICheck
         }
 
         if (wrong.Count > 0)
-            return finding.Decide(false).Next(Help.WhenItFails).Say($"By the times written, {string.Join("; ", wrong)}.").Build();
+            return finding.Decide(false).Next(this.WhenItFails()).Say($"By the times written, {string.Join("; ", wrong)}.").Build();
         if (compared == 0)
             return finding.NotEvaluated("the times do not tell which step came first", "Write a time of day for each step.");
         return finding.Decide(true).Say($"In order: {string.Join(", ", phases.Where(p => p.First is not null).Select(p => p.Words))}.").Build();
@@ -103,7 +95,7 @@ internal sealed class ChronologyCheck : ICheck
             return null;
         return inside.Count == 0
             ? finding.Decide(true).Say("Nothing was energised or tested for insulation during the evacuation, by the times written.").Build()
-            : finding.Danger($"by the times written, {string.Join(" and ", inside)}, between the start of the pump and the end of the evacuation. A motor under vacuum arcs at its terminals.", Help.WhenItFails);
+            : finding.Danger($"by the times written, {string.Join(" and ", inside)}, between the start of the pump and the end of the evacuation. A motor under vacuum arcs at its terminals.", this.WhenItFails());
     }
 
     private Finding? Dates(CheckContext context)

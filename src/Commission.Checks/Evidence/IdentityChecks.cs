@@ -16,14 +16,6 @@ internal sealed class SignatureCheck : ICheck
 
     public string Phase => Phases.Evidence;
 
-    public string Title => "Named to sign";
-
-    public CheckHelp Help { get; } = new(
-        "Who stands for this record, in what role, and since when?",
-        "at least one name: of a signature, or of the technician among the people; a date of a signature is not before the work",
-        "Practice of start-up and log-book forms (common practice, no source); EN 378-4 and 40 CFR 82.157 ask for the person (from memory).",
-        "Add signatures: name, role, date, licence number and what is declared: performed, or witnessed.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var finding = context.Finding(this);
@@ -62,14 +54,6 @@ internal sealed class InstrumentsIdentifiedCheck : IReviewCheck
     public string Id => "evidence.instruments-identified";
 
     public string Phase => Phases.Evidence;
-
-    public string Title => "Instruments identified";
-
-    public CheckHelp Help { get; } = new(
-        "Can each judged reading be traced to an instrument? Without one nothing is known of its error, and its U is too small.",
-        "for each finding with a verdict: every reading taken on an instrument names one",
-        "ISO/IEC 17025 asks for the equipment used (from memory); the field's habit follows it.",
-        RecordWords.Text(EvidenceMessages.NoInstrumentHelp, Language.English));
 
     public IEnumerable<Finding> Review(CheckContext context, IReadOnlyList<Finding> findings)
     {

@@ -68,14 +68,6 @@ internal sealed class PhotosCheck : ICheck
 
     public string Phase => Phases.Evidence;
 
-    public string Title => "Photos";
-
-    public CheckHelp Help { get; } = new(
-        "Is each photo a picture of its own, large enough to read, and was it taken during the visit?",
-        "each file is decoded to its end; at least 320 × 240 pixels; SHA-256 of the files differ. Remarked on: 255-bit prints (signs of the slowest waves of the cosine transform) that differ in at most 20 bits; a camera's time (EXIF) on a day without work, or more than 15 minutes from the time written",
-        "Sizes and bounds: common practice, no source. EXIF 2.32 for the camera's time.",
-        "Take the photo that is missing, one for each thing to be shown. What a picture shows, people look at.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var photos = context.Job.Photos.Where(p => p.Picture is not null).ToList();

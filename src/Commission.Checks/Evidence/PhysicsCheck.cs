@@ -21,14 +21,6 @@ internal sealed class PhysicsCheck : ICheck
 
     public string Phase => Phases.Evidence;
 
-    public string Title => "Physics of the readings";
-
-    public CheckHelp Help { get; } = new(
-        "Can these readings be right together? In cooling the vapor line is no colder than the boiling refrigerant, the liquid line no hotter than the condensing one and no colder than the outdoor air that cools it, the discharge line no colder than the condensing refrigerant; the condenser is warmer than the outdoor air, the evaporator colder than the air that leaves it. An isolated vacuum does not deepen by itself; through hoses no field pump reaches a few micron, and none reaches nothing; a log whose unit nobody wrote says nothing.",
-        "T_vapor ≥ T_bubble(p_vapor), T_outdoor ≤ T_liquid ≤ T_dew(p_liquid), T_discharge ≥ T_dew(p_liquid), T_outdoor ≤ T_dew(p_liquid), T_supply ≥ T_bubble(p_vapor), T_supply ≤ T_return: contradicted when the difference is wrong by more than its U; vacuum hold: fall beyond its U and the share the pack allows; vacuum: level + U ≥ the pack's least, and not 0",
-        "Heat flows from warm to cold; phase equilibrium. The share a vacuum may fall by the gauge's own scatter, and the least that a pump reaches through hoses: common practice, no source.",
-        "Look at the readings named: a swapped hose or clamp, the wrong refrigerant, a wrong zero, a slip of the pen. Read again.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (Running(context) is { } running)
@@ -88,7 +80,7 @@ internal sealed class PhysicsCheck : ICheck
             return null;
         return wrong.Count == 0
             ? finding.Decide(true).Say(string.Create(CultureInfo.InvariantCulture, $"The readings of the running system fit together ({count} comparisons).")).Build()
-            : finding.Decide(false).Next(Help.WhenItFails).Say($"These cannot be right together: {string.Join("; ", wrong)}.").Build();
+            : finding.Decide(false).Next(this.WhenItFails()).Say($"These cannot be right together: {string.Join("; ", wrong)}.").Build();
     }
 
     private Finding? Vacuum(CheckContext context)

@@ -18,14 +18,6 @@ internal sealed class RepeatedCheck : ICheck
 
     public string Phase => Phases.Evidence;
 
-    public string Title => "Repeated readings";
-
-    public CheckHelp Help { get; } = new(
-        "Do two rows of readings agree to the last digit although a running system never stands quite still? Does a stretch of a log come twice?",
-        "probability that two rows agree by chance = Π over pressures and temperatures of P(same digits), for a scatter as small as the pack assumes; remarked on below the pack's probability. Logs: a stretch that comes twice, digit for digit and at the same pace, of many different values or of rows that chance repeats less than once in 10¹² logs, by how often one value follows the other near by",
-        "Scatter from reading to reading and the probability: common practice, no source.",
-        RecordWords.Text(EvidenceMessages.RowsRepeatedNext, Language.English));
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var rows = context.Get<HandReadings>().Rows;

@@ -21,14 +21,6 @@ internal sealed class ResolutionCheck : ICheck
 
     public string Phase => Phases.Evidence;
 
-    public string Title => "Resolution";
-
-    public CheckHelp Help { get; } = new(
-        "Is a reading written finer than its instrument can show? Did the test pressure stand still to the last digit although the temperature moved enough to move it? Does a vacuum hold run on a straight line to the last digit although the display went up and down before?",
-        "the number is a multiple of the instrument's resolution, in the same unit; expected change p·ΔT/T less its U against two steps of the gauge; distance of each row of the hold from a straight line against three quarters of a step",
-        "Definition of resolution (VIM 4.14, from memory); ideal gas for the size of the change; factors: common practice, no source.",
-        "Write what the display shows. Where a pressure stood still, look at the gauge, the valve before it and where the temperature was taken.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (Finer(context) is { } finer)
@@ -65,7 +57,7 @@ internal sealed class ResolutionCheck : ICheck
         var fine = compared.Where(c => c.IsFiner).ToList();
         return fine.Count == 0
             ? finding.Decide(true).Say(string.Create(CultureInfo.InvariantCulture, $"None of {compared.Count} readings is written finer than its instrument shows.")).Build()
-            : finding.LookAt(Help.WhenItFails).Information(
+            : finding.LookAt(this.WhenItFails()).Information(
                 $"Written finer than the instrument shows: {string.Join("; ", fine.Select(c => $"{c.Reading.Name} {c.Reading.Text} on {c.Instrument.Id}, which shows {c.Step.Text}"))}.", "a mean of several readings is one reason");
     }
 
@@ -94,7 +86,7 @@ internal sealed class ResolutionCheck : ICheck
         var moved = to.Pressure.Value.ToAbsolute(context.Get<SiteAtmosphere>().Pressure).Si - pressure;
         return Math.Abs(moved) >= step / 2
             ? finding.Decide(true).Say($"The test pressure moved by {present.Text(moved, DisplayKind.PressureDifference)} while the temperature went from {present.Text(cold, DisplayKind.Temperature)} to {present.Text(warm, DisplayKind.Temperature)}.").Build()
-            : finding.LookAt(Help.WhenItFails).Information(
+            : finding.LookAt(this.WhenItFails()).Information(
                 $"The test pressure is written as {from.Pressure.Text} at both ends, while the temperature went from {present.Text(cold, DisplayKind.Temperature)} to {present.Text(warm, DisplayKind.Temperature)}: that alone would move it by about {present.Text(expected, DisplayKind.PressureDifference)}.",
                 "a fact about two readings");
     }

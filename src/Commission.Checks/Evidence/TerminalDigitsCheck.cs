@@ -28,14 +28,6 @@ internal sealed class TerminalDigitsCheck : ICheck
 
     public string Phase => Phases.Evidence;
 
-    public string Title => "Last digits";
-
-    public CheckHelp Help { get; } = new(
-        "Last digits of readings from digital instruments are spread evenly over 0 to 9. Are these? Numbers made up or rounded in the head favour 0 and 5, or avoid them.",
-        "χ² = Σ (count − n/10)² / (n/10) with 9 degrees of freedom, n at least what the pack asks; remarked on when the probability is below the pack's. Counted are readings written to the step of their instrument; of a quantity that hardly moves only one",
-        "Pearson's χ² test; number and probability: common practice, no source.",
-        "Compare with the photos and the logs of the instruments. Rounding is a habit and no offence: write what the display shows.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.Evacuation is not null && Log(context) is { } log)
@@ -65,7 +57,7 @@ internal sealed class TerminalDigitsCheck : ICheck
         var bound = context.Limits.Find(LimitIds.EvidenceTerminalDigitsProbability)?.Lower?.Si ?? 0;
         yield return probability >= bound
             ? finding.Decide(true).Say(string.Create(CultureInfo.InvariantCulture, $"The last digits of {readings.Count} readings are spread evenly enough (χ² {chi:0.0}).")).Build()
-            : finding.LookAt(Help.WhenItFails).Information(
+            : finding.LookAt(this.WhenItFails()).Information(
                 string.Create(CultureInfo.InvariantCulture, $"The last digits of {readings.Count} readings are spread unevenly ({list}); evenly spread digits do that less than once in {Math.Floor(1 / bound):#,0} records."), "a fact about digits; rounding in the head is one reason");
     }
 

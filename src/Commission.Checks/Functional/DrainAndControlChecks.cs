@@ -18,14 +18,6 @@ internal sealed class CondensateCheck : ICheck
 
     public string Phase => Phases.Functional;
 
-    public string Title => "Condensate";
-
-    public CheckHelp Help { get; } = new(
-        "Does water poured into the pan run off? Is there a trap where one is needed, fall along the drain, and a second drain or pan where an overflow would do damage?",
-        "water poured and seen to leave; the drain falls at least as much as the pack asks",
-        "1/8 in for each foot: model mechanical codes (from memory).",
-        "Clear the drain, give it fall, prime the trap; on the suction side of a blower a trap is needed for the water to leave at all.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.Functional is not { } functional)
@@ -36,11 +28,11 @@ internal sealed class CondensateCheck : ICheck
         var finding = Trials.Judge(
             begun,
             functional.Witnessed,
-            Help.WhenItFails,
-            new Trial("condensate drains", functional.CondensateDrains, true),
-            new Trial("condensate trap", functional.CondensateTrap),
-            new Trial("drain slope", functional.DrainSlope),
-            new Trial("secondary drain", functional.SecondaryDrain));
+            this.WhenItFails(),
+            new Trial(FunctionalMessages.TrialCondensateDrains, functional.CondensateDrains, true),
+            new Trial(FunctionalMessages.TrialCondensateTrap, functional.CondensateTrap),
+            new Trial(FunctionalMessages.TrialDrainSlope, functional.DrainSlope),
+            new Trial(FunctionalMessages.TrialSecondaryDrain, functional.SecondaryDrain));
         if (finding is not null)
             yield return finding;
     }
@@ -53,19 +45,11 @@ internal sealed class FloatSwitchCheck : ICheck
 
     public string Phase => Phases.Functional;
 
-    public string Title => "Float switch";
-
-    public CheckHelp Help { get; } = new(
-        "Does the float switch trip when the pan fills, and does cooling stop?",
-        "switch lifted or pan filled: cooling stops",
-        "Model mechanical codes ask for it where an overflow would do damage (from memory).",
-        "Check that the switch breaks the circuit that calls for cooling, and that it is level and free. Do not leave a unit above a ceiling without it.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.Functional is not { } functional)
             yield break;
-        if (Trials.Judge(context.Finding(this), functional.Witnessed, Help.WhenItFails, new Trial("float switch", functional.FloatSwitch)) is { } finding)
+        if (Trials.Judge(context.Finding(this), functional.Witnessed, this.WhenItFails(), new Trial(FunctionalMessages.TrialFloatSwitch, functional.FloatSwitch)) is { } finding)
             yield return finding;
     }
 }
@@ -77,26 +61,18 @@ internal sealed class OilCheck : ICheck
 
     public string Phase => Phases.Functional;
 
-    public string Title => "Compressor oil";
-
-    public CheckHelp Help { get; } = new(
-        "Does the oil stand in the sight glass while the compressor runs, and what is the net oil pressure?",
-        "level in the glass; the net oil pressure is shown beside it for the maker's figure to judge",
-        "Compressor makers' instructions (common practice, no source).",
-        "Low: find out where the oil is (traps, velocity in risers, a long evaporator) before any is added. High: suspect refrigerant in the oil; check the crankcase heater and the superheat.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.Functional is not { } functional || (functional.OilLevel is null && functional.OilPressureDifference is null))
             yield break;
-        var finding = context.Finding(this).Use("oil level", functional.OilLevel).Use("oil pressure difference", functional.OilPressureDifference);
-        var pressure = functional.OilPressureDifference is { } net ? $" Net oil pressure {net.Text}." : "";
+        var finding = context.Finding(this).Use(FunctionalMessages.ReadingOilLevel, functional.OilLevel).Use(FunctionalMessages.ReadingOilPressure, functional.OilPressureDifference);
+        var pressure = functional.OilPressureDifference is { } net ? FunctionalMessages.OilPressure(new(net.Text)) : null;
         yield return functional.OilLevel?.Value switch
         {
-            null => finding.Information(pressure.Trim(), "no oil level is written, and nothing sets a limit on the pressure"),
-            OilLevel.NoGlass => finding.Information($"The compressor has no oil glass.{pressure}", "the level cannot be seen"),
-            OilLevel.InTheGlass => finding.Decide(true).Say($"The oil stands in the glass.{pressure}").Build(),
-            _ => finding.Decide(false).Say($"The oil level is {functional.OilLevel.Text}.{pressure}").Next(Help.WhenItFails).Build(),
+            null => finding.Information(pressure!, FunctionalMessages.OilLevelNotWritten),
+            OilLevel.NoGlass => finding.Remark(pressure).Information(FunctionalMessages.OilNoGlass, FunctionalMessages.OilCannotBeSeen),
+            OilLevel.InTheGlass => finding.Decide(true).Say(FunctionalMessages.OilInTheGlass).Remark(pressure).Build(),
+            _ => finding.Decide(false).Say(FunctionalMessages.OilLevel(new(functional.OilLevel.Text))).Remark(pressure).Next(this.WhenItFails()).Build(),
         };
     }
 }
@@ -110,38 +86,32 @@ internal sealed class BoxPullDownCheck : ICheck
 
     public string Phase => Phases.Functional;
 
-    public string Title => "Box pull-down";
-
-    public CheckHelp Help { get; } = new(
-        "How fast did the box come down to its temperature, and what is the evaporator pressure regulator set to?",
-        "rate = (T_from − T_to) / time",
-        "Definition. No limit is known: the load decides.",
-        "A slow pull-down points to the door, the load, a starved or iced coil or a low charge: compare with the readings of the circuit.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.Functional is not { } functional || (functional.BoxPullDown is null && functional.EPRSetting is null))
             yield break;
-        var finding = context.Finding(this).Use("evaporator pressure regulator", functional.EPRSetting);
-        var regulator = functional.EPRSetting is { } set ? $"The evaporator pressure regulator is set to {set.Text}." : "";
+        var finding = context.Finding(this).Use(FunctionalMessages.ReadingRegulator, functional.EPRSetting);
+        var regulator = functional.EPRSetting is { } set ? FunctionalMessages.RegulatorSet(new(set.Text)) : null;
         if (functional.BoxPullDown is not { } down)
         {
-            yield return finding.Information(regulator, "a setting, without a limit");
+            yield return finding.Information(regulator!, FunctionalMessages.RegulatorKind);
             yield break;
         }
 
-        finding.Use("box, from", down.From).Use("box, to", down.To).Use("box, in", down.In);
+        finding.Use(FunctionalMessages.ReadingBoxFrom, down.From).Use(FunctionalMessages.ReadingBoxTo, down.To).Use(FunctionalMessages.ReadingBoxIn, down.In);
         var fall = down.From.Value.Si - down.To.Value.Si;
         var hours = down.In.Value.Si / SecondsAnHour;
         if (hours <= 0)
         {
-            yield return finding.NotEvaluated("the pull-down took no time", "Write the time the pull-down took.");
+            yield return finding.NotEvaluated(FunctionalMessages.PullDownNoTime, FunctionalMessages.PullDownNoTimeNext);
             yield break;
         }
 
-        var rate = context.Present.Text(fall / hours, DisplayKind.TemperatureDifference);
-        finding.Step("r", "pull-down rate", "(T_from − T_to) / time", string.Create(CultureInfo.InvariantCulture, $"({down.From.Text} − {down.To.Text}) / {hours:0.##} h"), $"{rate} per hour");
-        yield return finding.Information($"The box went from {down.From.Text} to {down.To.Text} in {down.In.Text}, {rate} per hour. {regulator}".TrimEnd(), "nothing sets a limit");
+        var present = context.Present;
+        var rate = present.InMessage(fall / hours, DisplayKind.TemperatureDifference);
+        finding.Step(
+            "r", FunctionalMessages.PullDownRate, FunctionalMessages.PullDownFormula, FunctionalMessages.PullDownNumbers(new(down.From.Text), new(down.To.Text), new(down.In.Value.Si)), FunctionalMessages.PerHour(rate));
+        yield return finding.Remark(regulator).Information(FunctionalMessages.PullDown(new(down.From.Text), new(down.To.Text), new(down.In.Text), rate), FunctionalMessages.PullDownKind);
     }
 }
 
@@ -152,41 +122,33 @@ internal sealed class PressureControlsCheck : ICheck
 
     public string Phase => Phases.Functional;
 
-    public string Title => "Pressure controls";
-
-    public CheckHelp Help { get; } = new(
-        "Do the low- and the high-pressure control stop and start the compressor, and do their settings make sense?",
-        "tried and works; low side: cut-out below cut-in; high side: cut-out above cut-in, and at most the pack's share of the high side's design pressure",
-        "EN 378-2 (from memory) and common practice: the high side is stopped before its design pressure.",
-        "Set the control by the maker's table, then try it: throttle the suction for the low side, hold back condenser air for the high side, and write where it stopped.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.Functional is not { } functional)
             yield break;
         if (functional.LowPressureControl is { } low)
-            yield return Judge(context, "low-pressure control", low, isHigh: false);
+            yield return Judge(context, FunctionalMessages.ControlLow, "low-pressure control", low, isHigh: false);
         if (functional.HighPressureControl is { } high)
-            yield return Judge(context, "high-pressure control", high, isHigh: true);
+            yield return Judge(context, FunctionalMessages.ControlHigh, "high-pressure control", high, isHigh: true);
     }
 
-    private Finding Judge(CheckContext context, string name, ControlSetting control, bool isHigh)
+    private Finding Judge(CheckContext context, Message name, string key, ControlSetting control, bool isHigh)
     {
         var atmosphere = context.Get<SiteAtmosphere>().Pressure;
-        var finding = context.Finding(this, name).Use($"{name}: cut-in", control.CutIn).Use($"{name}: cut-out", control.CutOut).Use($"{name}: tested", control.Tested);
-        var settings = string.Join(", ", new[] { control.CutIn is { } i ? $"cut-in {i.Text}" : null, control.CutOut is { } o ? $"cut-out {o.Text}" : null }.OfType<string>());
-        var said = settings.Length == 0 ? $"The {name}" : $"The {name}, {settings},";
+        var finding = context.Finding(this, context.Present.Text(name)).Use(FunctionalMessages.ReadingCutIn(name), control.CutIn).Use(FunctionalMessages.ReadingCutOut(name), control.CutOut).Use(FunctionalMessages.ReadingTested(name), control.Tested);
+        var settings = new[] { control.CutIn is { } i ? FunctionalMessages.ControlCutIn(new(i.Text)) : null, control.CutOut is { } o ? FunctionalMessages.ControlCutOut(new(o.Text)) : null }.OfType<Message>().ToList();
+        var said = settings.Count == 0 ? name : FunctionalMessages.ControlWithSettings(name, Trials.Listed(settings));
         if (control.Tested?.Value == TestResult.Failed)
-            return finding.Decide(false).Say($"{said} failed its test.").Next(Help.WhenItFails).Build();
+            return finding.Decide(false).Say(FunctionalMessages.ControlFailed(said)).Next(this.WhenItFails()).Build();
         if (control.Tested?.Value == TestResult.NotFitted)
-            return finding.Information($"No {name} is fitted.", "there is nothing of the kind to try");
+            return finding.Information(FunctionalMessages.ControlNotFitted(name), FunctionalMessages.TrialsNothingToTry);
         if (control is { CutIn: { } cutIn, CutOut: { } cutOut } && IsTheWrongWayRound(cutIn, cutOut, atmosphere, isHigh))
-            return finding.Decide(false).Say($"{said} is set the wrong way round.").Next(Help.WhenItFails).Build();
+            return finding.Decide(false).Say(FunctionalMessages.ControlWrongWay(said)).Next(this.WhenItFails()).Build();
         if (isHigh && control.CutOut is { } stop && IsTooHigh(context, finding, stop, atmosphere))
-            return finding.Say($"{said} stops the compressor only above what the high side may bear.").Next(Help.WhenItFails).Build();
+            return finding.Say(FunctionalMessages.ControlTooHigh(said)).Next(this.WhenItFails()).Build();
         if (control.Tested?.Value != TestResult.Ok)
-            return finding.NotEvaluated(FunctionalMessages.ControlNotTried, FunctionalMessages.ControlNotTriedNext, $"functional: {{{name}: {{tested: ok}}}}");
-        return (finding.Passes ? finding : finding.Decide(true)).Say($"{said} works.").Build();
+            return finding.NotEvaluated(FunctionalMessages.ControlNotTried, FunctionalMessages.ControlNotTriedNext, $"functional: {{{key}: {{tested: ok}}}}");
+        return (finding.Passes ? finding : finding.Decide(true)).Say(FunctionalMessages.ControlWorks(said)).Build();
     }
 
     private static bool IsTheWrongWayRound(Given<StatedPressure> cutIn, Given<StatedPressure> cutOut, Pressure atmosphere, bool isHigh)
@@ -202,8 +164,8 @@ internal sealed class PressureControlsCheck : ICheck
         var most = factor.Si * design.Value.ToGauge(atmosphere).Si;
         // What a scale is set to is no measurement: where it stops is for the test to show.
         var set = Uncertain.Exact(stop.Value.ToGauge(atmosphere).Si);
-        finding.Use("design pressure, high side", design)
-            .Judge(set, DisplayKind.Pressure, context.State(limit) with { Kind = LimitKind.AtMost, Text = $"at most {context.Present.Text(most, DisplayKind.Pressure)}", LowerSi = null, UpperSi = most });
+        finding.Use(CommonMessages.ReadingDesignHigh, design)
+            .Judge(set, DisplayKind.Pressure, context.State(limit) with { Kind = LimitKind.AtMost, Text = context.Present.Text(CommonMessages.LimitAtMost(new(context.Present.Text(most, DisplayKind.Pressure)))), LowerSi = null, UpperSi = most });
         return !finding.Passes;
     }
 }
@@ -215,22 +177,18 @@ internal sealed class SensorCheck : ICheck
 
     public string Phase => Phases.Functional;
 
-    public string Title => "Controller's sensor";
-
-    public CheckHelp Help => field ??= CheckHelp.Of(FunctionalMessages.SensorWhat, FunctionalMessages.SensorFormula, FunctionalMessages.SensorSource, FunctionalMessages.SensorNext);
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var limit = context.Limits.Require(LimitIds.FunctionalSensor);
         foreach (var sensor in context.Job.Functional?.Sensors ?? [])
         {
             var what = new TextValue(sensor.What.Value);
-            var read = context.Readings.Temperature($"thermometer beside {sensor.What.Value}", ReadingName.BoxTemperature, sensor.Reads);
-            var shown = Written.Reading(context, $"display of {sensor.What.Value}", sensor.Shows, DisplayKind.Temperature);
+            var read = context.Readings.Temperature(context.Present.Text(FunctionalMessages.ReadingBeside(what)), ReadingName.BoxTemperature, sensor.Reads);
+            var shown = Written.Reading(context, context.Present.Text(FunctionalMessages.ReadingDisplay(what)), sensor.Shows, DisplayKind.Temperature);
             var off = shown.Value - read.Value;
             var by = off.Value < 0 ? -off : off;
             yield return context.Finding(this, sensor.What.Value).Use(read).Use(shown).Judge(by, DisplayKind.TemperatureDifference, context.State(limit))
-                .Conclude(FunctionalMessages.SensorAgrees(what, context.Present.InMessage(by, DisplayKind.TemperatureDifference)), FunctionalMessages.SensorOff(what, context.Present.InMessage(by, DisplayKind.TemperatureDifference)), FunctionalMessages.SensorNext);
+                .Conclude(FunctionalMessages.SensorAgrees(what, context.Present.InMessage(by, DisplayKind.TemperatureDifference)), FunctionalMessages.SensorOff(what, context.Present.InMessage(by, DisplayKind.TemperatureDifference)), this.WhenItFails());
         }
     }
 }

@@ -3,17 +3,18 @@ using System.Runtime.InteropServices;
 using Commission.Checks.Kernel;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
+using Commission.Messages;
 using Commission.Records;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Functional;
 
 /// <summary>One thing that was tried.</summary>
-/// <param name="What">What it is, in the words of the job file.</param>
+/// <param name="What">What it is.</param>
 /// <param name="Result">How it ended; null when the job does not say.</param>
 /// <param name="Needed">Whether the check stands on one leg without it.</param>
 [StructLayout(LayoutKind.Auto)]
-internal readonly record struct Trial(string What, Given<TestResult>? Result, bool Needed = false);
+internal readonly record struct Trial(Message What, Given<TestResult>? Result, bool Needed = false);
 
 /// <summary>Judges things that were tried together: one that failed fails, one that was left out is a reservation.</summary>
 internal static class Trials
@@ -22,24 +23,24 @@ internal static class Trials
     /// <param name="functional">What was tried.</param>
     public static ImmutableArray<Trial> All(Jobs.Model.Functional functional) =>
     [
-        new("cooling call", functional.CoolingCall),
-        new("heating call", functional.HeatingCall),
-        new("fan call", functional.FanCall),
-        new("thermostat set up", functional.ThermostatSetUp),
-        new("reversing valve", functional.ReversingValve),
-        new("defrost starts", functional.DefrostStarts),
-        new("defrost ends", functional.DefrostEnds),
-        new("auxiliary heat", functional.AuxiliaryHeat),
-        new("auxiliary heat lockout", functional.AuxiliaryHeatLockout),
-        new("fan rotation", functional.FanRotation),
-        new("condensate drains", functional.CondensateDrains),
-        new("condensate trap", functional.CondensateTrap),
-        new("drain slope", functional.DrainSlope),
-        new("secondary drain", functional.SecondaryDrain),
-        new("float switch", functional.FloatSwitch),
-        new("relief port", functional.ReliefPort),
-        new("addresses", functional.Addresses),
-        new("trial run", functional.TrialRun),
+        new(FunctionalMessages.TrialCoolingCall, functional.CoolingCall),
+        new(FunctionalMessages.TrialHeatingCall, functional.HeatingCall),
+        new(FunctionalMessages.TrialFanCall, functional.FanCall),
+        new(FunctionalMessages.TrialThermostatSetUp, functional.ThermostatSetUp),
+        new(FunctionalMessages.TrialReversingValve, functional.ReversingValve),
+        new(FunctionalMessages.TrialDefrostStarts, functional.DefrostStarts),
+        new(FunctionalMessages.TrialDefrostEnds, functional.DefrostEnds),
+        new(FunctionalMessages.TrialAuxiliaryHeat, functional.AuxiliaryHeat),
+        new(FunctionalMessages.TrialAuxiliaryHeatLockout, functional.AuxiliaryHeatLockout),
+        new(FunctionalMessages.TrialFanRotation, functional.FanRotation),
+        new(FunctionalMessages.TrialCondensateDrains, functional.CondensateDrains),
+        new(FunctionalMessages.TrialCondensateTrap, functional.CondensateTrap),
+        new(FunctionalMessages.TrialDrainSlope, functional.DrainSlope),
+        new(FunctionalMessages.TrialSecondaryDrain, functional.SecondaryDrain),
+        new(FunctionalMessages.TrialFloatSwitch, functional.FloatSwitch),
+        new(FunctionalMessages.TrialReliefPort, functional.ReliefPort),
+        new(FunctionalMessages.TrialAddresses, functional.Addresses),
+        new(FunctionalMessages.TrialTrialRun, functional.TrialRun),
     ];
 
     /// <summary>Judges trials.</summary>
@@ -48,9 +49,9 @@ internal static class Trials
     /// <param name="whenItFails">What to do when one failed.</param>
     /// <param name="trials">The trials.</param>
     /// <returns>The finding; null when the job has a result of none of them.</returns>
-    public static Finding? Judge(FindingBuilder finding, Witness? witness, string whenItFails, params ReadOnlySpan<Trial> trials)
+    public static Finding? Judge(FindingBuilder finding, Witness? witness, Message whenItFails, params ReadOnlySpan<Trial> trials)
     {
-        List<string> works = [], failed = [], untested = [], unfitted = [], unwritten = [];
+        List<MessageValue> works = [], failed = [], untested = [], unfitted = [], unwritten = [];
         foreach (var trial in trials)
         {
             finding.Use(trial.What, trial.Result);
@@ -66,31 +67,37 @@ internal static class Trials
 
         if (unwritten.Count == trials.Length)
             return null;
-        finding.Use("witnessed by", witness?.By);
-        var sentence = string.Join(" ", new[] { Part("Failed", failed), Part("Works", works), Part("Not tested", untested), Part("Not fitted", unfitted) }.OfType<string>());
-        finding.Say(sentence);
+        finding.Use(FunctionalMessages.TrialWitness, witness?.By);
+        var told = new[] { Part(failed, FunctionalMessages.TrialsFailed), Part(works, FunctionalMessages.TrialsWork), Part(untested, FunctionalMessages.TrialsNotTested), Part(unfitted, FunctionalMessages.TrialsNotFitted) }.OfType<Message>().ToList();
+        finding.Say(told[0]);
+        foreach (var more in told.Skip(1))
+            finding.Remark(more);
         if (failed.Count > 0)
             return finding.Decide(false).Next(whenItFails).Build();
         if (works.Count == 0)
         {
             return untested.Count > 0
-                ? finding.NotEvaluated($"not tested: {string.Join(", ", untested)}", "Try it and write the result.")
-                : finding.Information(sentence, "there is nothing of the kind to try");
+                ? finding.NotEvaluated(FunctionalMessages.TrialsOnlyNotTested(Listed(untested)), FunctionalMessages.TrialsOnlyNotTestedNext)
+                : finding.Information(told[0], FunctionalMessages.TrialsNothingToTry);
         }
 
         finding.Decide(true);
         foreach (var what in untested)
-            finding.Reserve($"{what} was not tested").Next("Try what is left and write the results.");
+            finding.Reserve(FunctionalMessages.TrialWasNotTested((Message)what)).Next(FunctionalMessages.TrialsRestNext);
         foreach (var trial in trials)
         {
             if (trial is { Needed: true, Result: null })
-                finding.Reserve($"no result of {trial.What} is written").Next("Try what is left and write the results.");
+                finding.Reserve(FunctionalMessages.TrialHasNoResult(trial.What)).Next(FunctionalMessages.TrialsRestNext);
         }
 
         return finding.Build();
     }
 
-    private static string? Part(string word, List<string> items) => items.Count == 0 ? null : $"{word}: {string.Join(", ", items)}.";
+    /// <summary>Names of trials, one after the other.</summary>
+    /// <param name="trials">The names.</param>
+    public static ListValue Listed(IEnumerable<MessageValue> trials) => new([.. trials], ListJoin.Comma);
+
+    private static Message? Part(List<MessageValue> trials, Func<ListValue, Message> sentence) => trials.Count == 0 ? null : sentence(Listed(trials));
 }
 
 /// <summary>Everything that was tried, by how it ended.</summary>
@@ -107,10 +114,10 @@ internal sealed class FunctionalTable : ITableSource
         {
             Id = "functional",
             Phase = Phases.Functional,
-            Title = "What was tried",
-            Note = functional.Witnessed is { } witness ? $"Witnessed by {witness.By.Value}{(witness.Role is { } role ? ", " + role.Value : "")}." : "",
-            Columns = [new TableColumn("Result"), new TableColumn("Trials")],
-            Rows = [.. tried.GroupBy(t => t.Result!.Text, StringComparer.Ordinal).Select(g => ImmutableArray.Create(g.Key, string.Join(", ", g.Select(t => t.What))))],
+            Title = context.Present.Text(FunctionalMessages.TrialsTable),
+            Note = functional.Witnessed is { } witness ? context.Present.Text(FunctionalMessages.TrialsWitnessed(new(witness.Role is { } role ? $"{witness.By.Value}, {role.Value}" : witness.By.Value))) : "",
+            Columns = [new TableColumn(context.Present.Text(FunctionalMessages.TrialsTableResult)), new TableColumn(context.Present.Text(FunctionalMessages.TrialsTableTrials))],
+            Rows = [.. tried.GroupBy(t => t.Result!.Text, StringComparer.Ordinal).Select(g => ImmutableArray.Create(g.Key, string.Join(", ", g.Select(t => context.Present.Text(t.What)))))],
         };
     }
 }

@@ -49,20 +49,12 @@ internal sealed class WaterCheck : ICheck
 
     public string Phase => Phases.Functional;
 
-    public string Title => "Water side";
-
-    public CheckHelp Help { get; } = new(
-        "Does enough water flow, is there enough of it, does it warm or cool by what the maker asks, and can it freeze?",
-        "flow, difference, volume, pressure, strainer drop and freezing point within the figures written; water in and out above where it freezes",
-        "The maker's figures; there are no common ones. Plain water freezes at 0 °C (32 °F).",
-        "Clean the strainer, let the air out, open the valves and set the pump; then read flow and both temperatures again after ten minutes.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         foreach (var water in WaterReadings.All(context))
         {
             foreach (var figure in Figures(context, water))
-                yield return figure.Judge(context, this, Help.WhenItFails);
+                yield return figure.Judge(context, this, this.WhenItFails());
             if (Freezing(context, water) is { } frozen)
                 yield return frozen;
         }
@@ -107,20 +99,12 @@ internal sealed class WaterControlsCheck : ICheck
 
     public string Phase => Phases.Functional;
 
-    public string Title => "Flow switch and strainer";
-
-    public CheckHelp Help { get; } = new(
-        "Does the unit stop without flow, was the air let out, and is the strainer clean?",
-        "each tried works; the strainer is clean",
-        "Start-up lists of chillers and heat pumps (common practice, no source).",
-        "Shut a valve slowly and see that the unit stops; a flow switch that does not work lets a heat exchanger freeze and burst. Clean the strainer again after the first days.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         foreach (var water in WaterReadings.All(context))
         {
             var name = water.Name.TrimEnd(' ', ',');
-            if (Trials.Judge(context.Finding(this, name.Length == 0 ? null : name), null, Help.WhenItFails, new Trial("flow switch", water.Side.FlowSwitch), new Trial("air let out", water.Side.Purged)) is { } tried)
+            if (Trials.Judge(context.Finding(this, name.Length == 0 ? null : name), null, this.WhenItFails(), new Trial(FunctionalMessages.TrialFlowSwitch, water.Side.FlowSwitch), new Trial(FunctionalMessages.TrialAirLetOut, water.Side.Purged)) is { } tried)
                 yield return tried;
             if (water.Side.Strainer is { } strainer)
                 yield return Strainer(context, water, strainer);
@@ -146,14 +130,6 @@ internal sealed class WaterCapacityCheck : ICheck
     public string Id => "functional.water-capacity";
 
     public string Phase => Phases.Functional;
-
-    public string Title => "Capacity on the water side";
-
-    public CheckHelp Help { get; } = new(
-        "How much heat does the water carry?",
-        $"{WaterHeat.Formula}, plain water",
-        "Density and specific heat of water from handbook tables (from memory). With glycol in it the mixture's figures are needed, and they are not known here.",
-        "Compare it with the maker's table at the same water and outdoor temperature. If it is far below, look at flow and air in the water first.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {

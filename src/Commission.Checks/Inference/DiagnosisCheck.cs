@@ -19,10 +19,6 @@ internal sealed class DiagnosisCheck : ICheck
 
     public string Phase => Phases.Charge;
 
-    public string Title => "Diagnosis";
-
-    public CheckHelp Help => field ??= CheckHelp.Of(DiagnosisMessages.HelpWhat, DiagnosisMessages.HelpFormula, DiagnosisMessages.HelpSource, DiagnosisMessages.HelpNext);
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var diagnosis = context.Get<CircuitDiagnosis>();

@@ -14,14 +14,6 @@ internal sealed class AdequacyCheck : IReviewCheck
 
     public string Phase => Phases.Instruments;
 
-    public string Title => "Instruments against their limits";
-
-    public CheckHelp Help { get; } = new(
-        "Were the instruments fine enough to tell in from out? Where they were not, which one would have to be better, and how much?",
-        "adequacy = half the tolerance / U of the judged number (one-sided limit: distance to the limit / U)",
-        "4 good, 2 to 4 usable in the field, 1 to 2 weak, below 1 no verdict (the four-to-one ratio is the old rule of calibration; common practice, no source).",
-        "Use the better instrument named, check the one in use at a point near the reading, or insulate the clamp; then read again.");
-
     public IEnumerable<Finding> Review(CheckContext context, IReadOnlyList<Finding> findings)
     {
         var judged = findings.Where(f => f is { Adequacy: not null, Measured: not null }).ToList();
@@ -71,14 +63,6 @@ internal sealed class CalibrationCurrentCheck : ICheck
     public string Id => "instrument.calibration-current";
 
     public string Phase => Phases.Instruments;
-
-    public string Title => "Calibration current";
-
-    public CheckHelp Help { get; } = new(
-        "Was every instrument inside its calibration interval on the day it was used? A sensor that is field-checked at the ice point instead needs no certificate.",
-        "calibration date + interval ≥ date of the job",
-        "Interval stated with the instrument; 12 months where none is stated (common practice, no source).",
-        "Send the instrument for calibration, or repeat the readings that need it on one that is in date. Readings taken on it stay in the record; what they support is for the reader to decide.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {

@@ -51,14 +51,6 @@ internal sealed class ScaleCheck : ICheck
 
     public string Phase => Phases.Instruments;
 
-    public string Title => "Scale at a check weight";
-
-    public CheckHelp Help { get; } = new(
-        "Does the scale show a known weight? A charge by weight is as good as its scale.",
-        "error = reading − check weight",
-        "± 1 oz asked of charging scales in generic installation manuals (published).",
-        "Level the scale on a firm floor out of the wind, tare it, repeat. If the error stays, have it calibrated.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         foreach (var instrument in context.Get<InstrumentKit>().All)
@@ -89,14 +81,6 @@ internal sealed class VacuumGaugeCheck : ICheck
     public string Id => "instrument.vacuum-gauge";
 
     public string Phase => Phases.Instruments;
-
-    public string Title => "Vacuum gauge";
-
-    public CheckHelp Help { get; } = new(
-        "Does the vacuum gauge agree with a second one, and does it come down on a rig that is closed at its end? A gauge fouled with oil never shows a good vacuum.",
-        "difference = |reading − other| / mean of both",
-        "Two heat-loss gauges of ± 10 % each (common practice, no source). Such gauges are set for air: in water vapour or refrigerant they differ (from memory).",
-        "Clean the sensor as its maker says, change the pump oil, and check again. Use a diaphragm gauge where the gas matters.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
@@ -147,14 +131,6 @@ internal sealed class LeakDetectorCheck : ICheck
     public string Id => "instrument.leak-detector";
 
     public string Phase => Phases.Instruments;
-
-    public string Title => "Leak detector";
-
-    public CheckHelp Help { get; } = new(
-        "Was the leak detector itself checked lately? A detector that sees nothing finds every circuit tight.",
-        "last check of the detector + the pack's interval ≥ day of the leak check, and not after it",
-        "Regulation (EC) 1516/2007, article 6(2), every 12 months (published).",
-        "Check the detector on a reference leak and repeat the search.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {

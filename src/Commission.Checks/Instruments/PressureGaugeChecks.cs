@@ -18,14 +18,6 @@ internal sealed class ZeroPressureCheck : ICheck
 
     public string Phase => Phases.Instruments;
 
-    public string Title => "Zero of the pressure gauge";
-
-    public CheckHelp Help { get; } = new(
-        "What does the gauge show with nothing connected? It should show zero; whatever it shows is taken off every reading.",
-        "share = |reading open to air| / full scale; corrected reading = reading − reading open to air",
-        "Removing the zero offset: California RA3.2, p. RA3-12 (published). The bound at which a gauge is doubted altogether: common practice, no source.",
-        "Zero the gauge on site, open to air and without hoses, at its working temperature. A gauge far off at zero is bent or damaged: replace it.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         foreach (var instrument in context.Get<InstrumentKit>().All)
@@ -69,14 +61,6 @@ internal sealed class KnownPressureCheck : ICheck
     public string Id => "instrument.known-pressure";
 
     public string Phase => Phases.Instruments;
-
-    public string Title => "Gauge at a known pressure";
-
-    public CheckHelp Help { get; } = new(
-        "Does the gauge agree with a reference, such as regulated nitrogen on a test gauge? Zero alone does not show a wrong slope.",
-        "error = (reading − zero) − applied, as a share of the applied pressure; where the reference carries an uncertainty the readings are corrected in proportion, up to a quarter beyond the checked pressure",
-        "Gauge accuracy ± 3 %: California RA3.2.2.2.3 (from memory). Point-to-point correction: JCGM 100, 4.3 (from memory).",
-        "Repeat with a second reference. A gauge beyond the bound is recalibrated or replaced. State the reference's uncertainty, 300.0 psig +/- 0.6, so that the correction can be applied.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
@@ -129,14 +113,6 @@ internal sealed class RestedCylinderCheck : ICheck
     public string Id => "instrument.cylinder";
 
     public string Phase => Phases.Instruments;
-
-    public string Title => "Gauge against a rested cylinder";
-
-    public CheckHelp Help { get; } = new(
-        "Does the gauge show the saturation pressure of a cylinder that has come to one temperature? A degree of error in the temperature is several psi, so this finds gross error only.",
-        "difference = corrected reading − bubble pressure at the cylinder's temperature, as a share of that pressure",
-        "Rest of 4 h: California RA3.2, p. RA3-12 (published). Bubble pressure: the published equation of state of the refrigerant. Bound: RA3.2.2.2.3 (from memory).",
-        "Use a virgin cylinder with liquid in it, out of the sun, rested at least four hours. If the gauge still disagrees, check it against nitrogen on a test gauge.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {

@@ -19,14 +19,6 @@ internal sealed class IcePointCheck : ICheck
 
     public string Phase => Phases.Instruments;
 
-    public string Title => "Ice point";
-
-    public CheckHelp Help { get; } = new(
-        "How far was the thermometer off in a cup of crushed ice filled with water? Ice water is 0 °C (32 °F) at any altitude a crew works at, so it is the best reference on a tailgate.",
-        "error = reading in ice water − 0 °C; the error as found is judged, the error or the residual left after adjusting is taken off every reading",
-        "California Residential Appendix RA3.2, p. RA3-12 (published): within 1 °F good, to 2 °F correct it, beyond 2 °F replace the sensor. Effect of altitude below 0.005 °C (computed).",
-        "Use crushed ice to the bottom of an insulated cup, then water, and stir. Low readings with good sensors come from salt or dirt in the water. A sensor that stays more than 2 °F off is replaced.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         foreach (var instrument in context.Get<InstrumentKit>().All)
@@ -83,14 +75,6 @@ internal sealed class WarmPointCheck : ICheck
 
     public string Phase => Phases.Instruments;
 
-    public string Title => "Warm point";
-
-    public CheckHelp Help { get; } = new(
-        "Does the thermometer agree with a reference near liquid-line temperature? A second point shows a slope that ice cannot.",
-        "error = reading in the bath − reference",
-        "The ice-point bounds of RA3.2, used at a second point (common practice, no source).",
-        "Stir the bath, hold both sensors together at mid-depth, wait until neither moves. If the error stays, replace the sensor.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         foreach (var instrument in context.Get<InstrumentKit>().All)
@@ -129,14 +113,6 @@ internal sealed class BoilingPointCheck : ICheck
     public string Id => "instrument.boiling-point";
 
     public string Phase => Phases.Instruments;
-
-    public string Title => "Boiling point";
-
-    public CheckHelp Help { get; } = new(
-        "How far was the thermometer off in boiling water? Water boils at the temperature that belongs to the site's pressure, not at 100 °C (212 °F).",
-        "error = reading in boiling water − T_sat(p_atm)",
-        "Saturation of water: IAPWS-95, Wagner and Pruß 2002 (published). Bounds of the ice point, used here (common practice, no source).",
-        "Boil clean water hard, keep the sensor off the pot's wall. State elevation or station pressure, or the reference is wrong by about 1 °C for each 300 m.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
@@ -182,14 +158,6 @@ internal sealed class PairAgreementCheck : ICheck
 
     public string Phase => Phases.Instruments;
 
-    public string Title => "Two instruments at one place";
-
-    public CheckHelp Help { get; } = new(
-        "Do two instruments show the same at the same place? Superheat and subcooling are differences; a pair that agrees makes them good even when both are a little off.",
-        "difference = reading − other reading",
-        "Bound: common practice, no source.",
-        "Swap the two and read again: an error that moves with the instrument is the instrument's. Check the one that is off at the ice point or against nitrogen.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         foreach (var instrument in context.Get<InstrumentKit>().All)
@@ -226,14 +194,6 @@ internal sealed class WickCheck : ICheck
 
     public string Phase => Phases.Instruments;
 
-    public string Title => "Wick of the wet bulb";
-
-    public CheckHelp Help { get; } = new(
-        "Was the wick clean and wet, and did air move over it fast enough? A dry, dirty or still wick reads too warm, and a target superheat or temperature split taken from it is wrong.",
-        "wick clean and wetted with clean water; air velocity over it ≥ the pack's minimum",
-        "700 ft/min: common practice, no source.",
-        "Fit a clean wick, wet it with distilled water at about room temperature, hold it in moving air until the reading stops falling.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         foreach (var instrument in context.Get<InstrumentKit>().All)
@@ -249,13 +209,13 @@ internal sealed class WickCheck : ICheck
         if (wick is { Clean: null, Wetted: null, AirSpeed: null })
             return finding.NotEvaluated(InstrumentsMessages.WickNotTold, InstrumentsMessages.WickNotToldNext, "instruments: [{checks: {wick: {clean: yes, wetted: yes, air speed: 800 fpm}}}]");
         if (wick.Clean?.Value == false || wick.Wetted?.Value == false)
-            return finding.Decide(false).Say($"The wick of {instrument.Id} was {(wick.Clean?.Value == false ? "not clean" : "dry")}: its wet bulb reads too warm.").Next(Help.WhenItFails).Build();
+            return finding.Decide(false).Say($"The wick of {instrument.Id} was {(wick.Clean?.Value == false ? "not clean" : "dry")}: its wet bulb reads too warm.").Next(this.WhenItFails()).Build();
         if (wick.AirSpeed is { } speed && context.Limits.Find(LimitIds.AirWetBulbVelocity) is { } limit)
         {
             var reading = context.Readings.Plain($"{instrument.Id}: air over the wick", ReadingName.AirVelocity, speed, DisplayKind.Velocity);
             finding.Use(reading).Judge(reading.Value, DisplayKind.Velocity, context.State(limit));
             if (!finding.Passes)
-                return finding.Say($"Air moved over the wick of {instrument.Id} at {speed.Text} only: its wet bulb reads too warm.").Next(Help.WhenItFails).Build();
+                return finding.Say($"Air moved over the wick of {instrument.Id} at {speed.Text} only: its wet bulb reads too warm.").Next(this.WhenItFails()).Build();
         }
         else
         {

@@ -18,12 +18,6 @@ public interface ICheck
     /// <summary>The phase of the job the check belongs to: one of <see cref="Phases.All"/>.</summary>
     string Phase { get; }
 
-    /// <summary>The title as the record prints it.</summary>
-    string Title { get; }
-
-    /// <summary>The page of help.</summary>
-    CheckHelp Help { get; }
-
     /// <summary>
     /// Evaluates the check. An empty sequence means that the job gives the check no subject at all (no such part in the
     /// job, or not of this kind of system); the profile of required checks then decides whether something is missing.
@@ -47,19 +41,39 @@ public interface IReviewCheck : ICheck
     IEnumerable<Finding> ICheck.Evaluate(CheckContext context) => [];
 }
 
-/// <summary>The page of help of one check: what <c>commission explain</c> prints without a job.</summary>
-/// <param name="What">What the check asks, in trade words.</param>
-/// <param name="Formula">The formula or rule, in words or symbols with units.</param>
-/// <param name="Source">Where the formula or rule comes from, with its mark (published, from memory, common practice).</param>
-/// <param name="WhenItFails">What to do when the check fails or cannot be judged.</param>
-public sealed record CheckHelp(string What, string Formula, string Source, string WhenItFails)
+/// <summary>
+/// The words of a check stand in the catalogues under its id: <c>check-superheat</c> and <c>check-superheat-fails</c> in the file of its phase,
+/// the page of help, which no record prints, in <c>help.ftl</c>.
+/// </summary>
+public static class CheckWords
 {
-    /// <summary>The page of help from messages.</summary>
-    internal static CheckHelp Of(Message what, Message formula, Message source, Message whenItFails)
-    {
-        return new(English(what), English(formula), English(source), English(whenItFails));
+    private const string HelpFile = "help";
 
-        static string English(Message message) => RecordWords.Text(message, Language.English);
+    /// <summary>The title as the record prints it.</summary>
+    public static Message Title(this ICheck check) => Of(check, "");
+
+    /// <summary>What to do when it fails or cannot be judged.</summary>
+    public static Message WhenItFails(this ICheck check) => Of(check, "-fails");
+
+    /// <summary>What it asks, in trade words.</summary>
+    public static Message HelpWhat(this ICheck check) => Help(check, "-what");
+
+    /// <summary>The formula or rule, in words or symbols with units.</summary>
+    public static Message HelpFormula(this ICheck check) => Help(check, "-formula");
+
+    /// <summary>Where the formula or rule comes from, with its mark (published, from memory, common practice).</summary>
+    public static Message HelpSource(this ICheck check) => Help(check, "-source");
+
+    private static Message Of(ICheck check, string part)
+    {
+        ArgumentNullException.ThrowIfNull(check);
+        return Message.Of(check.Phase, string.Concat("check-", check.Id.AsSpan(check.Id.IndexOf('.', StringComparison.Ordinal) + 1), part).Replace('.', '-'), []);
+    }
+
+    private static Message Help(ICheck check, string part)
+    {
+        ArgumentNullException.ThrowIfNull(check);
+        return Message.Of(HelpFile, check.Id.Replace('.', '-') + part, []);
     }
 }
 

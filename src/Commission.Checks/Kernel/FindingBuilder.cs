@@ -73,10 +73,10 @@ internal sealed class FindingBuilder
     /// <param name="name">What it is, in the trade's words.</param>
     /// <param name="given">The value; nothing happens without one.</param>
     /// <param name="instrument">The instrument it was read on, where one is known.</param>
-    public FindingBuilder Use<T>(string name, Given<T>? given, string? instrument = null)
+    public FindingBuilder Use<T>(Message name, Given<T>? given, string? instrument = null)
     {
         if (given is not null)
-            AddReading(given.Use(name, instrument));
+            AddReading(given.Use(_context.Present.Text(name), instrument));
         return this;
     }
 
@@ -114,9 +114,10 @@ internal sealed class FindingBuilder
     /// <param name="substitution">The formula with its values.</param>
     /// <param name="result">Result with unit.</param>
     /// <param name="source">Where the formula comes from; empty for plain arithmetic.</param>
-    public FindingBuilder Step(string symbol, string name, string formula, string substitution, string result, string source = "")
+    public FindingBuilder Step(string symbol, Message name, Message formula, Message substitution, Message result, Message? source = null)
     {
-        _trace.Add(new TraceStep(symbol, name, formula, substitution, result, source));
+        var present = _context.Present;
+        _trace.Add(new TraceStep(symbol, present.Text(name), present.Text(formula), present.Text(substitution), present.Text(result), source is null ? "" : present.Text(source)));
         return this;
     }
 
@@ -305,7 +306,7 @@ internal sealed class FindingBuilder
         {
             Check = _check.Id,
             Phase = _check.Phase,
-            Title = _check.Title,
+            Title = _context.Present.Text(_check.Title()),
             Subject = _subject,
             Verdict = _verdict,
             Reservation = _reservations.Count == 0 ? null : string.Join("; ", _reservations.Select(_context.Present.Text)),

@@ -24,14 +24,6 @@ internal sealed class FlareTorqueCheck : ICheck
 
     public string Phase => Phases.Piping;
 
-    public string Title => "Flare torque";
-
-    public CheckHelp Help { get; } = new(
-        "Was each flare nut tightened to its torque? Too little leaks, too much cracks the flare and leaks later.",
-        "torque within the maker's range for the tube's diameter; without a torque wrench the turn after the nut touches",
-        "The maker's figure; else generic installation manuals (published; 3/4 in common practice), which differ among themselves; JIS B 8607 centre ± 10 % (from memory).",
-        "Slacken the nut, look at the flare, cut and make it anew where it is marked, oil the flare's face only, and tighten with a torque wrench; then check for leaks.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var flares = context.Job.PipingChecks?.Flares ?? [];
@@ -112,7 +104,7 @@ internal sealed class FlareTorqueCheck : ICheck
         finding.Use("oil on the flare's face only", flare.OilOnFlareFaceOnly).Use("flare made anew", flare.Remade);
         if (finding.Passes && flare.OilOnFlareFaceOnly?.Value == false)
             finding.Reserve("oil on the thread makes the same torque pull harder").Next("Look at the flare for cracks; clean the thread and tighten again.");
-        return finding.Conclude($"Flare nut: {what}.", $"Flare nut: {what}, outside its range.", Help.WhenItFails);
+        return finding.Conclude($"Flare nut: {what}.", $"Flare nut: {what}, outside its range.", this.WhenItFails());
     }
 
     private static FlareLimit? Maker(CheckContext context, FlareCheck flare) =>

@@ -16,14 +16,6 @@ internal sealed class LengthsCheck : ICheck
 
     public string Phase => Phases.Piping;
 
-    public string Title => "Lengths and heights of the lines";
-
-    public CheckHelp Help { get; } = new(
-        "Are the lines within what the maker allows: all together, the longest run, from the first branch to the farthest unit, and in height?",
-        "total = sum of all runs, one way; longest run = outdoor unit to the farthest indoor unit along the lines; first branch = from the first branch to the farthest indoor unit; height = largest rise between outdoor and indoor unit",
-        "The maker's installation manual; there is no common figure.",
-        "Ask the maker: longer lines cost capacity, oil and sometimes the guarantee. Shorten the run or move the unit.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var lines = context.Get<LineNetwork>();
@@ -72,7 +64,7 @@ internal sealed class LengthsCheck : ICheck
         return finding.Conclude(
             $"{char.ToUpperInvariant(subject[0])}{subject[1..]}: {text}; {state.Text} is allowed.",
             $"{char.ToUpperInvariant(subject[0])}{subject[1..]}: {text}, more than the maker allows: {state.Text}.",
-            Help.WhenItFails);
+            this.WhenItFails());
     }
 
     private Finding Information(CheckContext context, LineNetwork lines)
@@ -100,14 +92,6 @@ internal sealed class LongLineCheck : ICheck
     public string Id => "piping.long-line";
 
     public string Phase => Phases.Piping;
-
-    public string Title => "Long-line accessories";
-
-    public CheckHelp Help { get; } = new(
-        "Has a line set beyond the maker's usual length or height what the maker then asks for: crankcase heater, liquid solenoid, expansion valve, start kit, traps, oil?",
-        "length of the longest run and height between the units against the thresholds; every accessory of the maker's long-line table fitted",
-        "The maker's long-line table. Thresholds without one: 50 ft and 20 ft of height (common practice, no source).",
-        "Fit what is missing before the unit runs through a season; look up oil, line size and traps in the long-line table too.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
@@ -157,7 +141,7 @@ internal sealed class LongLineCheck : ICheck
             finding.Remark($"Oil added: {oil.Text}.");
         return missing.Length == 0
             ? finding.Say($"{words}: the {why} asks for long-line accessories, and all the maker names are fitted.").Build()
-            : finding.Say($"{words}: the maker's long-line list is not complete, {string.Join(" and ", missing)} missing.").Next(Help.WhenItFails).Build();
+            : finding.Say($"{words}: the maker's long-line list is not complete, {string.Join(" and ", missing)} missing.").Next(this.WhenItFails()).Build();
     }
 
     private static bool IsFitted(Accessory accessory, Equipment equipment, Given<int>? traps) =>

@@ -20,14 +20,6 @@ internal sealed class LiquidLossCheck : ICheck
 
     public string Phase => Phases.Piping;
 
-    public string Title => "Subcooling left at the metering device";
-
-    public CheckHelp Help { get; } = new(
-        "Does the liquid reach the metering device still as liquid, after height and friction took their share of the pressure? Flash gas starves the valve and hisses.",
-        "Δp = ρ·g·rise + f·(L + elbows)/d·ρ·v²/2; subcooling left = T_bubble(p_liquid − Δp) − T_liquid line",
-        "Equation of state of the refrigerant (published). Friction factor of smooth tube by Blasius; elbows as 30 bores each: defaults of this program (common practice, no source). Friction of 1 to 2 °F of saturation is what piping guides design for (published).",
-        "Raise the subcooling to the maker's figure first. If it stays short: a larger liquid line, fewer fittings, the evaporator lower, or the maker's kit for a high lift.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var flow = context.Get<CircuitFlow>();
@@ -92,7 +84,7 @@ internal sealed class LiquidLossCheck : ICheck
         return finding.Conclude(
             $"After rise and friction of {present.Text(loss.Value, DisplayKind.PressureDifference)} there are {text} of subcooling left at {row.Time}.",
             $"Rise and friction take {present.Text(loss.Value, DisplayKind.PressureDifference)}: {text} of subcooling left at {row.Time}, so the liquid flashes before the metering device.",
-            Help.WhenItFails);
+            this.WhenItFails());
     }
 
     private static Uncertain? Friction(CheckContext context, FindingBuilder finding, CircuitFlow flow, Tube tube, Given<Power>? capacity)

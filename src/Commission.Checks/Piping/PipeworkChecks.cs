@@ -16,14 +16,6 @@ internal sealed class LineInsulationCheck : ICheck
 
     public string Phase => Phases.Piping;
 
-    public string Title => "Insulation of the lines";
-
-    public CheckHelp Help { get; } = new(
-        "Is the vapor line insulated all the way, with its joints sealed and protected outdoors? Bare cold pipe drips and loses capacity. Leak-test before insulating.",
-        "insulated all the way; joints sealed; weatherproof outdoors",
-        "Common practice, no source; the maker's and the energy code's thickness come first.",
-        "Insulate what is bare, seal butt joints and slits, cover foam that lies in the sun.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.PipingChecks is not { } checks
@@ -51,7 +43,7 @@ internal sealed class LineInsulationCheck : ICheck
             finding.Remark(liquid.Value ? "The liquid line is insulated." : "The liquid line is not insulated.");
         if (faults.Length > 0)
         {
-            yield return finding.Say($"Insulation: {string.Join("; ", faults)}.").Next(Help.WhenItFails).Build();
+            yield return finding.Say($"Insulation: {string.Join("; ", faults)}.").Next(this.WhenItFails()).Build();
             yield break;
         }
 
@@ -70,14 +62,6 @@ internal sealed class PenetrationsCheck : ICheck
 
     public string Phase => Phases.Piping;
 
-    public string Title => "Wall openings sealed";
-
-    public CheckHelp Help { get; } = new(
-        "Are the openings where the lines pass through walls and floors closed against water, vermin and fire?",
-        "every opening sealed; through a fire-rated wall with a listed system",
-        "Building and fire codes of the place; common practice, no source.",
-        "Sleeve and seal the opening; in a fire-rated wall use a listed firestop and have it inspected.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.PipingChecks?.PenetrationsSealed is not { } closed)
@@ -85,7 +69,7 @@ internal sealed class PenetrationsCheck : ICheck
         var finding = context.Finding(this).Use("penetrations sealed", closed).Decide(closed.Value);
         yield return closed.Value
             ? finding.Say("The openings the lines pass through are sealed.").Build()
-            : finding.Say("An opening the lines pass through is not sealed.").Next(Help.WhenItFails).Build();
+            : finding.Say("An opening the lines pass through is not sealed.").Next(this.WhenItFails()).Build();
     }
 }
 
@@ -96,14 +80,6 @@ internal sealed class PipeRatingCheck : ICheck
 
     public string Phase => Phases.Piping;
 
-    public string Title => "Tube rated for the refrigerant";
-
-    public CheckHelp Help { get; } = new(
-        "Is the tube rated for the pressure of this refrigerant? Thin water tube and old line sets of another refrigerant are not.",
-        "rating printed on the tube ≥ design pressure of the side it serves",
-        "The tube's marking and the maker's manual; walls of refrigeration tube: ASTM B280 (from memory).",
-        "Do not charge it. Replace the tube by refrigeration tube of the wall the maker asks for.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.PipingChecks?.PipeRatedForRefrigerant is not { } rated)
@@ -112,7 +88,7 @@ internal sealed class PipeRatingCheck : ICheck
         var finding = context.Finding(this).Use("pipe rated for refrigerant", rated).Use("refrigerant", refrigerant).Decide(rated.Value);
         yield return rated.Value
             ? finding.Say($"The tube is rated for {refrigerant.Value}.").Build()
-            : finding.Fail("the tube may burst").Say($"The tube is not rated for {refrigerant.Value}.").Next(Help.WhenItFails).Build();
+            : finding.Fail("the tube may burst").Say($"The tube is not rated for {refrigerant.Value}.").Next(this.WhenItFails()).Build();
     }
 }
 
@@ -122,14 +98,6 @@ internal sealed class ReusedLinesCheck : ICheck
     public string Id => "piping.reused-lines";
 
     public string Phase => Phases.Piping;
-
-    public string Title => "Reused lines flushed";
-
-    public CheckHelp Help { get; } = new(
-        "Were lines that served another system flushed before they were used again? Old oil, acid and copper oxide end in the new compressor and valve.",
-        "flushed, in every run that was used again",
-        "Makers' replacement instructions; common practice, no source.",
-        "Flush with a solvent the maker allows or with liquid refrigerant into a recovery cylinder, change the drier, and look at the oil after some weeks.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
@@ -149,7 +117,7 @@ internal sealed class ReusedLinesCheck : ICheck
         finding.Decide(flushed.Value);
         return flushed.Value
             ? finding.Say("The reused lines were flushed.").Build()
-            : finding.Say("The reused lines were not flushed.").Next(Help.WhenItFails).Build();
+            : finding.Say("The reused lines were not flushed.").Next(this.WhenItFails()).Build();
     }
 }
 
@@ -159,14 +127,6 @@ internal sealed class SupportsCheck : ICheck
     public string Id => "piping.supports";
 
     public string Phase => Phases.Piping;
-
-    public string Title => "Supports";
-
-    public CheckHelp Help { get; } = new(
-        "Are the lines held often enough not to sag, rub and trap oil?",
-        "distance between supports ≤ the pack's",
-        "International Mechanical Code table 305.4, copper tube up to 1 1/4 in: 6 ft (from memory). Local code and the maker come first.",
-        "Add supports that do not cut into the insulation.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
@@ -180,7 +140,7 @@ internal sealed class SupportsCheck : ICheck
         yield return finding.Conclude(
             $"Supports every {every.Text}; {state.Text} is asked for.",
             $"Supports every {every.Text}: too far apart, {state.Text} is asked for.",
-            Help.WhenItFails);
+            this.WhenItFails());
     }
 }
 
@@ -190,14 +150,6 @@ internal sealed class TrapsCheck : ICheck
     public string Id => "piping.traps";
 
     public string Phase => Phases.Piping;
-
-    public string Title => "Oil traps and fall of the vapor line";
-
-    public CheckHelp Help { get; } = new(
-        "Are there as many traps in the risers as the maker asks for, and does the vapor line fall toward the compressor, so that oil comes back?",
-        "number of traps ≥ the maker's",
-        "The maker's manual; there is no common figure.",
-        "Add the traps, or let the line fall toward the compressor along its whole length.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
@@ -235,7 +187,7 @@ internal sealed class TrapsCheck : ICheck
         return finding.Conclude(
             $"The vapor line has {words}; {state.Text} asked for.",
             $"The vapor line has {words}; the maker asks for {state.Text}.",
-            Help.WhenItFails);
+            this.WhenItFails());
     }
 }
 
@@ -246,14 +198,10 @@ internal sealed class BranchJointsCheck : ICheck
 
     public string Phase => Phases.Piping;
 
-    public string Title => "Branch joints";
-
-    public CheckHelp Help => field ??= CheckHelp.Of(PipingMessages.BranchJointsWhat, PipingMessages.BranchJointsFormula, PipingMessages.BranchJointsSource, PipingMessages.BranchJointsNext);
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.PipingChecks?.BranchJointsPlaced is { } placed)
-            yield return context.Finding(this).Use("branch joints placed", placed).Decide(placed.Value).Conclude(PipingMessages.BranchJointsPlaced, PipingMessages.BranchJointsNotPlaced, PipingMessages.BranchJointsNext);
+            yield return context.Finding(this).Use("branch joints placed", placed).Decide(placed.Value).Conclude(PipingMessages.BranchJointsPlaced, PipingMessages.BranchJointsNotPlaced, this.WhenItFails());
     }
 }
 
@@ -264,13 +212,9 @@ internal sealed class TotalIndexCheck : ICheck
 
     public string Phase => Phases.Piping;
 
-    public string Title => "Total index of the indoor units";
-
-    public CheckHelp Help => field ??= CheckHelp.Of(PipingMessages.TotalIndexWhat, PipingMessages.TotalIndexFormula, PipingMessages.TotalIndexSource, PipingMessages.TotalIndexNext);
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.Equipment.TotalIndex is { } index)
-            yield return new FigureOfMaker("total index", Written.Reading(context, "total index", index, DisplayKind.Percentage), DisplayKind.Percentage, LimitIds.PipingTotalIndex).Judge(context, this, PipingMessages.TotalIndexNext);
+            yield return new FigureOfMaker("total index", Written.Reading(context, "total index", index, DisplayKind.Percentage), DisplayKind.Percentage, LimitIds.PipingTotalIndex).Judge(context, this, this.WhenItFails());
     }
 }

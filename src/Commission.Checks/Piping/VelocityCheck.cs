@@ -19,14 +19,6 @@ internal sealed class VelocityCheck : ICheck
 
     public string Phase => Phases.Piping;
 
-    public string Title => "Velocity in the lines";
-
-    public CheckHelp Help { get; } = new(
-        "Does the vapor move fast enough at the lowest stage to carry oil back, up a riser above all, and is it quiet at full load? Is the liquid slow enough not to hammer?",
-        "v = ṁ/(ρ·π·d²/4), ṁ = capacity/(h_vapor − h_liquid); oil return at minimum capacity, noise and liquid at full capacity; bore from the diameter less the wall",
-        "500 fpm horizontal, 1000 fpm in risers, 4000 fpm at most, liquid 360 fpm: trade press and piping guides (published). In comfort systems the maker's line table decides, and these are shown beside it.",
-        "Compare with the maker's line table. Too slow in a riser: a smaller tube, or two in parallel with a trap; too fast: a larger tube.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var flow = context.Get<CircuitFlow>();
@@ -131,7 +123,7 @@ internal sealed class VelocityCheck : ICheck
         {
             finding.Show(state);
             if (!within)
-                finding.Next(Help.WhenItFails);
+                finding.Next(this.WhenItFails());
             return finding.Information(
                 $"{Capital(subject)}: {text} at {what}; piping guides ask for {state.Text}.",
                 variable && state.LowerSi is not null ? "a variable-speed compressor runs up to bring its oil back; the maker's line table decides" : "the maker's line table decides; piping guides are for lines that the installer sizes");
@@ -141,7 +133,7 @@ internal sealed class VelocityCheck : ICheck
         return finding.Conclude(
             $"{Capital(subject)}: {text} at {what}; {state.Text} is asked for.",
             $"{Capital(subject)}: {text} at {what}, outside what is asked for: {state.Text}.",
-            Help.WhenItFails);
+            this.WhenItFails());
     }
 
     private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];

@@ -15,14 +15,6 @@ internal sealed class HoldTimeCheck : ICheck
 
     public string Phase => Phases.PressureTest;
 
-    public string Title => "Length of the nitrogen hold";
-
-    public CheckHelp Help { get; } = new(
-        "Did the hold last as long as the code, the maker or the kind of system asks? A leak shows by time: twice the time shows half the leak.",
-        "time of the last reading − time of the first ≥ stated time",
-        "60 minutes: International Mechanical and Residential Codes, 2021 and later (from memory). 24 hours: generic installation manuals of VRF systems (published).",
-        "Leave the nitrogen in until the time is reached, and read pressure and temperature again.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.PressureTest?.Tightness is null || context.Get<NitrogenRun>() is not { Rows: { } rows } run)
@@ -46,7 +38,7 @@ internal sealed class HoldTimeCheck : ICheck
         yield return finding.Conclude(
             $"The nitrogen was held for {EvacuationClock.Span(length)}.",
             $"The nitrogen was held for {EvacuationClock.Span(length)}; {least.Text} are asked.",
-            Help.WhenItFails);
+            this.WhenItFails());
     }
 
     private static double? Length(NitrogenRows rows)
@@ -69,14 +61,6 @@ internal sealed class SettledCheck : ICheck
 
     public string Phase => Phases.PressureTest;
 
-    public string Title => "Rest before the hold";
-
-    public CheckHelp Help { get; } = new(
-        "How long had the nitrogen rested after filling when the first reading was taken? Gas warms as it is pressed in, and its cooling looks like a leak.",
-        "time of the first reading − end of filling ≥ stated time",
-        "10 minutes: common practice, no source.",
-        "Wait, read pressure and temperature again, and count the hold from there.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.PressureTest is not { Tightness: { } hold } test)
@@ -94,7 +78,7 @@ internal sealed class SettledCheck : ICheck
         yield return finding.Conclude(
             $"The nitrogen rested for {EvacuationClock.Span(settled)} before the hold.",
             $"The nitrogen rested for only {EvacuationClock.Span(settled)} before the hold; {least.Text} are usual.",
-            Help.WhenItFails);
+            this.WhenItFails());
     }
 
     // When filling began is all the clock says: the rest is shorter than that by the time it took, which crews do not write.

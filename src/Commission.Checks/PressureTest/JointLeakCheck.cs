@@ -17,14 +17,6 @@ internal sealed class JointLeakCheck : ICheck
 
     public string Phase => Phases.PressureTest;
 
-    public string Title => "Joint leak check";
-
-    public CheckHelp Help { get; } = new(
-        "Was every field joint searched for leaks while under pressure, and with a method fine enough?",
-        "result none at each joint; sensitivity of the method at most what the pack asks; an electronic detector reacts to what stood in the circuit: a tracer, the refrigerant, never plain nitrogen",
-        "IEC/UL 60335-2-40: field-made joints indoors, 5 g a year or finer (from memory). That a detector finds only what it is made for is a fact.",
-        "Release the pressure, remake the joint (a new flare, or braze again under flowing nitrogen), test the section again and search the joint again. Never search with a flame.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.PressureTest is not { } test)
@@ -61,7 +53,7 @@ internal sealed class JointLeakCheck : ICheck
         }
 
         if (joint.Result.Value == LeakResult.Leak)
-            return finding.Decide(false).Say(PressureTestMessages.SearchLeak(place)).Next(Help.WhenItFails).Build();
+            return finding.Decide(false).Say(PressureTestMessages.SearchLeak(place)).Next(this.WhenItFails()).Build();
         if (joint.Method is not { } method)
             return finding.NotEvaluated(PressureTestMessages.SearchNoMethod, PressureTestMessages.SearchNoMethodNext, "pressure test: {joints: [{method: bubble solution}]}");
         var isElectronic = method.Value is LeakMethod.Electronic or LeakMethod.ElectronicWithTracer;

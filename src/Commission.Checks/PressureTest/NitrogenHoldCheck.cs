@@ -22,14 +22,6 @@ internal sealed class NitrogenHoldCheck : ICheck
 
     public string Phase => Phases.PressureTest;
 
-    public string Title => "Nitrogen hold";
-
-    public CheckHelp Help { get; } = new(
-        "Did nitrogen leave during the hold? The pressure follows the temperature of the gas, about 1 psi per °F at 450 psig; what is left after that is loss, or doubt. The hold finds large leaks; only the search of the joints may speak of grams a year.",
-        "L = 1 − ρ(p₂, T₂)/ρ(p₁, T₁) with the density of real nitrogen, absolute pressures and temperatures; pass when L + U ≤ R, fail when L − U > R; in between conditional, or no verdict where U alone is as wide as R; smallest loss it can show 3.29·u; L < −U: temperature or gauge at fault",
-        "Density: Span and others 2000 (published); the ideal-gas law understates the effect of temperature by 3 to 10 % (computed). R = 1 % of the absolute test pressure: default of this program (common practice, no source). Detection limits: ISO 11843-1 (from memory).",
-        "Search every joint with bubble solution, repair, and hold again. Where U is too wide: wait longer after filling, put the clamp on shaded pipe, read a finer gauge, hold through a stretch of even temperature.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.PressureTest is not { } test)
@@ -97,7 +89,7 @@ internal sealed class NitrogenHoldCheck : ICheck
                 : $"No loss shown in {length}: {measured} after temperature is taken out; the hold would have shown {smallest}.").Build();
         }
 
-        return finding.Say(PressureTestMessages.HoldLost(Drop(context, loss), present.InMessage(loss.Loss, DisplayKind.Percentage), new(run.Rows!.Length))).Next(Help.WhenItFails).Build();
+        return finding.Say(PressureTestMessages.HoldLost(Drop(context, loss), present.InMessage(loss.Loss, DisplayKind.Percentage), new(run.Rows!.Length))).Next(this.WhenItFails()).Build();
     }
 
     private static QuantityValue Drop(CheckContext context, NitrogenLoss loss) => context.Present.InMessage(loss.CorrectedDrop, DisplayKind.PressureDifference);

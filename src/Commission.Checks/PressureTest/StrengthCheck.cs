@@ -14,14 +14,6 @@ internal sealed class StrengthCheck : ICheck
 
     public string Phase => Phases.PressureTest;
 
-    public string Title => "Strength test";
-
-    public CheckHelp Help { get; } = new(
-        "Was the circuit first shown to bear more than its allowable pressure, as EN 378 asks of field joints?",
-        "strength pressure ≥ pack factor × PS; strength before tightness before vacuum",
-        "EN 378-2: 1.1 PS for field joints tested with gas (from memory).",
-        "Clear people away, raise the pressure in steps to the factor, hold it briefly, come back to the tightness level, then search the joints.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.PressureTest is not { } test)
@@ -59,6 +51,6 @@ internal sealed class StrengthCheck : ICheck
         yield return finding.Conclude(
             $"Strength test at {strength.Pressure.Text}, at least {text} asked.",
             $"Strength test at {strength.Pressure.Text}: {text} is asked, before the tightness test.",
-            Help.WhenItFails);
+            this.WhenItFails());
     }
 }

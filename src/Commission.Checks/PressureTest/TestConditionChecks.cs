@@ -16,14 +16,6 @@ internal sealed class TestGasCheck : ICheck
 
     public string Phase => Phases.PressureTest;
 
-    public string Title => "Test gas";
-
-    public CheckHelp Help { get; } = new(
-        "Was the circuit tested with an inert gas? Oxygen and compressed air explode with oil, fuel gases burn, and refrigerant may not be let out.",
-        "dry nitrogen, helium, argon or carbon dioxide; a tracer up to the share the pack allows",
-        "ASHRAE 15-1994 section 10.1.2, interim action on the test gas (published).",
-        "Stop. Release the gas outdoors away from ignition, purge with dry nitrogen, find out what it has done to the oil, and test again with dry nitrogen through a regulator and relief device.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.PressureTest is not { } test)
@@ -45,7 +37,7 @@ internal sealed class TestGasCheck : ICheck
         finding.Decide(inert, limit is null ? null : context.State(limit));
         yield return inert
             ? finding.Say($"Tested with {test.Gas.Text}.").Build()
-            : finding.Danger($"{test.Gas.Text} was used as test gas. {Why(test.Gas)}", Help.WhenItFails);
+            : finding.Danger($"{test.Gas.Text} was used as test gas. {Why(test.Gas)}", this.WhenItFails());
     }
 
     private static string Why(Given<TestGas> gas) => gas.Value switch
@@ -63,14 +55,6 @@ internal sealed class TestSectionCheck : ICheck
 
     public string Phase => Phases.PressureTest;
 
-    public string Title => "Section under test";
-
-    public CheckHelp Help { get; } = new(
-        "Which part of the circuit was under pressure, and how did its valves stand? A closed expansion valve, solenoid or service valve leaves a part untested.",
-        "section and valve positions as written, against what this kind of system can shut off",
-        "Common practice, no source.",
-        "Drive the expansion valve open, hold solenoids open with a magnet, open the service valves of the part under test, and repeat; or name the section and test the rest as its own section.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.PressureTest is not { } test)
@@ -85,14 +69,6 @@ internal sealed class BrazingCheck : ICheck
     public string Id => "pressure-test.brazing";
 
     public string Phase => Phases.PressureTest;
-
-    public string Title => "Brazing under nitrogen";
-
-    public CheckHelp Help { get; } = new(
-        "Did dry nitrogen flow through the pipe while it was brazed? Without it scale forms inside and blocks strainers and valves.",
-        "flow of nitrogen within the pack's range while brazing",
-        "2 to 5 cubic feet an hour: common practice, no source.",
-        "Cut out a joint and look. Where scale is found, replace or flush what was brazed and fit a filter drier.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {

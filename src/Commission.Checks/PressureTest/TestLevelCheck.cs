@@ -19,14 +19,6 @@ internal sealed class TestLevelCheck : ICheck
 
     public string Phase => Phases.PressureTest;
 
-    public string Title => "Test pressure";
-
-    public CheckHelp Help { get; } = new(
-        "Was the test pressure high enough to mean something, and did it stay below what the weakest part may bear?",
-        "minimum = pack factor × design pressure of the section, a remark unless the maker or a named pack asks for it, and a condition far below it; maximum = rating of the weakest part where it is written, else pack factor × design pressure; for a strength test that a pack asks for the rating alone; all gauge pressures; the lowest reading of the hold is held against the minimum, the highest of the test against the maximum. The line set and the indoor side of ductless, multi-split, VRF and heat pump systems are high side",
-        "Design pressure: nameplate. Ceiling of 130 %: International Mechanical Code and ASHRAE 15 (from memory). EN 378-2: tightness at most 1.0 PS (from memory). Line sets as high side: generic installation manuals (from memory). Minimum factor: common practice, no source, unless a pack or the maker says more.",
-        "Too low: raise the pressure in steps and hold again. Too high: release it at once, stand clear, and have the weakest part judged by its maker before going on.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.PressureTest is not { } test)

@@ -251,7 +251,7 @@ internal static class KeyRows
             if (worst.Verdict is Verdict.Fail or Verdict.Conditional)
                 return Row(label, worst.Measured is { } value ? Which(worst, value.Text) : worst.Title, Limits(worst), worst);
             // What passes does not speak for what nobody showed.
-            var lost = _missing.Select(CheckCatalogue.Find).Where(c => c?.Phase == phase).Select(c => MissingWork.InSentence(c!.Title)).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal).ToList();
+            var lost = _missing.Select(CheckCatalogue.Find).Where(c => c?.Phase == phase).Select(c => MissingWork.InSentence(Text(c!.Title()))).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal).ToList();
             return lost.Count == 0
                 ? Row(label, Text(CertificateMessages.ChecksPass(judged.Count)), "", worst)
                 : new(Text(label), Text(CertificateMessages.ChecksPassOthersMissing(judged.Count, new ListValue([.. lost.Select(l => (MessageValue)new NameValue(l))]))), "", null, Text(CertificateMessages.NotShown), null);

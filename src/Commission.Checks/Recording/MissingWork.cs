@@ -25,7 +25,7 @@ internal static class MissingWork
     /// <param name="findings">What the checks found.</param>
     public static ImmutableArray<MissingPart> Of(CheckContext context, RequiredEvidence required, IReadOnlyList<Finding> findings)
     {
-        var open = required.Checks.Where(r => !IsJudged(r, findings)).Select(r => OpenRequirement.Of(r, findings)).ToList();
+        var open = required.Checks.Where(r => !IsJudged(r, findings)).Select(r => OpenRequirement.Of(context, r, findings)).ToList();
         open.AddRange(findings.Where(f => f.IsTakenBack && !open.Any(o => o.Checks.Contains(f.Check, StringComparer.Ordinal))).DistinctBy(f => f.Check).Select(OpenRequirement.Of).ToList());
         var asked = AskedKeys.Of(context, required, findings);
         var parts = new List<MissingPart>();
@@ -121,9 +121,9 @@ internal static class MissingWork
         // Nothing written in one step of the work is one cause; so is one reason, in whichever steps it stands.
         public (string? Reason, WorkStep? Step) Cause => Finding is null ? (null, Step) : (Finding.Reason, null);
 
-        public static OpenRequirement Of(RequiredCheck check, IReadOnlyList<Finding> findings) => new(
+        public static OpenRequirement Of(CheckContext context, RequiredCheck check, IReadOnlyList<Finding> findings) => new(
             check.Choice.OneOf,
-            check.Choice.Called is { } called ? char.ToUpperInvariant(called[0]) + called[1..] : string.Join(" or ", check.Choice.OneOf.Select(id => CheckCatalogue.Find(id)?.Title ?? id)),
+            check.Choice.Called is { } called ? char.ToUpperInvariant(called[0]) + called[1..] : string.Join(" or ", check.Choice.OneOf.Select(id => CheckCatalogue.Find(id) is { } one ? context.Present.Text(one.Title()) : id)),
             findings.FirstOrDefault(f => check.Names(f.Check)),
             check.Because,
             check.Pack);

@@ -13,14 +13,6 @@ internal sealed class AcidCheck : ICheck
 
     public string Phase => Phases.Refrigerant;
 
-    public string Title => "Acid";
-
-    public CheckHelp Help { get; } = new(
-        "Is the oil free of acid after the work? If it is not, or was not before, when is it tested again?",
-        "the last test after the work is good; a bad or marginal one has the date of the next",
-        "Clean-up after a burnt motor, ASHRAE Handbook Refrigeration, contaminant control (from memory); the dates are common practice, no source.",
-        "Change the driers, run the system, and test the oil again within a few days, until it is good.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.Charging is not { } charging)
@@ -46,7 +38,7 @@ internal sealed class AcidCheck : ICheck
         var found = new TextValue(last.Result.Text);
         if (last.Next is { } next && next.Value >= context.Job.Identity.Date.Value)
             return finding.Say(RefrigerantMessages.AcidLeft(found)).Reserve(RefrigerantMessages.AcidAgainBy(next.Value)).Next(RefrigerantMessages.AcidAgainNext(next.Value)).Build();
-        finding.Say(RefrigerantMessages.AcidNoDate(found)).Next(Help.WhenItFails, "charging: {acid test: {result: …, next: …}}");
+        finding.Say(RefrigerantMessages.AcidNoDate(found)).Next(this.WhenItFails(), "charging: {acid test: {result: …, next: …}}");
         return last.Result.Value == AcidResult.Bad ? finding.Decide(false).Build() : finding.Reserve(RefrigerantMessages.AcidNoDateWhy).Build();
     }
 }
@@ -57,14 +49,6 @@ internal sealed class SuctionDrierCheck : ICheck
     public string Id => "refrigerant.suction-drier";
 
     public string Phase => Phases.Refrigerant;
-
-    public string Title => "Suction drier";
-
-    public CheckHelp Help { get; } = new(
-        "When does a suction drier that was fitted to clean up come out again?",
-        "fitted in this job after a compressor change or with acid found: a date for taking it out, not before the day of the work",
-        "Common practice of clean-up after a burnt motor, no source: out within days, or when its pressure drop has grown.",
-        "Agree on a day, read the pressure drop across the drier and test the oil, then take drier or core out.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
@@ -80,7 +64,7 @@ internal sealed class SuctionDrierCheck : ICheck
             yield return drier.RemoveBy is { } day && day.Value >= job.Identity.Date.Value
                 ? finding.Say(RefrigerantMessages.SuctionDrierDated(day.Value)).LookAt(RefrigerantMessages.SuctionDrierOut(day.Value)).Build()
                 : finding.Say(drier.RemoveBy is { } past ? RefrigerantMessages.SuctionDrierPast(past.Value) : RefrigerantMessages.SuctionDrierUndated)
-                    .Reserve(RefrigerantMessages.SuctionDrierUndatedWhy).Next(Help.WhenItFails, "equipment: {drier: [{line: suction, remove by: …}]}").Build();
+                    .Reserve(RefrigerantMessages.SuctionDrierUndatedWhy).Next(this.WhenItFails(), "equipment: {drier: [{line: suction, remove by: …}]}").Build();
         }
     }
 

@@ -20,14 +20,6 @@ internal sealed class CylinderFillCheck : ICheck
 
     public string Phase => Phases.Refrigerant;
 
-    public string Title => "Cylinder fill";
-
-    public CheckHelp Help { get; } = new(
-        "Is the recovery cylinder filled no more than it may be? Liquid that fills a cylinder has nowhere to expand, and the cylinder bursts. How much mass that is depends on the refrigerant: propane is half as dense as water, R-22 denser than water.",
-        $"volume of the liquid at 25 °C over the cylinder's = {CylinderFill.VolumeFormula}, m = gross − tare, WC the water capacity; different refrigerants in one cylinder by the lightest. In Europe the filling ratio m / WC is at most {CylinderFill.RatioFormula}",
-        $"80 % of the volume at 25 °C (77 °F): AHRI Guideline K-2004 for refrigerants that do not burn, as the trade press reports it; the same for flammable ones: common practice. Europe: {CylinderFill.RatioSource}. Densities: published equations of state.",
-        "Do not warm or move an overfilled cylinder, and keep it out of the sun. Take refrigerant out into another cylinder until the fill is below the limit.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var ledger = context.Get<RefrigerantLedger>();
@@ -88,12 +80,12 @@ internal sealed class CylinderFillCheck : ICheck
             if (fill.Value > limit.Most.Si)
                 finding.Remark(RefrigerantMessages.FillAboveEighty(share, present.InMessage(limit.Most.Si, DisplayKind.Percentage)));
             var said = RefrigerantMessages.FillRatio(new TextValue(content.Cylinder), mass, designation, present.InMessage(content.Mass.Value / content.Capacity, DisplayKind.Percentage), present.InMessage(ratio, DisplayKind.Percentage));
-            return finding.ConcludeOrDanger(said, said, Help.WhenItFails);
+            return finding.ConcludeOrDanger(said, said, this.WhenItFails());
         }
 
         finding.Judge(fill, DisplayKind.Percentage, context.State(limit));
         var sentence = RefrigerantMessages.FillVolume(new TextValue(content.Cylinder), mass, designation, share);
-        return finding.ConcludeOrDanger(sentence, sentence, Help.WhenItFails);
+        return finding.ConcludeOrDanger(sentence, sentence, this.WhenItFails());
     }
 
     // Judges by the filling ratio where the European transport rules hold; null where they do not, or where the ratio hangs on the cylinder's test pressure.

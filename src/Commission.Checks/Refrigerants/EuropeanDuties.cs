@@ -125,14 +125,6 @@ internal sealed class CarbonDioxideCheck : ICheck
 
     public string Phase => Phases.Refrigerant;
 
-    public string Title => "Carbon-dioxide equivalent";
-
-    public CheckHelp Help { get; } = new(
-        "How many tonnes of carbon dioxide would the charge equal if it were let out? In Europe the leak checks follow from it.",
-        $"{CarbonDioxideEquivalent.Formula}; leak checks every 12, 6 or 3 months from 5, 50 or 500 t of Annex I gases (10 t when hermetic and labelled), or from 1, 10 or 100 kg of Annex II gases, whichever is stricter; twice as long with leakage detection",
-        "GWP: IPCC AR4; in the European Union Regulation (EU) 2024/573, articles 5(1), 5(6) and 6(1), annexes I, II and VI (published).",
-        "Write on the label what the law asks for, enter the next leak check in the log-book, and fit leakage detection where it is prescribed.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var circuit = context.Get<CircuitRefrigerant>();
@@ -208,14 +200,6 @@ internal sealed class ThresholdsCheck : ICheck
     public string Id => "refrigerant.thresholds";
 
     public string Phase => Phases.Refrigerant;
-
-    public string Title => "Leak-repair rules";
-
-    public CheckHelp Help { get; } = new(
-        "Does the circuit fall under one of the leak-repair rules of the United States?",
-        "ozone-depleting: full charge ≥ 50 lb; substitute with GWP (AR4) above 53 from 1 January 2026: full charge ≥ 15 lb, residential and light-commercial air conditioning and heat pumps excepted",
-        "40 CFR 82.157 and 40 CFR 84.106 (published).",
-        "Write the full charge (label, or factory charge and what was weighed in). Under a rule the leak rate is worked out at every addition, and records are kept.");
 
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {

@@ -19,14 +19,6 @@ internal sealed class RefrigerantIdentityCheck : ICheck
 
     public string Phase => Phases.Refrigerant;
 
-    public string Title => "Right refrigerant";
-
-    public CheckHelp Help { get; } = new(
-        "Is the refrigerant that went in the one the unit is built for? Where it was changed: does it burn no more easily, and is the unit built for its pressure? Did gas of a burnt or acid circuit go back in?",
-        "plate = circuit = cylinder, or a written change; safety group no more flammable than the plate's; saturation pressure at 125 °F (mean of bubble and dew) at most the plate's high-side pressure (a tenth above it is a condition), without one that of the plate's own refrigerant",
-        "US EPA SNAP: no flammable refrigerant as a retrofit of equipment not designed for it; ASHRAE 15 section 9, pressure of the high side (both from memory). Gas of an acid circuit: common practice.",
-        "Do not run the unit. Recover the refrigerant, evacuate, and charge what the plate says.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var job = context.Job;

@@ -20,14 +20,6 @@ internal sealed class AfterStartLeakCheck : ICheck
 
     public string Phase => Phases.Refrigerant;
 
-    public string Title => "Leak check after start";
-
-    public CheckHelp Help { get; } = new(
-        "Was the filled circuit searched for leaks once it was in service, with a method that sees a small leak? Is a second look at a repair still owed, and when is the next check due?",
-        "result none; sensitivity of the detector at most the pack's; after a repair: again within the pack's time, with the system run for the time asked; next due at most the interval after this one",
-        "Regulation (EU) 2024/573, articles 4(5) and 5, and Regulation (EC) 1516/2007, articles 6 and 10 (published); before March 2024 Regulation (EU) 517/2014 (a month after repair published, else from memory).",
-        "Mark the place, recover, repair, test with nitrogen and check again. Search with a detector made for the gas or with bubbles, never with a flame.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var second = context.Get<SecondCheck>();
@@ -52,7 +44,7 @@ internal sealed class AfterStartLeakCheck : ICheck
         var finding = context.Finding(this).Use("result", check.Result, detector?.Id).Use("method", check.Method, detector?.Id).Use("kind", check.Kind).Use("date", check.Date).Use("sensitivity", sensitivity, detector?.Id);
         TextValue day = new(check.Date.Text), how = new(check.Method?.Text ?? check.Kind?.Text ?? "");
         if (check.Result.Value == LeakResult.Leak)
-            return finding.Decide(false).Say(RefrigerantMessages.LeakCheckLeak(day)).Next(Help.WhenItFails).Build();
+            return finding.Decide(false).Say(RefrigerantMessages.LeakCheckLeak(day)).Next(this.WhenItFails()).Build();
         if (check is { Method: null, Kind: null })
             return finding.NotEvaluated(RefrigerantMessages.LeakCheckHowUnknown, RefrigerantMessages.LeakCheckHowUnknownNext, "leak check: {method: bubble solution}");
         var repaired = check.Result.Value == LeakResult.LeakRepaired;
@@ -147,14 +139,6 @@ internal sealed class AnnualLeakRateCheck : ICheck
 
     public string Phase => Phases.Refrigerant;
 
-    public string Title => "Leak rate";
-
-    public CheckHelp Help { get; } = new(
-        "How much of its charge does the circuit lose in a year, judged by what had to be added since the last time?",
-        $"{LeakRepair.RateFormula}; a span longer than a year counts as one",
-        "40 CFR 82.152, annualising method (from memory); triggers 10 % comfort cooling, 20 % commercial and 30 % industrial refrigeration: 40 CFR 82.157 and 84.106 (published).",
-        "Find and repair the leak within 30 days, verify the repair at once and again after the system has run, and keep the records.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var work = context.Job.Identity.Work.Value;
@@ -207,7 +191,7 @@ internal sealed class AnnualLeakRateCheck : ICheck
         return finding.Conclude(
             RefrigerantMessages.LeakRateBelow(said, new(UnitedStatesRule.Words(rule.Rule.Value))),
             RefrigerantMessages.LeakRateAbove(said, new(UnitedStatesRule.Words(rule.Rule.Value))),
-            Help.WhenItFails);
+            this.WhenItFails());
     }
 }
 

@@ -21,14 +21,6 @@ internal sealed class LedgerCheck : ICheck
 
     public string Phase => Phases.Refrigerant;
 
-    public string Title => "Refrigerant ledger";
-
-    public CheckHelp Help { get; } = new(
-        "Where did every pound come from and go to? Where a cylinder was weighed twice, once as cylinder and once in the work, do both say the same?",
-        "net = Σ charged − Σ taken off − Σ recovered; two weighings of one movement agree when E_n = |a − b| / √(U_a² + U_b²) ≤ the pack's bound, shared errors taken out",
-        "40 CFR 82 subpart F and Regulation (EU) 2024/573 ask for the masses; agreement of two results as in proficiency tests (ISO 13528, from memory).",
-        "Weigh again what can still be weighed, find the wrong number and correct it. What was not weighed stays unknown: say so in the notes.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var ledger = context.Get<RefrigerantLedger>();
@@ -76,7 +68,7 @@ internal sealed class LedgerCheck : ICheck
         yield return finding.Conclude(
             $"{said} Cylinders and scale agree.",
             $"{said} For {worst.Cylinder} they differ by {worst.Difference}, more than the weighing explains.",
-            Help.WhenItFails);
+            this.WhenItFails());
     }
 
     private static ListValue ByGas(Presentation present, RefrigerantLedger ledger, int sign)

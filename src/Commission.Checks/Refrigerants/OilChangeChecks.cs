@@ -14,10 +14,6 @@ internal sealed class OilChangeCheck : ICheck
 
     public string Phase => Phases.Refrigerant;
 
-    public string Title => "Oil change";
-
-    public CheckHelp Help => field ??= CheckHelp.Of(RefrigerantMessages.OilWhat, RefrigerantMessages.OilFormula, RefrigerantMessages.OilSource, RefrigerantMessages.OilNext);
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.OilChange is not { } change)
@@ -30,7 +26,7 @@ internal sealed class OilChangeCheck : ICheck
             var (oil, name) = (new TextValue(kind.Text), new NameValue(gas.Designation));
             // An HFC or HFO carries no mineral oil back to the compressor; the service blends that hold a hydrocarbon do, and their makers say how far.
             yield return isOfOldKind && ReturnsOnlySynthetic(gas)
-                ? finding.Decide(false).Say(RefrigerantMessages.OilWrong(oil, name)).Next(RefrigerantMessages.OilNext).Build()
+                ? finding.Decide(false).Say(RefrigerantMessages.OilWrong(oil, name)).Next(this.WhenItFails()).Build()
                 : finding.Decide(true).Say(RefrigerantMessages.OilGoes(oil, name)).Build();
         }
 
@@ -59,10 +55,6 @@ internal sealed class AdditivesCheck : ICheck
 
     public string Phase => Phases.Refrigerant;
 
-    public string Title => "Sealant and dye";
-
-    public CheckHelp Help => field ??= CheckHelp.Of(RefrigerantMessages.AdditivesWhat, RefrigerantMessages.AdditivesFormula, RefrigerantMessages.AdditivesSource, RefrigerantMessages.SealantNext);
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.AsFound is not { } found || (found.Sealant is null && found.Dye is null))
@@ -76,7 +68,7 @@ internal sealed class AdditivesCheck : ICheck
 
         yield return (found.Sealant?.Value == true, found.Dye?.Value == true) switch
         {
-            (true, _) => finding.LookAt(RefrigerantMessages.SealantNext).Information(RefrigerantMessages.SealantFound, RefrigerantMessages.AdditivesKind),
+            (true, _) => finding.LookAt(this.WhenItFails()).Information(RefrigerantMessages.SealantFound, RefrigerantMessages.AdditivesKind),
             (_, true) => finding.Information(RefrigerantMessages.DyeFound, RefrigerantMessages.AdditivesKind),
             _ => finding.Decide(true).Say(RefrigerantMessages.AdditivesNone).Build(),
         };

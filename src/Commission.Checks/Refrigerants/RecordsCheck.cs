@@ -23,14 +23,6 @@ internal sealed class RecordsCheck : ICheck
 
     public string Phase => Phases.Refrigerant;
 
-    public string Title => "Records the law asks for";
-
-    public CheckHelp Help { get; } = new(
-        "Which of the things a regulation wants kept are in this record, and which are not?",
-        "each item of the regulation is looked for in the job",
-        "Regulation (EU) 2024/573, article 7(1), points (a) to (g) (published); 40 CFR 82.157(l); EN 378-2 clause 6 and EN 378-4 (from memory).",
-        "Write what is missing; what the job file has no key for belongs into its notes or the operator's log-book.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         foreach (var name in context.Job.Limits?.Packs ?? [])
@@ -68,7 +60,7 @@ internal sealed class RecordsCheck : ICheck
         finding.Step("", "what is kept", entry.Statement ?? "", string.Join(", ", items.Where(i => i.IsWritten).Select(i => i.What)), $"{items.Count - missing.Count} of {items.Count} in this record", $"{entry.Source} ({entry.Mark})");
         return missing.Count == 0
             ? finding.Information($"Everything looked for is in this record: {string.Join(", ", items.Select(i => i.What))}.", "what a regulation wants kept")
-            : finding.Next(Help.WhenItFails).Information($"Not in this record: {string.Join(", ", missing)}.", "what a regulation wants kept");
+            : finding.Next(this.WhenItFails()).Information($"Not in this record: {string.Join(", ", missing)}.", "what a regulation wants kept");
     }
 
     // Point by point of article 7(1).
@@ -179,14 +171,6 @@ internal sealed class LabelCheck : ICheck
 
     public string Phase => Phases.Refrigerant;
 
-    public string Title => "Label on the unit";
-
-    public CheckHelp Help { get; } = new(
-        "Does the label on the unit say what the scale says: factory charge, charge added, total, and where the law asks for it the warming potential and the tonnes of carbon dioxide it equals? The next technician charges by it.",
-        "|label − weighed| ≤ U of their difference, which holds the scale, the hoses and the last digit on the label; t CO2e = total × GWP / 1000",
-        "Regulation (EU) 2024/573, article 12(3), with (EU) 2024/2174, article 1(5) (published); elsewhere the maker's instructions. Agreement within U: common practice, no source.",
-        "Correct the label: factory charge from the plate, added by the scale, total of both.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.Label is { } label)
@@ -205,7 +189,7 @@ internal sealed class LabelCheck : ICheck
         if (law is not null)
             finding.Show(context.State(law));
         if (wrong.Count > 0)
-            return finding.Decide(false).Say($"The label does not fit: {string.Join("; ", wrong)}.").Next(Help.WhenItFails).Build();
+            return finding.Decide(false).Say($"The label does not fit: {string.Join("; ", wrong)}.").Next(this.WhenItFails()).Build();
         if (compared is null)
             return finding.NotEvaluated(context.Get<CircuitCharge>() is { IsWeighed: false, WhyNot: { } why } ? $"there is nothing to compare the label with: {why}" : "no mass is written on the label", "Write factory charge, charge added and total on the label and here.");
         finding.Decide(true).Say($"The label fits: {compared}.");

@@ -23,14 +23,6 @@ internal sealed class RecoveryLevelCheck : ICheck
 
     public string Phase => Phases.Refrigerant;
 
-    public string Title => "Recovery before opening";
-
-    public CheckHelp Help { get; } = new(
-        "Was the refrigerant recovered to the level the law asks for before the circuit was opened or scrapped?",
-        "pressure reached ≤ level of the table for the refrigerant's pressure class at 104 °F and the full charge: very high pressure 0, high 0 (10 inHg vac from 200 lb), medium 10 (15 from 200 lb) inHg vac, low 25 mmHg absolute; machines built before 15 November 1993: 0, 0, 4, 4, 4 inHg vac; a circuit that leaks: at most 0 psig; small appliances: a share of the charge",
-        "40 CFR 82.156 table 1 (published); classes and leaking circuits: 40 CFR 82.152 and 82.156 (from memory).",
-        "Recover further before the circuit is opened. Warm the parts where liquid collects, recover liquid first, change a full cylinder, and wait: pressure that comes back is refrigerant boiling out of oil.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.Recovery is { } recovery)
@@ -72,13 +64,13 @@ internal sealed class RecoveryLevelCheck : ICheck
         return finding.Conclude(
             $"Recovered to {context.Present.Text(gauge.Value, DisplayKind.Pressure)}; {why} asks for no pressure above the atmosphere.",
             $"Recovered to {context.Present.Text(gauge.Value, DisplayKind.Pressure)} only; {why} asks for no pressure above the atmosphere.",
-            Help.WhenItFails);
+            this.WhenItFails());
     }
 
     private Finding Said(FindingBuilder finding, CorrectedReading reached, string asked) => finding.Conclude(
         $"Recovered to {reached.Uses[0].Text}; {asked} is asked for.",
         $"Recovered to {reached.Uses[0].Text} only; {asked} is asked for.",
-        Help.WhenItFails);
+        this.WhenItFails());
 
     private Finding? SmallAppliance(CheckContext context, FindingBuilder finding, Recovery recovery)
     {
@@ -95,7 +87,7 @@ internal sealed class RecoveryLevelCheck : ICheck
         return finding.Conclude(
             $"{context.Present.Text(ratio.Value, DisplayKind.Percentage)} of the charge of a small appliance was recovered.",
             $"Only {context.Present.Text(ratio.Value, DisplayKind.Percentage)} of the charge of a small appliance was recovered.",
-            Help.WhenItFails);
+            this.WhenItFails());
     }
 
     private static AppliancePressureClass? Class(CheckContext context, FindingBuilder finding)

@@ -21,14 +21,6 @@ internal sealed class UseCheck : ICheck
 
     public string Phase => Phases.Refrigerant;
 
-    public string Title => "Refrigerant allowed in service";
-
-    public CheckHelp Help { get; } = new(
-        "May this refrigerant go into equipment that is serviced? In Europe gases of high warming potential may not, unless they are reclaimed, or recycled by those who recovered them; and recovered gas goes back only when it was cleaned.",
-        "GWP below the reach of every ban in force on the day; else reclaimed with batch and facility, or recycled, before the day on which that ends, too",
-        "Regulation (EU) 2024/573, articles 8(6), 11(5), 12(7), 13(3), 13(4) and 13(5) (published).",
-        "Recover it, charge reclaimed gas with its label, or change the refrigerant.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         // The first charge of a new system is no maintenance or servicing, article 3 point 18.

@@ -19,14 +19,6 @@ internal sealed class CombustionCheck : ICheck
 
     public string Phase => Phases.Safety;
 
-    public string Title => "Combustion";
-
-    public CheckHelp Help { get; } = new(
-        "Does the burner make carbon monoxide, and does flue gas come out into the room?",
-        $"{AirFree.FromOxygen}, or {AirFree.FromCarbonDioxide} with {AirFree.Ultimates}; at most what maker or pack allows; no spillage",
-        "ANSI Z21.47 (from memory): 400 ppm in an air-free sample. Ultimate CO2 from memory.",
-        "Shut the burner off and air the house. Look for a blocked vent, a cracked heat exchanger, a starved or overfired burner, and do not light it again before it burns clean.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.GasHeat is not { } burner)
@@ -50,7 +42,7 @@ internal sealed class CombustionCheck : ICheck
             if (reading.Value.Value > state.UpperSi)
             {
                 finding.Judge(reading.Value, DisplayKind.Concentration, state);
-                return finding.Danger(SafetyMessages.CarbonMonoxideTooMuch(Shown(reading.Value)), Help.WhenItFails);
+                return finding.Danger(SafetyMessages.CarbonMonoxideTooMuch(Shown(reading.Value)), this.WhenItFails());
             }
 
             return finding.NotEvaluated(SafetyMessages.CarbonMonoxideDiluted(Shown(reading.Value)), SafetyMessages.CarbonMonoxideDilutedNext, "gas heat: {O2: …}");
@@ -58,7 +50,7 @@ internal sealed class CombustionCheck : ICheck
 
         finding.Step("CO_af", "carbon monoxide free of air", formula, substitution, context.Present.Text(free.Value, DisplayKind.Concentration), AirFree.Source)
             .Judge(free, DisplayKind.Concentration, state);
-        return finding.ConcludeOrDanger(SafetyMessages.CarbonMonoxideLittle(Shown(free)), SafetyMessages.CarbonMonoxideTooMuch(Shown(free)), Help.WhenItFails);
+        return finding.ConcludeOrDanger(SafetyMessages.CarbonMonoxideLittle(Shown(free)), SafetyMessages.CarbonMonoxideTooMuch(Shown(free)), this.WhenItFails());
 
         QuantityValue Shown(Uncertain y) => context.Present.Value(y.Value, DisplayKind.Concentration, 0);
     }
@@ -87,7 +79,7 @@ internal sealed class CombustionCheck : ICheck
         return spillage.Value switch
         {
             Spillage.None => finding.Decide(true).Say(SafetyMessages.SpillageNone).Build(),
-            Spillage.Some => finding.Danger(SafetyMessages.SpillageSome, Help.WhenItFails),
+            Spillage.Some => finding.Danger(SafetyMessages.SpillageSome, this.WhenItFails()),
             _ => finding.NotEvaluated(SafetyMessages.SpillageNotTested, SafetyMessages.SpillageNotTestedNext),
         };
     }

@@ -18,14 +18,6 @@ internal sealed class DevicesCheck : ICheck
 
     public string Phase => Phases.Safety;
 
-    public string Title => "Safety devices";
-
-    public CheckHelp Help { get; } = new(
-        "Did each safety device act when it was tried, and at a value that protects the circuit? Is a relief valve set at or below what it protects?",
-        "high-pressure switch: trips at most at the pack's share of the high side's design pressure, and within its tolerance of the setting; others: tried and works; relief valve: set at most at the design pressure (gauge pressures)",
-        "EN 378-2, safety switching devices and their test (from memory); relief devices: ASHRAE 15 (from memory); spread of a switch about its setting: common practice, no source.",
-        "Do not leave the system running without it. Replace or set the device by the maker's instructions and try it again, with a gauge on the circuit and a hand on the disconnect.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.Safety is not { } safety)
@@ -54,7 +46,7 @@ internal sealed class DevicesCheck : ICheck
         switch (device.Tested?.Value)
         {
             case TestResult.Failed:
-                return finding.Decide(false).Say($"The {name}{set} failed its test.").Next(Help.WhenItFails).Build();
+                return finding.Decide(false).Say($"The {name}{set} failed its test.").Next(this.WhenItFails()).Build();
             case TestResult.NotFitted:
                 return finding.Information($"No {name} is fitted.", "there is nothing to try");
             default:
@@ -71,7 +63,7 @@ internal sealed class DevicesCheck : ICheck
             return finding.ConcludeOrDanger(
                 $"The {name}{set} tripped at {device.TrippedAt!.Text}, at or below the design pressure of the high side.",
                 $"the {name}{set} tripped at {device.TrippedAt!.Text} only, above what the high side may bear.",
-                Help.WhenItFails);
+                this.WhenItFails());
         }
 
         if (device.TrippedAt is { } at)
@@ -184,14 +176,6 @@ internal sealed class LeakSensorCheck : ICheck
 
     public string Phase => Phases.Safety;
 
-    public string Title => "Leak sensor";
-
-    public CheckHelp Help { get; } = new(
-        "Is the unit's leak sensor connected, and does it act: blower on, compressor off?",
-        "connected, the maker's test run, blower came on, compressor stopped",
-        "IEC/UL 60335-2-40, leak detection as a measure (from memory); the test is the maker's.",
-        "Do not leave the unit running. Check plug, place and board setting of the sensor, run the maker's test again; a sensor past its life is replaced.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var safety = context.Job.Safety;
@@ -228,7 +212,7 @@ internal sealed class LeakSensorCheck : ICheck
         if (sensor.TestRun?.Value == false && fails.Count == 1)
             return finding.NotEvaluated(SafetyMessages.SensorTestNotRun, SafetyMessages.RoomSensorNotWrittenNext);
         if (fails.Count > 0)
-            return finding.Decide(false).Say($"The leak sensor: not {string.Join(", not ", fails)}.{time}").Next(Help.WhenItFails).Build();
+            return finding.Decide(false).Say($"The leak sensor: not {string.Join(", not ", fails)}.{time}").Next(this.WhenItFails()).Build();
         if (sensor.TestRun is null)
             return finding.NotEvaluated(SafetyMessages.SensorTestNotWritten, SafetyMessages.RoomSensorNotWrittenNext, "safety: {leak sensor: {test run: yes}}");
         finding.Decide(true).Say($"The leak sensor: {string.Join(", ", works)}.{time}");

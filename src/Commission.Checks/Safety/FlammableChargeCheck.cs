@@ -23,14 +23,6 @@ internal sealed class FlammableChargeCheck : ICheck
 
     public string Phase => Phases.Safety;
 
-    public string Title => "Room for a flammable charge";
-
-    public CheckHelp Help { get; } = new(
-        "Is the room, or are the rooms a duct serves together, large enough for the charge should all of it leak? The height refrigerant would come out at counts, not the ceiling's.",
-        $"m1 = 6 m³·LFL (4 m³·LFL for A2 and A3): no room limit; above it {FlammableCharge.RoomFormula}, at most m2 = 52 m³·LFL (26) without measures and m3 = 260 m³·LFL (130) at all; with a fan that a leak sensor starts, or one that always runs, {ConcentrationCharge.DispersalFormula}, V up to 2.2 m over the floor; never more than V·LFL; areas that ducts serve count together only with a fan that a leak sensor starts; h0 = 0.6 m floor, 1.0 m window, 1.8 m wall, 2.2 m ceiling. A refrigerating appliance with its whole circuit: at most {ApplianceCharge.LargestFormula} (1.2 kg of A2 or A2L), up to 150 g anywhere, else {ApplianceCharge.RoomFormula}",
-        "IEC/UL 60335-2-40:2018, annex GG; with circulation ASHRAE 15.2; appliances IEC 60335-2-89:2019 (all from memory). The maker's smallest room comes first.",
-        "Do not run the unit until it is put right: a larger room or one open to the next by ducts, a unit mounted higher, the maker's leak sensor with fan or shut-off valves, or a smaller charge.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var gas = context.Get<FlammableRefrigerant>();
@@ -95,7 +87,7 @@ internal sealed class FlammableChargeCheck : ICheck
         Against(finding, charge, most, limit with { Kind = LimitKind.AtMost, Text = $"at most {text} (all the air at the lower flammability limit)", LowerSi = null, UpperSi = most.Value });
         return finding.Danger(
             SafetyMessages.RoomAllBurns(present.InMessage(charge.Value, DisplayKind.Mass), new TextValue(room.Name), present.InMessage(most.Value, DisplayKind.Mass), present.InMessage(Math.Min(height.Most.Si, room.Ceiling ?? height.Most.Si), DisplayKind.Length)),
-            Help.WhenItFails);
+            this.WhenItFails());
     }
 
     // Shut-off valves hold a part of the charge back; without them all of it can come out.
@@ -123,7 +115,7 @@ internal sealed class FlammableChargeCheck : ICheck
         return finding.ConcludeOrDanger(
             $"{Capital(smallest.Name)} has {smallest.AreaText}; the maker asks for {least.Text}.",
             $"{smallest.Name} has {smallest.AreaText}, too near to or below the {least.Text} the maker asks for.",
-            Help.WhenItFails);
+            this.WhenItFails());
     }
 
     // What can come out of the circuit, and its lower flammability limit, kg/m³.
@@ -148,7 +140,7 @@ internal sealed class FlammableChargeCheck : ICheck
         {
             Named(finding, present, "m3", "largest charge at all", gas.IsA2L ? 260 : 130, lfl, m3);
             finding.Judge(charge, DisplayKind.Mass, Most(context, limit, m3, "m3, the most the standard allows in rooms"));
-            return finding.Danger($"the charge of {mass} is more than the standard allows in any occupied room.", Help.WhenItFails);
+            return finding.Danger($"the charge of {mass} is more than the standard allows in any occupied room.", this.WhenItFails());
         }
 
         if (rooms.IsEmpty)
@@ -186,7 +178,7 @@ internal sealed class FlammableChargeCheck : ICheck
         return finding.ConcludeOrDanger(
             $"{needs}.",
             $"{needs}, and the charge without further measures may be {present.Text(Math.Min(largest.Value, m2), DisplayKind.Mass)}.",
-            Help.WhenItFails);
+            this.WhenItFails());
     }
 
     // What a stated measure allows beyond the plain room; null when it changes nothing.
@@ -235,7 +227,7 @@ internal sealed class FlammableChargeCheck : ICheck
         if (Circulation.Of(context).IsNotDescribed)
             finding.Reserve(SafetyMessages.RoomSensorNotWritten).Next(SafetyMessages.RoomSensorNotWrittenNext, "safety: {leak sensor: {fitted: yes, test run: yes, fan on: yes, compressor off: yes}}");
         var said = $"{present.Text(charge.Value, DisplayKind.Mass)} can leak; {governing.Name} disperses {present.Text(most.Value, DisplayKind.Mass)}";
-        return finding.ConcludeOrDanger($"{said}.", $"{said}.", Help.WhenItFails);
+        return finding.ConcludeOrDanger($"{said}.", $"{said}.", this.WhenItFails());
     }
 
     private static Uncertain Largest(RoomCase room, double lfl) =>

@@ -16,14 +16,6 @@ internal sealed class FlammableStepsCheck : ICheck
 
     public string Phase => Phases.Safety;
 
-    public string Title => "Steps for flammable refrigerant";
-
-    public CheckHelp Help { get; } = new(
-        "Was the place made safe for work on a refrigerant that burns: air checked with a detector for this gas, nothing that can light it, fresh air, an extinguisher, machines that may be used near it?",
-        "each step written and taken, and neither signs nor bonding said to have been left out; detector alarm at most the pack's share of the lower flammability limit; ignition sources removed at least as far as the pack asks",
-        "IEC/UL 60335-2-40, annex DD (from memory); 3 m around the open circuit: common practice, no source. Local code and licensed practice govern.",
-        "Stop. Keep people and flames away, ventilate, and do not go on before every step is taken. A step that was taken and not written is written now.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var gas = context.Get<FlammableRefrigerant>();
@@ -91,7 +83,7 @@ internal sealed class FlammableStepsCheck : ICheck
         }
 
         if (refused.Count > 0)
-            return finding.Danger($"not taken or not enough for a refrigerant that burns: {string.Join(", ", refused)}.", Help.WhenItFails);
+            return finding.Danger($"not taken or not enough for a refrigerant that burns: {string.Join(", ", refused)}.", this.WhenItFails());
         if (unwritten.Count > 0)
             return finding.NotEvaluated($"not written: {string.Join(", ", unwritten)}", SafetyMessages.FlammableStepsOpenNext, "safety: {flammable: {ignition sources removed: yes, ventilated: yes}}");
         return finding.Decide(true).Say($"Taken: {string.Join(", ", taken)}.").Build();
@@ -152,14 +144,6 @@ internal sealed class OpeningSequenceCheck : ICheck
 
     public string Phase => Phases.Safety;
 
-    public string Title => "Opening a flammable circuit";
-
-    public CheckHelp Help { get; } = new(
-        "Was the refrigerant that burns taken out, purged away and pulled off before the circuit was opened or brazed?",
-        "recovered → purged with oxygen-free nitrogen → evacuated → purged again → opened; purge vented outdoors",
-        "IEC/UL 60335-2-40, annex DD (from memory).",
-        "Close the circuit again, ventilate, and begin at the step that was left out. Never cut or braze into a circuit that may still hold refrigerant or oil vapor.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (!context.Get<FlammableRefrigerant>().Burns)
@@ -188,9 +172,9 @@ internal sealed class OpeningSequenceCheck : ICheck
         var places = done.Select(s => Array.IndexOf(Order, s)).ToList();
         var isRightOrder = places.SequenceEqual(places.Order());
         if (missing.Count > 0)
-            yield return finding.Danger($"of the steps before a flammable circuit is opened, these are not in the list: {string.Join(", ", missing.Select(Words))}.", Help.WhenItFails);
+            yield return finding.Danger($"of the steps before a flammable circuit is opened, these are not in the list: {string.Join(", ", missing.Select(Words))}.", this.WhenItFails());
         else if (!isRightOrder)
-            yield return finding.Danger($"the steps before a flammable circuit is opened stand in another order: {written}.", Help.WhenItFails);
+            yield return finding.Danger($"the steps before a flammable circuit is opened stand in another order: {written}.", this.WhenItFails());
         else
             yield return finding.Decide(true).Say($"In order: {written}.").Build();
     }

@@ -209,14 +209,6 @@ internal sealed class ConcentrationLimitCheck : ICheck
 
     public string Phase => Phases.Safety;
 
-    public string Title => "Concentration in the room";
-
-    public CheckHelp Help { get; } = new(
-        "If the whole charge leaked into the smallest occupied room, how much would be in its air, and what does the standard allow?",
-        $"concentration = charge / volume; {ConcentrationCharge.ConcentrationFormula}, F_occ = 0.5 where people cannot leave by themselves",
-        "ASHRAE 15 section 7 with ASHRAE 34, both from memory. The limits are from memory: above one the outcome is conditional until the standard has been looked up; where none is known the number is information.",
-        "Look the refrigerant's concentration limit up in the standard. Above it: ventilation, detection, a larger space or a machinery room, as the local code asks.");
-
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var circuit = context.Get<CircuitRefrigerant>();
@@ -257,7 +249,7 @@ internal sealed class ConcentrationLimitCheck : ICheck
         finding.Step("RCL", "concentration limit", "RCL × F_occ", string.Create(CultureInfo.InvariantCulture, $"{Grams(limit.Value)} × {ConcentrationCharge.OccupancyFactor(smallest.IsInstitutional):0.0}"), Grams(allowed), $"{limit.Source} ({limit.Mark})");
         finding.Decide(true).Remark("The limit is from memory: the standard decides.");
         yield return concentration.Value > allowed
-            ? finding.Reserve($"{Grams(concentration.Value)} are more than the limit remembered here, {Grams(allowed)}").Say($"{said}, more than the {Grams(allowed)} of the standard.").Next(Help.WhenItFails).Build()
+            ? finding.Reserve($"{Grams(concentration.Value)} are more than the limit remembered here, {Grams(allowed)}").Say($"{said}, more than the {Grams(allowed)} of the standard.").Next(this.WhenItFails()).Build()
             : finding.Say($"{said}, less than the {Grams(allowed)} of the standard.").Build();
     }
 

@@ -23,15 +23,17 @@ public static class ExplanationSheets
         ArgumentNullException.ThrowIfNull(check);
         ArgumentNullException.ThrowIfNull(units);
         return new Sheet(
-            $"{check.Id}: {check.Title}",
+            $"{check.Id}: {Text(check.Title())}",
             [
-                SheetPart.Lines("What it asks", check.Help.What),
-                SheetPart.Lines("Formula", check.Help.Formula),
-                SheetPart.Lines("Source", check.Help.Source),
-                SheetPart.Lines("When it fails", check.Help.WhenItFails),
+                SheetPart.Lines("What it asks", Text(check.HelpWhat())),
+                SheetPart.Lines("Formula", Text(check.HelpFormula())),
+                SheetPart.Lines("Source", Text(check.HelpSource())),
+                SheetPart.Lines("When it fails", Text(check.WhenItFails())),
                 Packs(check, units),
             ]);
     }
+
+    private static string Text(Message message) => RecordWords.Text(message, Language.English);
 
     /// <summary>The page with a job: every finding of the check.</summary>
     /// <param name="check">The check.</param>

@@ -3,6 +3,8 @@ using Commission.Checks.Kernel;
 using Commission.Checks.Recording;
 using Commission.Checks.Sheets;
 using Commission.Cli.Running;
+using Commission.Messages;
+using Commission.Records;
 using Commission.Source;
 
 namespace Commission.Cli.Commands;
@@ -28,7 +30,7 @@ internal static class ExplainCommand
             if (parsed.GetValue(id) is not { } asked)
             {
                 foreach (var each in CheckCatalogue.All)
-                    streams.Output.WriteLine($"{each.Id,-38} {each.Title}");
+                    streams.Output.WriteLine($"{each.Id,-38} {RecordWords.Text(each.Title(), Language.English)}");
                 return ExitCode.Accepted;
             }
 

@@ -7,8 +7,6 @@ namespace Commission.Checks.Tests.Charge;
 
 public sealed class ChargeCatalogueTests
 {
-    public static TheoryData<string> Ids => [.. CheckCatalogue.All.Where(c => c.Phase == Phases.Charge).Select(c => c.Id)];
-
     [Fact]
     public void The_checks_of_a_charge() => Assert.Equal(
         [
@@ -18,14 +16,6 @@ public sealed class ChargeCatalogueTests
             "charge.running-condition", "charge.saturation", "charge.stabilised", "charge.subcooling", "charge.superheat", "charge.superheat-floor", "charge.total",
         ],
         CheckCatalogue.All.Where(c => c.Phase == Phases.Charge).Select(c => c.Id).Order(StringComparer.Ordinal));
-
-    [Theory]
-    [MemberData(nameof(Ids))]
-    public void Every_check_has_a_page_of_help(string id)
-    {
-        var help = CheckCatalogue.Find(id)!.Help;
-        Assert.All(new[] { help.What, help.Formula, help.Source, help.WhenItFails }, part => Assert.True(part.Length > 20, part));
-    }
 
     [Fact]
     public void Every_charge_check_a_pack_requires_exists()

@@ -108,11 +108,6 @@ public sealed class FunctionalChecksTests
         Assert.Equal(["ok|cooling call, fan call", "not tested|float switch"], table.Rows.Select(r => string.Join('|', r)));
     }
 
-    [Fact]
-    public void Every_check_of_these_phases_explains_itself() => Assert.All(
-        CheckCatalogue.All.Where(c => c.Phase is Phases.Functional or Phases.Safety or Phases.Refrigerant or Phases.Evidence),
-        c => Assert.All([c.Help.What, c.Help.Formula, c.Help.Source, c.Help.WhenItFails], text => Assert.True(text.Length > 20, $"{c.Id}: {text}")));
-
     private static Records.Findings.Finding Tried(string check, string item, string result) => JobLines.Finding(JobLines.Of($"functional: {{{item}: {result}}}"), check);
 
     private static Records.Findings.Finding Defrost(string written) => JobLines.Finding(JobLines.Of($"functional: {{{written}}}", system: "heat pump"), "functional.defrost");

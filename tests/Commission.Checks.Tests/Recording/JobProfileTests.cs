@@ -1,6 +1,7 @@
 using Commission.Checks.Kernel;
 using Commission.Checks.Recording;
 using Commission.Measurement.Decisions;
+using Commission.Messages;
 using Commission.Records;
 using Commission.Records.Findings;
 using Xunit;
@@ -95,7 +96,7 @@ public sealed class JobProfileTests
         Assert.Equal($"{required} of {required} required checks were judged. Photos are missing.", Cover(without, All(without)).Statement);
     }
 
-    private static string Title(string check) => CheckCatalogue.Find(check)!.Title;
+    private static string Title(string check) => RecordWords.Text(CheckCatalogue.Find(check)!.Title(), Language.English);
 
     private static JobProfile Proof(string photos) => ProofContext(photos).Get<JobProfile>();
 

@@ -93,3 +93,41 @@ psychrometric-caption =
         [seen] {" "}Bars are U of the humidity ratio.
        *[hidden] {""}
     }
+
+## The checks: their titles, and what to do when one fails
+
+check-psychrometrics = State of the air
+check-psychrometrics-fails = Nothing fails here. A wet bulb above the dry bulb, or air drier than air can be, means a dry wick or swapped readings.
+
+check-temperature-split = Temperature split
+check-temperature-split-fails = Above the target: clean filter and coil, open registers and dampers, raise the blower, read again after 15 min. Below it: measure again; if it stays, look at charge and compressor.
+
+check-heat-rise = Temperature rise in heating
+check-heat-rise-fails = Above the range: clean filter and coil, open registers and dampers, raise the blower. Below it: lower the blower or look for a heater that does not heat.
+
+check-static = External static pressure
+check-static-fails = Change a dirty filter, open dampers and registers, look for crushed flex duct and closed coils; enlarge the return before the blower is turned up.
+
+check-filter-drop = Filter drop
+check-filter-drop-fails = Change the filter; if a clean one takes too much, fit a larger or a deeper one.
+
+check-coil-drop = Coil drop
+check-coil-drop-fails = Clean the coil on the side where the air enters; look for a coil that is too small for this airflow, or one that is iced.
+
+check-airflow = Airflow
+check-airflow-fails = Change the filter, clean the coil, open dampers and registers, read the static pressure, then set the blower. Judge the charge only afterwards.
+
+check-fan-power = Blower power for its airflow
+check-fan-power-fails = Lower the resistance before the blower is changed: filter, coil, return duct, registers.
+
+check-capacity = Capacity on the air side
+check-capacity-fails = Nothing fails here: the rated capacity holds at rated temperatures. A capacity far below it, beyond U, asks for airflow, charge and compressor.
+
+check-energy-balance = Capacity of air and refrigerant side
+check-energy-balance-fails = Nothing fails here. Where the two do not agree, look for the weakest reading: airflow, wet bulbs, the discharge clamp.
+
+check-outside-air = Outside air
+check-outside-air-fails = Set the minimum position with the blower at its usual speed, and read the outside air again; a damper wide open costs capacity and lets frost and heat in.
+
+check-gas-heat = Gas heat
+check-gas-heat-fails = Start at the inlet pressure with every gas appliance burning, then the manifold, then the airflow, then the flame.

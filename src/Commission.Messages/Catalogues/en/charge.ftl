@@ -140,3 +140,80 @@ cycle =
 prerequisites-nothing = nothing of the air side is written
 prerequisites-temperatures-only = of the air side only temperatures are written, which show no airflow here: filter, coil, panels and blower are not written
 prerequisites-next = Write filter, coil, panels and blower, and measure the airflow or the temperature split.
+
+## The checks: their titles, and what to do when one fails
+
+check-prerequisites = Filter, coil and airflow
+check-prerequisites-fails = Low airflow looks like a wrong charge on both gauges. Clean or replace the filter, open registers and dampers, set the blower, then let the system settle and read again. What was not written down makes a pass of the charge conditional.
+
+check-match = Matched equipment
+check-match-fails = Fit the orifice the plate asks for, or find the target for this combination. Until then superheat and subcooling say nothing of the charge.
+
+check-running-condition = Running condition
+check-running-condition-fails = Set the maker's charging mode or high stage, wait until the system has settled, read again. A system that cannot be held there is charged by weight or by its maker's chart.
+
+check-stabilised = Stabilised
+check-stabilised-fails = Let the system run on without touching the charge and read again. Earlier readings are drawn in the figure and not judged.
+
+check-method-validity = Conditions for the method
+check-method-validity-fails = In the cold weigh the charge in and come back when it is warm; superheat of a fixed orifice is never judged below 55 °F. With a cold or dry room warm it first.
+
+check-saturation = Saturation temperatures
+check-saturation-fails = Nothing fails here. Where there is no saturation temperature (above the critical point) the reading cannot be judged by superheat or subcooling.
+
+check-by-weight = Charge by weight
+check-by-weight-fails = Add or recover the difference by weight. A negative adjustment means that refrigerant has to be recovered. When nobody knows what the unit held, recover everything, evacuate and weigh the whole charge in.
+
+check-total = Total charge
+check-total-fails = Write how the unit arrived and the factory charge from its nameplate. When nobody knows what it held, recover everything and weigh the whole charge in.
+
+check-phase = Liquid or vapor from the cylinder
+check-phase-fails = Refrigerant drawn as vapor from a zeotrope: recover the charge and weigh in fresh liquid; do not use the rest of that cylinder. Break the vacuum with refrigerant on the liquid side before the start.
+
+check-superheat = Superheat
+check-superheat-fails = Do not add or remove refrigerant on this number alone: look at the diagnosis, at the airflow and at steady running first. Where the table has a dash there is no valid test: warm the room, come back, or weigh the charge in.
+
+check-superheat-floor = Least superheat
+check-superheat-floor-fails = Below the floor the compressor is in danger: stop it. Look at the diagnosis, the airflow, the filter and the valve's bulb before any refrigerant is removed.
+
+check-metering-superheat = Superheat held by the valve
+check-metering-superheat-fails = Too high: starved valve, restricted drier, low charge or lost bulb charge. Too low: bulb loose or uninsulated, valve stuck open, low airflow. See the diagnosis before touching the charge.
+
+check-subcooling = Subcooling
+check-subcooling-fails = Do not add or remove refrigerant on this number alone: look at the diagnosis, and rule out non-condensables, a dirty condenser and a restricted drier first. A system with a receiver is not charged by subcooling.
+
+check-diagnosis = Diagnosis
+check-diagnosis-fails = Do what the next step says, and take the reading that tells the causes apart before anything is changed.
+
+check-maker-chart = Maker's pressures and charts
+check-maker-chart-fails = Check the conditions the chart is entered with and the running condition, then follow the maker's instructions.
+
+check-approach = Approach
+check-approach-fails = A high approach means too little refrigerant or a dirty condenser, a low one too much refrigerant: look at the diagnosis first.
+
+check-condensing-over-ambient = Condenser split
+check-condensing-over-ambient-fails = High: clean the condenser, check fan and recirculation, then make the standing test for non-condensables. Low: low charge, low load or cold weather.
+
+check-evaporator-difference = Evaporator split
+check-evaporator-difference-fails = High: low airflow, dirty filter or coil, frost, low charge or a starved valve. Low: high airflow, overfeeding or a compressor that does not pump.
+
+check-drier-drop = Drop across the drier
+check-drier-drop-fails = Replace the drier. Find out what filled it: an acid or moisture test of the oil tells more than a second drier does.
+
+check-non-condensables = Non-condensables
+check-non-condensables-fails = The circuit is suspect, no more: confirm with a refrigerant identifier or by recovering and weighing in fresh refrigerant after an evacuation.
+
+check-receiver = Receiver and two superheats
+check-receiver-fails = Bubbles at full load mean low charge or a restriction before the glass: check the drier first. A blend with glide may show some bubbles although its charge is right. Flooded head-pressure control needs its winter charge on top.
+
+check-heating-mode = Heating readings
+check-heating-mode-fails = Without a heating chart weigh the charge in and come back for a cooling check in warm weather; write the return visit.
+
+check-return-visit = Return visit
+check-return-visit-fails = Write return visit with what is to be done, and when or at which outdoor temperature. Until then the record is accepted with that condition at best.
+
+check-cycle = Cycle through the measured states
+check-cycle-fails = Nothing fails here. A discharge line cooler than the ideal one means liquid in the suction or a clamp that does not touch.
+
+check-as-found = As found
+check-as-found-fails = Read both sides before refrigerant is touched, and write the readings under as found.

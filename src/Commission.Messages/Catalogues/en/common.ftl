@@ -39,3 +39,11 @@ figure-missed = { $what }: { $found }, and { $asked } is asked for.
 
 section-not-written = the section is not written
 section-not-written-next = Say what was inside: which lines and units, up to which valves.
+
+## Names of readings, and limits
+
+reading-system = system
+reading-design-high = design pressure, high side
+
+# $most (text) - the limit as printed
+limit-at-most = at most { $most }

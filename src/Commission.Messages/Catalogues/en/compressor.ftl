@@ -84,3 +84,26 @@ heater-since-not-written = it is not written since when the heater was on
 heater-since-not-written-next = Find out when the crankcase heater was switched on.
 start-not-written = the start of the compressor has no time
 start-not-written-next = Find out when the compressor was started.
+
+## The checks: their titles, and what to do when one fails
+
+check-ratio = Compression ratio
+check-ratio-fails = { ratio-next }
+
+check-discharge-temperature = Discharge temperature
+check-discharge-temperature-fails = Look for high ratio, high suction superheat, low charge, dirty condenser or air in the circuit. Burns: the line may be above 200 °F.
+
+check-discharge-superheat = Discharge superheat
+check-discharge-superheat-fails = Check superheat at the compressor, the valve's bulb, the accumulator and the charge; listen for slugging. Do not run it with liquid coming back.
+
+check-suction-superheat = Superheat at the compressor
+check-suction-superheat-fails = Do not run it with liquid coming back. Check the valve and its bulb, the airflow, the charge and the insulation of the suction line.
+
+check-sump-superheat = Sump superheat
+check-sump-superheat-fails = Check the crankcase heater, liquid coming back and the charge; let it run warm and read again.
+
+check-crankcase-heater = Crankcase heater before start
+check-crankcase-heater-fails = It cannot be made up for afterwards: watch oil level, noise and current, read the sump superheat, and leave the heater on while the unit stands.
+
+check-current = Compressor current
+check-current-fails = { current-next }

@@ -193,7 +193,3 @@ weighed-rule = Bayes' rule
 
 ## Help
 
-help-what = What do all readings of the running circuit say together? High superheat alone does not mean a low charge: adding refrigerant to a restricted system overfills it.
-help-formula = P(cause | readings) in proportion to how often the cause is met × Π P(reading | cause), over sizes of the fault; each reading as the number of clear steps from what it should be, with the scatter of sound systems and U
-help-source = Directions of the readings: Rossi and Braun (1997), Breuker and Braun (1998), NISTIR 7350 (2006), from memory; sizes and scatter: common practice, no source. The table is src/Commission.Checks/Inference/causes.yaml.
-help-next = Do what the next step says, and take the reading that tells the causes apart before anything is changed.

@@ -35,10 +35,6 @@ voltage-unbalance-derated = Above { $good } a motor is derated: it may give { $s
 
 ## Heaters of a cold room
 
-heater-what = Do the defrost and door heaters draw what their plate says?
-heater-formula = share of the rated current within the limit; no current at all is a dead heater
-heater-source = Voltage ± 10 % and the element's own tolerance, IEC 60335-1 clause 10 (from memory).
-heater-next = Disconnect and prove dead; measure the elements one by one. A dead one ices the coil or the door up, one that draws too much is wired to the wrong voltage.
 
 # $which (text) - which heater
 heater-dead = The { $which } draws nothing.
@@ -76,3 +72,53 @@ rotation-not-read = the phase rotation is not written
 rotation-not-read-next = Read the phase rotation with a meter.
 fan-no-plate = the nameplate's FLA is not written
 fan-no-plate-next = Read the fan's full load current on the plate.
+
+## The checks: their titles, and what to do when one fails
+
+check-supply-voltage = Supply voltage
+check-supply-voltage-fails = Measure again at the disconnect with the compressor running. Low under load: look for a loose lug or an undersized wire. Low or high throughout: the utility or the transformer tap. This is work for a licensed electrician.
+
+check-voltage-unbalance = Voltage unbalance
+check-voltage-unbalance-fails = { voltage-unbalance-next }
+
+check-current-unbalance = Current unbalance
+check-current-unbalance-fails = { current-unbalance-next }
+
+check-overcurrent = Overcurrent device against MOP
+check-overcurrent-fails = Have a licensed electrician fit the size on the nameplate before the unit runs.
+
+check-conductor = Conductor against MCA
+check-conductor-fails = Have a licensed electrician fit a larger conductor, or confirm the ampacity for its insulation, grouping and ambient temperature.
+
+check-ground = Ground and disconnect
+check-ground-fails = Do not run the unit. Have a licensed electrician make the ground good or fit a disconnect.
+
+check-proved-dead = Proved dead
+check-proved-dead-fails = Lock out, prove dead, and only then open covers or touch terminals. Let capacitors discharge.
+
+check-phase-rotation = Phase rotation
+check-phase-rotation-fails = Stop at once, lock out, swap two phases at the supply, and try again.
+
+check-unit-current = Current of the whole unit
+check-unit-current-fails = Check voltage, condenser airflow and charge. If it stays above MCA, stop the unit.
+
+check-fan-current = Fan current against FLA
+check-fan-current-fails = Check the blade, the bearings, the run capacitor and the voltage; a blower without resistance in front of it overloads.
+
+check-heater = Defrost and door heaters
+check-heater-fails = Disconnect and prove dead; measure the elements one by one. A dead one ices the coil or the door up, one that draws too much is wired to the wrong voltage.
+
+check-run-capacitor = Run capacitor
+check-run-capacitor-fails = Discharge it, then replace it with one of the same capacitance and at least the same voltage.
+
+check-voltage-drop-at-start = Voltage drop at start
+check-voltage-drop-at-start-fails = Look for a loose lug, a long or thin supply, a weak transformer; fit the maker's start kit only when the maker allows one.
+
+check-insulation = Insulation resistance
+check-insulation-fails = Below the minimum: do not start it. Between minimum and good: run the crankcase heater to drive refrigerant out of the oil, test again warm.
+
+check-control-voltage = Control voltage
+check-control-voltage-fails = Low: overloaded or wrong transformer tap, or a long thin cable. High: wrong primary tap.
+
+check-terminal-torque = Terminal torque
+check-terminal-torque-fails = Lock out, prove dead, and tighten to the figure on the label.

@@ -590,3 +590,47 @@ humidity-next = Warm the coldest part, break with dry nitrogen, pull down again 
 # $time (duration) - in which time
 humidity-rising = it still rose by { $rise } in the last { $time }, so this is no equilibrium, and water that still boils off is not excluded
 humidity-rising-next = Hold until the gauge stands, then read again.
+
+## The checks: their titles, and what to do when one fails
+
+check-rig = Vacuum rig
+check-rig-fails = Change the pump oil while warm, replace hose gaskets, grease or replace valve seats, and blank the rig off again before blaming the system.
+
+check-series = Course of the evacuation
+check-series-fails = Write the four things an inspector looks for first: the gauge's serial number, the clock time of the start, when the valve was closed, and the last reading.
+
+check-section = Section under vacuum
+check-section-fails = Drive the expansion valve open, hold solenoids open with a magnet, open the service valves of the part, and pull down again from both sides; or name the section and do the rest as its own.
+
+check-conditions = Temperature during evacuation
+check-conditions-fails = { cold-next }
+
+check-breaks = Nitrogen breaks
+check-breaks-fails = Warm iced parts; then break the vacuum 2 times with dry nitrogen through a regulator: fill to just above atmosphere, leave it in for at least 5 min, sweep it out at the far port, change the pump's oil, pull down again. Never break with refrigerant.
+
+check-level = Vacuum at isolation
+check-level-fails = Pump on. If the level stalls, look at the hoses, the valve cores, the pump oil and the rig first; then for water, warmed by heat and swept out by nitrogen breaks; then for a leak, under nitrogen pressure.
+
+check-dwell = Pump kept on at the level
+check-dwell-fails = Open the valve, let the pump run on for what is missing, and hold again.
+
+check-hold = Vacuum hold
+check-hold-fails = { hold-failed-next }
+
+check-rise = Rise in the hold
+check-rise-fails = As with the isolated hold: the rig first, then heat and a nitrogen break for a rise that slows down, the leak search under nitrogen pressure for a steady one.
+
+check-cause = What the hold shows
+check-cause-fails = Do the test that the finding names: the rig alone; the service valves closed; heat and a nitrogen break; a longer hold. Find a leak under nitrogen pressure, never by vacuum.
+
+check-humidity = Water at equilibrium
+check-humidity-fails = Where the band reaches 1, or a part may be colder than the temperature named, warm the circuit, break with dry nitrogen, pull down and hold again.
+
+check-leak-rate = Inflow in the hold
+check-leak-rate-fails = Do not hunt grams a year by vacuum: search every joint under nitrogen pressure with a method that sees what is asked.
+
+check-pump-down = Pace of the pull
+check-pump-down-fails = Take the valve cores out with a core tool; use one short hose of 3/8 in or more on each port; change the pump oil; look for water and for closed valves.
+
+check-tightness-not-proved = Vacuum and tightness
+check-tightness-not-proved-fails = Fill with dry nitrogen in steps to the test pressure, hold it with the temperature read at both ends, and search every joint while it is under pressure.

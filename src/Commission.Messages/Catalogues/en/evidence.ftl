@@ -137,3 +137,35 @@ named = Named: { $names }. Names in a file are no signatures; the record has a l
 # $names (list) - names with their dates
 named-too-early = Dated before the day of the work, { $day }: { $names }.
 named-too-early-next = Correct the date, or sign after the work.
+
+## The checks: their titles, and what to do when one fails
+
+check-chronology = Order of the work
+check-chronology-fails = Correct the times that are wrong. Where the order was indeed another, say why in the notes; an insulation test or a start under vacuum may have damaged the compressor: test its insulation again.
+
+check-coverage = Coverage
+check-coverage-fails = Read the list of what is missing and write it, or come back and do it.
+
+check-instruments-identified = Instruments identified
+check-instruments-identified-fails = { no-instrument-help }
+
+check-repeated = Repeated readings
+check-repeated-fails = { rows-repeated-next }
+
+check-resolution = Resolution
+check-resolution-fails = Write what the display shows. Where a pressure stood still, look at the gauge, the valve before it and where the temperature was taken.
+
+check-terminal-digits = Last digits
+check-terminal-digits-fails = Compare with the photos and the logs of the instruments. Rounding is a habit and no offence: write what the display shows.
+
+check-physics = Physics of the readings
+check-physics-fails = Look at the readings named: a swapped hose or clamp, the wrong refrigerant, a wrong zero, a slip of the pen. Read again.
+
+check-agreement = Two ways to one number
+check-agreement-fails = Find which of the two is wrong: a scale moved between readings, a dry wick, a mass left out. Correct it and say so in the notes.
+
+check-photos = Photos
+check-photos-fails = Take the photo that is missing, one for each thing to be shown. What a picture shows, people look at.
+
+check-signature = Named to sign
+check-signature-fails = Add signatures: name, role, date, licence number and what is declared: performed, or witnessed.

@@ -1,16 +1,8 @@
 ### Pipework: lines, branches, supports.
 
-branch-joints-what = Do the branch joints stand as their maker asks: level or upright, with the straight run before them?
-branch-joints-formula = branch joints placed: yes, as the crew writes it
-branch-joints-source = Manuals of variable-flow systems (common practice, no source).
-branch-joints-next = Turn the joint as the maker's drawing has it before the lines are tested and insulated: a tilted one sends the liquid to one side.
 branch-joints-placed = The branch joints stand as the maker asks.
 branch-joints-not-placed = A branch joint does not stand as the maker asks: one side gets the liquid, the other starves.
 
-total-index-what = Are more indoor units connected than the outdoor unit is made for, or too few?
-total-index-formula = total index = Σ capacity of the indoor units / capacity of the outdoor unit
-total-index-source = The maker's engineering data; there is no common figure.
-total-index-next = Ask the maker before it is started. Units are taken off, or the outdoor unit is the wrong size.
 
 ## What was not told of the lines
 
@@ -36,3 +28,44 @@ flare-not-told-next = Tighten the nut with a torque wrench, and say at what torq
 flare-no-angle = "{ $turn }" says no angle
 flare-no-angle-next = Say by how many degrees the nut was turned after it touched, or tighten it with a torque wrench.
 flare-maker-next = Look up the torque in the maker's manual.
+
+## The checks: their titles, and what to do when one fails
+
+check-flare-torque = Flare torque
+check-flare-torque-fails = Slacken the nut, look at the flare, cut and make it anew where it is marked, oil the flare's face only, and tighten with a torque wrench; then check for leaks.
+
+check-velocity = Velocity in the lines
+check-velocity-fails = Compare with the maker's line table. Too slow in a riser: a smaller tube, or two in parallel with a trap; too fast: a larger tube.
+
+check-liquid-loss = Subcooling left at the metering device
+check-liquid-loss-fails = Raise the subcooling to the maker's figure first. If it stays short: a larger liquid line, fewer fittings, the evaporator lower, or the maker's kit for a high lift.
+
+check-lengths = Lengths and heights of the lines
+check-lengths-fails = Ask the maker: longer lines cost capacity, oil and sometimes the guarantee. Shorten the run or move the unit.
+
+check-long-line = Long-line accessories
+check-long-line-fails = Fit what is missing before the unit runs through a season; look up oil, line size and traps in the long-line table too.
+
+check-traps = Oil traps and fall of the vapor line
+check-traps-fails = Add the traps, or let the line fall toward the compressor along its whole length.
+
+check-supports = Supports
+check-supports-fails = Add supports that do not cut into the insulation.
+
+check-branch-joints = Branch joints
+check-branch-joints-fails = Turn the joint as the maker's drawing has it before the lines are tested and insulated: a tilted one sends the liquid to one side.
+
+check-total-index = Total index of the indoor units
+check-total-index-fails = Ask the maker before it is started. Units are taken off, or the outdoor unit is the wrong size.
+
+check-insulation = Insulation of the lines
+check-insulation-fails = Insulate what is bare, seal butt joints and slits, cover foam that lies in the sun.
+
+check-pipe-rating = Tube rated for the refrigerant
+check-pipe-rating-fails = Do not charge it. Replace the tube by refrigeration tube of the wall the maker asks for.
+
+check-reused-lines = Reused lines flushed
+check-reused-lines-fails = Flush with a solvent the maker allows or with liquid refrigerant into a recovery cylinder, change the drier, and look at the oil after some weeks.
+
+check-penetrations = Wall openings sealed
+check-penetrations-fails = Sleeve and seal the opening; in a fire-rated wall use a listed firestop and have it inspected.

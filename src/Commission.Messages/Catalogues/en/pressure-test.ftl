@@ -132,3 +132,32 @@ hold-figure-measured = measured
 
 # $temperature (text) - temperature at the start
 hold-figure-caption = Pressure with the zero taken off, and corrected to { $temperature } by the density of real nitrogen, with its U: a tight system stays level.
+
+## The checks: their titles, and what to do when one fails
+
+check-gas = Test gas
+check-gas-fails = Stop. Release the gas outdoors away from ignition, purge with dry nitrogen, find out what it has done to the oil, and test again with dry nitrogen through a regulator and relief device.
+
+check-level = Test pressure
+check-level-fails = Too low: raise the pressure in steps and hold again. Too high: release it at once, stand clear, and have the weakest part judged by its maker before going on.
+
+check-section = Section under test
+check-section-fails = Drive the expansion valve open, hold solenoids open with a magnet, open the service valves of the part under test, and repeat; or name the section and test the rest as its own section.
+
+check-strength = Strength test
+check-strength-fails = Clear people away, raise the pressure in steps to the factor, hold it briefly, come back to the tightness level, then search the joints.
+
+check-hold = Nitrogen hold
+check-hold-fails = Search every joint with bubble solution, repair, and hold again. Where U is too wide: wait longer after filling, put the clamp on shaded pipe, read a finer gauge, hold through a stretch of even temperature.
+
+check-time = Length of the nitrogen hold
+check-time-fails = Leave the nitrogen in until the time is reached, and read pressure and temperature again.
+
+check-settled = Rest before the hold
+check-settled-fails = Wait, read pressure and temperature again, and count the hold from there.
+
+check-joint-leak-check = Joint leak check
+check-joint-leak-check-fails = Release the pressure, remake the joint (a new flare, or braze again under flowing nitrogen), test the section again and search the joint again. Never search with a flame.
+
+check-brazing = Brazing under nitrogen
+check-brazing-fails = Cut out a joint and look. Where scale is found, replace or flush what was brazed and fit a filter drier.

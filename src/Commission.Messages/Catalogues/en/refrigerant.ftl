@@ -251,10 +251,6 @@ suction-drier-undated-why = nobody has a date for taking the suction drier out
 
 ## Oil
 
-oil-what = Does the oil that went in go with the refrigerant, and how much of the old oil was left?
-oil-formula = kind of oil against the refrigerant; share of old oil ≤ limit
-oil-source = An HFC or HFO carries no mineral oil back: ASHRAE Handbook Refrigeration, lubricants (from memory). 5 % of old oil: retrofit guides of refrigerant makers (from memory); the compressor's maker first.
-oil-next = Drain it and fill the oil that the compressor's maker names for this refrigerant; where oil may lie in the lines, run, drain and fill again.
 
 # $oil (text) - the kind of oil
 # $refrigerant (name) - the refrigerant
@@ -274,12 +270,8 @@ oil-left-next = Run it for a day, drain and fill again, and measure what is left
 
 ## What somebody put in before
 
-additives-what = Was leak sealant or dye found in the circuit?
-additives-formula = sealant and dye as the crew found them; gas with sealant in it never goes back
-additives-source = Instructions of recovery machines and compressors (common practice, no source).
 additives-kind = what was found before the work
 sealant-found = Leak sealant was found in the circuit: it hardens where moisture reaches it, in hoses, instruments and the recovery machine.
-sealant-next = Recover through a sealant filter into a cylinder of its own, marked for destruction; change the driers; say it on the unit's label. Makers of compressors may refuse warranty.
 dye-found = Leak dye was found in the circuit.
 additives-none = Neither sealant nor dye was found.
 
@@ -373,3 +365,50 @@ leak-rate-no-addition = it is not written when refrigerant was last added
 leak-rate-no-addition-next = Take from the log-book when refrigerant was last added.
 fill-cylinder-unknown = tare and water capacity of the recovery cylinder are not written
 fill-cylinder-unknown-next = Read tare and water capacity (WC) stamped on the recovery cylinder, and weigh it.
+
+## The checks: their titles, and what to do when one fails
+
+check-recovery-level = Recovery before opening
+check-recovery-level-fails = Recover further before the circuit is opened. Warm the parts where liquid collects, recover liquid first, change a full cylinder, and wait: pressure that comes back is refrigerant boiling out of oil.
+
+check-ledger = Refrigerant ledger
+check-ledger-fails = Weigh again what can still be weighed, find the wrong number and correct it. What was not weighed stays unknown: say so in the notes.
+
+check-identity = Right refrigerant
+check-identity-fails = Do not run the unit. Recover the refrigerant, evacuate, and charge what the plate says.
+
+check-use = Refrigerant allowed in service
+check-use-fails = Recover it, charge reclaimed gas with its label, or change the refrigerant.
+
+check-cylinder-fill = Cylinder fill
+check-cylinder-fill-fails = Do not warm or move an overfilled cylinder, and keep it out of the sun. Take refrigerant out into another cylinder until the fill is below the limit.
+
+check-acid = Acid
+check-acid-fails = Change the driers, run the system, and test the oil again within a few days, until it is good.
+
+check-suction-drier = Suction drier
+check-suction-drier-fails = Agree on a day, read the pressure drop across the drier and test the oil, then take drier or core out.
+
+check-oil-change = Oil change
+check-oil-change-fails = Drain it and fill the oil that the compressor's maker names for this refrigerant; where oil may lie in the lines, run, drain and fill again.
+
+check-additives = Sealant and dye
+check-additives-fails = Recover through a sealant filter into a cylinder of its own, marked for destruction; change the driers; say it on the unit's label. Makers of compressors may refuse warranty.
+
+check-label = Label on the unit
+check-label-fails = Correct the label: factory charge from the plate, added by the scale, total of both.
+
+check-leak-check = Leak check after start
+check-leak-check-fails = Mark the place, recover, repair, test with nitrogen and check again. Search with a detector made for the gas or with bubbles, never with a flame.
+
+check-co2e = Carbon-dioxide equivalent
+check-co2e-fails = Write on the label what the law asks for, enter the next leak check in the log-book, and fit leakage detection where it is prescribed.
+
+check-thresholds = Leak-repair rules
+check-thresholds-fails = Write the full charge (label, or factory charge and what was weighed in). Under a rule the leak rate is worked out at every addition, and records are kept.
+
+check-leak-rate = Leak rate
+check-leak-rate-fails = Find and repair the leak within 30 days, verify the repair at once and again after the system has run, and keep the records.
+
+check-records = Records the law asks for
+check-records-fails = Write what is missing; what the job file has no key for belongs into its notes or the operator's log-book.

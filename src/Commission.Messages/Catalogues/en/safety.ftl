@@ -86,3 +86,26 @@ flammable-steps-next = Take the steps for a refrigerant that burns before the ci
 flammable-steps-open-next = Take the steps that are not told, or say that they were taken.
 flammable-order-not-written = the order of the steps is not written
 flammable-order-not-written-next = Say in which order it was done: recovered, purged, evacuated, purged again, opened.
+
+## The checks: their titles, and what to do when one fails
+
+check-flammable-steps = Steps for flammable refrigerant
+check-flammable-steps-fails = Stop. Keep people and flames away, ventilate, and do not go on before every step is taken. A step that was taken and not written is written now.
+
+check-opening-sequence = Opening a flammable circuit
+check-opening-sequence-fails = Close the circuit again, ventilate, and begin at the step that was left out. Never cut or braze into a circuit that may still hold refrigerant or oil vapor.
+
+check-flammable-charge = Room for a flammable charge
+check-flammable-charge-fails = Do not run the unit until it is put right: a larger room or one open to the next by ducts, a unit mounted higher, the maker's leak sensor with fan or shut-off valves, or a smaller charge.
+
+check-leak-sensor = Leak sensor
+check-leak-sensor-fails = Do not leave the unit running. Check plug, place and board setting of the sensor, run the maker's test again; a sensor past its life is replaced.
+
+check-concentration-limit = Concentration in the room
+check-concentration-limit-fails = Look the refrigerant's concentration limit up in the standard. Above it: ventilation, detection, a larger space or a machinery room, as the local code asks.
+
+check-devices = Safety devices
+check-devices-fails = Do not leave the system running without it. Replace or set the device by the maker's instructions and try it again, with a gauge on the circuit and a hand on the disconnect.
+
+check-combustion = Combustion
+check-combustion-fails = Shut the burner off and air the house. Look for a blocked vent, a cracked heat exchanger, a starved or overfired burner, and do not light it again before it burns clean.
