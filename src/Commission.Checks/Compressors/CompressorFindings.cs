@@ -6,6 +6,7 @@ using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
 using Commission.Messages;
 using Commission.Records.Findings;
+using QuantityValue = Commission.Messages.QuantityValue;
 
 namespace Commission.Checks.Compressors;
 
@@ -33,21 +34,22 @@ internal static class CompressorFindings
     /// <param name="suspicion">What a number below common practice suggests, without a full stop.</param>
     /// <param name="next">What to do then.</param>
     public static Finding JudgeOrDoubt(
-        this FindingBuilder finding, CheckContext context, JudgedNumber number, Limit limit, string words, string suspicion, Message next)
+        this FindingBuilder finding, CheckContext context, JudgedNumber number, Limit limit, Message words, Message suspicion, Message next)
     {
         var state = context.State(limit);
         var (y, kind) = (number.Value.On(state), number.Kind);
         finding.Remark(limit.Remark(context.Present.Units)).RemarkUnknown(number.Readings);
         if (limit.Tier == LimitTier.CommonPractice && y.Value < state.LowerSi)
-            return finding.Measure(y, kind).Decide(true, state).Reserve(suspicion).Say($"{words}; {state.Text} is usual.").Next(next).Build();
+            return finding.Measure(y, kind).Decide(true, state).Reserve(suspicion).Say(CompressorMessages.FigureUsual(words, new(state.Text))).Next(next).Build();
         finding.Judge(y, kind, state);
-        return finding.Conclude($"{words}; {state.Text} is asked for.", $"{words}; {state.Text} is asked for.", next);
+        var said = CompressorMessages.FigureRequired(words, new(state.Text));
+        return finding.Conclude(said, said, next);
     }
 
     /// <summary>A finding about a row: names what it rests on and says whether it may be judged.</summary>
     public static FindingBuilder Begin(CheckContext context, ICheck check, ChargeRow row, params ReadOnlySpan<CorrectedReading?> readings)
     {
-        var finding = context.Finding(check, row.Mode == OperatingMode.Heating ? $"{row.Time}, heating" : row.Time);
+        var finding = context.Finding(check, row.Mode == OperatingMode.Heating ? context.Present.Text(CompressorMessages.SubjectHeating(new(row.Time))) : row.Time);
         foreach (var reading in readings)
         {
             if (reading is not null)
@@ -55,7 +57,7 @@ internal static class CompressorFindings
         }
 
         row.Settling.NameIn(finding);
-        return finding.Use("mode", row.Written.Mode ?? context.Job.Charging?.Mode);
+        return finding.Use(CompressorMessages.ReadingMode, row.Written.Mode ?? context.Job.Charging?.Mode);
     }
 }
 
@@ -67,7 +69,7 @@ internal static class CompressorFindings
 /// <param name="Low">Suction side; null when it was not read.</param>
 /// <param name="HighRemark">What to know of where the high side was read; null when it was read at the compressor.</param>
 /// <param name="LowRemark">What to know of where the low side was read; null when it was read at the compressor.</param>
-internal sealed record CompressorSides(CorrectedReading? High, CorrectedReading? Low, string? HighRemark, string? LowRemark)
+internal sealed record CompressorSides(CorrectedReading? High, CorrectedReading? Low, Message? HighRemark, Message? LowRemark)
 {
     /// <summary>The sides of a row.</summary>
     public static CompressorSides Of(ChargeRow row)
@@ -79,9 +81,9 @@ internal sealed record CompressorSides(CorrectedReading? High, CorrectedReading?
             high,
             low,
             high is null || row.DischargePressure is not null ? null
-                : heating ? "The high side was read at the vapor service valve, a little below the compressor's outlet."
-                : "The high side was read at the liquid service valve, below the compressor's outlet by the condenser's pressure drop.",
-            low is null || row.TrueSuctionPressure is not null ? null : "The low side was read at the vapor service valve, a little above the compressor's inlet.");
+                : heating ? CompressorMessages.HighAtVaporValve
+                : CompressorMessages.HighAtLiquidValve,
+            low is null || row.TrueSuctionPressure is not null ? null : CompressorMessages.LowAtVaporValve);
     }
 
     /// <summary>Whether a row has what tells the high side.</summary>
@@ -96,25 +98,25 @@ internal sealed record CompressorSides(CorrectedReading? High, CorrectedReading?
 /// <param name="Part">Temperature of the part.</param>
 /// <param name="Side">The pressure.</param>
 /// <param name="SideRemark">What to know of where the pressure was read; null for nothing.</param>
-internal sealed record AboveDew(ChargeRow Row, CorrectedReading Part, CorrectedReading Side, string? SideRemark)
+internal sealed record AboveDew(ChargeRow Row, CorrectedReading Part, CorrectedReading Side, Message? SideRemark)
 {
     /// <summary>Id of the limit.</summary>
     public required string Limit { get; init; }
 
     /// <summary>Symbol and name of the difference, and the symbol of the part's temperature.</summary>
-    public required (string Difference, string Name, string Part) Symbol { get; init; }
+    public required (string Difference, Message Name, string Part) Symbol { get; init; }
 
     /// <summary>What to do where the pressure has no dew point.</summary>
-    public required string NoDew { get; init; }
+    public required Message NoDew { get; init; }
 
-    /// <summary>The sentence of a number that is not judged.</summary>
-    public required Func<string, string> Read { get; init; }
+    /// <summary>The number in words where it is not judged, without a full stop.</summary>
+    public required Func<QuantityValue, Message> Read { get; init; }
 
-    /// <summary>The sentence of a number that is judged.</summary>
-    public required Func<string, string> Judged { get; init; }
+    /// <summary>The number in words where it is judged, without a full stop.</summary>
+    public required Func<QuantityValue, Message> Judged { get; init; }
 
     /// <summary>What too small a number makes one suspect.</summary>
-    public required string Suspicion { get; init; }
+    public required Message Suspicion { get; init; }
 
     /// <summary>What to do then.</summary>
     public required Message Next { get; init; }
@@ -130,14 +132,14 @@ internal sealed record AboveDew(ChargeRow Row, CorrectedReading Part, CorrectedR
         if (dew.Value is not { } point)
             return finding.NotEvaluated(dew.WhyNot!.TrimEnd('.'), NoDew);
         var superheat = Part.Value - point;
-        var text = present.Text(superheat, DisplayKind.TemperatureDifference);
-        finding.Step("T_dew", $"dew point at {Side.Name}", "dew curve of the refrigerant", present.Text(Side.Value.Value, DisplayKind.AbsolutePressure), present.Text(point, DisplayKind.Temperature), saturation.Source)
-            .Step(Symbol.Difference, Symbol.Name, $"{Symbol.Part} − T_dew", $"{present.Text(Part.Value.Value, DisplayKind.Temperature)} − {present.Text(point.Value, DisplayKind.Temperature)}", text, "definition")
+        var shown = present.InMessage(superheat, DisplayKind.TemperatureDifference);
+        finding.Step("T_dew", CompressorMessages.StepDew(new(Side.Name)), CompressorMessages.StepDewCurve, present.Text(Side.Value.Value, DisplayKind.AbsolutePressure), present.Text(point, DisplayKind.Temperature), saturation.Source)
+            .Step(Symbol.Difference, Symbol.Name, $"{Symbol.Part} − T_dew", $"{present.Text(Part.Value.Value, DisplayKind.Temperature)} − {present.Text(point.Value, DisplayKind.Temperature)}", present.Text(superheat, DisplayKind.TemperatureDifference), CompressorMessages.StepDefinition)
             .Measure(superheat, DisplayKind.TemperatureDifference);
         if (Row.Settling.Block is { } early)
-            return finding.Say($"{Read(text)}; this is not judged: {early}.").NotEvaluated(early, Row.Settling.Todo!);
+            return finding.Say(CompressorMessages.FigureNotJudged(Read(shown), early)).NotEvaluated(early, Row.Settling.Todo!);
         if (context.Limits.Find(Limit) is not { } limit || (limit.Lower is null && limit.Upper is null))
-            return finding.Information($"{Read(text)}.", "nobody sets a limit");
-        return finding.Remark(SideRemark).JudgeOrDoubt(context, new(superheat, DisplayKind.TemperatureDifference, [Part, Side]), limit, Judged(text), Suspicion, Next);
+            return finding.Information(CompressorMessages.FigureOnly(Read(shown)), CompressorMessages.RatioNoLimit);
+        return finding.Remark(SideRemark).JudgeOrDoubt(context, new(superheat, DisplayKind.TemperatureDifference, [Part, Side]), limit, Judged(shown), Suspicion, Next);
     }
 }

@@ -3,6 +3,7 @@ using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Compressors;
@@ -26,11 +27,11 @@ internal sealed class DischargeSuperheatCheck : ICheck
         return new AboveDew(row, line, high, sides.HighRemark)
         {
             Limit = LimitIds.CompressorDischargeSuperheat,
-            Symbol = ("DSH", "discharge superheat", "T_discharge"),
-            NoDew = "Check the reading; above the critical point there is no saturation and no discharge superheat.",
-            Read = text => $"Discharge superheat {text} at {row.Time}",
-            Judged = text => $"Discharge superheat was {text} at {row.Time}",
-            Suspicion = "so little discharge superheat suggests liquid coming back to the compressor",
+            Symbol = ("DSH", CompressorMessages.StepDischargeSuperheat, "T_discharge"),
+            NoDew = CompressorMessages.DischargeNoDewNext,
+            Read = found => CompressorMessages.DischargeSuperheatRead(found, new(row.Time)),
+            Judged = found => CompressorMessages.DischargeSuperheatWas(found, new(row.Time)),
+            Suspicion = CompressorMessages.DischargeSuperheatSuspicion,
             Next = this.WhenItFails(),
         }.Judge(context, finding);
     }
@@ -48,19 +49,19 @@ internal sealed class SumpSuperheatCheck : ICheck
 
     private Finding Judge(CheckContext context, ChargeRow row)
     {
-        var sump = context.Readings.Temperature($"sump, {row.Time}", ReadingName.Sump, row.Written.Sump!, row.OutdoorDryBulb);
+        var sump = context.Readings.Temperature(context.Present.Text(CompressorMessages.ReadingSump(new(row.Time))), ReadingName.Sump, row.Written.Sump!, row.OutdoorDryBulb);
         var sides = CompressorSides.Of(row);
         var finding = CompressorFindings.Begin(context, this, row, sump, sides.Low);
         if (sides.Low is not { } low)
-            return finding.NotEvaluated("the suction pressure was not read", "Read the true suction pressure beside the sump.");
+            return finding.NotEvaluated(CompressorMessages.SuctionNotRead, CompressorMessages.SumpSuctionNext);
         return new AboveDew(row, sump, low, sides.LowRemark)
         {
             Limit = LimitIds.CompressorSumpSuperheat,
-            Symbol = ("ΔT", "sump superheat", "T_sump"),
-            NoDew = "Check the reading and the refrigerant's name.",
-            Read = text => $"Sump superheat {text} at {row.Time}",
-            Judged = text => $"The sump was {text} above saturation at {row.Time}",
-            Suspicion = "a sump this near to saturation suggests refrigerant in the oil",
+            Symbol = ("ΔT", CompressorMessages.StepSumpSuperheat, "T_sump"),
+            NoDew = CompressorMessages.NoDewNext,
+            Read = found => CompressorMessages.SumpSuperheatRead(found, new(row.Time)),
+            Judged = found => CompressorMessages.SumpSuperheatWas(found, new(row.Time)),
+            Suspicion = CompressorMessages.SumpSuspicion,
             Next = this.WhenItFails(),
         }.Judge(context, finding);
     }
@@ -84,25 +85,26 @@ internal sealed class SuctionSuperheatCheck : ICheck
         if (sides.Low is null)
         {
             return finding.NotEvaluated(
-                row.Mode == OperatingMode.Heating ? "in heating only a pressure at the compressor's inlet tells the low side, and it was not read" : "the suction pressure was not read",
-                "Read the true suction pressure beside the suction line.");
+                row.Mode == OperatingMode.Heating ? CompressorMessages.SuctionNotReadHeating : CompressorMessages.SuctionNotRead,
+                CompressorMessages.SuctionLineNext);
         }
 
         var number = row.CompressorSuperheat;
         finding.Use(number);
         if (number.Value is not { } superheat)
-            return finding.NotEvaluated(number.WhyNot!, "Check the reading and the refrigerant's name.");
+            return finding.NotEvaluated(number.WhyNot!, CompressorMessages.NoDewNext);
         finding.Measure(superheat, DisplayKind.TemperatureDifference);
-        var text = present.Text(superheat, DisplayKind.TemperatureDifference);
+        var was = CompressorMessages.SuctionSuperheatWas(present.InMessage(superheat, DisplayKind.TemperatureDifference), new(row.Time));
         if (row.Settling.Block is { } early)
-            return finding.Say($"Superheat at the compressor was {text} at {row.Time}; this is not judged: {early}.").NotEvaluated(early, row.Settling.Todo!);
+            return finding.Say(CompressorMessages.FigureNotJudged(was, early)).NotEvaluated(early, row.Settling.Todo!);
         if (context.Limits.Find(LimitIds.CompressorSuctionSuperheat) is not { } limit || (limit.Lower is null && limit.Upper is null))
-            return finding.Information($"Superheat at the compressor was {text} at {row.Time}.", "nobody sets a limit");
+            return finding.Information(CompressorMessages.FigureOnly(was), CompressorMessages.RatioNoLimit);
         var state = context.State(limit);
         finding.Remark(sides.LowRemark).Judge(superheat.On(state), DisplayKind.TemperatureDifference, state).Remark(limit.Remark(present.Units)).RemarkUnknown(number.Readings);
+        var said = CompressorMessages.FigureRequired(was, new(state.Text));
         return finding.Conclude(
-            $"Superheat at the compressor was {text} at {row.Time}; {state.Text} is asked for.",
-            $"Superheat at the compressor was {text} at {row.Time}; {state.Text} is asked for.",
-            superheat.Value > state.UpperSi ? "The vapor comes back too warm, which heats the motor: check the charge, the valve and the insulation of the suction line." : this.WhenItFails());
+            said,
+            said,
+            superheat.Value > state.UpperSi ? CompressorMessages.SuctionTooWarmNext : this.WhenItFails());
     }
 }

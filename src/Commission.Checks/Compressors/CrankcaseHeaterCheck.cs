@@ -25,7 +25,7 @@ internal sealed class CrankcaseHeaterCheck : ICheck
         var firstStart = context.Job.Identity.Work.Value is not (WorkKind.SeasonalCheck or WorkKind.ChargeAdjustment or WorkKind.Decommissioning);
         if (charging is null || (on is null && (heater is null || !firstStart)))
             yield break;
-        var finding = context.Finding(this).Use("crankcase heater", heater).Use("crankcase heater on since", on).Use("compressor started", charging.CompressorStarted).Use("work", context.Job.Identity.Work);
+        var finding = context.Finding(this).Use(CompressorMessages.ReadingHeater, heater).Use(CompressorMessages.ReadingHeaterSince, on).Use(CompressorMessages.ReadingStarted, charging.CompressorStarted).Use(CompressorMessages.ReadingWork, context.Job.Identity.Work);
         if (on is null)
         {
             yield return finding.NotEvaluated(CompressorMessages.HeaterSinceNotWritten, CompressorMessages.HeaterSinceNotWrittenNext, "charging: {crankcase heater on since: \"2026-06-17 18:00\"}");
@@ -40,28 +40,29 @@ internal sealed class CrankcaseHeaterCheck : ICheck
 
         if ((started.Value.Clock, on.Value.Clock) is not ({ } start, { } since))
         {
-            yield return finding.NotEvaluated("the two times are not both clock times", "Write both with date and time of day.");
+            yield return finding.NotEvaluated(CompressorMessages.HeaterNoClock, CompressorMessages.HeaterNoClockNext);
             yield break;
         }
 
         var seconds = (start - since).TotalSeconds;
         if (seconds < 0)
         {
-            yield return finding.NotEvaluated("the heater was switched on after the start", "Check the two times and their dates.");
+            yield return finding.NotEvaluated(CompressorMessages.HeaterAfterStart, CompressorMessages.HeaterAfterStartNext);
             yield break;
         }
 
         var y = Uncertain.Exact(seconds);
         var hours = FormattableString.Invariant($"{seconds / 3600:0.#} h");
-        finding.Step("t", "time the heater was on", "start − heater on", $"{started.Text} − {on.Text}", hours, "definition").Measure(y, DisplayKind.Duration);
+        finding.Step("t", CompressorMessages.StepHeaterTime, CompressorMessages.StepHeaterTimeFormula, $"{started.Text} − {on.Text}", hours, CompressorMessages.StepDefinition).Measure(y, DisplayKind.Duration);
+        var was = CompressorMessages.HeaterWasOn(new(hours));
         if (context.Limits.Find(LimitIds.CompressorCrankcaseHeaterTime) is not { Lower: not null } limit)
         {
-            yield return finding.Information($"The crankcase heater was on for {hours} before the start.", "nobody sets a time");
+            yield return finding.Information(CompressorMessages.FigureOnly(was), CompressorMessages.HeaterNoLimit);
             yield break;
         }
 
         yield return finding.JudgeOrDoubt(
-            context, new(y, DisplayKind.Duration, []), limit, $"The crankcase heater was on for {hours} before the start",
-            "a start with cold oil may have foamed it", this.WhenItFails());
+            context, new(y, DisplayKind.Duration, []), limit, was,
+            CompressorMessages.HeaterSuspicion, this.WhenItFails());
     }
 }

@@ -26,12 +26,12 @@ internal sealed class RatioCheck : ICheck
         var (high, low) = (sides.High!, sides.Low!);
         var present = context.Present;
         var compressor = context.Job.Equipment.Compressor;
-        var finding = CompressorFindings.Begin(context, this, row, high, low).Use("compressor", compressor?.Kind).Use("vapor injection", compressor?.VaporInjection).Use("running", row.Running);
+        var finding = CompressorFindings.Begin(context, this, row, high, low).Use(CompressorMessages.ReadingCompressor, compressor?.Kind).Use(CompressorMessages.ReadingInjection, compressor?.VaporInjection).Use(CompressorMessages.ReadingRunning, row.Running);
         if (!(low.Value.Value > 0))
             return finding.NotEvaluated(CompressorMessages.RatioNoSuction, CompressorMessages.RatioNoSuctionNext);
         var ratio = high.Value / low.Value;
         var (was, time) = (present.InMessage(ratio, DisplayKind.Number), new TextValue(row.Time));
-        finding.Step("r", "compression ratio", CompressionRatio.Formula, $"{present.Text(high.Value.Value, DisplayKind.AbsolutePressure)} / {present.Text(low.Value.Value, DisplayKind.AbsolutePressure)}", present.Text(ratio, DisplayKind.Number), "definition")
+        finding.Step("r", CompressorMessages.StepRatio, CompressionRatio.Formula, $"{present.Text(high.Value.Value, DisplayKind.AbsolutePressure)} / {present.Text(low.Value.Value, DisplayKind.AbsolutePressure)}", present.Text(ratio, DisplayKind.Number), CompressorMessages.StepDefinition)
             .Measure(ratio, DisplayKind.Number);
         if (row.Settling.Block is { } early)
             return finding.Say(CompressorMessages.RatioNotJudged(was, time, early)).NotEvaluated(early, row.Settling.Todo!);
@@ -47,7 +47,7 @@ internal sealed class RatioCheck : ICheck
         finding.Judge(ratio.On(state), DisplayKind.Number, state).Remark(limit.Remark(present.Units)).RemarkUnknown([high, low]);
         if (limit.Tier != LimitTier.Maker && row.OutdoorDryBulb is { } air)
             finding.Name([air]);
-        finding.Use("temperature of the box", context.Job.Equipment.BoxTemperature);
+        finding.Use(CompressorMessages.ReadingBox, context.Job.Equipment.BoxTemperature);
         if (limit.Tier != LimitTier.Maker && finding.Passes && RunningCondition.Of(context, row).Block is null && LikelyRatio.Of(context, row) is { } likely
             && ratio.Value + ratio.Expanded < context.Limits.Require(LimitIds.CompressorRatioLikely).Lower!.Si * likely)
         {
@@ -80,22 +80,22 @@ internal sealed class DischargeTemperatureCheck : ICheck
         var line = row.DischargeLine!;
         var compressor = context.Job.Equipment.Compressor?.Kind;
         var distance = context.Job.Charging?.ReadAt?.DischargeLine;
-        var finding = CompressorFindings.Begin(context, this, row, line).Use("compressor", compressor).Use("distance from the compressor", distance).Measure(line.Value, DisplayKind.Temperature);
-        var text = present.Text(line.Value, DisplayKind.Temperature);
+        var finding = CompressorFindings.Begin(context, this, row, line).Use(CompressorMessages.ReadingCompressor, compressor).Use(CompressorMessages.ReadingDistance, distance).Measure(line.Value, DisplayKind.Temperature);
+        var (found, time) = (present.InMessage(line.Value, DisplayKind.Temperature), new TextValue(row.Time));
         if (row.Settling.Block is { } early)
-            return finding.Say($"The discharge line was at {text} at {row.Time}; this is not judged: {early}.").NotEvaluated(early, row.Settling.Todo!);
+            return finding.Say(CompressorMessages.FigureNotJudged(CompressorMessages.DischargeLineWas(found, time), early)).NotEvaluated(early, row.Settling.Todo!);
         if (context.Limits.Find(LimitIds.CompressorDischargeTemperature) is not { Upper: not null } limit)
-            return finding.Information($"The discharge line was at {text} at {row.Time}.", "the maker's figure is not written, and the common one is for fixed-speed compressors");
+            return finding.Information(CompressorMessages.FigureOnly(CompressorMessages.DischargeLineWas(found, time)), CompressorMessages.DischargeNoLimit);
         var state = context.State(limit);
         finding.Judge(line.Value.On(state), DisplayKind.Temperature, state).Remark(limit.Remark(present.Units)).RemarkUnknown([line]);
         var place = context.Limits.Find(LimitIds.CompressorDischargeTemperaturePlace);
         if (distance is null)
-            finding.Remark($"The distance from the compressor is not written; the figure is for {(place is null ? "a short distance" : context.State(place).Text)}.");
+            finding.Remark(place is null ? CompressorMessages.DistanceNotWrittenShort : CompressorMessages.DistanceNotWritten(new(context.State(place).Text)));
         else if (place?.Upper is { } near && distance.Value.Si > near.Si && finding.Passes)
-            finding.Reserve($"the line was read {distance.Text} from the compressor, where it has already cooled").Next($"Read it {context.State(place).Text} from the compressor.");
+            finding.Reserve(CompressorMessages.DistanceTooFar(new(distance.Text))).Next(CompressorMessages.DistanceTooFarNext(new(context.State(place).Text)));
         return finding.Conclude(
-            $"The discharge line was at {text} at {row.Time}; {state.Text} is allowed.",
-            $"The discharge line was at {text} at {row.Time}, above what is allowed: {state.Text}.",
+            CompressorMessages.DischargeAllowed(found, time, new(state.Text)),
+            CompressorMessages.DischargeAbove(found, time, new(state.Text)),
             this.WhenItFails());
     }
 }

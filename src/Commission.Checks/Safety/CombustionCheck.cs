@@ -32,7 +32,7 @@ internal sealed class CombustionCheck : ICheck
     private Finding Judge(CheckContext context, GasHeat burner, Given<Measurement.Quantities.Ratio> read)
     {
         var reading = Written.Reading(context, "CO", read, DisplayKind.Concentration);
-        var finding = context.Finding(this, "carbon monoxide free of air").Use(reading).Use("O2", burner.Oxygen).Use("CO2", burner.CarbonDioxide).Use("fuel", burner.Fuel);
+        var finding = context.Finding(this, context.Present.Text(SafetyMessages.CarbonMonoxideFreeOfAir)).Use(reading).Use("O2", burner.Oxygen).Use("CO2", burner.CarbonDioxide).Use(SafetyMessages.ReadingFuel, burner.Fuel);
         if (context.Limits.Find(LimitIds.SafetyCombustionCarbonMonoxide) is not { Upper: not null } limit)
             return finding.Measure(reading.Value, DisplayKind.Concentration).Information(SafetyMessages.CarbonMonoxideRead(Shown(reading.Value)), SafetyMessages.CarbonMonoxideNoLimit);
         var state = context.State(limit);
@@ -48,7 +48,7 @@ internal sealed class CombustionCheck : ICheck
             return finding.NotEvaluated(SafetyMessages.CarbonMonoxideDiluted(Shown(reading.Value)), SafetyMessages.CarbonMonoxideDilutedNext, "gas heat: {O2: …}");
         }
 
-        finding.Step("CO_af", "carbon monoxide free of air", formula, substitution, context.Present.Text(free.Value, DisplayKind.Concentration), AirFree.Source)
+        finding.Step("CO_af", SafetyMessages.CarbonMonoxideFreeOfAir, formula, substitution, context.Present.Text(free.Value, DisplayKind.Concentration), AirFree.Source)
             .Judge(free, DisplayKind.Concentration, state);
         return finding.ConcludeOrDanger(SafetyMessages.CarbonMonoxideLittle(Shown(free)), SafetyMessages.CarbonMonoxideTooMuch(Shown(free)), this.WhenItFails());
 
@@ -75,7 +75,7 @@ internal sealed class CombustionCheck : ICheck
 
     private Finding Spills(CheckContext context, Given<Spillage> spillage)
     {
-        var finding = context.Finding(this, "spillage").Use("spillage", spillage);
+        var finding = context.Finding(this, context.Present.Text(SafetyMessages.ReadingSpillage)).Use(SafetyMessages.ReadingSpillage, spillage);
         return spillage.Value switch
         {
             Spillage.None => finding.Decide(true).Say(SafetyMessages.SpillageNone).Build(),

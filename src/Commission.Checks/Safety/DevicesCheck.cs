@@ -39,16 +39,16 @@ internal sealed class DevicesCheck : ICheck
         var finding = Begin(context, name, device);
         var tripped = Tripped(context, name, device);
         if (tripped is null)
-            finding.Use($"{name}: tripped at", device.TrippedAt);
+            finding.Use(SafetyMessages.ReadingTripped(new(name)), device.TrippedAt);
         else
             finding.Use(tripped);
-        var set = device.Set is { } s ? $", set to {s.Text}," : "";
+        var which = device.Set is { } s ? SafetyMessages.DeviceWithSetting(new(name), new(s.Text)) : SafetyMessages.DeviceName(new(name));
         switch (device.Tested?.Value)
         {
             case TestResult.Failed:
-                return finding.Decide(false).Say($"The {name}{set} failed its test.").Next(this.WhenItFails()).Build();
+                return finding.Decide(false).Say(SafetyMessages.DeviceFailed(which)).Next(this.WhenItFails()).Build();
             case TestResult.NotFitted:
-                return finding.Information($"No {name} is fitted.", "there is nothing to try");
+                return finding.Information(SafetyMessages.DeviceNotFitted(new(name)), SafetyMessages.NothingToTry);
             default:
                 break;
         }
@@ -59,36 +59,36 @@ internal sealed class DevicesCheck : ICheck
             && context.Limits.Find(LimitIds.SafetyHighPressureSwitchFactor) is { Upper: { } factor } limit)
         {
             var gauge = tripped.Value - context.Get<SiteAtmosphere>().Value;
-            finding.Use("design pressure, high side", design).Judge(gauge, DisplayKind.Pressure, AtMost(context, limit, factor.Si, design));
+            finding.Use(CommonMessages.ReadingDesignHigh, design).Judge(gauge, DisplayKind.Pressure, AtMost(context, limit, factor.Si, design));
             return finding.ConcludeOrDanger(
-                $"The {name}{set} tripped at {device.TrippedAt!.Text}, at or below the design pressure of the high side.",
-                $"the {name}{set} tripped at {device.TrippedAt!.Text} only, above what the high side may bear.",
+                SafetyMessages.DeviceTrippedBelowDesign(which, new(device.TrippedAt!.Text)),
+                SafetyMessages.DeviceTrippedTooHigh(which, new(device.TrippedAt!.Text)),
                 this.WhenItFails());
         }
 
         if (device.TrippedAt is { } at)
-            return finding.Decide(true).Say($"The {name}{set} tripped at {at.Text}.").Build();
+            return finding.Decide(true).Say(SafetyMessages.DeviceTripped(which, new(at.Text))).Build();
         return device.Tested?.Value == TestResult.Ok
-            ? finding.Decide(true).Say($"The {name}{set} was tried and works.").Build()
+            ? finding.Decide(true).Say(SafetyMessages.DeviceWorks(which)).Build()
             : finding.NotEvaluated(SafetyMessages.DeviceNotTried, SafetyMessages.DeviceNotTriedNext, "safety: {devices: [{tripped at: …, tested: ok}]}");
     }
 
     private static Finding Relief(CheckContext context, FindingBuilder finding, string name, SafetyDevice device)
     {
-        var dated = device.Date is { } date ? $" It is dated {date.Text}." : "";
+        var dated = device.Date is { } date ? SafetyMessages.ReliefDated(new(date.Text)) : null;
         if (device.Set is not { } set)
-            return finding.NotEvaluated("what the relief valve is set to is not written", "Write the pressure stamped on it.");
+            return finding.NotEvaluated(SafetyMessages.ReliefNotWritten, SafetyMessages.ReliefNotWrittenNext);
         if (set.Value.Dimension is not Dimension.Pressure || (context.Job.Equipment.Nameplate?.DesignPressure is not { } plate) || (plate.High ?? plate.Low) is not { } design)
-            return finding.Information($"The {name} is set to {set.Text}.{dated}", "no design pressure is written to compare it with");
+            return finding.Remark(dated).Information(SafetyMessages.ReliefSet(new(name), new(set.Text)), SafetyMessages.ReliefNoDesign);
         var limit = context.Limits.Require(LimitIds.SafetyReliefValveFactor);
         var factor = limit.Most;
         // What is stamped on a valve is no measurement.
         var stamped = Uncertain.Exact(set.Value.ToStatedPressure().ToGauge(context.Get<SiteAtmosphere>().Pressure).Si);
-        finding.Use("design pressure", design).Judge(stamped, DisplayKind.Pressure, AtMost(context, limit, factor.Si, design));
+        finding.Use(SafetyMessages.ReadingDesign, design).Remark(dated).Judge(stamped, DisplayKind.Pressure, AtMost(context, limit, factor.Si, design));
         return finding.ConcludeOrDanger(
-            $"The {name} is set to {set.Text}, at most the design pressure {design.Text}.{dated}",
-            $"the {name} is set to {set.Text}, above the design pressure {design.Text}.{dated}",
-            "Take the system out of service until a relief valve of the right setting is fitted.");
+            SafetyMessages.ReliefWithin(new(name), new(set.Text), new(design.Text)),
+            SafetyMessages.ReliefAbove(new(name), new(set.Text), new(design.Text)),
+            SafetyMessages.ReliefNext);
     }
 
     // The maker's or a pack's range for the setting itself.
@@ -97,13 +97,13 @@ internal sealed class DevicesCheck : ICheck
         if (device is not { Kind.Value: SafetyDeviceKind.HighPressureSwitch, Set: { Value.Dimension: Dimension.Pressure } set } || context.Limits.Find(LimitIds.SafetyHighPressureSwitchSetting) is not { } limit)
             return null;
         var atmosphere = context.Get<SiteAtmosphere>().Pressure;
-        var finding = context.Finding(this, $"{name}, setting").Use($"{name}: set", set)
+        var finding = context.Finding(this, context.Present.Text(SafetyMessages.SubjectSetting(new(name)))).Use(SafetyMessages.ReadingSet(new(name)), set)
             .Judge(Uncertain.Exact(set.Value.ToStatedPressure().ToAbsolute(atmosphere).Si), DisplayKind.AbsolutePressure, context.State(limit))
             .Remark(limit.Remark(context.Present.Units));
         return finding.Conclude(
-            $"Set to {set.Text}, where such a switch belongs.",
-            $"Set to {set.Text}, which is not where such a switch belongs.",
-            "Compare with the maker's instructions for this unit.");
+            SafetyMessages.SettingRight(new(set.Text)),
+            SafetyMessages.SettingWrong(new(set.Text)),
+            SafetyMessages.SettingNext);
     }
 
     private Finding? Spread(CheckContext context, string name, SafetyDevice device)
@@ -115,28 +115,28 @@ internal sealed class DevicesCheck : ICheck
         var half = Math.Abs(share.Si * target);
         var present = context.Present;
         var text = $"{present.Text(target, DisplayKind.Pressure)} ± {present.Text(half, DisplayKind.PressureDifference)}";
-        var finding = context.Finding(this, $"{name}, against its setting").Use(tripped).Use($"{name}: set", set).Judge(
+        var finding = context.Finding(this, present.Text(SafetyMessages.SubjectAgainstSetting(new(name)))).Use(tripped).Use(SafetyMessages.ReadingSet(new(name)), set).Judge(
             tripped.Value - atmosphere.Value, DisplayKind.Pressure, context.State(limit) with { Kind = LimitKind.Target, Text = text, LowerSi = target - half, UpperSi = target + half, TargetSi = target });
         return finding.Conclude(
-            $"Tripped at {device.TrippedAt!.Text}, set to {set.Text}.",
-            $"Tripped at {device.TrippedAt!.Text}, too far from its setting of {set.Text}.",
-            "Set it again by the gauge, or replace it, and try it again.");
+            SafetyMessages.TripNear(new(device.TrippedAt!.Text), new(set.Text)),
+            SafetyMessages.TripFar(new(device.TrippedAt!.Text), new(set.Text)),
+            SafetyMessages.TripNext);
     }
 
     private static LimitStatement AtMost(CheckContext context, Limit limit, double factor, Given<StatedPressure> design)
     {
         var most = factor * design.Value.ToGauge(context.Get<SiteAtmosphere>().Pressure).Si;
-        return context.State(limit) with { Kind = LimitKind.AtMost, Text = $"at most {context.Present.Text(most, DisplayKind.Pressure)}", LowerSi = null, UpperSi = most };
+        return context.State(limit) with { Kind = LimitKind.AtMost, Text = context.Present.Text(CommonMessages.LimitAtMost(new(context.Present.Text(most, DisplayKind.Pressure)))), LowerSi = null, UpperSi = most };
     }
 
     private static CorrectedReading? Tripped(CheckContext context, string name, SafetyDevice device) =>
         device.TrippedAt is { Value: { Dimension: Dimension.Pressure } value } given && SafetyDeviceWords.PressureOf(device.Kind.Value) is { } reading
-            ? context.Readings.Pressure($"{name}: tripped at", reading, new Given<StatedPressure>(value.ToStatedPressure(), given.At, given.Text) { Stated = given.Stated, Step = given.Step })
+            ? context.Readings.Pressure(context.Present.Text(SafetyMessages.ReadingTripped(new(name))), reading, new Given<StatedPressure>(value.ToStatedPressure(), given.At, given.Text) { Stated = given.Stated, Step = given.Step })
             : null;
 
     private FindingBuilder Begin(CheckContext context, string name, SafetyDevice device) => context.Finding(this, name)
-        .Use($"{name}: set", device.Set).Use($"{name}: reset at", device.ResetAt)
-        .Use($"{name}: tested", device.Tested).Use($"{name}: date", device.Date);
+        .Use(SafetyMessages.ReadingSet(new(name)), device.Set).Use(SafetyMessages.ReadingReset(new(name)), device.ResetAt)
+        .Use(SafetyMessages.ReadingTested(new(name)), device.Tested).Use(SafetyMessages.ReadingDate(new(name)), device.Date);
 }
 
 /// <summary>Names of safety devices as the record prints them.</summary>
@@ -183,7 +183,7 @@ internal sealed class LeakSensorCheck : ICheck
         if (safety?.LeakSensor is not { } sensor)
         {
             if (relies)
-                yield return context.Finding(this).Use("mitigation", safety!.Mitigation).NotEvaluated(SafetyMessages.SensorReliedUpon, SafetyMessages.RoomSensorNotWrittenNext, "safety: {leak sensor: {fitted: yes, test run: yes, fan on: yes, compressor off: yes}}");
+                yield return context.Finding(this).Use(SafetyMessages.ReadingMitigation, safety!.Mitigation).NotEvaluated(SafetyMessages.SensorReliedUpon, SafetyMessages.RoomSensorNotWrittenNext, "safety: {leak sensor: {fitted: yes, test run: yes, fan on: yes, compressor off: yes}}");
             yield break;
         }
 
@@ -192,32 +192,44 @@ internal sealed class LeakSensorCheck : ICheck
 
     private Finding Judge(CheckContext context, LeakSensorTest sensor, Given<Mitigation>? mitigation)
     {
-        var finding = context.Finding(this).Use("leak sensor fitted", sensor.Fitted).Use("mitigation", mitigation);
+        var finding = context.Finding(this).Use(SafetyMessages.ReadingSensorFitted, sensor.Fitted).Use(SafetyMessages.ReadingMitigation, mitigation);
         if (!sensor.Fitted.Value)
         {
             return mitigation is null
-                ? finding.Information("The unit has no leak sensor.", "there is nothing to try")
-                : finding.Decide(false).Say("The room relies on a leak sensor, and the unit has none.").Next("Fit the maker's sensor, or take another measure.").Build();
+                ? finding.Information(SafetyMessages.SensorNone, SafetyMessages.NothingToTry)
+                : finding.Decide(false).Say(SafetyMessages.SensorMissing).Next(SafetyMessages.SensorMissingNext).Build();
         }
 
-        List<string> works = [], fails = [], open = [];
-        foreach (var (name, given) in new[] { ("connected", sensor.Connected), ("maker's test run", sensor.TestRun), ("blower on", sensor.FanOn), ("compressor off", sensor.CompressorOff) })
+        List<MessageValue> works = [], fails = [];
+        List<Message> open = [];
+        foreach (var (name, not, given) in new[]
+        {
+            (SafetyMessages.SensorConnected, SafetyMessages.SensorNotConnected, sensor.Connected),
+            (SafetyMessages.SensorTestRun, SafetyMessages.SensorNoTestRun, sensor.TestRun),
+            (SafetyMessages.SensorBlowerOn, SafetyMessages.SensorBlowerNotOn, sensor.FanOn),
+            (SafetyMessages.SensorCompressorOff, SafetyMessages.SensorCompressorNotOff, sensor.CompressorOff),
+        })
         {
             finding.Use(name, given);
-            (given is null ? open : given.Value ? works : fails).Add(name);
+            if (given is null)
+                open.Add(name);
+            else if (given.Value)
+                works.Add(name);
+            else
+                fails.Add(not);
         }
 
-        finding.Use("responded in", sensor.RespondedIn);
-        var time = sensor.RespondedIn is { } responded ? $" It responded in {responded.Text}." : "";
+        finding.Use(SafetyMessages.ReadingResponded, sensor.RespondedIn);
+        var time = sensor.RespondedIn is { } responded ? SafetyMessages.SensorResponded(new(responded.Text)) : null;
         if (sensor.TestRun?.Value == false && fails.Count == 1)
             return finding.NotEvaluated(SafetyMessages.SensorTestNotRun, SafetyMessages.RoomSensorNotWrittenNext);
         if (fails.Count > 0)
-            return finding.Decide(false).Say($"The leak sensor: not {string.Join(", not ", fails)}.{time}").Next(this.WhenItFails()).Build();
+            return finding.Decide(false).Say(SafetyMessages.SensorTold(new([.. fails], ListJoin.Comma))).Remark(time).Next(this.WhenItFails()).Build();
         if (sensor.TestRun is null)
             return finding.NotEvaluated(SafetyMessages.SensorTestNotWritten, SafetyMessages.RoomSensorNotWrittenNext, "safety: {leak sensor: {test run: yes}}");
-        finding.Decide(true).Say($"The leak sensor: {string.Join(", ", works)}.{time}");
+        finding.Decide(true).Say(SafetyMessages.SensorTold(new([.. works], ListJoin.Comma))).Remark(time);
         foreach (var name in open)
-            finding.Reserve($"not written: {name}").Next("Try the sensor again and write what it did.");
+            finding.Reserve(SafetyMessages.SensorPointNotWritten(name)).Next(SafetyMessages.SensorPointNotWrittenNext);
         return finding.Build();
     }
 }

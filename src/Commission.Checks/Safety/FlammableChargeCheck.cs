@@ -10,6 +10,7 @@ using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
 using Commission.Messages;
 using Commission.Records.Findings;
+using QuantityValue = Commission.Messages.QuantityValue;
 
 namespace Commission.Checks.Safety;
 
@@ -30,11 +31,11 @@ internal sealed class FlammableChargeCheck : ICheck
         var appliance = RefrigeratingAppliance.Of(context);
         if (!gas.Burns || (rooms.IsEmpty && appliance?.Charge is null && context.Job.Identity.Work.Value is not (WorkKind.NewInstallation or WorkKind.RefrigerantChange)))
             yield break;
-        var finding = context.Finding(this).Use("refrigerant", context.Job.Equipment.Refrigerant);
+        var finding = context.Finding(this).Use(SafetyMessages.ReadingRefrigerant, context.Job.Equipment.Refrigerant);
         foreach (var use in rooms.SelectMany(r => r.Uses))
             finding.Use(use);
         foreach (var below in rooms.Where(r => r.IsBelowGround))
-            finding.Remark($"{Capital(below.Name)} lies below ground: local code may ask for detection or ventilation besides.");
+            finding.Remark(SafetyMessages.RoomBelowGround(new(Capital(below.Name))));
         if (rooms.Any(r => r.CountsDucts is not null))
             finding.Remark(rooms.Any(r => r.CountsDucts == true) ? SafetyMessages.RoomDuctsCounted : SafetyMessages.RoomDuctsNotCounted);
         yield return Judge(context, finding, gas, rooms);
@@ -48,18 +49,18 @@ internal sealed class FlammableChargeCheck : ICheck
         if (context.Limits.Find(LimitIds.SafetyRoomArea) is { Lower: { } least } makers && !rooms.IsEmpty)
             return ByMaker(context, finding, makers, least, rooms);
         if (gas.Group!.Value[0] != 'A')
-            return finding.NotEvaluated($"the charge limits known here are for groups A2L, A2 and A3, not {gas.Group.Value}", "Judge it by the standard for toxic refrigerants that your local code names.");
+            return finding.NotEvaluated(SafetyMessages.ChargeOtherGroup(new(gas.Group.Value)), SafetyMessages.ChargeOtherGroupNext);
         if (gas.LowerFlammabilityLimit is not { } lfl)
-            return finding.NotEvaluated($"the lower flammability limit of {gas.Designation} is not known here", "Take the smallest room from the maker's table.", "limits: {room area: {minimum: …, from: …}}");
+            return finding.NotEvaluated(SafetyMessages.ChargeLflUnknown(new(gas.Designation)), SafetyMessages.ChargeLflUnknownNext, "limits: {room area: {minimum: …, from: …}}");
         if (RefrigeratingAppliance.Of(context) is { Charge: not null } appliance && context.Limits.Find(LimitIds.SafetyFlammableApplianceCharge) is { } applianceLimit)
             return appliance.Judge(finding, applianceLimit, gas, lfl.Value, rooms);
         if (context.Limits.Find(LimitIds.SafetyFlammableCharge) is not { } limit)
-            return finding.NotEvaluated("no pack sets a limit", "Name a limits pack.");
+            return finding.NotEvaluated(SafetyMessages.CarbonMonoxideNoLimit, SafetyMessages.ChargeNoLimitNext);
         var charge = context.Get<CircuitCharge>();
         if (charge.Total is not { } total)
-            return finding.NotEvaluated($"the charge cannot be known: {charge.WhyNot}", "Write how the unit arrived, its factory charge and what was weighed in; or recover, evacuate and weigh the whole charge in.");
+            return finding.NotEvaluated(SafetyMessages.ChargeUnknown(charge.WhyNot!), SafetyMessages.ChargeUnknownWeighNext);
         total.UseIn(finding);
-        finding.Step("LFL", "lower flammability limit", "published property", gas.Designation, string.Create(CultureInfo.InvariantCulture, $"{lfl.Value:0.###} kg/m³"), $"{lfl.Source} ({lfl.Mark})");
+        finding.Step("LFL", SafetyMessages.StepLfl, SafetyMessages.StepPublished, gas.Designation, string.Create(CultureInfo.InvariantCulture, $"{lfl.Value:0.###} kg/m³"), $"{lfl.Source} ({lfl.Mark})");
         var released = Released(context, finding, total.Value);
         return limit.Pack == DispersalPack
             ? Dispersed(context, finding, limit, new(gas, released, lfl.Value), rooms)
@@ -72,19 +73,19 @@ internal sealed class FlammableChargeCheck : ICheck
         if (rooms.IsEmpty || gas.LowerFlammabilityLimit is not { } lfl || context.Get<CircuitCharge>().Total is not { } total)
             return null;
         var safety = context.Job.Safety;
-        var charge = safety is { Mitigation.Value: Mitigation.ShutOffValves, ReleasableCharge: { } part } ? Written.Value(context, "releasable charge", part, DisplayKind.Mass) : total.Value;
+        var charge = safety is { Mitigation.Value: Mitigation.ShutOffValves, ReleasableCharge: { } part } ? Written.Value(context, context.Present.Text(SafetyMessages.ReadingReleasable), part, DisplayKind.Mass) : total.Value;
         var room = rooms.MinBy(r => r.Dispersal.Value)!;
         var most = room.Dispersal * lfl.Value;
         if (charge.Value <= most.Value)
             return null;
         total.UseIn(finding);
-        finding.Use("releasable charge", safety?.ReleasableCharge);
+        finding.Use(SafetyMessages.ReadingReleasable, safety?.ReleasableCharge);
         var present = context.Present;
         var height = context.Limits.Require(LimitIds.SafetyFlammableDispersalHeight);
         var text = present.Text(most.Value, DisplayKind.Mass);
-        finding.Step("m_LFL", $"charge that makes the air of {room.Name} burn", "V·LFL", string.Create(CultureInfo.InvariantCulture, $"{room.DispersalText}, {lfl.Value:0.###} kg/m³"), text, Cited(lfl.Source, lfl.Mark));
+        finding.Step("m_LFL", SafetyMessages.StepAirBurns(new(room.Name)), "V·LFL", string.Create(CultureInfo.InvariantCulture, $"{room.DispersalText}, {lfl.Value:0.###} kg/m³"), text, Cited(lfl.Source, lfl.Mark));
         var limit = context.State(height);
-        Against(finding, charge, most, limit with { Kind = LimitKind.AtMost, Text = $"at most {text} (all the air at the lower flammability limit)", LowerSi = null, UpperSi = most.Value });
+        Against(finding, charge, most, limit with { Kind = LimitKind.AtMost, Text = present.Text(SafetyMessages.LimitAllAir(present.InMessage(most.Value, DisplayKind.Mass))), LowerSi = null, UpperSi = most.Value });
         return finding.Danger(
             SafetyMessages.RoomAllBurns(present.InMessage(charge.Value, DisplayKind.Mass), new TextValue(room.Name), present.InMessage(most.Value, DisplayKind.Mass), present.InMessage(Math.Min(height.Most.Si, room.Ceiling ?? height.Most.Si), DisplayKind.Length)),
             this.WhenItFails());
@@ -94,18 +95,18 @@ internal sealed class FlammableChargeCheck : ICheck
     private static Uncertain Released(CheckContext context, FindingBuilder finding, Uncertain total)
     {
         var safety = context.Job.Safety;
-        finding.Use("mitigation", safety?.Mitigation);
+        finding.Use(SafetyMessages.ReadingMitigation, safety?.Mitigation);
         if (safety?.ReleasableCharge is not { } part)
             return total;
-        finding.Use("releasable charge", part);
+        finding.Use(SafetyMessages.ReadingReleasable, part);
         if (safety.Mitigation?.Value != Mitigation.ShutOffValves)
         {
-            finding.Remark("A releasable charge is written without shut-off valves; the whole charge was judged.");
+            finding.Remark(SafetyMessages.ReleasableWithoutValves);
             return total;
         }
 
-        finding.Step("m_rel", "charge that can leak with the shut-off valves closed", "the maker's figure", part.Text, part.Text);
-        return Written.Value(context, "releasable charge", part, DisplayKind.Mass);
+        finding.Step("m_rel", SafetyMessages.StepReleasable, SafetyMessages.StepMakersFigure, part.Text, part.Text);
+        return Written.Value(context, context.Present.Text(SafetyMessages.ReadingReleasable), part, DisplayKind.Mass);
     }
 
     private Finding ByMaker(CheckContext context, FindingBuilder finding, Limit makers, LimitFigure least, ImmutableArray<RoomCase> rooms)
@@ -113,8 +114,8 @@ internal sealed class FlammableChargeCheck : ICheck
         var smallest = rooms.MinBy(r => r.Area.Value)!;
         finding.Judge(smallest.Area, DisplayKind.Area, context.State(makers));
         return finding.ConcludeOrDanger(
-            $"{Capital(smallest.Name)} has {smallest.AreaText}; the maker asks for {least.Text}.",
-            $"{smallest.Name} has {smallest.AreaText}, too near to or below the {least.Text} the maker asks for.",
+            SafetyMessages.RoomMakerEnough(new(Capital(smallest.Name)), new(smallest.AreaText), new(least.Text)),
+            SafetyMessages.RoomMakerTooSmall(new(smallest.Name), new(smallest.AreaText), new(least.Text)),
             this.WhenItFails());
     }
 
@@ -125,26 +126,26 @@ internal sealed class FlammableChargeCheck : ICheck
     {
         var (gas, charge, lfl) = release;
         var present = context.Present;
-        var mass = present.Text(charge.Value, DisplayKind.Mass);
+        var mass = present.InMessage(charge.Value, DisplayKind.Mass);
         var m1 = FlammableCharge.WithoutRoomLimit(lfl, gas.IsA2L, Edition);
         var m2 = FlammableCharge.WithoutMeasures(lfl, gas.IsA2L, Edition);
         var m3 = FlammableCharge.AtAll(lfl, gas.IsA2L, Edition);
-        Named(finding, present, "m1", "charge without a room limit", gas.IsA2L ? 6 : 4, lfl, m1);
+        Named(finding, present, "m1", SafetyMessages.StepM1, gas.IsA2L ? 6 : 4, lfl, m1);
         if (charge.Value <= m1)
         {
-            finding.Judge(charge, DisplayKind.Mass, Most(context, limit, m1, "m1, no room limit"));
-            return finding.Say($"The charge of {mass} is at most m1 = {present.Text(m1, DisplayKind.Mass)}: no room limit applies.").Build();
+            finding.Judge(charge, DisplayKind.Mass, Most(context, limit, m1, SafetyMessages.LimitM1));
+            return finding.Say(SafetyMessages.ChargeBelowM1(mass, present.InMessage(m1, DisplayKind.Mass))).Build();
         }
 
         if (charge.Value > m3)
         {
-            Named(finding, present, "m3", "largest charge at all", gas.IsA2L ? 260 : 130, lfl, m3);
-            finding.Judge(charge, DisplayKind.Mass, Most(context, limit, m3, "m3, the most the standard allows in rooms"));
-            return finding.Danger($"the charge of {mass} is more than the standard allows in any occupied room.", this.WhenItFails());
+            Named(finding, present, "m3", SafetyMessages.StepM3, gas.IsA2L ? 260 : 130, lfl, m3);
+            finding.Judge(charge, DisplayKind.Mass, Most(context, limit, m3, SafetyMessages.LimitM3));
+            return finding.Danger(SafetyMessages.ChargeAboveM3(mass), this.WhenItFails());
         }
 
         if (rooms.IsEmpty)
-            return finding.NotEvaluated($"the charge of {mass} is above m1 = {present.Text(m1, DisplayKind.Mass)}, and no room is written", "Measure the room where a leak would collect, and how high the indoor unit hangs.", "safety: {room: {area: …, mounting: …}}");
+            return finding.NotEvaluated(SafetyMessages.ChargeRoomNotWritten(mass, present.InMessage(m1, DisplayKind.Mass)), SafetyMessages.ChargeRoomNotWrittenNext, "safety: {room: {area: …, mounting: …}}");
         if (rooms.FirstOrDefault(r => r.IsReleasedAboveCeiling) is { } above)
         {
             return finding.Decide(false, context.State(limit))
@@ -155,29 +156,29 @@ internal sealed class FlammableChargeCheck : ICheck
         if (rooms.FirstOrDefault(r => r.ReleaseHeight is null) is { } unknown)
             return finding.NotEvaluated(SafetyMessages.RoomMountingNotWritten(new TextValue(unknown.Name)), SafetyMessages.RoomMountingNotWrittenNext, "safety: {room: {mounting: wall}}");
         foreach (var room in rooms)
-            finding.Step("m_max", $"largest charge for {room.Name}", FlammableCharge.RoomFormula, $"A = {room.AreaText} = {present.Text(room.Area.Value, DisplayKind.Area)}, h0 = {room.HeightText}", present.Text(Largest(room, lfl).Value, DisplayKind.Mass), Cited(FlammableCharge.Source, FlammableCharge.Mark));
+            finding.Step("m_max", SafetyMessages.StepLargestFor(new(room.Name)), FlammableCharge.RoomFormula, $"A = {room.AreaText} = {present.Text(room.Area.Value, DisplayKind.Area)}, h0 = {room.HeightText}", present.Text(Largest(room, lfl).Value, DisplayKind.Mass), Cited(FlammableCharge.Source, FlammableCharge.Mark));
         var governing = rooms.MinBy(r => Largest(r, lfl).Value)!;
         var smallest = FlammableCharge.SmallestArea(charge.Value, lfl, governing.ReleaseHeight!.Value, Edition);
-        finding.Step("A_min", "smallest floor area for the charge", "A_min = max((M / (2.5·LFL^1.25·h0))², M / (0.75·LFL·h0))", $"M = {mass}, h0 = {governing.HeightText}", present.Text(smallest, DisplayKind.Area), Cited(FlammableCharge.Source, FlammableCharge.Mark));
+        finding.Step("A_min", SafetyMessages.StepSmallestArea, "A_min = max((M / (2.5·LFL^1.25·h0))², M / (0.75·LFL·h0))", $"M = {present.Text(charge.Value, DisplayKind.Mass)}, h0 = {governing.HeightText}", present.Text(smallest, DisplayKind.Area), Cited(FlammableCharge.Source, FlammableCharge.Mark));
         var largest = Largest(governing, lfl);
         if (charge.Value > Math.Min(largest.Value, m2) && Measures(context, finding, limit, release, rooms, m3) is { } measured)
             return measured;
         if (m2 < largest.Value)
         {
-            Named(finding, present, "m2", "largest charge without further measures", gas.IsA2L ? 52 : 26, lfl, m2);
-            finding.Judge(charge, DisplayKind.Mass, Most(context, limit, m2, "m2, without further measures"));
+            Named(finding, present, "m2", SafetyMessages.StepM2, gas.IsA2L ? 52 : 26, lfl, m2);
+            finding.Judge(charge, DisplayKind.Mass, Most(context, limit, m2, SafetyMessages.LimitM2));
         }
         else
         {
-            Against(finding, charge, largest, Most(context, limit, largest.Value, $"for {governing.Name}"));
+            Against(finding, charge, largest, Most(context, limit, largest.Value, m => SafetyMessages.LimitForRoom(m, new(governing.Name))));
         }
 
         if (rooms.Any(r => r.CountsDucts == true) && Circulation.Of(context).IsNotDescribed)
             finding.Reserve(SafetyMessages.RoomSensorNotWritten).Next(SafetyMessages.RoomSensorNotWrittenNext, "safety: {leak sensor: {fitted: yes, test run: yes, fan on: yes, compressor off: yes}}");
-        var needs = $"{mass} needs at least {present.Text(smallest, DisplayKind.Area)} where refrigerant comes out at {present.Text(governing.ReleaseHeight.Value, DisplayKind.Length)}; {governing.Name} has {present.Text(governing.Area.Value, DisplayKind.Area)}";
+        var (least, height, has) = (present.InMessage(smallest, DisplayKind.Area), present.InMessage(governing.ReleaseHeight.Value, DisplayKind.Length), present.InMessage(governing.Area.Value, DisplayKind.Area));
         return finding.ConcludeOrDanger(
-            $"{needs}.",
-            $"{needs}, and the charge without further measures may be {present.Text(Math.Min(largest.Value, m2), DisplayKind.Mass)}.",
+            SafetyMessages.RoomEnough(mass, least, height, new(governing.Name), has),
+            SafetyMessages.RoomTooSmall(mass, least, height, new(governing.Name), has, present.InMessage(Math.Min(largest.Value, m2), DisplayKind.Mass)),
             this.WhenItFails());
     }
 
@@ -191,9 +192,9 @@ internal sealed class FlammableChargeCheck : ICheck
             case Mitigation.LeakSensorWithFan or Mitigation.ContinuousFan when release.Gas.IsA2L:
                 return Dispersed(context, finding, limit, release, rooms, ceiling);
             case Mitigation.LeakSensorWithFan or Mitigation.ContinuousFan:
-                return finding.NotEvaluated("the room alone is too small, and what a fan allows for this safety group is not known here", "Take the smallest room with this measure from the maker's table.", "limits: {room area: {minimum: …, from: …}}");
+                return finding.NotEvaluated(SafetyMessages.FanUnknown, SafetyMessages.FanUnknownNext, "limits: {room area: {minimum: …, from: …}}");
             case Mitigation.ShutOffValves when context.Job.Safety.ReleasableCharge is null:
-                return finding.NotEvaluated("the room is too small for the whole charge, and what the shut-off valves let out is not written", "Write the releasable charge from the maker's manual.");
+                return finding.NotEvaluated(SafetyMessages.ReleasableNotWritten, SafetyMessages.ReleasableNotWrittenNext);
             default:
                 return null;
         }
@@ -204,15 +205,15 @@ internal sealed class FlammableChargeCheck : ICheck
         var (_, charge, lfl) = release;
         var present = context.Present;
         if (rooms.IsEmpty)
-            return finding.NotEvaluated("no room is written", "Measure the room: its area and its height.", "safety: {room: {area: …, ceiling height: …}}");
+            return finding.NotEvaluated(SafetyMessages.RoomNotWritten, SafetyMessages.RoomNotWrittenNext, "safety: {room: {area: …, ceiling height: …}}");
         if (rooms.FirstOrDefault(r => r.Volume is null) is { } unknown)
-            return finding.NotEvaluated($"the volume of {unknown.Name} is not written", "Write its volume, or its ceiling height beside its area.");
+            return finding.NotEvaluated(SafetyMessages.RoomVolumeNotWritten(new(unknown.Name)), SafetyMessages.RoomVolumeNotWrittenNext);
         Uncertain Allowed(RoomCase room) => Uncertain.Apply(v => ConcentrationCharge.EffectiveDispersal(v, lfl, room.IsInstitutional), room.Dispersal);
         foreach (var room in rooms)
         {
             finding.Step(
                 "EDVC",
-                $"charge that {room.Name} can disperse",
+                SafetyMessages.StepDisperses(new(room.Name)),
                 ConcentrationCharge.DispersalFormula,
                 string.Create(CultureInfo.InvariantCulture, $"V = {room.DispersalText} = {room.Dispersal.Value:0.0} m³, LFL = {lfl:0.###} kg/m³, F_occ = {ConcentrationCharge.OccupancyFactor(room.IsInstitutional):0.0}"),
                 present.Text(Allowed(room).Value, DisplayKind.Mass),
@@ -223,11 +224,11 @@ internal sealed class FlammableChargeCheck : ICheck
         var most = Allowed(governing);
         if (most.Value > ceiling)
             most = Uncertain.Exact(ceiling);
-        Against(finding, charge, most, Most(context, limit, most.Value, $"dispersed in {governing.Name}") with { Source = $"{ConcentrationCharge.Source}, effective dispersal volume charge", Mark = ConcentrationCharge.Mark });
+        Against(finding, charge, most, Most(context, limit, most.Value, m => SafetyMessages.LimitDispersed(m, new(governing.Name))) with { Source = present.Text(SafetyMessages.SourceDispersal(new(ConcentrationCharge.Source))), Mark = ConcentrationCharge.Mark });
         if (Circulation.Of(context).IsNotDescribed)
             finding.Reserve(SafetyMessages.RoomSensorNotWritten).Next(SafetyMessages.RoomSensorNotWrittenNext, "safety: {leak sensor: {fitted: yes, test run: yes, fan on: yes, compressor off: yes}}");
-        var said = $"{present.Text(charge.Value, DisplayKind.Mass)} can leak; {governing.Name} disperses {present.Text(most.Value, DisplayKind.Mass)}";
-        return finding.ConcludeOrDanger($"{said}.", $"{said}.", this.WhenItFails());
+        var said = SafetyMessages.RoomDisperses(present.InMessage(charge.Value, DisplayKind.Mass), new(governing.Name), present.InMessage(most.Value, DisplayKind.Mass));
+        return finding.ConcludeOrDanger(said, said, this.WhenItFails());
     }
 
     private static Uncertain Largest(RoomCase room, double lfl) =>
@@ -236,15 +237,15 @@ internal sealed class FlammableChargeCheck : ICheck
     private static void Against(FindingBuilder finding, Uncertain charge, Uncertain most, LimitStatement limit) =>
         finding.Judge(charge, DisplayKind.Mass, limit, most);
 
-    private static LimitStatement Most(CheckContext context, Limit limit, double most, string words) => context.State(limit) with
+    private static LimitStatement Most(CheckContext context, Limit limit, double most, Func<QuantityValue, Message> words) => context.State(limit) with
     {
         Kind = LimitKind.AtMost,
-        Text = $"at most {context.Present.Text(most, DisplayKind.Mass)} ({words})",
+        Text = context.Present.Text(words(context.Present.InMessage(most, DisplayKind.Mass))),
         LowerSi = null,
         UpperSi = most,
     };
 
-    private static void Named(FindingBuilder finding, Presentation present, string symbol, string name, int cubicMetres, double lfl, double mass) => finding.Step(
+    private static void Named(FindingBuilder finding, Presentation present, string symbol, Message name, int cubicMetres, double lfl, double mass) => finding.Step(
         symbol, name, $"{symbol} = V·LFL", string.Create(CultureInfo.InvariantCulture, $"{cubicMetres} m³ × {lfl:0.###} kg/m³"), present.Text(mass, DisplayKind.Mass), Cited(FlammableCharge.Source, FlammableCharge.Mark));
 
     private static string Cited(string source, string mark) => $"{source} ({mark})";

@@ -24,97 +24,99 @@ internal sealed class FlammableStepsCheck : ICheck
         if (gas.Group is null)
         {
             if (steps is not null || !isSeasonal)
-                yield return context.Finding(this).Use("refrigerant", context.Job.Equipment.Refrigerant).NotEvaluated($"the safety group of {gas.Designation} is not known here", "Take it from the cylinder or the nameplate; where it says A2L, A2 or A3, take the steps for flammable refrigerant and write them in the notes.");
+                yield return context.Finding(this).Use(SafetyMessages.ReadingRefrigerant, context.Job.Equipment.Refrigerant).NotEvaluated(SafetyMessages.GroupUnknown(new(gas.Designation)), SafetyMessages.GroupUnknownNext);
             yield break;
         }
 
         if (!gas.Burns || (steps is null && isSeasonal))
             yield break;
-        var finding = context.Finding(this).Use("refrigerant", context.Job.Equipment.Refrigerant);
+        var finding = context.Finding(this).Use(SafetyMessages.ReadingRefrigerant, context.Job.Equipment.Refrigerant);
         if (steps is null)
-            yield return finding.NotEvaluated($"{gas.Designation} burns (safety group {gas.Group.Value}), and no steps are written", SafetyMessages.FlammableStepsNext, "safety: {flammable: {area checked with: …, ignition sources removed: yes, ventilated: yes, extinguisher: …}}");
+            yield return finding.NotEvaluated(SafetyMessages.StepsNotWritten(new(gas.Designation), new(gas.Group.Value)), SafetyMessages.FlammableStepsNext, "safety: {flammable: {area checked with: …, ignition sources removed: yes, ventilated: yes, extinguisher: …}}");
         else
             yield return Judge(context, finding, gas, steps);
     }
 
     private Finding Judge(CheckContext context, FindingBuilder finding, FlammableRefrigerant gas, FlammableSteps steps)
     {
-        List<string> taken = [], refused = [], unwritten = [];
+        List<MessageValue> taken = [], refused = [], unwritten = [];
         // Signs, bonding and the pump's exhaust are asked after only where somebody says that they were left out.
-        void WhenWritten(string name, Given<bool>? given)
+        void WhenWritten(Message name, Given<bool>? given)
         {
             if (given is not null)
                 Step(name, given);
         }
 
-        void Step(string name, Given<bool>? given)
+        void Step(Message name, Given<bool>? given)
         {
             finding.Use(name, given);
             (given is null ? unwritten : given.Value ? taken : refused).Add(name);
         }
 
         if (steps.AreaCheckedWith.IsEmpty)
-            unwritten.Add("area checked with a detector");
+            unwritten.Add(SafetyMessages.StepAreaChecked);
         else
             Detectors(context, finding, gas, steps, taken, refused);
-        Step("ignition sources removed", steps.IgnitionSourcesRemoved);
+        Step(SafetyMessages.StepIgnition, steps.IgnitionSourcesRemoved);
         Distance(context, finding, steps.Within, refused);
-        Step("ventilated", steps.Ventilated);
-        finding.Use("extinguisher", steps.Extinguisher);
-        (steps.Extinguisher is null ? unwritten : steps.Extinguisher.Value == Extinguisher.None ? refused : taken).Add("extinguisher");
-        Step("machines rated for flammable refrigerant", steps.MachinesRated);
+        Step(SafetyMessages.StepVentilated, steps.Ventilated);
+        finding.Use(SafetyMessages.StepExtinguisher, steps.Extinguisher);
+        (steps.Extinguisher is null ? unwritten : steps.Extinguisher.Value == Extinguisher.None ? refused : taken).Add(SafetyMessages.StepExtinguisher);
+        Step(SafetyMessages.StepMachines, steps.MachinesRated);
         if (context.Job.Evacuation is { } evacuation)
         {
-            WhenWritten("pump exhaust outdoors", steps.PumpExhaustOutdoors ?? evacuation.Pump?.ExhaustOutdoors);
+            WhenWritten(SafetyMessages.StepExhaust, steps.PumpExhaustOutdoors ?? evacuation.Pump?.ExhaustOutdoors);
             if (evacuation.Pump?.RatedForFlammable is { Value: false } rated)
             {
-                finding.Use("vacuum pump rated for flammable", rated);
-                refused.Add("vacuum pump rated for flammable refrigerant");
+                finding.Use(SafetyMessages.ReadingPumpRated, rated);
+                refused.Add(SafetyMessages.StepPumpRated);
             }
         }
 
-        WhenWritten("signs", steps.Signs);
-        WhenWritten("bonded", steps.Bonded);
+        WhenWritten(SafetyMessages.StepSigns, steps.Signs);
+        WhenWritten(SafetyMessages.StepBonded, steps.Bonded);
         if (steps.LeftHandThread is { } thread)
         {
-            finding.Use("left-hand thread", thread);
+            finding.Use(SafetyMessages.ReadingThread, thread);
             if (!thread.Value)
-                finding.Remark("The cylinder's thread is not left-handed, as it usually is for flammable gas: make sure what it holds.");
+                finding.Remark(SafetyMessages.ThreadRemark);
         }
 
         if (refused.Count > 0)
-            return finding.Danger($"not taken or not enough for a refrigerant that burns: {string.Join(", ", refused)}.", this.WhenItFails());
+            return finding.Danger(SafetyMessages.StepsRefused(Listed(refused)), this.WhenItFails());
         if (unwritten.Count > 0)
-            return finding.NotEvaluated($"not written: {string.Join(", ", unwritten)}", SafetyMessages.FlammableStepsOpenNext, "safety: {flammable: {ignition sources removed: yes, ventilated: yes}}");
-        return finding.Decide(true).Say($"Taken: {string.Join(", ", taken)}.").Build();
+            return finding.NotEvaluated(SafetyMessages.StepsNotTold(Listed(unwritten)), SafetyMessages.FlammableStepsOpenNext, "safety: {flammable: {ignition sources removed: yes, ventilated: yes}}");
+        return finding.Decide(true).Say(SafetyMessages.StepsTaken(Listed(taken))).Build();
     }
 
-    private static void Detectors(CheckContext context, FindingBuilder finding, FlammableRefrigerant gas, FlammableSteps steps, List<string> taken, List<string> refused)
+    private static ListValue Listed(List<MessageValue> steps) => new([.. steps], ListJoin.Comma);
+
+    private static void Detectors(CheckContext context, FindingBuilder finding, FlammableRefrigerant gas, FlammableSteps steps, List<MessageValue> taken, List<MessageValue> refused)
     {
         foreach (var named in steps.AreaCheckedWith)
         {
             // The reader knows no other name than an instrument's.
             var detector = context.Get<InstrumentKit>().Find(named.Value)!;
-            finding.Use("area checked with", named, detector.Id);
+            finding.Use(SafetyMessages.ReadingAreaChecked, named, detector.Id);
             var described = detector.Described;
             foreach (var detected in described.Detects)
-                finding.Use($"{detector.Id}: detects", detected, detector.Id);
-            finding.Use($"{detector.Id}: kind", described.Kind, detector.Id).Use($"{detector.Id}: rated for flammable", described.RatedForFlammable, detector.Id);
+                finding.Use(SafetyMessages.ReadingDetects(new(detector.Id)), detected, detector.Id);
+            finding.Use(SafetyMessages.ReadingKind(new(detector.Id)), described.Kind, detector.Id).Use(SafetyMessages.ReadingRated(new(detector.Id)), described.RatedForFlammable, detector.Id);
             if (described.Kind.Value != InstrumentKind.LeakDetector)
-                refused.Add($"{detector.Id} is no leak detector");
+                refused.Add(SafetyMessages.DetectorIsNone(new(detector.Id)));
             else if (described.RatedForFlammable?.Value == false)
-                refused.Add($"{detector.Id} may not be used near flammable refrigerant");
+                refused.Add(SafetyMessages.DetectorNotRated(new(detector.Id)));
             else if (!described.Detects.IsEmpty && !described.Detects.Any(d => Detects(gas, d.Value)))
-                refused.Add($"{detector.Id} is not made for {gas.Designation}");
+                refused.Add(SafetyMessages.DetectorOtherGas(new(detector.Id), new(gas.Designation)));
             else
-                taken.Add($"area checked with {detector.Id}");
+                taken.Add(SafetyMessages.StepAreaCheckedWith(new(detector.Id)));
         }
 
         if (steps.AlarmAt is not { } alarm || context.Limits.Find(LimitIds.SafetyFlammableLeakSearch) is not { Upper: { } most } limit)
             return;
-        finding.Use("detector alarm", alarm).Show(context.State(limit));
+        finding.Use(SafetyMessages.ReadingAlarm, alarm).Show(context.State(limit));
         if (alarm.Value.Si > most.Si)
-            refused.Add($"detector alarm at {alarm.Text} of the lower flammability limit");
+            refused.Add(SafetyMessages.DetectorAlarm(new(alarm.Text)));
     }
 
     private static bool Detects(FlammableRefrigerant gas, string written)
@@ -125,13 +127,13 @@ internal sealed class FlammableStepsCheck : ICheck
             || gas.Components.Contains(name, StringComparer.OrdinalIgnoreCase);
     }
 
-    private static void Distance(CheckContext context, FindingBuilder finding, Given<Length>? within, List<string> refused)
+    private static void Distance(CheckContext context, FindingBuilder finding, Given<Length>? within, List<MessageValue> refused)
     {
         if (within is null || context.Limits.Find(LimitIds.SafetyFlammableIgnitionDistance) is not { Lower: { } least } limit)
             return;
-        finding.Use("ignition sources removed within", within).Show(context.State(limit));
+        finding.Use(SafetyMessages.ReadingWithin, within).Show(context.State(limit));
         if (within.Value.Si < least.Si)
-            refused.Add($"ignition sources removed within {within.Text} only");
+            refused.Add(SafetyMessages.StepWithinOnly(new(within.Text)));
     }
 }
 
@@ -153,9 +155,9 @@ internal sealed class OpeningSequenceCheck : ICheck
         var sequence = context.Job.Safety?.Flammable is { } steps ? steps.Sequence : [];
         if (sequence.IsEmpty && !opens)
             yield break;
-        var finding = context.Finding(this).Use("work", work);
+        var finding = context.Finding(this).Use(SafetyMessages.ReadingWork, work);
         foreach (var step in sequence)
-            finding.Use("sequence", step);
+            finding.Use(SafetyMessages.ReadingSequence, step);
         if (context.Limits.Find(LimitIds.SafetyFlammableOpening) is { } limit)
             finding.Show(context.State(limit));
         if (sequence.IsEmpty)
@@ -164,7 +166,7 @@ internal sealed class OpeningSequenceCheck : ICheck
             yield break;
         }
 
-        var written = string.Join(", ", sequence.Select(s => s.Text));
+        var written = new ListValue([.. sequence.Select(s => new TextValue(s.Text))], ListJoin.Comma);
         var done = sequence.Select(s => s.Value).ToList();
         // Work that ends before the circuit is opened, such as taking a unit away whole, has no last step.
         var due = done.Contains(FlammableStep.Opened) || opens ? Order : Order[..^1];
@@ -172,14 +174,21 @@ internal sealed class OpeningSequenceCheck : ICheck
         var places = done.Select(s => Array.IndexOf(Order, s)).ToList();
         var isRightOrder = places.SequenceEqual(places.Order());
         if (missing.Count > 0)
-            yield return finding.Danger($"of the steps before a flammable circuit is opened, these are not in the list: {string.Join(", ", missing.Select(Words))}.", this.WhenItFails());
+            yield return finding.Danger(SafetyMessages.OpeningMissing(new([.. missing.Select(Named)], ListJoin.Comma)), this.WhenItFails());
         else if (!isRightOrder)
-            yield return finding.Danger($"the steps before a flammable circuit is opened stand in another order: {written}.", this.WhenItFails());
+            yield return finding.Danger(SafetyMessages.OpeningOrder(written), this.WhenItFails());
         else
-            yield return finding.Decide(true).Say($"In order: {written}.").Build();
+            yield return finding.Decide(true).Say(SafetyMessages.OpeningInOrder(written)).Build();
     }
 
-    private static string Words(FlammableStep step) => step == FlammableStep.PurgedAgain ? "purged again" : step.ToString().ToLowerInvariant();
+    private static Message Named(FlammableStep step) => step switch
+    {
+        FlammableStep.Recovered => SafetyMessages.OpeningRecovered,
+        FlammableStep.Purged => SafetyMessages.OpeningPurged,
+        FlammableStep.Evacuated => SafetyMessages.OpeningEvacuated,
+        FlammableStep.PurgedAgain => SafetyMessages.OpeningPurgedAgain,
+        _ => SafetyMessages.OpeningOpened,
+    };
 }
 
 /// <summary>Whether the refrigerant burns, and how easily.</summary>

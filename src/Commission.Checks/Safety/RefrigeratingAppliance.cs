@@ -57,16 +57,16 @@ internal sealed class RefrigeratingAppliance
     {
         var charge = Charge!;
         Total!.UseIn(finding);
-        finding.Use("hermetically sealed", _context.Job.Equipment.HermeticallySealed).Use("metering", _context.Job.Equipment.Metering?.Kind).Use("factory charge", Plate);
+        finding.Use(SafetyMessages.ReadingSealed, _context.Job.Equipment.HermeticallySealed).Use(SafetyMessages.ReadingMetering, _context.Job.Equipment.Metering?.Kind).Use(SafetyMessages.ReadingFactoryCharge, Plate);
         var present = _context.Present;
         var mass = present.InMessage(charge.Value, DisplayKind.Mass);
         var isA3 = gas.Group!.Value == "A3";
         var most = ApplianceCharge.Largest(lfl, isA3);
         if (isA3)
-            finding.Step("m_max", "largest charge of an appliance", ApplianceCharge.LargestFormula, string.Create(CultureInfo.InvariantCulture, $"13 m³ × {lfl:0.###} kg/m³"), present.Text(most, DisplayKind.Mass), Cited);
+            finding.Step("m_max", SafetyMessages.StepApplianceLargest, ApplianceCharge.LargestFormula, string.Create(CultureInfo.InvariantCulture, $"13 m³ × {lfl:0.###} kg/m³"), present.Text(most, DisplayKind.Mass), Cited);
         var smallest = ApplianceCharge.SmallestArea(charge.Value, lfl);
         if (charge.Value > ApplianceCharge.Anywhere)
-            finding.Step("A_min", "smallest floor area for the charge", ApplianceCharge.RoomFormula, string.Create(CultureInfo.InvariantCulture, $"{present.Text(charge.Value, DisplayKind.Mass)}, LFL = {lfl:0.###} kg/m³"), present.Text(smallest, DisplayKind.Area), Cited);
+            finding.Step("A_min", SafetyMessages.StepSmallestArea, ApplianceCharge.RoomFormula, string.Create(CultureInfo.InvariantCulture, $"{present.Text(charge.Value, DisplayKind.Mass)}, LFL = {lfl:0.###} kg/m³"), present.Text(smallest, DisplayKind.Area), Cited);
         finding.Judge(charge, DisplayKind.Mass, AtMost(limit, most));
         if (!finding.Passes)
             return finding.Danger(SafetyMessages.ApplianceTooMuch(mass, present.InMessage(most, DisplayKind.Mass)), SafetyMessages.ApplianceTooMuchNext);
@@ -95,7 +95,7 @@ internal sealed class RefrigeratingAppliance
     private LimitStatement AtMost(Limit limit, double most) => _context.State(limit) with
     {
         Kind = LimitKind.AtMost,
-        Text = $"at most {_context.Present.Text(most, DisplayKind.Mass)}",
+        Text = _context.Present.Text(CommonMessages.LimitAtMost(new(_context.Present.Text(most, DisplayKind.Mass)))),
         LowerSi = null,
         UpperSi = most,
     };

@@ -8,6 +8,7 @@ using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Safety;
@@ -70,23 +71,23 @@ internal sealed record RoomCase
 
     private static RoomCase Of(CheckContext context, Room room, int index, int count)
     {
-        var name = room.Name?.Value ?? (count == 1 ? "the room" : string.Create(CultureInfo.InvariantCulture, $"room {index + 1}"));
+        var name = room.Name?.Value ?? context.Present.Text(count == 1 ? SafetyMessages.RoomOnly : SafetyMessages.RoomNumbered(index + 1));
         var uses = ImmutableArray.CreateBuilder<ReadingUse>();
-        void Use<T>(string what, Given<T>? given)
+        void Use<T>(Func<TextValue, Message> what, Given<T>? given)
         {
             if (given is not null)
-                uses.Add(given.Use($"{name}: {what}"));
+                uses.Add(given.Use(context.Present.Text(what(new(name)))));
         }
 
-        Use("area", room.Area);
-        Use("mounting", room.Mounting);
-        Use("release height", room.ReleaseHeight);
-        Use("ceiling height", room.CeilingHeight);
-        Use("volume", room.Volume);
-        Use("occupancy", room.Occupancy);
-        Use("below ground", room.BelowGround);
+        Use(SafetyMessages.RoomArea, room.Area);
+        Use(SafetyMessages.RoomMounting, room.Mounting);
+        Use(SafetyMessages.RoomReleaseHeight, room.ReleaseHeight);
+        Use(SafetyMessages.RoomCeilingHeight, room.CeilingHeight);
+        Use(SafetyMessages.RoomVolume, room.Volume);
+        Use(SafetyMessages.RoomOccupancy, room.Occupancy);
+        Use(SafetyMessages.RoomGroundLevel, room.BelowGround);
         foreach (var served in room.DuctedAreas)
-            Use("area served by ducts", served);
+            Use(SafetyMessages.RoomAreaServed, served);
         var counts = !context.Get<FlammableRefrigerant>().Burns || Circulation.Of(context).MixesRooms;
         var (area, areaText) = Floor(context, name, room, counts);
         var (height, heightText) = Height(context, name, room);
@@ -116,25 +117,25 @@ internal sealed record RoomCase
     {
         if (room.ReleaseHeight is { } written)
         {
-            var height = Written.Value(context, $"{name}: release height", written, DisplayKind.Length);
+            var height = Written.Value(context, context.Present.Text(SafetyMessages.RoomReleaseHeight(new(name))), written, DisplayKind.Length);
             return height.Value >= FlammableCharge.LowestReleaseHeight
                 ? (height, written.Text)
-                : (Uncertain.Exact(FlammableCharge.LowestReleaseHeight), $"{context.Present.Text(FlammableCharge.LowestReleaseHeight, DisplayKind.Length)}, the lowest that counts");
+                : (Uncertain.Exact(FlammableCharge.LowestReleaseHeight), context.Present.Text(SafetyMessages.HeightLowest(context.Present.InMessage(FlammableCharge.LowestReleaseHeight, DisplayKind.Length))));
         }
 
         if (room.Mounting is not { } mounting)
             return (null, "");
         var mounted = Math.Min(FlammableCharge.ReleaseHeight(Of(mounting.Value)), room.CeilingHeight?.Value.Si ?? double.PositiveInfinity);
-        return (Uncertain.Exact(mounted), $"{context.Present.Text(mounted, DisplayKind.Length)}, {mounting.Text} mounting");
+        return (Uncertain.Exact(mounted), context.Present.Text(SafetyMessages.HeightMounted(context.Present.InMessage(mounted, DisplayKind.Length), new(mounting.Text))));
     }
 
     // Without circulation refrigerant stays in the room it comes out in, and that may be the smallest.
     private static (Uncertain Area, string Text) Floor(CheckContext context, string name, Room room, bool countsDucts)
     {
-        var own = (Value: Written.Value(context, $"{name}: area", room.Area, DisplayKind.Area), room.Area.Text);
+        var own = (Value: Written.Value(context, context.Present.Text(SafetyMessages.RoomArea(new(name))), room.Area, DisplayKind.Area), room.Area.Text);
         if (room.DuctedAreas.IsEmpty)
             return own;
-        var served = room.DuctedAreas.Select(a => (Value: Written.Value(context, $"{name}: area served by ducts", a, DisplayKind.Area), a.Text)).ToList();
+        var served = room.DuctedAreas.Select(a => (Value: Written.Value(context, context.Present.Text(SafetyMessages.RoomAreaServed(new(name))), a, DisplayKind.Area), a.Text)).ToList();
         return countsDucts
             ? (served.Select(s => s.Value).Aggregate((a, b) => a + b), string.Join(" + ", served.Select(s => s.Text)))
             : served.Append(own).MinBy(s => s.Value.Value);
@@ -145,19 +146,19 @@ internal sealed record RoomCase
     {
         var most = context.Limits.Require(LimitIds.SafetyFlammableDispersalHeight).Most.Si;
         var byHeight = room.CeilingHeight is { } ceiling && ceiling.Value.Si < most
-            ? (Volume: area * Written.Value(context, $"{name}: ceiling height", ceiling, DisplayKind.Length), $"({areaText}) × {ceiling.Text}")
+            ? (Volume: area * Written.Value(context, context.Present.Text(SafetyMessages.RoomCeilingHeight(new(name))), ceiling, DisplayKind.Length), $"({areaText}) × {ceiling.Text}")
             : (Volume: most * area, $"({areaText}) × {context.Present.Text(most, DisplayKind.Length)}");
         return room.Volume is { } volume && room.DuctedAreas.IsEmpty && volume.Value.Si < byHeight.Volume.Value
-            ? (Written.Value(context, $"{name}: volume", volume, DisplayKind.Volume), volume.Text)
+            ? (Written.Value(context, context.Present.Text(SafetyMessages.RoomVolume(new(name))), volume, DisplayKind.Volume), volume.Text)
             : byHeight;
     }
 
     private static (Uncertain? Volume, string Text) Space(CheckContext context, string name, Room room, Uncertain area, string areaText)
     {
         if (room.Volume is { } volume && room.DuctedAreas.IsEmpty)
-            return (Written.Value(context, $"{name}: volume", volume, DisplayKind.Volume), volume.Text);
+            return (Written.Value(context, context.Present.Text(SafetyMessages.RoomVolume(new(name))), volume, DisplayKind.Volume), volume.Text);
         return room.CeilingHeight is { } ceiling
-            ? (area * Written.Value(context, $"{name}: ceiling height", ceiling, DisplayKind.Length), $"({areaText}) × {ceiling.Text}")
+            ? (area * Written.Value(context, context.Present.Text(SafetyMessages.RoomCeilingHeight(new(name))), ceiling, DisplayKind.Length), $"({areaText}) × {ceiling.Text}")
             : (null, "");
     }
 
@@ -198,8 +199,8 @@ internal sealed class Circulation
     public static Circulation Of(CheckContext context) => new(context.Job.Safety);
 
     /// <summary>Names what it rests on.</summary>
-    public void UseIn(FindingBuilder finding) => finding.Use("mitigation", _safety?.Mitigation).Use("leak sensor fitted", _safety?.LeakSensor?.Fitted)
-        .Use("leak sensor connected", _safety?.LeakSensor?.Connected).Use("blower on", _safety?.LeakSensor?.FanOn);
+    public void UseIn(FindingBuilder finding) => finding.Use(SafetyMessages.ReadingMitigation, _safety?.Mitigation).Use(SafetyMessages.ReadingSensorFitted, _safety?.LeakSensor?.Fitted)
+        .Use(SafetyMessages.ReadingSensorConnected, _safety?.LeakSensor?.Connected).Use(SafetyMessages.SensorBlowerOn, _safety?.LeakSensor?.FanOn);
 }
 
 /// <summary>How much of a refrigerant that does not burn would be in the room's air. The limits known here are from memory: above one stands a condition and no failure.</summary>
@@ -215,18 +216,18 @@ internal sealed class ConcentrationLimitCheck : ICheck
         if (circuit.Info?.SafetyGroup?.Value is not ("A1" or "B1") || RoomCase.All(context) is not { IsEmpty: false } rooms)
             yield break;
         var charge = context.Get<CircuitCharge>();
-        var finding = context.Finding(this).Use("refrigerant", context.Job.Equipment.Refrigerant);
+        var finding = context.Finding(this).Use(SafetyMessages.ReadingRefrigerant, context.Job.Equipment.Refrigerant);
         foreach (var use in rooms.SelectMany(r => r.Uses))
             finding.Use(use);
         if (rooms.FirstOrDefault(r => r.Volume is null) is { } unknown)
         {
-            yield return finding.NotEvaluated($"the volume of {unknown.Name} is not written", "Write its volume, or its ceiling height beside its area.");
+            yield return finding.NotEvaluated(SafetyMessages.RoomVolumeNotWritten(new(unknown.Name)), SafetyMessages.RoomVolumeNotWrittenNext);
             yield break;
         }
 
         if (charge.Total is not { } total)
         {
-            yield return finding.NotEvaluated($"the charge cannot be known: {charge.WhyNot}", "Write how the unit arrived, its factory charge and what was weighed in.");
+            yield return finding.NotEvaluated(SafetyMessages.ChargeUnknown(charge.WhyNot!), SafetyMessages.ChargeUnknownNext);
             yield break;
         }
 
@@ -234,23 +235,23 @@ internal sealed class ConcentrationLimitCheck : ICheck
         var smallest = rooms.MinBy(r => r.Volume!.Value)!;
         var concentration = total.Value / smallest.Volume!;
         finding.Measure(concentration, DisplayKind.Density).Step(
-            "c", "concentration should all of it leak", "charge / volume",
-            string.Create(CultureInfo.InvariantCulture, $"{context.Present.Text(total.Value.Value, DisplayKind.Mass)} / ({smallest.VolumeText})"), Grams(concentration.Value), "definition");
-        var said = $"Should all of it leak into {smallest.Name}, {Grams(concentration.Value)} of {circuit.Designation} would be in the air";
+            "c", SafetyMessages.StepConcentration, SafetyMessages.StepConcentrationFormula,
+            string.Create(CultureInfo.InvariantCulture, $"{context.Present.Text(total.Value.Value, DisplayKind.Mass)} / ({smallest.VolumeText})"), Grams(concentration.Value), SafetyMessages.StepDefinition);
+        var (room, found, gas) = (new TextValue(smallest.Name), new TextValue(Grams(concentration.Value)), new TextValue(circuit.Designation));
         if (context.Limits.Find(LimitIds.SafetyConcentration) is { } rule)
             finding.Show(context.State(rule));
         if (circuit.Info.ConcentrationLimit is not { } limit)
         {
-            yield return finding.Information($"{said}; its concentration limit is not known here.", "look the limit up in the standard");
+            yield return finding.Information(SafetyMessages.ConcentrationLimitUnknown(room, found, gas), SafetyMessages.ConcentrationLimitUnknownKind);
             yield break;
         }
 
         var allowed = limit.Value * ConcentrationCharge.OccupancyFactor(smallest.IsInstitutional);
-        finding.Step("RCL", "concentration limit", "RCL × F_occ", string.Create(CultureInfo.InvariantCulture, $"{Grams(limit.Value)} × {ConcentrationCharge.OccupancyFactor(smallest.IsInstitutional):0.0}"), Grams(allowed), $"{limit.Source} ({limit.Mark})");
-        finding.Decide(true).Remark("The limit is from memory: the standard decides.");
+        finding.Step("RCL", SafetyMessages.StepConcentrationLimit, "RCL × F_occ", string.Create(CultureInfo.InvariantCulture, $"{Grams(limit.Value)} × {ConcentrationCharge.OccupancyFactor(smallest.IsInstitutional):0.0}"), Grams(allowed), $"{limit.Source} ({limit.Mark})");
+        finding.Decide(true).Remark(SafetyMessages.ConcentrationFromMemory);
         yield return concentration.Value > allowed
-            ? finding.Reserve($"{Grams(concentration.Value)} are more than the limit remembered here, {Grams(allowed)}").Say($"{said}, more than the {Grams(allowed)} of the standard.").Next(this.WhenItFails()).Build()
-            : finding.Say($"{said}, less than the {Grams(allowed)} of the standard.").Build();
+            ? finding.Reserve(SafetyMessages.ConcentrationReserve(found, new(Grams(allowed)))).Say(SafetyMessages.ConcentrationMore(room, found, gas, new(Grams(allowed)))).Next(this.WhenItFails()).Build()
+            : finding.Say(SafetyMessages.ConcentrationLess(room, found, gas, new(Grams(allowed)))).Build();
     }
 
     private static string Grams(double kilogramsPerCubicMetre) => string.Create(CultureInfo.InvariantCulture, $"{1000 * kilogramsPerCubicMetre:0} g/m³");

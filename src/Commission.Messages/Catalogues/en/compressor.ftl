@@ -78,8 +78,126 @@ current-maker-outside = Compressor current { $current }, outside the maker's fig
 current-no-plate = the nameplate's RLA is not written
 current-no-plate-next = Read the compressor's rated load current on the plate.
 
+## A number and its limit
+
+# $was (message) - the number in words, without a full stop
+# $limit (text) - the limit, as printed
+figure-usual = { $was }; { $limit } is usual.
+
+# $was (message) - the number in words, without a full stop
+# $limit (text) - the limit, as printed
+figure-required = { $was }; { $limit } is required.
+
+# $was (message) - the number in words, without a full stop
+# $why (message) - why, without a full stop
+figure-not-judged = { $was }; this is not judged: { $why }.
+
+# $was (message) - the number in words, without a full stop
+figure-only = { $was }.
+
+# $time (text) - when it was read
+subject-heating = { $time }, heating
+
+## Names of readings and steps
+
+reading-mode = mode
+reading-work = work
+reading-compressor = compressor
+reading-injection = vapor injection
+reading-running = running
+reading-box = temperature of the box
+reading-distance = distance from the compressor
+reading-heater = crankcase heater
+reading-heater-since = crankcase heater on since
+reading-started = compressor started
+
+# $time (text) - when it was read
+reading-sump = sump, { $time }
+step-definition = definition
+step-ratio = compression ratio
+
+# $side (text) - which pressure
+step-dew = dew point at { $side }
+step-dew-curve = dew curve of the refrigerant
+step-discharge-superheat = discharge superheat
+step-sump-superheat = sump superheat
+step-heater-time = time the heater was on
+step-heater-time-formula = start − heater on
+
+## Where the pressures were read
+
+high-at-vapor-valve = The high side was read at the vapor service valve, a little below the compressor's outlet.
+high-at-liquid-valve = The high side was read at the liquid service valve, below the compressor's outlet by the condenser's pressure drop.
+low-at-vapor-valve = The low side was read at the vapor service valve, a little above the compressor's inlet.
+
+## Discharge line
+
+# $found (quantity) - what was found
+# $time (text) - when it was read
+discharge-line-was = The discharge line was at { $found } at { $time }
+
+# $found (quantity) - what was found
+# $time (text) - when it was read
+# $limit (text) - the limit, as printed
+discharge-allowed = The discharge line was at { $found } at { $time }; { $limit } is allowed.
+
+# $found (quantity) - what was found
+# $time (text) - when it was read
+# $limit (text) - the limit, as printed
+discharge-above = The discharge line was at { $found } at { $time }, above what is allowed: { $limit }.
+discharge-no-limit = the maker's figure is not written, and the common one is for fixed-speed compressors
+distance-not-written-short = The distance from the compressor is not written; the figure is for a short distance.
+
+# $distance (text) - the distance, as written or as the limit prints it
+distance-not-written = The distance from the compressor is not written; the figure is for { $distance }.
+
+# $distance (text) - the distance, as written or as the limit prints it
+distance-too-far = the line was read { $distance } from the compressor, where it has already cooled
+
+# $distance (text) - the distance, as written or as the limit prints it
+distance-too-far-next = Read it { $distance } from the compressor.
+
+## Superheat
+
+# $found (quantity) - what was found
+# $time (text) - when it was read
+discharge-superheat-read = Discharge superheat { $found } at { $time }
+
+# $found (quantity) - what was found
+# $time (text) - when it was read
+discharge-superheat-was = Discharge superheat was { $found } at { $time }
+discharge-superheat-suspicion = so little discharge superheat suggests liquid coming back to the compressor
+discharge-no-dew-next = Check the reading; above the critical point there is no saturation and no discharge superheat.
+no-dew-next = Check the reading and the refrigerant's name.
+
+# $found (quantity) - what was found
+# $time (text) - when it was read
+sump-superheat-read = Sump superheat { $found } at { $time }
+
+# $found (quantity) - what was found
+# $time (text) - when it was read
+sump-superheat-was = The sump was { $found } above saturation at { $time }
+sump-suspicion = a sump this near to saturation suggests refrigerant in the oil
+sump-suction-next = Read the true suction pressure beside the sump.
+
+# $found (quantity) - what was found
+# $time (text) - when it was read
+suction-superheat-was = Superheat at the compressor was { $found } at { $time }
+suction-not-read = the suction pressure was not read
+suction-not-read-heating = in heating only a pressure at the compressor's inlet tells the low side, and it was not read
+suction-line-next = Read the true suction pressure beside the suction line.
+suction-too-warm-next = The vapor comes back too warm, which heats the motor: check the charge, the valve and the insulation of the suction line.
+
 ## Crankcase heater
 
+# $hours (text) - how long
+heater-was-on = The crankcase heater was on for { $hours } before the start
+heater-no-limit = nobody sets a time
+heater-suspicion = a start with cold oil may have foamed it
+heater-no-clock = the two times are not both clock times
+heater-no-clock-next = Write both with date and time of day.
+heater-after-start = the heater was switched on after the start
+heater-after-start-next = Check the two times and their dates.
 heater-since-not-written = it is not written since when the heater was on
 heater-since-not-written-next = Find out when the crankcase heater was switched on.
 start-not-written = the start of the compressor has no time

@@ -87,6 +87,394 @@ flammable-steps-open-next = Take the steps that are not told, or say that they w
 flammable-order-not-written = the order of the steps is not written
 flammable-order-not-written-next = Say in which order it was done: recovered, purged, evacuated, purged again, opened.
 
+## Combustion: names
+
+carbon-monoxide-free-of-air = carbon monoxide free of air
+reading-fuel = fuel
+reading-spillage = spillage
+
+## Names of readings and steps
+
+reading-sealed = hermetically sealed
+reading-metering = metering
+reading-factory-charge = factory charge
+reading-refrigerant = refrigerant
+reading-mitigation = mitigation
+reading-releasable = releasable charge
+reading-design = design pressure
+reading-work = work
+reading-sensor-fitted = leak sensor fitted
+reading-sensor-connected = leak sensor connected
+reading-responded = responded in
+reading-pump-rated = vacuum pump rated for flammable
+reading-thread = left-hand thread
+reading-area-checked = area checked with
+reading-alarm = detector alarm
+reading-within = ignition sources removed within
+reading-sequence = sequence
+
+# $id (text) - the instrument
+reading-detects = { $id }: detects
+
+# $id (text) - the instrument
+reading-kind = { $id }: kind
+
+# $id (text) - the instrument
+reading-rated = { $id }: rated for flammable
+
+# $device (text) - the device
+reading-tripped = { $device }: tripped at
+
+# $device (text) - the device
+reading-set = { $device }: set
+
+# $device (text) - the device
+reading-reset = { $device }: reset at
+
+# $device (text) - the device
+reading-tested = { $device }: tested
+
+# $device (text) - the device
+reading-date = { $device }: date
+
+# $device (text) - the device
+subject-setting = { $device }, setting
+
+# $device (text) - the device
+subject-against-setting = { $device }, against its setting
+step-appliance-largest = largest charge of an appliance
+step-smallest-area = smallest floor area for the charge
+step-lfl = lower flammability limit
+step-published = published property
+step-definition = definition
+step-releasable = charge that can leak with the shut-off valves closed
+step-makers-figure = the maker's figure
+step-m1 = charge without a room limit
+step-m2 = largest charge without further measures
+step-m3 = largest charge at all
+
+# $room (text) - the room
+step-air-burns = charge that makes the air of { $room } burn
+
+# $room (text) - the room
+step-largest-for = largest charge for { $room }
+
+# $room (text) - the room
+step-disperses = charge that { $room } can disperse
+step-concentration = concentration should all of it leak
+step-concentration-formula = charge / volume
+step-concentration-limit = concentration limit
+
+# $source (text) - the paper
+source-dispersal = { $source }, effective dispersal volume charge
+
+## Safety devices
+
+# $device (text) - the device
+device-name = { $device }
+
+# $device (text) - the device
+# $set (text) - its setting, as written
+device-with-setting = { $device }, set to { $set },
+
+# $which (message) - the device, with its setting
+device-failed = The { $which } failed its test.
+
+# $device (text) - the device
+device-not-fitted = No { $device } is fitted.
+nothing-to-try = there is nothing to try
+
+# $which (message) - the device, with its setting
+# $at (text) - where it tripped, as written
+device-tripped-below-design = The { $which } tripped at { $at }, at or below the design pressure of the high side.
+
+# $which (message) - the device, with its setting
+# $at (text) - where it tripped, as written
+device-tripped-too-high = the { $which } tripped at { $at } only, above what the high side may bear.
+
+# $which (message) - the device, with its setting
+# $at (text) - where it tripped, as written
+device-tripped = The { $which } tripped at { $at }.
+
+# $which (message) - the device, with its setting
+device-works = The { $which } was tried and works.
+
+# $date (text) - as written
+relief-dated = It is dated { $date }.
+relief-not-written = what the relief valve is set to is not written
+relief-not-written-next = Write the pressure stamped on it.
+
+# $device (text) - the device
+# $set (text) - its setting, as written
+relief-set = The { $device } is set to { $set }.
+relief-no-design = no design pressure is written to compare it with
+
+# $device (text) - the device
+# $set (text) - its setting, as written
+# $design (text) - the design pressure, as written
+relief-within = The { $device } is set to { $set }, at most the design pressure { $design }.
+
+# $device (text) - the device
+# $set (text) - its setting, as written
+# $design (text) - the design pressure, as written
+relief-above = the { $device } is set to { $set }, above the design pressure { $design }.
+relief-next = Take the system out of service until a relief valve of the right setting is fitted.
+
+# $set (text) - its setting, as written
+setting-right = Set to { $set }, where such a switch belongs.
+
+# $set (text) - its setting, as written
+setting-wrong = Set to { $set }, which is not where such a switch belongs.
+setting-next = Compare with the maker's instructions for this unit.
+
+# $at (text) - where it tripped, as written
+# $set (text) - its setting, as written
+trip-near = Tripped at { $at }, set to { $set }.
+
+# $at (text) - where it tripped, as written
+# $set (text) - its setting, as written
+trip-far = Tripped at { $at }, too far from its setting of { $set }.
+trip-next = Set it again by the gauge, or replace it. Then try it again.
+
+## Leak sensor
+
+sensor-none = The unit has no leak sensor.
+sensor-missing = The room relies on a leak sensor, and the unit has none.
+sensor-missing-next = Fit the maker's sensor, or take another measure.
+sensor-connected = connected
+sensor-not-connected = not connected
+sensor-test-run = maker's test run
+sensor-no-test-run = maker's test not run
+sensor-blower-on = blower on
+sensor-blower-not-on = blower not on
+sensor-compressor-off = compressor off
+sensor-compressor-not-off = compressor not off
+
+# $time (text) - as written
+sensor-responded = It responded in { $time }.
+
+# $told (list) - what was seen
+sensor-told = The leak sensor: { $told }.
+
+# $what (message) - what is not told
+sensor-point-not-written = not written: { $what }
+sensor-point-not-written-next = Try the sensor again and write what it did.
+
+## Charge and room
+
+room-only = the room
+
+# $number (count) - which one
+room-numbered = room { $number }
+
+# $room (text) - the room
+room-area = { $room }: area
+
+# $room (text) - the room
+room-mounting = { $room }: mounting
+
+# $room (text) - the room
+room-release-height = { $room }: release height
+
+# $room (text) - the room
+room-ceiling-height = { $room }: ceiling height
+
+# $room (text) - the room
+room-volume = { $room }: volume
+
+# $room (text) - the room
+room-occupancy = { $room }: occupancy
+
+# $room (text) - the room
+room-ground-level = { $room }: below ground
+
+# $room (text) - the room
+room-area-served = { $room }: area served by ducts
+
+# $height (quantity) - where refrigerant comes out
+height-lowest = { $height }, the lowest that counts
+
+# $height (quantity) - where refrigerant comes out
+# $mounting (text) - how the unit is mounted
+height-mounted = { $height }, { $mounting } mounting
+
+# $room (text) - the room
+room-below-ground = { $room } lies below ground: local code may ask for detection or ventilation besides.
+
+# $group (text) - its safety group
+charge-other-group = the charge limits known here are for groups A2L, A2 and A3, not { $group }
+charge-other-group-next = Judge it by the standard for toxic refrigerants that your local code names.
+
+# $gas (text) - the refrigerant
+charge-lfl-unknown = the lower flammability limit of { $gas } is not known here
+charge-lfl-unknown-next = Take the smallest room from the maker's table.
+charge-no-limit-next = Name a limits pack.
+
+# $why (message) - why not
+charge-unknown = the charge cannot be known: { $why }
+charge-unknown-next = Write how the unit arrived, its factory charge and what was weighed in.
+charge-unknown-weigh-next = Write how the unit arrived, its factory charge and what was weighed in. Or recover, evacuate and weigh the whole charge in.
+
+# $most (quantity) - the most that is allowed
+limit-all-air = at most { $most } (all the air at the lower flammability limit)
+
+# $most (quantity) - the most that is allowed
+limit-m1 = at most { $most } (m1, no room limit)
+
+# $most (quantity) - the most that is allowed
+limit-m2 = at most { $most } (m2, without further measures)
+
+# $most (quantity) - the most that is allowed
+limit-m3 = at most { $most } (m3, the most the standard allows in rooms)
+
+# $most (quantity) - the most that is allowed
+# $room (text) - the room
+limit-for-room = at most { $most } (for { $room })
+
+# $most (quantity) - the most that is allowed
+# $room (text) - the room
+limit-dispersed = at most { $most } (dispersed in { $room })
+releasable-without-valves = A releasable charge is written without shut-off valves; the whole charge was judged.
+releasable-not-written = the room is too small for the whole charge, and what the shut-off valves let out is not written
+releasable-not-written-next = Write the releasable charge from the maker's manual.
+
+# $room (text) - the room
+# $area (text) - its floor area, as written
+# $asked (text) - the area the maker asks for
+room-maker-enough = { $room } has { $area }; the maker asks for { $asked }.
+
+# $room (text) - the room
+# $area (text) - its floor area, as written
+# $asked (text) - the area the maker asks for
+room-maker-too-small = { $room } has { $area }, too near to or below the { $asked } the maker asks for.
+
+# $charge (quantity) - the charge
+# $m1 (quantity) - the charge without a room limit
+charge-below-m1 = The charge of { $charge } is at most m1 = { $m1 }: no room limit applies.
+
+# $charge (quantity) - the charge
+charge-above-m3 = the charge of { $charge } is more than the standard allows in any occupied room.
+
+# $charge (quantity) - the charge
+# $m1 (quantity) - the charge without a room limit
+charge-room-not-written = the charge of { $charge } is above m1 = { $m1 }, and no room is written
+charge-room-not-written-next = Measure the room where a leak would collect, and how high the indoor unit hangs.
+
+# $charge (quantity) - the charge
+# $least (quantity) - smallest floor area
+# $height (quantity) - where refrigerant comes out
+# $room (text) - the room
+# $has (quantity) - floor area of the room
+room-enough = { $charge } needs at least { $least } where refrigerant comes out at { $height }; { $room } has { $has }.
+
+# $charge (quantity) - the charge
+# $least (quantity) - smallest floor area
+# $height (quantity) - where refrigerant comes out
+# $room (text) - the room
+# $has (quantity) - floor area of the room
+# $allowed (quantity) - what is allowed
+room-too-small = { $charge } needs at least { $least } where refrigerant comes out at { $height }; { $room } has { $has }, and the charge without further measures may be { $allowed }.
+fan-unknown = the room alone is too small, and what a fan allows for this safety group is not known here
+fan-unknown-next = Take the smallest room with this measure from the maker's table.
+room-not-written = no room is written
+room-not-written-next = Measure the room: its area and its height.
+
+# $room (text) - the room
+room-volume-not-written = the volume of { $room } is not written
+room-volume-not-written-next = Write its volume, or its ceiling height beside its area.
+
+# $charge (quantity) - the charge
+# $room (text) - the room
+# $most (quantity) - the most that is allowed
+room-disperses = { $charge } can leak; { $room } disperses { $most }.
+
+## Concentration
+
+# $room (text) - the room
+# $found (text) - the concentration
+# $gas (text) - the refrigerant
+concentration-limit-unknown = Should all of it leak into { $room }, { $found } of { $gas } would be in the air; its concentration limit is not known here.
+concentration-limit-unknown-kind = look the limit up in the standard
+concentration-from-memory = The limit is from memory: the standard decides.
+
+# $found (text) - the concentration
+# $limit (text) - the limit
+concentration-reserve = { $found } are more than the limit remembered here, { $limit }
+
+# $room (text) - the room
+# $found (text) - the concentration
+# $gas (text) - the refrigerant
+# $limit (text) - the limit
+concentration-more = Should all of it leak into { $room }, { $found } of { $gas } would be in the air, more than the { $limit } of the standard.
+
+# $room (text) - the room
+# $found (text) - the concentration
+# $gas (text) - the refrigerant
+# $limit (text) - the limit
+concentration-less = Should all of it leak into { $room }, { $found } of { $gas } would be in the air, less than the { $limit } of the standard.
+
+## Steps for a refrigerant that burns
+
+# $gas (text) - the refrigerant
+group-unknown = the safety group of { $gas } is not known here
+group-unknown-next = Take it from the cylinder or the nameplate. Where it says A2L, A2 or A3, take the steps for flammable refrigerant and write them in the notes.
+
+# $gas (text) - the refrigerant
+# $group (text) - its safety group
+steps-not-written = { $gas } burns (safety group { $group }), and no steps are written
+step-area-checked = area checked with a detector
+
+# $id (text) - the instrument
+step-area-checked-with = area checked with { $id }
+step-ignition = ignition sources removed
+step-ventilated = ventilated
+step-extinguisher = extinguisher
+step-machines = machines rated for flammable refrigerant
+step-exhaust = pump exhaust outdoors
+step-pump-rated = vacuum pump rated for flammable refrigerant
+step-signs = signs
+step-bonded = bonded
+
+# $within (text) - the distance, as written
+step-within-only = ignition sources removed within { $within } only
+thread-remark = The cylinder's thread is not left-handed, as it usually is for flammable gas: make sure what it holds.
+
+# $steps (list) - the steps
+steps-refused = not taken or not enough for a refrigerant that burns: { $steps }.
+
+# $steps (list) - the steps
+steps-not-told = not written: { $steps }
+
+# $steps (list) - the steps
+steps-taken = Taken: { $steps }.
+
+# $id (text) - the instrument
+detector-is-none = { $id } is no leak detector
+
+# $id (text) - the instrument
+detector-not-rated = { $id } may not be used near flammable refrigerant
+
+# $id (text) - the instrument
+# $gas (text) - the refrigerant
+detector-other-gas = { $id } is not made for { $gas }
+
+# $alarm (text) - as written
+detector-alarm = detector alarm at { $alarm } of the lower flammability limit
+opening-recovered = recovered
+opening-purged = purged
+opening-evacuated = evacuated
+opening-purged-again = purged again
+opening-opened = opened
+
+# $steps (list) - the steps
+opening-missing = of the steps before a flammable circuit is opened, these are not in the list: { $steps }.
+
+# $steps (list) - the steps
+opening-order = the steps before a flammable circuit is opened stand in another order: { $steps }.
+
+# $steps (list) - the steps
+opening-in-order = In order: { $steps }.
+
 ## The checks: their titles, and what to do when one fails
 
 check-flammable-steps = Steps for flammable refrigerant
