@@ -6,6 +6,7 @@ using Commission.Fluids.Air;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 
 namespace Commission.Checks.Air;
 
@@ -23,13 +24,13 @@ internal sealed record AirState
     }
 
     /// <summary>Which air: return or supply.</summary>
-    public required string Name { get; init; }
+    public required Message Name { get; init; }
 
     /// <summary>Why the state is not known, without a full stop; null when it is.</summary>
-    public string? WhyNot { get; private init; }
+    public Message? WhyNot { get; private init; }
 
     /// <summary>What would make it known; null when it is.</summary>
-    public string? Todo { get; private init; }
+    public Message? Todo { get; private init; }
 
     /// <summary>Dry and wet bulb.</summary>
     public ImmutableArray<CorrectedReading> Readings { get; private init; } = [];
@@ -63,15 +64,15 @@ internal sealed record AirState
     /// <param name="name">Which air: return or supply.</param>
     /// <param name="dry">Dry bulb; null when it was not read.</param>
     /// <param name="wet">Wet bulb, read or worked out from the humidity; null when there is none.</param>
-    public static AirState Of(CheckContext context, string name, CorrectedReading? dry, CorrectedReading? wet)
+    public static AirState Of(CheckContext context, Message name, CorrectedReading? dry, CorrectedReading? wet)
     {
         if (dry is null || wet is null)
         {
             return new AirState
             {
                 Name = name,
-                WhyNot = dry is null ? $"the dry bulb of the {name} was not read" : $"neither wet bulb nor relative humidity of the {name} was read",
-                Todo = "Read dry bulb and wet bulb, or dry bulb and relative humidity, at one place.",
+                WhyNot = dry is null ? AirMessages.StateNoDryBulb(name) : AirMessages.StateNoWetBulb(name),
+                Todo = AirMessages.StateNotReadNext,
                 Readings = dry is null ? [] : [dry],
             };
         }
@@ -81,11 +82,11 @@ internal sealed record AirState
         // Two bulbs are two sensors: what the instrument states for each does not cancel between them.
         var above = wet.Value.Value - dry.Value.Value;
         if (above > Math.Sqrt((wet.Value.Expanded * wet.Value.Expanded) + (dry.Value.Expanded * dry.Value.Expanded)))
-            return None(name, dry, wet, $"the wet bulb of the {name} is above its dry bulb by more than their uncertainty", "Wet the wick, or check the two sensors against each other.");
+            return None(name, dry, wet, AirMessages.StateWetAboveDry(name), AirMessages.StateWetAboveDryNext);
         var saturated = above > 0;
         var state = MoistAir.FromWetBulb(dry.Value.Value, Math.Min(wet.Value.Value, dry.Value.Value), atmosphere.Value);
         if (!state.Ok)
-            return None(name, dry, wet, state.Reason.TrimEnd('.'), "Check the readings.");
+            return None(name, dry, wet, state.Reason.TrimEnd('.')!, AirMessages.StateImpossibleNext);
         Uncertain[] inputs = [dry.Value, wet.Value, atmosphere];
         Uncertain From(Func<MoistAirState, double> property) => Uncertain.Apply(
             x => MoistAir.FromWetBulb(x[0], Math.Min(x[1], x[0]), x[2]) is { Ok: true, Value: var air } ? property(air) : double.NaN, inputs);
@@ -127,7 +128,7 @@ internal sealed record AirState
         return form * slope;
     }
 
-    private static AirState None(string name, CorrectedReading dry, CorrectedReading wet, string why, string todo) =>
+    private static AirState None(Message name, CorrectedReading dry, CorrectedReading wet, Message why, Message todo) =>
         new() { Name = name, WhyNot = why, Todo = todo, Readings = [dry, wet] };
 }
 
@@ -163,12 +164,12 @@ internal sealed class AirStates : IAnalysis<AirStates>
         var written = best.Written;
         var entering = written is { ReturnDryBulb: null, ReturnWetBulb: null, ReturnHumidity: null }
             ? null
-            : AirState.Of(context, "return air", best.ReturnDryBulb, best.ReturnWetBulb);
+            : AirState.Of(context, AirMessages.AirReturn, best.ReturnDryBulb, best.ReturnWetBulb);
         var leaving = written is { SupplyDryBulb: null, SupplyWetBulb: null, SupplyHumidity: null }
             ? null
             : AirState.Of(
-                context, "supply air", best.SupplyDryBulb,
-                WetBulbReading.Of(context, $"supply wet bulb, {best.Time}", ReadingName.SupplyAir, written.SupplyWetBulb, written.SupplyHumidity, best.SupplyDryBulb));
+                context, AirMessages.AirSupply, best.SupplyDryBulb,
+                WetBulbReading.Of(context, context.Present.Text(AirMessages.ReadingSupplyWetBulb(new(best.Time))), ReadingName.SupplyAir, written.SupplyWetBulb, written.SupplyHumidity, best.SupplyDryBulb));
         return new AirStates(best, entering, leaving);
     }
 
@@ -204,9 +205,9 @@ internal sealed class MoistAirForm : IAnalysis<MoistAirForm>
     /// <inheritdoc/>
     public static MoistAirForm Create(CheckContext context)
     {
-        const string Source = "perfect-gas relations against real moist air, largest difference";
-        var ratio = RootCause.FromHalfWidth("moist air: form of the humidity ratio", Source, context.Assume(LimitIds.AssumptionMoistAirHumidityRatio));
-        var enthalpy = RootCause.FromHalfWidth("moist air: form of the enthalpy", Source, context.Assume(LimitIds.AssumptionMoistAirEnthalpy));
+        var source = context.Present.Text(AirMessages.FormSource);
+        var ratio = RootCause.FromHalfWidth(context.Present.Text(AirMessages.FormRatio), source, context.Assume(LimitIds.AssumptionMoistAirHumidityRatio));
+        var enthalpy = RootCause.FromHalfWidth(context.Present.Text(AirMessages.FormEnthalpy), source, context.Assume(LimitIds.AssumptionMoistAirEnthalpy));
         return new MoistAirForm(
             context.Scope.Reading(0, 1.0 * context.Causes.Enter(ratio, DisplayKind.Percentage)),
             context.Scope.Reading(0, 1.0 * context.Causes.Enter(enthalpy, DisplayKind.Enthalpy)));

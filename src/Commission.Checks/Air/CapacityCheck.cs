@@ -39,19 +39,19 @@ internal sealed class CapacityCheck : ICheck
         var latent = total - capacity.Sensible;
         var ratio = capacity.Sensible / total;
         var rated = context.Job.Equipment.Capacity;
-        finding.Use("rated capacity", rated).Measure(total, DisplayKind.Capacity)
-            .Step("Q_l", "latent capacity", "Q − Q_s", $"{present.Text(total.Value, DisplayKind.Capacity)} − {present.Text(capacity.Sensible.Value, DisplayKind.Capacity)}", present.Text(latent, DisplayKind.Capacity), "definition")
-            .Step("SHR", "sensible heat ratio", "Q_s / Q", $"{present.Text(capacity.Sensible.Value, DisplayKind.Capacity)} / {present.Text(total.Value, DisplayKind.Capacity)}", present.Text(ratio, DisplayKind.Number), "definition");
+        finding.Use(AirMessages.ReadingRatedCapacity, rated).Measure(total, DisplayKind.Capacity)
+            .Step("Q_l", AirMessages.CapacityLatent, "Q − Q_s", $"{present.Text(total.Value, DisplayKind.Capacity)} − {present.Text(capacity.Sensible.Value, DisplayKind.Capacity)}", present.Text(latent, DisplayKind.Capacity), AirMessages.Definition)
+            .Step("SHR", AirMessages.CapacityRatio, "Q_s / Q", $"{present.Text(capacity.Sensible.Value, DisplayKind.Capacity)} / {present.Text(total.Value, DisplayKind.Capacity)}", present.Text(ratio, DisplayKind.Number), AirMessages.Definition);
         if (capacity.Row!.Settling.Block is { } early)
-            finding.Remark($"The system had not settled: {early}.");
+            finding.Remark(AirMessages.CapacityNotSettled(early));
         if (latent.Value + latent.Expanded < 0)
-            finding.Remark("More sensible than total heat cannot be: a wet bulb reads wrong.");
+            finding.Remark(AirMessages.CapacityWetBulbWrong);
         var against = rated is { } plate && plate.Value.Si > 0
-            ? string.Create(CultureInfo.InvariantCulture, $" The plate rates {plate.Text} at its own temperatures; this is {100 * total.Value / plate.Value.Si:0} % of it.")
-            : "";
-        yield return finding.Information(
-            $"The air gave up {present.Text(total, DisplayKind.Capacity)} at {capacity.Row.Time}, {present.Text(capacity.Sensible, DisplayKind.Capacity)} of it sensible.{against}",
-            "measured capacity, not judged: it holds for the temperatures of this day");
+            ? AirMessages.CapacityAgainstPlate(new(plate.Text), present.Value(total.Value / plate.Value.Si, DisplayKind.Percentage, 0))
+            : null;
+        yield return finding.Remark(against).Information(
+            AirMessages.CapacityWas(present.InMessage(total, DisplayKind.Capacity), new(capacity.Row.Time), present.InMessage(capacity.Sensible, DisplayKind.Capacity)),
+            AirMessages.CapacityKind);
     }
 }
 
@@ -73,7 +73,7 @@ internal sealed class AirCapacity : IAnalysis<AirCapacity>
     public bool HasSubject { get; private init; }
 
     /// <summary>Why there is no capacity, without a full stop; null when there is one.</summary>
-    public string? WhyNot { get; private init; }
+    public Message? WhyNot { get; private init; }
 
     /// <summary>What would help; null when there is one.</summary>
     public Message? Todo { get; private init; }
@@ -104,15 +104,15 @@ internal sealed class AirCapacity : IAnalysis<AirCapacity>
         if (states.Row is null || states.Row.Mode == OperatingMode.Heating || (route is null && !states.AreKnown))
             return new AirCapacity();
         var readings = new[] { states.Return, states.Supply }.OfType<AirState>().SelectMany(s => s.Readings).ToImmutableArray();
-        AirCapacity Not(string why, Message todo, string? inFile = null) => new() { HasSubject = true, WhyNot = why, Todo = todo, InFile = inFile, Row = states.Row, Route = route, Readings = readings };
+        AirCapacity Not(Message why, Message todo, string? inFile = null) => new() { HasSubject = true, WhyNot = why, Todo = todo, InFile = inFile, Row = states.Row, Route = route, Readings = readings };
         if (route is null)
-            return Not("the airflow is not known", "Measure the airflow, or write the maker's fan table and the static pressure.");
+            return Not(AirMessages.AirflowUnknown, AirMessages.AirflowUnknownNext);
         if (route.Value is not { } flow)
-            return Not($"the airflow is not known: {route.WhyNot}", route.Todo!, route.InFile);
+            return Not(AirMessages.AirflowUnknownWhy(route.WhyNot!), route.Todo!, route.InFile);
         if (states.Return is not { WhyNot: null } entering)
-            return Not(states.Return?.WhyNot ?? "the return air was not read", states.Return?.Todo ?? "Read dry and wet bulb of the return air.");
+            return Not(states.Return?.WhyNot ?? AirMessages.ReturnNotRead, states.Return?.Todo ?? AirMessages.ReturnNotReadNext);
         if (states.Supply is not { WhyNot: null } leaving)
-            return Not(states.Supply?.WhyNot ?? "the supply air was not read", states.Supply?.Todo ?? "Read dry and wet bulb of the supply air.");
+            return Not(states.Supply?.WhyNot ?? AirMessages.SupplyNotRead, states.Supply?.Todo ?? AirMessages.SupplyNotReadNext);
 
         // A hood at the supply grilles counts supply air; every other route counts what the blower draws in.
         var counted = route.Method == AirflowMethod.Hood ? leaving : entering;
@@ -157,15 +157,15 @@ internal sealed class AirCapacity : IAnalysis<AirCapacity>
         return
         [
             atmosphere.Step,
-            new TraceStep("ṁ", "mass flow of dry air", "q_V / v", $"{present.Text(flow.Value, DisplayKind.AirFlow)} at the {counted.Name}", present.Text(mass.Value, DisplayKind.MassFlow), AirState.Source),
-            new TraceStep("Δh", "enthalpy given up", "h_return − h_supply", $"{H(entering)} − {H(leaving)}", present.Text(difference, DisplayKind.Enthalpy), AirState.Source),
-            new TraceStep("Q", "total capacity", "ṁ · Δh", $"{present.Text(mass.Value, DisplayKind.MassFlow)} · {present.Text(difference.Value, DisplayKind.Enthalpy)}", present.Text(total, DisplayKind.Capacity), "definition; the condensate's heat is not taken off"),
+            new TraceStep("ṁ", present.Text(AirMessages.CapacityMassFlow), "q_V / v", present.Text(AirMessages.CapacityFlowAt(present.InMessage(flow.Value, DisplayKind.AirFlow), counted.Name)), present.Text(mass.Value, DisplayKind.MassFlow), AirState.Source),
+            new TraceStep("Δh", present.Text(AirMessages.CapacityEnthalpy), "h_return − h_supply", $"{H(entering)} − {H(leaving)}", present.Text(difference, DisplayKind.Enthalpy), AirState.Source),
+            new TraceStep("Q", present.Text(AirMessages.CapacityTotal), "ṁ · Δh", $"{present.Text(mass.Value, DisplayKind.MassFlow)} · {present.Text(difference.Value, DisplayKind.Enthalpy)}", present.Text(total, DisplayKind.Capacity), present.Text(AirMessages.CapacityTotalSource)),
             new TraceStep(
-                "Q_field", "the same by the field factor, for comparison", "4.5·(p_atm/14.696 psia)·cfm·Δh",
+                "Q_field", present.Text(AirMessages.CapacityField), "4.5·(p_atm/14.696 psia)·cfm·Δh",
                 string.Create(CultureInfo.InvariantCulture, $"{AirFactors.Total(density):0.000} · {flow.Value / CubicFootPerMinute:0} cfm · {difference.Value / BtuPerPound:0.000} Btu/lb"),
                 present.Text(field, DisplayKind.Capacity), AirFactors.Source),
             new TraceStep(
-                "Q_s", "sensible capacity", "ṁ · (1.006 + 1.86·W_return) · (t_return − t_supply)",
+                "Q_s", present.Text(AirMessages.CapacitySensible), "ṁ · (1.006 + 1.86·W_return) · (t_return − t_supply)",
                 $"{present.Text(entering.DryBulb.Value, DisplayKind.Temperature)} − {present.Text(leaving.DryBulb.Value, DisplayKind.Temperature)}", present.Text(sensible, DisplayKind.Capacity), AirState.Source),
         ];
     }
@@ -192,21 +192,21 @@ internal sealed class EnergyBalanceCheck : ICheck
         var cycle = ChargeCycle.Of(context, row);
         finding.UseAll(cycle.Readings);
         if (cycle.WhyNot is { } why)
-            return finding.NotEvaluated(why, "Check the readings of the circuit.");
+            return finding.NotEvaluated(why, AirMessages.BalanceCircuitNext);
         var flow = total / cycle.Capacity;
         finding
-            .Step("q", "heat taken up per mass", "h₁ − h₃", $"{present.Text(cycle.Suction.Enthalpy, DisplayKind.Enthalpy)} − {present.Text(cycle.Liquid.Enthalpy, DisplayKind.Enthalpy)}", present.Text(cycle.Capacity, DisplayKind.Enthalpy), context.Get<CircuitSaturation>().Source)
-            .Step("ṁ_r", "refrigerant flow that balances the air side", "Q_air / q", $"{present.Text(total.Value, DisplayKind.Capacity)} / {present.Text(cycle.Capacity.Value, DisplayKind.Enthalpy)}", present.Text(flow, DisplayKind.MassFlow), "definition");
+            .Step("q", AirMessages.BalanceHeat, "h₁ − h₃", $"{present.Text(cycle.Suction.Enthalpy, DisplayKind.Enthalpy)} − {present.Text(cycle.Liquid.Enthalpy, DisplayKind.Enthalpy)}", present.Text(cycle.Capacity, DisplayKind.Enthalpy), context.Get<CircuitSaturation>().Source)
+            .Step("ṁ_r", AirMessages.BalanceFlow, "Q_air / q", $"{present.Text(total.Value, DisplayKind.Capacity)} / {present.Text(cycle.Capacity.Value, DisplayKind.Enthalpy)}", present.Text(flow, DisplayKind.MassFlow), AirMessages.Definition);
         if (RefrigerantSide(context, finding, row, cycle) is not { } other)
         {
             return finding.Measure(flow, DisplayKind.MassFlow).Information(
-                $"The air gave up {present.Text(total, DisplayKind.Capacity)} at {row.Time}, which {present.Text(flow, DisplayKind.MassFlow)} of {context.Get<CircuitSaturation>().Designation} would take up.",
-                "one side only: without the unit's electrical power and the discharge line the refrigerant's flow has no measure of its own");
+                AirMessages.BalanceOneSide(present.InMessage(total, DisplayKind.Capacity), new(row.Time), present.InMessage(flow, DisplayKind.MassFlow), new(context.Get<CircuitSaturation>().Designation)),
+                AirMessages.BalanceOneSideKind);
         }
 
         var agreement = Agreement.Of(total, other);
         finding.Measure(agreement.Difference, DisplayKind.Capacity)
-            .Step("E_n", "agreement of the two sides", "|Q_air − Q_ref| / U(Q_air − Q_ref)", $"{present.Text(agreement.Difference.Value, DisplayKind.Capacity)}, U {present.Text(agreement.Difference.Expanded, DisplayKind.Capacity)}", agreement.NormalizedError.ToString("0.00", CultureInfo.InvariantCulture), "ISO 13528 and ISO/IEC 17043 (from memory)");
+            .Step("E_n", AirMessages.BalanceAgreement, "|Q_air − Q_ref| / U(Q_air − Q_ref)", $"{present.Text(agreement.Difference.Value, DisplayKind.Capacity)}, U {present.Text(agreement.Difference.Expanded, DisplayKind.Capacity)}", agreement.NormalizedError.ToString("0.00", CultureInfo.InvariantCulture), "ISO 13528 and ISO/IEC 17043 (from memory)");
         if (!agreement.Agrees)
             finding.LookAt(AirMessages.CapacitiesDifferNext);
         var (byAir, byRefrigerant, at) = (present.InMessage(total, DisplayKind.Capacity), present.InMessage(other, DisplayKind.Capacity), new TextValue(row.Time));
@@ -224,8 +224,8 @@ internal sealed class EnergyBalanceCheck : ICheck
         }
 
         var present = context.Present;
-        var input = context.Readings.Plain($"power, {row.Time}", ReadingName.Electrical, power, DisplayKind.Power);
-        var cause = context.Causes.Enter(RootCause.FromHalfWidth("share of the input that reaches the refrigerant", "fan, board and heat lost by the shell; common practice", within), DisplayKind.Percentage);
+        var input = context.Readings.Plain(present.Text(AirMessages.ReadingPower(new(row.Time))), ReadingName.Electrical, power, DisplayKind.Power);
+        var cause = context.Causes.Enter(RootCause.FromHalfWidth(present.Text(AirMessages.BalanceShare), present.Text(AirMessages.BalanceShareSource), within), DisplayKind.Percentage);
         var s = context.Scope.Reading(share.Si, 1.0 * cause);
         var (low, vapor, high, liquid) = (row.VaporPressure!.Value, row.VaporLine!.Value, row.LiquidPressure!.Value, row.LiquidLine!.Value);
         var top = (row.DischargePressure ?? row.LiquidPressure)!.Value;
@@ -240,8 +240,8 @@ internal sealed class EnergyBalanceCheck : ICheck
             return null;
         var heat = s * input.Value * factor;
         finding.Use(input)
-            .Step("w", "heat of compression per mass", "h₂ − h₁", $"{present.Text(hot.Enthalpy, DisplayKind.Enthalpy)} − {present.Text(cycle.Suction.Enthalpy, DisplayKind.Enthalpy)}", present.Text(hot.Enthalpy - cycle.Suction.Enthalpy, DisplayKind.Enthalpy), context.Get<CircuitSaturation>().Source)
-            .Step("Q_ref", "capacity on the refrigerant side", "s · P · q / w", $"{share.Text} · {power.Text} · {present.Text(cycle.Capacity.Value, DisplayKind.Enthalpy)} / {present.Text(hot.Enthalpy - cycle.Suction.Enthalpy, DisplayKind.Enthalpy)}", present.Text(heat, DisplayKind.Capacity), assumed.Source);
+            .Step("w", AirMessages.BalanceCompression, "h₂ − h₁", $"{present.Text(hot.Enthalpy, DisplayKind.Enthalpy)} − {present.Text(cycle.Suction.Enthalpy, DisplayKind.Enthalpy)}", present.Text(hot.Enthalpy - cycle.Suction.Enthalpy, DisplayKind.Enthalpy), context.Get<CircuitSaturation>().Source)
+            .Step("Q_ref", AirMessages.BalanceRefrigerant, "s · P · q / w", $"{share.Text} · {power.Text} · {present.Text(cycle.Capacity.Value, DisplayKind.Enthalpy)} / {present.Text(hot.Enthalpy - cycle.Suction.Enthalpy, DisplayKind.Enthalpy)}", present.Text(heat, DisplayKind.Capacity), assumed.Source);
         return heat;
     }
 }

@@ -27,22 +27,23 @@ internal sealed class GasHeatCheck : ICheck
     private static List<(FigureOfMaker Figure, Message Next)> Figures(CheckContext context, GasHeat burner)
     {
         var figures = new List<(FigureOfMaker, Message)>();
-        void Add<T>(string subject, Given<T>? given, DisplayKind kind, string limit, Message next)
+        void Add<T>(Message what, Given<T>? given, DisplayKind kind, string limit, Message next)
             where T : struct, IQuantity<T>
         {
+            var subject = context.Present.Text(what);
             if (given is not null)
                 figures.Add((new FigureOfMaker(subject, Written.Reading(context, subject, given, kind), kind, limit), next));
         }
 
-        Add("inlet pressure", burner.InletPressure, DisplayKind.StaticPressure, LimitIds.AirGasHeatInletPressure, AirMessages.GasInletNext);
-        Add("manifold pressure", burner.ManifoldPressure, DisplayKind.StaticPressure, LimitIds.AirGasHeatManifoldPressure, AirMessages.GasManifoldNext);
-        Add("rise", burner.Rise, DisplayKind.TemperatureDifference, LimitIds.AirHeatRise, AirMessages.GasRiseNext);
-        Add("input", burner.Input, DisplayKind.Capacity, LimitIds.AirGasHeatInput, AirMessages.GasInputNext);
-        Add("CO2", burner.CarbonDioxide, DisplayKind.Percentage, LimitIds.AirGasHeatCarbonDioxide, AirMessages.GasFlameNext);
-        Add("O2", burner.Oxygen, DisplayKind.Percentage, LimitIds.AirGasHeatOxygen, AirMessages.GasFlameNext);
-        Add("flue temperature", burner.FlueTemperature, DisplayKind.Temperature, LimitIds.AirGasHeatFlueTemperature, AirMessages.GasFlueNext);
-        Add("draft", burner.Draft, DisplayKind.StaticPressure, LimitIds.AirGasHeatDraft, AirMessages.GasDraftNext);
-        Add("flame signal", burner.FlameSignal, DisplayKind.FlameSignal, LimitIds.AirGasHeatFlameSignal, AirMessages.GasSignalNext);
+        Add(AirMessages.GasInlet, burner.InletPressure, DisplayKind.StaticPressure, LimitIds.AirGasHeatInletPressure, AirMessages.GasInletNext);
+        Add(AirMessages.GasManifold, burner.ManifoldPressure, DisplayKind.StaticPressure, LimitIds.AirGasHeatManifoldPressure, AirMessages.GasManifoldNext);
+        Add(AirMessages.GasRise, burner.Rise, DisplayKind.TemperatureDifference, LimitIds.AirHeatRise, AirMessages.GasRiseNext);
+        Add(AirMessages.GasInput, burner.Input, DisplayKind.Capacity, LimitIds.AirGasHeatInput, AirMessages.GasInputNext);
+        Add("CO2"!, burner.CarbonDioxide, DisplayKind.Percentage, LimitIds.AirGasHeatCarbonDioxide, AirMessages.GasFlameNext);
+        Add("O2"!, burner.Oxygen, DisplayKind.Percentage, LimitIds.AirGasHeatOxygen, AirMessages.GasFlameNext);
+        Add(AirMessages.GasFlue, burner.FlueTemperature, DisplayKind.Temperature, LimitIds.AirGasHeatFlueTemperature, AirMessages.GasFlueNext);
+        Add(AirMessages.GasDraft, burner.Draft, DisplayKind.StaticPressure, LimitIds.AirGasHeatDraft, AirMessages.GasDraftNext);
+        Add(AirMessages.GasSignal, burner.FlameSignal, DisplayKind.FlameSignal, LimitIds.AirGasHeatFlameSignal, AirMessages.GasSignalNext);
         return figures;
     }
 }
@@ -59,8 +60,8 @@ internal sealed class OutsideAirCheck : ICheck
         if (context.Job.Air?.OutsideAir is not { } outside)
             yield break;
         if (outside.Airflow is { } flow)
-            yield return new FigureOfMaker("airflow", Written.Reading(context, "outside airflow", flow, DisplayKind.AirFlow), DisplayKind.AirFlow, LimitIds.AirOutsideAirAirflow).Judge(context, this, this.WhenItFails());
+            yield return new FigureOfMaker(context.Present.Text(AirMessages.OutsideAirflow), Written.Reading(context, context.Present.Text(AirMessages.ReadingOutsideAirflow), flow, DisplayKind.AirFlow), DisplayKind.AirFlow, LimitIds.AirOutsideAirAirflow).Judge(context, this, this.WhenItFails());
         if (outside.MinimumPosition is { } position)
-            yield return new FigureOfMaker("minimum position", Written.Reading(context, "minimum position of the damper", position, DisplayKind.Percentage), DisplayKind.Percentage, LimitIds.AirOutsideAirPosition).Judge(context, this, this.WhenItFails());
+            yield return new FigureOfMaker(context.Present.Text(AirMessages.OutsidePosition), Written.Reading(context, context.Present.Text(AirMessages.ReadingOutsidePosition), position, DisplayKind.Percentage), DisplayKind.Percentage, LimitIds.AirOutsideAirPosition).Judge(context, this, this.WhenItFails());
     }
 }

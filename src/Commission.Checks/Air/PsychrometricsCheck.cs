@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Commission.Checks.AirReadings;
 using Commission.Checks.Circuit;
 using Commission.Checks.Kernel;
@@ -31,7 +30,7 @@ internal sealed class PsychrometricsCheck : ICheck
     private Finding Tell(CheckContext context, ChargeRow row, AirState state)
     {
         var present = context.Present;
-        var finding = context.Finding(this, $"{state.Name}, {row.Time}").Use("time of the reading", row.Written.At);
+        var finding = context.Finding(this, present.Text(AirMessages.StateSubject(state.Name, new(row.Time)))).Use(AirMessages.ReadingTime, row.Written.At);
         foreach (var reading in state.Readings)
             finding.Use(reading);
         if (state.WhyNot is { } why)
@@ -40,22 +39,24 @@ internal sealed class PsychrometricsCheck : ICheck
         foreach (var use in atmosphere.Uses)
             finding.Use(use);
         var enthalpy = AirText.Enthalpy(present, state.Enthalpy);
-        var at = $"{present.Text(state.DryBulb.Value, DisplayKind.Temperature)}, {present.Text(state.WetBulb.Value, DisplayKind.Temperature)} wet bulb, {present.Text(atmosphere.Value.Value, DisplayKind.AbsolutePressure, 3)}";
+        var isUs = AirText.IsUs(present);
+        var at = AirMessages.StateNumbers(present.InMessage(state.DryBulb.Value, DisplayKind.Temperature), present.InMessage(state.WetBulb.Value, DisplayKind.Temperature), present.Value(atmosphere.Value.Value, DisplayKind.AbsolutePressure, 3));
         finding
             .Step(atmosphere.Step)
-            .Step("W", "humidity ratio", "((2501 − 2.326·t_wb)·W_s(t_wb) − 1.006·(t − t_wb)) / (2501 + 1.86·t − 4.186·t_wb)", at, AirText.Ratio(present, state.HumidityRatio), AirState.Source)
-            .Step("h", $"enthalpy, {AirText.EnthalpyZero(present)}", "1.006·t + W·(2501 + 1.86·t), kJ for each kg of dry air", $"{present.Text(state.DryBulb.Value, DisplayKind.Temperature)}, {AirText.Ratio(present, Measurement.Uncertainty.Uncertain.Exact(state.HumidityRatio.Value))}", present.Text(enthalpy, DisplayKind.Enthalpy), AirState.Source)
-            .Step("φ", "relative humidity", "p_v/p_s(t), p_v = p·W/(0.621945 + W)", at, present.Text(state.RelativeHumidity, DisplayKind.Percentage), AirState.Source);
+            .Step("W", AirMessages.StateRatio, "((2501 − 2.326·t_wb)·W_s(t_wb) − 1.006·(t − t_wb)) / (2501 + 1.86·t − 4.186·t_wb)", at, AirText.Ratio(present, state.HumidityRatio), AirState.Source)
+            .Step("h", isUs ? AirMessages.StateEnthalpyUs : AirMessages.StateEnthalpy, AirMessages.StateEnthalpyFormula, $"{present.Text(state.DryBulb.Value, DisplayKind.Temperature)}, {AirText.Ratio(present, Measurement.Uncertainty.Uncertain.Exact(state.HumidityRatio.Value))}", present.Text(enthalpy, DisplayKind.Enthalpy), AirState.Source)
+            .Step("φ", AirMessages.StateHumidity, "p_v/p_s(t), p_v = p·W/(0.621945 + W)", at, present.Text(state.RelativeHumidity, DisplayKind.Percentage), AirState.Source);
         if (state.DewPoint is { } dew)
-            finding.Step("t_d", "dew point", "p_s(t_d) = p_v", at, present.Text(dew, DisplayKind.Temperature), AirState.Source);
-        finding.Step("v", "volume of a mass of dry air", "0.287042·(t + 273.15)·(1 + 1.607858·W)/p", at, VolumeText(context, state), AirState.Source);
+            finding.Step("t_d", AirMessages.StateDewPoint, "p_s(t_d) = p_v", at, present.Text(dew, DisplayKind.Temperature), AirState.Source);
+        finding.Step("v", AirMessages.StateVolume, "0.287042·(t + 273.15)·(1 + 1.607858·W)/p", at, VolumeText(context, state), AirState.Source);
         finding.Measure(enthalpy, DisplayKind.Enthalpy);
         if (state.IsTakenAsSaturated)
-            finding.Remark("The wet bulb was read above the dry bulb, by no more than U: the air is taken as saturated.");
-        var point = state.DewPoint is { } d ? $", dew point {present.Text(d.Value, DisplayKind.Temperature)}" : "";
+            finding.Remark(AirMessages.StateTakenAsSaturated);
+        var (water, time, humidity) = (new TextValue(AirText.Ratio(present, state.HumidityRatio)), new TextValue(row.Time), present.InMessage(state.RelativeHumidity, DisplayKind.Percentage));
+        var heat = isUs ? AirMessages.StateHeatUs(present.InMessage(enthalpy, DisplayKind.Enthalpy)) : AirMessages.StateHeat(present.InMessage(enthalpy, DisplayKind.Enthalpy));
         return finding.Information(
-            $"The {state.Name} held {AirText.Ratio(present, state.HumidityRatio)} of water at {row.Time}: {present.Text(state.RelativeHumidity, DisplayKind.Percentage)} relative humidity{point}; enthalpy {present.Text(enthalpy, DisplayKind.Enthalpy)} {AirText.EnthalpyZero(present)}.",
-            "state of the air, not judged");
+            state.DewPoint is { } point ? AirMessages.StateWithDewPoint(state.Name, water, time, humidity, present.InMessage(point.Value, DisplayKind.Temperature), heat) : AirMessages.StateWas(state.Name, water, time, humidity, heat),
+            AirMessages.StateKind);
     }
 
     // The trade's ft³/lb has no display kind of its own: the inverse of the density's unit.
@@ -87,38 +88,40 @@ internal sealed class PsychrometricFigure : IFigureSource
     public IEnumerable<FigureData> Figures(CheckContext context)
     {
         var states = context.Get<AirStates>();
-        var known = new[] { (Words: "return air", State: states.Return), (Words: "supply air", State: states.Supply) }
-            .Where(s => s.State is { WhyNot: null }).Select(s => (s.Words, State: s.State!)).ToArray();
+        var present = context.Present;
+        var known = new[] { states.Return, states.Supply }.OfType<AirState>().Where(s => s.WhyNot is null).Select(s => (s.Name, State: s)).ToArray();
         // One state alone says in a chart what its line of the table says.
         if (known.Length < 2)
             yield break;
-        var present = context.Present;
         var pressure = context.Get<SiteAtmosphere>().Pressure;
         var (low, high) = Range(present, known.Min(s => s.State.DryBulb.Value), known.Max(s => s.State.DryBulb.Value));
         var top = Top(present, known.Max(s => s.State.HumidityRatio.Value + s.State.HumidityRatio.Expanded));
         var chart = new Chart(low, high, top, pressure.Si);
         var curves = ImmutableArray.CreateBuilder<FigureCurve>();
-        curves.Add(Line(present, "saturation", CurveRole.Dome, Saturated, chart));
+        curves.Add(Line(present, present.Text(AirMessages.CurveSaturation), CurveRole.Dome, Saturated, chart));
         foreach (var humidity in Humidities)
-            curves.Add(Line(present, string.Create(CultureInfo.InvariantCulture, $"{100 * humidity:0} % RH"), CurveRole.Isotherm, humidity, chart));
-        foreach (var (words, state) in known)
-            curves.Add(Point(present, words, state));
+            curves.Add(Line(present, present.Text(AirMessages.CurveHumidity(present.Value(humidity, DisplayKind.Percentage, 0))), CurveRole.Isotherm, humidity, chart));
+        foreach (var (name, state) in known)
+            curves.Add(Point(present, present.Text(name), state));
         var areSeen = curves.Any(curve => curve.Role == CurveRole.State && SpreadBars.AreSeen(curve, 0, AirText.RatioValue(present, top), AxisScale.Linear));
         yield return new FigureData
         {
             Id = "psychrometric",
             Plot = "psychrometric",
             Phase = Phases.Air,
-            Title = $"State of the air at {states.Row!.Time}",
+            Title = present.Text(AirMessages.PsychrometricTitle(new(states.Row!.Time))),
             Caption = RecordWords.Text(
                 AirMessages.PsychrometricCaption(new(present.Text(pressure.Si, DisplayKind.AbsolutePressure, 2)), areSeen ? AirMessages.PsychrometricCaptionBars.Seen : AirMessages.PsychrometricCaptionBars.Hidden),
                 present.Language),
-            AltText = $"Psychrometric chart at {states.Row.Time}: " + string.Join("; ", known.Select(s => $"{s.Words} {present.Text(s.State.DryBulb.Value, DisplayKind.Temperature)}, {AirText.Ratio(present, s.State.HumidityRatio)}, {present.Text(s.State.RelativeHumidity.Value, DisplayKind.Percentage)} relative humidity")) + ".",
-            X = new FigureAxis("Dry bulb", present.Unit(DisplayKind.Temperature), AxisScale.Linear, present.Value(low, DisplayKind.Temperature), present.Value(high, DisplayKind.Temperature)),
-            Y = new FigureAxis("Humidity ratio", AirText.RatioUnit(present), AxisScale.Linear, 0, AirText.RatioValue(present, top)),
+            AltText = present.Text(AirMessages.PsychrometricAlt(new(states.Row.Time), Told(present, known[0].State), Told(present, known[1].State))),
+            X = new FigureAxis(present.Text(AirMessages.AxisDryBulb), present.Unit(DisplayKind.Temperature), AxisScale.Linear, present.Value(low, DisplayKind.Temperature), present.Value(high, DisplayKind.Temperature)),
+            Y = new FigureAxis(present.Text(AirMessages.AxisRatio), AirText.RatioUnit(present), AxisScale.Linear, 0, AirText.RatioValue(present, top)),
             Curves = curves.ToImmutable(),
         };
     }
+
+    private static Message Told(Presentation present, AirState state) => AirMessages.PsychrometricState(
+        state.Name, present.InMessage(state.DryBulb.Value, DisplayKind.Temperature), new(AirText.Ratio(present, state.HumidityRatio)), present.InMessage(state.RelativeHumidity.Value, DisplayKind.Percentage));
 
     // Ends on whole fives of the unit that is drawn.
     private static (double Low, double High) Range(Presentation present, double coldest, double warmest)
@@ -179,38 +182,38 @@ internal sealed class AirTable : ITableSource
         if (context.Job.Air is not { } air)
             yield break;
         var rows = ImmutableArray.CreateBuilder<ImmutableArray<string>>();
-        void Add(string what, string? text, string? note = null)
+        void Add(Message what, string? text, string? note = null)
         {
             if (text is not null)
-                rows.Add([what, text, note ?? ""]);
+                rows.Add([context.Present.Text(what), text, note ?? ""]);
         }
 
-        Add("Filter", air.Filter?.Text);
-        Add("Indoor coil", air.Coil?.Text, air.WetCoil is { } wet ? (wet.Value ? "wet" : "dry") : null);
-        Add("Outdoor coil", air.OutdoorCoil?.Text);
-        Add("Panels on", air.PanelsOn?.Text);
-        Add("Blower at cooling speed", air.BlowerAtCoolingSpeed?.Text);
-        Add("Blower setting", air.BlowerSetting?.Text);
-        Add("Static pressure, return", air.Static?.Return?.Text, air.Static?.ReturnTap?.Text);
-        Add("Static pressure, supply", air.Static?.Supply?.Text, air.Static?.SupplyTap?.Text);
-        Add("External static pressure as read", air.Static?.External?.Text);
-        Add("Filter drop", air.FilterDrop?.Text);
-        Add("Coil drop", air.CoilDrop?.Text);
+        Add(AirMessages.TableFilter, air.Filter?.Text);
+        Add(AirMessages.TableCoil, air.Coil?.Text, air.WetCoil is { } wet ? context.Present.Text(wet.Value ? AirMessages.TableWet : AirMessages.TableDry) : null);
+        Add(AirMessages.TableOutdoorCoil, air.OutdoorCoil?.Text);
+        Add(AirMessages.TablePanels, air.PanelsOn?.Text);
+        Add(AirMessages.TableCoolingSpeed, air.BlowerAtCoolingSpeed?.Text);
+        Add(AirMessages.TableBlowerSetting, air.BlowerSetting?.Text);
+        Add(AirMessages.TableStaticReturn, air.Static?.Return?.Text, air.Static?.ReturnTap?.Text);
+        Add(AirMessages.TableStaticSupply, air.Static?.Supply?.Text, air.Static?.SupplyTap?.Text);
+        Add(AirMessages.TableExternal, air.Static?.External?.Text);
+        Add(AirMessages.CheckFilterDrop, air.FilterDrop?.Text);
+        Add(AirMessages.CheckCoilDrop, air.CoilDrop?.Text);
         foreach (var point in air.FanTable?.Points ?? [])
-            Add($"Fan table at {point.Static.Text}", point.Airflow.Text, air.FanTable!.From.Value);
+            Add(AirMessages.TableFanTable(new(point.Static.Text)), point.Airflow.Text, air.FanTable!.From.Value);
         var routes = context.Get<AirflowRoutes>();
         foreach (var route in routes.Chosen is { Value: not null } chosen ? routes.Others.Insert(0, chosen) : routes.Others)
-            Add($"Airflow {route.Words}", context.Present.Text(route.Value!, DisplayKind.AirFlow), ReferenceEquals(route, routes.Chosen) ? "counts" : "compared");
-        Add("Design airflow", air.DesignAirflow?.Text);
-        Add("Blower power", air.BlowerPower?.Text);
+            Add(AirMessages.TableAirflow(route.Words), context.Present.Text(route.Value!, DisplayKind.AirFlow), context.Present.Text(ReferenceEquals(route, routes.Chosen) ? AirMessages.TableCounts : AirMessages.TableCompared));
+        Add(AirMessages.TableDesignAirflow, air.DesignAirflow?.Text);
+        Add(AirMessages.TableBlowerPower, air.BlowerPower?.Text);
         if (rows.Count > 0)
         {
             yield return new RecordTable
             {
                 Id = "air-side",
                 Phase = Phases.Air,
-                Title = "Air side",
-                Columns = [new TableColumn("What"), new TableColumn("As written or worked out"), new TableColumn("Place or source")],
+                Title = context.Present.Text(AirMessages.TableTitle),
+                Columns = [new TableColumn(context.Present.Text(AirMessages.TableWhat)), new TableColumn(context.Present.Text(AirMessages.TableValue)), new TableColumn(context.Present.Text(AirMessages.TablePlace))],
                 Rows = rows.ToImmutable(),
             };
         }
@@ -254,8 +257,7 @@ internal static class AirText
     /// <param name="enthalpy">J/kg above dry air at 0 °C.</param>
     public static Uncertain Enthalpy(Presentation present, Uncertain enthalpy) => IsUs(present) ? enthalpy + ZeroFahrenheit : enthalpy;
 
-    /// <summary>Where enthalpy is zero, in words.</summary>
-    public static string EnthalpyZero(Presentation present) => IsUs(present) ? "above dry air at 0 °F" : "above dry air at 0 °C";
-
-    private static bool IsUs(Presentation present) => present.Preset == "us";
+    /// <summary>Whether enthalpy is zero at 0 °F; in SI it is at 0 °C.</summary>
+    /// <param name="present">How numbers are printed.</param>
+    public static bool IsUs(Presentation present) => present.Preset == "us";
 }

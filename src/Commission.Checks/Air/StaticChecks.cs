@@ -31,25 +31,25 @@ internal sealed class StaticCheck : ICheck
 
     private Finding Plate(CheckContext context, StaticReading reading)
     {
-        var finding = Begin(context, reading, null).Use("max static on the plate", context.Job.Equipment.Nameplate?.MaxStatic);
+        var finding = Begin(context, reading, null).Use(AirMessages.ReadingMaxStaticPlate, context.Job.Equipment.Nameplate?.MaxStatic);
         if (reading.External is not { } external)
             return finding.NotEvaluated(reading.WhyNot!, reading.Todo!, reading.InFile);
-        var text = context.Present.Text(external, DisplayKind.StaticPressure);
+        var was = context.Present.InMessage(external, DisplayKind.StaticPressure);
         var limit = context.Limits.Require(LimitIds.AirStaticExternalMaximum);
-        finding.Use("max static", context.Job.Equipment.Nameplate?.MaxStatic);
+        finding.Use(AirMessages.ReadingMaxStatic, context.Job.Equipment.Nameplate?.MaxStatic);
         var state = context.State(limit);
         if (reading.TooHigh is { } high && external.On(state).Value > state.UpperSi)
-            return finding.Measure(external, DisplayKind.StaticPressure).Show(state).Say($"External static pressure at most {text}; this is not judged: {high}.").NotEvaluated(high, "Write the drop of that part, or read again on its other side.");
+            return finding.Measure(external, DisplayKind.StaticPressure).Show(state).Say(AirMessages.StaticNotJudged(was, high)).NotEvaluated(high, AirMessages.StaticDropNext);
         finding.Judge(external.On(state), DisplayKind.StaticPressure, state).Remark(limit.Remark(context.Present.Units)).RemarkUnknown(reading.Readings);
         if (reading.TooLow is { } low)
-            finding.Reserve(low).Next("Write the drop of that part, or read again on its other side.");
+            finding.Reserve(low).Next(AirMessages.StaticDropNext);
         if (reading.Unclear is { } unclear)
             finding.Reserve(unclear).Next(AirMessages.StaticPartsNext, "air: {static: {includes coil: no, includes filter: no}}");
         if (reading.TapsUnwritten)
-            finding.Remark("The taps are not written: the reading counts as taken where the plate means it.");
+            finding.Remark(AirMessages.StaticTapsNotWritten);
         return finding.Conclude(
-            $"External static pressure {text}, {state.Text} allowed.",
-            $"External static pressure {text}, more than the {state.Text} allowed.",
+            AirMessages.StaticWithin(was, new(state.Text)),
+            AirMessages.StaticBeyond(was, new(state.Text)),
             this.WhenItFails());
     }
 
@@ -57,13 +57,13 @@ internal sealed class StaticCheck : ICheck
     {
         if (context.Job.Limits?.ExternalStatic?.Target is not { } design || context.Limits.Find(LimitIds.AirStaticDesignTolerance) is not { Upper: { } share } limit)
             return null;
-        var finding = Begin(context, reading, "design").Use("design external static pressure", design);
+        var finding = Begin(context, reading, AirMessages.SubjectDesign).Use(AirMessages.ReadingDesignStatic, design);
         if (reading.External is not { } external)
             return finding.NotEvaluated(reading.WhyNot!, reading.Todo!, reading.InFile);
         var least = context.Limits.Find(LimitIds.AirStaticDesignToleranceMinimum)?.Upper?.Si ?? 0;
         var half = Math.Max(share.Si * design.Value.Si, least);
         var present = context.Present;
-        finding.Step("Δ", "tolerance around the design", "the larger of the share and the least", $"{share.Text} of {design.Text}, {present.Text(least, DisplayKind.StaticPressure)}", present.Text(half, DisplayKind.StaticPressure), limit.Source);
+        finding.Step("Δ", AirMessages.StaticTolerance, AirMessages.StaticToleranceFormula, AirMessages.StaticToleranceNumbers(new(share.Text), new(design.Text), present.InMessage(least, DisplayKind.StaticPressure)), present.Text(half, DisplayKind.StaticPressure), limit.Source);
         var state = context.State(limit) with
         {
             Kind = LimitKind.Target,
@@ -77,28 +77,27 @@ internal sealed class StaticCheck : ICheck
             finding.Reserve(low);
         if (reading.TooHigh is { } high)
             finding.Reserve(high);
-        var text = present.Text(external, DisplayKind.StaticPressure);
+        var was = present.InMessage(external, DisplayKind.StaticPressure);
         return finding.Conclude(
-            $"External static pressure {text}, {state.Text} by design.",
-            $"External static pressure {text}, outside the {state.Text} of the design.",
-            "Compare ducts, filter and registers with the design; too little resistance can mean a duct that came apart.");
+            AirMessages.StaticDesignWithin(was, new(state.Text)),
+            AirMessages.StaticDesignOutside(was, new(state.Text)),
+            AirMessages.StaticDesignNext);
     }
 
     private Finding Total(CheckContext context, StaticReading reading, Uncertain total)
     {
         var present = context.Present;
-        var finding = Begin(context, reading, "total").UseAll(new[] { reading.CoilDrop, reading.FilterDrop }.OfType<CorrectedReading>()).Measure(total, DisplayKind.StaticPressure);
-        var text = present.Text(total, DisplayKind.StaticPressure);
-        finding.Step("TSP", "total static pressure", "ESP between the taps, with the drops of coil and filter that it leaves out", "", text, "definition");
-        return finding.Information($"Total static pressure of the air handler, filter and coil included: {text}.", "no limit of its own; the external static pressure is what the plate limits");
+        var finding = Begin(context, reading, AirMessages.SubjectTotal).UseAll(new[] { reading.CoilDrop, reading.FilterDrop }.OfType<CorrectedReading>()).Measure(total, DisplayKind.StaticPressure);
+        finding.Step("TSP", AirMessages.StaticTotal, AirMessages.StaticTotalFormula, "", present.Text(total, DisplayKind.StaticPressure), AirMessages.Definition);
+        return finding.Information(AirMessages.StaticTotalWas(present.InMessage(total, DisplayKind.StaticPressure)), AirMessages.StaticTotalKind);
     }
 
-    private FindingBuilder Begin(CheckContext context, StaticReading reading, string? subject)
+    private FindingBuilder Begin(CheckContext context, StaticReading reading, Message? subject)
     {
-        var finding = context.Finding(this, subject).UseAll(reading.Readings);
+        var finding = context.Finding(this, subject is null ? null : context.Present.Text(subject)).UseAll(reading.Readings);
         foreach (var use in reading.Uses)
             finding.Use(use);
-        return finding.Use("static pressure, return", reading.Written!.Return).Use("static pressure, supply", reading.Written.Supply).Add(reading.Steps);
+        return finding.Use(AirMessages.ReadingStaticReturn, reading.Written!.Return).Use(AirMessages.ReadingStaticSupply, reading.Written.Supply).Add(reading.Steps);
     }
 }
 
@@ -112,24 +111,24 @@ internal static class PartDrop
     /// <param name="limit">The maker's figure; null when it is not written.</param>
     /// <param name="part">Filter or coil.</param>
     /// <param name="before">What is added to the finding before it ends; null for nothing.</param>
-    public static Finding Judge(CheckContext context, ICheck check, CorrectedReading drop, Limit? limit, string part, Action<FindingBuilder>? before = null)
+    public static Finding Judge(CheckContext context, ICheck check, CorrectedReading drop, Limit? limit, Message part, Action<FindingBuilder>? before = null)
     {
         var finding = context.Finding(check).Use(drop);
-        var text = context.Present.Text(drop.Value, DisplayKind.StaticPressure);
+        var was = context.Present.InMessage(drop.Value, DisplayKind.StaticPressure);
         if (drop.Value.Value < 0)
-            return finding.Measure(drop.Value, DisplayKind.StaticPressure).NotEvaluated($"a drop of the {part} below zero cannot be", "Swap the hoses of the manometer, or write the drop without its sign.");
+            return finding.Measure(drop.Value, DisplayKind.StaticPressure).NotEvaluated(AirMessages.DropBelowZero(part), AirMessages.DropBelowZeroNext);
         if (limit is not { Upper: not null })
         {
             before?.Invoke(finding.Measure(drop.Value, DisplayKind.StaticPressure));
-            return finding.Information($"The {part} takes {text}.", "the maker's figure is not written");
+            return finding.Information(AirMessages.DropWas(part, was), CommonMessages.FigureNotWritten);
         }
 
         var state = context.State(limit);
         finding.Judge(drop.Value.On(state), DisplayKind.StaticPressure, state).RemarkUnknown([drop]);
         before?.Invoke(finding);
         return finding.Conclude(
-            $"The {part} takes {text}, {state.Text} allowed.",
-            $"The {part} takes {text}, more than the {state.Text} allowed.",
+            AirMessages.DropWithin(part, was, new(state.Text)),
+            AirMessages.DropBeyond(part, was, new(state.Text)),
             check.WhenItFails());
     }
 }
@@ -146,13 +145,13 @@ internal sealed class CoilDropCheck : ICheck
         if (context.Get<StaticReading>().CoilDrop is not { } drop)
             yield break;
         var wet = context.Job.Air!.WetCoil;
-        yield return PartDrop.Judge(context, this, drop, context.Limits.Find(LimitIds.AirCoilDrop), "coil", finding =>
+        yield return PartDrop.Judge(context, this, drop, context.Limits.Find(LimitIds.AirCoilDrop), AirMessages.PartCoil, finding =>
         {
-            finding.Use("wet coil", wet).Use("coil", context.Job.Air.Coil);
+            finding.Use(AirMessages.ReadingWetCoil, wet).Use(AirMessages.PartCoil, context.Job.Air.Coil);
             if (wet is null && finding.Passes)
                 finding.Reserve(AirMessages.CoilWetNotWritten).Next(AirMessages.CoilWetNotWrittenNext, "air: {wet coil: yes}");
             else if (wet is not null)
-                finding.Remark(wet.Value ? "The coil was wet." : "The coil was dry.");
+                finding.Remark(wet.Value ? AirMessages.CoilWasWet : AirMessages.CoilWasDry);
         });
     }
 }
@@ -167,7 +166,7 @@ internal sealed class FilterDropCheck : ICheck
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Get<StaticReading>().FilterDrop is { } drop)
-            yield return PartDrop.Judge(context, this, drop, context.Limits.Find(LimitIds.AirFilterDrop), "filter", finding => finding.Use("filter", context.Job.Air!.Filter));
+            yield return PartDrop.Judge(context, this, drop, context.Limits.Find(LimitIds.AirFilterDrop), AirMessages.PartFilter, finding => finding.Use(AirMessages.PartFilter, context.Job.Air!.Filter));
     }
 }
 
@@ -182,40 +181,40 @@ internal sealed class FanPowerCheck : ICheck
     {
         if (context.Job.Air is not { BlowerPower: { } power } air)
             yield break;
-        var reading = context.Readings.Plain("blower power", ReadingName.Electrical, power, DisplayKind.Power, air.With);
+        var reading = context.Readings.Plain(context.Present.Text(AirMessages.ReadingBlowerPower), ReadingName.Electrical, power, DisplayKind.Power, air.With);
         var finding = context.Finding(this).Use(reading);
         if (context.Get<AirflowRoutes>().Chosen is not { } route)
         {
-            yield return finding.NotEvaluated("the airflow is not known", "Measure the airflow, or write the maker's fan table and the static pressure.");
+            yield return finding.NotEvaluated(AirMessages.AirflowUnknown, AirMessages.AirflowUnknownNext);
             yield break;
         }
 
         route.UseIn(finding);
         if (route.Value is not { Value: > 0 } flow)
         {
-            yield return finding.NotEvaluated($"the airflow is not known: {route.WhyNot ?? "it is zero"}", route.Todo ?? "Read the airflow with the blower running.", route.InFile);
+            yield return finding.NotEvaluated(AirMessages.AirflowUnknownWhy(route.WhyNot is { } why ? why! : AirMessages.AirflowZero), route.Todo ?? AirMessages.AirflowZeroNext, route.InFile);
             yield break;
         }
 
         var present = context.Present;
         var per = reading.Value / flow;
-        var text = present.Text(per, DisplayKind.FanPower);
-        finding.Step("P/q_V", "blower power for each airflow", "P / q_V", $"{power.Text} / {present.Text(flow.Value, DisplayKind.AirFlow)}", text, "definition");
+        var was = present.InMessage(per, DisplayKind.FanPower);
+        finding.Step("P/q_V", AirMessages.FanPowerName, "P / q_V", $"{power.Text} / {present.Text(flow.Value, DisplayKind.AirFlow)}", present.Text(per, DisplayKind.FanPower), AirMessages.Definition);
         if (context.Limits.Find(LimitIds.AirFanPower) is not { } limit)
         {
-            yield return finding.Measure(per, DisplayKind.FanPower).RemarkUnknown([reading, .. route.Readings]).Information($"The blower takes {text}.", "neither the maker nor a pack in use sets a limit");
+            yield return finding.Measure(per, DisplayKind.FanPower).RemarkUnknown([reading, .. route.Readings]).Information(AirMessages.FanPowerWas(was), AirMessages.FanPowerNoLimit);
             yield break;
         }
 
         var state = context.State(limit);
         finding.Judge(per.On(state), DisplayKind.FanPower, state).Remark(limit.Remark(present.Units)).RemarkUnknown([reading, .. route.Readings]);
         if (route.Reservation is { } open && finding.Passes)
-            finding.Reserve(open).Next("Write what is missing, or measure the airflow another way.");
+            finding.Reserve(open).Next(AirMessages.AirflowReservedNext);
         if (!finding.Passes && context.Limits.Find(LimitIds.AirFanPowerGradeTwo) is { Upper: { } second } grade && per.Value <= second.Si)
-            finding.Show(context.State(grade)).Remark($"It is within the second grade ({second.Text}, {grade.Source}).");
+            finding.Show(context.State(grade)).Remark(AirMessages.FanPowerGradeTwo(new(second.Text), new(grade.Source)));
         yield return finding.Conclude(
-            $"The blower takes {text}; {state.Text} allowed.",
-            $"The blower takes {text}, more than the {state.Text} allowed.",
+            AirMessages.FanPowerWithin(was, new(state.Text)),
+            AirMessages.FanPowerBeyond(was, new(state.Text)),
             this.WhenItFails());
     }
 }

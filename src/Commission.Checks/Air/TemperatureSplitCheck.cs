@@ -35,7 +35,7 @@ internal sealed class TemperatureSplitCheck : ICheck
         var present = context.Present;
         var split = row.ReturnDryBulb!.Value - row.SupplyDryBulb!.Value;
         var finding = context.Finding(this, row.Time).Use(row.ReturnDryBulb).Use(row.SupplyDryBulb)
-            .Step("ΔT", "temperature split", "T_return − T_supply", $"{present.Text(row.ReturnDryBulb.Value.Value, DisplayKind.Temperature)} − {present.Text(row.SupplyDryBulb.Value.Value, DisplayKind.Temperature)}", present.Text(split, DisplayKind.TemperatureDifference))
+            .Step("ΔT", AirMessages.SplitName, "T_return − T_supply", $"{present.Text(row.ReturnDryBulb.Value.Value, DisplayKind.Temperature)} − {present.Text(row.SupplyDryBulb.Value.Value, DisplayKind.Temperature)}", present.Text(split, DisplayKind.TemperatureDifference))
             .Measure(split, DisplayKind.TemperatureDifference);
         var (was, time) = (present.InMessage(split, DisplayKind.TemperatureDifference), new TextValue(row.Time));
         var target = SplitTarget.Of(context, row);

@@ -28,7 +28,7 @@ internal sealed class CompressorCurrentCheck : ICheck
         var kind = context.Job.Equipment.Compressor?.Kind;
         foreach (var current in currents)
         {
-            var finding = context.Finding(this, currents.Length == 1 ? null : current.Name).Use(current).Use("RLA", plate?.CompressorRLA).Use("MCC", plate?.CompressorMCC).Use("compressor", kind);
+            var finding = context.Finding(this, currents.Length == 1 ? null : current.Name).Use(current).Use("RLA", plate?.CompressorRLA).Use("MCC", plate?.CompressorMCC).Use(ElectricalMessages.ReadingCompressor, kind);
             if (kind?.Value is CompressorKind.VariableSpeed or CompressorKind.Digital)
             {
                 yield return finding.Measure(current.Value, DisplayKind.Current).Information(
@@ -66,14 +66,14 @@ internal sealed class CompressorCurrentCheck : ICheck
         var was = present.InMessage(current.Value, DisplayKind.Current);
         if (current.Value <= factor.Si * rla)
         {
-            finding.Judge(current, DisplayKind.Current, context.State(rated) with { Kind = LimitKind.AtMost, Text = $"at most {present.Text(factor.Si * rla, DisplayKind.Current)} (RLA)", LowerSi = null, UpperSi = factor.Si * rla });
+            finding.Judge(current, DisplayKind.Current, context.State(rated) with { Kind = LimitKind.AtMost, Text = present.Text(ElectricalMessages.LimitAtMostBy(present.InMessage(factor.Si * rla, DisplayKind.Current), new NameValue("RLA"))), LowerSi = null, UpperSi = factor.Si * rla });
             return LikelyCurrent.Of(context) is { } likely && (current.Value + current.Expanded) / rla < likely.Least
                 ? finding.Use(likely.Outdoor).Remark(CompressorMessages.CurrentLowRemark).Information(CompressorMessages.CurrentLow(was, Share(current.Value / rla), Share(likely.Share)), CompressorMessages.CurrentLowWhy)
                 : finding.Say(CompressorMessages.CurrentRated(was)).Build();
         }
 
-        finding.Step("I_max", "maximum continuous current", mcc is null ? "factor × RLA" : "nameplate", mcc is null ? string.Create(CultureInfo.InvariantCulture, $"{most / rla:0.##} × {present.Text(rla, DisplayKind.Current)}") : present.Text(most, DisplayKind.Current), present.Text(most, DisplayKind.Current), continuous?.Source ?? "");
-        finding.Judge(current, DisplayKind.Current, context.State(continuous ?? rated) with { Kind = LimitKind.AtMost, Text = $"at most {present.Text(most, DisplayKind.Current)} (MCC)", LowerSi = null, UpperSi = most });
+        finding.Step("I_max", ElectricalMessages.ContinuousCurrent, mcc is null ? ElectricalMessages.FactorTimes(new NameValue("RLA")) : ElectricalMessages.OnTheNameplate, mcc is null ? string.Create(CultureInfo.InvariantCulture, $"{most / rla:0.##} × {present.Text(rla, DisplayKind.Current)}") : present.Text(most, DisplayKind.Current), present.Text(most, DisplayKind.Current), continuous?.Source ?? "");
+        finding.Judge(current, DisplayKind.Current, context.State(continuous ?? rated) with { Kind = LimitKind.AtMost, Text = present.Text(ElectricalMessages.LimitAtMostBy(present.InMessage(most, DisplayKind.Current), new NameValue("MCC"))), LowerSi = null, UpperSi = most });
         return finding.Passes
             ? finding.Say(CompressorMessages.CurrentAboveRated(was)).Remark(CompressorMessages.CurrentAboveRatedRemark).Build()
             : finding.Say(CompressorMessages.CurrentAboveContinuous(was)).Next(CompressorMessages.CurrentNext).Build();
@@ -93,28 +93,28 @@ internal sealed class FanCurrentCheck : ICheck
     {
         var plate = context.Job.Equipment.Nameplate;
         var electrical = context.Job.Electrical;
-        if (Judge(context, "outdoor fan", electrical?.OutdoorFan, plate?.FanFLA) is { } outdoor)
+        if (Judge(context, ElectricalMessages.FanOutdoor, electrical?.OutdoorFan, plate?.FanFLA) is { } outdoor)
             yield return outdoor;
-        if (Judge(context, "indoor fan", electrical?.IndoorFan, plate?.IndoorFanFLA) is { } indoor)
+        if (Judge(context, ElectricalMessages.FanIndoor, electrical?.IndoorFan, plate?.IndoorFanFLA) is { } indoor)
             yield return indoor;
     }
 
-    private Finding? Judge(CheckContext context, string which, Given<ElectricCurrent>? current, Given<ElectricCurrent>? fla)
+    private Finding? Judge(CheckContext context, Message which, Given<ElectricCurrent>? current, Given<ElectricCurrent>? fla)
     {
         if (current is null)
             return null;
-        var reading = context.Readings.Plain($"{which} current", ReadingName.Current, current, DisplayKind.Current, context.Job.Electrical!.With);
-        var finding = context.Finding(this, which).Use(reading).Use($"{which} FLA", fla);
+        var reading = context.Readings.Plain(context.Present.Text(ElectricalMessages.ReadingCurrentOf(which)), ReadingName.Current, current, DisplayKind.Current, context.Job.Electrical!.With);
+        var finding = context.Finding(this, context.Present.Text(which)).Use(reading).Use(ElectricalMessages.ReadingFullLoad(which), fla);
         if (fla is null)
             return finding.NotEvaluated(ElectricalMessages.FanNoPlate, ElectricalMessages.FanNoPlateNext, "equipment: {nameplate: {fan FLA: 0.6 A}}");
         var limit = context.Limits.Require(LimitIds.ElectricalFanCurrentFactor);
         var factor = limit.Most;
         var most = factor.Si * fla.Value.Si;
-        finding.Step("I_max", "largest fan current", "factor × FLA", string.Create(CultureInfo.InvariantCulture, $"{factor.Si:0.##} × {fla.Text}"), context.Present.Text(most, DisplayKind.Current), limit.Source);
-        finding.Judge(reading.Value, DisplayKind.Current, context.State(limit) with { Kind = LimitKind.AtMost, Text = $"at most {context.Present.Text(most, DisplayKind.Current)}", LowerSi = null, UpperSi = most });
+        finding.Step("I_max", ElectricalMessages.FanLargest, ElectricalMessages.FactorTimes(new NameValue("FLA")), string.Create(CultureInfo.InvariantCulture, $"{factor.Si:0.##} × {fla.Text}"), context.Present.Text(most, DisplayKind.Current), limit.Source);
+        finding.Judge(reading.Value, DisplayKind.Current, context.State(limit) with { Kind = LimitKind.AtMost, Text = context.Present.Text(CommonMessages.LimitAtMost(new(context.Present.Text(most, DisplayKind.Current)))), LowerSi = null, UpperSi = most });
         return finding.Conclude(
-            $"The {which} draws {current.Text}, at most {fla.Text} allowed.",
-            $"The {which} draws {current.Text}, more than its {fla.Text}.",
+            ElectricalMessages.FanWithin(which, new(current.Text), new(fla.Text)),
+            ElectricalMessages.FanBeyond(which, new(current.Text), new(fla.Text)),
             this.WhenItFails());
     }
 }
@@ -131,25 +131,25 @@ internal sealed class UnitCurrentCheck : ICheck
         if (context.Job.Electrical is not { Total: { } total } electrical)
             yield break;
         var plate = context.Job.Equipment.Nameplate;
-        var reading = context.Readings.Plain("current of the unit", ReadingName.Current, total, DisplayKind.Current, electrical.With);
-        var finding = context.Finding(this).Use(reading).Use("MCA", plate?.MCA).Use("rated current", plate?.RatedCurrent);
-        var above = plate?.RatedCurrent is { } rated && total.Value.Si > rated.Value.Si ? $"It is above the rated current of {rated.Text}: read again at rated conditions." : null;
+        var reading = context.Readings.Plain(context.Present.Text(ElectricalMessages.ReadingUnitCurrent), ReadingName.Current, total, DisplayKind.Current, electrical.With);
+        var finding = context.Finding(this).Use(reading).Use("MCA", plate?.MCA).Use(ElectricalMessages.ReadingRatedCurrent, plate?.RatedCurrent);
+        var above = plate?.RatedCurrent is { } rated && total.Value.Si > rated.Value.Si ? ElectricalMessages.UnitAboveRated(new(rated.Text)) : null;
         if (plate?.MCA is not { } ampacity)
         {
             yield return plate?.RatedCurrent is { } only
-                ? finding.Measure(reading.Value, DisplayKind.Current).Remark(above).Information($"The unit draws {total.Text}; its rated current is {only.Text}.", "the nameplate's MCA is not written, and a rated current is no maximum")
-                : finding.NotEvaluated("the nameplate's MCA is not written", "Read the minimum circuit ampacity on the plate.", "equipment: {nameplate: {MCA: 22.0 A}}");
+                ? finding.Measure(reading.Value, DisplayKind.Current).Remark(above).Information(ElectricalMessages.UnitDraws(new(total.Text), new(only.Text)), ElectricalMessages.UnitNoMaximum)
+                : finding.NotEvaluated(ElectricalMessages.PlateNoAmpacity, ElectricalMessages.PlateNoAmpacityNext, "equipment: {nameplate: {MCA: 22.0 A}}");
             yield break;
         }
 
         var limit = context.Limits.Require(LimitIds.ElectricalUnitCurrentFactor);
         var factor = limit.Most;
         var most = factor.Si * ampacity.Value.Si;
-        finding.Step("I_max", "largest current of the unit", "factor × MCA", string.Create(CultureInfo.InvariantCulture, $"{factor.Si:0.##} × {ampacity.Text}"), context.Present.Text(most, DisplayKind.Current), limit.Source);
-        finding.Judge(reading.Value, DisplayKind.Current, context.State(limit) with { Kind = LimitKind.AtMost, Text = $"at most {context.Present.Text(most, DisplayKind.Current)} (MCA)", LowerSi = null, UpperSi = most });
+        finding.Step("I_max", ElectricalMessages.UnitLargest, ElectricalMessages.FactorTimes(new NameValue("MCA")), string.Create(CultureInfo.InvariantCulture, $"{factor.Si:0.##} × {ampacity.Text}"), context.Present.Text(most, DisplayKind.Current), limit.Source);
+        finding.Judge(reading.Value, DisplayKind.Current, context.State(limit) with { Kind = LimitKind.AtMost, Text = context.Present.Text(ElectricalMessages.LimitAtMostBy(context.Present.InMessage(most, DisplayKind.Current), new NameValue("MCA"))), LowerSi = null, UpperSi = most });
         yield return finding.Passes
-            ? finding.Remark(above).Say($"The unit draws {total.Text}, at most {ampacity.Text} allowed.").Build()
-            : finding.Say($"The unit draws {total.Text}, more than its MCA of {ampacity.Text}.").Next(this.WhenItFails()).Build();
+            ? finding.Remark(above).Say(ElectricalMessages.UnitWithin(new(total.Text), new(ampacity.Text))).Build()
+            : finding.Say(ElectricalMessages.UnitBeyond(new(total.Text), new(ampacity.Text))).Next(this.WhenItFails()).Build();
     }
 }
 
@@ -180,28 +180,27 @@ internal sealed class HeaterCurrentCheck : ICheck
         if (context.Job.Electrical is not { } electrical)
             yield break;
         var plate = context.Job.Equipment.Nameplate;
-        if (Judge(context, "defrost heater", electrical.DefrostHeater, plate?.DefrostHeater) is { } defrost)
+        if (Judge(context, ElectricalMessages.HeaterDefrost, electrical.DefrostHeater, plate?.DefrostHeater) is { } defrost)
             yield return defrost;
-        if (Judge(context, "door heater", electrical.DoorHeater, plate?.DoorHeater) is { } door)
+        if (Judge(context, ElectricalMessages.HeaterDoor, electrical.DoorHeater, plate?.DoorHeater) is { } door)
             yield return door;
     }
 
-    private Finding? Judge(CheckContext context, string which, Given<ElectricCurrent>? current, Given<ElectricCurrent>? rated)
+    private Finding? Judge(CheckContext context, Message which, Given<ElectricCurrent>? current, Given<ElectricCurrent>? rated)
     {
         if (current is null)
             return null;
-        var name = new TextValue(which);
-        var reading = context.Readings.Plain($"{which} current", ReadingName.Current, current, DisplayKind.Current, context.Job.Electrical!.With);
-        var finding = context.Finding(this, which).Use(reading).Use($"rated current of the {which}", rated);
+        var reading = context.Readings.Plain(context.Present.Text(ElectricalMessages.ReadingCurrentOf(which)), ReadingName.Current, current, DisplayKind.Current, context.Job.Electrical!.With);
+        var finding = context.Finding(this, context.Present.Text(which)).Use(reading).Use(ElectricalMessages.ReadingRatedOf(which), rated);
         if (current.Value.Si == 0)
-            return finding.Measure(reading.Value, DisplayKind.Current).Decide(false).Say(ElectricalMessages.HeaterDead(name)).Next(this.WhenItFails()).Build();
+            return finding.Measure(reading.Value, DisplayKind.Current).Decide(false).Say(ElectricalMessages.HeaterDead(which)).Next(this.WhenItFails()).Build();
         if (rated is null)
-            return finding.Measure(reading.Value, DisplayKind.Current).Information(ElectricalMessages.HeaterDraws(name, new(current.Text)), ElectricalMessages.HeaterNotRated);
+            return finding.Measure(reading.Value, DisplayKind.Current).Information(ElectricalMessages.HeaterDraws(which, new(current.Text)), ElectricalMessages.HeaterNotRated);
         var limit = context.Limits.Require(LimitIds.ElectricalHeaterShare);
         var (least, most) = (limit.Least.Si * rated.Value.Si, limit.Most.Si * rated.Value.Si);
-        var text = $"{context.Present.Text(least, DisplayKind.Current)} to {context.Present.Text(most, DisplayKind.Current)}";
-        return finding.Step("I", "current a heater may draw", "share × rated current", $"{limit.Lower!.Text} to {limit.Upper!.Text} of {rated.Text}", text, limit.Source)
+        var text = context.Present.Text(ElectricalMessages.LimitFromTo(context.Present.InMessage(least, DisplayKind.Current), context.Present.InMessage(most, DisplayKind.Current)));
+        return finding.Step("I", ElectricalMessages.HeaterMayDraw, ElectricalMessages.HeaterFormula, ElectricalMessages.HeaterNumbers(new(limit.Lower!.Text), new(limit.Upper!.Text), new(rated.Text)), text, limit.Source)
             .Judge(reading.Value, DisplayKind.Current, context.State(limit) with { Kind = LimitKind.Within, Text = text, LowerSi = least, UpperSi = most })
-            .Conclude(ElectricalMessages.HeaterRight(name, new(current.Text), new(rated.Text)), ElectricalMessages.HeaterWrong(name, new(current.Text), new(rated.Text)), this.WhenItFails());
+            .Conclude(ElectricalMessages.HeaterRight(which, new(current.Text), new(rated.Text)), ElectricalMessages.HeaterWrong(which, new(current.Text), new(rated.Text)), this.WhenItFails());
     }
 }

@@ -32,11 +32,11 @@ internal sealed class ElectricalReadings : IAnalysis<ElectricalReadings>
         if (context.Job.Electrical is not { } electrical)
             return new ElectricalReadings([], []);
         return new ElectricalReadings(
-            [.. electrical.LineToLine.Select((v, i) => context.Readings.Plain(Name("line to line", i, electrical.LineToLine.Length), ReadingName.Voltage, v, DisplayKind.Voltage, electrical.With))],
-            [.. electrical.Compressor.Select((a, i) => context.Readings.Plain(Name("compressor current", i, electrical.Compressor.Length), ReadingName.Current, a, DisplayKind.Current, electrical.With))]);
+            [.. electrical.LineToLine.Select((v, i) => context.Readings.Plain(Name(context, ElectricalMessages.ReadingLineToLine, i, electrical.LineToLine.Length), ReadingName.Voltage, v, DisplayKind.Voltage, electrical.With))],
+            [.. electrical.Compressor.Select((a, i) => context.Readings.Plain(Name(context, ElectricalMessages.ReadingCompressorCurrent, i, electrical.Compressor.Length), ReadingName.Current, a, DisplayKind.Current, electrical.With))]);
     }
 
-    private static string Name(string what, int index, int count) => count == 1 ? what : $"{what} {index + 1}";
+    private static string Name(CheckContext context, Message what, int index, int count) => context.Present.Text(count == 1 ? what : ElectricalMessages.ReadingNumbered(what, index + 1));
 }
 
 /// <summary>Judges the unbalance of three phases, voltages or currents, by one limit.</summary>

@@ -23,19 +23,19 @@ internal sealed class OvercurrentCheck : ICheck
         if (context.Job.Electrical?.Supply is not { } supply || (supply.Breaker ?? supply.Fuse) is not { } device)
             yield break;
         var plate = context.Job.Equipment.Nameplate?.MOP;
-        var word = supply.Breaker is null ? "fuse" : "breaker";
-        var finding = context.Finding(this).Use(word, device).Use("MOP", plate);
+        var which = supply.Breaker is null ? ElectricalMessages.DeviceFuse : ElectricalMessages.DeviceBreaker;
+        var finding = context.Finding(this).Use(which, device).Use("MOP", plate);
         if (plate is null)
         {
-            yield return finding.NotEvaluated("the nameplate's MOP is not written", "Read the maximum overcurrent protection on the plate.", "equipment: {nameplate: {MOP: 35 A}}");
+            yield return finding.NotEvaluated(ElectricalMessages.PlateNoProtection, ElectricalMessages.PlateNoProtectionNext, "equipment: {nameplate: {MOP: 35 A}}");
             yield break;
         }
 
         var limit = context.Limits.Require(LimitIds.ElectricalOvercurrentFactor);
-        PlateRating.Judge(context, finding, device, plate, new PlateRating(LimitKind.AtMost, "MOP", "I_max", "largest overcurrent device", limit, limit.Most.Si));
+        PlateRating.Judge(context, finding, device, plate, new PlateRating(LimitKind.AtMost, "MOP", "I_max", ElectricalMessages.OvercurrentLargest, limit, limit.Most.Si));
         yield return finding.Conclude(
-            $"{device.Text} {word}, at most {plate.Text} allowed.",
-            $"{device.Text} {word}, larger than the {plate.Text} on the nameplate.",
+            ElectricalMessages.OvercurrentWithin(new(device.Text), which, new(plate.Text)),
+            ElectricalMessages.OvercurrentBeyond(new(device.Text), which, new(plate.Text)),
             this.WhenItFails());
     }
 }
@@ -52,7 +52,7 @@ internal sealed class ConductorCheck : ICheck
         if (context.Job.Electrical?.Supply is not { } supply || (supply.Ampacity is null && supply.Wire is null))
             yield break;
         var plate = context.Job.Equipment.Nameplate?.MCA;
-        var finding = context.Finding(this).Use("wire", supply.Wire).Use("ampacity", supply.Ampacity).Use("MCA", plate);
+        var finding = context.Finding(this).Use(ElectricalMessages.ReadingWire, supply.Wire).Use(ElectricalMessages.ReadingAmpacity, supply.Ampacity).Use("MCA", plate);
         if (supply.Ampacity is not { } ampacity)
         {
             yield return finding.NotEvaluated(ElectricalMessages.AmpacityNotWritten, ElectricalMessages.AmpacityNotWrittenNext, "electrical: {supply: {ampacity: 30 A}}");
@@ -61,15 +61,15 @@ internal sealed class ConductorCheck : ICheck
 
         if (plate is null)
         {
-            yield return finding.NotEvaluated("the nameplate's MCA is not written", "Read the minimum circuit ampacity on the plate.", "equipment: {nameplate: {MCA: 22.0 A}}");
+            yield return finding.NotEvaluated(ElectricalMessages.PlateNoAmpacity, ElectricalMessages.PlateNoAmpacityNext, "equipment: {nameplate: {MCA: 22.0 A}}");
             yield break;
         }
 
         var limit = context.Limits.Require(LimitIds.ElectricalConductorFactor);
-        PlateRating.Judge(context, finding, ampacity, plate, new PlateRating(LimitKind.AtLeast, "MCA", "I_min", "least ampacity", limit, limit.Least.Si));
+        PlateRating.Judge(context, finding, ampacity, plate, new PlateRating(LimitKind.AtLeast, "MCA", "I_min", ElectricalMessages.ConductorLeast, limit, limit.Least.Si));
         yield return finding.Conclude(
-            $"Conductor good for {ampacity.Text}, at least {plate.Text} needed.",
-            $"Conductor good for {ampacity.Text} only; the nameplate asks for {plate.Text}.",
+            ElectricalMessages.ConductorWithin(new(ampacity.Text), new(plate.Text)),
+            ElectricalMessages.ConductorBelow(new(ampacity.Text), new(plate.Text)),
             this.WhenItFails());
     }
 }
@@ -81,7 +81,7 @@ internal sealed class ConductorCheck : ICheck
 /// <param name="Name">What the bound is.</param>
 /// <param name="Limit">The limit that gives the factor.</param>
 /// <param name="Factor">By which the plate's figure is multiplied.</param>
-internal sealed record PlateRating(LimitKind Kind, string Plate, string Symbol, string Name, Limit Limit, double Factor)
+internal sealed record PlateRating(LimitKind Kind, string Plate, string Symbol, Message Name, Limit Limit, double Factor)
 {
     /// <summary>Judges a rating. What is printed on a device and on a plate is not a measurement: it has no uncertainty.</summary>
     /// <param name="context">The job and everything derived from it.</param>
@@ -94,11 +94,11 @@ internal sealed record PlateRating(LimitKind Kind, string Plate, string Symbol, 
         var bound = by.Factor * plate.Value.Si;
         var text = context.Present.Text(bound, DisplayKind.Current);
         var isMost = by.Kind == LimitKind.AtMost;
-        finding.Step(by.Symbol, by.Name, $"factor × {by.Plate}", string.Create(CultureInfo.InvariantCulture, $"{by.Factor:0.##} × {plate.Text}"), text, by.Limit.Source)
+        finding.Step(by.Symbol, by.Name, ElectricalMessages.FactorTimes(new NameValue(by.Plate)), string.Create(CultureInfo.InvariantCulture, $"{by.Factor:0.##} × {plate.Text}"), text, by.Limit.Source)
             .Judge(Uncertain.Exact(rating.Value.Si), DisplayKind.Current, context.State(by.Limit) with
             {
                 Kind = by.Kind,
-                Text = $"{(isMost ? "at most" : "at least")} {text}",
+                Text = context.Present.Text(isMost ? CommonMessages.LimitAtMost(new(text)) : ElectricalMessages.LimitAtLeast(context.Present.InMessage(bound, DisplayKind.Current))),
                 LowerSi = isMost ? null : bound,
                 UpperSi = isMost ? bound : null,
             });
@@ -118,25 +118,26 @@ internal sealed class GroundCheck : ICheck
             yield break;
         if (supply.EquipmentGround is { } ground)
         {
-            var finding = context.Finding(this, "equipment ground").Use("equipment ground", ground);
+            var finding = context.Finding(this, context.Present.Text(ElectricalMessages.ReadingGround)).Use(ElectricalMessages.ReadingGround, ground);
             yield return ground.Value == ContinuityResult.NotChecked
                 ? finding.NotEvaluated(ElectricalMessages.GroundNotChecked, ElectricalMessages.GroundNotCheckedNext, "electrical: {supply: {equipment ground: continuous}}")
                 : finding.Decide(ground.Value == ContinuityResult.Continuous).Passes
-                ? finding.Say("The equipment ground is continuous.").Build()
-                : finding.Say($"The equipment ground is {ground.Text}.").Next(this.WhenItFails()).Build();
+                ? finding.Say(ElectricalMessages.GroundContinuous).Build()
+                : finding.Say(ElectricalMessages.GroundIs(new(ground.Text))).Next(this.WhenItFails()).Build();
         }
 
         if (supply.ProtectiveEarth is { } earth && context.Limits.Find(LimitIds.ElectricalProtectiveEarth) is { } limit)
         {
-            var reading = context.Readings.Plain("protective earth", ReadingName.Electrical, earth, DisplayKind.Resistance, electrical.With);
-            var finding = context.Finding(this, "protective earth").Use(reading).Judge(reading.Value, DisplayKind.Resistance, context.State(limit));
-            yield return finding.Conclude($"Protective earth {earth.Text}.", $"Protective earth {earth.Text}: too much.", this.WhenItFails());
+            var name = context.Present.Text(ElectricalMessages.ReadingEarth);
+            var reading = context.Readings.Plain(name, ReadingName.Electrical, earth, DisplayKind.Resistance, electrical.With);
+            var finding = context.Finding(this, name).Use(reading).Judge(reading.Value, DisplayKind.Resistance, context.State(limit));
+            yield return finding.Conclude(ElectricalMessages.EarthWithin(new(earth.Text)), ElectricalMessages.EarthBeyond(new(earth.Text)), this.WhenItFails());
         }
 
         if (supply.DisconnectWithinSight is { } sight)
         {
-            var finding = context.Finding(this, "disconnect").Use("disconnect within sight", sight).Decide(sight.Value);
-            yield return finding.Conclude("A disconnect is within sight of the unit.", "No disconnect is within sight of the unit.", this.WhenItFails());
+            var finding = context.Finding(this, context.Present.Text(ElectricalMessages.DisconnectSubject)).Use(ElectricalMessages.ReadingDisconnect, sight).Decide(sight.Value);
+            yield return finding.Conclude(ElectricalMessages.DisconnectInSight, ElectricalMessages.DisconnectNotInSight, this.WhenItFails());
         }
     }
 }
@@ -152,7 +153,7 @@ internal sealed class ProvedDeadCheck : ICheck
     {
         if (context.Job.Electrical?.ProvedDead is not { } dead)
             yield break;
-        var finding = context.Finding(this).Use("meter proved live, dead, live", dead.LiveDeadLive).Use("locked out", dead.LockedOut);
+        var finding = context.Finding(this).Use(ElectricalMessages.ReadingProved, dead.LiveDeadLive).Use(ElectricalMessages.ReadingLockedOut, dead.LockedOut);
         if (dead.LiveDeadLive is null && dead.LockedOut is null)
         {
             yield return finding.NotEvaluated(ElectricalMessages.DeadNotTold, ElectricalMessages.DeadNotToldNext, "electrical: {proved dead: {live-dead-live: yes, locked out: yes}}");
@@ -164,7 +165,7 @@ internal sealed class ProvedDeadCheck : ICheck
             finding.Reserve(ElectricalMessages.DeadMeterNotProved).Next(ElectricalMessages.DeadNotToldNext, "electrical: {proved dead: {live-dead-live: yes, locked out: yes}}");
         if (dead.LockedOut is null)
             finding.Reserve(ElectricalMessages.DeadNotLockedOut).Next(ElectricalMessages.DeadNotToldNext, "electrical: {proved dead: {live-dead-live: yes, locked out: yes}}");
-        yield return finding.Conclude("The unit was proved dead before covers were opened.", "The unit was not proved dead and locked out.", this.WhenItFails());
+        yield return finding.Conclude(ElectricalMessages.DeadProved, ElectricalMessages.DeadNotProved, this.WhenItFails());
     }
 }
 
@@ -179,18 +180,18 @@ internal sealed class TerminalTorqueCheck : ICheck
     {
         if (context.Job.Electrical is not { Supply.TerminalTorque: { } torque } electrical)
             yield break;
-        var reading = context.Readings.Plain("terminal torque", ReadingName.Torque, torque, DisplayKind.Torque, electrical.With);
+        var reading = context.Readings.Plain(context.Present.Text(ElectricalMessages.ReadingTorque), ReadingName.Torque, torque, DisplayKind.Torque, electrical.With);
         var finding = context.Finding(this).Use(reading);
         if (context.Limits.Find(LimitIds.ElectricalTerminalTorque) is not { } limit || (limit.Lower is null && limit.Upper is null))
         {
-            yield return finding.Measure(reading.Value, DisplayKind.Torque).Information($"The terminals were tightened to {torque.Text}.", "the maker's figure is not written");
+            yield return finding.Measure(reading.Value, DisplayKind.Torque).Information(ElectricalMessages.TorqueWas(new(torque.Text)), CommonMessages.FigureNotWritten);
             yield break;
         }
 
         finding.Judge(reading.Value, DisplayKind.Torque, context.State(limit));
         yield return finding.Conclude(
-            $"The terminals were tightened to {torque.Text}, as the maker asks.",
-            $"The terminals were tightened to {torque.Text}, outside the maker's figure.",
+            ElectricalMessages.TorqueRight(new(torque.Text)),
+            ElectricalMessages.TorqueWrong(new(torque.Text)),
             this.WhenItFails());
     }
 }
@@ -206,24 +207,24 @@ internal sealed class InsulationCheck : ICheck
     {
         if (context.Job.Electrical is not { Insulation: { } test } electrical)
             yield break;
-        var reading = context.Readings.Plain("insulation resistance", ReadingName.Insulation, test.Read, DisplayKind.Resistance, electrical.With);
-        var finding = context.Finding(this).Use(reading).Use("test voltage", test.TestVoltage).Use("leads off", test.LeadsOff).Use("time of the test", test.At);
+        var reading = context.Readings.Plain(context.Present.Text(ElectricalMessages.ReadingInsulation), ReadingName.Insulation, test.Read, DisplayKind.Resistance, electrical.With);
+        var finding = context.Finding(this).Use(reading).Use(ElectricalMessages.ReadingTestVoltage, test.TestVoltage).Use(ElectricalMessages.ReadingLeadsOff, test.LeadsOff).Use(ElectricalMessages.ReadingTestTime, test.At);
         var underVacuum = UnderVacuum(context, test, finding);
         if (underVacuum == true)
         {
-            yield return finding.Fail("the circuit was under vacuum").Danger("insulation was tested while the circuit was under vacuum.", "Never do this: terminals arc in a vacuum. Have the compressor's terminals inspected, then test with the circuit charged.");
+            yield return finding.Fail(ElectricalMessages.InsulationVacuumWhy).Danger(ElectricalMessages.InsulationVacuum, ElectricalMessages.InsulationVacuumNext);
             yield break;
         }
 
         var limit = context.Limits.Require(LimitIds.ElectricalInsulationMinimum);
         finding.Judge(reading.Value, DisplayKind.Resistance, context.State(limit));
         if (test.LeadsOff?.Value == false)
-            finding.Reserve("board or inverter leads were on, which may have been tested, or damaged, with the motor").Next("Test with the board's leads off.");
+            finding.Reserve(ElectricalMessages.InsulationLeadsOn).Next(ElectricalMessages.InsulationLeadsOnNext);
         if (underVacuum is null)
             finding.Reserve(ElectricalMessages.InsulationVacuumEnd).Next(ElectricalMessages.InsulationVacuumEndNext, "evacuation: {events: [{at: …, what: end}]}");
         if (finding.Passes && context.Limits.Find(LimitIds.ElectricalInsulationGood) is { Lower: { } good } && reading.Value.Value < good.Si)
-            finding.Remark($"Below the {good.Text} of dry, clean insulation: warm the oil and test again.");
-        yield return finding.Conclude($"Insulation resistance {test.Read.Text}.", $"Insulation resistance {test.Read.Text}: too low.", this.WhenItFails());
+            finding.Remark(ElectricalMessages.InsulationBelowGood(new(good.Text)));
+        yield return finding.Conclude(ElectricalMessages.InsulationWithin(new(test.Read.Text)), ElectricalMessages.InsulationBelow(new(test.Read.Text)), this.WhenItFails());
     }
 
     // Null: the test came after the pump was started, and nothing says when the vacuum ended.
@@ -233,7 +234,7 @@ internal sealed class InsulationCheck : ICheck
             return false;
         var end = evacuation.Events.LastOrDefault(e => e.What.Value == EvacuationEventKind.End)?.At;
         var running = context.Job.Charging?.CompressorStarted;
-        finding.Use("evacuation: started", started).Use("evacuation: end", end).Use("compressor started", running);
+        finding.Use(ElectricalMessages.ReadingEvacuationStarted, started).Use(ElectricalMessages.ReadingEvacuationEnd, end).Use(ElectricalMessages.ReadingCompressorStarted, running);
         if (at < from)
             return false;
         return (end?.Value.Clock ?? running?.Value.Clock) is { } until ? at <= until : null;

@@ -30,25 +30,25 @@ internal sealed class RunCapacitorCheck : ICheck
 
     private Finding Judge(CheckContext context, Jobs.Model.Electrical electrical, Jobs.Model.RunCapacitor capacitor)
     {
-        var finding = context.Finding(this, capacitor.For?.Value).Use("capacitor label", capacitor.Label).Use("tolerance on the label", capacitor.Tolerance);
+        var finding = context.Finding(this, capacitor.For?.Value).Use(ElectricalMessages.ReadingCapacitorLabel, capacitor.Label).Use(ElectricalMessages.ReadingCapacitorTolerance, capacitor.Tolerance);
         Uncertain value;
         if (capacitor.Read is { } read)
         {
-            var reading = context.Readings.Plain("capacitance", ReadingName.Capacitance, read, DisplayKind.Capacitance, electrical.With);
+            var reading = context.Readings.Plain(context.Present.Text(ElectricalMessages.ReadingCapacitance), ReadingName.Capacitance, read, DisplayKind.Capacitance, electrical.With);
             finding.Use(reading);
             value = reading.Value;
         }
         else if (capacitor is { RunningCurrent: { } current, RunningVoltage: { } voltage })
         {
-            var amperes = context.Readings.Plain("capacitor current", ReadingName.Current, current, DisplayKind.Current, electrical.With);
-            var volts = context.Readings.Plain("capacitor voltage", ReadingName.Voltage, voltage, DisplayKind.Voltage, electrical.With);
+            var amperes = context.Readings.Plain(context.Present.Text(ElectricalMessages.ReadingCapacitorCurrent), ReadingName.Current, current, DisplayKind.Current, electrical.With);
+            var volts = context.Readings.Plain(context.Present.Text(ElectricalMessages.ReadingCapacitorVoltage), ReadingName.Voltage, voltage, DisplayKind.Voltage, electrical.With);
             var plate = context.Job.Equipment.Nameplate?.Frequency;
             var hertz = plate?.Value.Si ?? (context.Present.Preset == "us" ? MainsInNorthAmerica : MainsElsewhere);
-            finding.Use(amperes).Use(volts).Use("mains frequency", plate);
+            finding.Use(amperes).Use(volts).Use(ElectricalMessages.ReadingFrequency, plate);
             if (!(volts.Value.Value > 0))
-                return finding.NotEvaluated("the voltage across it is zero", "Read current and voltage with the motor running.");
+                return finding.NotEvaluated(ElectricalMessages.CapacitorNoVoltage, ElectricalMessages.CapacitorNoVoltageNext);
             value = Uncertain.Apply((i, v) => Formulas.RunCapacitor.Farads(i, v, hertz), amperes.Value, volts.Value);
-            finding.Step("C", "capacitance while running", Formulas.RunCapacitor.Formula, string.Create(CultureInfo.InvariantCulture, $"{current.Text}, {voltage.Text}, {hertz:0} Hz"), context.Present.Text(value, DisplayKind.Capacitance), Formulas.RunCapacitor.Source);
+            finding.Step("C", ElectricalMessages.CapacitorRunning, Formulas.RunCapacitor.Formula, string.Create(CultureInfo.InvariantCulture, $"{current.Text}, {voltage.Text}, {hertz:0} Hz"), context.Present.Text(value, DisplayKind.Capacitance), Formulas.RunCapacitor.Source);
         }
         else
         {
@@ -62,12 +62,12 @@ internal sealed class RunCapacitorCheck : ICheck
         var text = string.Create(CultureInfo.InvariantCulture, $"{capacitor.Label.Text} ± {100 * share:0.#} %");
         var statement = context.State(limit) with { Kind = LimitKind.Target, Text = text, LowerSi = label * (1 - share), UpperSi = label * (1 + share), TargetSi = label };
         if (capacitor.Tolerance is not null)
-            statement = statement with { Basis = "maker", Pack = "", Source = "capacitor label", Mark = "job" };
+            statement = statement with { Basis = "maker", Pack = "", Source = context.Present.Text(ElectricalMessages.ReadingCapacitorLabel), Mark = "job" };
         finding.Judge(value.On(statement), DisplayKind.Capacitance, statement);
-        var now = context.Present.Text(value.Value, DisplayKind.Capacitance);
+        var now = context.Present.InMessage(value.Value, DisplayKind.Capacitance);
         return finding.Conclude(
-            $"Run capacitor {now}, label {capacitor.Label.Text}.",
-            $"Run capacitor {now}, label {capacitor.Label.Text}: outside its tolerance.",
+            ElectricalMessages.CapacitorWithin(now, new(capacitor.Label.Text)),
+            ElectricalMessages.CapacitorOutside(now, new(capacitor.Label.Text)),
             this.WhenItFails());
     }
 }

@@ -26,7 +26,7 @@ internal sealed class SupplyVoltageCheck : ICheck
         var plate = context.Job.Equipment.Nameplate?.Voltage;
         foreach (var reading in readings)
         {
-            var finding = context.Finding(this, readings.Length == 1 ? null : reading.Name).Use(reading).Use("nameplate voltage", plate);
+            var finding = context.Finding(this, readings.Length == 1 ? null : reading.Name).Use(reading).Use(ElectricalMessages.ReadingPlateVoltage, plate);
             if (context.Limits.Find(LimitIds.ElectricalVoltage) is { } makers)
             {
                 yield return Said(finding.Judge(reading.Value, DisplayKind.Voltage, context.State(makers)), context, reading.Value.Value);
@@ -35,21 +35,21 @@ internal sealed class SupplyVoltageCheck : ICheck
 
             if (plate is null || context.Limits.Find(LimitIds.ElectricalVoltageUtilisation) is not { Upper: { } share } limit)
             {
-                yield return finding.NotEvaluated("the nameplate voltage is not written", "Read the rated voltage on the plate.", "equipment: {nameplate: {voltage: 208 to 230 V}}");
+                yield return finding.NotEvaluated(ElectricalMessages.PlateNoVoltage, ElectricalMessages.PlateNoVoltageNext, "equipment: {nameplate: {voltage: 208 to 230 V}}");
                 continue;
             }
 
             var low = plate.Value.Low.Si * (1 - share.Si);
             var high = plate.Value.High.Si * (1 + share.Si);
-            var text = $"{context.Present.Text(low, DisplayKind.Voltage)} to {context.Present.Text(high, DisplayKind.Voltage)}";
-            finding.Step("V", "allowed range", "nameplate less and plus the tolerance", string.Create(CultureInfo.InvariantCulture, $"{plate.Text}, {100 * share.Si:0} %"), text, limit.Source);
+            var text = context.Present.Text(ElectricalMessages.LimitFromTo(context.Present.InMessage(low, DisplayKind.Voltage), context.Present.InMessage(high, DisplayKind.Voltage)));
+            finding.Step("V", ElectricalMessages.VoltageRange, ElectricalMessages.VoltageRangeFormula, string.Create(CultureInfo.InvariantCulture, $"{plate.Text}, {100 * share.Si:0} %"), text, limit.Source);
             yield return Said(finding.Judge(reading.Value, DisplayKind.Voltage, context.State(limit) with { Kind = LimitKind.Within, Text = text, LowerSi = low, UpperSi = high }), context, reading.Value.Value);
         }
     }
 
     private Finding Said(FindingBuilder finding, CheckContext context, double volts) => finding.Conclude(
-        $"{context.Present.Text(volts, DisplayKind.Voltage)} at the unit, inside the allowed range.",
-        $"{context.Present.Text(volts, DisplayKind.Voltage)} at the unit, outside the allowed range.",
+        ElectricalMessages.VoltageInside(context.Present.InMessage(volts, DisplayKind.Voltage)),
+        ElectricalMessages.VoltageOutside(context.Present.InMessage(volts, DisplayKind.Voltage)),
         this.WhenItFails());
 }
 
@@ -91,24 +91,24 @@ internal sealed class StartVoltageDropCheck : ICheck
     {
         if (context.Job.Electrical is not { VoltageDropAtStart: { } start } electrical)
             yield break;
-        var before = context.Readings.Plain("voltage before start", ReadingName.Voltage, start.Before, DisplayKind.Voltage, electrical.With);
-        var lowest = context.Readings.Plain("lowest voltage at start", ReadingName.Voltage, start.Lowest, DisplayKind.Voltage, electrical.With);
+        var before = context.Readings.Plain(context.Present.Text(ElectricalMessages.ReadingVoltageBefore), ReadingName.Voltage, start.Before, DisplayKind.Voltage, electrical.With);
+        var lowest = context.Readings.Plain(context.Present.Text(ElectricalMessages.ReadingVoltageLowest), ReadingName.Voltage, start.Lowest, DisplayKind.Voltage, electrical.With);
         var finding = context.Finding(this).Use(before).Use(lowest);
         if (!(before.Value.Value > 0))
         {
-            yield return finding.NotEvaluated("the voltage before the start is zero", "Read it before the compressor starts.");
+            yield return finding.NotEvaluated(ElectricalMessages.DropNoVoltage, ElectricalMessages.DropNoVoltageNext);
             yield break;
         }
 
         var drop = Uncertain.Apply((b, l) => (b - l) / b, before.Value, lowest.Value);
-        finding.Step("d", "voltage drop at start", "(V₀ − V_min)/V₀", $"({start.Before.Text} − {start.Lowest.Text})/{start.Before.Text}", context.Present.Text(drop, DisplayKind.Percentage));
+        finding.Step("d", ElectricalMessages.DropName, "(V₀ − V_min)/V₀", $"({start.Before.Text} − {start.Lowest.Text})/{start.Before.Text}", context.Present.Text(drop, DisplayKind.Percentage));
         var limit = context.Limits.Require(LimitIds.ElectricalVoltageDropAtStartLimit);
         var state = context.State(limit);
         finding.Judge(drop.On(state), DisplayKind.Percentage, state);
-        var text = context.Present.Text(drop.Value, DisplayKind.Percentage);
+        var by = context.Present.InMessage(drop.Value, DisplayKind.Percentage);
         if (finding.Passes && context.Limits.Find(LimitIds.ElectricalVoltageDropAtStartGood) is { Upper: { } good } && drop.Value > good.Si)
-            finding.Remark($"More than the {good.Text} that a good supply shows.");
-        yield return finding.Conclude($"The voltage drops by {text} at start.", $"The voltage drops by {text} at start: too far.", this.WhenItFails());
+            finding.Remark(ElectricalMessages.DropMoreThanGood(new(good.Text)));
+        yield return finding.Conclude(ElectricalMessages.DropWithin(by), ElectricalMessages.DropBeyond(by), this.WhenItFails());
     }
 }
 
@@ -123,11 +123,11 @@ internal sealed class ControlVoltageCheck : ICheck
     {
         if (context.Job.Electrical is not { ControlVoltage: { } voltage } electrical)
             yield break;
-        var reading = context.Readings.Plain("control voltage", ReadingName.Voltage, voltage, DisplayKind.Voltage, electrical.With);
+        var reading = context.Readings.Plain(context.Present.Text(ElectricalMessages.ReadingControlVoltage), ReadingName.Voltage, voltage, DisplayKind.Voltage, electrical.With);
         var finding = context.Finding(this).Use(reading);
         var limit = context.Limits.Require(LimitIds.ElectricalControlVoltageRange);
         finding.Judge(reading.Value, DisplayKind.Voltage, context.State(limit));
-        yield return finding.Conclude($"Control voltage {voltage.Text}.", $"Control voltage {voltage.Text}, outside the usual range.", this.WhenItFails());
+        yield return finding.Conclude(ElectricalMessages.ControlWithin(new(voltage.Text)), ElectricalMessages.ControlOutside(new(voltage.Text)), this.WhenItFails());
     }
 }
 
@@ -145,7 +145,7 @@ internal sealed class PhaseRotationCheck : ICheck
         var phases = context.Job.Equipment.Nameplate?.Phases;
         if (phases?.Value != 3)
             yield break;
-        var finding = context.Finding(this).Use("phases", phases).Use("phase rotation", electrical.PhaseRotation);
+        var finding = context.Finding(this).Use(ElectricalMessages.ReadingPhases, phases).Use(ElectricalMessages.ReadingRotation, electrical.PhaseRotation);
         if (electrical.PhaseRotation is not { } rotation)
         {
             yield return finding.NotEvaluated(ElectricalMessages.RotationNotRead, ElectricalMessages.RotationNotReadNext, "electrical: {phase rotation: correct}");
@@ -154,11 +154,11 @@ internal sealed class PhaseRotationCheck : ICheck
 
         if (rotation.Value == PhaseRotation.SinglePhase)
         {
-            yield return finding.NotEvaluated("the job says single phase and the nameplate says three phases", "Correct whichever is wrong; with three phases read the rotation with a meter.");
+            yield return finding.NotEvaluated(ElectricalMessages.RotationContradicts, ElectricalMessages.RotationContradictsNext);
             yield break;
         }
 
         finding.Decide(rotation.Value == PhaseRotation.Correct);
-        yield return finding.Conclude("Phase rotation is correct.", $"Phase rotation is {rotation.Text}.", this.WhenItFails());
+        yield return finding.Conclude(ElectricalMessages.RotationCorrect, ElectricalMessages.RotationIs(new(rotation.Text)), this.WhenItFails());
     }
 }

@@ -14,19 +14,19 @@ split-by-weight = { $why }; the table is made for ducted systems with one indoor
 
 # $split (quantity) - return over supply dry bulb
 # $time (text) - when it was read
-# $limit (text) - what is asked for
-split-asked = The air cooled by { $split } at { $time }; { $limit } is asked for.
+# $limit (text) - what is required
+split-asked = The air cooled by { $split } at { $time }; { $limit } is required.
 
 # $split (quantity) - return over supply dry bulb
 # $time (text) - when it was read
-# $limit (text) - what is asked for
-split-high = The air cooled by { $split } at { $time }, { $limit } is asked for: the airflow is low.
+# $limit (text) - what is required
+split-high = The air cooled by { $split } at { $time }, { $limit } is required: the airflow is low.
 split-high-next = Correct the airflow before the charge: filter, coil, registers, dampers, blower speed. Then read again.
 
 # $split (quantity) - return over supply dry bulb
 # $time (text) - when it was read
-# $limit (text) - what is asked for
-split-below-maker = The air cooled by only { $split } at { $time }; { $limit } is asked for.
+# $limit (text) - what is required
+split-below-maker = The air cooled by only { $split } at { $time }; { $limit } is required.
 split-below-maker-next = Read it again. If it stays low, look at charge and compressor.
 
 # $most (quantity) - upper end of the target
@@ -84,7 +84,402 @@ coil-wet-not-written-next = Find out whether the coil was wet when it was read: 
 heat-not-read-next = Read the power of the heater, or its volts and amps, or take the output from its plate.
 flow-not-read-next = Read what this method needs, or say what airflow it showed.
 
+## Names of readings and subjects
+
+reading-design-airflow = design airflow
+reading-capacity = capacity
+reading-rated-capacity = rated capacity
+reading-method = airflow method
+reading-blower-power = blower power
+reading-time = time of the reading
+reading-outside-airflow = outside airflow
+reading-outside-position = minimum position of the damper
+reading-max-static-plate = max static on the plate
+reading-max-static = max static
+reading-design-static = design external static pressure
+reading-static-return = static pressure, return
+reading-static-supply = static pressure, supply
+reading-wet-coil = wet coil
+
+# $time (text) - when it was read
+reading-supply-wet-bulb = supply wet bulb, { $time }
+
+# $time (text) - when it was read
+reading-power = power, { $time }
+definition = definition
+subject-design = design
+subject-total = total
+air-return = return air
+air-supply = supply air
+part-coil = coil
+part-filter = filter
+outside-airflow = airflow
+outside-position = minimum position
+gas-inlet = inlet pressure
+gas-manifold = manifold pressure
+gas-rise = rise
+gas-input = input
+gas-flue = flue temperature
+gas-draft = draft
+gas-signal = flame signal
+split-name = temperature split
+
+## State of the air
+
+# $air (message) - return or supply air
+state-no-dry-bulb = the dry bulb of the { $air } was not read
+
+# $air (message) - return or supply air
+state-no-wet-bulb = neither wet bulb nor relative humidity of the { $air } was read
+state-not-read-next = Read dry bulb and wet bulb, or dry bulb and relative humidity, at one place.
+
+# $air (message) - return or supply air
+state-wet-above-dry = the wet bulb of the { $air } is above its dry bulb by more than their uncertainty
+state-wet-above-dry-next = Wet the wick, or check the two sensors against each other.
+state-impossible-next = Check the readings.
+form-source = perfect-gas relations against real moist air, largest difference
+form-ratio = moist air: form of the humidity ratio
+form-enthalpy = moist air: form of the enthalpy
+
+# $air (message) - return or supply air
+# $time (text) - when it was read
+state-subject = { $air }, { $time }
+
+# $dry (quantity) - dry bulb
+# $wet (quantity) - wet bulb
+# $pressure (quantity) - pressure of the site
+state-numbers = { $dry }, { $wet } wet bulb, { $pressure }
+state-ratio = humidity ratio
+state-enthalpy = enthalpy, above dry air at 0 °C
+state-enthalpy-us = enthalpy, above dry air at 0 °F
+state-enthalpy-formula = 1.006·t + W·(2501 + 1.86·t), kJ for each kg of dry air
+state-humidity = relative humidity
+state-dew-point = dew point
+state-volume = volume of a mass of dry air
+state-taken-as-saturated = The wet bulb was read above the dry bulb, by no more than U: the air is taken as saturated.
+state-kind = state of the air, not judged
+
+# $enthalpy (quantity) - for each mass of dry air
+state-heat = enthalpy { $enthalpy } above dry air at 0 °C
+
+# $enthalpy (quantity) - for each mass of dry air
+state-heat-us = enthalpy { $enthalpy } above dry air at 0 °F
+
+# $air (message) - return or supply air
+# $water (text) - humidity ratio with its unit
+# $time (text) - when it was read
+# $humidity (quantity) - relative humidity
+# $heat (message) - its enthalpy and where that is zero
+state-was = The { $air } held { $water } of water at { $time }: { $humidity } relative humidity; { $heat }.
+
+# $air (message) - return or supply air
+# $water (text) - humidity ratio with its unit
+# $time (text) - when it was read
+# $humidity (quantity) - relative humidity
+# $point (quantity) - dew point
+# $heat (message) - its enthalpy and where that is zero
+state-with-dew-point = The { $air } held { $water } of water at { $time }: { $humidity } relative humidity, dew point { $point }; { $heat }.
+
+## Airflow
+
+# $way (message) - how it was found
+# $why (message) - why it is not known
+airflow-none = airflow { $way }: { $why }
+
+# $flow (quantity) - the airflow
+# $way (message) - how it was found
+airflow-was = Airflow { $flow } { $way }.
+airflow-no-figure = neither the maker's figure nor a design airflow nor the capacity is written
+airflow-subject-maker = maker's figure
+airflow-subject-capacity = for its capacity
+airflow-against-design = airflow against the design
+
+# $one (text) - a way to find the airflow
+# $other (text) - another
+airflow-subject-against = { $one } against { $other }
+
+# $flow (quantity) - the airflow
+# $way (message) - how it was found
+# $design (text) - as written
+airflow-design-only = Airflow { $flow } { $way }; the design asks for { $design }.
+airflow-design-no-tolerance = no pack in use sets a tolerance around the design
+
+# $flow (quantity) - the airflow
+# $way (message) - how it was found
+# $by (quantity) - how far it is from the design
+# $design (text) - as written
+airflow-design-within = Airflow { $flow } { $way }, { $by } from the design of { $design }.
+
+# $flow (quantity) - the airflow
+# $way (message) - how it was found
+# $by (quantity) - how far it is from the design
+# $design (text) - as written
+# $tolerance (text) - what is allowed
+airflow-design-beyond = Airflow { $flow } { $way }, { $by } from the design of { $design }: more than the { $tolerance } allowed.
+
+# $grade (text) - its limit
+# $source (text) - where it stands
+airflow-grade-two = It is within the second grade ({ $grade } short, { $source }).
+airflow-per-capacity = airflow for each capacity
+
+# $nominal (text) - the figure
+# $source (text) - where it stands
+# $mark (text) - how sure the source is
+airflow-nominal = Nominal is { $nominal }: { $source } ({ $mark }).
+
+# $limit (text) - as printed
+airflow-asked-maker = { $limit } is what the maker asks for
+
+# $limit (text) - as printed
+airflow-asked = { $limit } is required
+
+# $flow (quantity) - the airflow
+# $way (message) - how it was found
+# $required (message) - what is required, and by whom
+airflow-enough = Airflow { $flow } { $way }; { $required }.
+
+# $flow (quantity) - the airflow
+# $way (message) - how it was found
+# $required (message) - what is required, and by whom
+airflow-too-little = Airflow { $flow } { $way }; { $required }: too little air.
+
+# $flow (quantity) - the airflow
+# $way (message) - how it was found
+# $required (message) - what is required, and by whom
+airflow-too-much = Airflow { $flow } { $way }; { $required }: too much air.
+routes-agreement = agreement of the two routes
+routes-agreement-formula = |a − b| / U(a − b), shared causes taken out
+
+# $flow (quantity) - the airflow
+# $way (message) - how it was found
+# $other (quantity) - the airflow of another route
+# $by (message) - how that was found
+routes-agree = Airflow { $flow } { $way } and { $other } { $by }: the two agree within their uncertainty.
+
+# $flow (quantity) - the airflow
+# $way (message) - how it was found
+# $other (quantity) - the airflow of another route
+# $by (message) - how that was found
+routes-differ = Airflow { $flow } { $way } and { $other } { $by }: the two do not agree within their uncertainty.
+
+# $pressure (quantity) - at that speed
+fan-laws-static = static pressure { $pressure }
+
+# $power (quantity) - at that speed
+fan-laws-power = blower power { $power }
+fan-laws-name = blower speed that would do, in the ducts as they are
+fan-laws-source = fan laws
+
+# $factor (number) - of the speed
+fan-laws-times = { $factor } times the speed
+
+# $costs (list) - static pressure and power at that speed
+fan-laws-costs = { $costs }
+
+# $factor (number) - of the speed
+# $costs (list) - static pressure and power at that speed
+fan-laws-would = By the fan laws { $factor } times the speed would bring it there, at { $costs }.
+airflow-reserved-next = Write what is missing, or measure the airflow another way.
+airflow-unknown = the airflow is not known
+airflow-unknown-next = Measure the airflow, or write the maker's fan table and the static pressure.
+airflow-zero = it is zero
+airflow-zero-next = Read the airflow with the blower running.
+
+# $why (message) - why
+airflow-unknown-why = the airflow is not known: { $why }
+
+## Temperature rise in heating
+
+heat-rise-subject = heat-rise test
+heat-rise-name = temperature rise
+
+# $rise (quantity) - supply over return dry bulb
+heat-rise-was = The air warmed by { $rise }.
+
+# $rise (quantity) - supply over return dry bulb
+# $why (message) - why it is not judged, without a full stop
+heat-rise-not-judged = The air warmed by { $rise }; this is not judged: { $why }.
+heat-rise-no-range = the maker's range is not written
+
+# $rise (quantity) - supply over return dry bulb
+# $limit (text) - as printed
+heat-rise-asked = The air warmed by { $rise }; { $limit } is required.
+
+## Capacity
+
+return-not-read = the return air was not read
+return-not-read-next = Read dry and wet bulb of the return air.
+supply-not-read = the supply air was not read
+supply-not-read-next = Read dry and wet bulb of the supply air.
+capacity-latent = latent capacity
+capacity-ratio = sensible heat ratio
+capacity-mass-flow = mass flow of dry air
+capacity-enthalpy = enthalpy given up
+capacity-total = total capacity
+capacity-total-source = definition; the condensate's heat is not taken off
+capacity-field = the same by the field factor, for comparison
+capacity-sensible = sensible capacity
+capacity-wet-bulb-wrong = More sensible than total heat cannot be: a wet bulb reads wrong.
+capacity-kind = measured capacity, not judged: it holds for the temperatures of this day
+
+# $flow (quantity) - the airflow
+# $air (message) - return or supply air
+capacity-flow-at = { $flow } at the { $air }
+
+# $why (message) - why
+capacity-not-settled = The system had not settled: { $why }.
+
+# $plate (text) - as written
+# $share (quantity) - measured over rated
+capacity-against-plate = The plate rates { $plate } at its own temperatures; this is { $share } of it.
+
+# $capacity (quantity) - total
+# $time (text) - when it was read
+# $sensible (quantity) - without the latent heat
+capacity-was = The air gave up { $capacity } at { $time }, { $sensible } of it sensible.
+balance-circuit-next = Check the readings of the circuit.
+balance-heat = heat taken up per mass
+balance-flow = refrigerant flow that balances the air side
+balance-one-side-kind = one side only: without the unit's electrical power and the discharge line the refrigerant's flow has no measure of its own
+balance-agreement = agreement of the two sides
+balance-share = share of the input that reaches the refrigerant
+balance-share-source = fan, board and heat lost by the shell; common practice
+balance-compression = heat of compression per mass
+balance-refrigerant = capacity on the refrigerant side
+
+# $capacity (quantity) - total
+# $time (text) - when it was read
+# $flow (quantity) - mass flow of refrigerant
+# $refrigerant (name) - its designation
+balance-one-side = The air gave up { $capacity } at { $time }, which { $flow } of { $refrigerant } would take up.
+
+## Static pressure
+
+# $pressure (quantity) - external static pressure
+# $why (message) - why it is not judged, without a full stop
+static-not-judged = External static pressure at most { $pressure }; this is not judged: { $why }.
+static-drop-next = Write the drop of that part, or read again on its other side.
+static-taps-not-written = The taps are not written: the reading counts as taken where the plate means it.
+
+# $pressure (quantity) - external static pressure
+# $limit (text) - as printed
+static-within = External static pressure { $pressure }, { $limit } allowed.
+
+# $pressure (quantity) - external static pressure
+# $limit (text) - as printed
+static-beyond = External static pressure { $pressure }, more than the { $limit } allowed.
+static-tolerance = tolerance around the design
+static-tolerance-formula = the larger of the share and the least
+
+# $share (text) - as printed
+# $design (text) - as written
+# $least (quantity) - smallest tolerance
+static-tolerance-numbers = { $share } of { $design }, { $least }
+
+# $pressure (quantity) - external static pressure
+# $limit (text) - as printed
+static-design-within = External static pressure { $pressure }, { $limit } by design.
+
+# $pressure (quantity) - external static pressure
+# $limit (text) - as printed
+static-design-outside = External static pressure { $pressure }, outside the { $limit } of the design.
+static-design-next = Compare ducts, filter and registers with the design; too little resistance can mean a duct that came apart.
+static-total = total static pressure
+static-total-formula = ESP between the taps, with the drops of coil and filter that it leaves out
+
+# $pressure (quantity) - total static pressure
+static-total-was = Total static pressure of the air handler, filter and coil included: { $pressure }.
+static-total-kind = no limit of its own; the external static pressure is what the plate limits
+
+# $part (message) - filter or coil
+drop-below-zero = a drop of the { $part } below zero cannot be
+drop-below-zero-next = Swap the hoses of the manometer, or write the drop without its sign.
+
+# $part (message) - filter or coil
+# $drop (quantity) - its pressure drop
+drop-was = The { $part } takes { $drop }.
+
+# $part (message) - filter or coil
+# $drop (quantity) - its pressure drop
+# $limit (text) - as printed
+drop-within = The { $part } takes { $drop }, { $limit } allowed.
+
+# $part (message) - filter or coil
+# $drop (quantity) - its pressure drop
+# $limit (text) - as printed
+drop-beyond = The { $part } takes { $drop }, more than the { $limit } allowed.
+coil-was-wet = The coil was wet.
+coil-was-dry = The coil was dry.
+
+## Blower power
+
+fan-power-name = blower power for each airflow
+
+# $power (quantity) - for each airflow
+fan-power-was = The blower takes { $power }.
+fan-power-no-limit = neither the maker nor a pack in use sets a limit
+
+# $grade (text) - its limit
+# $source (text) - where it stands
+fan-power-grade-two = It is within the second grade ({ $grade }, { $source }).
+
+# $power (quantity) - for each airflow
+# $limit (text) - as printed
+fan-power-within = The blower takes { $power }; { $limit } allowed.
+
+# $power (quantity) - for each airflow
+# $limit (text) - as printed
+fan-power-beyond = The blower takes { $power }, more than the { $limit } allowed.
+
+## The table of the air side
+
+table-title = Air side
+table-what = What
+table-value = As written or worked out
+table-place = Place or source
+table-filter = Filter
+table-coil = Indoor coil
+table-wet = wet
+table-dry = dry
+table-outdoor-coil = Outdoor coil
+table-panels = Panels on
+table-cooling-speed = Blower at cooling speed
+table-blower-setting = Blower setting
+table-static-return = Static pressure, return
+table-static-supply = Static pressure, supply
+table-external = External static pressure as read
+table-counts = counts
+table-compared = compared
+table-design-airflow = Design airflow
+table-blower-power = Blower power
+
+# $pressure (text) - as written
+table-fan-table = Fan table at { $pressure }
+
+# $way (message) - how it was found
+table-airflow = Airflow { $way }
+
 ## Figures
+
+# $time (text) - when it was read
+psychrometric-title = State of the air at { $time }
+
+# $time (text) - when it was read
+# $first (message) - one state of the air
+# $second (message) - the other
+psychrometric-alt = Psychrometric chart at { $time }: { $first }; { $second }.
+
+# $air (message) - return or supply air
+# $dry (quantity) - dry bulb
+# $water (text) - humidity ratio with its unit
+# $humidity (quantity) - relative humidity
+psychrometric-state = { $air } { $dry }, { $water }, { $humidity } relative humidity
+curve-saturation = saturation
+
+# $humidity (quantity) - relative humidity
+curve-humidity = { $humidity } RH
+axis-dry-bulb = Dry bulb
+axis-ratio = Humidity ratio
 
 # $pressure (text) - the pressure of the site
 # $bars (choice: seen, hidden) - whether U of the humidity ratio can be seen
