@@ -28,20 +28,20 @@ internal sealed class FlareTorqueCheck : ICheck
     {
         var flares = context.Job.PipingChecks?.Flares ?? [];
         for (var i = 0; i < flares.Length; i++)
-            yield return Judge(context, flares[i], flares[i].Place?.Value ?? string.Create(CultureInfo.InvariantCulture, $"flare {i + 1}, {flares[i].Od.Text}"));
+            yield return Judge(context, flares[i], flares[i].Place?.Value ?? context.Present.Text(PipingMessages.SubjectFlare(new(i + 1, 0), new(flares[i].Od.Text))));
     }
 
     private Finding Judge(CheckContext context, FlareCheck flare, string subject)
     {
-        var finding = context.Finding(this, subject).Use("tube diameter", flare.Od);
+        var finding = context.Finding(this, subject).Use(PipingMessages.ReadingTube, flare.Od);
         if (flare.Torque is { } torque)
         {
-            var reading = context.Readings.Plain($"torque, {subject}", ReadingName.Torque, torque, DisplayKind.Torque, flare.With);
+            var reading = context.Readings.Plain(context.Present.Text(PipingMessages.ReadingTorque(new(subject))), ReadingName.Torque, torque, DisplayKind.Torque, flare.With);
             finding.Use(reading).Measure(reading.Value, DisplayKind.Torque);
             if (Maker(context, flare) is { } maker)
             {
                 var state = Statement(context, maker.Minimum.Value.Si, maker.Maximum.Value.Si, maker.From.Value);
-                finding.Use("maker's torque, least", maker.Minimum).Use("maker's torque, most", maker.Maximum).Judge(reading.Value.On(state), DisplayKind.Torque, state);
+                finding.Use(PipingMessages.ReadingTorqueLeast, maker.Minimum).Use(PipingMessages.ReadingTorqueMost, maker.Maximum).Judge(reading.Value.On(state), DisplayKind.Torque, state);
             }
             else if (FlareTorque.For(flare.Od.Value) is { } nut)
             {
@@ -53,15 +53,15 @@ internal sealed class FlareTorqueCheck : ICheck
             }
             else
             {
-                return finding.NotEvaluated($"there is no published torque for a tube of {flare.Od.Text}", "Take the torque from the maker's manual.", "limits: {flare torque: [{od: …, minimum: …, maximum: …, from: …}]}");
+                return finding.NotEvaluated(PipingMessages.FlareNoTorque(new(flare.Od.Text)), PipingMessages.FlareNoTorqueNext, "limits: {flare torque: [{od: …, minimum: …, maximum: …, from: …}]}");
             }
 
             finding.RemarkUnknown([reading]);
-            return Ended(finding, flare, $"{torque.Text} on {flare.Od.Text}");
+            return Ended(finding, flare, PipingMessages.FlareTightened(new(torque.Text), new(flare.Od.Text)));
         }
 
         return flare.TurnAfterContact is { } turn
-            ? ByTurn(finding.Use("turn after contact", turn), flare, turn)
+            ? ByTurn(context, finding.Use(PipingMessages.ReadingTurn, turn), flare, turn)
             : finding.NotEvaluated(PipingMessages.FlareNotTold, PipingMessages.FlareNotToldNext, "piping checks: {flares: [{torque: 28 lbf·ft}]}");
     }
 
@@ -80,31 +80,31 @@ internal sealed class FlareTorqueCheck : ICheck
         }
 
         judge(widest.Least, widest.Most, "published");
-        finding.Reserve($"one published set allows {context.Present.Text(torque, DisplayKind.Torque)}, the most usual one {Range(context, usual.Least, usual.Most)} only").Next(PipingMessages.FlareMakerNext, "limits: {flare torque: [{od: …, minimum: …, maximum: …, from: …}]}");
+        finding.Reserve(PipingMessages.FlareOneSetOnly(context.Present.InMessage(torque, DisplayKind.Torque), RangeOf(context, usual.Least, usual.Most))).Next(PipingMessages.FlareMakerNext, "limits: {flare torque: [{od: …, minimum: …, maximum: …, from: …}]}");
     }
 
-    private Finding ByTurn(FindingBuilder finding, FlareCheck flare, Given<string> turn)
+    private Finding ByTurn(CheckContext context, FindingBuilder finding, FlareCheck flare, Given<string> turn)
     {
         if (FlareTorque.For(flare.Od.Value) is not { } nut)
-            return finding.NotEvaluated($"there is no published turn for a tube of {flare.Od.Text}", "Write the maker's torque and use a torque wrench.");
+            return finding.NotEvaluated(PipingMessages.FlareNoTurn(new(flare.Od.Text)), PipingMessages.FlareNoTurnNext);
         var degrees = Numbers(turn.Value);
         if (degrees.Count == 0)
             return finding.NotEvaluated(PipingMessages.FlareNoAngle(new TextValue(turn.Value)), PipingMessages.FlareNoAngleNext, "piping checks: {flares: [{turn after contact: 75°}]}");
         var (least, most) = nut.Angle;
-        var text = FormattableString.Invariant($"{least:0}° to {most:0}°");
+        var text = context.Present.Text(PipingMessages.LimitTurn(new(least, 0), new(most, 0)));
         var holds = degrees.TrueForAll(d => d >= least && d <= most);
         finding.Decide(holds, new LimitStatement(LimitKind.Within, text, null, null, null, "common practice", "", FlareTorque.Source, "published", DecisionRule.Simple));
         if (holds)
-            finding.Reserve("a turn is no torque: the nut's friction is not in it").Next("Tighten with a torque wrench and write the torque.");
-        return Ended(finding, flare, $"turned {turn.Value} after contact on {flare.Od.Text}");
+            finding.Reserve(PipingMessages.FlareTurnIsNoTorque).Next(PipingMessages.FlareTurnIsNoTorqueNext);
+        return Ended(finding, flare, PipingMessages.FlareTurned(new(turn.Value), new(flare.Od.Text)));
     }
 
-    private Finding Ended(FindingBuilder finding, FlareCheck flare, string what)
+    private Finding Ended(FindingBuilder finding, FlareCheck flare, Message what)
     {
-        finding.Use("oil on the flare's face only", flare.OilOnFlareFaceOnly).Use("flare made anew", flare.Remade);
+        finding.Use(PipingMessages.ReadingOilOnFace, flare.OilOnFlareFaceOnly).Use(PipingMessages.ReadingRemade, flare.Remade);
         if (finding.Passes && flare.OilOnFlareFaceOnly?.Value == false)
-            finding.Reserve("oil on the thread makes the same torque pull harder").Next("Look at the flare for cracks; clean the thread and tighten again.");
-        return finding.Conclude($"Flare nut: {what}.", $"Flare nut: {what}, outside its range.", this.WhenItFails());
+            finding.Reserve(PipingMessages.FlareOilOnThread).Next(PipingMessages.FlareOilOnThreadNext);
+        return finding.Conclude(PipingMessages.FlareMet(what), PipingMessages.FlareMissed(what), this.WhenItFails());
     }
 
     private static FlareLimit? Maker(CheckContext context, FlareCheck flare) =>
@@ -118,11 +118,10 @@ internal sealed class FlareTorqueCheck : ICheck
 
     private static bool IsWithin(double torque, (double Least, double Most) range) => torque >= range.Least * (1 - SameNumber) && torque <= range.Most * (1 + SameNumber);
 
-    private static string Range(CheckContext context, double least, double most)
-    {
-        var unit = context.Present.Unit(DisplayKind.Torque);
-        return $"{context.Present.Number(least, DisplayKind.Torque)} to {context.Present.Number(most, DisplayKind.Torque)} {unit}";
-    }
+    private static string Range(CheckContext context, double least, double most) => context.Present.Text(RangeOf(context, least, most));
+
+    private static Message RangeOf(CheckContext context, double least, double most) =>
+        PipingMessages.LimitTorque(new(context.Present.Value(least, DisplayKind.Torque), context.Present.Units[DisplayKind.Torque].Decimals), context.Present.InMessage(most, DisplayKind.Torque));
 
     // "60 to 90°", "75 degrees": the numbers in it.
     private static List<double> Numbers(string text)

@@ -21,16 +21,16 @@ internal sealed class LengthsCheck : ICheck
         var lines = context.Get<LineNetwork>();
         if (lines.Total is null)
             yield break;
-        (string Subject, string LimitId, Uncertain? Value, bool Asked)[] measures =
+        (Message Subject, Message Starts, string LimitId, Uncertain? Value, bool Asked)[] measures =
         [
-            ("total", LimitIds.PipingTotalLength, lines.Total, true),
-            ("longest run", LimitIds.PipingLongestRun, lines.Longest, true),
-            ("first branch to the farthest unit", LimitIds.PipingFirstBranch, lines.FirstBranch, lines.FirstBranch is not null),
-            ("height difference", LimitIds.PipingHeightDifference, lines.Height, true),
+            (PipingMessages.LengthsTotal, PipingMessages.LengthsTotalStarts, LimitIds.PipingTotalLength, lines.Total, true),
+            (PipingMessages.LengthsLongest, PipingMessages.LengthsLongestStarts, LimitIds.PipingLongestRun, lines.Longest, true),
+            (PipingMessages.LengthsBranch, PipingMessages.LengthsBranchStarts, LimitIds.PipingFirstBranch, lines.FirstBranch, lines.FirstBranch is not null),
+            (PipingMessages.LengthsHeight, PipingMessages.LengthsHeightStarts, LimitIds.PipingHeightDifference, lines.Height, true),
         ];
         var branching = context.Job.Equipment.System.Value is SystemKind.MultiSplit or SystemKind.VRF;
         var judged = false;
-        foreach (var (subject, id, value, asked) in measures)
+        foreach (var (subject, starts, id, value, asked) in measures)
         {
             var limit = context.Limits.Find(id);
             if (limit is { Upper: null, Lower: null })
@@ -38,14 +38,14 @@ internal sealed class LengthsCheck : ICheck
             if (limit is null && !(branching && asked))
                 continue;
             judged = true;
-            yield return Judge(context, lines, subject, id == LimitIds.PipingHeightDifference, value, limit);
+            yield return Judge(context, lines, subject, starts, id == LimitIds.PipingHeightDifference, value, limit);
         }
 
         if (!judged)
             yield return Information(context, lines);
     }
 
-    private Finding Judge(CheckContext context, LineNetwork lines, string subject, bool isHeight, Uncertain? value, Limit? limit)
+    private Finding Judge(CheckContext context, LineNetwork lines, Message subject, Message starts, bool isHeight, Uncertain? value, Limit? limit)
     {
         var finding = Begin(context, lines, subject);
         if (value is null)
@@ -56,32 +56,32 @@ internal sealed class LengthsCheck : ICheck
         }
 
         finding.Measure(value, DisplayKind.Length);
-        var text = context.Present.Text(value, DisplayKind.Length);
+        var length = context.Present.InMessage(value, DisplayKind.Length);
         if (limit is null)
             return finding.NotEvaluated(PipingMessages.LengthsNoMaximum, PipingMessages.LengthsNoMaximumNext, "limits: {total length: …, longest run: …, first branch: …, height difference: …}");
         var state = context.State(limit);
-        finding.Step("L", subject, "along the lines as written", string.Join(", ", lines.Uses.Select(u => $"{u.Name} {u.Text}")), text, "definition").Judge(value.On(state), DisplayKind.Length, state);
+        finding.Step("L", subject, PipingMessages.LengthsFormula, string.Join(", ", lines.Uses.Select(u => $"{u.Name} {u.Text}")), context.Present.Text(value, DisplayKind.Length), PipingMessages.Definition).Judge(value.On(state), DisplayKind.Length, state);
         return finding.Conclude(
-            $"{char.ToUpperInvariant(subject[0])}{subject[1..]}: {text}; {state.Text} is allowed.",
-            $"{char.ToUpperInvariant(subject[0])}{subject[1..]}: {text}, more than the maker allows: {state.Text}.",
+            PipingMessages.LengthsMet(starts, length, new(state.Text)),
+            PipingMessages.LengthsMissed(starts, length, new(state.Text)),
             this.WhenItFails());
     }
 
     private Finding Information(CheckContext context, LineNetwork lines)
     {
         var present = context.Present;
-        var height = lines.Height is { } h ? $", {present.Text(h, DisplayKind.Length)} between the units in height" : "";
+        var length = present.InMessage(lines.Longest ?? lines.Total!, DisplayKind.Length);
         return Begin(context, lines, null).Measure(lines.Longest ?? lines.Total!, DisplayKind.Length)
-            .Information($"The lines are {present.Text(lines.Longest ?? lines.Total!, DisplayKind.Length)} long{height}.", "the maker's maximum is not written");
+            .Information(lines.Height is { } h ? PipingMessages.LengthsReadHeight(length, present.InMessage(h, DisplayKind.Length)) : PipingMessages.LengthsRead(length), PipingMessages.LengthsNoMaximum);
     }
 
-    private FindingBuilder Begin(CheckContext context, LineNetwork lines, string? subject)
+    private FindingBuilder Begin(CheckContext context, LineNetwork lines, Message? subject)
     {
-        var finding = context.Finding(this, subject).Use("system", context.Job.Equipment.System);
+        var finding = context.Finding(this, subject is null ? null : context.Present.Text(subject)).Use(CommonMessages.ReadingSystem, context.Job.Equipment.System);
         foreach (var use in lines.Uses)
             finding.Use(use);
         foreach (var run in context.Job.Equipment.Piping)
-            finding.Use("line from", run.From).Use("line to", run.To);
+            finding.Use(PipingMessages.ReadingLineFrom, run.From).Use(PipingMessages.ReadingLineTo, run.To);
         return finding;
     }
 }
@@ -111,13 +111,13 @@ internal sealed class LongLineCheck : ICheck
         var asked = context.Job.Limits?.LongLineAccessories ?? [];
         var traps = context.Job.PipingChecks?.RiserTraps;
         var oil = context.Job.Charging?.OilAdded?.Amount;
-        var finding = context.Finding(this).Use("metering", equipment.Metering?.Kind).Use("riser traps", traps).Use("oil added", oil);
+        var finding = context.Finding(this).Use(PipingMessages.ReadingMetering, equipment.Metering?.Kind).Use(PipingMessages.ReadingRiserTraps, traps).Use(PipingMessages.ReadingOilAdded, oil);
         foreach (var use in lines.Uses)
             finding.Use(use);
         foreach (var accessory in equipment.Accessories)
-            finding.Use("accessory", accessory);
+            finding.Use(PipingMessages.ReadingAccessory, accessory);
         foreach (var accessory in asked)
-            finding.Use("asked for on long lines", accessory);
+            finding.Use(PipingMessages.ReadingAskedAccessory, accessory);
         finding.Measure(longest, DisplayKind.Length);
         var length = context.Limits.Find(LimitIds.PipingLongLineLength);
         var rise = context.Limits.Find(LimitIds.PipingLongLineRise);
@@ -129,19 +129,21 @@ internal sealed class LongLineCheck : ICheck
                 finding.Show(context.State(limit));
         }
 
-        var words = present.Text(longest, DisplayKind.Length) + (lines.Height is { } h ? $" of line, {present.Text(h, DisplayKind.Length)} of height" : " of line");
+        var extent = lines.Height is { } h
+            ? PipingMessages.LongLineExtentHeight(present.InMessage(longest, DisplayKind.Length), present.InMessage(h, DisplayKind.Length))
+            : PipingMessages.LongLineExtent(present.InMessage(longest, DisplayKind.Length));
         if (!isLong && !isHigh)
-            return finding.Information($"{words}: within the usual length, no accessories are asked for.", "shorter than where long-line rules begin");
-        var why = isLong && isHigh ? "length and height" : isLong ? "length" : "height";
+            return finding.Information(PipingMessages.LongLineUsual(extent), PipingMessages.LongLineUsualKind);
+        var why = isLong && isHigh ? PipingMessages.LongLineBoth : isLong ? PipingMessages.LongLineLength : PipingMessages.LongLineHeight;
         if (asked.IsEmpty)
-            return finding.Say($"{words}: the {why} is beyond the {context.State(isLong ? length! : rise!).Text} within which no long-line rules apply.").NotEvaluated(PipingMessages.LongLineNoList, PipingMessages.LongLineNoListNext, "limits: {long line accessories: […]}");
+            return finding.Say(PipingMessages.LongLineBeyond(extent, why, new(context.State(isLong ? length! : rise!).Text))).NotEvaluated(PipingMessages.LongLineNoList, PipingMessages.LongLineNoListNext, "limits: {long line accessories: […]}");
         var missing = asked.Where(a => !IsFitted(a.Value, equipment, traps)).Select(a => a.Text).Distinct(StringComparer.Ordinal).ToArray();
         finding.Decide(missing.Length == 0);
         if (oil is not null)
-            finding.Remark($"Oil added: {oil.Text}.");
+            finding.Remark(PipingMessages.LongLineOil(new(oil.Text)));
         return missing.Length == 0
-            ? finding.Say($"{words}: the {why} asks for long-line accessories, and all the maker names are fitted.").Build()
-            : finding.Say($"{words}: the maker's long-line list is not complete, {string.Join(" and ", missing)} missing.").Next(this.WhenItFails()).Build();
+            ? finding.Say(PipingMessages.LongLineComplete(extent, why)).Build()
+            : finding.Say(PipingMessages.LongLineMissing(extent, new ListValue([.. missing.Select(m => (MessageValue)new TextValue(m))], ListJoin.And))).Next(this.WhenItFails()).Build();
     }
 
     private static bool IsFitted(Accessory accessory, Equipment equipment, Given<int>? traps) =>

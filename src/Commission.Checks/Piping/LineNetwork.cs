@@ -9,6 +9,7 @@ using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Piping;
@@ -33,9 +34,9 @@ internal sealed class LineNetwork : IAnalysis<LineNetwork>
 
             // What no run leads to is the outdoor unit, whatever it is called.
             var from = written[i].From?.Value is { } start && ends.Contains(start, StringComparer.Ordinal) ? start : Outdoor;
-            var name = written.Length == 1 ? "line" : $"line to {written[i].To?.Value ?? "its end"}";
-            var length = Written.Reading(context, $"{name}: length", tube.Length, DisplayKind.Length);
-            var rise = (written[i].Liquid?.Rise ?? written[i].Vapor?.Rise) is { } up ? Written.Reading(context, $"{name}: rise", up, DisplayKind.Length) : null;
+            var name = written.Length == 1 ? PipingMessages.NetworkLine : written[i].To is { } end ? PipingMessages.NetworkLineTo(new(end.Value)) : PipingMessages.NetworkLineToEnd;
+            var length = Written.Reading(context, context.Present.Text(PipingMessages.ReadingLength(name)), tube.Length, DisplayKind.Length);
+            var rise = (written[i].Liquid?.Rise ?? written[i].Vapor?.Rise) is { } up ? Written.Reading(context, context.Present.Text(PipingMessages.ReadingRiseOf(name)), up, DisplayKind.Length) : null;
             uses.AddRange(length.Uses);
             if (rise is not null)
                 uses.AddRange(rise.Uses);
@@ -109,16 +110,17 @@ internal sealed class LineNetwork : IAnalysis<LineNetwork>
 internal sealed record LineBore(double? Metres, string Source, IReadOnlyList<ReadingUse> Uses)
 {
     /// <summary>The bore of a tube.</summary>
+    /// <param name="context">The job and everything derived from it.</param>
     /// <param name="name">What the line is called.</param>
     /// <param name="tube">The tube.</param>
-    public static LineBore Of(string name, Tube tube)
+    public static LineBore Of(CheckContext context, Message name, Tube tube)
     {
-        var uses = new List<ReadingUse> { new($"{name}: diameter", tube.Od.Text, tube.Od.At, null) };
+        var uses = new List<ReadingUse> { new(context.Present.Text(PipingMessages.ReadingDiameter(name)), tube.Od.Text, tube.Od.At, null) };
         if (tube.Wall is { } wall)
         {
-            uses.Add(wall.Use($"{name}: wall"));
+            uses.Add(wall.Use(context.Present.Text(PipingMessages.ReadingWall(name))));
             var bore = tube.Od.Value.Si - (2 * wall.Value.Si);
-            return new LineBore(bore > 0 ? bore : null, "wall as written", uses);
+            return new LineBore(bore > 0 ? bore : null, context.Present.Text(PipingMessages.SourceWall), uses);
         }
 
         var standard = AcrTube.Find(tube.Od.Value);
@@ -139,7 +141,7 @@ internal sealed class CircuitFlow : IAnalysis<CircuitFlow>
     {
         _context = context;
         _capacityDoubt = new(() => context.Scope.Reading(
-            0, 1.0 * context.Causes.Enter(RootCause.FromHalfWidth("capacity in these conditions", "rated capacity, common practice", context.Assume(LimitIds.AssumptionCapacityRated)), DisplayKind.Percentage)));
+            0, 1.0 * context.Causes.Enter(RootCause.FromHalfWidth(context.Present.Text(PipingMessages.CauseCapacity), context.Present.Text(PipingMessages.SourceCapacity), context.Assume(LimitIds.AssumptionCapacityRated)), DisplayKind.Percentage)));
         var analysis = context.Get<ChargeAnalysis>();
         HasReadings = analysis.Rows.Any(r => r.Mode == OperatingMode.Cooling && r.Written is { VaporPressure: not null, LiquidPressure: not null });
         Row = analysis.Judged(OperatingMode.Cooling, ChargeCycle.Has);
@@ -147,15 +149,15 @@ internal sealed class CircuitFlow : IAnalysis<CircuitFlow>
         {
             var last = analysis.Last(OperatingMode.Cooling, ChargeCycle.Has);
             (WhyNot, Todo) = last?.Settling.Block is { } early
-                ? (early, last.Settling.Todo!)
-                : ("no reading in cooling has pressure and line temperature of both sides", "Read vapor and liquid side together.");
+                ? ((Message)early, (Message)last.Settling.Todo!)
+                : (PipingMessages.FlowNoReading, PipingMessages.FlowNoReadingNext);
             return;
         }
 
         Cycle = ChargeCycle.Of(context, Row);
         if (Cycle.WhyNot is { } why)
         {
-            (WhyNot, Todo) = (why, "Check the readings; the states have to be known on both sides.");
+            (WhyNot, Todo) = (why, PipingMessages.FlowStatesNext);
             return;
         }
 
@@ -172,10 +174,10 @@ internal sealed class CircuitFlow : IAnalysis<CircuitFlow>
     public ChargeRow? Row { get; }
 
     /// <summary>Why the states are not known, without a full stop; null when they are.</summary>
-    public string? WhyNot { get; }
+    public Message? WhyNot { get; }
 
     /// <summary>What would help; null when they are known.</summary>
-    public string? Todo { get; }
+    public Message? Todo { get; }
 
     /// <summary>Density of the vapor at the service valve, kg/m³.</summary>
     public Uncertain Vapor { get; } = Uncertain.Exact(0);
@@ -190,7 +192,7 @@ internal sealed class CircuitFlow : IAnalysis<CircuitFlow>
 
     /// <summary>Mass flow at a capacity, kg/s.</summary>
     public Uncertain At(Given<Power> capacity) =>
-        Written.Rating(_context, "capacity", capacity, DisplayKind.Capacity).Value * (1.0 + (capacity.Stated is null ? _capacityDoubt.Value : Uncertain.Exact(0))) / Cycle!.Capacity;
+        Written.Rating(_context, _context.Present.Text(PipingMessages.ReadingCapacity), capacity, DisplayKind.Capacity).Value * (1.0 + (capacity.Stated is null ? _capacityDoubt.Value : Uncertain.Exact(0))) / Cycle!.Capacity;
 
     /// <summary>Names in a finding what the states rest on.</summary>
     public FindingBuilder UseIn(FindingBuilder finding)
@@ -204,13 +206,13 @@ internal sealed class CircuitFlow : IAnalysis<CircuitFlow>
     /// <summary>The steps to a mass flow.</summary>
     /// <param name="capacity">The capacity.</param>
     /// <param name="what">Which capacity it is.</param>
-    public ImmutableArray<TraceStep> Steps(Given<Power> capacity, string what)
+    public ImmutableArray<TraceStep> Steps(Given<Power> capacity, Message what)
     {
         var present = _context.Present;
         return
         [
-            new TraceStep("q", "heat taken up per mass", "h(vapor line) − h(liquid line)", $"{present.Text(Cycle!.Suction.Enthalpy, DisplayKind.Enthalpy)} − {present.Text(Cycle.Liquid.Enthalpy, DisplayKind.Enthalpy)}", present.Text(Cycle.Capacity, DisplayKind.Enthalpy), _context.Get<CircuitSaturation>().Source),
-            new TraceStep("ṁ", $"mass flow at {what}", "Q / q", $"{capacity.Text} / {present.Text(Cycle.Capacity.Value, DisplayKind.Enthalpy)}", present.Text(At(capacity), DisplayKind.MassFlow), "definition"),
+            new TraceStep("q", present.Text(PipingMessages.StepHeat), present.Text(PipingMessages.StepHeatFormula), $"{present.Text(Cycle!.Suction.Enthalpy, DisplayKind.Enthalpy)} − {present.Text(Cycle.Liquid.Enthalpy, DisplayKind.Enthalpy)}", present.Text(Cycle.Capacity, DisplayKind.Enthalpy), _context.Get<CircuitSaturation>().Source),
+            new TraceStep("ṁ", present.Text(PipingMessages.StepMassFlow(what)), "Q / q", $"{capacity.Text} / {present.Text(Cycle.Capacity.Value, DisplayKind.Enthalpy)}", present.Text(At(capacity), DisplayKind.MassFlow), present.Text(PipingMessages.Definition)),
         ];
     }
 }

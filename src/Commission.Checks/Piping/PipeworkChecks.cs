@@ -1,4 +1,3 @@
-using System.Globalization;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Jobs.Model;
@@ -25,34 +24,34 @@ internal sealed class LineInsulationCheck : ICheck
         }
 
         var finding = context.Finding(this)
-            .Use("vapor line insulated", checks.VaporLineInsulated)
-            .Use("liquid line insulated", checks.LiquidLineInsulated)
-            .Use("thickness", checks.InsulationThickness)
-            .Use("joints sealed", checks.InsulationJointsSealed)
-            .Use("weatherproof", checks.InsulationWeatherproof);
+            .Use(PipingMessages.ReadingVaporInsulated, checks.VaporLineInsulated)
+            .Use(PipingMessages.ReadingLiquidInsulated, checks.LiquidLineInsulated)
+            .Use(PipingMessages.ReadingThickness, checks.InsulationThickness)
+            .Use(PipingMessages.ReadingJointsSealed, checks.InsulationJointsSealed)
+            .Use(PipingMessages.ReadingWeatherproof, checks.InsulationWeatherproof);
         var faults = new[]
         {
-            Fault(checks.VaporLineInsulated, "the vapor line is not insulated all the way"),
-            Fault(checks.InsulationJointsSealed, "its joints are not sealed"),
-            Fault(checks.InsulationWeatherproof, "it is not protected outdoors"),
-        }.OfType<string>().ToArray();
+            Fault(checks.VaporLineInsulated, PipingMessages.InsulationVaporBare),
+            Fault(checks.InsulationJointsSealed, PipingMessages.InsulationJointsOpen),
+            Fault(checks.InsulationWeatherproof, PipingMessages.InsulationNotProtected),
+        }.OfType<Message>().ToArray();
         finding.Decide(faults.Length == 0);
         if (checks.InsulationThickness is { } thickness)
-            finding.Remark($"Thickness {thickness.Text}.");
+            finding.Remark(PipingMessages.InsulationThickness(new(thickness.Text)));
         if (checks.LiquidLineInsulated is { } liquid)
-            finding.Remark(liquid.Value ? "The liquid line is insulated." : "The liquid line is not insulated.");
+            finding.Remark(liquid.Value ? PipingMessages.InsulationLiquid : PipingMessages.InsulationLiquidBare);
         if (faults.Length > 0)
         {
-            yield return finding.Say($"Insulation: {string.Join("; ", faults)}.").Next(this.WhenItFails()).Build();
+            yield return finding.Say(PipingMessages.InsulationFaults(new ListValue([.. faults], ListJoin.And))).Next(this.WhenItFails()).Build();
             yield break;
         }
 
         if (checks.VaporLineInsulated is null)
             finding.Reserve(PipingMessages.InsulationNotSeen).Next(PipingMessages.InsulationNotSeenNext, "piping checks: {vapor line insulated: yes}");
-        yield return finding.Say(checks.VaporLineInsulated is null ? "Insulation as far as it is written." : "The vapor line is insulated all the way.").Build();
+        yield return finding.Say(checks.VaporLineInsulated is null ? PipingMessages.InsulationAsWritten : PipingMessages.InsulationVapor).Build();
     }
 
-    private static string? Fault(Given<bool>? answer, string fault) => answer is { Value: false } ? fault : null;
+    private static Message? Fault(Given<bool>? answer, Message fault) => answer is { Value: false } ? fault : null;
 }
 
 /// <summary>Whether the openings the lines pass through were closed.</summary>
@@ -66,10 +65,10 @@ internal sealed class PenetrationsCheck : ICheck
     {
         if (context.Job.PipingChecks?.PenetrationsSealed is not { } closed)
             yield break;
-        var finding = context.Finding(this).Use("penetrations sealed", closed).Decide(closed.Value);
+        var finding = context.Finding(this).Use(PipingMessages.ReadingPenetrations, closed).Decide(closed.Value);
         yield return closed.Value
-            ? finding.Say("The openings the lines pass through are sealed.").Build()
-            : finding.Say("An opening the lines pass through is not sealed.").Next(this.WhenItFails()).Build();
+            ? finding.Say(PipingMessages.PenetrationsSealed).Build()
+            : finding.Say(PipingMessages.PenetrationsOpen).Next(this.WhenItFails()).Build();
     }
 }
 
@@ -85,10 +84,10 @@ internal sealed class PipeRatingCheck : ICheck
         if (context.Job.PipingChecks?.PipeRatedForRefrigerant is not { } rated)
             yield break;
         var refrigerant = context.Job.Equipment.Refrigerant;
-        var finding = context.Finding(this).Use("pipe rated for refrigerant", rated).Use("refrigerant", refrigerant).Decide(rated.Value);
+        var finding = context.Finding(this).Use(PipingMessages.ReadingPipeRated, rated).Use(PipingMessages.ReadingRefrigerant, refrigerant).Decide(rated.Value);
         yield return rated.Value
-            ? finding.Say($"The tube is rated for {refrigerant.Value}.").Build()
-            : finding.Fail("the tube may burst").Say($"The tube is not rated for {refrigerant.Value}.").Next(this.WhenItFails()).Build();
+            ? finding.Say(PipingMessages.PipeRated(new(refrigerant.Value))).Build()
+            : finding.Fail(PipingMessages.PipeMayBurst).Say(PipingMessages.PipeNotRated(new(refrigerant.Value))).Next(this.WhenItFails()).Build();
     }
 }
 
@@ -105,19 +104,19 @@ internal sealed class ReusedLinesCheck : ICheck
         for (var i = 0; i < runs.Length; i++)
         {
             if (runs[i].Reused is { Value: true })
-                yield return Judge(context, runs[i], runs.Length == 1 ? null : runs[i].To?.Value ?? string.Create(CultureInfo.InvariantCulture, $"run {i + 1}"));
+                yield return Judge(context, runs[i], runs.Length == 1 ? null : runs[i].To?.Value ?? context.Present.Text(PipingMessages.SubjectRun(new(i + 1, 0))));
         }
     }
 
     private Finding Judge(CheckContext context, PipingRun run, string? subject)
     {
-        var finding = context.Finding(this, subject).Use("lines used again", run.Reused).Use("flushed", run.Flushed);
+        var finding = context.Finding(this, subject).Use(PipingMessages.ReadingReused, run.Reused).Use(PipingMessages.ReadingFlushed, run.Flushed);
         if (run.Flushed is not { } flushed)
             return finding.NotEvaluated(PipingMessages.FlushedNotWritten, PipingMessages.FlushedNotWrittenNext, "equipment: {piping: {flushed: yes}}");
         finding.Decide(flushed.Value);
         return flushed.Value
-            ? finding.Say("The reused lines were flushed.").Build()
-            : finding.Say("The reused lines were not flushed.").Next(this.WhenItFails()).Build();
+            ? finding.Say(PipingMessages.ReusedFlushed).Build()
+            : finding.Say(PipingMessages.ReusedNotFlushed).Next(this.WhenItFails()).Build();
     }
 }
 
@@ -132,14 +131,14 @@ internal sealed class SupportsCheck : ICheck
     {
         if (context.Job.PipingChecks?.SupportsEvery is not { } every)
             yield break;
-        var distance = Written.Reading(context, "distance of supports", every, DisplayKind.Length);
+        var distance = Written.Reading(context, context.Present.Text(PipingMessages.ReadingSupports), every, DisplayKind.Length);
         var finding = context.Finding(this).Use(distance);
         var limit = context.Limits.Require(LimitIds.PipingSupports);
         var state = context.State(limit);
         finding.Judge(distance.Value.On(state), DisplayKind.Length, state);
         yield return finding.Conclude(
-            $"Supports every {every.Text}; {state.Text} is asked for.",
-            $"Supports every {every.Text}: too far apart, {state.Text} is asked for.",
+            PipingMessages.SupportsMet(new(every.Text), new(state.Text)),
+            PipingMessages.SupportsMissed(new(every.Text), new(state.Text)),
             this.WhenItFails());
     }
 }
@@ -159,19 +158,19 @@ internal sealed class TrapsCheck : ICheck
         var limit = context.Limits.Find(LimitIds.PipingTraps);
         if (written is not null || inLines.Length > 0 || limit is { Lower: not null })
         {
-            var finding = context.Finding(this, "traps").Use("riser traps", written);
+            var finding = context.Finding(this, context.Present.Text(PipingMessages.SubjectTraps)).Use(PipingMessages.ReadingRiserTraps, written);
             foreach (var traps in inLines)
-                finding.Use("traps of the vapor line", traps);
+                finding.Use(PipingMessages.ReadingVaporTraps, traps);
             var count = written?.Value ?? (inLines.Length > 0 ? inLines.Sum(t => t!.Value) : (int?)null);
             yield return Count(context, finding, count, limit);
         }
 
         if (checks?.VaporLineSlopesToCompressor is { } slope)
         {
-            var finding = context.Finding(this, "fall").Use("vapor line slopes to compressor", slope);
+            var finding = context.Finding(this, context.Present.Text(PipingMessages.SubjectFall)).Use(PipingMessages.ReadingSlope, slope);
             yield return slope.Value
-                ? finding.Decide(true).Say("The vapor line falls toward the compressor.").Build()
-                : finding.Next("Let it fall where that is possible; oil lies in low places and comes back in slugs.").Information("The vapor line does not fall toward the compressor.", "as written; the maker's manual says where it matters");
+                ? finding.Decide(true).Say(PipingMessages.FallMet).Build()
+                : finding.Next(PipingMessages.FallNext).Information(PipingMessages.FallMissed, PipingMessages.FallKind);
         }
     }
 
@@ -179,14 +178,13 @@ internal sealed class TrapsCheck : ICheck
     {
         if (count is not { } traps)
             return finding.NotEvaluated(PipingMessages.TrapsNotCounted, PipingMessages.TrapsNotCountedNext, "piping checks: {riser traps: 2}");
-        var words = traps == 1 ? "one oil trap" : FormattableString.Invariant($"{traps} oil traps");
         if (limit is null || (limit.Lower is null && limit.Upper is null))
-            return finding.Information($"The vapor line has {words}.", "as written; the maker's number is not");
+            return finding.Information(PipingMessages.TrapsRead(traps), PipingMessages.TrapsKind);
         var state = context.State(limit);
         finding.Judge(Uncertain.Exact(traps), DisplayKind.Number, state);
         return finding.Conclude(
-            $"The vapor line has {words}; {state.Text} asked for.",
-            $"The vapor line has {words}; the maker asks for {state.Text}.",
+            PipingMessages.TrapsMet(traps, new(state.Text)),
+            PipingMessages.TrapsMissed(traps, new(state.Text)),
             this.WhenItFails());
     }
 }
@@ -201,7 +199,7 @@ internal sealed class BranchJointsCheck : ICheck
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.PipingChecks?.BranchJointsPlaced is { } placed)
-            yield return context.Finding(this).Use("branch joints placed", placed).Decide(placed.Value).Conclude(PipingMessages.BranchJointsPlaced, PipingMessages.BranchJointsNotPlaced, this.WhenItFails());
+            yield return context.Finding(this).Use(PipingMessages.ReadingBranchJoints, placed).Decide(placed.Value).Conclude(PipingMessages.BranchJointsPlaced, PipingMessages.BranchJointsNotPlaced, this.WhenItFails());
     }
 }
 
@@ -215,6 +213,6 @@ internal sealed class TotalIndexCheck : ICheck
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         if (context.Job.Equipment.TotalIndex is { } index)
-            yield return new FigureOfMaker("total index", Written.Reading(context, "total index", index, DisplayKind.Percentage), DisplayKind.Percentage, LimitIds.PipingTotalIndex).Judge(context, this, this.WhenItFails());
+            yield return new FigureOfMaker(context.Present.Text(PipingMessages.ReadingTotalIndex), Written.Reading(context, context.Present.Text(PipingMessages.ReadingTotalIndex), index, DisplayKind.Percentage), DisplayKind.Percentage, LimitIds.PipingTotalIndex).Judge(context, this, this.WhenItFails());
     }
 }

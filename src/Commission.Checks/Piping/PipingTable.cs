@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Commission.Checks.Kernel;
 using Commission.Jobs.Model;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records;
 
 namespace Commission.Checks.Piping;
@@ -17,12 +18,12 @@ internal sealed class PipingTable : ITableSource
         {
             var way = run switch
             {
-                { From: { } from, To: { } to } => $"{from.Value} to {to.Value}",
-                { To: { } to } => $"to {to.Value}",
-                _ => "line set",
+                { From: { } from, To: { } to } => context.Present.Text(PipingMessages.TableFromTo(new(from.Value), new(to.Value))),
+                { To: { } to } => context.Present.Text(PipingMessages.TableTo(new(to.Value))),
+                _ => context.Present.Text(PipingMessages.TableLineSet),
             };
-            Add(context, rows, way, "liquid", run.Liquid);
-            Add(context, rows, way, "vapor", run.Vapor);
+            Add(context, rows, way, PipingMessages.TableLiquid, run.Liquid);
+            Add(context, rows, way, PipingMessages.TableVapor, run.Vapor);
         }
 
         if (rows.Count == 0)
@@ -31,31 +32,31 @@ internal sealed class PipingTable : ITableSource
         {
             Id = "lines",
             Phase = Phases.Piping,
-            Title = "Lines",
+            Title = context.Present.Text(PipingMessages.Table),
             Columns =
             [
-                new TableColumn("Run"),
-                new TableColumn("Line"),
-                new TableColumn("Diameter"),
-                new TableColumn("Bore", context.Present.Unit(DisplayKind.TubeDiameter), ColumnAlign.Decimal),
-                new TableColumn("Length"),
-                new TableColumn("Rise"),
-                new TableColumn("Elbows", "", ColumnAlign.Right),
+                new TableColumn(context.Present.Text(PipingMessages.TableRun)),
+                new TableColumn(context.Present.Text(PipingMessages.TableLine)),
+                new TableColumn(context.Present.Text(PipingMessages.TableDiameter)),
+                new TableColumn(context.Present.Text(PipingMessages.TableBore), context.Present.Unit(DisplayKind.TubeDiameter), ColumnAlign.Decimal),
+                new TableColumn(context.Present.Text(PipingMessages.TableLength)),
+                new TableColumn(context.Present.Text(PipingMessages.TableRise)),
+                new TableColumn(context.Present.Text(PipingMessages.TableElbows), "", ColumnAlign.Right),
             ],
             Rows = rows.ToImmutable(),
         };
     }
 
-    private static void Add(CheckContext context, ImmutableArray<ImmutableArray<string>>.Builder rows, string way, string line, Tube? tube)
+    private static void Add(CheckContext context, ImmutableArray<ImmutableArray<string>>.Builder rows, string way, Message line, Tube? tube)
     {
         if (tube is null)
             return;
         rows.Add(
         [
             way,
-            line,
+            context.Present.Text(line),
             tube.Od.Text,
-            LineBore.Of(line, tube).Metres is { } bore ? context.Present.Number(bore, DisplayKind.TubeDiameter) : "",
+            LineBore.Of(context, line, tube).Metres is { } bore ? context.Present.Number(bore, DisplayKind.TubeDiameter) : "",
             tube.Length.Text,
             tube.Rise?.Text ?? "",
             tube.Elbows?.Text ?? "",

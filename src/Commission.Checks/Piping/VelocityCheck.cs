@@ -41,78 +41,85 @@ internal sealed class VelocityCheck : ICheck
     private IEnumerable<Finding> OfRun(CheckContext context, CircuitFlow flow, PipingRun run, bool only)
     {
         var equipment = context.Job.Equipment;
-        var prefix = only ? "" : $"{run.To?.Value ?? "run"}: ";
+        var end = only ? null : run.To?.Value ?? context.Present.Text(PipingMessages.VelocityRun);
         var full = only ? equipment.Capacity : equipment.Indoor.FirstOrDefault(i => i.Id is not null && i.Id.Value == run.To?.Value)?.Capacity;
         if (full is null || !(full.Value.Si > 0))
         {
-            yield return flow.UseIn(context.Finding(this, only ? null : run.To?.Value)).NotEvaluated(only ? "the capacity is not written" : "the capacity of the unit at the end of this run is not written", "Write the rated capacity.");
+            yield return flow.UseIn(context.Finding(this, only ? null : run.To?.Value)).NotEvaluated(only ? PipingMessages.VelocityNoCapacity : PipingMessages.VelocityNoCapacityOfUnit, PipingMessages.VelocityNoCapacityNext);
             yield break;
         }
 
         if (run.Vapor is { } vapor)
         {
-            foreach (var finding in Vapor(context, flow, run, vapor, full, prefix))
+            foreach (var finding in Vapor(context, flow, run, vapor, full, end))
                 yield return finding;
         }
 
         if (run.Liquid is { } liquid)
-            yield return Judge(context, flow, $"{prefix}liquid line", new("liquid line", liquid, flow.Liquid), new(full, "full capacity"), LimitIds.PipingVelocityLiquid);
+            yield return Judge(context, flow, OfRun(end, PipingMessages.LineLiquid, PipingMessages.VelocityLiquidStarts), new(PipingMessages.LineLiquid, liquid, flow.Liquid), new(full, PipingMessages.CapacityFull), LimitIds.PipingVelocityLiquid);
     }
 
-    private IEnumerable<Finding> Vapor(CheckContext context, CircuitFlow flow, PipingRun run, Tube vapor, Given<Power> full, string prefix)
+    private IEnumerable<Finding> Vapor(CheckContext context, CircuitFlow flow, PipingRun run, Tube vapor, Given<Power> full, string? end)
     {
         var equipment = context.Job.Equipment;
         var kind = equipment.Compressor?.Kind;
-        var line = new Line("vapor line", vapor, flow.Vapor);
-        var least = prefix.Length > 0 ? null : kind?.Value == CompressorKind.Fixed ? full : equipment.MinimumCapacity;
+        var line = new Line(PipingMessages.LineVapor, vapor, flow.Vapor);
+        var least = end is not null ? null : kind?.Value == CompressorKind.Fixed ? full : equipment.MinimumCapacity;
         if (least is null)
         {
-            yield return flow.UseIn(context.Finding(this, $"{prefix}vapor line, oil return")).Use("compressor", kind).NotEvaluated(
-                prefix.Length > 0 ? "the lowest flow of one run of several is not known" : "the capacity at the lowest stage is not written, and oil has to come back at that",
+            yield return flow.UseIn(context.Finding(this, context.Present.Text(OfRun(end, PipingMessages.VelocityOilReturn, PipingMessages.VelocityOilReturn).Name))).Use(PipingMessages.ReadingCompressor, kind).NotEvaluated(
+                end is not null ? PipingMessages.VelocityLowestNotKnown : PipingMessages.VelocityLowestNotWritten,
                 PipingMessages.VelocityNoLowestNext,
                 "equipment: {minimum capacity: 12 kBtu/h}");
         }
         else
         {
-            yield return Judge(context, flow, $"{prefix}vapor line, horizontal", line, new(least, "minimum capacity"), LimitIds.PipingVelocityHorizontal);
+            yield return Judge(context, flow, OfRun(end, PipingMessages.VelocityHorizontal, PipingMessages.VelocityHorizontalStarts), line, new(least, PipingMessages.CapacityMinimum), LimitIds.PipingVelocityHorizontal);
 
             // In cooling the vapor flows to the outdoor unit: up when that stands higher.
             var rise = vapor.Rise ?? run.Liquid?.Rise;
             if (rise is { Value.Si: < 0 })
-                yield return Judge(context, flow, $"{prefix}vapor riser", line, new(least, "minimum capacity"), LimitIds.PipingVelocityRiser, rise);
+                yield return Judge(context, flow, OfRun(end, PipingMessages.VelocityRiser, PipingMessages.VelocityRiserStarts), line, new(least, PipingMessages.CapacityMinimum), LimitIds.PipingVelocityRiser, rise);
         }
 
-        yield return Judge(context, flow, $"{prefix}vapor line, full load", line, new(full, "full capacity"), LimitIds.PipingVelocityMaximum);
+        yield return Judge(context, flow, OfRun(end, PipingMessages.VelocityFullLoad, PipingMessages.VelocityFullLoadStarts), line, new(full, PipingMessages.CapacityFull), LimitIds.PipingVelocityMaximum);
     }
 
     // A tube and the density of what flows in it, kg/m³.
-    private sealed record Line(string Name, Tube Tube, Uncertain Density);
+    private sealed record Line(Message Name, Tube Tube, Uncertain Density);
 
     // The capacity at which it flows, and that in words.
-    private sealed record Load(Given<Power> Capacity, string Words);
+    private sealed record Load(Given<Power> Capacity, Message Words);
+
+    // What is judged, as a subject and at the start of a sentence.
+    private sealed record Judged(Message Name, Message Starts);
+
+    private static Judged OfRun(string? end, Message name, Message starts) =>
+        end is null ? new(name, starts) : new(PipingMessages.VelocityOfRun(new(end), name), PipingMessages.VelocityOfRun(new(end), name));
 
     private Finding Judge(
-        CheckContext context, CircuitFlow flow, string subject, Line line, Load load, string limitId, Given<Length>? rise = null)
+        CheckContext context, CircuitFlow flow, Judged subject, Line line, Load load, string limitId, Given<Length>? rise = null)
     {
         var (name, tube, density) = line;
         var (capacity, what) = load;
         var present = context.Present;
         var kind = context.Job.Equipment.Compressor?.Kind;
-        var finding = flow.UseIn(context.Finding(this, subject)).Use("capacity", capacity).Use("compressor", kind).Use("rise", rise);
-        var bore = LineBore.Of(name, tube);
+        var finding = flow.UseIn(context.Finding(this, present.Text(subject.Name))).Use(PipingMessages.ReadingCapacity, capacity).Use(PipingMessages.ReadingCompressor, kind).Use(PipingMessages.ReadingRise, rise);
+        var bore = LineBore.Of(context, name, tube);
         foreach (var use in bore.Uses)
             finding.Use(use);
         if (bore.Metres is not { } d)
-            return finding.NotEvaluated($"the wall of a tube of {tube.Od.Text} is not in the list", "Write the wall of the tube.");
+            return finding.NotEvaluated(PipingMessages.VelocityNoWall(new(tube.Od.Text)), PipingMessages.VelocityNoWallNext);
         var area = Math.PI / 4 * d * d;
         var velocity = flow.At(capacity) / (density * area);
         var text = present.Text(velocity, DisplayKind.Velocity);
+        var found = present.InMessage(velocity, DisplayKind.Velocity);
         finding.Add(flow.Steps(capacity, what))
-            .Step("d", "bore", "diameter − 2 · wall", tube.Od.Text, present.Text(d, DisplayKind.TubeDiameter), bore.Source)
-            .Step("v", "mean velocity", LineVelocity.Formula, $"{present.Text(flow.At(capacity).Value, DisplayKind.MassFlow)}, {present.Text(density.Value, DisplayKind.Density)}, {present.Text(d, DisplayKind.TubeDiameter)}", text, "definition")
+            .Step("d", PipingMessages.StepBore, PipingMessages.StepBoreFormula, tube.Od.Text, present.Text(d, DisplayKind.TubeDiameter), bore.Source)
+            .Step("v", PipingMessages.StepVelocity, LineVelocity.Formula, $"{present.Text(flow.At(capacity).Value, DisplayKind.MassFlow)}, {present.Text(density.Value, DisplayKind.Density)}, {present.Text(d, DisplayKind.TubeDiameter)}", text, PipingMessages.Definition)
             .Measure(velocity, DisplayKind.Velocity);
         if (context.Limits.Find(limitId) is not { } limit)
-            return finding.Information($"{Capital(subject)}: {text} at {what}.", "nobody sets a limit");
+            return finding.Information(PipingMessages.VelocityRead(subject.Starts, found, what), PipingMessages.VelocityKind);
         var state = context.State(limit);
         var within = velocity.Value >= (state.LowerSi ?? double.NegativeInfinity) && velocity.Value <= (state.UpperSi ?? double.PositiveInfinity);
 
@@ -125,16 +132,14 @@ internal sealed class VelocityCheck : ICheck
             if (!within)
                 finding.Next(this.WhenItFails());
             return finding.Information(
-                $"{Capital(subject)}: {text} at {what}; piping guides ask for {state.Text}.",
-                variable && state.LowerSi is not null ? "a variable-speed compressor runs up to bring its oil back; the maker's line table decides" : "the maker's line table decides; piping guides are for lines that the installer sizes");
+                PipingMessages.VelocityGuides(subject.Starts, found, what, new(state.Text)),
+                variable && state.LowerSi is not null ? PipingMessages.VelocityVariable : PipingMessages.VelocityMakersTable);
         }
 
         finding.Judge(velocity.On(state), DisplayKind.Velocity, state);
         return finding.Conclude(
-            $"{Capital(subject)}: {text} at {what}; {state.Text} is asked for.",
-            $"{Capital(subject)}: {text} at {what}, outside what is asked for: {state.Text}.",
+            PipingMessages.VelocityMet(subject.Starts, found, what, new(state.Text)),
+            PipingMessages.VelocityMissed(subject.Starts, found, what, new(state.Text)),
             this.WhenItFails());
     }
-
-    private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 }

@@ -19,25 +19,25 @@ internal sealed class HoldTimeCheck : ICheck
     {
         if (context.Job.PressureTest?.Tightness is null || context.Get<NitrogenRun>() is not { Rows: { } rows } run)
             yield break;
-        var finding = context.Finding(this).Use("pressure log", run.Hold!.Series?.File);
+        var finding = context.Finding(this).Use(PressureTestMessages.ReadingLog, run.Hold!.Series?.File);
         foreach (var at in rows.At)
-            finding.Use("time of a reading", at);
+            finding.Use(PressureTestMessages.ReadingTime, at);
         if (context.Limits.Find(LimitIds.PressureTestHoldTime) is not { Lower: { } least } limit)
         {
-            yield return finding.NotEvaluated("no pack sets a time", "Name a limits pack.");
+            yield return finding.NotEvaluated(PressureTestMessages.TimeNoPack, PressureTestMessages.NoPackNext);
             yield break;
         }
 
         if (Length(rows) is not { } length)
         {
-            yield return finding.Show(context.State(limit)).NotEvaluated("the times of the readings are not known", "Write the clock time of the first and of the last reading.");
+            yield return finding.Show(context.State(limit)).NotEvaluated(PressureTestMessages.TimesNotKnown, PressureTestMessages.TimesNotKnownNext);
             yield break;
         }
 
         finding.Judge(Uncertain.Exact(length), DisplayKind.Duration, context.State(limit)).Remark(Limits.LimitStatements.Remark(limit, context.Present.Units));
         yield return finding.Conclude(
-            $"The nitrogen was held for {EvacuationClock.Span(length)}.",
-            $"The nitrogen was held for {EvacuationClock.Span(length)}; {least.Text} are asked.",
+            PressureTestMessages.TimeHeld(new(length)),
+            PressureTestMessages.TimeTooShort(new(length), new(least.Text)),
             this.WhenItFails());
     }
 
@@ -65,7 +65,7 @@ internal sealed class SettledCheck : ICheck
     {
         if (context.Job.PressureTest is not { Tightness: { } hold } test)
             yield break;
-        var finding = context.Finding(this).Use("settled", NitrogenRun.First(hold)?.Settled).Use("filling began", test.Started).Use("first reading", NitrogenRun.First(hold)?.At);
+        var finding = context.Finding(this).Use(PressureTestMessages.ReadingSettled, NitrogenRun.First(hold)?.Settled).Use(PressureTestMessages.ReadingFillingBegan, test.Started).Use(PressureTestMessages.ReadingFirst, NitrogenRun.First(hold)?.At);
         var limit = context.Limits.Require(LimitIds.PressureTestSettled);
         var least = limit.Least;
         if (NitrogenRun.Settled(test, hold) is not { } settled)
@@ -76,8 +76,8 @@ internal sealed class SettledCheck : ICheck
 
         finding.Judge(Uncertain.Exact(settled), DisplayKind.Duration, context.State(limit));
         yield return finding.Conclude(
-            $"The nitrogen rested for {EvacuationClock.Span(settled)} before the hold.",
-            $"The nitrogen rested for only {EvacuationClock.Span(settled)} before the hold; {least.Text} are usual.",
+            PressureTestMessages.SettledLongEnough(new(settled)),
+            PressureTestMessages.SettledTooShort(new(settled), new(least.Text)),
             this.WhenItFails());
     }
 

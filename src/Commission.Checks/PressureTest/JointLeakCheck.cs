@@ -48,8 +48,9 @@ internal sealed class JointLeakCheck : ICheck
         var finding = context.Finding(this, joints.Count == 1 ? joint.Place.Value : context.Present.Text(PressureTestMessages.SearchJoints(joints.Count)));
         foreach (var each in joints)
         {
-            finding.Use($"{each.Place.Value}: place", each.Place).Use($"{each.Place.Value}: kind", each.Kind).Use($"{each.Place.Value}: method", each.Method, detector?.Id)
-                .Use($"{each.Place.Value}: result", each.Result, detector?.Id).Use($"{each.Place.Value}: sensitivity", each.Sensitivity ?? sensitivity, detector?.Id).Use($"{each.Place.Value}: number", each.Count);
+            var at = new TextValue(each.Place.Value);
+            finding.Use(PressureTestMessages.ReadingJointPlace(at), each.Place).Use(PressureTestMessages.ReadingJointKind(at), each.Kind).Use(PressureTestMessages.ReadingJointMethod(at), each.Method, detector?.Id)
+                .Use(PressureTestMessages.ReadingJointResult(at), each.Result, detector?.Id).Use(PressureTestMessages.ReadingJointSensitivity(at), each.Sensitivity ?? sensitivity, detector?.Id).Use(PressureTestMessages.ReadingJointNumber(at), each.Count);
         }
 
         if (joint.Result.Value == LeakResult.Leak)
@@ -86,12 +87,12 @@ internal sealed class JointLeakCheck : ICheck
     {
         var test = context.Job.PressureTest!;
         var search = TracerSearch.Of(context, test);
-        finding.Use("test gas", test.Gas).Use("tracer", test.Tracer?.Gas);
+        finding.Use(PressureTestMessages.ReadingGas, test.Gas).Use(PressureTestMessages.ReadingTracer, test.Tracer?.Gas);
         if (search.IsPlain)
             return finding.NotEvaluated(PressureTestMessages.SearchPlain(new TextValue(test.Gas.Text)), PressureTestMessages.SearchPlainNext);
         var detects = detector?.Described.Detects ?? [];
         foreach (var gas in detects)
-            finding.Use($"{detector!.Id}: detects", gas, detector.Id);
+            finding.Use(PressureTestMessages.ReadingDetects(new(detector!.Id)), gas, detector.Id);
         if (detects.IsEmpty || search.IsUnnamed || search.IsMetBy(detects.Select(d => d.Value)))
             return null;
         return finding.NotEvaluated(

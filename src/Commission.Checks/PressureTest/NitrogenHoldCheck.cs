@@ -1,4 +1,3 @@
-using System.Globalization;
 using Commission.Checks.Circuit;
 using Commission.Checks.Formulas;
 using Commission.Checks.Kernel;
@@ -27,10 +26,10 @@ internal sealed class NitrogenHoldCheck : ICheck
         if (context.Job.PressureTest is not { } test)
             yield break;
         var run = context.Get<NitrogenRun>();
-        var finding = context.Finding(this).Use("section under test", test.Section).Use("gas", test.Gas);
+        var finding = context.Finding(this).Use(PressureTestMessages.ReadingSection, test.Section).Use(PressureTestMessages.ReadingHoldGas, test.Gas);
         if (run is not { Hold: { } hold, Rows: { } rows })
         {
-            yield return finding.NotEvaluated("no hold is written", "Hold the nitrogen, and read pressure and pipe temperature at its start and its end.", "pressure test: {tightness: {from: {at: …, pressure: …, temperature: …}, to: {…}}}");
+            yield return finding.NotEvaluated(PressureTestMessages.HoldNotWritten, PressureTestMessages.HoldNotWrittenNext, "pressure test: {tightness: {from: {at: …, pressure: …, temperature: …}, to: {…}}}");
             yield break;
         }
 
@@ -39,14 +38,14 @@ internal sealed class NitrogenHoldCheck : ICheck
         foreach (var use in rows.Uses)
             finding.Use(use);
         foreach (var at in rows.At)
-            finding.Use("time of a reading", at);
-        finding.Use("settled", NitrogenRun.First(hold)?.Settled).Use("shaded", hold.Shaded).Use("oil in the circuit", test.OilInCircuit);
+            finding.Use(PressureTestMessages.ReadingTime, at);
+        finding.Use(PressureTestMessages.ReadingSettled, NitrogenRun.First(hold)?.Settled).Use(PressureTestMessages.ReadingShaded, hold.Shaded).Use(PressureTestMessages.ReadingOil, test.OilInCircuit);
         if (test.Gas.Value is not (TestGas.DryNitrogen or TestGas.NitrogenWithTracer))
-            yield return finding.NotEvaluated($"the hold is worked out for nitrogen, and {test.Gas.Text} was used", "Test with dry nitrogen.");
+            yield return finding.NotEvaluated(PressureTestMessages.HoldOtherGas(new(test.Gas.Text)), PressureTestMessages.HoldOtherGasNext);
         else if (run.Loss is not { } loss)
-            yield return finding.NotEvaluated(WithDrop(context, rows, run.WhyNot!), rows.Todo ?? "Check pressures and temperatures.", rows.InFile);
+            yield return finding.NotEvaluated(WithDrop(context, rows, run.WhyNot!), rows.Todo is { } todo ? (Message)todo : PressureTestMessages.HoldNoLossNext, rows.InFile);
         else if (context.Limits.Find(LimitIds.PressureTestHoldLoss) is not { Upper: { } most } limit)
-            yield return finding.Measure(loss.Loss, DisplayKind.Percentage).NotEvaluated(PressureTestMessages.HoldNoLimit(Drop(context, loss), context.Present.InMessage(loss.Loss, DisplayKind.Percentage)), "Name a limits pack.");
+            yield return finding.Measure(loss.Loss, DisplayKind.Percentage).NotEvaluated(PressureTestMessages.HoldNoLimit(Drop(context, loss), context.Present.InMessage(loss.Loss, DisplayKind.Percentage)), PressureTestMessages.NoPackNext);
         else
             yield return Judge(context, run, Explained(context, finding, run, loss), loss, context.State(limit), most.Si);
     }
@@ -54,8 +53,8 @@ internal sealed class NitrogenHoldCheck : ICheck
     private Finding Judge(CheckContext context, NitrogenRun run, FindingBuilder finding, NitrogenLoss loss, LimitStatement limit, double allowed)
     {
         var present = context.Present;
-        var measured = present.Text(loss.Loss, DisplayKind.Percentage);
-        var smallest = present.Text(loss.SmallestDetectable, DisplayKind.Percentage);
+        var measured = present.InMessage(loss.Loss, DisplayKind.Percentage);
+        var smallest = present.InMessage(loss.SmallestDetectable, DisplayKind.Percentage);
         var verdict = loss.Judge(allowed);
         if (verdict == NitrogenVerdict.TemperatureOrGauge)
         {
@@ -75,18 +74,18 @@ internal sealed class NitrogenHoldCheck : ICheck
         var reservations = Reservations(run).ToList();
         foreach (var reservation in reservations)
             finding.Reserve(reservation);
-        finding.Remark(loss.LossShown && finding.Passes ? $"A loss is shown, within what is allowed: {present.Text(loss.CorrectedDrop, DisplayKind.PressureDifference)}." : null);
-        finding.Remark(run.Course?.LooksLikeSettling == true ? "The loss fell in the first half of the hold alone: gas still cooling from filling, or taken up by oil, looks like this." : null);
+        finding.Remark(loss.LossShown && finding.Passes ? PressureTestMessages.HoldLossShown(Drop(context, loss)) : null);
+        finding.Remark(run.Course?.LooksLikeSettling == true ? PressureTestMessages.HoldLooksLikeSettling : null);
         if (run.Test is { } test && (test.OilInCircuit?.Value ?? test.Section?.Value is CircuitSection.WholeSystem or CircuitSection.Outdoor or CircuitSection.HighSide))
-            finding.Remark("Oil in the section takes up nitrogen: a small loss in the first hour may be that.");
-        var length = EvacuationClock.Span(run.Rows!.Length);
+            finding.Remark(PressureTestMessages.HoldOilTakesUp);
+        var length = new DurationValue(run.Rows!.Length);
         if (finding.Passes)
         {
             if (reservations.Count > 0)
-                finding.Next("Write how long the gas had settled, where the temperature was read, and the accuracy of gauge and thermometer.");
+                finding.Next(PressureTestMessages.HoldReservedNext);
             return finding.Say(loss.LossShown
-                ? $"{measured} lost in {length} after temperature is taken out."
-                : $"No loss shown in {length}: {measured} after temperature is taken out; the hold would have shown {smallest}.").Build();
+                ? PressureTestMessages.HoldWithin(measured, length)
+                : PressureTestMessages.HoldNoLoss(length, measured, smallest)).Build();
         }
 
         return finding.Say(PressureTestMessages.HoldLost(Drop(context, loss), present.InMessage(loss.Loss, DisplayKind.Percentage), new(run.Rows!.Length))).Next(this.WhenItFails()).Build();
@@ -109,25 +108,25 @@ internal sealed class NitrogenHoldCheck : ICheck
         foreach (var (index, reading) in new[] { (1, start), (2, end) })
         {
             finding.Step(
-                index == 1 ? "ρ₁" : "ρ₂", index == 1 ? "density at the start" : "density at the end", "ρ(p, T)",
+                index == 1 ? "ρ₁" : "ρ₂", index == 1 ? PressureTestMessages.StepDensityStart : PressureTestMessages.StepDensityEnd, "ρ(p, T)",
                 $"{present.Text(reading.Absolute, DisplayKind.AbsolutePressure, 2)}, {present.Text(reading.Temperature, DisplayKind.Temperature)}",
                 present.Text(NitrogenRun.Density(reading.Temperature, reading.Absolute) ?? double.NaN, DisplayKind.Density, 3), Span2000);
         }
 
-        finding.Step("L", "loss", "1 − ρ₂/ρ₁", "", present.Text(loss.Loss, DisplayKind.Percentage));
-        finding.Step("L_i", "the same by the ideal-gas law, for comparison", "1 − p₂·T₁/(p₁·T₂)", "", present.Text(loss.IdealLoss, DisplayKind.Percentage, 2));
+        finding.Step("L", PressureTestMessages.StepLoss, "1 − ρ₂/ρ₁", "", present.Text(loss.Loss, DisplayKind.Percentage));
+        finding.Step("L_i", PressureTestMessages.StepIdealLoss, "1 − p₂·T₁/(p₁·T₂)", "", present.Text(loss.IdealLoss, DisplayKind.Percentage, 2));
         finding.Step(
-            "p′₂", "pressure at the end, referred to the temperature at the start", "ρ(p′₂, T₁) = ρ(p₂, T₂)", $"{present.Text(end.Gauge, DisplayKind.Pressure)} at {present.Text(end.Temperature, DisplayKind.Temperature)}",
+            "p′₂", PressureTestMessages.StepReferred, "ρ(p′₂, T₁) = ρ(p₂, T₂)", PressureTestMessages.StepReferredNumbers(present.InMessage(end.Gauge, DisplayKind.Pressure), present.InMessage(end.Temperature, DisplayKind.Temperature)),
             present.Text(loss.ReferredPressure - start.Atmosphere, DisplayKind.Pressure), Span2000);
         finding.Step(
-            "S", "what moves it", "∂p/∂T at constant density", $"at {present.Text(start.Gauge, DisplayKind.Pressure)}",
-            $"{present.Text(-loss.PerKelvin / loss.PerPascal * context.Present.Units[DisplayKind.TemperatureDifference].Unit.Factor, DisplayKind.PressureDifference, 2)} per {present.Unit(DisplayKind.TemperatureDifference)}", Span2000);
-        finding.Step("L_d", "smallest loss that this hold shows nineteen times in twenty", "3.29 · u", "", present.Text(loss.SmallestDetectable, DisplayKind.Percentage, 2), "ISO 11843-1 (from memory)");
+            "S", PressureTestMessages.StepPerDegree, PressureTestMessages.StepPerDegreeFormula, PressureTestMessages.StepPerDegreeNumbers(present.InMessage(start.Gauge, DisplayKind.Pressure)),
+            PressureTestMessages.StepPerDegreeResult(present.Value(-loss.PerKelvin / loss.PerPascal * context.Present.Units[DisplayKind.TemperatureDifference].Unit.Factor, DisplayKind.PressureDifference, 2), new(present.Unit(DisplayKind.TemperatureDifference))), Span2000);
+        finding.Step("L_d", PressureTestMessages.StepSmallest, "3.29 · u", "", present.Text(loss.SmallestDetectable, DisplayKind.Percentage, 2), "ISO 11843-1 (from memory)");
         if (Refrigerant(context, run, loss) is { } leak)
         {
             foreach (var use in SectionVolume.Of(context, run.Test!.Section).Uses)
                 finding.Use(use);
-            finding.Use("refrigerant", context.Job.Equipment.Refrigerant).Step("ṁ_d", "as refrigerant vapour out of the same hole", "viscous, Q in proportion to (p² − p_atm²)/η", $"{present.Text(loss.SmallestDetectable, DisplayKind.Percentage, 2)} in {EvacuationClock.Span(run.Rows!.Length)}", leak, $"viscous flow, EN 1779 (from memory); {VaporViscosity.Source}");
+            finding.Use(PressureTestMessages.ReadingRefrigerant, context.Job.Equipment.Refrigerant).Step("ṁ_d", PressureTestMessages.StepRefrigerant, PressureTestMessages.StepRefrigerantFormula, PressureTestMessages.StepRefrigerantNumbers(present.Value(loss.SmallestDetectable, DisplayKind.Percentage, 2), new(run.Rows!.Length)), leak, $"viscous flow, EN 1779 (from memory); {VaporViscosity.Source}");
         }
 
         if (context.Get<SiteAtmosphere>() is { } site && !run.Rows!.AreAbsolute)
@@ -140,7 +139,7 @@ internal sealed class NitrogenHoldCheck : ICheck
     }
 
     // Tells what no pressure gauge can: that the hold is no leak search.
-    private static string? Refrigerant(CheckContext context, NitrogenRun run, NitrogenLoss loss)
+    private static Message? Refrigerant(CheckContext context, NitrogenRun run, NitrogenLoss loss)
     {
         const double room = ConversionFactors.CelsiusZero + 20;
         var refrigerant = context.Get<CircuitRefrigerant>();
@@ -155,19 +154,19 @@ internal sealed class NitrogenHoldCheck : ICheck
         var flow = lost * VaporViscosity.Nitrogen / viscosity * ((dew.Pressure * dew.Pressure) - (air * air)) / ((loss.Start.Absolute * loss.Start.Absolute) - (air * air));
         var perYear = LeakRate.MassFlow(flow, fluid.MolarMass, room) * ConversionFactors.Year;
         return perYear >= 1
-            ? string.Create(CultureInfo.InvariantCulture, $"of the order of {(perYear < 10 ? Math.Round(perYear, 1) : Math.Round(perYear)):0.#} kg/yr")
-            : string.Create(CultureInfo.InvariantCulture, $"of the order of {perYear * 1000:0} g/yr");
+            ? PressureTestMessages.LeakOfOrderKilograms(new(perYear < 10 ? Math.Round(perYear, 1) : Math.Round(perYear), perYear < 10 && Math.Round(perYear, 1) % 1 != 0 ? 1 : 0))
+            : PressureTestMessages.LeakOfOrderGrams(new(perYear * 1000, 0));
     }
 
-    private static IEnumerable<string> Reservations(NitrogenRun run)
+    private static IEnumerable<Message> Reservations(NitrogenRun run)
     {
         if (!run.Rows!.AccuracyKnown)
-            yield return "the accuracy of the gauge or the thermometer is not written, so U is too small";
+            yield return PressureTestMessages.HoldAccuracyNotWritten;
         if (NitrogenRun.First(run.Hold!)?.Settled is null && run.Test!.Started is null)
-            yield return "how long the gas had settled after filling is not written";
+            yield return PressureTestMessages.HoldSettledNotWritten;
         if (run.Hold!.Shaded?.Value == false)
-            yield return "the temperature was read in the sun";
+            yield return PressureTestMessages.HoldInTheSun;
         if (run.Hold.TemperatureTaken?.Value == TemperaturePlace.Air)
-            yield return "the temperature was read in the air and not on the pipe";
+            yield return PressureTestMessages.HoldInTheAir;
     }
 }

@@ -21,7 +21,7 @@ internal sealed class NitrogenFigure : IFigureSource
         var present = context.Present;
         var start = loss.Start;
         var reach = loss.Loss.Expanded * start.Absolute;
-        var temperature = present.Text(start.Temperature, DisplayKind.Temperature);
+        var temperature = present.InMessage(start.Temperature, DisplayKind.Temperature);
         var onClock = rows.Start is not null;
         var origin = onClock ? (rows.Start!.Value.DateTime - context.Job.Identity.Date.Value.ToDateTime(TimeOnly.MinValue)).TotalMinutes : 0;
         double[] x = [.. rows.Times.Select(t => origin + ((t - (onClock && rows.IsLog ? 0 : rows.Times[0])) / 60))];
@@ -29,23 +29,25 @@ internal sealed class NitrogenFigure : IFigureSource
         double? Gauge(double? absolute) => absolute is { } p ? present.Value(p - start.Atmosphere, DisplayKind.Pressure) : null;
         var lines = ImmutableArray.CreateBuilder<FigureLine>();
         if (context.Limits.Find(LimitIds.PressureTestHoldLoss)?.Upper is { } most)
-            lines.Add(new FigureLine($"{most.Text} of the absolute pressure lost", Gauge(start.Absolute * (1 - most.Si))!.Value, AxisName.Y, LineRole.Tolerance));
+            lines.Add(new FigureLine(present.Text(PressureTestMessages.HoldFigureLimit(new(most.Text))), Gauge(start.Absolute * (1 - most.Si))!.Value, AxisName.Y, LineRole.Tolerance));
         yield return new FigureData
         {
             Id = "nitrogen-hold",
             Plot = "nitrogen-hold",
             Phase = Phases.PressureTest,
-            Title = "Nitrogen hold",
-            Caption = present.Text(PressureTestMessages.HoldFigureCaption(new(temperature))),
-            AltText = $"Pressure from {present.Text(start.Gauge, DisplayKind.Pressure)} to {present.Text(loss.End.Gauge, DisplayKind.Pressure)} in {EvacuationClock.Span(rows.Length)}; referred to {temperature} it ends at {present.Text(loss.ReferredPressure - start.Atmosphere, DisplayKind.Pressure)}, with {present.Text(reach, DisplayKind.PressureDifference)} of uncertainty.",
-            X = new FigureAxis(onClock ? "Time" : "Time since the first reading", onClock ? "" : "min", onClock ? AxisScale.Clock : AxisScale.Minutes),
-            Y = new FigureAxis("Pressure", present.Unit(DisplayKind.Pressure), AxisScale.Linear),
+            Title = present.Text(PressureTestMessages.HoldFigure),
+            Caption = present.Text(PressureTestMessages.HoldFigureCaption(temperature)),
+            AltText = present.Text(PressureTestMessages.HoldFigureAlt(
+                present.InMessage(start.Gauge, DisplayKind.Pressure), present.InMessage(loss.End.Gauge, DisplayKind.Pressure), new(rows.Length), temperature,
+                present.InMessage(loss.ReferredPressure - start.Atmosphere, DisplayKind.Pressure), present.InMessage(reach, DisplayKind.PressureDifference))),
+            X = new FigureAxis(present.Text(onClock ? PressureTestMessages.HoldFigureTime : PressureTestMessages.HoldFigureElapsed), onClock ? "" : "min", onClock ? AxisScale.Clock : AxisScale.Minutes),
+            Y = new FigureAxis(present.Text(PressureTestMessages.HoldFigurePressure), present.Unit(DisplayKind.Pressure), AxisScale.Linear),
             Curves =
             [
                 new FigureCurve { Label = present.Text(PressureTestMessages.HoldFigureMeasured), Role = CurveRole.Measured, X = [.. x], Y = [.. rows.Readings.Select(r => (double?)present.Value(r.Gauge, DisplayKind.Pressure))] },
                 new FigureCurve
                 {
-                    Label = $"referred to {temperature}",
+                    Label = present.Text(PressureTestMessages.HoldFigureReferred(temperature)),
                     Role = CurveRole.Model,
                     X = [.. x],
                     Y = [.. referred.Select(Gauge)],
@@ -73,9 +75,9 @@ internal sealed class PressureTestTable : ITableSource
         if (context.Job.PressureTest is not { } test)
             yield break;
         var rows = new List<ImmutableArray<string>>();
-        rows.AddRange(test.Stages.Select(s => Stage("stage", s)));
+        rows.AddRange(test.Stages.Select(s => Stage(context.Present.Text(PressureTestMessages.RowStage), s)));
         if (test.Strength is { } strength)
-            rows.Add(Stage("strength test", strength));
+            rows.Add(Stage(context.Present.Text(PressureTestMessages.RowStrength), strength));
         rows.AddRange(Points(context, test));
         if (rows.Count == 0)
             yield break;
@@ -83,12 +85,13 @@ internal sealed class PressureTestTable : ITableSource
         {
             Id = "pressure-test-readings",
             Phase = Phases.PressureTest,
-            Title = "Pressure test",
-            Note = rows.Count > MostRows ? "The first and the last readings; the rest is in the job file." : "",
+            Title = context.Present.Text(PressureTestMessages.Table),
+            Note = rows.Count > MostRows ? context.Present.Text(PressureTestMessages.TableShortened) : "",
             Columns =
             [
-                new TableColumn("Time"), new TableColumn("What"), new TableColumn("Pressure as read", "", ColumnAlign.Right), new TableColumn("Held or rested", "", ColumnAlign.Right),
-                new TableColumn("Temperature", "", ColumnAlign.Right), new TableColumn("Referred to the start", "", ColumnAlign.Right),
+                new TableColumn(context.Present.Text(PressureTestMessages.HoldFigureTime)), new TableColumn(context.Present.Text(PressureTestMessages.TableWhat)), new TableColumn(context.Present.Text(PressureTestMessages.TableAsRead), "", ColumnAlign.Right),
+                new TableColumn(context.Present.Text(PressureTestMessages.TableHeld), "", ColumnAlign.Right),
+                new TableColumn(context.Present.Text(PressureTestMessages.TableTemperature), "", ColumnAlign.Right), new TableColumn(context.Present.Text(PressureTestMessages.TableReferred), "", ColumnAlign.Right),
             ],
             Rows = rows.Count > MostRows ? [.. rows.Take(MostRows / 2), .. rows.TakeLast(MostRows / 2)] : [.. rows],
         };
@@ -105,7 +108,7 @@ internal sealed class PressureTestTable : ITableSource
         for (var i = 0; i < points.Count; i++)
         {
             var point = points[i];
-            var what = ReferenceEquals(point, hold.From) ? "hold begins" : ReferenceEquals(point, hold.To) ? "hold ends" : "hold";
+            var what = context.Present.Text(ReferenceEquals(point, hold.From) ? PressureTestMessages.RowHoldBegins : ReferenceEquals(point, hold.To) ? PressureTestMessages.RowHoldEnds : PressureTestMessages.RowHold);
             yield return
             [
                 point.At.Text, what, point.Pressure.Text, point.Settled?.Text ?? "", string.Join(", ", point.Temperature.Select(t => t.Text)), Referred(context, run, test, point),

@@ -3,6 +3,7 @@ using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
+using Commission.Messages;
 
 namespace Commission.Checks.PressureTest;
 
@@ -13,24 +14,24 @@ namespace Commission.Checks.PressureTest;
 /// <param name="Name">Which figure of the plate it is.</param>
 /// <param name="Given">The figure as written.</param>
 /// <param name="Gauge">The figure above the atmosphere, Pa.</param>
-internal sealed record SectionDesignPressure(string Name, Given<StatedPressure> Given, double Gauge)
+internal sealed record SectionDesignPressure(Message Name, Given<StatedPressure> Given, double Gauge)
 {
     /// <summary>The design pressure of a section; null where the plate's is not written.</summary>
     /// <param name="context">The job and everything derived from it.</param>
     /// <param name="section">The section; null where it is not written.</param>
     public static SectionDesignPressure? Of(CheckContext context, Given<CircuitSection>? section) => context.Job.Equipment.Nameplate?.DesignPressure is { } plate
         ? IsHighSide(context.Job.Equipment.System.Value, section?.Value)
-            ? Made(context, "design pressure, high side", plate.High ?? plate.Low)
-            : Made(context, "design pressure, low side", plate.Low ?? plate.High)
+            ? Made(context, CommonMessages.ReadingDesignHigh, plate.High ?? plate.Low)
+            : Made(context, PressureTestMessages.ReadingDesignLow, plate.Low ?? plate.High)
         : null;
 
     /// <summary>The higher design pressure of the plate, beyond which nothing in the circuit is designed; null where it is not written.</summary>
     public static SectionDesignPressure? Highest(CheckContext context) => context.Job.Equipment.Nameplate?.DesignPressure is { } plate
-        ? Made(context, plate.High is null ? "design pressure, low side" : "design pressure, high side", plate.High ?? plate.Low)
+        ? Made(context, plate.High is null ? PressureTestMessages.ReadingDesignLow : CommonMessages.ReadingDesignHigh, plate.High ?? plate.Low)
         : null;
 
     /// <summary>The lower design pressure of the plate; null where it is not written.</summary>
-    public static SectionDesignPressure? Low(CheckContext context) => Made(context, "design pressure, low side", context.Job.Equipment.Nameplate?.DesignPressure?.Low);
+    public static SectionDesignPressure? Low(CheckContext context) => Made(context, PressureTestMessages.ReadingDesignLow, context.Job.Equipment.Nameplate?.DesignPressure?.Low);
 
     /// <summary>Whether a section holds the low side of the unit itself, the shell of its compressor for one, which no other part's rating speaks for.</summary>
     /// <param name="section">The section.</param>
@@ -53,6 +54,6 @@ internal sealed record SectionDesignPressure(string Name, Given<StatedPressure> 
         _ => false,
     };
 
-    private static SectionDesignPressure? Made(CheckContext context, string name, Given<StatedPressure>? given) =>
+    private static SectionDesignPressure? Made(CheckContext context, Message name, Given<StatedPressure>? given) =>
         given is null ? null : new SectionDesignPressure(name, given, given.Value.ToGauge(context.Get<SiteAtmosphere>().Pressure).Si);
 }

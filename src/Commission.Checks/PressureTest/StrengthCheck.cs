@@ -3,6 +3,7 @@ using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.PressureTest;
@@ -22,35 +23,36 @@ internal sealed class StrengthCheck : ICheck
         if (test.Strength is not { } strength)
         {
             if (limit is not null)
-                yield return context.Finding(this).Show(context.State(limit)).NotEvaluated("no strength test is written", "Do the strength test: its pressure, how long it was held, what was seen.", "pressure test: {strength: {pressure: …, held: …, result: none}}");
+                yield return context.Finding(this).Show(context.State(limit)).NotEvaluated(PressureTestMessages.StrengthNotWritten, PressureTestMessages.StrengthNotWrittenNext, "pressure test: {strength: {pressure: …, held: …, result: none}}");
             yield break;
         }
 
         var atmosphere = context.Get<SiteAtmosphere>();
-        var reading = context.Readings.Pressure("strength test pressure", ReadingName.PressureTest, strength.Pressure, test.With);
+        var reading = context.Readings.Pressure(context.Present.Text(PressureTestMessages.ReadingStrength), ReadingName.PressureTest, strength.Pressure, test.With);
         var gauge = reading.Value - atmosphere.Value;
-        var finding = context.Finding(this).Use(reading).Use("strength test: held", strength.Held).Use("strength test: result", strength.Result);
+        var finding = context.Finding(this).Use(reading).Use(PressureTestMessages.ReadingStrengthHeld, strength.Held).Use(PressureTestMessages.ReadingStrengthResult, strength.Result);
         if (strength.Result?.Value == LeakResult.Leak)
         {
-            yield return finding.Decide(false).Say("The circuit leaked at the strength test.").Next("Release the pressure, repair, and begin again with the strength test.").Build();
+            yield return finding.Decide(false).Say(PressureTestMessages.StrengthLeaked).Next(PressureTestMessages.StrengthLeakedNext).Build();
             yield break;
         }
 
         if (SectionDesignPressure.Of(context, test.Section) is not { } design || limit?.Lower is not { } factor)
         {
-            yield return finding.Measure(gauge, DisplayKind.Pressure).Information($"Strength test at {strength.Pressure.Text}.", "no pack in force asks for one");
+            yield return finding.Measure(gauge, DisplayKind.Pressure).Information(PressureTestMessages.StrengthRead(new(strength.Pressure.Text)), PressureTestMessages.StrengthKind);
             yield break;
         }
 
         var least = factor.Si * design.Gauge;
+        var bound = context.Present.InMessage(least, DisplayKind.Pressure);
         var text = context.Present.Text(least, DisplayKind.Pressure);
-        finding.Use(design.Name, design.Given).Step("p_min", "least strength-test pressure", "factor × PS", string.Create(CultureInfo.InvariantCulture, $"{factor.Si:0.##} × {design.Given.Text}"), text, limit.Source);
-        finding.Judge(gauge, DisplayKind.Pressure, context.State(limit) with { Kind = LimitKind.AtLeast, Text = $"at least {text}", LowerSi = least, UpperSi = null });
+        finding.Use(design.Name, design.Given).Step("p_min", PressureTestMessages.StepStrengthLeast, PressureTestMessages.StepFactorTimesPs, string.Create(CultureInfo.InvariantCulture, $"{factor.Si:0.##} × {design.Given.Text}"), text, limit.Source);
+        finding.Judge(gauge, DisplayKind.Pressure, context.State(limit) with { Kind = LimitKind.AtLeast, Text = context.Present.Text(PressureTestMessages.LimitAtLeast(bound)), LowerSi = least, UpperSi = null });
         if (strength.At?.Value.Clock is { } at && test.Tightness?.From?.At.Value.Clock is { } tight && at > tight)
-            finding.Use("strength test: time", strength.At).Use("tightness test: start", test.Tightness.From.At).Fail("the strength test came after the tightness test");
+            finding.Use(PressureTestMessages.ReadingStrengthTime, strength.At).Use(PressureTestMessages.ReadingTightnessStart, test.Tightness.From.At).Fail(PressureTestMessages.StrengthAfterTightness);
         yield return finding.Conclude(
-            $"Strength test at {strength.Pressure.Text}, at least {text} asked.",
-            $"Strength test at {strength.Pressure.Text}: {text} is asked, before the tightness test.",
+            PressureTestMessages.StrengthMet(new(strength.Pressure.Text), bound),
+            PressureTestMessages.StrengthMissed(new(strength.Pressure.Text), bound),
             this.WhenItFails());
     }
 }

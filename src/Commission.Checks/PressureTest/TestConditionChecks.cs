@@ -5,6 +5,7 @@ using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.PressureTest;
@@ -20,7 +21,7 @@ internal sealed class TestGasCheck : ICheck
     {
         if (context.Job.PressureTest is not { } test)
             yield break;
-        var finding = context.Finding(this).Use("test gas", test.Gas).Use("tracer", test.Tracer?.Gas).Use("share of the tracer", test.Tracer?.Share);
+        var finding = context.Finding(this).Use(PressureTestMessages.ReadingGas, test.Gas).Use(PressureTestMessages.ReadingTracer, test.Tracer?.Gas).Use(PressureTestMessages.ReadingTracerShare, test.Tracer?.Share);
         var inert = test.Gas.Value is TestGas.DryNitrogen or TestGas.NitrogenWithTracer or TestGas.Helium or TestGas.Argon or TestGas.CarbonDioxide;
         var limit = context.Limits.Find(LimitIds.PressureTestGas);
         if (test.Tracer?.Share is { } share && inert && context.Limits.Find(LimitIds.PressureTestTracerMaximum) is { } most)
@@ -28,23 +29,23 @@ internal sealed class TestGasCheck : ICheck
             // What the bottle's label says of the mixture is no reading.
             finding.Decide(share.Value.Si <= most.Most.Si, context.State(most));
             yield return finding.Conclude(
-                $"Tested with {test.Gas.Text}, {share.Text} {test.Tracer!.Gas.Value} as tracer.",
-                $"{share.Text} {test.Tracer!.Gas.Value} is more tracer than the limit allows.",
-                "Release the gas outdoors and use a made-up mixture of at most 5 %.");
+                PressureTestMessages.GasWithTracer(new(test.Gas.Text), new(share.Text), new(test.Tracer!.Gas.Value)),
+                PressureTestMessages.GasTooMuchTracer(new(share.Text), new(test.Tracer!.Gas.Value)),
+                PressureTestMessages.GasTooMuchTracerNext);
             yield break;
         }
 
         finding.Decide(inert, limit is null ? null : context.State(limit));
         yield return inert
-            ? finding.Say($"Tested with {test.Gas.Text}.").Build()
-            : finding.Danger($"{test.Gas.Text} was used as test gas. {Why(test.Gas)}", this.WhenItFails());
+            ? finding.Say(PressureTestMessages.Gas(new(test.Gas.Text))).Build()
+            : finding.Remark(Why(test.Gas)).Danger(PressureTestMessages.GasDangerous(new(test.Gas.Text)), this.WhenItFails());
     }
 
-    private static string Why(Given<TestGas> gas) => gas.Value switch
+    private static Message Why(Given<TestGas> gas) => gas.Value switch
     {
-        TestGas.Oxygen or TestGas.CompressedAir => "With oil under pressure it explodes.",
-        TestGas.Hydrogen or TestGas.Acetylene => "It burns and explodes.",
-        _ => "It may not be released, and it hides a leak.",
+        TestGas.Oxygen or TestGas.CompressedAir => PressureTestMessages.GasExplodesWithOil,
+        TestGas.Hydrogen or TestGas.Acetylene => PressureTestMessages.GasBurns,
+        _ => PressureTestMessages.GasHidesLeak,
     };
 }
 
@@ -74,12 +75,12 @@ internal sealed class BrazingCheck : ICheck
     {
         if (context.Job.PressureTest is not { } test || (test.Brazing is null && !test.Joints.Any(j => j.Kind?.Value == JointKind.Brazed)))
             yield break;
-        var finding = context.Finding(this).Use("nitrogen flow", test.Brazing?.NitrogenFlow).Use("inspected", test.Brazing?.Inspected);
+        var finding = context.Finding(this).Use(PressureTestMessages.ReadingFlow, test.Brazing?.NitrogenFlow).Use(PressureTestMessages.ReadingInspected, test.Brazing?.Inspected);
         foreach (var joint in test.Joints.Where(j => j.Kind?.Value == JointKind.Brazed))
-            finding.Use($"{joint.Place.Value}: kind", joint.Kind);
+            finding.Use(PressureTestMessages.ReadingJointKind(new(joint.Place.Value)), joint.Kind);
         if (test.Brazing?.NitrogenFlow is not { } flow)
         {
-            yield return finding.Information("Joints were brazed; no nitrogen flow is written.", "brazing under nitrogen is not recorded");
+            yield return finding.Information(PressureTestMessages.BrazingNoFlow, PressureTestMessages.BrazingNoFlowKind);
             yield break;
         }
 
@@ -87,8 +88,8 @@ internal sealed class BrazingCheck : ICheck
         // What a float shows is written to the nearest mark and states no accuracy: a fact beside a range, not a measured number.
         finding.Decide(limit.ToTolerance() is var range && !(flow.Value.Si < range.Lower) && !(flow.Value.Si > range.Upper), context.State(limit));
         yield return finding.Conclude(
-            $"Brazed with {flow.Text} of nitrogen flowing.",
-            $"Brazed with {flow.Text} of nitrogen: outside the usual range.",
-            "Too little lets scale form, too much blows pinholes: inspect a joint.");
+            PressureTestMessages.BrazingFlow(new(flow.Text)),
+            PressureTestMessages.BrazingFlowOutside(new(flow.Text)),
+            PressureTestMessages.BrazingFlowOutsideNext);
     }
 }

@@ -9,6 +9,7 @@ using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
 using Commission.Messages;
 using Commission.Records.Findings;
+using QuantityValue = Commission.Messages.QuantityValue;
 
 namespace Commission.Checks.PressureTest;
 
@@ -26,19 +27,19 @@ internal sealed class TestLevelCheck : ICheck
         // Absolute pressures share the atmosphere, so the difference to it is the gauge pressure with its own uncertainty.
         var atmosphere = context.Get<SiteAtmosphere>().Value;
         (CorrectedReading Reading, Uncertain Value)[] hold = [.. Hold(context, test).Select(Gauge)];
-        (CorrectedReading Reading, Uncertain Value)[] stages = [.. test.Stages.Select((s, i) => Stage(context, test, string.Create(CultureInfo.InvariantCulture, $"stage {i + 1}, {s.Pressure.Text}"), s)).Select(Gauge)];
-        (CorrectedReading Reading, Uncertain Value)[] strength = test.Strength is { } raised ? [Gauge(Stage(context, test, "strength test pressure", raised))] : [];
+        (CorrectedReading Reading, Uncertain Value)[] stages = [.. test.Stages.Select((s, i) => Stage(context, test, context.Present.Text(PressureTestMessages.ReadingStage(new(i + 1, 0), new(s.Pressure.Text))), s)).Select(Gauge)];
+        (CorrectedReading Reading, Uncertain Value)[] strength = test.Strength is { } raised ? [Gauge(Stage(context, test, context.Present.Text(PressureTestMessages.ReadingStrength), raised))] : [];
         if (hold.Length == 0 && strength.Length == 0 && test.Tightness?.Series is { Data.UnitIsGuessed: true } log)
         {
             // Whether 41 is bar or psi decides between a weak test and a danger: a guess decides nothing.
-            yield return context.Finding(this).Use("pressure log", log.File).NotEvaluated(
+            yield return context.Finding(this).Use(PressureTestMessages.ReadingLog, log.File).NotEvaluated(
                 EvidenceMessages.UnitGuessed(new(log.Data.File), new(log.Data.Unit)), EvidenceMessages.UnitGuessedNext(new(log.Data.File), new(log.Data.Unit)));
             yield break;
         }
 
         if (hold.Length == 0 && strength.Length == 0)
         {
-            yield return context.Finding(this).NotEvaluated("no test pressure is written", "Write the pressure at the start and the end of the hold.");
+            yield return context.Finding(this).NotEvaluated(PressureTestMessages.LevelNotWritten, PressureTestMessages.LevelNotWrittenNext);
             yield break;
         }
 
@@ -50,14 +51,14 @@ internal sealed class TestLevelCheck : ICheck
         var strengthApart = context.Limits.Find(LimitIds.PressureTestStrengthMinimumFactor) is not null && strength.Length > 0;
         (CorrectedReading Reading, Uncertain Value)[] bounded = [.. hold, .. stages, .. strengthApart ? [] : strength];
         if (bounded.Length > 0)
-            yield return Maximum(context, test, "maximum", bounded, byDesignPressure: true);
+            yield return Maximum(context, test, PressureTestMessages.SubjectMaximum, bounded, byDesignPressure: true);
         if (strengthApart)
-            yield return Maximum(context, test, "strength test, maximum", strength, byDesignPressure: false);
+            yield return Maximum(context, test, PressureTestMessages.SubjectStrengthMaximum, strength, byDesignPressure: false);
     }
 
     private static IEnumerable<CorrectedReading> Hold(CheckContext context, Jobs.Model.PressureTest test) => test.Tightness is { } hold
         ? new[] { hold.From }.Concat(hold.Readings).Append(hold.To).OfType<HoldPoint>()
-            .Select(point => context.Readings.Pressure($"test pressure, {point.At.Text}", ReadingName.PressureTest, point.Pressure, test.With))
+            .Select(point => context.Readings.Pressure(context.Present.Text(PressureTestMessages.ReadingLevel(new(point.At.Text))), ReadingName.PressureTest, point.Pressure, test.With))
             .Concat(NitrogenRows.Extremes(context, test, hold))
         : [];
 
@@ -65,40 +66,40 @@ internal sealed class TestLevelCheck : ICheck
         context.Readings.Pressure(name, ReadingName.PressureTest, stage.Pressure, test.With);
 
     // Every reading of the test is named, since any of them could be the lowest or the highest; only the one that is carries its steps.
-    private FindingBuilder Begin(CheckContext context, Jobs.Model.PressureTest test, string subject, CorrectedReading judged, (CorrectedReading Reading, Uncertain Value)[] all)
+    private FindingBuilder Begin(CheckContext context, Jobs.Model.PressureTest test, Message subject, CorrectedReading judged, (CorrectedReading Reading, Uncertain Value)[] all)
     {
-        var finding = context.Finding(this, subject).Use(judged);
+        var finding = context.Finding(this, context.Present.Text(subject)).Use(judged);
         foreach (var use in all.SelectMany(a => a.Reading.Uses))
             finding.Use(use);
-        return finding.Use("section under test", test.Section);
+        return finding.Use(PressureTestMessages.ReadingSection, test.Section);
     }
 
     private Finding Minimum(CheckContext context, Jobs.Model.PressureTest test, (CorrectedReading Reading, Uncertain Value)[] all)
     {
         var (reading, gauge) = all.MinBy(g => g.Value.Value);
-        var finding = Begin(context, test, "minimum", reading, all);
+        var finding = Begin(context, test, PressureTestMessages.SubjectMinimum, reading, all);
         var present = context.Present;
         if (context.Limits.Find(LimitIds.PressureTestLevel) is { Lower: not null } makers)
         {
             var stated = context.State(makers);
             var least = makers.Lower!.Reference == PressureReference.Absolute ? stated.LowerSi!.Value - context.Get<SiteAtmosphere>().Value.Value : makers.Lower.Si;
-            return Said(finding.Judge(gauge, DisplayKind.Pressure, stated with { LowerSi = least, UpperSi = null }), gauge, present.Text(least, DisplayKind.Pressure), present);
+            return Said(finding.Judge(gauge, DisplayKind.Pressure, stated with { LowerSi = least, UpperSi = null }), gauge, present.InMessage(least, DisplayKind.Pressure), present);
         }
 
         if (SectionDesignPressure.Of(context, test.Section) is not { } design)
-            return finding.NotEvaluated("no design pressure is written for this section", "Write the nameplate's design pressure, low and high.");
+            return finding.NotEvaluated(PressureTestMessages.LevelNoDesign, PressureTestMessages.LevelNoDesignNext);
         finding.Use(design.Name, design.Given);
         var limit = context.Limits.Require(LimitIds.PressureTestMinimumFactor);
         var factor = limit.Least;
         var minimum = factor.Si * design.Gauge;
-        finding.Step("p_min", "least test pressure", "factor × design pressure", string.Create(CultureInfo.InvariantCulture, $"{factor.Si:0.###} × {design.Given.Text}"), present.Text(minimum, DisplayKind.Pressure), limit.Source);
+        finding.Step("p_min", PressureTestMessages.StepLevelLeast, PressureTestMessages.StepFactorTimesDesign, string.Create(CultureInfo.InvariantCulture, $"{factor.Si:0.###} × {design.Given.Text}"), present.Text(minimum, DisplayKind.Pressure), limit.Source);
         // Nobody is sent beyond what the weakest part bears.
         var bears = test.WeakestPart is { } weakest ? weakest.Rated.Value.ToGauge(context.Get<SiteAtmosphere>().Pressure).Si : double.PositiveInfinity;
         if (minimum > bears)
         {
             minimum = bears;
-            finding.Use($"rating of {test.WeakestPart!.What.Value}", test.WeakestPart.Rated)
-                .Step("p_min", "least test pressure, no more than the weakest part bears", "rating", test.WeakestPart.Rated.Text, present.Text(minimum, DisplayKind.Pressure));
+            finding.Use(PressureTestMessages.ReadingRating(new(test.WeakestPart!.What.Value)), test.WeakestPart.Rated)
+                .Step("p_min", PressureTestMessages.StepLevelLeastBorne, PressureTestMessages.StepRating, test.WeakestPart.Rated.Text, present.Text(minimum, DisplayKind.Pressure));
         }
 
         var statement = Bound(context, limit, LimitKind.AtLeast, minimum, null);
@@ -116,15 +117,15 @@ internal sealed class TestLevelCheck : ICheck
                 PressureTestMessages.LevelBelowUsual(present.InMessage(gauge.Value, DisplayKind.Pressure), present.InMessage(minimum, DisplayKind.Pressure)), PressureTestMessages.LevelBelowUsualKind);
         }
 
-        return Said(finding.Judge(gauge, DisplayKind.Pressure, statement), gauge, present.Text(minimum, DisplayKind.Pressure), present);
+        return Said(finding.Judge(gauge, DisplayKind.Pressure, statement), gauge, present.InMessage(minimum, DisplayKind.Pressure), present);
     }
 
-    private static Finding Said(FindingBuilder finding, Uncertain gauge, string least, Presentation present) => finding.Conclude(
-        $"Lowest test pressure {present.Text(gauge.Value, DisplayKind.Pressure)}, at least {least} asked.",
-        $"Lowest test pressure {present.Text(gauge.Value, DisplayKind.Pressure)}, below the {least} asked.",
-        "Raise the pressure in steps to the level asked and hold again.");
+    private static Finding Said(FindingBuilder finding, Uncertain gauge, QuantityValue least, Presentation present) => finding.Conclude(
+        PressureTestMessages.LevelMet(present.InMessage(gauge.Value, DisplayKind.Pressure), least),
+        PressureTestMessages.LevelMissed(present.InMessage(gauge.Value, DisplayKind.Pressure), least),
+        PressureTestMessages.LevelMissedNext);
 
-    private Finding Maximum(CheckContext context, Jobs.Model.PressureTest test, string subject, (CorrectedReading Reading, Uncertain Value)[] all, bool byDesignPressure)
+    private Finding Maximum(CheckContext context, Jobs.Model.PressureTest test, Message subject, (CorrectedReading Reading, Uncertain Value)[] all, bool byDesignPressure)
     {
         var (reading, gauge) = all.MaxBy(g => g.Value.Value);
         var finding = Begin(context, test, subject, reading, all);
@@ -134,10 +135,10 @@ internal sealed class TestLevelCheck : ICheck
         if (test.WeakestPart is { } weakest && context.Limits.Find(LimitIds.PressureTestMaximumFactorWeakestPart) is { Upper: { } share } part)
         {
             var rated = weakest.Rated.Value.ToGauge(context.Get<SiteAtmosphere>().Pressure).Si;
-            finding.Use($"rating of {weakest.What.Value}", weakest.Rated);
+            finding.Use(PressureTestMessages.ReadingRating(new(weakest.What.Value)), weakest.Rated);
             rating = share.Si * rated;
             strictest = Bound(context, part, LimitKind.AtMost, null, rating);
-            finding.Step("p_max", $"rating of the weakest part, {weakest.What.Value}", "factor × rating", string.Create(CultureInfo.InvariantCulture, $"{share.Si:0.###} × {weakest.Rated.Text}"), present.Text(share.Si * rated, DisplayKind.Pressure), part.Source);
+            finding.Step("p_max", PressureTestMessages.StepWeakest(new(weakest.What.Value)), PressureTestMessages.StepFactorTimesRating, string.Create(CultureInfo.InvariantCulture, $"{share.Si:0.###} × {weakest.Rated.Text}"), present.Text(share.Si * rated, DisplayKind.Pressure), part.Source);
         }
 
         // A factor above one stands for what parts bear beyond the design pressure of their side: the weakest part's own rating knows that better, and leaves
@@ -150,13 +151,13 @@ internal sealed class TestLevelCheck : ICheck
         {
             finding.Use(design.Name, design.Given);
             var most = factor.Si * design.Gauge;
-            finding.Step("p_max", "ceiling on the design pressure", "factor × design pressure", string.Create(CultureInfo.InvariantCulture, $"{factor.Si:0.###} × {design.Given.Text}"), present.Text(most, DisplayKind.Pressure), ceiling.Source);
+            finding.Step("p_max", PressureTestMessages.StepCeiling, PressureTestMessages.StepFactorTimesDesign, string.Create(CultureInfo.InvariantCulture, $"{factor.Si:0.###} × {design.Given.Text}"), present.Text(most, DisplayKind.Pressure), ceiling.Source);
             if (strictest?.UpperSi is not { } other || most < other)
                 strictest = Bound(context, ceiling, LimitKind.AtMost, null, most);
         }
 
         if (strictest is null)
-            return finding.NotEvaluated("neither a design pressure nor the rating of the weakest part is written", "Write the weakest part of the section and what it is rated for.");
+            return finding.NotEvaluated(PressureTestMessages.LevelNoBound, PressureTestMessages.LevelNoBoundNext);
         // A limit above the low figure of the plate says whose it is, and why that figure does not bind.
         var plate = strictest.UpperSi >= rating ? SectionDesignPressure.Low(context) : null;
         if (plate is not null && (test.Section is null || SectionDesignPressure.IsShutOffFromUnit(test.Section)) && !(byDesignPressure && plate.Given == design?.Given))
@@ -164,7 +165,7 @@ internal sealed class TestLevelCheck : ICheck
         var low = plate?.Gauge < rating ? plate : null;
         if (low is not null && SectionDesignPressure.IsShutOffFromUnit(test.Section))
         {
-            strictest = strictest with { Text = $"{strictest.Text}, the rating of {test.WeakestPart!.What.Value}" };
+            strictest = strictest with { Text = present.Text(PressureTestMessages.LimitOfWeakest(new(strictest.Text), new(test.WeakestPart!.What.Value))) };
             finding.Remark(PressureTestMessages.LevelPartsOwn(new(test.WeakestPart.What.Value), present.InMessage(rating, DisplayKind.Pressure), present.InMessage(low.Gauge, DisplayKind.Pressure)));
         }
 
@@ -178,14 +179,15 @@ internal sealed class TestLevelCheck : ICheck
         if (test.WeakestPart is null && design is not null && gauge.Value > design.Gauge && finding.Passes)
             finding.Reserve(PressureTestMessages.LevelWeakestNotWritten).Next(PressureTestMessages.LevelWeakestNotWrittenNext);
         return finding.ConcludeOrDanger(
-            $"Highest test pressure {present.Text(gauge.Value, DisplayKind.Pressure)}, within what the section may bear.",
-            $"the section saw {present.Text(gauge.Value, DisplayKind.Pressure)}, above the {present.Text(strictest.UpperSi!.Value, DisplayKind.Pressure)} it may bear.",
-            "Release the pressure, keep people away, and have the part judged by its maker before it goes into service.");
+            PressureTestMessages.LevelBorne(present.InMessage(gauge.Value, DisplayKind.Pressure)),
+            PressureTestMessages.LevelTooHigh(present.InMessage(gauge.Value, DisplayKind.Pressure), present.InMessage(strictest.UpperSi!.Value, DisplayKind.Pressure)),
+            PressureTestMessages.LevelTooHighNext);
     }
 
     private static LimitStatement Bound(CheckContext context, Limit limit, LimitKind kind, double? lower, double? upper)
     {
-        var text = $"{(kind == LimitKind.AtLeast ? "at least" : "at most")} {context.Present.Text((lower ?? upper)!.Value, DisplayKind.Pressure)}";
+        var pressure = context.Present.InMessage((lower ?? upper)!.Value, DisplayKind.Pressure);
+        var text = context.Present.Text(kind == LimitKind.AtLeast ? PressureTestMessages.LimitAtLeast(pressure) : PressureTestMessages.LimitAtMost(pressure));
         return context.State(limit) with { Kind = kind, Text = text, LowerSi = lower, UpperSi = upper };
     }
 }

@@ -130,8 +130,289 @@ search-no-method-next = Say how the joint was searched: with bubbles, with a det
 
 hold-figure-measured = measured
 
-# $temperature (text) - temperature at the start
+# $temperature (quantity) - temperature at the start
 hold-figure-caption = Pressure with the zero taken off, and corrected to { $temperature } by the density of real nitrogen, with its U: a tight system stays level.
+
+hold-figure = Nitrogen hold
+
+# $limit (text) - share that may be lost, as printed
+hold-figure-limit = { $limit } of the absolute pressure lost
+
+# $start (quantity) - pressure at the start
+# $end (quantity) - pressure at the end
+# $length (duration) - how long it was held
+# $temperature (quantity) - temperature at the start
+# $referred (quantity) - pressure at the end, referred to that temperature
+# $doubt (quantity) - its expanded uncertainty
+hold-figure-alt = Pressure from { $start } to { $end } in { $length }; referred to { $temperature } it ends at { $referred }, with { $doubt } of uncertainty.
+hold-figure-time = Time
+hold-figure-elapsed = Time since the first reading
+hold-figure-pressure = Pressure
+
+# $temperature (quantity) - temperature at the start
+hold-figure-referred = referred to { $temperature }
+
+## The table of the readings
+
+table = Pressure test
+table-shortened = The first and the last readings; the rest is in the job file.
+table-what = What
+table-as-read = Pressure as read
+table-held = Held or rested
+table-temperature = Temperature
+table-referred = Referred to the start
+row-stage = stage
+row-strength = strength test
+row-hold-begins = hold begins
+row-hold-ends = hold ends
+row-hold = hold
+
+## Names of readings, and subjects
+
+reading-log = pressure log
+reading-time = time of a reading
+reading-settled = settled
+reading-filling-began = filling began
+reading-first = first reading
+reading-section = section under test
+reading-gas = test gas
+reading-hold-gas = gas
+reading-tracer = tracer
+reading-tracer-share = share of the tracer
+reading-shaded = shaded
+reading-oil = oil in the circuit
+reading-refrigerant = refrigerant
+reading-design-low = design pressure, low side
+reading-flow = nitrogen flow
+reading-inspected = inspected
+reading-strength = strength test pressure
+reading-strength-held = strength test: held
+reading-strength-result = strength test: result
+reading-strength-time = strength test: time
+reading-tightness-start = tightness test: start
+
+# $number (number) - which stage, counted from one
+# $pressure (text) - as written
+reading-stage = stage { $number }, { $pressure }
+
+# $time (text) - as written
+reading-level = test pressure, { $time }
+
+# $part (text) - the weakest part
+reading-rating = rating of { $part }
+
+# $place (text) - where the joint is
+reading-joint-place = { $place }: place
+
+# $place (text) - where the joint is
+reading-joint-kind = { $place }: kind
+
+# $place (text) - where the joint is
+reading-joint-method = { $place }: method
+
+# $place (text) - where the joint is
+reading-joint-result = { $place }: result
+
+# $place (text) - where the joint is
+reading-joint-sensitivity = { $place }: sensitivity
+
+# $place (text) - where the joint is
+reading-joint-number = { $place }: number
+
+# $detector (text) - the detector
+reading-detects = { $detector }: detects
+
+subject-minimum = minimum
+subject-maximum = maximum
+subject-strength-maximum = strength test, maximum
+
+# $pressure (quantity) - the bound
+limit-at-least = at least { $pressure }
+
+# $pressure (quantity) - the bound
+limit-at-most = at most { $pressure }
+
+# $limit (text) - the limit as printed
+# $part (text) - the weakest part
+limit-of-weakest = { $limit }, the rating of { $part }
+
+## How long it was held, and how long the gas rested
+
+no-pack-next = Name a limits pack.
+time-no-pack = no pack sets a time
+times-not-known = the times of the readings are not known
+times-not-known-next = Write the clock time of the first and of the last reading.
+
+# $length (duration) - how long it was held
+time-held = The nitrogen was held for { $length }.
+
+# $length (duration) - how long it was held
+# $least (text) - time that is required, as printed
+time-too-short = The nitrogen was held for { $length }; { $least } are asked.
+
+# $settled (duration) - how long the gas rested
+settled-long-enough = The nitrogen rested for { $settled } before the hold.
+
+# $settled (duration) - how long the gas rested
+# $least (text) - time that is usual, as printed
+settled-too-short = The nitrogen rested for only { $settled } before the hold; { $least } are usual.
+
+## What the hold shows
+
+hold-not-written = no hold is written
+hold-not-written-next = Hold the nitrogen, and read pressure and pipe temperature at its start and its end.
+
+# $gas (text) - the test gas as written
+hold-other-gas = the hold is worked out for nitrogen, and { $gas } was used
+hold-other-gas-next = Test with dry nitrogen.
+hold-no-loss-next = Check pressures and temperatures.
+
+# $drop (quantity) - what the pressure fell, temperature taken out
+hold-loss-shown = A loss is shown, within what is allowed: { $drop }.
+hold-looks-like-settling = The loss fell in the first half of the hold alone: gas still cooling from filling, or taken up by oil, looks like this.
+hold-oil-takes-up = Oil in the section takes up nitrogen: a small loss in the first hour may be that.
+hold-reserved-next = Write how long the gas had settled, where the temperature was read, and the accuracy of gauge and thermometer.
+
+# $loss (quantity) - share of the gas lost, with its uncertainty
+# $length (duration) - how long it was held
+hold-within = { $loss } lost in { $length } after temperature is taken out.
+
+# $length (duration) - how long it was held
+# $loss (quantity) - share of the gas lost, with its uncertainty
+# $smallest (quantity) - smallest loss the hold shows
+hold-no-loss = No loss shown in { $length }: { $loss } after temperature is taken out; the hold would have shown { $smallest }.
+hold-accuracy-not-written = the accuracy of the gauge or the thermometer is not written, so U is too small
+hold-settled-not-written = how long the gas had settled after filling is not written
+hold-in-the-sun = the temperature was read in the sun
+hold-in-the-air = the temperature was read in the air and not on the pipe
+
+## Steps of the hold
+
+step-density-start = density at the start
+step-density-end = density at the end
+step-loss = loss
+step-ideal-loss = the same by the ideal-gas law, for comparison
+step-referred = pressure at the end, referred to the temperature at the start
+
+# $pressure (quantity) - pressure at the end
+# $temperature (quantity) - temperature at the end
+step-referred-numbers = { $pressure } at { $temperature }
+step-per-degree = what moves it
+step-per-degree-formula = ∂p/∂T at constant density
+
+# $pressure (quantity) - pressure at the start
+step-per-degree-numbers = at { $pressure }
+
+# $change (quantity) - change of the pressure
+# $unit (name) - unit of a difference of temperature
+step-per-degree-result = { $change } per { $unit }
+step-smallest = smallest loss that this hold shows nineteen times in twenty
+step-refrigerant = as refrigerant vapour out of the same hole
+step-refrigerant-formula = viscous, Q in proportion to (p² − p_atm²)/η
+
+# $loss (quantity) - smallest loss the hold shows
+# $length (duration) - how long it was held
+step-refrigerant-numbers = { $loss } in { $length }
+
+# $kilograms (number) - kg in a year
+leak-of-order-kilograms = of the order of { $kilograms } kg/yr
+
+# $grams (number) - g in a year
+leak-of-order-grams = of the order of { $grams } g/yr
+
+## Steps of the level
+
+step-level-least = least test pressure
+step-level-least-borne = least test pressure, no more than the weakest part bears
+step-strength-least = least strength-test pressure
+step-ceiling = ceiling on the design pressure
+
+# $part (text) - the weakest part
+step-weakest = rating of the weakest part, { $part }
+step-rating = rating
+step-factor-times-ps = factor × PS
+step-factor-times-design = factor × design pressure
+step-factor-times-rating = factor × rating
+
+## What the level was
+
+level-not-written = no test pressure is written
+level-not-written-next = Write the pressure at the start and the end of the hold.
+level-no-design = no design pressure is written for this section
+level-no-design-next = Write the nameplate's design pressure, low and high.
+
+# $lowest (quantity) - lowest pressure of the hold
+# $least (quantity) - pressure that is required
+level-met = Lowest test pressure { $lowest }, at least { $least } asked.
+
+# $lowest (quantity) - lowest pressure of the hold
+# $least (quantity) - pressure that is required
+level-missed = Lowest test pressure { $lowest }, below the { $least } asked.
+level-missed-next = Raise the pressure in steps to the level asked and hold again.
+level-no-bound = neither a design pressure nor the rating of the weakest part is written
+level-no-bound-next = Write the weakest part of the section and what it is rated for.
+
+# $highest (quantity) - highest pressure of the test
+level-borne = Highest test pressure { $highest }, within what the section may bear.
+
+# $highest (quantity) - highest pressure of the test
+# $most (quantity) - what the section may bear
+level-too-high = the section saw { $highest }, above the { $most } it may bear.
+level-too-high-next = Release the pressure, keep people away, and have the part judged by its maker before it goes into service.
+
+## The strength test
+
+strength-not-written = no strength test is written
+strength-not-written-next = Do the strength test: its pressure, how long it was held, what was seen.
+strength-leaked = The circuit leaked at the strength test.
+strength-leaked-next = Release the pressure, repair, and begin again with the strength test.
+
+# $pressure (text) - as written
+strength-read = Strength test at { $pressure }.
+strength-kind = no pack in force asks for one
+strength-after-tightness = the strength test came after the tightness test
+
+# $pressure (text) - as written
+# $least (quantity) - pressure that is required
+strength-met = Strength test at { $pressure }, at least { $least } asked.
+
+# $pressure (text) - as written
+# $least (quantity) - pressure that is required
+strength-missed = Strength test at { $pressure }: { $least } is asked, before the tightness test.
+
+## The gas
+
+# $gas (text) - as written
+gas = Tested with { $gas }.
+
+# $gas (text) - as written
+# $share (text) - share of the tracer, as written
+# $tracer (text) - the tracer, as written
+gas-with-tracer = Tested with { $gas }, { $share } { $tracer } as tracer.
+
+# $share (text) - share of the tracer, as written
+# $tracer (text) - the tracer, as written
+gas-too-much-tracer = { $share } { $tracer } is more tracer than the limit allows.
+gas-too-much-tracer-next = Release the gas outdoors and use a made-up mixture of at most 5 %.
+
+# $gas (text) - as written
+gas-dangerous = { $gas } was used as test gas.
+gas-explodes-with-oil = With oil under pressure it explodes.
+gas-burns = It burns and explodes.
+gas-hides-leak = It may not be released, and it hides a leak.
+
+## Brazing
+
+brazing-no-flow = Joints were brazed; no nitrogen flow is written.
+brazing-no-flow-kind = brazing under nitrogen is not recorded
+
+# $flow (text) - as written
+brazing-flow = Brazed with { $flow } of nitrogen flowing.
+
+# $flow (text) - as written
+brazing-flow-outside = Brazed with { $flow } of nitrogen: outside the usual range.
+brazing-flow-outside-next = Too little lets scale form, too much blows pinholes: inspect a joint.
+
 
 ## The checks: their titles, and what to do when one fails
 
