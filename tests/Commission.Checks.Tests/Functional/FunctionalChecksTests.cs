@@ -33,7 +33,7 @@ public sealed class FunctionalChecksTests
     {
         var cooling = JobLines.Finding(JobLines.Of("functional: {cooling call: ok}", system: "heat pump"), "functional.thermostat-calls");
         Assert.Equal(Verdict.Conditional, cooling.Verdict);
-        Assert.Equal("no result of heating call is written", cooling.Reservation);
+        Assert.Equal("the result of heating call is not recorded", cooling.Reservation);
         Assert.Equal(Verdict.Pass, JobLines.Finding(JobLines.Of("functional: {cooling call: ok, heating call: ok}", system: "heat pump"), "functional.thermostat-calls").Verdict);
     }
 
@@ -41,7 +41,7 @@ public sealed class FunctionalChecksTests
     public void A_defrost_has_a_beginning_and_an_end()
     {
         Assert.Equal(Verdict.Pass, Defrost("defrost starts: ok, defrost ends: ok").Verdict);
-        Assert.Equal("no result of defrost ends is written", Defrost("defrost starts: ok").Reservation);
+        Assert.Equal("the result of defrost ends is not recorded", Defrost("defrost starts: ok").Reservation);
         Assert.Equal("defrost ends was not tested", Defrost("defrost starts: ok, defrost ends: not tested").Reservation);
         var failed = Defrost("defrost starts: ok, defrost ends: failed, defrosts per day: 6, defrost terminates at: 57 F");
         Assert.Equal(Verdict.Fail, failed.Verdict);
