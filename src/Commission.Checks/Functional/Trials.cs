@@ -69,9 +69,7 @@ internal static class Trials
             return null;
         finding.Use(FunctionalMessages.TrialWitness, witness?.By);
         var told = new[] { Part(failed, FunctionalMessages.TrialsFailed), Part(works, FunctionalMessages.TrialsWork), Part(untested, FunctionalMessages.TrialsNotTested), Part(unfitted, FunctionalMessages.TrialsNotFitted) }.OfType<Message>().ToList();
-        finding.Say(told[0]);
-        foreach (var more in told.Skip(1))
-            finding.Remark(more);
+        finding.Say(told.Aggregate(CommonMessages.TwoSentences));
         if (failed.Count > 0)
             return finding.Decide(false).Next(whenItFails).Build();
         if (works.Count == 0)

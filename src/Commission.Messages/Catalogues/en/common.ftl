@@ -40,6 +40,10 @@ figure-missed = { $what }: { $found }, and { $asked } is asked for.
 section-not-written = the section is not written
 section-not-written-next = Say what was inside: which lines and units, up to which valves.
 
+# $first (message) - a whole sentence
+# $second (message) - a whole sentence
+two-sentences = { $first } { $second }
+
 ## Names of readings, and limits
 
 reading-system = system
