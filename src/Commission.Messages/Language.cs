@@ -26,11 +26,19 @@ public enum ListJoin
 
     /// <summary>a, b, c.</summary>
     Comma,
+
+    /// <summary>One sentence after the other.</summary>
+    Sentences,
+
+    /// <summary>a; b; c.</summary>
+    Semicolons,
 }
 
 /// <summary>A language: plural categories, decimal sign, dates, lists. Units do not belong to it.</summary>
 public sealed class Language
 {
+    private const char Point = '.';
+
     private readonly char _decimalSign;
     private readonly string _date;
     private readonly string _and;
@@ -47,7 +55,7 @@ public sealed class Language
     }
 
     /// <summary>English; days as ISO 8601 writes them, because month and day are read in either order.</summary>
-    public static Language English { get; } = new("en", "English", '.', "yyyy-MM-dd", "and", "or");
+    public static Language English { get; } = new("en", "English", Point, "yyyy-MM-dd", "and", "or");
 
     /// <summary>Spanish, as CLDR 44 has it for <c>es</c>.</summary>
     public static Language Spanish { get; } = new("es", "Spanish", ',', "dd/MM/yyyy", "y", "o");
@@ -96,21 +104,62 @@ public sealed class Language
         _ => "other",
     };
 
-    /// <summary>A number as this language writes it.</summary>
-    /// <param name="invariant">The number with a point for decimals and no other signs.</param>
-    public string Number(string invariant) => _decimalSign == '.' ? invariant : invariant.Replace('.', _decimalSign);
+    /// <summary>A number as this language writes it, or a row of numbers, units and symbols: the point between two digits becomes the sign of this language.</summary>
+    /// <param name="invariant">Text with a point for decimals and no sign between thousands; text that this language wrote already stays.</param>
+    public string Number(string invariant)
+    {
+        ArgumentNullException.ThrowIfNull(invariant);
+        return _decimalSign == Point ? invariant : Exchanged(invariant, Point, _decimalSign);
+    }
+
+    /// <summary>What <see cref="Number"/> wrote, with a point for decimals again.</summary>
+    /// <param name="written">Numbers, units and symbols in this language.</param>
+    public string Invariant(string written)
+    {
+        ArgumentNullException.ThrowIfNull(written);
+        return _decimalSign == Point ? written : Exchanged(written, _decimalSign, Point);
+    }
+
+    /// <summary>Whether a text holds a decimal sign of this language between two digits.</summary>
+    /// <param name="written">Numbers, units and symbols in this language.</param>
+    public bool HasDecimals(ReadOnlySpan<char> written)
+    {
+        for (var i = 1; i < written.Length - 1; i++)
+        {
+            if (written[i] == _decimalSign && char.IsAsciiDigit(written[i - 1]) && char.IsAsciiDigit(written[i + 1]))
+                return true;
+        }
+
+        return false;
+    }
+
+    private static string Exchanged(string text, char from, char to)
+    {
+        char[]? written = null;
+        for (var i = 1; i < text.Length - 1; i++)
+        {
+            if (text[i] == from && char.IsAsciiDigit(text[i - 1]) && char.IsAsciiDigit(text[i + 1]))
+                (written ??= text.ToCharArray())[i] = to;
+        }
+
+        return written is null ? text : new string(written);
+    }
 
     /// <summary>A day.</summary>
     /// <param name="day">The day.</param>
     public string Date(DateOnly day) => day.ToString(_date, CultureInfo.InvariantCulture);
+
+    /// <summary>What stands between two of several items that are not the last two.</summary>
+    /// <param name="join">How they are joined.</param>
+    internal static string Between(ListJoin join) => join switch { ListJoin.Sentences => " ", ListJoin.Semicolons => "; ", _ => ", " };
 
     /// <summary>The words between the last two of several items: Spanish avoids the same vowel twice (y becomes e before i, o becomes u before o).</summary>
     /// <param name="join">How they are joined.</param>
     /// <param name="last">The last item as written.</param>
     internal string Before(ListJoin join, ReadOnlySpan<char> last)
     {
-        if (join == ListJoin.Comma)
-            return ", ";
+        if (join is not (ListJoin.And or ListJoin.Or))
+            return Between(join);
         var word = join == ListJoin.And ? _and : _or;
         if (this == Spanish && last.Length > 0)
         {

@@ -108,6 +108,14 @@ public sealed record NameValue(string Name) : MessageValue
     public override ValueKind Kind => ValueKind.Name;
 }
 
+/// <summary>Numbers, units and symbols in a row, such as the numbers put into a formula: no words, and each language puts its own decimal sign.</summary>
+/// <param name="Invariant">The row with a point for decimals.</param>
+public sealed record SymbolsValue(string Invariant) : MessageValue
+{
+    /// <inheritdoc/>
+    public override ValueKind Kind => ValueKind.Symbols;
+}
+
 /// <summary>Text that the crew or a source wrote, in whatever language.</summary>
 /// <param name="Text">The text.</param>
 public sealed record TextValue(string Text) : MessageValue

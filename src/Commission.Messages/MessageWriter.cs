@@ -71,6 +71,9 @@ public sealed class MessageWriter(MessageCatalogue catalogue, IQuantityWriter qu
             case NameValue name:
                 text.Append(name.Name);
                 break;
+            case SymbolsValue symbols:
+                text.Append(language.Number(symbols.Invariant));
+                break;
             case TextValue written:
                 text.Append(written.Text);
                 break;
@@ -106,7 +109,7 @@ public sealed class MessageWriter(MessageCatalogue catalogue, IQuantityWriter qu
             }
 
             var item = Format(list.Items[i], language);
-            text.Append(i < list.Items.Length - 1 ? ", " : language.Before(list.Join, item)).Append(item);
+            text.Append(i < list.Items.Length - 1 ? Language.Between(list.Join) : language.Before(list.Join, item)).Append(item);
         }
     }
 

@@ -122,6 +122,9 @@ public sealed record CommissioningRecord
     /// <summary>Language of its sentences, two letters of ISO 639-1.</summary>
     public string Language { get; init; } = "en";
 
+    /// <summary>Every text of the record that its program wrote, with what it is made of: from them the record is said again in another language.</summary>
+    public ImmutableArray<Phrase> Phrases { get => field.IsDefault ? [] : field; init; }
+
     /// <summary>SHA-256 over the canonical JSON of the record without this member, lower-case hexadecimal; empty until sealed.</summary>
     public string Digest { get; init; } = "";
 }

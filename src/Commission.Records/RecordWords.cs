@@ -36,4 +36,9 @@ public static class RecordWords
     /// <param name="message">The message.</param>
     /// <param name="language">The language.</param>
     public static string Text(Message message, Language language) => Writer.Format(message, language);
+
+    /// <summary>A value as text.</summary>
+    /// <param name="value">The value.</param>
+    /// <param name="language">The language.</param>
+    public static string Text(MessageValue value, Language language) => Writer.Format(value, language);
 }

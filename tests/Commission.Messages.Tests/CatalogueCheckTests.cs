@@ -54,8 +54,8 @@ public sealed class CatalogueCheckTests
         Assert.Contains(expected, Faults(English, German.Replace(healthy, damaged, StringComparison.Ordinal)));
 
     [Theory]
-    [InlineData("(quantity)", "(pressure)", "en/test.ftl:1:3: expected “$name (kind) - what it is” with one of the kinds quantity, duration, time, date, count, number, list, name, text, message, choice; a choice names its words: (choice: open, closed)")]
-    [InlineData("(choice: tested, untested)", "(choice)", "en/test.ftl:3:3: expected “$name (kind) - what it is” with one of the kinds quantity, duration, time, date, count, number, list, name, text, message, choice; a choice names its words: (choice: open, closed)")]
+    [InlineData("(quantity)", "(pressure)", "en/test.ftl:1:3: expected “$name (kind) - what it is” with one of the kinds quantity, duration, time, date, count, number, list, name, text, symbols, message, choice; a choice names its words: (choice: open, closed)")]
+    [InlineData("(choice: tested, untested)", "(choice)", "en/test.ftl:3:3: expected “$name (kind) - what it is” with one of the kinds quantity, duration, time, date, count, number, list, name, text, symbols, message, choice; a choice names its words: (choice: open, closed)")]
     [InlineData("# $n (count)", "# $level (count)", "en/test.ftl:2:3: $level is declared twice")]
     [InlineData("gap = The", "# $at (time) - when\ngap = The", "en/test.ftl:14:1: gap leaves out $at.")]
     public void A_damaged_English_file_is_told_with_its_place(string healthy, string damaged, string expected) =>

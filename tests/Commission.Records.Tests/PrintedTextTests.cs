@@ -1,6 +1,5 @@
 using Commission.Measurement.Decisions;
 using Commission.Records.Findings;
-using Commission.Records.Tests.Samples;
 using Xunit;
 
 namespace Commission.Records.Tests;
@@ -27,13 +26,7 @@ public sealed class PrintedTextTests
     [InlineData(0.999, "99.9 %")]
     [InlineData(0.99901, "> 99.9 %")]
     [InlineData(1.0, "> 99.9 %")]
-    public void A_probability_is_never_rounded_to_certainty(double? probability, string? text)
-    {
-        var finding = SampleRecord.Full.Findings[0] with { ProbabilityOfConformity = probability, MaximumFalseAccept = null };
-        Assert.Equal((text, null), (finding.ConformityText, finding.FalseAcceptText));
-        finding = finding with { ProbabilityOfConformity = null, MaximumFalseAccept = probability };
-        Assert.Equal((null, text), (finding.ConformityText, finding.FalseAcceptText));
-    }
+    public void A_probability_is_never_rounded_to_certainty(double? probability, string? text) => Assert.Equal(text, PrintedNumbers.Probability(probability));
 
     [Theory]
     [InlineData(null, null)]
@@ -46,7 +39,7 @@ public sealed class PrintedTextTests
     [InlineData(99.5, "> 99")]
     [InlineData(1e9, "> 99")]
     public void Adequacy_has_two_digits(double? ratio, string? text) =>
-        Assert.Equal(text, (SampleRecord.Full.Findings[0] with { Adequacy = ratio }).AdequacyText);
+        Assert.Equal(text, PrintedNumbers.Ratio(ratio));
 
     // JCGM 100:2008, G.4.1: degrees of freedom that are no whole number are cut down to the next lower one. t95.45: 2.06 for 40, 2.00 without end (table G.2).
     [Theory]
@@ -59,7 +52,7 @@ public sealed class PrintedTextTests
     [InlineData(2.0, double.NaN, "k = 2.00")]
     [InlineData(2.0, null, "k = 2.00")]
     public void Coverage_says_factor_and_degrees_of_freedom(double? factor, double? freedom, string? text) =>
-        Assert.Equal(text, new MeasuredQuantity(new DisplayQuantity(1, "ratio", "", 1, 0, "1"), 0.1, 0.2, factor, freedom, "1.0 ± 0.2", "0.2").CoverageText);
+        Assert.Equal(text, PrintedNumbers.Coverage(factor, freedom));
 
     [Theory]
     [InlineData(0.04, "0.0 %")]
@@ -69,7 +62,7 @@ public sealed class PrintedTextTests
     [InlineData(58.4, "58 %")]
     [InlineData(100.0, "100 %")]
     public void A_share_of_the_budget_has_two_digits(double percent, string text) =>
-        Assert.Equal(text, new BudgetLine("", "", "", "", 0, percent, "").ShareText);
+        Assert.Equal(text, PrintedNumbers.Share(percent));
 
     [Theory]
     [InlineData(0, "0")]

@@ -4,6 +4,7 @@ using Commission.Checks.Limits;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Decisions;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Evidence;
@@ -21,7 +22,7 @@ internal sealed class ChronologyCheck : ICheck
         var log = Log(context);
         var ordered = phases.Length > 1;
         if (ordered)
-            yield return Order(context, phases, log is { Verdict: Verdict.Pass } ? log.Statement : null);
+            yield return Order(context, phases, log is { Verdict: Verdict.Pass, Messages.Statement: [var told, ..] } ? told : null);
         if (UnderVacuum(context) is { } energised)
             yield return energised;
         if (Dates(context) is { } dates)
@@ -31,16 +32,16 @@ internal sealed class ChronologyCheck : ICheck
             yield return log;
     }
 
-    private Finding Order(CheckContext context, ImmutableArray<WorkPhase> phases, string? log)
+    private Finding Order(CheckContext context, ImmutableArray<WorkPhase> phases, Message? log)
     {
-        var finding = context.Finding(this, "order of the steps").Remark(log);
+        var finding = context.Finding(this, EvidenceMessages.SubjectOrder).Remark(log);
         foreach (var phase in phases)
         {
             foreach (var (name, time) in phase.Times)
                 finding.Use(name, time);
         }
 
-        var wrong = new List<string>();
+        var wrong = new List<MessageValue>();
         var compared = 0;
         for (var i = 1; i < phases.Length; i++)
         {
@@ -50,22 +51,22 @@ internal sealed class ChronologyCheck : ICheck
                     continue;
                 compared++;
                 if (later.Time.Value.Clock < earlier.Time.Value.Clock)
-                    wrong.Add($"{phases[i].Name} begins at {later.Time.Text} (line {Line(later.Time)}), before {phases[j].Name} ends at {earlier.Time.Text} (line {Line(earlier.Time)})");
+                    wrong.Add(EvidenceMessages.BeginsBefore(phases[i].Name, new(later.Time.Text), Line(later.Time), phases[j].Name, new(earlier.Time.Text), Line(earlier.Time)));
             }
         }
 
         if (context.Limits.Find(LimitIds.PressureTestOrder) is { } order && context.Job.PressureTest is { Strength.At: { Value.Clock: { } strength } strengthAt, Tightness.From.At: { Value.Clock: { } tightness } tightnessAt })
         {
-            finding.Show(context.State(order)).Use("strength test", strengthAt);
+            finding.Show(context.State(order)).Use(EvidenceMessages.TimeStrengthTest, strengthAt);
             if (tightness < strength)
-                wrong.Add($"the tightness test begins at {tightnessAt.Text}, before the strength test at {strengthAt.Text}");
+                wrong.Add(EvidenceMessages.TightnessBeforeStrength(new(tightnessAt.Text), new(strengthAt.Text)));
         }
 
         if (wrong.Count > 0)
-            return finding.Decide(false).Next(this.WhenItFails()).Say($"By the times written, {string.Join("; ", wrong)}.").Build();
+            return finding.Decide(false).Next(this.WhenItFails()).Say(EvidenceMessages.OrderWrong(new ListValue([.. wrong], ListJoin.Semicolons))).Build();
         if (compared == 0)
-            return finding.NotEvaluated("the times do not tell which step came first", "Write a time of day for each step.");
-        return finding.Decide(true).Say($"In order: {string.Join(", ", phases.Where(p => p.First is not null).Select(p => p.Words))}.").Build();
+            return finding.NotEvaluated(EvidenceMessages.OrderUnknown, EvidenceMessages.OrderUnknownNext);
+        return finding.Decide(true).Say(EvidenceMessages.OrderRight(new ListValue([.. phases.Where(p => p.First is not null).Select(p => p.Words)], ListJoin.Comma))).Build();
     }
 
     // With the service valves closed the windings are not in the vacuum of the lines and may be tested. A compressor that starts draws from those lines, or from
@@ -75,70 +76,70 @@ internal sealed class ChronologyCheck : ICheck
         var job = context.Job;
         if (job.Evacuation is not { } evacuation || WorkPhases.Evacuation(job) is not { First.Time.Value.Clock: { } begin, Last.Time.Value.Clock: { } end } phase)
             return null;
-        var finding = context.Finding(this, "under vacuum").Use("section evacuated", evacuation.Section);
+        var finding = context.Finding(this, EvidenceMessages.SubjectUnderVacuum).Use(EvidenceMessages.SectionEvacuated, evacuation.Section);
         foreach (var (name, time) in phase.Times)
             finding.Use(name, time);
-        var inside = new List<string>();
+        var inside = new List<MessageValue>();
         var compared = 0;
         var apart = evacuation.Section?.Value is CircuitSection.LineSet or CircuitSection.LineSetAndIndoor or CircuitSection.Indoor;
-        foreach (var (name, time) in new (string, Given<JobTime>?)[] { ("the compressor was started", job.Charging?.CompressorStarted), ("the insulation was tested", apart ? null : job.Electrical?.Insulation?.At) })
+        foreach (var (name, time) in new (Message, Given<JobTime>?)[] { (EvidenceMessages.CompressorWasStarted, job.Charging?.CompressorStarted), (EvidenceMessages.InsulationWasTested, apart ? null : job.Electrical?.Insulation?.At) })
         {
             finding.Use(name, time);
             if (time?.Value.Clock is not { } at)
                 continue;
             compared++;
             if (at > begin && at < end)
-                inside.Add($"{name} at {time.Text} (line {Line(time)})");
+                inside.Add(EvidenceMessages.ActAt(name, new(time.Text), Line(time)));
         }
 
         if (compared == 0)
             return null;
         return inside.Count == 0
-            ? finding.Decide(true).Say("Nothing was energised or tested for insulation during the evacuation, by the times written.").Build()
-            : finding.Danger($"by the times written, {string.Join(" and ", inside)}, between the start of the pump and the end of the evacuation. A motor under vacuum arcs at its terminals.", this.WhenItFails());
+            ? finding.Decide(true).Say(EvidenceMessages.NothingEnergised).Build()
+            : finding.Danger(EvidenceMessages.EnergisedUnderVacuum(new ListValue([.. inside])), this.WhenItFails());
     }
 
     private Finding? Dates(CheckContext context)
     {
         var job = context.Job;
         var day = job.Identity.Date;
-        var written = new List<(string Name, DateOnly Date, string Text)>();
-        var finding = context.Finding(this, "dates").Use("date of the job", day);
-        void Add(string name, Given<DateOnly>? given)
+        var written = new List<(Message Name, DateOnly Date, string Text)>();
+        var finding = context.Finding(this, EvidenceMessages.SubjectDates).Use(EvidenceMessages.DateOfJob, day);
+        void Add(Message name, Given<DateOnly>? given)
         {
             finding.Use(name, given);
             if (given is not null)
                 written.Add((name, given.Value, given.Text));
         }
 
-        Add("leak check", job.LeakCheck?.Date);
-        Add("label", job.Label?.Date);
+        Add(EvidenceMessages.DateLeakCheck, job.LeakCheck?.Date);
+        Add(EvidenceMessages.DateLabel, job.Label?.Date);
         foreach (var photo in job.Photos)
         {
-            finding.Use($"photo {photo.File.Value}", photo.At);
+            finding.Use(EvidenceMessages.DatePhoto(new(photo.File.Value)), photo.At);
             if (photo.At?.Value.Clock is { } taken)
-                written.Add(($"photo {photo.File.Value}", DateOnly.FromDateTime(taken.DateTime), photo.At.Text));
+                written.Add((EvidenceMessages.DatePhoto(new(photo.File.Value)), DateOnly.FromDateTime(taken.DateTime), photo.At.Text));
         }
 
         if (written.Count == 0)
             return null;
-        var early = written.Where(w => w.Date < day.Value).Select(w => $"{w.Name} {w.Text}").ToList();
+        var early = written.Where(w => w.Date < day.Value).Select(w => (MessageValue)EvidenceMessages.Dated(w.Name, new(w.Text))).ToList();
         return early.Count == 0
-            ? finding.Decide(true).Say("No date of leak check, label or photo lies before the job.").Build()
-            : finding.Decide(false).Next("Correct the dates; a photo of another day belongs to another job.").Say($"Dated before the job of {day.Text}: {string.Join(", ", early)}.").Build();
+            ? finding.Decide(true).Say(EvidenceMessages.DatesGood).Build()
+            : finding.Decide(false).Next(EvidenceMessages.DatesEarlyNext).Say(EvidenceMessages.DatesEarly(new(day.Text), new ListValue([.. early], ListJoin.Comma))).Build();
     }
 
     private Finding? Log(CheckContext context)
     {
         if (context.Job.Evacuation is not { Log: { GaugeSerial: { } serial } log } evacuation || context.Get<InstrumentKit>().For(ReadingName.Evacuation, evacuation.With) is not { Described.Serial: { } own } gauge)
             return null;
-        var finding = context.Finding(this, "vacuum log").Use("gauge of the log", serial).Use($"{gauge.Id}: serial", own, gauge.Id).Use("clock of the log set", log.ClockSet);
+        var finding = context.Finding(this, EvidenceMessages.SubjectVacuumLog).Use(EvidenceMessages.LogGauge, serial).Use(EvidenceMessages.InstrumentSerial(new(gauge.Id)), own, gauge.Id).Use(EvidenceMessages.LogClockSet, log.ClockSet);
         if (log.ClockSet?.Value == false)
-            finding.Remark("The clock of the gauge was not set, so the times of the log are its own.");
+            finding.Remark(EvidenceMessages.LogClockNotSet);
         return string.Equals(serial.Value, own.Value, StringComparison.OrdinalIgnoreCase)
-            ? finding.Decide(true).Say($"The log is of the gauge named, serial {own.Value}.").Build()
-            : finding.Decide(false).Next("Attach the log of the gauge that was used, or correct the serial number.").Say($"The log is of gauge {serial.Value}; the job's vacuum gauge {gauge.Id} has serial {own.Value}.").Build();
+            ? finding.Decide(true).Say(EvidenceMessages.LogGaugeRight(new(own.Value))).Build()
+            : finding.Decide(false).Next(EvidenceMessages.LogGaugeWrongNext).Say(EvidenceMessages.LogGaugeWrong(new(serial.Value), new(gauge.Id), new(own.Value))).Build();
     }
 
-    private static string Line(Given<JobTime> time) => time.At.Line.ToString(System.Globalization.CultureInfo.InvariantCulture);
+    private static NameValue Line(Given<JobTime> time) => new(time.At.Line.ToString(System.Globalization.CultureInfo.InvariantCulture));
 }

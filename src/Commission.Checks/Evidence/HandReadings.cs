@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Commission.Checks.Kernel;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
+using Commission.Messages;
 using Commission.Records.Findings;
 using Commission.Source;
 using MathNet.Numerics.Distributions;
@@ -15,37 +15,40 @@ internal sealed class HandReadings : IAnalysis<HandReadings>
 {
     private readonly ImmutableArray<HandReading>.Builder _all = ImmutableArray.CreateBuilder<HandReading>();
 
-    private HandReadings(Job job)
+    private readonly Presentation _present;
+
+    private HandReadings(Job job, Presentation present)
     {
+        _present = present;
         Nitrogen(job.PressureTest);
         if (job.Recovery is { } recovery)
         {
-            Add("pressure after recovery", "", ReadingName.Recovery, recovery.To, recovery.With);
-            Scale("recovery cylinder", recovery.Scale, recovery.With);
+            Add(ReadingsMessages.PressureAfterRecovery, "", ReadingName.Recovery, recovery.To, recovery.With);
+            Scale(ReadingsMessages.RecoveryCylinder, recovery.Scale, recovery.With);
         }
 
         foreach (var level in job.Evacuation?.Levels ?? [])
-            Add("vacuum", level.At.Text, ReadingName.Evacuation, level.Pressure, job.Evacuation!.With);
+            Add(ReadingsMessages.Vacuum, level.At.Text, ReadingName.Evacuation, level.Pressure, job.Evacuation!.With);
         foreach (var (weighing, i) in (job.Charging?.Scale ?? []).Select((w, i) => (w, i)))
-            Scale(job.Charging!.Scale.Length == 1 ? "scale" : string.Create(CultureInfo.InvariantCulture, $"scale, cylinder {i + 1}"), weighing, job.Charging.With);
-        Rows = [.. (job.AsFound?.Readings ?? []).Select(r => Row("as found", r)), .. (job.Charging?.Readings ?? []).Select(r => Row("", r))];
+            Scale(job.Charging!.Scale.Length == 1 ? ReadingsMessages.Scale : ReadingsMessages.ScaleNumbered(i + 1), weighing, job.Charging.With);
+        Rows = [.. (job.AsFound?.Readings ?? []).Select(r => Row(true, r)), .. (job.Charging?.Readings ?? []).Select(r => Row(false, r))];
         if (job.Charging?.StandingTest is { } standing)
         {
-            Add("standing liquid pressure", "", ReadingName.LiquidPressure, standing.LiquidPressure, []);
-            Add("standing liquid line", "", ReadingName.LiquidLine, standing.LiquidLine, []);
-            Add("standing outdoor dry bulb", "", ReadingName.OutdoorAir, standing.OutdoorDryBulb, []);
+            Add(ReadingsMessages.StandingLiquidPressure, "", ReadingName.LiquidPressure, standing.LiquidPressure, []);
+            Add(ReadingsMessages.StandingLiquidLine, "", ReadingName.LiquidLine, standing.LiquidLine, []);
+            Add(ReadingsMessages.StandingOutdoorDryBulb, "", ReadingName.OutdoorAir, standing.OutdoorDryBulb, []);
         }
 
         Electrical(job.Electrical);
         if (job.Air is { Static: { } pressures } air)
         {
-            Add("return static", "", ReadingName.StaticPressure, pressures.Return, air.With);
-            Add("supply static", "", ReadingName.StaticPressure, pressures.Supply, air.With);
-            Add("external static", "", ReadingName.StaticPressure, pressures.External, air.With);
+            Add(ReadingsMessages.ReturnStatic, "", ReadingName.StaticPressure, pressures.Return, air.With);
+            Add(ReadingsMessages.SupplyStatic, "", ReadingName.StaticPressure, pressures.Supply, air.With);
+            Add(ReadingsMessages.ExternalStatic, "", ReadingName.StaticPressure, pressures.External, air.With);
         }
 
-        Add("filter drop", "", ReadingName.StaticPressure, job.Air?.FilterDrop, job.Air?.With ?? []);
-        Add("coil drop", "", ReadingName.StaticPressure, job.Air?.CoilDrop, job.Air?.With ?? []);
+        Add(ReadingsMessages.FilterDrop, "", ReadingName.StaticPressure, job.Air?.FilterDrop, job.Air?.With ?? []);
+        Add(ReadingsMessages.CoilDrop, "", ReadingName.StaticPressure, job.Air?.CoilDrop, job.Air?.With ?? []);
         All = _all.ToImmutable();
     }
 
@@ -56,21 +59,21 @@ internal sealed class HandReadings : IAnalysis<HandReadings>
     public ImmutableArray<HandRow> Rows { get; }
 
     /// <inheritdoc/>
-    public static HandReadings Create(CheckContext context) => new(context.Job);
+    public static HandReadings Create(CheckContext context) => new(context.Job, context.Present);
 
     private void Nitrogen(Jobs.Model.PressureTest? test)
     {
         if (test is null)
             return;
         foreach (var stage in test.Stages.Append(test.Strength).OfType<TestStage>())
-            Add("stage pressure", stage.At?.Text ?? "", ReadingName.PressureTest, stage.Pressure, test.With);
+            Add(ReadingsMessages.StagePressure, stage.At?.Text ?? "", ReadingName.PressureTest, stage.Pressure, test.With);
         if (test.Tightness is not { } hold)
             return;
         foreach (var point in new[] { hold.From }.Concat(hold.Readings).Append(hold.To).OfType<HoldPoint>())
         {
-            Add("test pressure", point.At.Text, ReadingName.PressureTest, point.Pressure, test.With);
+            Add(ReadingsMessages.TestPressure, point.At.Text, ReadingName.PressureTest, point.Pressure, test.With);
             foreach (var (temperature, i) in point.Temperature.Select((t, i) => (t, i)))
-                Add(point.Temperature.Length == 1 ? "test temperature" : string.Create(CultureInfo.InvariantCulture, $"test temperature {i + 1}"), point.At.Text, ReadingName.PressureTestTemperature, temperature, test.With);
+                Add(point.Temperature.Length == 1 ? ReadingsMessages.TestTemperature : ReadingsMessages.TestTemperatureNumbered(i + 1), point.At.Text, ReadingName.PressureTestTemperature, temperature, test.With);
         }
     }
 
@@ -79,67 +82,69 @@ internal sealed class HandReadings : IAnalysis<HandReadings>
         if (electrical is null)
             return;
         foreach (var (voltage, i) in electrical.LineToLine.Select((v, i) => (v, i)))
-            Add(string.Create(CultureInfo.InvariantCulture, $"line to line {i + 1}"), "", ReadingName.Voltage, voltage, electrical.With);
+            Add(ReadingsMessages.LineToLineNumbered(i + 1), "", ReadingName.Voltage, voltage, electrical.With);
         foreach (var (current, i) in electrical.Compressor.Select((a, i) => (a, i)))
-            Add(string.Create(CultureInfo.InvariantCulture, $"compressor current {i + 1}"), "", ReadingName.Current, current, electrical.With);
-        Add("outdoor fan current", "", ReadingName.Current, electrical.OutdoorFan, electrical.With);
-        Add("indoor fan current", "", ReadingName.Current, electrical.IndoorFan, electrical.With);
-        Add("total current", "", ReadingName.Current, electrical.Total, electrical.With);
-        Add("auxiliary heat current", "", ReadingName.Current, electrical.AuxiliaryHeat, electrical.With);
+            Add(ReadingsMessages.CompressorCurrentNumbered(i + 1), "", ReadingName.Current, current, electrical.With);
+        Add(ReadingsMessages.OutdoorFanCurrent, "", ReadingName.Current, electrical.OutdoorFan, electrical.With);
+        Add(ReadingsMessages.IndoorFanCurrent, "", ReadingName.Current, electrical.IndoorFan, electrical.With);
+        Add(ReadingsMessages.TotalCurrent, "", ReadingName.Current, electrical.Total, electrical.With);
+        Add(ReadingsMessages.AuxiliaryHeatCurrent, "", ReadingName.Current, electrical.AuxiliaryHeat, electrical.With);
         foreach (var (capacitor, i) in electrical.RunCapacitor.Select((c, i) => (c, i)))
-            Add(string.Create(CultureInfo.InvariantCulture, $"run capacitor {i + 1}"), "", ReadingName.Capacitance, capacitor.Read, electrical.With);
-        Add("voltage before start", "", ReadingName.Voltage, electrical.VoltageDropAtStart?.Before, electrical.With);
-        Add("lowest voltage at start", "", ReadingName.Voltage, electrical.VoltageDropAtStart?.Lowest, electrical.With);
-        Add("control voltage", "", ReadingName.Voltage, electrical.ControlVoltage, electrical.With);
-        Add("insulation resistance", "", ReadingName.Insulation, electrical.Insulation?.Read, electrical.With);
+            Add(ReadingsMessages.RunCapacitorNumbered(i + 1), "", ReadingName.Capacitance, capacitor.Read, electrical.With);
+        Add(ReadingsMessages.VoltageBeforeStart, "", ReadingName.Voltage, electrical.VoltageDropAtStart?.Before, electrical.With);
+        Add(ReadingsMessages.LowestVoltageAtStart, "", ReadingName.Voltage, electrical.VoltageDropAtStart?.Lowest, electrical.With);
+        Add(ReadingsMessages.ControlVoltage, "", ReadingName.Voltage, electrical.ControlVoltage, electrical.With);
+        Add(ReadingsMessages.InsulationResistance, "", ReadingName.Insulation, electrical.Insulation?.Read, electrical.With);
     }
 
-    private void Scale(string name, ScaleReading? weighing, ImmutableArray<Given<string>> with)
+    private void Scale(Message name, ScaleReading? weighing, ImmutableArray<Given<string>> with)
     {
-        Add($"{name} before", "", ReadingName.Charge, weighing?.Before, with);
-        Add($"{name} after", "", ReadingName.Charge, weighing?.After, with);
+        Add(ReadingsMessages.Before(name), "", ReadingName.Charge, weighing?.Before, with);
+        Add(ReadingsMessages.After(name), "", ReadingName.Charge, weighing?.After, with);
     }
 
-    private HandRow Row(string where, Reading r)
+    private HandRow Row(bool isAsFound, Reading r)
     {
         var first = _all.Count;
-        var time = where.Length == 0 ? r.At.Text : $"{where} {r.At.Text}";
-        Add("vapor pressure", time, ReadingName.VaporPressure, r.VaporPressure, []);
-        Add("liquid pressure", time, ReadingName.LiquidPressure, r.LiquidPressure, []);
-        Add("true suction pressure", time, ReadingName.TrueSuctionPressure, r.TrueSuctionPressure, []);
-        Add("discharge pressure", time, ReadingName.DischargePressure, r.DischargePressure, []);
-        Add("vapor line", time, ReadingName.VaporLine, r.VaporLine, []);
-        Add("liquid line", time, ReadingName.LiquidLine, r.LiquidLine, []);
-        Add("suction line at the compressor", time, ReadingName.CompressorSuctionLine, r.CompressorSuctionLine, []);
-        Add("discharge line", time, ReadingName.DischargeLine, r.DischargeLine, []);
-        Add("liquid after the drier", time, ReadingName.LiquidAfterDrier, r.LiquidAfterDrier, []);
-        Add("evaporator outlet", time, ReadingName.EvaporatorOutlet, r.EvaporatorOutlet, []);
-        Add("indoor coil outlet", time, ReadingName.IndoorCoilOutlet, r.IndoorCoilOutlet, []);
-        Add("sump", time, ReadingName.Sump, r.Sump, []);
-        Add("outdoor dry bulb", time, ReadingName.OutdoorAir, r.OutdoorDryBulb, []);
-        Add("outdoor wet bulb", time, ReadingName.OutdoorAir, r.OutdoorWetBulb, []);
-        Add("outdoor humidity", time, ReadingName.OutdoorAir, r.OutdoorHumidity, []);
-        Add("return dry bulb", time, ReadingName.ReturnAir, r.ReturnDryBulb, []);
-        Add("return wet bulb", time, ReadingName.ReturnAir, r.ReturnWetBulb, []);
-        Add("return humidity", time, ReadingName.ReturnAir, r.ReturnHumidity, []);
-        Add("supply dry bulb", time, ReadingName.SupplyAir, r.SupplyDryBulb, []);
-        Add("supply wet bulb", time, ReadingName.SupplyAir, r.SupplyWetBulb, []);
-        Add("supply humidity", time, ReadingName.SupplyAir, r.SupplyHumidity, []);
-        Add("box temperature", time, ReadingName.BoxTemperature, r.BoxTemperature, []);
-        Add("compressor current", time, ReadingName.Current, r.CompressorCurrent, []);
+        var time = isAsFound ? _present.Text(ReadingsMessages.AsFound(new(r.At.Text))) : r.At.Text;
+        Add(ReadingsMessages.VaporPressure, time, ReadingName.VaporPressure, r.VaporPressure, []);
+        Add(ReadingsMessages.LiquidPressure, time, ReadingName.LiquidPressure, r.LiquidPressure, []);
+        Add(ReadingsMessages.TrueSuctionPressure, time, ReadingName.TrueSuctionPressure, r.TrueSuctionPressure, []);
+        Add(ReadingsMessages.DischargePressure, time, ReadingName.DischargePressure, r.DischargePressure, []);
+        Add(ReadingsMessages.VaporLine, time, ReadingName.VaporLine, r.VaporLine, []);
+        Add(ReadingsMessages.LiquidLine, time, ReadingName.LiquidLine, r.LiquidLine, []);
+        Add(ReadingsMessages.SuctionLineAtTheCompressor, time, ReadingName.CompressorSuctionLine, r.CompressorSuctionLine, []);
+        Add(ReadingsMessages.DischargeLine, time, ReadingName.DischargeLine, r.DischargeLine, []);
+        Add(ReadingsMessages.LiquidAfterTheDrier, time, ReadingName.LiquidAfterDrier, r.LiquidAfterDrier, []);
+        Add(ReadingsMessages.EvaporatorOutlet, time, ReadingName.EvaporatorOutlet, r.EvaporatorOutlet, []);
+        Add(ReadingsMessages.IndoorCoilOutlet, time, ReadingName.IndoorCoilOutlet, r.IndoorCoilOutlet, []);
+        Add(ReadingsMessages.Sump, time, ReadingName.Sump, r.Sump, []);
+        Add(ReadingsMessages.OutdoorDryBulb, time, ReadingName.OutdoorAir, r.OutdoorDryBulb, []);
+        Add(ReadingsMessages.OutdoorWetBulb, time, ReadingName.OutdoorAir, r.OutdoorWetBulb, []);
+        Add(ReadingsMessages.OutdoorHumidity, time, ReadingName.OutdoorAir, r.OutdoorHumidity, []);
+        Add(ReadingsMessages.ReturnDryBulb, time, ReadingName.ReturnAir, r.ReturnDryBulb, []);
+        Add(ReadingsMessages.ReturnWetBulb, time, ReadingName.ReturnAir, r.ReturnWetBulb, []);
+        Add(ReadingsMessages.ReturnHumidity, time, ReadingName.ReturnAir, r.ReturnHumidity, []);
+        Add(ReadingsMessages.SupplyDryBulb, time, ReadingName.SupplyAir, r.SupplyDryBulb, []);
+        Add(ReadingsMessages.SupplyWetBulb, time, ReadingName.SupplyAir, r.SupplyWetBulb, []);
+        Add(ReadingsMessages.SupplyHumidity, time, ReadingName.SupplyAir, r.SupplyHumidity, []);
+        Add(ReadingsMessages.BoxTemperature, time, ReadingName.BoxTemperature, r.BoxTemperature, []);
+        Add(ReadingsMessages.CompressorCurrent, time, ReadingName.Current, r.CompressorCurrent, []);
         return new HandRow(time, r.At.At.Line, r.At, [.. _all.Skip(first)]);
     }
 
-    private void Add<T>(string series, string time, ReadingName reading, Given<T>? given, ImmutableArray<Given<string>> with)
+    private void Add<T>(Message series, string time, ReadingName reading, Given<T>? given, ImmutableArray<Given<string>> with)
         where T : struct, IQuantity<T> => Add(series, time, reading, given, given?.Value.Si ?? 0, with);
 
-    private void Add(string series, string time, ReadingName reading, Given<StatedPressure>? given, ImmutableArray<Given<string>> with) =>
+    private void Add(Message series, string time, ReadingName reading, Given<StatedPressure>? given, ImmutableArray<Given<string>> with) =>
         Add(series, time, reading, given, given?.Value.Pascals ?? 0, with);
 
-    private void Add<T>(string series, string time, ReadingName reading, Given<T>? given, double si, ImmutableArray<Given<string>> with)
+    private void Add<T>(Message series, string time, ReadingName reading, Given<T>? given, double si, ImmutableArray<Given<string>> with)
     {
-        if (given is not null)
-            _all.Add(new HandReading(series, time.Length == 0 ? series : $"{series}, {time}", reading, with, given.At, given.Text, si, given.Step) { IsRatio = given is Given<Ratio> });
+        if (given is null)
+            return;
+        var name = _present.Text(time.Length == 0 ? series : ReadingsMessages.AtTime(series, new(time)));
+        _all.Add(new HandReading(_present.Text(series), name, reading, with, given.At, given.Text, si, given.Step) { IsRatio = given is Given<Ratio> });
     }
 }
 

@@ -22,7 +22,8 @@ internal sealed class SignatureCheck : ICheck
         foreach (var signature in context.Job.Signatures)
         {
             var name = signature.Name?.Value ?? signature.Role?.Value ?? "";
-            finding.Use("name", signature.Name).Use($"{name}: role", signature.Role).Use($"{name}: licence", signature.Licence).Use($"{name}: statement", signature.Statement).Use($"{name}: date", signature.Date);
+            finding.Use(EvidenceMessages.SignatureName, signature.Name).Use(EvidenceMessages.SignatureRole(new(name)), signature.Role).Use(EvidenceMessages.SignatureLicence(new(name)), signature.Licence)
+                .Use(EvidenceMessages.SignatureStatement(new(name)), signature.Statement).Use(EvidenceMessages.SignatureDate(new(name)), signature.Date);
         }
 
         var named = context.Job.Signatures.Where(s => s.Name is not null).ToList();
@@ -30,7 +31,7 @@ internal sealed class SignatureCheck : ICheck
         // Who did the work stands for it, also where the file leaves the signing to the hand.
         if (names.Count == 0 && context.Job.Identity.People?.Technician is { } technician)
         {
-            finding.Use("technician", technician);
+            finding.Use(EvidenceMessages.Technician, technician);
             names.Add($"{technician.Value}, {context.Present.Text(CertificateMessages.RoleTechnician)}");
         }
 
@@ -40,7 +41,7 @@ internal sealed class SignatureCheck : ICheck
             yield break;
         }
 
-        finding.Use("date of the job", context.Job.Identity.Date);
+        finding.Use(EvidenceMessages.DateOfJob, context.Job.Identity.Date);
         var early = named.Where(s => s.Date is { } date && date.Value < context.Job.Identity.Date.Value).Select(s => (MessageValue)new TextValue($"{s.Name!.Value}, {s.Date!.Text}")).ToList();
         yield return early.Count > 0
             ? finding.Decide(false).Say(EvidenceMessages.NamedTooEarly(new(context.Job.Identity.Date.Text), new ListValue([.. early], ListJoin.And))).Next(EvidenceMessages.NamedTooEarlyNext).Build()
@@ -85,9 +86,9 @@ internal sealed class InstrumentsIdentifiedCheck : IReviewCheck
             yield break;
         var names = without.Keys.Select(p => byPlace[p].Series).Distinct(StringComparer.Ordinal).ToList();
         yield return without.Count == 0
-            ? finished.Decide(true).Say(string.Create(CultureInfo.InvariantCulture, $"All {judged.Count} judged readings name their instrument.")).Build()
+            ? finished.Decide(true).Say(EvidenceMessages.AllNamed(judged.Count)).Build()
             : finished.Decide(true).Reserve(EvidenceMessages.NoInstrument(Listed(names))).Next(EvidenceMessages.NoInstrumentNext(Listed(names)), $"instruments: [{{id: …, kind: …, reads: [{string.Join(", ", without.Keys.Select(p => MemberWords.Of(byPlace[p].Reading.ToString())).Distinct(StringComparer.Ordinal))}]}}]")
-                .Say(string.Create(CultureInfo.InvariantCulture, $"{without.Count} of {judged.Count} judged readings name no instrument: {string.Join(", ", names)}.")).Build();
+                .Say(EvidenceMessages.SomeUnnamed(without.Count, judged.Count, new ListValue([.. names.Select(n => new TextValue(n))], ListJoin.Comma))).Build();
     }
 
     private static ListValue Listed(IEnumerable<string> names) => new([.. names.Select(n => new TextValue(n))]);

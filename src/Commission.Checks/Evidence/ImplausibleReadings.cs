@@ -17,11 +17,11 @@ internal sealed class ImplausibleReadings(CheckContext context, ICheck check)
         {
             if (TooDeep() is { } deep)
                 yield return deep;
-            if (Guessed("unit of the vacuum log", evacuation.Series) is { } vacuum)
+            if (Guessed(EvidenceMessages.LogUnit, evacuation.Series) is { } vacuum)
                 yield return vacuum;
         }
 
-        if (context.Job.PressureTest?.Tightness is { } hold && Guessed("unit of the pressure log", hold.Series) is { } pressure)
+        if (context.Job.PressureTest?.Tightness is { } hold && Guessed(EvidenceMessages.PressureLogUnit, hold.Series) is { } pressure)
             yield return pressure;
     }
 
@@ -33,7 +33,7 @@ internal sealed class ImplausibleReadings(CheckContext context, ICheck check)
         var run = context.Get<EvacuationRun>();
         var series = run.Rows.Series;
         int? deepest = null;
-        var finding = context.Finding(check, "depth of the vacuum").Show(context.State(limit));
+        var finding = context.Finding(check, EvidenceMessages.SubjectVacuumDepth).Show(context.State(limit));
         for (var i = 0; i < series.Count; i++)
         {
             if (series.OverRange[i] || !IsTooDeep(run, i, least.Si))
@@ -55,8 +55,8 @@ internal sealed class ImplausibleReadings(CheckContext context, ICheck check)
     private static bool IsTooDeep(EvacuationRun run, int row, double least) =>
         run.Rows.Series.Pressures[row] <= 0 || (run.Rows.Series.Pressures[row] < least && run.Rows.Row(row) is var level && level.Value + level.Expanded < least);
 
-    private Finding? Guessed(string subject, LogFile? log) => log is { Data: { UnitIsGuessed: true } data }
-        ? context.Finding(check, subject).Impeach(log.File.Use(subject)).Decide(false)
+    private Finding? Guessed(Message subject, LogFile? log) => log is { Data: { UnitIsGuessed: true } data }
+        ? context.Finding(check, subject).Impeach(log.File.Use(context.Present.Text(subject))).Decide(false)
             .Next(EvidenceMessages.UnitGuessedNext(new(data.File), new(data.Unit)))
             .Say(EvidenceMessages.UnitGuessed(new(data.File), new(data.Unit))).Build()
         : null;

@@ -34,18 +34,18 @@ internal sealed class PhysicsCheck : ICheck
     private Finding? Running(CheckContext context)
     {
         var finding = context.Finding(this);
-        var wrong = new List<string>();
+        var wrong = new List<MessageValue>();
         var count = 0;
         foreach (var row in context.Get<ChargeAnalysis>().Rows.Where(r => r.Mode == OperatingMode.Cooling))
         {
-            void Warmer(string sentence, CorrectedReading? first, SaturationTemperature? at, CorrectedReading? pressure, int sign)
+            void Warmer(Message sentence, CorrectedReading? first, SaturationTemperature? at, CorrectedReading? pressure, int sign)
             {
                 if (first is null || pressure is null || at?.Value is not { } saturation)
                     return;
                 Hold(sentence, sign * (first.Value - saturation), first, pressure);
             }
 
-            void Hold(string sentence, Uncertain margin, params CorrectedReading[] readings)
+            void Hold(Message sentence, Uncertain margin, params CorrectedReading[] readings)
             {
                 count++;
                 foreach (var reading in readings)
@@ -59,28 +59,30 @@ internal sealed class PhysicsCheck : ICheck
                 // The reading itself: what else it rests on, the elevation say, is not in doubt.
                 foreach (var reading in readings)
                     finding.Impeach(reading.Uses[0]);
-                var by = context.Present.Text(-margin, DisplayKind.TemperatureDifference);
-                finding.Step("ΔT", $"{sentence}, {row.Time}", "difference the wrong way", string.Join(", ", readings.Select(r => $"{r.Name} {r.Uses[0].Text}")), by, "heat flows from warm to cold; phase equilibrium");
-                wrong.Add($"at {row.Time} {sentence} by {by}");
+                var by = context.Present.InMessage(-margin, DisplayKind.TemperatureDifference);
+                finding.Step(
+                    "ΔT", EvidenceMessages.ImpossibleAt(sentence, new(row.Time)), EvidenceMessages.DifferenceWrongWay, string.Join(", ", readings.Select(r => $"{r.Name} {r.Uses[0].Text}")),
+                    context.Present.Text(by), EvidenceMessages.HeatFlows);
+                wrong.Add(EvidenceMessages.ImpossibleBy(new(row.Time), sentence, by));
             }
 
-            Warmer("the vapor line is colder than the refrigerant boils at the vapor pressure", row.VaporLine, row.VaporBubble, row.VaporPressure, 1);
-            Warmer("the liquid line is hotter than the refrigerant condenses at the liquid pressure", row.LiquidLine, row.LiquidDew, row.LiquidPressure, -1);
-            Warmer("the discharge line is colder than the refrigerant condenses at the liquid pressure", row.DischargeLine, row.LiquidDew, row.LiquidPressure, 1);
-            Warmer("the outdoor air is hotter than the refrigerant condenses at the liquid pressure", row.OutdoorDryBulb, row.LiquidDew, row.LiquidPressure, -1);
-            Warmer("the supply air is colder than the refrigerant boils at the vapor pressure", row.SupplyDryBulb, row.VaporBubble, row.VaporPressure, 1);
+            Warmer(EvidenceMessages.VaporLineTooCold, row.VaporLine, row.VaporBubble, row.VaporPressure, 1);
+            Warmer(EvidenceMessages.LiquidLineTooHot, row.LiquidLine, row.LiquidDew, row.LiquidPressure, -1);
+            Warmer(EvidenceMessages.DischargeLineTooCold, row.DischargeLine, row.LiquidDew, row.LiquidPressure, 1);
+            Warmer(EvidenceMessages.OutdoorAirTooHot, row.OutdoorDryBulb, row.LiquidDew, row.LiquidPressure, -1);
+            Warmer(EvidenceMessages.SupplyAirTooCold, row.SupplyDryBulb, row.VaporBubble, row.VaporPressure, 1);
             // Behind a heat exchanger or in a plant room the liquid of a refrigeration circuit may honestly be colder.
             if (row is { LiquidLine: { } liquid, OutdoorDryBulb: { } outdoor } && context.Job.Equipment.System.Value != SystemKind.Refrigeration)
-                Hold("the liquid line is colder than the outdoor air that cools it", liquid.Value - outdoor.Value, liquid, outdoor);
+                Hold(EvidenceMessages.LiquidLineBelowAir, liquid.Value - outdoor.Value, liquid, outdoor);
             if (row is { SupplyDryBulb: { } supply, ReturnDryBulb: { } entering } && !context.Get<ChargeAnalysis>().DriesAir)
-                Hold("the supply air is warmer than the return air", entering.Value - supply.Value, supply, entering);
+                Hold(EvidenceMessages.SupplyAirTooWarm, entering.Value - supply.Value, supply, entering);
         }
 
         if (count == 0)
             return null;
         return wrong.Count == 0
-            ? finding.Decide(true).Say(string.Create(CultureInfo.InvariantCulture, $"The readings of the running system fit together ({count} comparisons).")).Build()
-            : finding.Decide(false).Next(this.WhenItFails()).Say($"These cannot be right together: {string.Join("; ", wrong)}.").Build();
+            ? finding.Decide(true).Say(EvidenceMessages.ReadingsAgree(count)).Build()
+            : finding.Decide(false).Next(this.WhenItFails()).Say(EvidenceMessages.ReadingsDisagree(new ListValue([.. wrong], ListJoin.Semicolons))).Build();
     }
 
     private Finding? Vacuum(CheckContext context)
@@ -93,8 +95,8 @@ internal sealed class PhysicsCheck : ICheck
             return null;
         var present = context.Present;
         var fall = begun - last;
-        var finding = run.Name(run.Name(run.Name(context.Finding(this, "vacuum hold")), start, start), end, end)
-            .Step("Δp", "fall of the isolated vacuum", "p_after equalisation − p_end", $"{present.Text(begun.Value, DisplayKind.Vacuum)} − {present.Text(last.Value, DisplayKind.Vacuum)}", present.Text(fall, DisplayKind.Vacuum), limit.Source)
+        var finding = run.Name(run.Name(run.Name(context.Finding(this, EvidenceMessages.SubjectVacuumHold)), start, start), end, end)
+            .Step("Δp", EvidenceMessages.VacuumFall, EvidenceMessages.VacuumFallFormula, $"{present.Text(begun.Value, DisplayKind.Vacuum)} − {present.Text(last.Value, DisplayKind.Vacuum)}", present.Text(fall, DisplayKind.Vacuum), limit.Source)
             .Show(context.State(limit));
         var levels = EvidenceMessages.VacuumLevels(VacuumText.Value(present, begun.Value), VacuumText.Value(present, last.Value));
         var next = EvidenceMessages.VacuumFellNext;

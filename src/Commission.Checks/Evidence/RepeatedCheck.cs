@@ -42,23 +42,23 @@ internal sealed class RepeatedCheck : ICheck
             var earlier = first[string.Join('|', row.Readings.Select(r => $"{r.Series}={r.Text}"))];
             if (Apart(earlier, row) < LeastTimeApart || Probability(context, row) is not { } probability || probability >= bound)
                 continue;
-            var line = string.Join(", ", row.Readings.Select(r => $"{r.Series} {r.Text}"));
+            var line = new ListValue([.. row.Readings.Select(r => new TextValue($"{r.Series} {r.Text}"))], ListJoin.Comma);
             finding.Step(
-                "P", $"probability that {earlier.Name} and {row.Name} agree by chance", "Π P(same digits)",
-                string.Create(CultureInfo.InvariantCulture, $"line {earlier.Line} and line {row.Line}: {line}"), Small(probability), "common practice, no source");
+                "P", EvidenceMessages.RowsByChance(new(earlier.Name), new(row.Name)), EvidenceMessages.RowsByChanceFormula,
+                EvidenceMessages.RowsAlike(Line(earlier), Line(row), line), EvidenceMessages.OnceIn(Small(probability)), CommonMessages.CommonPracticeNoSource);
             sentences.Add(EvidenceMessages.RowsRepeated(new(earlier.Name), Line(earlier), new(row.Name), Line(row), row.Readings.Length));
         }
 
         if (sentences.Count == 0)
-            return finding.Decide(true).Say(string.Create(CultureInfo.InvariantCulture, $"No two of {rows.Count} rows of readings agree in every digit by more than chance.")).Build();
+            return finding.Decide(true).Say(EvidenceMessages.RowsDiffer(rows.Count)).Build();
         foreach (var further in sentences.Skip(1))
             finding.Remark(further);
-        return finding.LookAt(EvidenceMessages.RowsRepeatedNext).Information(sentences[0], "a fact about two lines; it says nothing about why");
+        return finding.LookAt(EvidenceMessages.RowsRepeatedNext).Information(sentences[0], EvidenceMessages.RowsRepeatedKind);
     }
 
     private Finding Log(CheckContext context, Jobs.Model.ReadSeries log)
     {
-        var finding = context.Finding(this, "vacuum log").Use("evacuation log", context.Job.Evacuation!.Series!.File, context.Get<EvacuationRun>().Gauge.Id);
+        var finding = context.Finding(this, EvidenceMessages.SubjectVacuumLog).Use(EvidenceMessages.EvacuationLog, context.Job.Evacuation!.Series!.File, context.Get<EvacuationRun>().Gauge.Id);
         if (RepeatedStretch.Find(log.Values, log.Times) is not { } found)
             return finding.Decide(true).Say(EvidenceMessages.LogNoStretch).Build();
         return finding.LookAt(EvidenceMessages.LogStretchNext).Information(
@@ -96,7 +96,7 @@ internal sealed class RepeatedCheck : ICheck
 
     private static NameValue Line(HandRow row) => new(row.Line.ToString(CultureInfo.InvariantCulture));
 
-    private static string Small(double probability) => probability >= 1e-3
-        ? string.Create(CultureInfo.InvariantCulture, $"once in {1 / probability:#,0}")
-        : $"once in 10{string.Concat(((int)-Math.Floor(Math.Log10(probability)) - 1).ToString(CultureInfo.InvariantCulture).Select(d => "⁰¹²³⁴⁵⁶⁷⁸⁹"[d - '0']))}";
+    private static SymbolsValue Small(double probability) => new( probability >= 1e-3
+        ? string.Create(CultureInfo.InvariantCulture, $"{1 / probability:0}")
+        : $"10{string.Concat(((int)-Math.Floor(Math.Log10(probability)) - 1).ToString(CultureInfo.InvariantCulture).Select(d => "⁰¹²³⁴⁵⁶⁷⁸⁹"[d - '0']))}");
 }

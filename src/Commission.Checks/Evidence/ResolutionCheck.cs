@@ -29,7 +29,7 @@ internal sealed class ResolutionCheck : ICheck
             yield return still;
         if (context.Job.Evacuation is not null && context.Get<EvacuationRun>() is var run && TooSteady.Of(run) is { } steady)
         {
-            yield return context.Finding(this, "vacuum log").Use("evacuation log", run.Evacuation.Series?.File, run.Gauge.Id).LookAt(EvidenceMessages.LogDigitsNext)
+            yield return context.Finding(this, EvidenceMessages.SubjectVacuumLog).Use(EvidenceMessages.EvacuationLog, run.Evacuation.Series?.File, run.Gauge.Id).LookAt(EvidenceMessages.LogDigitsNext)
                 .Information(EvidenceMessages.LogSteady(steady.Rows, VacuumText.Value(context.Present, steady.Scatter)), EvidenceMessages.LogSteadyKind);
         }
     }
@@ -53,12 +53,13 @@ internal sealed class ResolutionCheck : ICheck
         foreach (var (reading, instrument, _, _) in compared)
             finding.Use(reading.Use(instrument.Id));
         foreach (var (instrument, step) in compared.Select(c => (c.Instrument, c.Step)).Distinct())
-            finding.Use($"{instrument.Id}: resolution", step, instrument.Id);
+            finding.Use(EvidenceMessages.InstrumentResolution(new(instrument.Id)), step, instrument.Id);
         var fine = compared.Where(c => c.IsFiner).ToList();
         return fine.Count == 0
-            ? finding.Decide(true).Say(string.Create(CultureInfo.InvariantCulture, $"None of {compared.Count} readings is written finer than its instrument shows.")).Build()
+            ? finding.Decide(true).Say(EvidenceMessages.FinerNone(compared.Count)).Build()
             : finding.LookAt(this.WhenItFails()).Information(
-                $"Written finer than the instrument shows: {string.Join("; ", fine.Select(c => $"{c.Reading.Name} {c.Reading.Text} on {c.Instrument.Id}, which shows {c.Step.Text}"))}.", "a mean of several readings is one reason");
+                EvidenceMessages.Finer(new ListValue([.. fine.Select(c => EvidenceMessages.FinerOne(new(c.Reading.Name), new(c.Reading.Text), new(c.Instrument.Id), new(c.Step.Text)))], ListJoin.Semicolons)),
+                EvidenceMessages.FinerKind);
     }
 
     private Finding? StoodStill(CheckContext context, Jobs.Model.PressureTest test, Jobs.Model.HoldPoint from, Jobs.Model.HoldPoint to)
@@ -77,18 +78,18 @@ internal sealed class ResolutionCheck : ICheck
         if (Math.Abs(expected) - doubt <= StepsThatShow * step)
             return null;
         var present = context.Present;
-        var finding = context.Finding(this, "nitrogen hold").Use("test pressure, start", from.Pressure, gauge?.Id).Use("test pressure, end", to.Pressure, gauge?.Id);
+        var finding = context.Finding(this, EvidenceMessages.SubjectNitrogenHold).Use(EvidenceMessages.PressureAtStart, from.Pressure, gauge?.Id).Use(EvidenceMessages.PressureAtEnd, to.Pressure, gauge?.Id);
         foreach (var temperature in from.Temperature.Concat(to.Temperature))
-            finding.Use("test temperature", temperature);
+            finding.Use(EvidenceMessages.TestTemperature, temperature);
         finding.Step(
-            "Δp", "change the temperature alone would make", "p·(T2/T1 − 1)", $"{present.Text(cold, DisplayKind.Temperature)} to {present.Text(warm, DisplayKind.Temperature)}",
-            $"{present.Text(expected, DisplayKind.PressureDifference)} ± {present.Text(doubt, DisplayKind.PressureDifference)}", "ideal gas");
+            "Δp", EvidenceMessages.TemperatureAlone, "p·(T2/T1 − 1)", EvidenceMessages.FromTo(present.InMessage(cold, DisplayKind.Temperature), present.InMessage(warm, DisplayKind.Temperature)),
+            $"{present.Text(expected, DisplayKind.PressureDifference)} ± {present.Text(doubt, DisplayKind.PressureDifference)}", EvidenceMessages.IdealGas);
         var moved = to.Pressure.Value.ToAbsolute(context.Get<SiteAtmosphere>().Pressure).Si - pressure;
         return Math.Abs(moved) >= step / 2
-            ? finding.Decide(true).Say($"The test pressure moved by {present.Text(moved, DisplayKind.PressureDifference)} while the temperature went from {present.Text(cold, DisplayKind.Temperature)} to {present.Text(warm, DisplayKind.Temperature)}.").Build()
+            ? finding.Decide(true).Say(EvidenceMessages.PressureMoved(present.InMessage(moved, DisplayKind.PressureDifference), present.InMessage(cold, DisplayKind.Temperature), present.InMessage(warm, DisplayKind.Temperature))).Build()
             : finding.LookAt(this.WhenItFails()).Information(
-                $"The test pressure is written as {from.Pressure.Text} at both ends, while the temperature went from {present.Text(cold, DisplayKind.Temperature)} to {present.Text(warm, DisplayKind.Temperature)}: that alone would move it by about {present.Text(expected, DisplayKind.PressureDifference)}.",
-                "a fact about two readings");
+                EvidenceMessages.PressureStood(new(from.Pressure.Text), present.InMessage(cold, DisplayKind.Temperature), present.InMessage(warm, DisplayKind.Temperature), present.InMessage(expected, DisplayKind.PressureDifference)),
+                EvidenceMessages.PressureStoodKind);
     }
 
     // A display with steps of 0.5 shows 57.5 with a digit that never is a 1.

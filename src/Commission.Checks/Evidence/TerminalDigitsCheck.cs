@@ -42,7 +42,7 @@ internal sealed class TerminalDigitsCheck : ICheck
         var least = context.Limits.Find(LimitIds.EvidenceTerminalDigitsCount)?.Lower?.Si ?? double.PositiveInfinity;
         if (readings.Count < least)
         {
-            yield return finding.Information(string.Create(CultureInfo.InvariantCulture, $"{readings.Count} last digits can be compared, too few to say anything ({least:0})."), "too few readings typed to the step of their instrument");
+            yield return finding.Information(EvidenceMessages.DigitsTooFew(readings.Count, new(least, 0)), EvidenceMessages.DigitsTooFewKind);
             yield break;
         }
 
@@ -53,12 +53,12 @@ internal sealed class TerminalDigitsCheck : ICheck
         var chi = counts.Sum(c => (c - expected) * (c - expected) / expected);
         var probability = SpecialFunctions.GammaUpperRegularized((Digits - 1) / 2.0, chi / 2);
         var list = string.Join(", ", counts.Select((c, digit) => string.Create(CultureInfo.InvariantCulture, $"{digit}: {c}")));
-        finding.Step("χ²", "spread of the last digits", "Σ (count − n/10)² / (n/10)", $"n = {readings.Count.ToString(CultureInfo.InvariantCulture)}; {list}", string.Create(CultureInfo.InvariantCulture, $"{chi:0.0}, p = {probability:0.0000}"), "Pearson 1900 (from memory)");
+        finding.Step("χ²", EvidenceMessages.DigitsSpread, "Σ (count − n/10)² / (n/10)", $"n = {readings.Count.ToString(CultureInfo.InvariantCulture)}; {list}", string.Create(CultureInfo.InvariantCulture, $"{chi:0.0}, p = {probability:0.0000}"), "Pearson 1900 (from memory)");
         var bound = context.Limits.Find(LimitIds.EvidenceTerminalDigitsProbability)?.Lower?.Si ?? 0;
         yield return probability >= bound
-            ? finding.Decide(true).Say(string.Create(CultureInfo.InvariantCulture, $"The last digits of {readings.Count} readings are spread evenly enough (χ² {chi:0.0}).")).Build()
+            ? finding.Decide(true).Say(EvidenceMessages.DigitsEven(readings.Count, new(chi, 1))).Build()
             : finding.LookAt(this.WhenItFails()).Information(
-                string.Create(CultureInfo.InvariantCulture, $"The last digits of {readings.Count} readings are spread unevenly ({list}); evenly spread digits do that less than once in {Math.Floor(1 / bound):#,0} records."), "a fact about digits; rounding in the head is one reason");
+                EvidenceMessages.DigitsUneven(readings.Count, new(list), new(Math.Floor(1 / bound), 0)), EvidenceMessages.DigitsUnevenKind);
     }
 
     // A display counts through all its digits: of the values that a log runs through, one in five ends in 0 or 5.
@@ -92,7 +92,7 @@ internal sealed class TerminalDigitsCheck : ICheck
             round += IsRound(pressures[i]) ? 1 : 0;
         }
 
-        return count < FewestOfLog || round <= MostRound * count ? null : context.Finding(this, "vacuum log").Use("evacuation log", run.Evacuation.Series?.File, run.Gauge.Id)
+        return count < FewestOfLog || round <= MostRound * count ? null : context.Finding(this, EvidenceMessages.SubjectVacuumLog).Use(EvidenceMessages.EvacuationLog, run.Evacuation.Series?.File, run.Gauge.Id)
             .LookAt(EvidenceMessages.LogDigitsNext).Information(EvidenceMessages.LogDigits(round, count), EvidenceMessages.LogDigitsKind);
     }
 

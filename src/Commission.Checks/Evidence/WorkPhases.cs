@@ -1,27 +1,28 @@
 using System.Collections.Immutable;
 using Commission.Jobs.Model;
+using Commission.Messages;
 
 namespace Commission.Checks.Evidence;
 
 /// <summary>A step of the work with the times that are written for it.</summary>
 /// <param name="Name">Which step.</param>
 /// <param name="Times">Its times.</param>
-internal sealed record WorkPhase(string Name, ImmutableArray<(string Name, Given<JobTime> Time)> Times)
+internal sealed record WorkPhase(Message Name, ImmutableArray<(Message Name, Given<JobTime> Time)> Times)
 {
     /// <summary>The first time of day; null when none is written.</summary>
-    public (string Name, Given<JobTime> Time)? First => Clocked.Count == 0 ? null : Clocked.MinBy(t => t.Time.Value.Clock);
+    public (Message Name, Given<JobTime> Time)? First => Clocked.Count == 0 ? null : Clocked.MinBy(t => t.Time.Value.Clock);
 
     /// <summary>The last time of day.</summary>
-    public (string Name, Given<JobTime> Time)? Last => Clocked.Count == 0 ? null : Clocked.MaxBy(t => t.Time.Value.Clock);
+    public (Message Name, Given<JobTime> Time)? Last => Clocked.Count == 0 ? null : Clocked.MaxBy(t => t.Time.Value.Clock);
 
-    /// <summary>The step with its times in words.</summary>
-    public string Words => First is { } first && Last is { } last && first.Time.Value.Clock != last.Time.Value.Clock
-        ? $"{Name} {Moment(first.Time)} to {Moment(last.Time)}"
-        : First is { } only ? $"{Name} {Moment(only.Time)}" : Name;
+    /// <summary>The step with its times.</summary>
+    public Message Words => First is { } first && Last is { } last && first.Time.Value.Clock != last.Time.Value.Clock
+        ? EvidenceMessages.StepFromTo(Name, Moment(first.Time), Moment(last.Time))
+        : First is { } only ? EvidenceMessages.StepAt(Name, Moment(only.Time)) : Name;
 
-    private List<(string Name, Given<JobTime> Time)> Clocked => [.. Times.Where(t => t.Time.Value.Clock is not null)];
+    private List<(Message Name, Given<JobTime> Time)> Clocked => [.. Times.Where(t => t.Time.Value.Clock is not null)];
 
-    private static string Moment(Given<JobTime> time) => time.Value.Clock!.Value.ToString("HH:mm", System.Globalization.CultureInfo.InvariantCulture);
+    private static TimeValue Moment(Given<JobTime> time) => TimeValue.At(new TimeOnly(time.Value.Clock!.Value.Hour, time.Value.Clock.Value.Minute));
 }
 
 /// <summary>The steps of a job that have to follow each other.</summary>
@@ -32,35 +33,35 @@ internal static class WorkPhases
 
     /// <summary>The evacuation; null when the job has none.</summary>
     public static WorkPhase? Evacuation(Job job) => job.Evacuation is not { } evacuation ? null : Make(
-        "evacuation",
+        EvidenceMessages.StepEvacuation,
         [
-            ("pump started", evacuation.Started),
-            .. evacuation.Events.Select(e => (e.What.Text, (Given<JobTime>?)e.At)),
-            .. evacuation.Levels.Select(l => ("vacuum read", (Given<JobTime>?)l.At)),
+            (EvidenceMessages.TimePumpStarted, evacuation.Started),
+            .. evacuation.Events.Select(e => (EvidenceMessages.TimeWritten(new(e.What.Text)), (Given<JobTime>?)e.At)),
+            .. evacuation.Levels.Select(l => (EvidenceMessages.TimeVacuumRead, (Given<JobTime>?)l.At)),
         ]);
 
-    private static WorkPhase? Recovery(Job job) => job.Recovery is not { } recovery ? null : Make("recovery", [("recovered", recovery.At)]);
+    private static WorkPhase? Recovery(Job job) => job.Recovery is not { } recovery ? null : Make(EvidenceMessages.StepRecovery, [(EvidenceMessages.TimeRecovered, recovery.At)]);
 
     private static WorkPhase? PressureTest(Job job) => job.PressureTest is not { } test ? null : Make(
-        "pressure test",
+        EvidenceMessages.StepPressureTest,
         [
-            ("test started", test.Started),
-            .. test.Stages.Select(s => ("stage", s.At)),
-            ("strength test", test.Strength?.At),
-            ("hold, start", test.Tightness?.From?.At),
-            .. (test.Tightness?.Readings ?? []).Select(r => ("hold", (Given<JobTime>?)r.At)),
-            ("hold, end", test.Tightness?.To?.At),
+            (EvidenceMessages.TimeTestStarted, test.Started),
+            .. test.Stages.Select(s => (EvidenceMessages.TimeStage, s.At)),
+            (EvidenceMessages.TimeStrengthTest, test.Strength?.At),
+            (EvidenceMessages.TimeHoldStart, test.Tightness?.From?.At),
+            .. (test.Tightness?.Readings ?? []).Select(r => (EvidenceMessages.TimeHold, (Given<JobTime>?)r.At)),
+            (EvidenceMessages.TimeHoldEnd, test.Tightness?.To?.At),
         ]);
 
     private static WorkPhase? Charge(Job job) => job.Charging is not { } charging ? null : Make(
-        "charge",
+        EvidenceMessages.StepCharge,
         [
-            .. charging.Scale.Select(s => ("weighed", s.At)),
-            ("compressor started", charging.CompressorStarted),
-            .. charging.Events.Select(e => ("charge changed", (Given<JobTime>?)e.At)),
-            .. charging.Readings.Select(r => ("reading", (Given<JobTime>?)r.At)),
+            .. charging.Scale.Select(s => (EvidenceMessages.TimeWeighed, s.At)),
+            (EvidenceMessages.TimeCompressorStarted, charging.CompressorStarted),
+            .. charging.Events.Select(e => (EvidenceMessages.TimeChargeChanged, (Given<JobTime>?)e.At)),
+            .. charging.Readings.Select(r => (EvidenceMessages.TimeReading, (Given<JobTime>?)r.At)),
         ]);
 
-    private static WorkPhase Make(string name, IEnumerable<(string Name, Given<JobTime>? Time)> times) =>
+    private static WorkPhase Make(Message name, IEnumerable<(Message Name, Given<JobTime>? Time)> times) =>
         new(name, [.. times.Where(t => t.Time is not null).Select(t => (t.Name, t.Time!))]);
 }

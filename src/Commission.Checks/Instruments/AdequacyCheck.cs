@@ -1,8 +1,8 @@
-using System.Globalization;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Instruments;
@@ -27,31 +27,29 @@ internal sealed class AdequacyCheck : IReviewCheck
         if (weak.Count == 0)
         {
             yield return context.Finding(this).Information(
-                string.Create(CultureInfo.InvariantCulture, $"All {judged.Count} judged numbers with a tolerance band were read finely enough: tolerance over U is {usable:0} or more."),
-                "compares each tolerance with the U of its number");
+                InstrumentsMessages.ReadFinelyEnough(judged.Count, new(usable, 0)), InstrumentsMessages.ReadFinelyEnoughKind);
         }
     }
 
     private Finding Weak(CheckContext context, Finding f, double usable)
     {
-        var finding = context.Finding(this, f.Subject is null ? f.Title : $"{f.Title}, {f.Subject}");
+        var finding = f.Subject is null ? context.Finding(this, f.Title) : context.Finding(this, InstrumentsMessages.TitleOf(new(f.Title), new(f.Subject)));
         foreach (var use in f.Readings)
             finding.Use(use);
-        var grade = f.Adequacy < 1 ? "no verdict possible" : "weak";
-        var ratio = f.Adequacy!.Value.ToString("0.0", CultureInfo.InvariantCulture);
-        var sentence = $"{f.Title}: tolerance over U is {ratio}, {grade}.";
+        var ratio = new NumberValue(f.Adequacy!.Value, 1);
+        var sentence = InstrumentsMessages.ReadTooCoarsely(new(f.Title), ratio, f.Adequacy < 1 ? InstrumentsMessages.ReadTooCoarselyGrade.None : InstrumentsMessages.ReadTooCoarselyGrade.Weak);
         if (f.Budget.IsEmpty)
-            return finding.Information(sentence, "compares the tolerance with U");
+            return finding.Information(sentence, InstrumentsMessages.ReadTooCoarselyKind);
         var first = f.Budget[0];
         var k = f.Measured!.CoverageFactor ?? 2;
         var half = (f.Limits[0].UpperSi!.Value - f.Limits[0].LowerSi!.Value) / 2;
         var allowed = Math.Pow(half / (usable * k), 2);
         var rest = f.Budget.Skip(1).Sum(b => b.ContributionSi * b.ContributionSi);
-        finding.Step("a", "adequacy", "half the tolerance / U", f.Limits[0].Text, ratio, "common practice, no source");
+        finding.Step("a", InstrumentsMessages.Adequacy, InstrumentsMessages.AdequacyFormula, f.Limits[0].Text, context.Present.Text(ratio), CommonMessages.CommonPracticeNoSource);
         finding.Next(allowed > rest
-            ? string.Create(CultureInfo.InvariantCulture, $"Largest cause: {first.Cause} ({first.ShareText}). With it cut to {100 * Math.Sqrt((allowed - rest) / (first.ContributionSi * first.ContributionSi)):0} % of what it is, the ratio would be {usable:0}.")
-            : string.Create(CultureInfo.InvariantCulture, $"Largest cause: {first.Cause} ({first.ShareText}); no single instrument would do, the others have to be better too."));
-        return finding.Information(sentence, "compares the tolerance with U");
+            ? InstrumentsMessages.LargestCause(new(first.Cause), new(first.ShareText), new(100 * Math.Sqrt((allowed - rest) / (first.ContributionSi * first.ContributionSi)), 0), new(usable, 0))
+            : InstrumentsMessages.LargestCauseOfMany(new(first.Cause), new(first.ShareText)));
+        return finding.Information(sentence, InstrumentsMessages.ReadTooCoarselyKind);
     }
 }
 
@@ -71,7 +69,7 @@ internal sealed class CalibrationCurrentCheck : ICheck
             if (instrument.Described.Calibrated is { } calibrated)
                 yield return Judge(context, instrument, calibrated);
             else if (NeedsCalibration(instrument.Described))
-                yield return context.Finding(this, instrument.Id).NotEvaluated("no calibration date is written", "Write the date from the certificate or the sticker.");
+                yield return context.Finding(this, instrument.Id).NotEvaluated(InstrumentsMessages.NotCalibrated, InstrumentsMessages.NotCalibratedNext);
         }
     }
 
@@ -88,18 +86,18 @@ internal sealed class CalibrationCurrentCheck : ICheck
         var due = period.After(calibrated.Value);
         var day = context.Job.Identity.Date.Value;
         var finding = context.Finding(this, instrument.Id)
-            .Use($"{instrument.Id}: calibrated", calibrated, instrument.Id)
-            .Use($"{instrument.Id}: interval", described.Interval, instrument.Id)
-            .Use("date of the job", context.Job.Identity.Date)
-            .Step("due", "next calibration due", "calibrated + interval", $"{calibrated.Text} + {described.Interval?.Text ?? string.Create(CultureInfo.InvariantCulture, $"{months:0} months")}", Text(due));
+            .Use(InstrumentsMessages.ReadingCalibrated(new(instrument.Id)), calibrated, instrument.Id)
+            .Use(InstrumentsMessages.ReadingInterval(new(instrument.Id)), described.Interval, instrument.Id)
+            .Use(EvidenceMessages.DateOfJob, context.Job.Identity.Date)
+            .Step(
+                "due", InstrumentsMessages.CalibrationDue, InstrumentsMessages.CalibrationDueFormula,
+                described.Interval is { } own ? InstrumentsMessages.DayPlus(calibrated.Value, new(own.Text)) : InstrumentsMessages.DayPlusMonths(calibrated.Value, (int)months), CommonMessages.Day(due));
         var holds = due >= day && calibrated.Value <= day;
         finding.Decide(holds, described.Interval is null && limit is not null ? context.State(limit) : null);
         if (calibrated.Value > day)
-            return finding.Say($"{instrument.Id}: the calibration date {calibrated.Text} lies after the job.").Next("Correct the date.").Build();
+            return finding.Say(InstrumentsMessages.CalibratedLater(new(instrument.Id), calibrated.Value)).Next(InstrumentsMessages.CalibratedLaterNext).Build();
         return holds
-            ? finding.Say(string.Create(CultureInfo.InvariantCulture, $"{instrument.Id}: in date until {Text(due)}{(due.DayNumber - day.DayNumber < DaysAYear / 12 ? ", due soon" : "")}.")).Build()
-            : finding.Say($"{instrument.Id}: calibration ran out on {Text(due)}.").Next("Have it calibrated; repeat on an instrument in date what this one alone supports.").Build();
+            ? finding.Say(InstrumentsMessages.InDate(new(instrument.Id), due, due.DayNumber - day.DayNumber < DaysAYear / 12 ? InstrumentsMessages.InDateWhen.Soon : InstrumentsMessages.InDateWhen.Later)).Build()
+            : finding.Say(InstrumentsMessages.OutOfDate(new(instrument.Id), due)).Next(InstrumentsMessages.OutOfDateNext).Build();
     }
-
-    private static string Text(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

@@ -6,6 +6,7 @@ using Commission.Jobs.Model;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Series;
 
 namespace Commission.Checks.Instruments;
@@ -39,13 +40,13 @@ internal sealed class InstrumentResidualsFigure : IFigureSource
             Id = "instrument-residuals",
             Plot = "instrument-residuals",
             Phase = Phases.Instruments,
-            Title = "Thermometers against what was known",
-            Caption = "Shown less known at each field check, with U, after adjusting where an instrument was adjusted; between the lines it is good as it is, beyond them it is corrected.",
-            AltText = $"Residuals of {string.Join("; ", thermometers.Select(t => $"{t.Id} {string.Join(", ", t.Points.Select(p => present.Text(p.Residual, DisplayKind.TemperatureDifference)))}"))}.",
-            X = new FigureAxis("Known temperature", present.Unit(DisplayKind.Temperature), AxisScale.Linear),
-            Y = new FigureAxis("Shown less known", unit, AxisScale.Linear),
+            Title = present.Text(InstrumentsMessages.FigureThermometers),
+            Caption = present.Text(InstrumentsMessages.FigureThermometersCaption),
+            AltText = present.Text(InstrumentsMessages.FigureResidualsAlt(new ListValue([.. thermometers.Select(i => InstrumentsMessages.ResidualsOf(new(i.Id), new ListValue([.. i.Points.Select(p => present.InMessage(p.Residual, DisplayKind.TemperatureDifference))], ListJoin.Comma)))], ListJoin.Semicolons))),
+            X = new FigureAxis(present.Text(InstrumentsMessages.AxisKnownTemperature), present.Unit(DisplayKind.Temperature), AxisScale.Linear),
+            Y = new FigureAxis(present.Text(InstrumentsMessages.AxisGaugeError), unit, AxisScale.Linear),
             Curves = [.. thermometers.Select(t => Curve(t.Id, t.Points, si => present.Value(si, DisplayKind.Temperature), factor))],
-            Lines = good is { } g ? Edges(-g / factor, g / factor, $"± {present.Text(g, DisplayKind.TemperatureDifference)}, good") : [],
+            Lines = good is { } g ? Edges(-g / factor, g / factor, present.Text(InstrumentsMessages.LineGood(present.InMessage(g, DisplayKind.TemperatureDifference)))) : [],
         };
     }
 
@@ -58,11 +59,11 @@ internal sealed class InstrumentResidualsFigure : IFigureSource
             Id = "instrument-residuals-pressure",
             Plot = "instrument-residuals",
             Phase = Phases.Instruments,
-            Title = "Pressure gauges against what was known",
-            Caption = "Shown less known open to air and at a known pressure, with U. The zero is taken off every reading, the rest in proportion where the reference states its uncertainty.",
-            AltText = $"Residuals of {string.Join("; ", gauges.Select(g => $"{g.Id} {string.Join(", ", g.Points.Select(p => present.Text(p.Residual, DisplayKind.PressureDifference)))}"))}.",
-            X = new FigureAxis("Known pressure", present.Unit(DisplayKind.Pressure), AxisScale.Linear),
-            Y = new FigureAxis("Shown less known", present.Unit(DisplayKind.PressureDifference), AxisScale.Linear),
+            Title = present.Text(InstrumentsMessages.FigureGauges),
+            Caption = present.Text(InstrumentsMessages.FigureGaugesCaption),
+            AltText = present.Text(InstrumentsMessages.FigureResidualsAlt(new ListValue([.. gauges.Select(i => InstrumentsMessages.ResidualsOf(new(i.Id), new ListValue([.. i.Points.Select(p => present.InMessage(p.Residual, DisplayKind.PressureDifference))], ListJoin.Comma)))], ListJoin.Semicolons))),
+            X = new FigureAxis(present.Text(InstrumentsMessages.AxisKnownPressure), present.Unit(DisplayKind.Pressure), AxisScale.Linear),
+            Y = new FigureAxis(present.Text(InstrumentsMessages.AxisGaugeError), present.Unit(DisplayKind.PressureDifference), AxisScale.Linear),
             Curves = [.. gauges.Select(g => Curve(g.Id, g.Points, si => present.Value(si, DisplayKind.Pressure), factor))],
         };
     }
@@ -94,7 +95,7 @@ internal sealed class InstrumentResidualsFigure : IFigureSource
         if (checks.BoilingPoint is { } boiling && context.Get<SiteAtmosphere>() is { IsStated: true } site && WaterSaturation.Temperature(site.Value.Value) is { Ok: true, Value: var boils })
         {
             var slope = WaterSaturation.Temperature(site.Value.Value * 1.001) is { Ok: true, Value: var above } ? (above - boils) / (0.001 * site.Value.Value) : 0;
-            var weather = new RootCause("boiling point", "atmosphere", slope * site.Value.StandardUncertainty);
+            var weather = new RootCause("T_b", "p_atm", slope * site.Value.StandardUncertainty);
             yield return At(context, instrument, boils, (boiling.Adjusted ?? boiling.Read).Value.Si, 1.0 * weather);
         }
     }
@@ -109,8 +110,8 @@ internal sealed class InstrumentResidualsFigure : IFigureSource
             yield return At(context, instrument, known.Applied.Value.Si, (known.Adjusted ?? known.Read).Value.Si, Reference(known.Applied));
     }
 
-    private static RootTerm? Reference(Given<QuantityValue> applied) =>
-        applied.Stated is { } stated ? new RootTerm(RootCause.FromExpanded("reference", "stated", stated.HalfWidthSi, stated.CoverageFactor), 1) : default(RootTerm?);
+    private static RootTerm? Reference(Given<Jobs.Model.QuantityValue> applied) =>
+        applied.Stated is { } stated ? new RootTerm(RootCause.FromExpanded("p_ref", "U", stated.HalfWidthSi, stated.CoverageFactor), 1) : default(RootTerm?);
 
     private static Point At(CheckContext context, UsedInstrument instrument, double known, double shown, RootTerm? reference)
     {

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Jobs.Model;
@@ -17,7 +16,7 @@ namespace Commission.Checks.Instruments;
 /// <param name="Read">What was read.</param>
 /// <param name="Stated">Where the reference's uncertainty is from.</param>
 /// <param name="Kind">How the error is displayed.</param>
-internal sealed record ReferenceWords(string Reference, string Applied, string Read, string Stated, DisplayKind Kind);
+internal sealed record ReferenceWords(Message Reference, Message Applied, Message Read, Message Stated, DisplayKind Kind);
 
 /// <summary>How far an instrument was off at a reference.</summary>
 /// <param name="Si">Reading less reference, SI.</param>
@@ -38,8 +37,8 @@ internal sealed record ReferenceError(double Si, Uncertain Size, string Differen
         var sign = error < 0 ? -1.0 : 1.0;
         var terms = new List<RootTerm> { sign * instrument.ZeroCause };
         if (check.Applied.Stated is { } stated)
-            terms.Add(-sign * context.Causes.Enter(RootCause.FromExpanded($"{instrument.Id}: {words.Reference}", words.Stated, stated.HalfWidthSi, stated.CoverageFactor), words.Kind));
-        finding.Use($"{instrument.Id}: {words.Applied}", check.Applied, instrument.Id).Use($"{instrument.Id}: {words.Read}", shown, instrument.Id);
+            terms.Add(-sign * context.Causes.Enter(RootCause.FromExpanded(context.Present.Text(InstrumentsMessages.Of(new(instrument.Id), words.Reference)), context.Present.Text(words.Stated), stated.HalfWidthSi, stated.CoverageFactor), words.Kind));
+        finding.Use(InstrumentsMessages.Of(new(instrument.Id), words.Applied), check.Applied, instrument.Id).Use(InstrumentsMessages.Of(new(instrument.Id), words.Read), shown, instrument.Id);
         return new ReferenceError(error, context.Scope.Reading(Math.Abs(error), [.. terms]), $"{shown.Text} − {check.Applied.Text}");
     }
 }
@@ -64,14 +63,14 @@ internal sealed class ScaleCheck : ICheck
     {
         var present = context.Present;
         var finding = context.Finding(this, instrument.Id);
-        var error = ReferenceError.Of(context, finding, instrument, check, new ReferenceWords("check weight", "check weight", "read", "stated with the weight", DisplayKind.Mass));
-        finding.Step("e", "error at the check weight", "m_read − m_applied", error.Difference, present.Text(error.Si, DisplayKind.Mass));
+        var error = ReferenceError.Of(context, finding, instrument, check, new ReferenceWords(InstrumentsMessages.CheckWeight, InstrumentsMessages.CheckWeight, InstrumentsMessages.Read, InstrumentsMessages.StatedWithWeight, DisplayKind.Mass));
+        finding.Step("e", InstrumentsMessages.ErrorAtWeight, "m_read − m_applied", error.Difference, present.Text(error.Si, DisplayKind.Mass));
         var limit = context.Limits.Require(LimitIds.InstrumentsScale);
         finding.Judge(error.Size, DisplayKind.Mass, context.State(limit));
         return finding.Conclude(
-            $"{instrument.Id} is off by {present.Text(error.Si, DisplayKind.Mass)} at {check.Applied.Text}.",
-            $"{instrument.Id} is off by {present.Text(error.Si, DisplayKind.Mass)} at {check.Applied.Text}: too much for a charge by weight.",
-            "Level and tare the scale and repeat; else have it calibrated.");
+            present.InMessage(error.Si, DisplayKind.Mass) is { Value: not 0 } off ? InstrumentsMessages.ScaleOff(new(instrument.Id), off, new(check.Applied.Text)) : InstrumentsMessages.ScaleRight(new(instrument.Id), new(check.Applied.Text)),
+            InstrumentsMessages.ScaleTooFarOff(new(instrument.Id), present.InMessage(error.Si, DisplayKind.Mass), new(check.Applied.Text)),
+            InstrumentsMessages.ScaleTooFarOffNext);
     }
 }
 
@@ -96,32 +95,30 @@ internal sealed class VacuumGaugeCheck : ICheck
 
     private Finding Compare(CheckContext context, UsedInstrument instrument, PairCheck pair)
     {
-        var finding = context.Finding(this, instrument.Id).Use(instrument.Id, pair.Read, instrument.Id).Use(pair.With.Value, pair.Other, pair.With.Value);
+        var finding = context.Finding(this, instrument.Id).Use(InstrumentsMessages.Named(new(instrument.Id)), pair.Read, instrument.Id).Use(InstrumentsMessages.Named(new(pair.With.Value)), pair.Other, pair.With.Value);
         var a = pair.Read.Value.Si;
         var b = pair.Other.Value.Si;
         if (!(a + b > 0))
-            return finding.NotEvaluated("both gauges show nothing", "Compare them at a level they can show.");
+            return finding.NotEvaluated(InstrumentsMessages.BothShowNothing, InstrumentsMessages.BothShowNothingNext);
         var share = 2 * Math.Abs(a - b) / (a + b);
-        finding.Step("d", "difference as a share of the mean", "2·|p_a − p_b|/(p_a + p_b)", $"{pair.Read.Text} against {pair.Other.Text}", context.Present.Text(share, DisplayKind.Percentage));
+        finding.Step("d", InstrumentsMessages.DifferenceOfMean, "2·|p_a − p_b|/(p_a + p_b)", InstrumentsMessages.Against(new(pair.Read.Text), new(pair.Other.Text)), context.Present.Text(share, DisplayKind.Percentage));
         var limit = context.Limits.Require(LimitIds.InstrumentsVacuumGaugeAgreement);
         finding.Judge(Uncertain.Exact(share), DisplayKind.Percentage, context.State(limit));
         return finding.Conclude(
-            $"{instrument.Id} and {pair.With.Value} differ by {context.Present.Text(share, DisplayKind.Percentage)}.",
-            $"{instrument.Id} and {pair.With.Value} differ by {context.Present.Text(share, DisplayKind.Percentage)}.",
-            "Clean both sensors and compare again; trust neither until they agree.");
+            InstrumentsMessages.Differ(new(instrument.Id), new(pair.With.Value), context.Present.InMessage(share, DisplayKind.Percentage)),
+            InstrumentsMessages.Differ(new(instrument.Id), new(pair.With.Value), context.Present.InMessage(share, DisplayKind.Percentage)),
+            InstrumentsMessages.VacuumGaugesDifferNext);
     }
 
     private Finding Blanked(CheckContext context, UsedInstrument instrument, BlankOffCheck blanked)
     {
-        var finding = context.Finding(this, $"{instrument.Id}, rig closed").Use($"{instrument.Id}: rig closed at its end", blanked.Level, instrument.Id);
+        var finding = context.Finding(this, InstrumentsMessages.SubjectRigClosed(new(instrument.Id))).Use(InstrumentsMessages.Of(new(instrument.Id), InstrumentsMessages.RigClosedAtEnd), blanked.Level, instrument.Id);
         if (context.Limits.Find(LimitIds.EvacuationLevel) is not { Upper: not null } target)
-            return finding.NotEvaluated("no pack sets a target", "Name a limits pack.");
-        var level = context.Readings.Plain($"{instrument.Id}: rig closed", ReadingName.Evacuation, blanked.Level, DisplayKind.Vacuum, [instrument.Described.Id]);
+            return finding.NotEvaluated(InstrumentsMessages.NoTarget, InstrumentsMessages.NoTargetNext);
+        var level = context.Readings.Plain(context.Present.Text(InstrumentsMessages.Of(new(instrument.Id), InstrumentsMessages.RigClosed)), ReadingName.Evacuation, blanked.Level, DisplayKind.Vacuum, [instrument.Described.Id]);
         finding.Use(level).Judge(level.Value, DisplayKind.Vacuum, context.State(target));
         return finding.Conclude(
-            $"{instrument.Id} came down to {blanked.Level.Text} on the closed rig, below the target.",
-            $"{instrument.Id} came no lower than {blanked.Level.Text} on the closed rig: it could not show the target.",
-            "Clean the sensor, change the pump oil, check hoses and seals, then repeat.");
+            InstrumentsMessages.RigGood(new(instrument.Id), new(blanked.Level.Text)), InstrumentsMessages.RigBad(new(instrument.Id), new(blanked.Level.Text)), InstrumentsMessages.RigBadNext);
     }
 }
 
@@ -140,8 +137,8 @@ internal sealed class LeakDetectorCheck : ICheck
         if ((check.DetectorChecked ?? detector?.Described.Calibrated) is not { } last)
             yield break;
         var due = last.Value.AddMonths((int)months.Si);
-        yield return context.Finding(this).Use("detector checked", last, detector?.Id).Use("date", check.Date)
-            .Step("due", "next check of the detector", "checked + interval", $"{last.Text} + {months.Text}", due.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), limit.Source)
+        yield return context.Finding(this).Use(InstrumentsMessages.DetectorChecked, last, detector?.Id).Use(EvidenceMessages.DateLeakCheck, check.Date)
+            .Step("due", InstrumentsMessages.DetectorDue, InstrumentsMessages.DetectorDueFormula, InstrumentsMessages.DayPlus(last.Value, new(months.Text)), CommonMessages.Day(due), limit.Source)
             .Decide(due >= check.Date.Value && last.Value <= check.Date.Value, context.State(limit))
             .Conclude(InstrumentsMessages.LeakDetectorChecked(last.Value), InstrumentsMessages.LeakDetectorNotChecked(last.Value, check.Date.Value), InstrumentsMessages.LeakDetectorNext);
     }

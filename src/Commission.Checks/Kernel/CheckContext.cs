@@ -1,6 +1,7 @@
 using Commission.Checks.Limits;
 using Commission.Jobs.Model;
 using Commission.Measurement.Uncertainty;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Kernel;
@@ -20,7 +21,7 @@ public sealed class CheckContext
     {
         Job = job;
         Settings = settings;
-        Present = Presentation.For(job);
+        Present = Presentation.For(job, settings.Language);
         Readings = new ReadingCorrector(this);
     }
 
@@ -76,6 +77,11 @@ public sealed class CheckContext
     /// <param name="check">The check that speaks.</param>
     /// <param name="subject">What it is about when the check speaks more than once; null when it speaks once.</param>
     internal FindingBuilder Finding(ICheck check, string? subject = null) => new(this, check, subject);
+
+    /// <summary>Starts a finding of a check that speaks more than once.</summary>
+    /// <param name="check">The check that speaks.</param>
+    /// <param name="subject">What it is about.</param>
+    internal FindingBuilder Finding(ICheck check, Message subject) => new(this, check, Present.Text(subject));
 }
 
 /// <summary>What an evaluation needs beyond the job.</summary>
@@ -84,6 +90,9 @@ public sealed record CheckSettings(DateOnly AsOf)
 {
     /// <summary>How readings get their uncertainty: propagated, unless a Monte Carlo run draws them.</summary>
     public IUncertaintyScope Scope { get; init; } = LinearScope.Instance;
+
+    /// <summary>The language of the record.</summary>
+    public Language Language { get; init; } = Language.English;
 
     /// <summary>The packs a job may name.</summary>
     internal LimitLibrary Library { get; init; } = LimitLibrary.Embedded;

@@ -117,8 +117,11 @@ internal sealed class FindingBuilder
     public FindingBuilder Step(string symbol, Message name, Message formula, Message substitution, Message result, Message? source = null)
     {
         var present = _context.Present;
-        _trace.Add(new TraceStep(symbol, present.Text(name), present.Text(formula), present.Text(substitution), present.Text(result), source is null ? "" : present.Text(source)));
+        _trace.Add(new TraceStep(symbol, present.Text(name), Symbols(formula), Symbols(substitution), Symbols(result), source is null ? "" : present.Text(source)));
         return this;
+
+        // What is no message is a row of symbols.
+        string Symbols(Message row) => row.PlainText is { } plain ? present.Symbols(plain) : present.Text(row);
     }
 
     /// <summary>States the number the finding is about, with its budget. <see cref="Judge"/> does this too.</summary>
@@ -300,7 +303,8 @@ internal sealed class FindingBuilder
         }
 
         Message[] sentences = [_statement ?? throw new InvalidOperationException($"{_check.Id} has no statement."), .. _remarks];
-        var statement = string.Join(" ", sentences.Select(_context.Present.Text));
+        var told = new ListValue([.. sentences], ListJoin.Sentences);
+        var adequacy = _decision?.Adequacy.Ratio;
         var messages = new FindingMessages([.. sentences]) { Reason = _reason, Reservation = [.. _reservations], NextStep = _next };
         return new Finding
         {
@@ -309,20 +313,23 @@ internal sealed class FindingBuilder
             Title = _context.Present.Text(_check.Title()),
             Subject = _subject,
             Verdict = _verdict,
-            Reservation = _reservations.Count == 0 ? null : string.Join("; ", _reservations.Select(_context.Present.Text)),
+            Reservation = _reservations.Count == 0 ? null : _context.Present.Text(new ListValue([.. _reservations], ListJoin.Semicolons)),
             Reason = _reason is null ? null : _context.Present.Text(_reason),
             IsDanger = _isDanger,
-            Statement = _isDanger ? $"{_context.Present.Text(CommonMessages.Danger)}: {statement}" : statement,
+            Statement = _context.Present.Text(_isDanger ? CommonMessages.Danger(told) : told),
             NextStep = _next is null ? null : _context.Present.Text(_next),
             InFile = _inFile,
             Distance = _distance,
             IsToLookAt = _lookAt,
-            Messages = messages.HasMessage ? messages : null,
+            Messages = messages,
             Measured = _measured,
             Limits = [.. _limits],
             ProbabilityOfConformity = _decision?.ProbabilityOfConformity,
+            ConformityText = Printed(PrintedNumbers.Probability(_decision?.ProbabilityOfConformity)),
             MaximumFalseAccept = _decision?.MaximumFalseAccept,
-            Adequacy = _decision?.Adequacy.Ratio,
+            FalseAcceptText = Printed(PrintedNumbers.Probability(_decision?.MaximumFalseAccept)),
+            Adequacy = adequacy,
+            AdequacyText = Printed(PrintedNumbers.Ratio(adequacy)),
             Trace = [.. _trace],
             Readings = [.. _readings],
             Instruments = [.. _instruments],
@@ -330,6 +337,8 @@ internal sealed class FindingBuilder
             Budget = _budget,
             Strip = _strip,
         };
+
+        string? Printed(string? number) => number is null ? null : _context.Present.Symbols(number);
     }
 
     private static StripPosition? Strip(Uncertain y, LimitStatement limit, DisplayKind kind)
@@ -380,7 +389,7 @@ internal sealed class FindingBuilder
                 SensitivityText(sensitivity, kind, causeKind),
                 line.Contribution,
                 100 * line.Share,
-                cause.Source));
+                cause.Source) { ShareText = _context.Present.Symbols(PrintedNumbers.Share(100 * line.Share)) });
         }
 
         return lines.ToImmutable();

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using System.Runtime.CompilerServices;
 using Commission.Jobs.Model;
@@ -18,23 +19,34 @@ namespace Commission.Checks.Kernel;
 /// </summary>
 internal sealed class Presentation
 {
-    private Presentation(UnitSystem units) => Units = units;
+    private readonly PhraseBook _phrases;
+
+    private Presentation(UnitSystem units, Language language)
+    {
+        Units = units;
+        _phrases = new PhraseBook(language);
+    }
 
     /// <summary>Units and decimals for each kind of number.</summary>
     public UnitSystem Units { get; }
 
     /// <summary>The language of the record.</summary>
-    public Language Language { get; } = Language.English;
+    public Language Language => _phrases.Language;
+
+    /// <summary>Every text made here and what it is made of.</summary>
+    public ImmutableArray<Phrase> Phrases => _phrases.Entries();
 
     /// <summary>The preset: <c>us</c> or <c>si</c>.</summary>
     public string Preset => Units.Preset;
 
     /// <summary>The presentation a job asks for: its <c>units</c>, or, when it has none, the units its readings are written in.</summary>
-    public static Presentation For(Job job)
+    /// <param name="job">The job.</param>
+    /// <param name="language">The language of the record.</param>
+    public static Presentation For(Job job, Language language)
     {
         ArgumentNullException.ThrowIfNull(job);
         if (job.Units is not { } choice)
-            return new Presentation(WritesMetric(job) ? UnitSystem.Si : UnitSystem.Us);
+            return new Presentation(WritesMetric(job) ? UnitSystem.Si : UnitSystem.Us, language);
         var system = choice.Preset.Value == UnitPreset.Si ? UnitSystem.Si : UnitSystem.Us;
         foreach (var (key, unit) in Overrides(choice))
         {
@@ -43,31 +55,31 @@ internal sealed class Presentation
                 system = changed;
         }
 
-        return new Presentation(system);
+        return new Presentation(system, language);
     }
 
     /// <summary>A number with its unit: <c>13.1 °F</c>. A gauge pressure is given above the atmosphere, an absolute one as such.</summary>
     /// <param name="si">The number in SI.</param>
     /// <param name="kind">What it is.</param>
-    public string Text(double si, DisplayKind kind) => QuantityFormat.Format(si, Units[kind]);
+    public string Text(double si, DisplayKind kind) => Symbols(QuantityFormat.Format(si, Units[kind]));
 
     /// <summary>A number with its unit and a stated number of decimals.</summary>
     /// <param name="si">The number in SI.</param>
     /// <param name="kind">What it is.</param>
     /// <param name="decimals">Decimals.</param>
-    public string Text(double si, DisplayKind kind, int decimals) => QuantityFormat.Format(si, Units[kind].Unit, decimals);
+    public string Text(double si, DisplayKind kind, int decimals) => Symbols(QuantityFormat.Format(si, Units[kind].Unit, decimals));
 
     /// <summary>A target with its tolerance, in one unit: <c>0.220 ± 0.040 kg</c>.</summary>
     /// <param name="si">The target in SI.</param>
     /// <param name="halfSi">Half the width of the tolerance, an SI difference.</param>
     /// <param name="kind">What it is.</param>
-    public string Text(double si, double halfSi, DisplayKind kind) => QuantityFormat.Format(si, halfSi, Units[kind]);
+    public string Text(double si, double halfSi, DisplayKind kind) => Symbols(QuantityFormat.Format(si, halfSi, Units[kind]));
 
     /// <summary>A number with its expanded uncertainty: <c>13.1 ± 1.5 °F</c>.</summary>
     public string Text(Uncertain y, DisplayKind kind)
     {
         ArgumentNullException.ThrowIfNull(y);
-        return HasDoubt(y) ? QuantityFormat.Format(y.Value, y.Expanded, Units[kind]) : Text(y.Value, kind);
+        return HasDoubt(y) ? Symbols(QuantityFormat.Format(y.Value, y.Expanded, Units[kind])) : Text(y.Value, kind);
     }
 
     /// <summary>A usual band, in whole units: <c>33 ± 7 °F</c>.</summary>
@@ -96,8 +108,13 @@ internal sealed class Presentation
     /// <param name="decimals">Decimals.</param>
     public QuantityValue Value(double si, DisplayKind kind, int decimals) => QuantityWriter.Of(si, Units[kind].Unit, decimals);
 
-    /// <summary>A message as text, in the language of the record.</summary>
-    public string Text(Message message) => RecordWords.Text(message, Language);
+    /// <summary>A message or another value as text, in the language of the record.</summary>
+    /// <param name="value">The message.</param>
+    public string Text(MessageValue value) => _phrases.Text(value);
+
+    /// <summary>Numbers, units and symbols in a row, in the language of the record.</summary>
+    /// <param name="invariant">The row, with a point for decimals.</param>
+    public string Symbols(string invariant) => _phrases.Symbols(invariant);
 
     /// <summary>The number alone, without its unit, for cells of tables whose head names the unit. A compound prints its unit all the same.</summary>
     /// <param name="si">The number in SI.</param>
@@ -105,9 +122,9 @@ internal sealed class Presentation
     public string Number(double si, DisplayKind kind)
     {
         var display = Units[kind];
-        return display.Smaller is null
+        return Symbols(display.Smaller is null
             ? QuantityFormat.Number(display.Unit.FromSi(si), display.Decimals)
-            : QuantityFormat.Format(si, display);
+            : QuantityFormat.Format(si, display));
     }
 
     /// <summary>The value in the unit of display, for figures.</summary>
@@ -133,17 +150,21 @@ internal sealed class Presentation
         var display = Units[kind].At(y.Value);
         var fine = display.Smaller ?? display.Unit;
         var decimals = Math.Max(0, QuantityFormat.DecimalsFor(y.Expanded / fine.Factor, display.Decimals + 1));
-        var valueText = !HasDoubt(y) ? Text(y.Value, kind) : display.Smaller is null
+        var valueText = !HasDoubt(y) ? Text(y.Value, kind) : Symbols(display.Smaller is null
             ? QuantityFormat.Format(y.Value, display.Unit, decimals)
-            : QuantityFormat.Format(y.Value, display with { Decimals = decimals });
+            : QuantityFormat.Format(y.Value, display with { Decimals = decimals }));
+        double? freedom = double.IsFinite(y.DegreesOfFreedom) ? y.DegreesOfFreedom : null;
         return new MeasuredQuantity(
             Quantity(y.Value, kind, decimals, valueText),
             y.StandardUncertainty,
             y.Expanded,
             y.CoverageFactor,
-            double.IsFinite(y.DegreesOfFreedom) ? y.DegreesOfFreedom : null,
+            freedom,
             Text(y, kind),
-            QuantityFormat.Format(DifferenceSi(y.Expanded, fine), fine, decimals));
+            Symbols(QuantityFormat.Format(DifferenceSi(y.Expanded, fine), fine, decimals)))
+        {
+            CoverageText = PrintedNumbers.Coverage(y.CoverageFactor, freedom) is { } coverage ? Symbols(coverage) : null,
+        };
     }
 
     // 25 ft is 25 ft: where nothing but last digits of what somebody wrote stands behind a number, a ± would claim an instrument that nobody named.

@@ -50,8 +50,11 @@ internal static class Impeachment
             NextStep = evidence.NextStep,
             Messages = new FindingMessages([statement]) { Reason = reason, NextStep = evidence.Messages?.NextStep ?? evidence.NextStep },
             ProbabilityOfConformity = null,
+            ConformityText = null,
             MaximumFalseAccept = null,
+            FalseAcceptText = null,
             Adequacy = null,
+            AdequacyText = null,
             Strip = null,
         };
     }

@@ -3,6 +3,7 @@ using System.Globalization;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Measurement.Decisions;
+using Commission.Messages;
 using Commission.Records;
 using Commission.Records.Findings;
 
@@ -52,11 +53,11 @@ internal sealed class CoverageCheck : IReviewCheck
         var profile = context.Get<JobProfile>();
         var (judged, required) = profile.Coverage(findings);
         var missing = profile.MissingFrom(findings);
-        var finding = context.Finding(this).Use("work", context.Job.Identity.Work).Use("system", context.Job.Equipment.System)
-            .Step("c", "coverage", "judged / required", string.Create(CultureInfo.InvariantCulture, $"{judged} / {required}"), string.Create(CultureInfo.InvariantCulture, $"{judged} of {required}"), "required lists of the packs in force");
-        var photos = missing.Any(m => m.Checks is [MissingWork.Photos]) ? " Photos are missing." : "";
+        var finding = context.Finding(this).Use(EvidenceMessages.CoverageWork, context.Job.Identity.Work).Use(CommonMessages.ReadingSystem, context.Job.Equipment.System)
+            .Step("c", EvidenceMessages.CoverageShare, EvidenceMessages.CoverageFormula, string.Create(CultureInfo.InvariantCulture, $"{judged} / {required}"), EvidenceMessages.CoverageResult(judged, required), EvidenceMessages.CoverageSource);
         yield return missing.IsEmpty
-            ? finding.Decide(true).Say(string.Create(CultureInfo.InvariantCulture, $"All {required} required checks were judged{(profile.AsksForPhotos ? ", and the photos asked for are there" : "")}.")).Build()
-            : finding.Next(this.WhenItFails()).Information(string.Create(CultureInfo.InvariantCulture, $"{judged} of {required} required checks were judged.{photos}"), "what is missing stands among the reasons of the outcome");
+            ? finding.Decide(true).Say(EvidenceMessages.CoverageFull(required, profile.AsksForPhotos ? EvidenceMessages.CoverageFullPhotos.There : EvidenceMessages.CoverageFullPhotos.NotRequired)).Build()
+            : finding.Next(this.WhenItFails()).Remark(missing.Any(m => m.Checks is [MissingWork.Photos]) ? EvidenceMessages.CoveragePhotosMissing : null)
+                .Information(EvidenceMessages.CoveragePart(judged, required), EvidenceMessages.CoveragePartKind);
     }
 }

@@ -31,7 +31,6 @@ public static class RecordBuilder
         var findings = Findings(context, profile);
         var missing = profile.MissingFrom(findings);
         var (outcome, reasons, conditions) = OutcomeMaker.Make(findings, missing, PunchList(context));
-        var refrigerant = context.Get<CircuitRefrigerant>();
         var record = new CommissioningRecord
         {
             Header = HeaderMaker.Make(job, inputs.AsOf),
@@ -43,7 +42,7 @@ public static class RecordBuilder
             KeyFigures = KeyFigures.Of(findings),
             Diagnosis = context.Get<CircuitDiagnosis>().Result,
             Conditions = conditions,
-            Cautions = CautionMaker.Make(job, refrigerant.Info?.SafetyGroup?.Value),
+            Cautions = CautionMaker.Make(context),
             Findings = [.. findings.Select(f => f with { Readings = [.. f.Readings.Select(r => r with { At = inputs.Place(r.At, job.Origin.File) })] })],
             Tables = [.. TableCatalogue.All.SelectMany(source => source.Tables(context)).Select(WithoutEmptyColumns)],
             Figures = Figures(context),
@@ -60,7 +59,9 @@ public static class RecordBuilder
             Units = context.Present.Preset,
         };
         record = LimitCodes.Assign(record);
-        return record with { Certificate = CertificateMaker.Make(context, record), AsWritten = AsWritten.Make(record) };
+        record = record with { Certificate = CertificateMaker.Make(context, record), AsWritten = AsWritten.Make(record) };
+        // Last: until here texts were made.
+        return record with { Phrases = context.Present.Phrases };
     }
 
     /// <summary>Runs every check over a job, for programs that want findings and no record.</summary>

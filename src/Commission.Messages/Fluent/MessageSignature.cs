@@ -30,6 +30,9 @@ public enum ValueKind
     /// <summary>Text that the crew or a source wrote, in whatever language.</summary>
     Text,
 
+    /// <summary>Numbers, units and symbols in a row, without words.</summary>
+    Symbols,
+
     /// <summary>Another message.</summary>
     Message,
 
@@ -66,7 +69,7 @@ public sealed class DeclaredVariable(string name, ValueKind kind, IReadOnlyList<
 public sealed class MessageSignature(IReadOnlyList<DeclaredVariable> variables, string description)
 {
     /// <summary>The words for the kinds, as comments write them.</summary>
-    private static readonly string[] Words = ["quantity", "duration", "time", "date", "count", "number", "list", "name", "text", "message", "choice"];
+    private static readonly string[] Words = ["quantity", "duration", "time", "date", "count", "number", "list", "name", "text", "symbols", "message", "choice"];
 
     /// <summary>Its variables in the order of the comment.</summary>
     public IReadOnlyList<DeclaredVariable> Variables { get; } = variables;

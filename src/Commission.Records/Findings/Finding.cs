@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using System.Text.Json.Serialization;
 using Commission.Measurement.Corrections;
 using Commission.Measurement.Decisions;
@@ -65,8 +64,8 @@ public sealed record Finding
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public string? InFile { get; init; }
 
-    /// <summary>The same sentences as messages and values, from which they can be written in another language; null while none of them is in a catalogue.</summary>
-    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    /// <summary>The same sentences as messages and values, from which they can be written in another language.</summary>
+    [JsonIgnore]
     public FindingMessages? Messages { get; init; }
 
     /// <summary>True when the profile for this kind of work and system asks for the check.</summary>
@@ -106,13 +105,13 @@ public sealed record Finding
     public StripPosition? Strip { get; init; }
 
     /// <summary>The probability of conformity as printed; null when there is none.</summary>
-    public string? ConformityText => ProbabilityText.Of(ProbabilityOfConformity);
+    public string? ConformityText { get; init; }
 
     /// <summary>The largest false-accept probability as printed; null when there is none.</summary>
-    public string? FalseAcceptText => ProbabilityText.Of(MaximumFalseAccept);
+    public string? FalseAcceptText { get; init; }
 
     /// <summary>The adequacy as printed, for example <c>2.1</c>; null when there is none.</summary>
-    public string? AdequacyText => ProbabilityText.Ratio(Adequacy);
+    public string? AdequacyText { get; init; }
 }
 
 /// <summary>A reading that a finding used, with the place where the crew wrote it.</summary>
@@ -158,27 +157,6 @@ public sealed record TraceStep(string Symbol, string Name, string Formula, strin
 /// <param name="UpperIsLimit">False when nothing is limited at 1 (the limit is "at least").</param>
 public sealed record StripPosition(double Value, double? Low, double? High, bool LowerIsLimit, bool UpperIsLimit);
 
-/// <summary>Prints probabilities without ever rounding an uncertain one to 0 or 100 per cent.</summary>
-internal static class ProbabilityText
-{
-    public static string? Of(double? probability) => probability switch
-    {
-        null => null,
-        < 0.001 => "< 0.1 %",
-        > 0.999 => "> 99.9 %",
-        < 0.095 or > 0.905 => string.Create(CultureInfo.InvariantCulture, $"{100 * probability:0.0} %"),
-        _ => string.Create(CultureInfo.InvariantCulture, $"{100 * probability:0} %"),
-    };
-
-    public static string? Ratio(double? ratio) => ratio switch
-    {
-        null => null,
-        >= 99.5 => "> 99",
-        >= 9.95 => string.Create(CultureInfo.InvariantCulture, $"{ratio:0}"),
-        _ => string.Create(CultureInfo.InvariantCulture, $"{ratio:0.0}"),
-    };
-}
-
 /// <summary>The sentences of a finding as what they say and about what. A part that is in no catalogue yet is a plain text.</summary>
 /// <param name="Statement">The statement and its remarks; their texts are joined by spaces.</param>
 public sealed record FindingMessages(ImmutableArray<Message> Statement)
@@ -194,8 +172,4 @@ public sealed record FindingMessages(ImmutableArray<Message> Statement)
 
     /// <summary>What to do next.</summary>
     public Message? NextStep { get; init; }
-
-    /// <summary>Whether any part is in a catalogue.</summary>
-    [JsonIgnore]
-    public bool HasMessage => Statement.Concat(Reservation).Append(Reason).Append(NextStep).Any(m => m is { PlainText: null });
 }

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace Commission.Records.Findings;
 
 /// <summary>A measured or derived quantity with its uncertainty in the words of the GUM (JCGM 100).</summary>
@@ -20,11 +18,7 @@ public sealed record MeasuredQuantity(
     string? ExpandedText)
 {
     /// <summary>Coverage factor as printed, with degrees of freedom where there are few: <c>k = 2.03, ν = 41</c>; null without a coverage factor.</summary>
-    public string? CoverageText => CoverageFactor is not { } k
-        ? null
-        : DegreesOfFreedom is { } nu && double.IsFinite(nu) && nu < 1000
-            ? string.Create(CultureInfo.InvariantCulture, $"k = {k:0.00}, ν = {Math.Floor(nu):0}")
-            : string.Create(CultureInfo.InvariantCulture, $"k = {k:0.00}");
+    public string? CoverageText { get; init; }
 }
 
 /// <summary>A single quantity as it is kept and as it is printed. Pages print <see cref="Text"/> and compute nothing.</summary>
@@ -54,7 +48,5 @@ public sealed record BudgetLine(
     string Source)
 {
     /// <summary>The share as printed, for example <c>62 %</c> or <c>0.4 %</c>.</summary>
-    public string ShareText => SharePercent >= 9.95
-        ? string.Create(CultureInfo.InvariantCulture, $"{SharePercent:0} %")
-        : string.Create(CultureInfo.InvariantCulture, $"{SharePercent:0.0} %");
+    public string ShareText { get; init; } = "";
 }

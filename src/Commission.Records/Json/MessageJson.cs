@@ -3,7 +3,6 @@ using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using Commission.Messages;
-using Commission.Records.Findings;
 
 namespace Commission.Records.Json;
 
@@ -16,7 +15,7 @@ internal static class MessageJson
     private const string Time = "HH:mm:ss";
     private const string Date = "yyyy-MM-dd";
 
-    public static void Write(Utf8JsonWriter writer, Message message)
+    private static void Write(Utf8JsonWriter writer, Message message)
     {
         if (message.PlainText is { } plain)
         {
@@ -53,7 +52,7 @@ internal static class MessageJson
         return Message.Of(id[..dot], id[(dot + 1)..], values);
     }
 
-    private static void Write(Utf8JsonWriter writer, MessageValue value)
+    public static void Write(Utf8JsonWriter writer, MessageValue value)
     {
         writer.WriteStartObject();
         switch (value)
@@ -81,7 +80,7 @@ internal static class MessageJson
                 Number(writer, "number", number.Number);
                 break;
             case ListValue list:
-                writer.WriteString("join", list.Join switch { ListJoin.And => "and", ListJoin.Or => "or", _ => "comma" });
+                writer.WriteString("join", list.Join switch { ListJoin.And => "and", ListJoin.Or => "or", ListJoin.Sentences => "sentences", ListJoin.Semicolons => "semicolons", _ => "comma" });
                 writer.WriteStartArray("list");
                 foreach (var item in list.Items)
                     Write(writer, item);
@@ -92,6 +91,9 @@ internal static class MessageJson
                 break;
             case TextValue text:
                 Text(writer, "text", text.Text);
+                break;
+            case SymbolsValue symbols:
+                Text(writer, "symbols", symbols.Invariant);
                 break;
             case ChoiceValue choice:
                 Text(writer, "choice", choice.Option);
@@ -134,7 +136,7 @@ internal static class MessageJson
         CanonicalText.Write(writer, text);
     }
 
-    private static MessageValue Value(JsonElement json)
+    public static MessageValue Value(JsonElement json)
     {
         foreach (var member in json.EnumerateObject())
         {
@@ -156,11 +158,13 @@ internal static class MessageJson
                 case "number":
                     return new NumberValue(content.GetDouble(), json.GetProperty("decimals").GetInt32());
                 case "list":
-                    return new ListValue([.. content.EnumerateArray().Select(Value)], json.GetProperty("join").GetString() switch { "and" => ListJoin.And, "or" => ListJoin.Or, _ => ListJoin.Comma });
+                    return new ListValue([.. content.EnumerateArray().Select(Value)], json.GetProperty("join").GetString() switch { "and" => ListJoin.And, "or" => ListJoin.Or, "sentences" => ListJoin.Sentences, "semicolons" => ListJoin.Semicolons, _ => ListJoin.Comma });
                 case "name":
                     return new NameValue(content.GetString()!);
                 case "text":
                     return new TextValue(content.GetString()!);
+                case "symbols":
+                    return new SymbolsValue(content.GetString()!);
                 case "choice":
                     return new ChoiceValue(content.GetString()!);
                 case "message":
@@ -185,50 +189,14 @@ internal static class MessageJson
     };
 }
 
-/// <summary>Writes and reads the messages of a finding; a part that there is none of is left out.</summary>
-internal sealed class FindingMessagesConverter : JsonConverter<FindingMessages>
+/// <summary>Writes and reads what a text of the record is made of.</summary>
+internal sealed class MessageValueConverter : JsonConverter<MessageValue>
 {
-    public override FindingMessages Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
+    public override MessageValue Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
     {
         using var json = JsonDocument.ParseValue(ref reader);
-        var root = json.RootElement;
-        return new FindingMessages(List(root, "statement"))
-        {
-            Reason = root.TryGetProperty("reason", out var reason) ? MessageJson.Read(reason) : null,
-            Reservation = List(root, "reservation"),
-            NextStep = root.TryGetProperty("nextStep", out var next) ? MessageJson.Read(next) : null,
-        };
+        return MessageJson.Value(json.RootElement);
     }
 
-    public override void Write(Utf8JsonWriter writer, FindingMessages value, JsonSerializerOptions options)
-    {
-        writer.WriteStartObject();
-        if (value.NextStep is { } next)
-        {
-            writer.WritePropertyName("nextStep");
-            MessageJson.Write(writer, next);
-        }
-
-        if (value.Reason is { } reason)
-        {
-            writer.WritePropertyName("reason");
-            MessageJson.Write(writer, reason);
-        }
-
-        if (value.Reservation.Length > 0)
-            List(writer, "reservation", value.Reservation);
-        List(writer, "statement", value.Statement);
-        writer.WriteEndObject();
-    }
-
-    private static void List(Utf8JsonWriter writer, string name, ImmutableArray<Message> messages)
-    {
-        writer.WriteStartArray(name);
-        foreach (var message in messages)
-            MessageJson.Write(writer, message);
-        writer.WriteEndArray();
-    }
-
-    private static ImmutableArray<Message> List(JsonElement parent, string name) =>
-        parent.TryGetProperty(name, out var list) ? [.. list.EnumerateArray().Select(MessageJson.Read)] : [];
+    public override void Write(Utf8JsonWriter writer, MessageValue value, JsonSerializerOptions options) => MessageJson.Write(writer, value);
 }

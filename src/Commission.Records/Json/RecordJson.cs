@@ -109,7 +109,7 @@ public static class RecordJson
     Converters =
     [
         typeof(TextConverter), typeof(NumberConverter), typeof(NumberOrNullConverter), typeof(LocationConverter),
-        typeof(FindingMessagesConverter),
+        typeof(MessageValueConverter),
         typeof(TradeWordConverter<Outcome>), typeof(TradeWordConverter<CorrectionKind>), typeof(TradeWordConverter<Verdict>), typeof(TradeWordConverter<DecisionRule>),
         typeof(TradeWordConverter<LimitKind>), typeof(TradeWordConverter<AxisScale>), typeof(TradeWordConverter<AxisName>), typeof(TradeWordConverter<CurveRole>),
         typeof(TradeWordConverter<LineRole>), typeof(TradeWordConverter<ColumnAlign>),

@@ -268,11 +268,11 @@ public sealed class FindingBuilderTests
     }
 
     [Fact]
-    public void Empty_remarks_are_none_and_plain_sentences_are_no_messages()
+    public void Empty_remarks_are_none()
     {
         var found = Begun().Decide(true).Remark("").Remark(null).Say("It holds.").Build();
         Assert.Equal("It holds.", found.Statement);
-        Assert.Null(found.Messages);
+        Assert.Single(found.Messages!.Statement);
         Assert.Null(found.Reason);
         Assert.Null(found.Reservation);
     }

@@ -1,6 +1,7 @@
 using Commission.Checks.Kernel;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Xunit;
 
 namespace Commission.Checks.Tests.Kernel;
@@ -37,7 +38,7 @@ public sealed class PresentationTests
     [InlineData("1600 m", "6 lb", "us")]
     public void A_job_without_units_is_printed_in_what_it_is_written_in(string elevation, string charge, string preset) => Assert.Equal(
         preset,
-        Presentation.For(JobText.Read(JobLines.Of(equipment: $", nameplate: {{factory charge: {charge}}}", site: $", elevation: {elevation}").Replace("units: us\n", "", StringComparison.Ordinal))).Preset);
+        Presentation.For(JobText.Read(JobLines.Of(equipment: $", nameplate: {{factory charge: {charge}}}", site: $", elevation: {elevation}").Replace("units: us\n", "", StringComparison.Ordinal)), Language.English).Preset);
 
     [Fact]
     public void A_temperatures_uncertainty_is_a_difference()

@@ -36,7 +36,7 @@ public sealed class DangerTests
             .Where(f => !Path.GetRelativePath(root, f).Split(Path.DirectorySeparatorChar).Any(part => part is "obj" or "bin"))
             .SelectMany(f => File.ReadLines(f).Where(line => line.Contains(Word, StringComparison.Ordinal)).Select(line => $"{Path.GetFileName(f)}: {line.Trim()}"))
             .ToList();
-        Assert.Equal("common.ftl: danger = DANGER", Assert.Single(written, w => !w.Contains("///", StringComparison.Ordinal)));
+        Assert.Equal("common.ftl: danger = DANGER: { $sentences }", Assert.Single(written, w => !w.Contains("///", StringComparison.Ordinal)));
     }
 
     /// <summary>Holds a record to the rule.</summary>

@@ -25,7 +25,7 @@ public sealed class ImpeachmentTests
         var evidence = One(wrong, "evidence.physics");
         var floor = One(wrong, "charge.superheat-floor");
         Assert.Equal((Verdict.Fail, Verdict.NotEvaluated, true), (evidence.Verdict, floor.Verdict, floor.IsTakenBack));
-        Assert.Matches(@"^vapor (line|pressure), 11:35 \(.+\) cannot be what it says, see Physics of the readings$", floor.Reason);
+        Assert.Matches(@"^vapor (line|pressure), 11:35 \(.+\) cannot be what it says, see Readings agree with each other$", floor.Reason);
         Assert.Equal($"Not evaluated: {floor.Reason}.", floor.Statement);
         Assert.Equal(evidence.NextStep, floor.NextStep);
         Assert.Null(floor.ProbabilityOfConformity);

@@ -86,6 +86,7 @@ public sealed class OutcomeTests
             Measured = new MeasuredQuantity(new DisplayQuantity(0.995, "resistance", "Ω", 0.995, 3, "0.995 Ω"), 0.005, 0.01, 2, null, "0.995 ± 0.010 Ω", "0.010 Ω"),
             Limits = [limit, limit with { Text = "at most 2 ohm" }],
             ProbabilityOfConformity = 0.841,
+            ConformityText = "84 %",
         };
         Assert.Equal(["Ground (north): 0.995 ± 0.010 Ω, limit at most 1 ohm, 84 % of being within it."], OutcomeMaker.Make([near], [], []).Reasons);
         Assert.Equal(

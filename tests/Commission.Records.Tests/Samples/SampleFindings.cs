@@ -98,7 +98,6 @@ internal static class SampleFindings
             Reservation = reservation,
             Required = required,
             NextStep = next,
-            Messages = verdict == Verdict.Pass ? SampleMessages.Of(statement) : null,
             Readings = [new ReadingUse("as written", statement.Split([',', ';', ':'])[0], SampleRecord.At(40 + title.Length), null)],
         };
 
@@ -112,6 +111,7 @@ internal static class SampleFindings
         var half = expanded?.ToString(format, CultureInfo.InvariantCulture);
         var space = unit.Length == 0 ? "" : " " + unit;
         var text = half is null ? number + space : $"{number} ± {half}{space}";
+        double? probability = limit is null || expanded is null ? null : verdict == Verdict.Fail ? 0.0004 : 0.973;
         return new Finding
         {
             Check = check,
@@ -125,11 +125,14 @@ internal static class SampleFindings
             Required = limit is not null,
             Measured = new MeasuredQuantity(
                 new DisplayQuantity(value, dimension, unit, value, decimals, number + space),
-                expanded / 2.05, expanded, expanded is null ? null : 2.05, expanded is null ? null : 37, text, half is null ? null : half + space),
+                expanded / 2.05, expanded, expanded is null ? null : 2.05, expanded is null ? null : 37, text, half is null ? null : half + space) { CoverageText = PrintedNumbers.Coverage(expanded is null ? null : 2.05, 37) },
             Limits = limit is null ? [] : [limit],
-            ProbabilityOfConformity = limit is null || expanded is null ? null : verdict == Verdict.Fail ? 0.0004 : 0.973,
+            ProbabilityOfConformity = probability,
+            ConformityText = PrintedNumbers.Probability(probability),
             MaximumFalseAccept = limit is null || expanded is null ? null : 0.027,
+            FalseAcceptText = limit is null || expanded is null ? null : PrintedNumbers.Probability(0.027),
             Adequacy = limit is null || expanded is null ? null : 2.1,
+            AdequacyText = limit is null || expanded is null ? null : PrintedNumbers.Ratio(2.1),
             Strip = strip is { } place ? new StripPosition(place, low, high, lower, upper) : null,
             Trace =
             [
@@ -147,10 +150,10 @@ internal static class SampleFindings
                 ? []
                 :
                 [
-                    new BudgetLine("vapor clamp, class of the thermocouple", "rectangular", "0.43 °F", "1", 0.24, 58.2, "IEC 60584-1, class 2 (from memory)"),
-                    new BudgetLine("gauge low, share of full scale", "rectangular", "1.44 psi", "0.214 °F/psi", 0.17, 29.4, "as stated for the gauge"),
-                    new BudgetLine("refrigerant model, blend", "normal", "0.50 %", "0.151 °F/%", 0.04, 8.1, "common practice, no source"),
-                    new BudgetLine("site pressure from elevation", "normal", "0.145 psi", "0.214 °F/psi", 0.02, 4.3, "weather, common practice"),
+                    new BudgetLine("vapor clamp, class of the thermocouple", "rectangular", "0.43 °F", "1", 0.24, 58.2, "IEC 60584-1, class 2 (from memory)") { ShareText = PrintedNumbers.Share(58.2) },
+                    new BudgetLine("gauge low, share of full scale", "rectangular", "1.44 psi", "0.214 °F/psi", 0.17, 29.4, "as stated for the gauge") { ShareText = PrintedNumbers.Share(29.4) },
+                    new BudgetLine("refrigerant model, blend", "normal", "0.50 %", "0.151 °F/%", 0.04, 8.1, "common practice, no source") { ShareText = PrintedNumbers.Share(8.1) },
+                    new BudgetLine("site pressure from elevation", "normal", "0.145 psi", "0.214 °F/psi", 0.02, 4.3, "weather, common practice") { ShareText = PrintedNumbers.Share(4.3) },
                 ],
         };
     }

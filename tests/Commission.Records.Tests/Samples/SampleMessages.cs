@@ -1,5 +1,4 @@
 using Commission.Messages;
-using Commission.Records.Findings;
 
 namespace Commission.Records.Tests.Samples;
 
@@ -19,14 +18,15 @@ internal static class SampleMessages
         new("gauges", new ListValue([new NameValue("low"), new NameValue("high")], ListJoin.Or)),
         new("words", new TextValue("as the crew wrote it")),
         new("rig", new ChoiceValue("untested")),
+        new("numbers", new SymbolsValue("118.9 psig − 12.2 psi")),
         new("inner", Message.Of("sample", "inner", [])),
         new("plain", Message.Plain("Not in a catalogue.")),
     ]);
 
-    public static FindingMessages Of(string statement) => new([EveryKind, Message.Plain(statement)])
-    {
-        Reason = Message.Of("sample", "reason", []),
-        Reservation = [Message.Plain("one"), Message.Of("sample", "two", [new("n", new CountValue(2))])],
-        NextStep = Message.Of("sample", "next", []),
-    };
+    public static Phrase[] Phrases { get; } =
+    [
+        new("13.1 °F"),
+        new("Every kind.", EveryKind),
+        new("One. Every kind.", new ListValue([Message.Of("sample", "one", []), EveryKind], ListJoin.Sentences)),
+    ];
 }

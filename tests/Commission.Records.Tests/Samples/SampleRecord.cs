@@ -71,6 +71,7 @@ internal static class SampleRecord
             ],
             Cautions = SampleParts.Cautions(),
             Findings = findings,
+            Phrases = [.. SampleMessages.Phrases],
             Tables = SampleParts.Tables(),
             Figures = SampleFigures.All(),
             Instruments = SampleParts.Instruments(),

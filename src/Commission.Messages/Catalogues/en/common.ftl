@@ -3,8 +3,9 @@
 # $why (message) - why it could not be judged, without a full stop
 not-evaluated = Not evaluated: { $why }.
 
-# Stands before a sentence that tells of a danger to people or to the machine.
-danger = DANGER
+# What tells of a danger to people or to the machine.
+# $sentences (list) - what is dangerous
+danger = DANGER: { $sentences }
 
 # $cause (message) - the largest cause of doubt
 # $again (choice: can, charged) - whether it can be measured again, or the circuit holds its charge by now
@@ -51,3 +52,10 @@ reading-design-high = design pressure, high side
 
 # $most (text) - the limit as printed
 limit-at-most = at most { $most }
+
+# Source of a figure that no document states.
+common-practice-no-source = common practice, no source
+
+# A day alone, as the result of a step.
+# $day (date) - the day
+day = { $day }
