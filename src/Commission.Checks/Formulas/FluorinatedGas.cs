@@ -93,7 +93,7 @@ internal sealed record LeakCheckPlan(int? Months, bool DetectionObligatory, Mess
 internal static class CarbonDioxideEquivalent
 {
     /// <summary>The formula, as a trace prints it.</summary>
-    public const string Formula = "t CO2e = charge in kg × GWP / 1000";
+    public static Message Formula => FormulasMessages.Co2e;
 
     /// <summary>Tonnes of a charge.</summary>
     /// <param name="kilograms">Charge, kg.</param>
