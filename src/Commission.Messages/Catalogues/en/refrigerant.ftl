@@ -14,7 +14,7 @@ fill-mixed = { $gases } in one cylinder: judged by the lightest, { $lightest }. 
 # $mass (quantity) - what it is written to hold
 # $full (quantity) - what fills it with liquid at 25 °C
 # $gas (name) - the refrigerant
-fill-cannot-be = { $cylinder } is written to hold { $mass }, but { $full } of { $gas } fill it with liquid at 25 °C (77 °F). Either a number is wrong, or the cylinder is about to burst.
+fill-cannot-be = { $cylinder } is written to hold { $mass }, but { $full } of { $gas } fill it with liquid at 25 °C (77 °F). That cannot be, unless the cylinder is about to burst.
 fill-cannot-be-next = Keep the cylinder away from heat and sun, and weigh it again: check tare, water capacity and weight. If they are right, move part of it into an empty cylinder at once.
 
 # $share (quantity) - volume of the liquid at 25 °C over the cylinder's
@@ -70,7 +70,7 @@ identity-bursts-next = Stop the unit, recover the refrigerant, and charge one th
 
 # $gas (name) - the refrigerant charged
 # $built (quantity) - what the unit is built for
-identity-pressure-near = with a hot condenser { $gas } stands a little above the { $built } the unit is built for
+identity-pressure-near = with a hot condenser the pressure of { $gas } is a little above the { $built } the unit is built for
 identity-pressure-near-next = Have the maker confirm the refrigerant, and set the high-pressure switch by the plate.
 identity-step-hot = saturation pressure at a hot condenser, and what the unit is built for
 
@@ -936,10 +936,10 @@ check-suction-drier = Suction drier
 check-suction-drier-fails = Agree on a day, read the pressure drop across the drier and test the oil, then take drier or core out.
 
 check-oil-change = Oil change
-check-oil-change-fails = Drain it and fill the oil that the compressor's maker names for this refrigerant; where oil may lie in the lines, run, drain and fill again.
+check-oil-change-fails = Drain it and fill the oil that the compressor's maker names for this refrigerant. Where oil may lie in the lines, run, drain and fill again.
 
 check-additives = Sealant and dye
-check-additives-fails = Recover through a sealant filter into a cylinder of its own, marked for destruction; change the driers; say it on the unit's label. Makers of compressors may refuse warranty.
+check-additives-fails = Recover through a sealant filter into a cylinder of its own, marked for destruction. Change the driers, and say so on the unit's label. Makers of compressors may refuse warranty.
 
 check-label = Label on the unit
 check-label-fails = Correct the label: factory charge from the plate, added by the scale, total of both.
@@ -948,13 +948,13 @@ check-leak-check = Leak check after start
 check-leak-check-fails = Mark the place, recover, repair, test with nitrogen and check again. Search with a detector made for the gas or with bubbles, never with a flame.
 
 check-co2e = Carbon-dioxide equivalent
-check-co2e-fails = Write on the label what the law asks for, enter the next leak check in the log-book, and fit leakage detection where it is prescribed.
+check-co2e-fails = Write on the label what the law asks for, enter the next leak check in the log-book, and fit leak detection where it is prescribed.
 
 check-thresholds = Leak-repair rules
-check-thresholds-fails = Write the full charge (label, or factory charge and what was weighed in). Under a rule the leak rate is worked out at every addition, and records are kept.
+check-thresholds-fails = Write the full charge (label, or factory charge and what was weighed in). Where a rule applies, work out the leak rate at every addition and keep records.
 
 check-leak-rate = Leak rate
 check-leak-rate-fails = Find and repair the leak within 30 days, verify the repair at once and again after the system has run, and keep the records.
 
 check-records = Records the law asks for
-check-records-fails = Write what is missing; what the job file has no key for belongs into its notes or the operator's log-book.
+check-records-fails = Write what is missing. What the job file has no key for goes into its notes or the operator's log-book.
