@@ -181,8 +181,8 @@ internal sealed class AnnualLeakRateCheck : ICheck
             "r", RefrigerantMessages.LeakRateStep, LeakRepair.RateFormula,
             string.Create(CultureInfo.InvariantCulture, $"{present.Text(added.Value, DisplayKind.Mass)} / {present.Text(full.Value.Value, DisplayKind.Mass)} × {LeakRepair.DaysInYear} / {Math.Min(days, LeakRepair.DaysInYear)} × 100 %"),
             present.Text(rate, DisplayKind.Percentage), LeakRepair.RateSource);
-        var said = RefrigerantMessages.LeakRateSaid(
-            present.InMessage(added.Value, DisplayKind.Mass), days, days > LeakRepair.DaysInYear ? RefrigerantMessages.LeakRateSaidSpan.Longer : RefrigerantMessages.LeakRateSaidSpan.Within, present.InMessage(rate.Value, DisplayKind.Percentage));
+        var (mass, share) = (present.InMessage(added.Value, DisplayKind.Mass), present.InMessage(rate.Value, DisplayKind.Percentage));
+        var said = days > LeakRepair.DaysInYear ? RefrigerantMessages.LeakRateSaidLonger(mass, days, share) : RefrigerantMessages.LeakRateSaid(mass, days, share);
         var rule = context.Get<UnitedStatesRule>();
         if (limit is null || rule.Rule is not { } applies || UnitedStatesRule.Citation(applies) is not { } citation)
             return finding.Measure(rate, DisplayKind.Percentage).Information(RefrigerantMessages.LeakRateTold(said), limit is null ? RefrigerantMessages.LeakRateNoTrigger : RefrigerantMessages.LeakRateNoRule);

@@ -207,7 +207,7 @@ leak-recheck-done = Checked again on { $on }.
 
 # $on (date) - the day of the check
 # $by (date) - the latest day
-leak-recheck-late = The check after the repair is dated { $on }; it had to be made after the repair and by { $by }.
+leak-recheck-late = The check after the repair is dated { $on }; it had to be made between the repair and { $by }.
 leak-recheck-late-next = Check the repair again now, and note in the log-book why it was not in time.
 leak-recheck-latest = latest day of the check
 leak-recheck-latest-formula = repair + time allowed
@@ -325,7 +325,7 @@ use-banned = { $gas } has a GWP of { $potential }. Since { $since } gas of GWP {
 # $reach (number) - the potential from which the ban reaches a gas
 # $since (date) - first day of the ban
 # $until (date) - the day from which reclaimed and recycled gas is banned, too
-use-banned-until = { $gas } has a GWP of { $potential }. Since { $since } gas of GWP { $reach } or more may not go into such equipment in service. Reclaimed or recycled gas may until { $until }.
+use-banned-until = { $gas } has a GWP of { $potential }. Since { $since } gas of GWP { $reach } or more may not go into such equipment in service. Reclaimed or recycled gas is exempt before { $until }.
 use-banned-next = Recover it. Charge reclaimed gas with its label where that is still allowed, or change the system to a refrigerant of lower GWP.
 use-step-ban = ban
 
@@ -523,13 +523,17 @@ leak-check-next-late-next = Enter the earlier date in the log-book.
 
 # $added (quantity) - what had to be added
 # $days (count) - days since refrigerant was last added
-# $span (choice: longer, within) - whether that is longer than a year
 # $rate (quantity) - the rate, as a share of the charge in a year
 leak-rate-said =
-    { $span ->
-        [longer] { $added } in { $days } days, { $rate } of the charge (more than a year counts as one)
-       *[within] { $added } in { $days } days: { $rate } of the charge in a year
+    { $days ->
+        [one] { $added } in { $days } day: { $rate } of the charge in a year
+       *[other] { $added } in { $days } days: { $rate } of the charge in a year
     }
+
+# $added (quantity) - what had to be added
+# $days (count) - days since refrigerant was last added, more than a year
+# $rate (quantity) - the rate, as a share of the charge
+leak-rate-said-longer = { $added } in { $days } days, { $rate } of the charge (more than a year counts as one)
 
 # $said (message) - what was added in how long
 leak-rate-told = { $said }.
