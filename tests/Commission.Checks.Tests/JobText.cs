@@ -5,6 +5,8 @@ using Commission.Fluids;
 using Commission.Jobs;
 using Commission.Jobs.Files;
 using Commission.Jobs.Model;
+using Commission.Messages;
+using Commission.Records;
 using Commission.Records.Findings;
 using Commission.Source;
 
@@ -46,6 +48,10 @@ internal static class JobText
         var found = CheckCatalogue.Find(check) ?? throw new ArgumentException($"There is no check {check}.", nameof(check));
         return [.. found.Evaluate(Context(yaml))];
     }
+
+    /// <summary>Messages as an English record prints them, one after the other.</summary>
+    /// <param name="messages">The messages; none but the last ends with a full stop.</param>
+    public static string Words(params Message[] messages) => string.Join(". ", messages.Select(m => RecordWords.Text(m, Language.English)));
 
     private sealed class Folder(IEnumerable<(string Name, string Text)> files) : IJobFolder
     {

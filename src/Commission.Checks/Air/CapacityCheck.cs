@@ -163,7 +163,7 @@ internal sealed class AirCapacity : IAnalysis<AirCapacity>
             new TraceStep(
                 "Q_field", present.Text(AirMessages.CapacityField), "4.5·(p_atm/14.696 psia)·cfm·Δh",
                 string.Create(CultureInfo.InvariantCulture, $"{AirFactors.Total(density):0.000} · {flow.Value / CubicFootPerMinute:0} cfm · {difference.Value / BtuPerPound:0.000} Btu/lb"),
-                present.Text(field, DisplayKind.Capacity), AirFactors.Source),
+                present.Text(field, DisplayKind.Capacity), present.Text(AirFactors.Source)),
             new TraceStep(
                 "Q_s", present.Text(AirMessages.CapacitySensible), "ṁ · (1.006 + 1.86·W_return) · (t_return − t_supply)",
                 $"{present.Text(entering.DryBulb.Value, DisplayKind.Temperature)} − {present.Text(leaving.DryBulb.Value, DisplayKind.Temperature)}", present.Text(sensible, DisplayKind.Capacity), AirState.Source),

@@ -253,15 +253,15 @@ internal sealed class AirflowRoutes : IAnalysis<AirflowRoutes>
                 new TraceStep(
                     "d", "density of the return air against standard air", "(p_atm/14.696 psia)·(529.67/(T_return + 459.67))",
                     $"{present.Text(atmosphere.Value.Value, DisplayKind.AbsolutePressure, 3)}, {present.Text(entering.Value.Value, DisplayKind.Temperature)}",
-                    density.Value.ToString("0.0000", CultureInfo.InvariantCulture), AirFactors.Source),
+                    density.Value.ToString("0.0000", CultureInfo.InvariantCulture), present.Text(AirFactors.Source)),
                 new TraceStep(
                     "ΔT", "temperature rise", "T_supply − T_return",
                     $"{present.Text(leaving.Value.Value, DisplayKind.Temperature)} − {present.Text(entering.Value.Value, DisplayKind.Temperature)}",
                     present.Text(rise, DisplayKind.TemperatureDifference), "definition"),
                 new TraceStep(
-                    "q_V", "airflow by heat rise", isElectric ? HeatRiseAirflow.ElectricFormula : HeatRiseAirflow.GasFormula,
+                    "q_V", "airflow by heat rise", present.Text(isElectric ? HeatRiseAirflow.ElectricFormula : HeatRiseAirflow.GasFormula),
                     string.Create(CultureInfo.InvariantCulture, $"{heatText}, 1.08·{density.Value:0.0000}, {present.Text(rise.Value, DisplayKind.TemperatureDifference)}"),
-                    present.Text(value, DisplayKind.AirFlow), HeatRiseAirflow.Source),
+                    present.Text(value, DisplayKind.AirFlow), present.Text(HeatRiseAirflow.Source)),
             ],
         };
     }

@@ -71,7 +71,7 @@ internal sealed record SplitTarget
         var present = context.Present;
         var table = CaliforniaSplitTable.At(Temperature.FromSi(dry.Value.Value), Temperature.FromSi(wet.Value.Value));
         if (!table.HasValue)
-            return None(table.Why, table.Todo) with { Readings = readings };
+            return None(present.Text(table.Why), present.Text(table.Todo)) with { Readings = readings };
 
         if (tolerance is null)
             return None("no pack sets a tolerance for the split", "Name a limits pack.") with { Readings = readings };

@@ -125,7 +125,7 @@ internal sealed record ChargeTarget
         var present = context.Present;
         var table = CaliforniaSuperheatTable.At(Temperature.FromSi(outdoor.Value.Value), Temperature.FromSi(wet.Value.Value));
         if (!table.HasValue)
-            return None(char.ToLowerInvariant(table.Why[0]) + table.Why[1..], table.Todo) with { Readings = readings };
+            return None(present.Text(table.Why), present.Text(table.Todo)) with { Readings = readings };
         var rounding = context.Causes.Enter(
             RootCause.FromHalfWidth("table of target superheat: rounding", "half of its last printed digit", table.Rounding.Si), DisplayKind.TemperatureDifference);
         var target = Uncertain.WithPartials(table.Value.Si, (outdoor.Value, table.PerDryBulb), (wet.Value, table.PerWetBulb)) + context.Scope.Reading(0, 1.0 * rounding);
@@ -140,7 +140,7 @@ internal sealed record ChargeTarget
         {
             return None(
                 $"the target superheat of {present.Text(table.Value.Si, DisplayKind.TemperatureDifference)} is below {least.Text}: too little load for a valid test",
-                CaliforniaSuperheatTable.DashNext) with
+                present.Text(CaliforniaSuperheatTable.DashNext)) with
             { Readings = readings, Steps = [step] };
         }
 

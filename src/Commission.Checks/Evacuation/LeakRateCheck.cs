@@ -100,7 +100,7 @@ internal sealed class LeakRateCheck : ICheck
                 LeakFlow.Viscous => "viscous flow above, choked flow below",
                 LeakFlow.Molecular => "molecular flow",
                 _ => "molecular and viscous flow: between the regimes",
-            }, $"Q_a = {Throughput(context, air)}", text, $"EN 1779 (from memory); {VaporViscosity.Source}");
+            }, $"Q_a = {Throughput(context, air)}", text, $"EN 1779 (from memory); {context.Present.Text(VaporViscosity.Source)}");
         return text;
     }
 

@@ -1,4 +1,5 @@
 using Commission.Measurement.Quantities;
+using Commission.Messages;
 
 namespace Commission.Checks.Formulas;
 
@@ -9,7 +10,7 @@ namespace Commission.Checks.Formulas;
 internal static class AirFactors
 {
     /// <summary>Where the factors come from.</summary>
-    public const string Source = "standard air 0.075 lb/ft³: 4.5 = 60·0.075, 1.08 = 4.5·0.24, 0.68 = 4.5·1061/7000";
+    public static Message Source => FormulasMessages.AirFactorsSource;
 
     private const double StandardTemperature = (70 + ConversionFactors.FahrenheitOffset) / 1.8;
 
@@ -35,7 +36,7 @@ internal static class AirFactors
 internal static class FanLaws
 {
     /// <summary>The laws, as a trace prints them.</summary>
-    public const string Formula = "flow in proportion to n, pressure to n², power to n³";
+    public static Message Formula => FormulasMessages.FanLaws;
 
     /// <summary>Static pressure at another speed.</summary>
     /// <param name="pressure">Pressure now, any unit.</param>
@@ -54,13 +55,13 @@ internal static class FanLaws
 internal static class HeatRiseAirflow
 {
     /// <summary>The electric form, as a trace prints it.</summary>
-    public const string ElectricFormula = "cfm = V·A·3.412 / (1.08·ΔT − 3.412·w), 1.08 scaled by air density, w heat of the blower in W/cfm";
+    public static Message ElectricFormula => FormulasMessages.HeatRiseElectric;
 
     /// <summary>The gas form, as a trace prints it.</summary>
-    public const string GasFormula = "cfm = output in Btu/h / (1.08·ΔT − 3.412·w), 1.08 scaled by air density, w heat of the blower in W/cfm";
+    public static Message GasFormula => FormulasMessages.HeatRiseGas;
 
     /// <summary>Where the formulas come from.</summary>
-    public const string Source = "sensible-heat factor of standard air; generic installation manuals";
+    public static Message Source => FormulasMessages.HeatRiseSource;
 
     private const double BtuPerHour = ConversionFactors.Btu / 3600;
     private const double CubicFootPerMinute = ConversionFactors.CubicFoot / 60;

@@ -1,6 +1,7 @@
+using Commission.Messages;
 using System.Diagnostics.CodeAnalysis;
-using System.Globalization;
 using Commission.Measurement.Quantities;
+using Commission.Measurement.Units;
 
 namespace Commission.Checks.Formulas;
 
@@ -32,17 +33,13 @@ internal static class CaliforniaSplitTable
         return reading.Where switch
         {
             WholeDegreeGrid.Place.OnTable => TableTarget.Of(reading),
-            WholeDegreeGrid.Place.Dash => TableTarget.None(
-                "The table has a dash here: the return air is drier than it covers", "Measure the airflow instead."),
-            WholeDegreeGrid.Place.BelowRows => TableTarget.None(Outside("Return air", returnDryBulb, "below", grid.FirstRow), "Warm the room, or measure the airflow instead."),
-            WholeDegreeGrid.Place.AboveRows => TableTarget.None(Outside("Return air", returnDryBulb, "above", grid.LastRow), "Let the system bring the room down, or measure the airflow instead."),
-            WholeDegreeGrid.Place.BelowColumns => TableTarget.None(Outside("Return wet bulb", returnWetBulb, "below", grid.FirstColumn), "Measure the airflow instead."),
-            _ => TableTarget.None(Outside("Return wet bulb", returnWetBulb, "above", grid.LastColumn), "Let the system bring the room down, or measure the airflow instead."),
+            WholeDegreeGrid.Place.Dash => TableTarget.None(FormulasMessages.SplitDash, FormulasMessages.SplitMeasureNext),
+            WholeDegreeGrid.Place.BelowRows => TableTarget.Outside(FormulasMessages.TableEndsWhich.ReturnBelow, returnDryBulb, grid.FirstRow, FormulasMessages.SplitWarmNext),
+            WholeDegreeGrid.Place.AboveRows => TableTarget.Outside(FormulasMessages.TableEndsWhich.ReturnAbove, returnDryBulb, grid.LastRow, FormulasMessages.SplitCoolNext),
+            WholeDegreeGrid.Place.BelowColumns => TableTarget.Outside(FormulasMessages.TableEndsWhich.WetBulbBelow, returnWetBulb, grid.FirstColumn, FormulasMessages.SplitMeasureNext),
+            _ => TableTarget.Outside(FormulasMessages.TableEndsWhich.WetBulbAbove, returnWetBulb, grid.LastColumn, FormulasMessages.SplitCoolNext),
         };
     }
-
-    private static string Outside(string what, Temperature found, string side, int edge) => string.Create(
-        CultureInfo.InvariantCulture, $"{what} at {found.Fahrenheit:0.0} °F is {side} the table, which ends at {edge} °F");
 }
 
 /// <summary>
@@ -60,7 +57,7 @@ internal static class CaliforniaSuperheatTable
     public const string Mark = "from memory";
 
     /// <summary>What to do where the load is too small for a valid test.</summary>
-    public const string DashNext = "Either read again when it is cooler outdoors or the return air is more humid, or recover the charge and weigh in the factory charge with the allowance for the lines.";
+    public static Message DashNext => FormulasMessages.SuperheatDashNext;
 
     /// <summary>The printed grid.</summary>
     internal static WholeDegreeGrid Printed => Grid.Value;
@@ -76,17 +73,13 @@ internal static class CaliforniaSuperheatTable
         return reading.Where switch
         {
             WholeDegreeGrid.Place.OnTable => TableTarget.Of(reading),
-            WholeDegreeGrid.Place.Dash => TableTarget.None(
-                "The table of target superheat has a dash here: at this load the superheat asked for is below 5 °F, too little to judge a charge by", DashNext),
-            WholeDegreeGrid.Place.BelowRows => TableTarget.None(Outside("Outdoor air", outdoorDryBulb, "below", grid.FirstRow), "Weigh the charge in, or come back in warmer weather."),
-            WholeDegreeGrid.Place.AboveRows => TableTarget.None(Outside("Outdoor air", outdoorDryBulb, "above", grid.LastRow), "Come back when it is cooler, or weigh the charge in."),
-            WholeDegreeGrid.Place.BelowColumns => TableTarget.None(Outside("Return wet bulb", returnWetBulb, "below", grid.FirstColumn), "Warm the room, or weigh the charge in."),
-            _ => TableTarget.None(Outside("Return wet bulb", returnWetBulb, "above", grid.LastColumn), "Let the system bring the room down, then read again."),
+            WholeDegreeGrid.Place.Dash => TableTarget.None(FormulasMessages.SuperheatDash, DashNext),
+            WholeDegreeGrid.Place.BelowRows => TableTarget.Outside(FormulasMessages.TableEndsWhich.OutdoorBelow, outdoorDryBulb, grid.FirstRow, FormulasMessages.SuperheatColdNext),
+            WholeDegreeGrid.Place.AboveRows => TableTarget.Outside(FormulasMessages.TableEndsWhich.OutdoorAbove, outdoorDryBulb, grid.LastRow, FormulasMessages.SuperheatHotNext),
+            WholeDegreeGrid.Place.BelowColumns => TableTarget.Outside(FormulasMessages.TableEndsWhich.WetBulbBelow, returnWetBulb, grid.FirstColumn, FormulasMessages.SuperheatDryNext),
+            _ => TableTarget.Outside(FormulasMessages.TableEndsWhich.WetBulbAbove, returnWetBulb, grid.LastColumn, FormulasMessages.SuperheatHumidNext),
         };
     }
-
-    private static string Outside(string what, Temperature found, string side, int edge) => string.Create(
-        CultureInfo.InvariantCulture, $"{what} at {found.Fahrenheit:0.0} °F is {side} the table, which ends at {edge} °F");
 }
 
 /// <summary>
@@ -96,10 +89,10 @@ internal static class CaliforniaSuperheatTable
 internal static class SuperheatFormula
 {
     /// <summary>The formula, as a trace prints it.</summary>
-    public const string Formula = "SH = (3·WB − 80 − ODB)/2, in °F";
+    public static Message Formula => FormulasMessages.Superheat;
 
     /// <summary>Where it comes from.</summary>
-    public const string Source = "field formula, common practice, no source; information only";
+    public static Message Source => FormulasMessages.SuperheatSource;
 
     /// <summary>The formula's superheat.</summary>
     /// <param name="outdoorDryBulb">Air entering the condenser.</param>
@@ -133,10 +126,10 @@ internal sealed record TableTarget
     public TemperatureDifference Rounding { get; private init; }
 
     /// <summary>Why there is no target, without a full stop; null when there is one.</summary>
-    public string? Why { get; private init; }
+    public Message? Why { get; private init; }
 
     /// <summary>What to do instead; null when there is a target.</summary>
-    public string? Todo { get; private init; }
+    public Message? Todo { get; private init; }
 
     /// <summary>A target.</summary>
     /// <param name="reading">What the grid said, °F.</param>
@@ -153,5 +146,17 @@ internal sealed record TableTarget
     /// <param name="why">Why, without a full stop.</param>
     /// <param name="todo">What to do instead.</param>
     /// <returns>An answer without a value.</returns>
-    public static TableTarget None(string why, string todo) => new() { Why = why, Todo = todo };
+    public static TableTarget None(Message why, Message todo) => new() { Why = why, Todo = todo };
+
+    /// <summary>No target, because a temperature lies beside the table.</summary>
+    /// <param name="which">Which temperature, and on which side.</param>
+    /// <param name="found">The temperature.</param>
+    /// <param name="edge">Where the table ends, °F.</param>
+    /// <param name="todo">What to do instead.</param>
+    /// <returns>An answer without a value; temperatures in the unit of the printed table.</returns>
+    public static TableTarget Outside(FormulasMessages.TableEndsWhich which, Temperature found, int edge, Message todo)
+    {
+        var unit = UnitSystem.Us[DisplayKind.Temperature].Unit;
+        return None(FormulasMessages.TableEnds(which, QuantityWriter.Of(found.Si, unit, 1), QuantityWriter.Of(unit.ToSi(edge), unit, 0)), todo);
+    }
 }

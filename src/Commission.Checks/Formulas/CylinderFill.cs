@@ -1,5 +1,6 @@
 using Commission.Fluids;
 using Commission.Measurement.Quantities;
+using Commission.Messages;
 
 namespace Commission.Checks.Formulas;
 
@@ -10,10 +11,10 @@ namespace Commission.Checks.Formulas;
 internal static class CylinderFill
 {
     /// <summary>The rule by volume, as a trace prints it.</summary>
-    public const string VolumeFormula = "m / (WC · ρ_liquid(25 °C) / ρ_water(25 °C))";
+    public static Message VolumeFormula => FormulasMessages.CylinderVolume;
 
     /// <summary>The filling ratio for transport in Europe, as a trace prints it.</summary>
-    public const string RatioFormula = "min(0.95 · ρ_liquid(50 °C), ρ_liquid(60 °C)) / ρ_water(15 °C)";
+    public static Message RatioFormula => FormulasMessages.FillingRatio;
 
     /// <summary>Where the filling ratio comes from.</summary>
     public const string RatioSource = "ADR packing instruction P200 (5), liquefied gases of low pressure (from memory)";

@@ -1,13 +1,15 @@
+using Commission.Messages;
+
 namespace Commission.Checks.Formulas;
 
 /// <summary>Unbalance of three phases as NEMA MG-1 defines it: largest departure from the mean, over the mean.</summary>
 internal static class PhaseUnbalance
 {
     /// <summary>The formula, as a trace prints it.</summary>
-    public const string Formula = "unbalance = max|V − V_mean| / V_mean × 100 %";
+    public static Message Formula => FormulasMessages.Unbalance;
 
     /// <summary>Where the formula comes from.</summary>
-    public const string Source = "NEMA MG-1 14.36 (from memory); worked examples published in installation manuals";
+    public static Message Source => FormulasMessages.UnbalanceSource;
 
     /// <summary>The unbalance of voltages or of currents.</summary>
     /// <param name="phases">Readings, all in one unit.</param>
@@ -39,10 +41,10 @@ internal static class PhaseUnbalance
 internal static class RunCapacitor
 {
     /// <summary>The formula, as a trace prints it.</summary>
-    public const string Formula = "C = I / (2π·f·V); in µF 2652.6·A/V at 60 Hz, 3183.1·A/V at 50 Hz";
+    public static Message Formula => FormulasMessages.Capacitance;
 
     /// <summary>Where the formula comes from.</summary>
-    public const string Source = "reactance of a capacitor";
+    public static Message Source => FormulasMessages.CapacitanceSource;
 
     /// <summary>The capacitance.</summary>
     /// <param name="amperes">Current through the capacitor, A.</param>

@@ -1,3 +1,5 @@
+using Commission.Messages;
+
 namespace Commission.Checks.Formulas;
 
 /// <summary>
@@ -7,7 +9,7 @@ namespace Commission.Checks.Formulas;
 internal static class FlammableCharge
 {
     /// <summary>The room limit, as a trace prints it.</summary>
-    public const string RoomFormula = "m_max = min(2.5·LFL^1.25·h0·√A, 0.75·LFL·h0·A)";
+    public static Message RoomFormula => FormulasMessages.RoomCharge;
 
     /// <summary>Where the formulas come from.</summary>
     public const string Source = "IEC/UL 60335-2-40, Annex GG";
@@ -102,10 +104,10 @@ internal static class FlammableCharge
 internal static class ApplianceCharge
 {
     /// <summary>The room limit, as a trace prints it.</summary>
-    public const string RoomFormula = "A_min = M / (0.25·LFL·2.2 m)";
+    public static Message RoomFormula => FormulasMessages.ApplianceRoom;
 
     /// <summary>The largest charge of A3, as a trace prints it.</summary>
-    public const string LargestFormula = "m_max = 13 m³·LFL";
+    public static Message LargestFormula => FormulasMessages.ApplianceCharge;
 
     /// <summary>Where the formulas come from.</summary>
     public const string Source = "IEC 60335-2-89:2019";
@@ -173,10 +175,7 @@ internal enum ReleaseMounting
 internal static class ConcentrationCharge
 {
     /// <summary>The flammable limit, as a trace prints it.</summary>
-    public const string DispersalFormula = "EDVC = V·LFL·0.5·F_occ";
-
-    /// <summary>The non-flammable limit, as a trace prints it.</summary>
-    public const string ConcentrationFormula = "m = V·RCL·F_occ";
+    public static Message DispersalFormula => FormulasMessages.Dispersal;
 
     /// <summary>Where the formulas come from.</summary>
     public const string Source = "ASHRAE 15 and 15.2";

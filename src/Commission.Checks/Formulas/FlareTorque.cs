@@ -1,4 +1,5 @@
 using Commission.Measurement.Quantities;
+using Commission.Messages;
 
 namespace Commission.Checks.Formulas;
 
@@ -9,7 +10,7 @@ namespace Commission.Checks.Formulas;
 internal static class FlareTorque
 {
     /// <summary>Where the figures come from.</summary>
-    public const string Source = "generic installation manuals; JIS B 8607 centre ± 10 %";
+    public static Message Source => FormulasMessages.FlareTorqueSource;
 
     // Tube sizes are at least 3 mm apart; a metric size is rounded to a hundredth.
     private const double Match = 0.1e-3;

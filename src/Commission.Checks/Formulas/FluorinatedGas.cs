@@ -1,5 +1,5 @@
-using System.Globalization;
 using Commission.Jobs.Model.Words;
+using Commission.Messages;
 
 namespace Commission.Checks.Formulas;
 
@@ -66,16 +66,18 @@ internal static class FluorinatedGasLeakChecks
         {
             var least = isHermeticAndLabelled ? (Tonnes: 10, Kilograms: 2) : (Tonnes: 5, Kilograms: 1);
             return new LeakCheckPlan(null, false, edition == FluorinatedGasEdition.Regulation517Of2014
-                ? string.Create(CultureInfo.InvariantCulture, $"{annexOneTonnes:0.00} t CO2e is below {least.Tonnes} t.")
-                : string.Create(CultureInfo.InvariantCulture, $"{annexOneTonnes:0.00} t CO2e is below {least.Tonnes} t, and {annexTwoKilograms:0.00} kg of Annex II gas is below {least.Kilograms} kg."));
+                ? RefrigerantMessages.LeakCheckBelowTonnes(Printed(annexOneTonnes), least.Tonnes)
+                : RefrigerantMessages.LeakCheckBelowBoth(Printed(annexOneTonnes), least.Tonnes, Printed(annexTwoKilograms), least.Kilograms));
         }
 
         var months = step switch { 1 => 12, 2 => 6, _ => 3 } * (hasLeakageDetection ? 2 : 1);
         var because = byTonnes >= byKilograms
-            ? string.Create(CultureInfo.InvariantCulture, $"{annexOneTonnes:0.00} t CO2e reaches {(step switch { 1 => isHermeticAndLabelled ? 10 : 5, 2 => 50, _ => 500 })} t.")
-            : string.Create(CultureInfo.InvariantCulture, $"{annexTwoKilograms:0.00} kg of Annex II gas reaches {(step switch { 1 => isHermeticAndLabelled ? 2 : 1, 2 => 10, _ => 100 })} kg.");
+            ? RefrigerantMessages.LeakCheckReachesTonnes(Printed(annexOneTonnes), step switch { 1 => isHermeticAndLabelled ? 10 : 5, 2 => 50, _ => 500 })
+            : RefrigerantMessages.LeakCheckReachesMass(Printed(annexTwoKilograms), step switch { 1 => isHermeticAndLabelled ? 2 : 1, 2 => 10, _ => 100 });
         return new LeakCheckPlan(months, step == 3, because);
     }
+
+    private static NumberValue Printed(double amount) => new(amount, 2);
 
     private static int Step(double amount, double first, double second, double third) =>
         amount >= third ? 3 : amount >= second ? 2 : amount >= first ? 1 : 0;
@@ -84,14 +86,14 @@ internal static class FluorinatedGasLeakChecks
 /// <summary>How often a circuit has to be checked for leaks.</summary>
 /// <param name="Months">Longest time between checks, calendar months; null when no check is prescribed.</param>
 /// <param name="DetectionObligatory">Whether a leakage detection system is prescribed.</param>
-/// <param name="Because">Which trigger governs, as a sentence.</param>
-internal sealed record LeakCheckPlan(int? Months, bool DetectionObligatory, string Because);
+/// <param name="Because">Which trigger governs, without a full stop.</param>
+internal sealed record LeakCheckPlan(int? Months, bool DetectionObligatory, Message Because);
 
 /// <summary>Charge as tonnes of carbon dioxide with the same warming over a hundred years.</summary>
 internal static class CarbonDioxideEquivalent
 {
     /// <summary>The formula, as a trace prints it.</summary>
-    public const string Formula = "t CO2e = charge in kg × GWP / 1000";
+    public static Message Formula => FormulasMessages.Co2e;
 
     /// <summary>Tonnes of a charge.</summary>
     /// <param name="kilograms">Charge, kg.</param>

@@ -2,6 +2,7 @@ using Commission.Fluids;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
+using Commission.Messages;
 
 namespace Commission.Checks.Formulas;
 
@@ -37,7 +38,7 @@ internal static class LeakRate
 internal static class CompressionRatio
 {
     /// <summary>The formula, as a trace prints it.</summary>
-    public const string Formula = "ratio = p_discharge / p_suction, both absolute";
+    public static Message Formula => FormulasMessages.CompressionRatio;
 }
 
 /// <summary>
@@ -48,7 +49,7 @@ internal static class CompressionRatio
 internal static class VaporViscosity
 {
     /// <summary>Where the figures come from, as the record cites it.</summary>
-    public const string Source = "vapour viscosities of handbook tables (from memory); blends by Herning and Zipperer 1936 (from memory)";
+    public static Message Source => FormulasMessages.VaporViscositySource;
 
     /// <summary>Viscosity of nitrogen at 20 °C, Pa·s (from memory).</summary>
     public const double Nitrogen = 17.6e-6;
@@ -88,13 +89,10 @@ internal static class VaporViscosity
 internal static class AirFree
 {
     /// <summary>The formula with oxygen, as a trace prints it.</summary>
-    public const string FromOxygen = "CO_af = CO·20.9 / (20.9 − O2)";
+    public static Message FromOxygen => FormulasMessages.AirFreeByOxygen;
 
     /// <summary>The formula with carbon dioxide, as a trace prints it.</summary>
-    public const string FromCarbonDioxide = "CO_af = CO·CO2_max / CO2";
-
-    /// <summary>The largest share of carbon dioxide each fuel can make.</summary>
-    public const string Ultimates = "CO2_max = 12.2 % natural gas, 14.0 % propane, 15.5 % oil";
+    public static Message FromCarbonDioxide => FormulasMessages.AirFreeByDioxide;
 
     /// <summary>Where the formulas come from.</summary>
     public const string Source = "ANSI Z21.47 (from memory)";

@@ -1,4 +1,5 @@
 using Commission.Measurement.Quantities;
+using Commission.Messages;
 
 namespace Commission.Checks.Formulas;
 
@@ -12,7 +13,7 @@ internal static class LeakRepair
     public const int DaysInYear = 365;
 
     /// <summary>The leak rate, as a trace prints it.</summary>
-    public const string RateFormula = "leak rate = added / full charge × 365 / days × 100 %";
+    public static Message RateFormula => FormulasMessages.LeakRate;
 
     /// <summary>Where the leak-rate formula comes from.</summary>
     public const string RateSource = "40 CFR 82.152, annualising method (from memory)";

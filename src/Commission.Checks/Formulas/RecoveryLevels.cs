@@ -1,4 +1,5 @@
 using Commission.Measurement.Quantities;
+using Commission.Messages;
 
 namespace Commission.Checks.Formulas;
 
@@ -52,10 +53,10 @@ internal static class RecoveryLevels
     /// <param name="fullCharge">Normal full charge of the circuit.</param>
     /// <param name="machineBuiltBefore15November1993">Whether the recovery machine is older than 15 November 1993.</param>
     /// <returns>For example <c>10 inHg vac</c>.</returns>
-    public static string Wording(AppliancePressureClass pressureClass, Mass fullCharge, bool machineBuiltBefore15November1993) =>
+    public static Message Wording(AppliancePressureClass pressureClass, Mass fullCharge, bool machineBuiltBefore15November1993) =>
         pressureClass == AppliancePressureClass.Low
-            ? "25 mmHg absolute"
-            : FormattableString.Invariant($"{Depth(pressureClass, fullCharge, machineBuiltBefore15November1993)} inHg vac");
+            ? FormulasMessages.RecoveryLowPressure
+            : FormulasMessages.RecoveryDepth(Depth(pressureClass, fullCharge, machineBuiltBefore15November1993));
 
     private static int Depth(AppliancePressureClass pressureClass, Mass fullCharge, bool old)
     {

@@ -1,13 +1,15 @@
+using Commission.Messages;
+
 namespace Commission.Checks.Formulas;
 
 /// <summary>Heat that liquid water carries: density times specific heat at atmospheric pressure, J/(m³·K), from handbook tables of water (from memory).</summary>
 internal static class WaterHeat
 {
     /// <summary>The formula, as a trace prints it.</summary>
-    public const string Formula = "Q = q_V·ρ·c·|T_in − T_out|";
+    public static Message Formula => FormulasMessages.WaterHeat;
 
     /// <summary>Where the numbers come from.</summary>
-    public const string Source = "density and specific heat of water, handbook tables (from memory)";
+    public static Message Source => FormulasMessages.WaterHeatSource;
 
     // Every 10 K from 0 °C: kg/m³ and J/(kg·K).
     private static readonly (double Density, double Heat)[] Table =

@@ -198,18 +198,21 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
         if (_charge.AsFound.LastOrDefault() is { Superheat.Value: { } before } found && ChargeTarget.Superheat(_context, found) is { Limit: { LowerSi: { } low, UpperSi: { } high } limit } && before.Value >= low && before.Value <= high)
         {
             FoundBefore = found;
-            return DiagnosisMessages.RecoverAddedAsFoundNext(added, _context.Present.InMessage(before, DisplayKind.TemperatureDifference), new TextValue(limit.Text), OnBubbleScale(found, before));
+            var (superheat, target) = (_context.Present.InMessage(before, DisplayKind.TemperatureDifference), new TextValue(limit.Text));
+            return OnBubbleScale(found, before) is { } misread
+                ? DiagnosisMessages.RecoverAddedAsFoundBlendNext(added, superheat, target, new NameValue(_context.Get<CircuitRefrigerant>().Designation), Quantity(misread))
+                : DiagnosisMessages.RecoverAddedAsFoundNext(added, superheat, target);
         }
 
         return DiagnosisMessages.RecoverAddedNext(added);
     }
 
     // Whoever reads a blend's superheat on the scale of its liquid sees a starved coil where there is none, and fills it.
-    private Message OnBubbleScale(ChargeRow found, Uncertain superheat) =>
+    private double? OnBubbleScale(ChargeRow found, Uncertain superheat) =>
         found is { VaporPressure: { } pressure, VaporLine: { } line } && _context.Get<CircuitSaturation>().Bubble(pressure).Value is { } bubble
         && line.Value.Value - bubble.Value - superheat.Value > GlideThatMisleads
-            ? DiagnosisMessages.RecoverAddedBubbleScale(new NameValue(_context.Get<CircuitRefrigerant>().Designation ?? ""), Quantity(line.Value.Value - bubble.Value))
-            : "";
+            ? line.Value.Value - bubble.Value
+            : null;
 
     private ListValue Others(ImmutableArray<WeighedCause> named) => List(named.Skip(1).Select(o => o.Cause.SaidIn(Way).Name), ListJoin.Or);
 
@@ -242,7 +245,7 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
     {
         if (_charge.Charging?.StandingTest is not { LiquidLine: { } line } test || !HoldsLiquid())
             return null;
-        var pressure = _context.Readings.Pressure("standing pressure", ReadingName.LiquidPressure, test.LiquidPressure);
+        var pressure = _context.Readings.Pressure(_context.Present.Text(DiagnosisMessages.ReadingStandingPressure), ReadingName.LiquidPressure, test.LiquidPressure);
         var below = _context.Get<CircuitSaturation>().Bubble(pressure).Value is { } at ? line.Value.Si - at.Value : 0;
         return below > RestTooLow ? below : null;
     }

@@ -29,23 +29,22 @@ internal sealed class DiagnosisCheck : ICheck
         foreach (var number in diagnosis.Evidence?.Numbers ?? [])
             finding.Use(number);
         foreach (var e in context.Job.Charging?.Events ?? [])
-            finding.Use($"added at {e.At.Text}", e.Added);
+            finding.Use(DiagnosisMessages.ReadingAdded(new(e.At.Text)), e.Added);
         if (diagnosis.FoundBefore is { } found)
             finding.Use(found.Superheat).Name(new[] { found.OutdoorDryBulb, found.ReturnDryBulb, found.ReturnWetBulb }.OfType<CorrectedReading>());
-        var present = context.Present;
         foreach (var deviation in diagnosis.Evidence?.Deviations ?? [])
         {
             finding.Step(
-                "z", present.Text(deviation.Scale.Name), present.Text(DiagnosisMessages.WeighedSteps), present.Text(DiagnosisMessages.WeighedAgainst(deviation.Value, deviation.Expected)),
-                string.Create(CultureInfo.InvariantCulture, $"{deviation.Steps:+0.0;−0.0;0.0} ± {2 * deviation.Doubt:0.0}"), present.Text(DiagnosisMessages.WeighedTable));
+                "z", deviation.Scale.Name, DiagnosisMessages.WeighedSteps, DiagnosisMessages.WeighedAgainst(deviation.Value, deviation.Expected),
+                string.Create(CultureInfo.InvariantCulture, $"{deviation.Steps:+0.0;−0.0;0.0} ± {2 * deviation.Doubt:0.0}"), DiagnosisMessages.WeighedTable);
         }
 
         foreach (var cause in diagnosis.Weighed.Take(MostShown))
         {
             var moves = cause.Moves.Where(m => Math.Abs(m.LogFactor) >= WorthShowing).OrderByDescending(m => Math.Abs(m.LogFactor)).Select(m => DiagnosisMessages.WeighedMove(CauseTable.Instance.NameOf(m.Evidence), Factor(m.LogFactor)));
             finding.Step(
-                "P", present.Text(cause.Cause.SaidIn(diagnosis.Way).Name), present.Text(DiagnosisMessages.WeighedChance), present.Text(DiagnosisMessages.WeighedMoves(new ListValue([.. moves], ListJoin.Comma))),
-                string.Create(CultureInfo.InvariantCulture, $"{100 * cause.Probability:0} %"), present.Text(DiagnosisMessages.WeighedRule));
+                "P", cause.Cause.SaidIn(diagnosis.Way).Name, DiagnosisMessages.WeighedChance, DiagnosisMessages.WeighedMoves(new ListValue([.. moves], ListJoin.Comma)),
+                string.Create(CultureInfo.InvariantCulture, $"{100 * cause.Probability:0} %"), DiagnosisMessages.WeighedRule);
         }
 
         yield return diagnosis.Standing switch
@@ -78,13 +77,13 @@ internal sealed class DiagnosisCheck : ICheck
             row.EvaporatorOutlet, row.IndoorCoilOutlet, row.OutdoorDryBulb, row.ReturnDryBulb, row.ReturnWetBulb, row.SupplyDryBulb, row.BoxTemperature,
         ];
         finding.Name(readings.OfType<CorrectedReading>())
-            .Use("refrigerant", job.Equipment.Refrigerant).Use("refrigerant of the plate", job.Equipment.Nameplate?.Refrigerant)
-            .Use("compressor current", row.Written.CompressorCurrent).Use("rated load current", job.Equipment.Nameplate?.CompressorRLA)
-            .Use("capacity", job.Equipment.Capacity).Use("temperature of the box", job.Equipment.BoxTemperature)
-            .Use("sight glass", row.Written.SightGlass ?? job.Charging?.SightGlass).Use("frost", row.Written.Frost).Use("coil clear of frost", row.Written.CoilClearOfFrost)
-            .Use("filter", job.Air?.Filter).Use("indoor coil", job.Air?.Coil).Use("outdoor coil", job.Air?.OutdoorCoil)
-            .Use("economizer", job.Air?.OutsideAir?.Economizer).Use("damper test", job.Air?.OutsideAir?.DamperTest)
-            .Use("suction gas into the reversing valve", row.Written.ReversingValve?.SuctionIn).Use("suction gas out of the reversing valve", row.Written.ReversingValve?.SuctionOut);
+            .Use(DiagnosisMessages.ReadingRefrigerant, job.Equipment.Refrigerant).Use(DiagnosisMessages.ReadingPlateRefrigerant, job.Equipment.Nameplate?.Refrigerant)
+            .Use(DiagnosisMessages.ReadingCurrent, row.Written.CompressorCurrent).Use(DiagnosisMessages.ReadingRatedCurrent, job.Equipment.Nameplate?.CompressorRLA)
+            .Use(DiagnosisMessages.ReadingCapacity, job.Equipment.Capacity).Use(DiagnosisMessages.ReadingBox, job.Equipment.BoxTemperature)
+            .Use(DiagnosisMessages.ReadingSightGlass, row.Written.SightGlass ?? job.Charging?.SightGlass).Use(DiagnosisMessages.ReadingFrost, row.Written.Frost).Use(DiagnosisMessages.ReadingClearOfFrost, row.Written.CoilClearOfFrost)
+            .Use(DiagnosisMessages.ReadingFilter, job.Air?.Filter).Use(DiagnosisMessages.ReadingIndoorCoil, job.Air?.Coil).Use(DiagnosisMessages.ReadingOutdoorCoil, job.Air?.OutdoorCoil)
+            .Use(DiagnosisMessages.ReadingEconomizer, job.Air?.OutsideAir?.Economizer).Use(DiagnosisMessages.ReadingDamper, job.Air?.OutsideAir?.DamperTest)
+            .Use(DiagnosisMessages.ReadingReversingIn, row.Written.ReversingValve?.SuctionIn).Use(DiagnosisMessages.ReadingReversingOut, row.Written.ReversingValve?.SuctionOut);
         if (context.Get<AirflowRoutes>().Chosen is { } route)
             route.UseIn(finding);
         var pressures = context.Get<StaticReading>();

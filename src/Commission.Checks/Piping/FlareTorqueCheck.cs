@@ -47,7 +47,7 @@ internal sealed class FlareTorqueCheck : ICheck
             {
                 ByTable(context, finding, torque, nut, (lower, upper, mark) =>
                 {
-                    var state = Statement(context, lower, upper, FlareTorque.Source, mark);
+                    var state = Statement(context, lower, upper, context.Present.Text(FlareTorque.Source), mark);
                     finding.Judge(reading.Value.On(state), DisplayKind.Torque, state);
                 });
             }
@@ -93,7 +93,7 @@ internal sealed class FlareTorqueCheck : ICheck
         var (least, most) = nut.Angle;
         var text = context.Present.Text(PipingMessages.LimitTurn(new(least, 0), new(most, 0)));
         var holds = degrees.TrueForAll(d => d >= least && d <= most);
-        finding.Decide(holds, new LimitStatement(LimitKind.Within, text, null, null, null, "common practice", "", FlareTorque.Source, "published", DecisionRule.Simple));
+        finding.Decide(holds, new LimitStatement(LimitKind.Within, text, null, null, null, "common practice", "", context.Present.Text(FlareTorque.Source), "published", DecisionRule.Simple));
         if (holds)
             finding.Reserve(PipingMessages.FlareTurnIsNoTorque).Next(PipingMessages.FlareTurnIsNoTorqueNext);
         return Ended(finding, flare, PipingMessages.FlareTurned(new(turn.Value), new(flare.Od.Text)));

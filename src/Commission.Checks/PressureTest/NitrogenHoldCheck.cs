@@ -126,7 +126,7 @@ internal sealed class NitrogenHoldCheck : ICheck
         {
             foreach (var use in SectionVolume.Of(context, run.Test!.Section).Uses)
                 finding.Use(use);
-            finding.Use(PressureTestMessages.ReadingRefrigerant, context.Job.Equipment.Refrigerant).Step("ṁ_d", PressureTestMessages.StepRefrigerant, PressureTestMessages.StepRefrigerantFormula, PressureTestMessages.StepRefrigerantNumbers(present.Value(loss.SmallestDetectable, DisplayKind.Percentage, 2), new(run.Rows!.Length)), leak, $"viscous flow, EN 1779 (from memory); {VaporViscosity.Source}");
+            finding.Use(PressureTestMessages.ReadingRefrigerant, context.Job.Equipment.Refrigerant).Step("ṁ_d", PressureTestMessages.StepRefrigerant, PressureTestMessages.StepRefrigerantFormula, PressureTestMessages.StepRefrigerantNumbers(present.Value(loss.SmallestDetectable, DisplayKind.Percentage, 2), new(run.Rows!.Length)), leak, $"viscous flow, EN 1779 (from memory); {present.Text(VaporViscosity.Source)}");
         }
 
         if (context.Get<SiteAtmosphere>() is { } site && !run.Rows!.AreAbsolute)

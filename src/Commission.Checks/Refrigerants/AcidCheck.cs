@@ -22,10 +22,10 @@ internal sealed class AcidCheck : ICheck
         var last = charging.AcidTest is [.., var test] && test.Result.Value != AcidResult.NotTested ? test : null;
         if (!wasAcid && last is null)
             yield break;
-        var finding = context.Finding(this).Use("acid test before the work", before);
+        var finding = context.Finding(this).Use(RefrigerantMessages.ReadingAcidBefore, before);
         foreach (var made in charging.AcidTest)
-            finding.Use("acid test after the work", made.Result).Use("acid test after the work: at", made.At).Use("next acid test", made.Next);
-        finding.Use("date of the job", context.Job.Identity.Date).Decide(true);
+            finding.Use(RefrigerantMessages.ReadingAcidAfter, made.Result).Use(RefrigerantMessages.ReadingAcidAt, made.At).Use(RefrigerantMessages.ReadingAcidNext, made.Next);
+        finding.Use(RefrigerantMessages.ReadingDate, context.Job.Identity.Date).Decide(true);
         yield return last is null
             ? finding.Say(RefrigerantMessages.AcidNotTested).Reserve(RefrigerantMessages.AcidNotTestedWhy).Next(RefrigerantMessages.AcidNotTestedNext, "charging: {acid test: {result: …, at: …}}").Build()
             : Judge(context, finding, last);
@@ -59,8 +59,9 @@ internal sealed class SuctionDrierCheck : ICheck
         {
             if (!isCleanUp && drier.RemoveBy is null)
                 continue;
-            var finding = context.Finding(this, driers.Count > 1 ? drier.Model?.Value ?? drier.Place?.Value : null).Use("drier", drier.Model).Use("line", drier.Line).Use("replaced", drier.Replaced).Use("remove by", drier.RemoveBy)
-                .Use("work", job.Identity.Work).Use("acid test", job.AsFound?.AcidTest).Use("date of the job", job.Identity.Date).Decide(true);
+            var finding = context.Finding(this, driers.Count > 1 ? drier.Model?.Value ?? drier.Place?.Value : null).Use(RefrigerantMessages.ReadingDrier, drier.Model).Use(RefrigerantMessages.ReadingDrierLine, drier.Line)
+                .Use(RefrigerantMessages.ReadingDrierReplaced, drier.Replaced).Use(RefrigerantMessages.ReadingDrierRemove, drier.RemoveBy)
+                .Use(RefrigerantMessages.ReadingWork, job.Identity.Work).Use(RefrigerantMessages.ReadingAcid, job.AsFound?.AcidTest).Use(RefrigerantMessages.ReadingDate, job.Identity.Date).Decide(true);
             yield return drier.RemoveBy is { } day && day.Value >= job.Identity.Date.Value
                 ? finding.Say(RefrigerantMessages.SuctionDrierDated(day.Value)).LookAt(RefrigerantMessages.SuctionDrierOut(day.Value)).Build()
                 : finding.Say(drier.RemoveBy is { } past ? RefrigerantMessages.SuctionDrierPast(past.Value) : RefrigerantMessages.SuctionDrierUndated)

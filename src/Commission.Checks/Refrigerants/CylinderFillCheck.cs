@@ -26,7 +26,7 @@ internal sealed class CylinderFillCheck : ICheck
         var recovered = ledger.Movements.FirstOrDefault(m => m is { Name: "recovered" });
         var into = recovered is null ? null : ledger.CylinderOf(recovered);
         if (recovered is not null && into is null && context.Job.Recovery is { } recovery)
-            yield return context.Finding(this, recovered.Cylinder).Use("cylinder", recovery.Cylinder).NotEvaluated(RefrigerantMessages.FillCylinderUnknown, RefrigerantMessages.FillCylinderUnknownNext, "cylinders: [{id: …, water capacity: …, tare: …, after: …}]");
+            yield return context.Finding(this, recovered.Cylinder).Use(RefrigerantMessages.ReadingCylinder, recovery.Cylinder).NotEvaluated(RefrigerantMessages.FillCylinderUnknown, RefrigerantMessages.FillCylinderUnknownNext, "cylinders: [{id: …, water capacity: …, tare: …, after: …}]");
         foreach (var cylinder in context.Job.Cylinders)
         {
             if (ReferenceEquals(cylinder, into) || cylinder.Contents?.Value == CylinderContents.Recovered || cylinder.After?.Value.Si > cylinder.Before?.Value.Si)
@@ -37,16 +37,23 @@ internal sealed class CylinderFillCheck : ICheck
     private Finding Judge(CheckContext context, Cylinder cylinder, Movement? recovered)
     {
         var name = cylinder.Id.Value;
-        var finding = context.Finding(this, name).Use($"{name}: water capacity", cylinder.WaterCapacity).Use($"{name}: tare", cylinder.Tare).Use($"{name}: contents", cylinder.Contents).Use($"{name}: refrigerant", cylinder.Refrigerant);
+        var written = new TextValue(name);
+        var finding = context.Finding(this, name)
+            .Use(RefrigerantMessages.ReadingCylinderCapacity(written), cylinder.WaterCapacity).Use(RefrigerantMessages.ReadingCylinderTare(written), cylinder.Tare)
+            .Use(RefrigerantMessages.ReadingCylinderContents(written), cylinder.Contents).Use(RefrigerantMessages.ReadingCylinderRefrigerant(written), cylinder.Refrigerant);
         if (cylinder.WaterCapacity is not { } capacity)
-            return finding.NotEvaluated("the water capacity is not written", "Write the water capacity (WC) stamped on the cylinder.");
+            return finding.NotEvaluated(RefrigerantMessages.FillCapacityUnknown, RefrigerantMessages.FillCapacityUnknownNext);
         if (Holds(context, finding, cylinder, recovered) is not { } content)
-            return finding.NotEvaluated("what the cylinder holds cannot be known", "Write its tare and its gross mass after.");
+            return finding.NotEvaluated(RefrigerantMessages.FillContentUnknown, RefrigerantMessages.FillContentUnknownNext);
         var gases = Gases(context, cylinder, recovered);
         if (recovered is not null)
-            finding.Use("refrigerant", context.Job.Equipment.Refrigerant).Use("changed from", context.Job.RefrigerantChange?.From).Use("refrigerant found", context.Job.AsFound?.Refrigerant);
+        {
+            finding.Use(RefrigerantMessages.ReadingRefrigerant, context.Job.Equipment.Refrigerant).Use(RefrigerantMessages.ReadingChangedFrom, context.Job.RefrigerantChange?.From)
+                .Use(RefrigerantMessages.ReadingFound, context.Job.AsFound?.Refrigerant);
+        }
+
         if (Lightest(gases) is not { } lightest)
-            return finding.NotEvaluated(RefrigerantMessages.FillDensityUnknown(new NameValue(string.Join(", ", gases))), RefrigerantMessages.FillDensityUnknownNext);
+            return finding.NotEvaluated(RefrigerantMessages.FillDensityUnknown(Names(gases)), RefrigerantMessages.FillDensityUnknownNext);
         return Judge(context, finding, new(name, content, capacity.Text, capacity.Value.Si), lightest, gases);
     }
 
@@ -64,10 +71,10 @@ internal sealed class CylinderFillCheck : ICheck
         var mass = present.InMessage(content.Mass.Value, DisplayKind.Mass);
         var full = content.Capacity * gas.Gravity;
         var fill = content.Mass / full;
-        finding.Step("f", "volume of the liquid at 25 °C", CylinderFill.VolumeFormula,
+        finding.Step("f", RefrigerantMessages.FillStepVolume, CylinderFill.VolumeFormula,
             string.Create(CultureInfo.InvariantCulture, $"{present.Text(content.Mass.Value, DisplayKind.Mass)} / ({content.CapacityText} × {gas.Gravity:0.0000})"), present.Text(fill, DisplayKind.Percentage), limit.Source);
         if (gases.Length > 1)
-            finding.Remark(RefrigerantMessages.FillMixed(new ListValue([.. gases.Select(g => new NameValue(g))]), designation));
+            finding.Remark(RefrigerantMessages.FillMixed(Names(gases), designation));
         if (fill.Value > 1)
         {
             finding.Judge(fill, DisplayKind.Percentage, context.State(limit));
@@ -95,8 +102,8 @@ internal sealed class CylinderFillCheck : ICheck
             return null;
         var present = context.Present;
         var filled = content.Mass / content.Capacity;
-        finding.Step("FR", "largest filling ratio", CylinderFill.RatioFormula, fluid.Info.Designation, present.Text(ratio, DisplayKind.Percentage), CylinderFill.RatioSource)
-            .Judge(filled, DisplayKind.Percentage, context.State(limit) with { Text = $"at most {present.Text(ratio, DisplayKind.Percentage)} of the water capacity by mass", UpperSi = ratio });
+        finding.Step("FR", RefrigerantMessages.FillStepRatio, CylinderFill.RatioFormula, fluid.Info.Designation, present.Text(ratio, DisplayKind.Percentage), CylinderFill.RatioSource)
+            .Judge(filled, DisplayKind.Percentage, context.State(limit) with { Text = present.Text(RefrigerantMessages.FillLimitRatio(present.InMessage(ratio, DisplayKind.Percentage))), UpperSi = ratio });
         return ratio;
     }
 
@@ -105,11 +112,13 @@ internal sealed class CylinderFillCheck : ICheck
     {
         var zone = context.Job.Identity.Zone;
         var packs = context.Job.Limits?.Packs ?? [];
-        finding.Use("zone", zone);
+        finding.Use(RefrigerantMessages.ReadingZone, zone);
         foreach (var pack in packs)
-            finding.Use("pack", pack);
+            finding.Use(RefrigerantMessages.ReadingPack, pack);
         return zone?.Value.StartsWith("Europe/", StringComparison.Ordinal) == true || packs.Any(p => p.Value is "eu-f-gas" or "en-378");
     }
+
+    private static ListValue Names(string[] gases) => new([.. gases.Select(g => new NameValue(g))]);
 
     private static string[] Gases(CheckContext context, Cylinder cylinder, Movement? recovered) =>
     [
@@ -132,7 +141,7 @@ internal sealed class CylinderFillCheck : ICheck
         var after = cylinder.After ?? (recovered is null ? null : context.Job.Recovery?.Scale?.After);
         if (cylinder.Tare is { } tare && after is not null)
         {
-            var gross = context.Readings.Plain($"{cylinder.Id.Value}: after", ReadingName.Charge, after, DisplayKind.Mass);
+            var gross = context.Readings.Plain(context.Present.Text(RefrigerantMessages.ReadingCylinderAfter(new(cylinder.Id.Value))), ReadingName.Charge, after, DisplayKind.Mass);
             finding.Use(gross);
             return gross.Value - tare.Value.Si;
         }

@@ -34,7 +34,7 @@ internal sealed class EuropeanDuties : IAnalysis<EuropeanDuties>
         AnnexTwoKilograms = _charge.Value.Value * Warming.AnnexTwoShare;
         IsHermeticAndLabelled = context.Job.Equipment.HermeticallySealed?.Value == true;
         Plan = FluorinatedGasLeakChecks.IsFreeInResidence(_charge.Value.Value, IsHermeticAndLabelled, context.Job.Equipment.ResidentialBuilding?.Value == true, Edition)
-            ? new LeakCheckPlan(null, false, context.Present.Text(RefrigerantMessages.LeakCheckFreeInResidence))
+            ? new LeakCheckPlan(null, false, RefrigerantMessages.LeakCheckFreeInResidence)
             : FluorinatedGasLeakChecks.For(AnnexOneTonnes, AnnexTwoKilograms, IsHermeticAndLabelled, context.Job.Equipment.LeakDetectionSystem?.Value == true, Edition);
     }
 
@@ -66,17 +66,16 @@ internal sealed class EuropeanDuties : IAnalysis<EuropeanDuties>
     public void UseIn(FindingBuilder finding)
     {
         var equipment = _context.Job.Equipment;
-        finding.Use("refrigerant", equipment.Refrigerant).Use("date of the job", _context.Job.Identity.Date).Use("hermetically sealed", equipment.HermeticallySealed).Use("residential building", equipment.ResidentialBuilding).Use("leak detection system", equipment.LeakDetectionSystem);
+        finding.Use(RefrigerantMessages.ReadingRefrigerant, equipment.Refrigerant).Use(RefrigerantMessages.ReadingDate, _context.Job.Identity.Date).Use(RefrigerantMessages.ReadingSealed, equipment.HermeticallySealed)
+            .Use(RefrigerantMessages.ReadingResidential, equipment.ResidentialBuilding).Use(RefrigerantMessages.ReadingDetection, equipment.LeakDetectionSystem);
         _charge?.UseIn(finding);
         if (_charge is null || Warming is null)
             return;
         var mass = _context.Present.Text(_charge.Value.Value, DisplayKind.Mass);
-        finding.Step(Step("t_I", "charge of Annex I gases (HFC)", "charge × Σ share × GWP / 1000", $"{mass}, {GasFamilies.Source}", string.Create(CultureInfo.InvariantCulture, $"{AnnexOneTonnes:0.00} t CO2e")));
+        finding.Step("t_I", RefrigerantMessages.Co2eStepAnnexOne, RefrigerantMessages.Co2eStepAnnexOneFormula, $"{mass}, {GasFamilies.Source}", string.Create(CultureInfo.InvariantCulture, $"{AnnexOneTonnes:0.00} t CO2e"), Citation);
         if (Edition == FluorinatedGasEdition.Regulation573Of2024)
-            finding.Step(Step("m_II", "charge of Annex II section 1 gases (HFO)", "charge × share", string.Create(CultureInfo.InvariantCulture, $"{mass} × {Warming.AnnexTwoShare:0.####}"), string.Create(CultureInfo.InvariantCulture, $"{AnnexTwoKilograms:0.00} kg")));
+            finding.Step("m_II", RefrigerantMessages.Co2eStepAnnexTwo, RefrigerantMessages.Co2eStepAnnexTwoFormula, string.Create(CultureInfo.InvariantCulture, $"{mass} × {Warming.AnnexTwoShare:0.####}"), string.Create(CultureInfo.InvariantCulture, $"{AnnexTwoKilograms:0.00} kg"), Citation);
     }
-
-    private TraceStep Step(string symbol, string name, string formula, string substitution, string result) => new(symbol, name, formula, substitution, result, Citation);
 }
 
 /// <summary>
@@ -142,56 +141,55 @@ internal sealed class CarbonDioxideCheck : ICheck
 
     private Finding Tonnes(CheckContext context, RefrigerantInfo info, CircuitCharge charge)
     {
-        var finding = context.Finding(this).Use("refrigerant", context.Job.Equipment.Refrigerant);
+        var finding = context.Finding(this).Use(RefrigerantMessages.ReadingRefrigerant, context.Job.Equipment.Refrigerant);
         if (charge.Total is not { } total)
-            return finding.NotEvaluated($"the charge cannot be known: {charge.WhyNot}", "Write how the unit arrived, its factory charge and what was weighed in.");
+            return finding.NotEvaluated(RefrigerantMessages.Co2eNoCharge(charge.WhyNot!), RefrigerantMessages.Co2eNoChargeNext);
         total.UseIn(finding);
         if (info.GwpAr4 is not { } potential)
-            return finding.NotEvaluated($"the warming potential of {info.Designation} is not known here", "Take it from the cylinder's label or the regulation's annex.");
-        var mass = context.Present.Text(total.Value.Value, DisplayKind.Mass);
-        var tonnes = Of(total.Value, potential.Value);
-        finding.Step("CO2e", "carbon-dioxide equivalent, AR4", CarbonDioxideEquivalent.Formula, string.Create(CultureInfo.InvariantCulture, $"{total.Value.Value:0.000} kg × {potential.Value:0.#} / 1000"), Text(tonnes, charge), $"{potential.Source} ({potential.Mark})");
-        var european = "";
-        if (context.Get<EuropeanDuties>().Warming is { } warming)
+            return finding.NotEvaluated(RefrigerantMessages.Co2eNoPotential(new(info.Designation)), RefrigerantMessages.Co2eNoPotentialNext);
+        var (mass, gas, listed) = (context.Present.InMessage(total.Value.Value, DisplayKind.Mass), new NameValue(info.Designation), WarmingPotentials.Printed(potential.Value));
+        var tonnes = Equivalent(Of(total.Value, potential.Value), charge);
+        finding.Step("CO2e", RefrigerantMessages.Co2eStep, CarbonDioxideEquivalent.Formula, string.Create(CultureInfo.InvariantCulture, $"{total.Value.Value:0.000} kg × {potential.Value:0.#} / 1000"), tonnes, $"{potential.Source} ({potential.Mark})");
+        var said = RefrigerantMessages.Co2eTold(mass, gas, tonnes, listed);
+        if (context.Get<EuropeanDuties>().Warming is { IsFluorinated: false })
         {
-            if (warming.IsFluorinated)
-            {
-                var counted = Of(total.Value, warming.Potential);
-                finding.Step("GWP_EU", "warming potential as the European Union counts it", "Σ share × GWP", warming.Formula, warming.Potential.ToString("0.0", CultureInfo.InvariantCulture), EuropeanWarming.Source)
-                    .Step("CO2e_EU", "carbon-dioxide equivalent, European Union", CarbonDioxideEquivalent.Formula, string.Create(CultureInfo.InvariantCulture, $"{total.Value.Value:0.000} kg × {warming.Potential:0.0} / 1000"), Text(counted, charge), EuropeanWarming.Source);
-                if (Text(counted, charge) != Text(tonnes, charge))
-                    european = string.Create(CultureInfo.InvariantCulture, $"; as the European Union counts it {Text(counted, charge)} (GWP {warming.Potential:0.0})");
-            }
-            else
-            {
-                european = "; it is no fluorinated gas of the European regulation";
-            }
+            said = RefrigerantMessages.Co2eToldNatural(mass, gas, tonnes, listed);
+        }
+        else if (context.Get<EuropeanDuties>().Warming is { } warming)
+        {
+            var counted = Equivalent(Of(total.Value, warming.Potential), charge);
+            finding.Step("GWP_EU", RefrigerantMessages.Co2eStepPotential, RefrigerantMessages.Co2eStepPotentialFormula, warming.Formula, warming.Potential.ToString("0.0", CultureInfo.InvariantCulture), EuropeanWarming.Source)
+                .Step("CO2e_EU", RefrigerantMessages.Co2eStepEuropean, CarbonDioxideEquivalent.Formula, string.Create(CultureInfo.InvariantCulture, $"{total.Value.Value:0.000} kg × {warming.Potential:0.0} / 1000"), counted, EuropeanWarming.Source);
+            if (context.Present.Text(counted) != context.Present.Text(tonnes))
+                said = RefrigerantMessages.Co2eToldEuropean(mass, gas, tonnes, listed, counted, new NumberValue(warming.Potential, 1));
         }
 
-        return finding.Information(string.Create(CultureInfo.InvariantCulture, $"{mass} of {info.Designation} equal {Text(tonnes, charge)} (AR4, GWP {potential.Value:0.#}){european}."), charge.IsWeighed ? "a number for label and log-book" : "a number for label and log-book, from the charge as written on the unit");
+        return finding.Information(said, charge.IsWeighed ? RefrigerantMessages.Co2eKind : RefrigerantMessages.Co2eKindAsWritten);
     }
 
     private Finding Checks(CheckContext context, Limits.Limit limit, EuropeanDuties duties, LeakCheckPlan plan)
     {
-        var finding = context.Finding(this, "leak checks").Show(context.State(limit));
+        var finding = context.Finding(this, context.Present.Text(RefrigerantMessages.SubjectLeakChecks)).Show(context.State(limit));
         duties.UseIn(finding);
         if (plan.Months is not { } months)
-            return finding.Information($"No regular leak check is prescribed: {plan.Because}", "below the first step of both triggers");
+            return finding.Information(RefrigerantMessages.LeakCheckNotPrescribed(plan.Because), RefrigerantMessages.LeakCheckBelowTriggers);
         var detection = context.Job.Equipment.LeakDetectionSystem?.Value == true;
+        if (plan.DetectionObligatory)
+            finding.Remark(RefrigerantMessages.LeakCheckDetectionPrescribed);
         if (plan.DetectionObligatory && !detection)
-            finding.Next("Fit a leakage detection system that alerts the operator; it is prescribed from this step.");
+            finding.Next(RefrigerantMessages.LeakCheckDetectionNext);
         return finding.Information(
-            string.Create(CultureInfo.InvariantCulture, $"A leak check is due every {months} months{(detection ? ", with leakage detection" : "")}: {plan.Because}{(plan.DetectionObligatory ? " A leakage detection system is prescribed." : "")}"),
-            "both triggers were looked at: tonnes of Annex I gases, kilograms of Annex II gases");
+            RefrigerantMessages.LeakCheckDue(months, detection ? RefrigerantMessages.LeakCheckDueDetection.With : RefrigerantMessages.LeakCheckDueDetection.Without, plan.Because),
+            RefrigerantMessages.LeakCheckTriggers);
     }
 
     private static Uncertain Of(Uncertain kilograms, double potential) => CarbonDioxideEquivalent.Tonnes(1, potential) * kilograms;
 
     // A charge that nobody weighed has the doubt of a plate, which no last digit tells; propane and carbon dioxide make kilograms.
-    private static string Text(Uncertain tonnes, CircuitCharge charge) => charge.IsWeighed && tonnes.Expanded >= 0.005
-        ? string.Create(CultureInfo.InvariantCulture, $"{tonnes.Value:0.00} ± {tonnes.Expanded:0.00} t CO2e")
-        : tonnes.Value >= 0.1 ? string.Create(CultureInfo.InvariantCulture, $"{tonnes.Value:0.00} t CO2e")
-        : string.Create(CultureInfo.InvariantCulture, $"{1000 * tonnes.Value:0.#} kg CO2e");
+    private static Message Equivalent(Uncertain tonnes, CircuitCharge charge) => charge.IsWeighed && tonnes.Expanded >= 0.005
+        ? RefrigerantMessages.TonnesDoubtful(new NumberValue(tonnes.Value, 2), new NumberValue(tonnes.Expanded, 2))
+        : tonnes.Value >= 0.1 ? RefrigerantMessages.Tonnes(new NumberValue(tonnes.Value, 2))
+        : RefrigerantMessages.Kilograms(WarmingPotentials.Printed(1000 * tonnes.Value));
 }
 
 /// <summary>Whether the circuit falls under a leak-repair rule of the United States, where their pack is named.</summary>
@@ -207,25 +205,43 @@ internal sealed class ThresholdsCheck : ICheck
             yield break;
         var rule = context.Get<UnitedStatesRule>();
         var equipment = context.Job.Equipment;
-        var finding = context.Finding(this).Show(context.State(limit)).Use("refrigerant", equipment.Refrigerant).Use("system", equipment.System).Use("application", equipment.Application).Use("date of the job", context.Job.Identity.Date);
+        var finding = context.Finding(this).Show(context.State(limit)).Use(RefrigerantMessages.ReadingRefrigerant, equipment.Refrigerant).Use(CommonMessages.ReadingSystem, equipment.System)
+            .Use(RefrigerantMessages.ReadingApplication, equipment.Application).Use(RefrigerantMessages.ReadingDate, context.Job.Identity.Date);
         if (context.Get<CircuitCharge>().Full is not { } full)
         {
-            yield return finding.NotEvaluated("the full charge is not written", "Write the factory charge, or the total on the label.");
+            yield return finding.NotEvaluated(RefrigerantMessages.FullChargeNotWritten, RefrigerantMessages.FullChargeNotWrittenNext);
             yield break;
         }
 
         full.UseIn(finding);
         if (rule.Rule is not { } applies || rule.Potential is not { } potential)
         {
-            yield return finding.NotEvaluated("the warming potential is not known here", "Take it from the regulation's tables.");
+            yield return finding.NotEvaluated(RefrigerantMessages.PotentialUnknown, RefrigerantMessages.PotentialUnknownNext);
             yield break;
         }
 
-        var facts = string.Create(
-            CultureInfo.InvariantCulture,
-            $"full charge {context.Present.Text(full.Value.Value, DisplayKind.Mass)}, GWP {potential:0.#}, {(rule.IsOzoneDepleting ? "ozone-depleting" : "not ozone-depleting")}{(rule.IsExemptSubsector ? ", residential and light-commercial air conditioning or heat pump" : "")}");
+        List<MessageValue> facts =
+        [
+            RefrigerantMessages.FactFullCharge(context.Present.InMessage(full.Value.Value, DisplayKind.Mass)), RefrigerantMessages.FactPotential(WarmingPotentials.Printed(potential)),
+            rule.IsOzoneDepleting ? RefrigerantMessages.FactOzone : RefrigerantMessages.FactNoOzone,
+        ];
+        if (rule.IsExemptSubsector)
+            facts.Add(RefrigerantMessages.FactSubsector);
+        var told = new ListValue([.. facts], ListJoin.Comma);
         yield return finding.Measure(full.Value, DisplayKind.Mass).Information(
-            applies == LeakRepairRule.None ? $"The circuit falls under {UnitedStatesRule.Words(applies)}: {facts}." : $"The circuit falls under {UnitedStatesRule.Words(applies)}: {facts}. The leak rate is worked out at every addition.",
-            "what the rules count");
+            UnitedStatesRule.Citation(applies) is { } citation ? RefrigerantMessages.ThresholdsRule(new(citation), told) : RefrigerantMessages.ThresholdsNone(told),
+            RefrigerantMessages.ThresholdsKind);
+    }
+}
+
+/// <summary>Warming potentials and small masses as records print them.</summary>
+internal static class WarmingPotentials
+{
+    /// <summary>A number as lists print it: whole, or with one decimal where it has one.</summary>
+    /// <param name="number">The number.</param>
+    public static NumberValue Printed(double number)
+    {
+        var tenths = Math.Round(number, 1, MidpointRounding.AwayFromZero);
+        return new NumberValue(tenths, tenths == Math.Floor(tenths) ? 0 : 1);
     }
 }

@@ -13,8 +13,6 @@ namespace Commission.Checks.Refrigerants;
 /// <summary>Whether the refrigerant that went in is the one the unit is built for, and fit to go in.</summary>
 internal sealed class RefrigerantIdentityCheck : ICheck
 {
-    private const string PlateSubject = "plate";
-
     public string Id => "refrigerant.identity";
 
     public string Phase => Phases.Refrigerant;
@@ -28,7 +26,7 @@ internal sealed class RefrigerantIdentityCheck : ICheck
         if (plate.Designation is not null || plate.SafetyClass is not null)
             yield return Plate(context, plate);
         else if (job.Identity.Work.Value == WorkKind.RefrigerantChange)
-            yield return context.Finding(this, PlateSubject).Use("work", job.Identity.Work).NotEvaluated(RefrigerantMessages.IdentityFromUnknown, RefrigerantMessages.IdentityFromUnknownNext, "refrigerant change: {from: …, to: …}");
+            yield return context.Finding(this, context.Present.Text(RefrigerantMessages.SubjectPlate)).Use(RefrigerantMessages.ReadingWork, job.Identity.Work).NotEvaluated(RefrigerantMessages.IdentityFromUnknown, RefrigerantMessages.IdentityFromUnknownNext, "refrigerant change: {from: …, to: …}");
         foreach (var cylinder in Charged(job))
         {
             if (cylinder.Refrigerant is { } gas)
@@ -43,7 +41,7 @@ internal sealed class RefrigerantIdentityCheck : ICheck
         var job = context.Job;
         var circuit = context.Get<CircuitRefrigerant>();
         var charged = new NameValue(circuit.Designation);
-        var finding = context.Finding(this, PlateSubject).Use("refrigerant", job.Equipment.Refrigerant);
+        var finding = context.Finding(this, context.Present.Text(RefrigerantMessages.SubjectPlate)).Use(RefrigerantMessages.ReadingRefrigerant, job.Equipment.Refrigerant);
         if (Harm(context, finding, plate, circuit.Info, circuit.Designation) is { } danger)
             return danger;
         if (job.RefrigerantChange is { } change && RefrigerantCatalogue.Find(change.To.Value)?.Designation != circuit.Designation)
@@ -60,7 +58,7 @@ internal sealed class RefrigerantIdentityCheck : ICheck
     {
         var circuit = context.Get<CircuitRefrigerant>();
         var name = cylinder.Id.Value;
-        var finding = context.Finding(this, name).Use($"{name}: refrigerant", gas).Use("refrigerant", context.Job.Equipment.Refrigerant);
+        var finding = context.Finding(this, name).Use(RefrigerantMessages.ReadingCylinderRefrigerant(new(name)), gas).Use(RefrigerantMessages.ReadingRefrigerant, context.Job.Equipment.Refrigerant);
         var info = RefrigerantCatalogue.Find(gas.Value);
         var designation = info?.Designation ?? gas.Value;
         if (designation == circuit.Designation)
@@ -87,7 +85,7 @@ internal sealed class RefrigerantIdentityCheck : ICheck
         var hot = context.Assume(LimitIds.AssumptionHotCondenser);
         var atmosphere = context.Get<SiteAtmosphere>();
         var rating = context.Job.Equipment.Nameplate?.DesignPressure?.High;
-        finding.Use("design pressure high", rating);
+        finding.Use(CommonMessages.ReadingDesignHigh, rating);
         foreach (var use in atmosphere.Uses)
             finding.Use(use);
         var built = rating is { } high ? high.Value.ToGauge(atmosphere.Pressure).Si : Saturation(plate.Info, hot) - atmosphere.Value.Value;
@@ -99,7 +97,7 @@ internal sealed class RefrigerantIdentityCheck : ICheck
 
         var gauge = saturation - atmosphere.Value.Value;
         finding.Show(context.State(limit)).Step(
-            "p_hot", "saturation pressure at a hot condenser, and what the unit is built for", $"(p_bubble + p_dew) / 2 at {present.Text(hot, DisplayKind.Temperature)}", designation,
+            "p_hot", RefrigerantMessages.IdentityStepHot, RefrigerantMessages.IdentityStepHotFormula(present.InMessage(hot, DisplayKind.Temperature)), designation,
             $"{present.Text(gauge, DisplayKind.Pressure)}, {present.Text(bound, DisplayKind.Pressure)}", limit.Source);
         if (gauge > limit.Most.Si * bound)
             return finding.Danger(RefrigerantMessages.IdentityBursts(name, present.InMessage(gauge, DisplayKind.Pressure), present.InMessage(hot, DisplayKind.Temperature), present.InMessage(bound, DisplayKind.Pressure)), RefrigerantMessages.IdentityBurstsNext);
@@ -125,8 +123,9 @@ internal sealed class RefrigerantIdentityCheck : ICheck
         var job = context.Job;
         var name = new TextValue(cylinder.Id.Value);
         var acid = job.AsFound?.AcidTest;
-        var finding = context.Finding(this, $"{cylinder.Id.Value}, charged back").Use("acid test", acid).Use($"{cylinder.Id.Value}: contents", cylinder.Contents).Use("work", job.Identity.Work)
-            .Use("recovery cylinder", job.Recovery?.Cylinder).Decide(true).Say(RefrigerantMessages.IdentityBack(name));
+        var finding = context.Finding(this, context.Present.Text(RefrigerantMessages.SubjectChargedBack(name))).Use(RefrigerantMessages.ReadingAcid, acid)
+            .Use(RefrigerantMessages.ReadingCylinderContents(name), cylinder.Contents).Use(RefrigerantMessages.ReadingWork, job.Identity.Work)
+            .Use(RefrigerantMessages.ReadingRecoveryCylinder, job.Recovery?.Cylinder).Decide(true).Say(RefrigerantMessages.IdentityBack(name));
         switch (acid?.Value)
         {
             case AcidResult.Bad when cylinder.Contents?.Value != CylinderContents.Recycled:

@@ -41,8 +41,9 @@ internal sealed class AfterStartLeakCheck : ICheck
     {
         var detector = context.Get<InstrumentKit>().FirstOf(check.With);
         var sensitivity = check.Sensitivity ?? detector?.Described.Sensitivity;
-        var finding = context.Finding(this).Use("result", check.Result, detector?.Id).Use("method", check.Method, detector?.Id).Use("kind", check.Kind).Use("date", check.Date).Use("sensitivity", sensitivity, detector?.Id);
-        TextValue day = new(check.Date.Text), how = new(check.Method?.Text ?? check.Kind?.Text ?? "");
+        var finding = context.Finding(this).Use(RefrigerantMessages.ReadingResult, check.Result, detector?.Id).Use(RefrigerantMessages.ReadingMethod, check.Method, detector?.Id)
+            .Use(RefrigerantMessages.ReadingKind, check.Kind).Use(RefrigerantMessages.ReadingCheckDate, check.Date).Use(RefrigerantMessages.ReadingSensitivity, sensitivity, detector?.Id);
+        var (day, how) = (check.Date.Value, new TextValue(check.Method?.Text ?? check.Kind?.Text ?? ""));
         if (check.Result.Value == LeakResult.Leak)
             return finding.Decide(false).Say(RefrigerantMessages.LeakCheckLeak(day)).Next(this.WhenItFails()).Build();
         if (check is { Method: null, Kind: null })
@@ -72,9 +73,9 @@ internal sealed class AfterStartLeakCheck : ICheck
         }
 
         if (check.Kind?.Value == LeakCheckKind.Indirect || check.Method?.Value == LeakMethod.Indirect)
-            finding.Reserve("it was checked indirectly, from readings, only").Next("Check the joints directly, with bubbles or a detector.");
+            finding.Reserve(RefrigerantMessages.LeakCheckIndirect).Next(RefrigerantMessages.LeakCheckIndirectNext);
         if (repaired && second.State == SecondCheckState.NotAsked)
-            finding.Reserve("a leak was repaired; the repair is checked again after the system has run").Next("Check the repair again within a month, after a day of running.");
+            finding.Reserve(RefrigerantMessages.LeakCheckRepaired).Next(RefrigerantMessages.LeakCheckRepairedNext);
         // One line for the search of the day and for the one that is still to come: a repair is not proved by half of it.
         if (second.State == SecondCheckState.ToCome && finding.Passes)
             ToCome(context, second.UseIn(finding), second).Remark(second.Sentence);
@@ -85,20 +86,20 @@ internal sealed class AfterStartLeakCheck : ICheck
     {
         if (second.State == SecondCheckState.NotAsked)
             return null;
-        var finding = second.UseIn(context.Finding(this, "after repair")).Use("result", context.Job.LeakCheck?.Result);
+        var finding = second.UseIn(context.Finding(this, context.Present.Text(RefrigerantMessages.SubjectAfterRepair))).Use(RefrigerantMessages.ReadingResult, context.Job.LeakCheck?.Result);
         switch (second.State)
         {
             case SecondCheckState.NotOwed:
-                return finding.Show(context.State(second.Limit)).Information(second.Sentence);
+                return finding.Show(context.State(second.Limit)).Information(second.Sentence!);
             case SecondCheckState.ToCome:
-                return ToCome(context, finding.Decide(true, context.State(second.Limit)).Say(second.Sentence), second).Build();
+                return ToCome(context, finding.Decide(true, context.State(second.Limit)).Say(second.Sentence!), second).Build();
             default:
-                finding.Step("t", "latest day of the check", "repair + time allowed", second.Span, Text(second.Latest), second.Limit.Source).Decide(second.IsInTime, context.State(second.Limit));
+                finding.Step("t", RefrigerantMessages.LeakRecheckLatest, RefrigerantMessages.LeakRecheckLatestFormula, second.Span!, Text(second.Latest), second.Limit.Source).Decide(second.IsInTime, context.State(second.Limit));
                 if (second.Running is { } running)
                     finding.Show(context.State(running));
                 if (finding.Passes && second.AreHoursUnknown)
                     finding.Reserve(RefrigerantMessages.LeakRecheckHoursUnknown).Next(RefrigerantMessages.LeakRecheckHoursUnknownNext, "running for: 24 h");
-                return finding.Conclude(second.Sentence, second.Sentence, RefrigerantMessages.LeakRecheckLateNext);
+                return finding.Conclude(second.Sentence!, second.Sentence!, RefrigerantMessages.LeakRecheckLateNext);
         }
     }
 
@@ -106,26 +107,25 @@ internal sealed class AfterStartLeakCheck : ICheck
     {
         if (second.Running is { } running)
             finding.Show(context.State(running));
-        return finding.Reserve(second.Why).Next(second.Next);
+        return finding.Reserve(second.Why!).Next(second.Next!);
     }
 
     private Finding? NextDue(CheckContext context, LeakCheck check)
     {
         if (context.Limits.Find(LimitIds.RefrigerantLeakCheckInterval) is not { } limit || context.Get<EuropeanDuties>() is not { Plan: { } plan } duties)
             return null;
-        var finding = context.Finding(this, "next check").Use("date", check.Date).Use("next due", check.NextDue);
+        var finding = context.Finding(this, context.Present.Text(RefrigerantMessages.SubjectNextCheck)).Use(RefrigerantMessages.ReadingCheckDate, check.Date).Use(RefrigerantMessages.ReadingNextDue, check.NextDue);
         duties.UseIn(finding);
         if (plan.Months is not { } months)
-            return finding.Information($"No regular leak check is prescribed: {plan.Because}", "below the first step");
+            return finding.Information(RefrigerantMessages.LeakCheckNotPrescribed(plan.Because), RefrigerantMessages.LeakCheckBelowFirst);
         var due = check.Date.Value.AddMonths(months);
-        finding.Step("due", "next leak check", "date + interval", string.Create(CultureInfo.InvariantCulture, $"{check.Date.Text} + {months} months"), Text(due), duties.Citation);
+        finding.Step("due", RefrigerantMessages.LeakCheckStepNext, RefrigerantMessages.LeakCheckStepFormula, RefrigerantMessages.LeakCheckStepNumbers(check.Date.Value, months), Text(due), duties.Citation);
         if (check.NextDue is not { } written)
-            return finding.Show(context.State(limit)).Information($"The next leak check is due by {Text(due)}. {plan.Because}", "no date is written in the job");
+            return finding.Show(context.State(limit)).Information(RefrigerantMessages.LeakCheckNextDue(due, plan.Because), RefrigerantMessages.LeakCheckNextNotWritten);
         finding.Decide(written.Value <= due, context.State(limit));
-        TextValue day = new(written.Text), last = new(Text(due));
         return finding.Conclude(
-            written.Value == due ? RefrigerantMessages.LeakCheckNextLastDay(day) : RefrigerantMessages.LeakCheckNextInTime(day, last),
-            RefrigerantMessages.LeakCheckNextLate(day, last, new(plan.Because)),
+            written.Value == due ? RefrigerantMessages.LeakCheckNextLastDay(written.Value) : RefrigerantMessages.LeakCheckNextInTime(written.Value, due),
+            RefrigerantMessages.LeakCheckNextLate(written.Value, due, plan.Because),
             RefrigerantMessages.LeakCheckNextLateNext);
     }
 
@@ -148,12 +148,12 @@ internal sealed class AnnualLeakRateCheck : ICheck
         var limit = context.Limits.Find(LimitIds.RefrigerantLeakRateTrigger);
         if (charging.PreviousAddition is null && limit is null)
             yield break;
-        var finding = context.Finding(this).Use("previous addition", charging.PreviousAddition).Use("date of the job", context.Job.Identity.Date).Use("work", context.Job.Identity.Work);
+        var finding = context.Finding(this).Use(RefrigerantMessages.ReadingPreviousAddition, charging.PreviousAddition).Use(RefrigerantMessages.ReadingDate, context.Job.Identity.Date).Use(RefrigerantMessages.ReadingWork, context.Job.Identity.Work);
         var ledger = context.Get<RefrigerantLedger>();
         if (ledger.Net is not { } added)
         {
             if (!ledger.Movements.IsEmpty || charging.PreviousAddition is not null)
-                yield return finding.NotEvaluated("the mass added is not written", "Write the scale readings, or the mass added.");
+                yield return finding.NotEvaluated(RefrigerantMessages.LeakRateMassNotWritten, RefrigerantMessages.LeakRateMassNotWrittenNext);
             yield break;
         }
 
@@ -167,30 +167,30 @@ internal sealed class AnnualLeakRateCheck : ICheck
         var present = context.Present;
         var charging = context.Job.Charging!;
         if (added.Value <= 0)
-            return finding.Information("No more went in than came out: nothing was lost since the last time by weight.", "no refrigerant was added");
+            return finding.Information(RefrigerantMessages.LeakRateNoneAdded, RefrigerantMessages.LeakRateNoneAddedWhy);
         if (charging.PreviousAddition is not { } previous)
             return finding.NotEvaluated(RefrigerantMessages.LeakRateNoAddition, RefrigerantMessages.LeakRateNoAdditionNext, "charging: {previous addition: 2025-09-30}");
         if (context.Get<CircuitCharge>().Full is not { } full)
-            return finding.NotEvaluated("the full charge is not written", "Write the factory charge, or the total on the label.");
+            return finding.NotEvaluated(RefrigerantMessages.FullChargeNotWritten, RefrigerantMessages.FullChargeNotWrittenNext);
         full.UseIn(finding);
         var days = context.Job.Identity.Date.Value.DayNumber - previous.Value.DayNumber;
         if (days < 1)
-            return finding.NotEvaluated("the previous addition is not before the day of the job", "Correct the date of the previous addition.");
+            return finding.NotEvaluated(RefrigerantMessages.LeakRateNotBefore, RefrigerantMessages.LeakRateNotBeforeNext);
         var rate = Uncertain.Apply((a, f) => LeakRepair.AnnualisedRate(a, f, days), added, full.Value);
         finding.Step(
-            "r", "leak rate", LeakRepair.RateFormula,
+            "r", RefrigerantMessages.LeakRateStep, LeakRepair.RateFormula,
             string.Create(CultureInfo.InvariantCulture, $"{present.Text(added.Value, DisplayKind.Mass)} / {present.Text(full.Value.Value, DisplayKind.Mass)} × {LeakRepair.DaysInYear} / {Math.Min(days, LeakRepair.DaysInYear)} × 100 %"),
             present.Text(rate, DisplayKind.Percentage), LeakRepair.RateSource);
-        var said = RefrigerantMessages.LeakRateSaid(
-            present.InMessage(added.Value, DisplayKind.Mass), days, days > LeakRepair.DaysInYear ? RefrigerantMessages.LeakRateSaidSpan.Longer : RefrigerantMessages.LeakRateSaidSpan.Within, present.InMessage(rate.Value, DisplayKind.Percentage));
+        var (mass, share) = (present.InMessage(added.Value, DisplayKind.Mass), present.InMessage(rate.Value, DisplayKind.Percentage));
+        var said = days > LeakRepair.DaysInYear ? RefrigerantMessages.LeakRateSaidLonger(mass, days, share) : RefrigerantMessages.LeakRateSaid(mass, days, share);
         var rule = context.Get<UnitedStatesRule>();
-        if (limit is null || rule.Rule is null or LeakRepairRule.None)
-            return finding.Measure(rate, DisplayKind.Percentage).Information(RefrigerantMessages.LeakRateTold(said), limit is null ? "no pack sets a trigger" : "the circuit falls under no leak-repair rule");
-        finding.Use("system", context.Job.Equipment.System).Use("application", context.Job.Equipment.Application).Use("refrigerant", context.Job.Equipment.Refrigerant)
+        if (limit is null || rule.Rule is not { } applies || UnitedStatesRule.Citation(applies) is not { } citation)
+            return finding.Measure(rate, DisplayKind.Percentage).Information(RefrigerantMessages.LeakRateTold(said), limit is null ? RefrigerantMessages.LeakRateNoTrigger : RefrigerantMessages.LeakRateNoRule);
+        finding.Use(CommonMessages.ReadingSystem, context.Job.Equipment.System).Use(RefrigerantMessages.ReadingApplication, context.Job.Equipment.Application).Use(RefrigerantMessages.ReadingRefrigerant, context.Job.Equipment.Refrigerant)
             .Judge(rate, DisplayKind.Percentage, context.State(limit));
         return finding.Conclude(
-            RefrigerantMessages.LeakRateBelow(said, new(UnitedStatesRule.Words(rule.Rule.Value))),
-            RefrigerantMessages.LeakRateAbove(said, new(UnitedStatesRule.Words(rule.Rule.Value))),
+            RefrigerantMessages.LeakRateBelow(said, new(citation)),
+            RefrigerantMessages.LeakRateAbove(said, new(citation)),
             this.WhenItFails());
     }
 }
@@ -229,11 +229,11 @@ internal sealed class UnitedStatesRule : IAnalysis<UnitedStatesRule>
     /// <inheritdoc/>
     public static UnitedStatesRule Create(CheckContext context) => new(context);
 
-    /// <summary>The rule in words.</summary>
-    public static string Words(LeakRepairRule rule) => rule switch
+    /// <summary>The rule as it is cited; null for none.</summary>
+    public static string? Citation(LeakRepairRule rule) => rule switch
     {
         LeakRepairRule.Section82157 => "40 CFR 82.157",
         LeakRepairRule.Section84106 => "40 CFR 84.106",
-        _ => "no leak-repair rule",
+        _ => null,
     };
 }

@@ -29,31 +29,33 @@ internal sealed class LedgerCheck : ICheck
         var finding = context.Finding(this);
         foreach (var movement in ledger.Movements)
             movement.Mass?.UseIn(finding);
-        finding.Use("cylinder", context.Job.Recovery?.Cylinder);
+        finding.Use(RefrigerantMessages.ReadingCylinder, context.Job.Recovery?.Cylinder);
         foreach (var weighing in context.Job.Charging?.Scale ?? [])
-            finding.Use("cylinder", weighing.Cylinder);
-        var unweighed = ledger.Movements.Where(m => m.Mass is null).Select(m => m.Name).ToList();
+            finding.Use(RefrigerantMessages.ReadingCylinder, weighing.Cylinder);
+        var unweighed = ledger.Movements.Where(m => m.Mass is null).ToList();
         if (unweighed.Count > 0)
         {
-            yield return finding.NotEvaluated($"the mass {string.Join(", ", unweighed)} is not written", "Write the mass, or the cylinder's gross mass before and after.");
+            yield return finding.NotEvaluated(RefrigerantMessages.LedgerMassNotWritten(Names(unweighed, ListJoin.Comma)), RefrigerantMessages.LedgerMassNotWrittenNext);
             yield break;
         }
 
         var present = context.Present;
         foreach (var use in context.Get<PlateRefrigerant>().Uses)
             finding.Use(use);
-        string Total(int sign) => present.Text(ledger.Movements.Where(m => m.Sign == sign).Sum(m => m.Mass!.Value.Value), DisplayKind.Mass);
-        if (ledger.Movements.Where(m => m.Cylinder is null).Select(m => m.Name).Distinct(StringComparer.Ordinal).ToList() is { Count: > 0 } unnamed)
-            finding.Remark($"No cylinder is named for what was {string.Join(" and ", unnamed)}.");
-        string said;
+        double Total(int sign) => ledger.Movements.Where(m => m.Sign == sign).Sum(m => m.Mass!.Value.Value);
+        if (ledger.Movements.Where(m => m.Cylinder is null).DistinctBy(m => m.Name).ToList() is { Count: > 0 } unnamed)
+            finding.Remark(RefrigerantMessages.LedgerNoCylinder(Names(unnamed, ListJoin.And)));
+        Message said;
         if (ledger.Movements.Select(m => m.Refrigerant).Distinct(StringComparer.Ordinal).Count() > 1)
         {
-            said = present.Text(RefrigerantMessages.LedgerByGas(ByGas(present, ledger, 1), ByGas(present, ledger, -1)));
+            said = RefrigerantMessages.LedgerByGas(ByGas(present, ledger, 1), ByGas(present, ledger, -1));
         }
         else
         {
-            said = present.Text(RefrigerantMessages.LedgerInAndOut(new(Total(1)), new(Total(-1)), new(present.Text(ledger.Net!.Value, DisplayKind.Mass))));
-            finding.Step("m_net", "net out of the cylinders", "Σ in − Σ out", $"{Total(1)} − {Total(-1)}", present.Text(ledger.Net, DisplayKind.Mass), "definition");
+            said = RefrigerantMessages.LedgerInAndOut(present.InMessage(Total(1), DisplayKind.Mass), present.InMessage(Total(-1), DisplayKind.Mass), present.InMessage(ledger.Net!.Value, DisplayKind.Mass));
+            finding.Step(
+                "m_net", RefrigerantMessages.LedgerStepNet, RefrigerantMessages.LedgerStepNetFormula,
+                $"{present.Text(Total(1), DisplayKind.Mass)} − {present.Text(Total(-1), DisplayKind.Mass)}", present.Text(ledger.Net, DisplayKind.Mass), RefrigerantMessages.StepDefinition);
         }
 
         if (ledger.Net is { } net)
@@ -66,10 +68,12 @@ internal sealed class LedgerCheck : ICheck
 
         finding.Decide(worst.Error <= most.Si, Agreed(context, limit));
         yield return finding.Conclude(
-            $"{said} Cylinders and scale agree.",
-            $"{said} For {worst.Cylinder} they differ by {worst.Difference}, more than the weighing explains.",
+            CommonMessages.TwoSentences(said, RefrigerantMessages.LedgerAgrees),
+            CommonMessages.TwoSentences(said, RefrigerantMessages.LedgerDiffers(new(worst.Cylinder), present.InMessage(worst.Difference, DisplayKind.Mass))),
             this.WhenItFails());
     }
+
+    private static ListValue Names(IEnumerable<Movement> movements, ListJoin join) => new([.. movements.Select(m => new TextValue(m.Name))], join);
 
     private static ListValue ByGas(Presentation present, RefrigerantLedger ledger, int sign)
     {
@@ -82,25 +86,25 @@ internal sealed class LedgerCheck : ICheck
     }
 
     // The weighing of a movement against the gross masses of its cylinder; the pair that agrees least.
-    private static (string Cylinder, double Error, string Difference)? Worst(CheckContext context, RefrigerantLedger ledger, FindingBuilder finding)
+    private static (string Cylinder, double Error, double Difference)? Worst(CheckContext context, RefrigerantLedger ledger, FindingBuilder finding)
     {
-        (string Cylinder, double Error, string Difference)? worst = null;
+        (string Cylinder, double Error, double Difference)? worst = null;
         foreach (var cylinder in context.Job.Cylinders)
         {
             var moved = ledger.WeighedBy(cylinder);
             if (moved.IsEmpty || ledger.LeftBy(cylinder) is not { } left)
                 continue;
             left.UseIn(finding);
-            finding.Use("cylinder", cylinder.Id);
+            finding.Use(RefrigerantMessages.ReadingCylinder, cylinder.Id);
             var booked = moved.Select(m => m.Sign * m.Mass!.Value).Aggregate((a, b) => a + b);
             // A number of which nothing is doubtful must be met exactly, but not to the last bit of a double.
             var agreement = Agreement.Of(left.Value + Grain(context, cylinder), booked);
             finding.Step(
-                "E_n", $"agreement for {cylinder.Id.Value}", "|a − b| / U(a − b)",
+                "E_n", RefrigerantMessages.LedgerStepAgreement(new(cylinder.Id.Value)), "|a − b| / U(a − b)",
                 $"|{context.Present.Text(left.Value.Value, DisplayKind.Mass)} − {context.Present.Text(booked.Value, DisplayKind.Mass)}| / {context.Present.Text(agreement.Difference.Expanded, DisplayKind.Mass)}",
                 agreement.NormalizedError.ToString("0.00", CultureInfo.InvariantCulture), "ISO 13528 (from memory)");
             if (worst is null || agreement.NormalizedError > worst.Value.Error)
-                worst = (cylinder.Id.Value, agreement.NormalizedError, context.Present.Text(Math.Abs(agreement.Difference.Value), DisplayKind.Mass));
+                worst = (cylinder.Id.Value, agreement.NormalizedError, Math.Abs(agreement.Difference.Value));
         }
 
         return worst;
@@ -109,15 +113,15 @@ internal sealed class LedgerCheck : ICheck
     private static LimitStatement Agreed(CheckContext context, Limits.Limit limit)
     {
         var state = context.State(limit);
-        return state with { Text = $"E_n {state.Text}" };
+        return state with { Text = context.Present.Text(RefrigerantMessages.LedgerLimit(new(state.Text))) };
     }
 
     // Cylinders are entered by the tenth of a pound, and masses by the ounce, whatever the scale shows: the last digit written is the least that counts.
     private static Uncertain Grain(CheckContext context, Cylinder cylinder) => context.Scope.Reading(
         0,
         [
-            1.0 * RootCause.FromHalfWidth("rounding", "half a gram", 0.0005),
-            .. new[] { cylinder.Before, cylinder.After }.Select(m => m?.Step).OfType<double>().Select(step => 1.0 * RootCause.FromResolution("last digit of the cylinder's mass", "smallest step of the number as written", step)),
+            1.0 * RootCause.FromHalfWidth(context.Present.Text(RefrigerantMessages.LedgerRounding), context.Present.Text(RefrigerantMessages.LedgerRoundingSource), 0.0005),
+            .. new[] { cylinder.Before, cylinder.After }.Select(m => m?.Step).OfType<double>().Select(step => 1.0 * RootCause.FromResolution(context.Present.Text(RefrigerantMessages.LedgerLastDigit), context.Present.Text(RefrigerantMessages.LedgerLastDigitSource), step)),
         ]);
 }
 
@@ -134,7 +138,7 @@ internal sealed class RefrigerantLedgerTable : ITableSource
         foreach (var movement in ledger.Movements)
         {
             var cylinder = ledger.CylinderOf(movement);
-            var mass = movement.Mass is { } m ? present.Text(m.Value, DisplayKind.Mass) : "not weighed";
+            var mass = movement.Mass is { } m ? present.Text(m.Value, DisplayKind.Mass) : present.Text(RefrigerantMessages.LedgerNotWeighed);
             rows.Add([movement.Time, movement.Name, movement.Cylinder ?? cylinder?.Id.Value ?? "", Contents(cylinder), movement.Weighing?.Before.Text ?? "", movement.Weighing?.After.Text ?? "", movement.Sign > 0 ? mass : "", movement.Sign < 0 ? mass : ""]);
         }
 
@@ -142,18 +146,18 @@ internal sealed class RefrigerantLedgerTable : ITableSource
         {
             Id = "refrigerant-ledger",
             Phase = Phases.Refrigerant,
-            Title = "Refrigerant in and out",
-            Note = ledger.Net is { } net ? present.Text(RefrigerantMessages.LedgerNet(new(present.Text(net, DisplayKind.Mass)))) : "",
+            Title = present.Text(RefrigerantMessages.LedgerTitle),
+            Note = ledger.Net is { } net ? present.Text(RefrigerantMessages.LedgerNet(present.InMessage(net, DisplayKind.Mass))) : "",
             Columns =
             [
-                new TableColumn("Time"),
-                new TableColumn("What"),
-                new TableColumn("Cylinder"),
-                new TableColumn("Contents"),
-                new TableColumn("Before", "", ColumnAlign.Right),
-                new TableColumn("After", "", ColumnAlign.Right),
-                new TableColumn("In", "", ColumnAlign.Right),
-                new TableColumn("Out", "", ColumnAlign.Right),
+                new TableColumn(present.Text(RefrigerantMessages.LedgerColumnTime)),
+                new TableColumn(present.Text(RefrigerantMessages.LedgerColumnWhat)),
+                new TableColumn(present.Text(RefrigerantMessages.LedgerColumnCylinder)),
+                new TableColumn(present.Text(RefrigerantMessages.LedgerColumnContents)),
+                new TableColumn(present.Text(RefrigerantMessages.LedgerColumnBefore), "", ColumnAlign.Right),
+                new TableColumn(present.Text(RefrigerantMessages.LedgerColumnAfter), "", ColumnAlign.Right),
+                new TableColumn(present.Text(RefrigerantMessages.LedgerColumnIn), "", ColumnAlign.Right),
+                new TableColumn(present.Text(RefrigerantMessages.LedgerColumnOut), "", ColumnAlign.Right),
             ],
             Rows = rows.ToImmutable(),
         };

@@ -22,7 +22,8 @@ internal sealed class OilChangeCheck : ICheck
         var isOfOldKind = change.Kind is { Value: OilKind.Mineral or OilKind.Alkylbenzene };
         if (change.Kind is { } kind)
         {
-            var finding = context.Finding(this, "kind").Use("oil", change.Type).Use("kind of oil", kind).Use("amount of oil", change.Amount).Use("refrigerant", context.Job.Equipment.Refrigerant);
+            var finding = context.Finding(this, context.Present.Text(RefrigerantMessages.SubjectOilKind)).Use(RefrigerantMessages.ReadingOil, change.Type).Use(RefrigerantMessages.ReadingOilKind, kind)
+                .Use(RefrigerantMessages.ReadingOilAmount, change.Amount).Use(RefrigerantMessages.ReadingRefrigerant, context.Job.Equipment.Refrigerant);
             var (oil, name) = (new TextValue(kind.Text), new NameValue(gas.Designation));
             // An HFC or HFO carries no mineral oil back to the compressor; the service blends that hold a hydrocarbon do, and their makers say how far.
             yield return isOfOldKind && ReturnsOnlySynthetic(gas)
@@ -33,8 +34,8 @@ internal sealed class OilChangeCheck : ICheck
         if (change.Residual is not { } residual)
             yield break;
         var limit = context.Limits.Require(LimitIds.RefrigerantResidualOil);
-        var read = Written.Reading(context, "share of the old oil left", residual, DisplayKind.Percentage);
-        yield return context.Finding(this, "old oil left").Use(read).Judge(read.Value, DisplayKind.Percentage, context.State(limit))
+        var read = Written.Reading(context, context.Present.Text(RefrigerantMessages.ReadingOilLeft), residual, DisplayKind.Percentage);
+        yield return context.Finding(this, context.Present.Text(RefrigerantMessages.SubjectOilLeft)).Use(read).Judge(read.Value, DisplayKind.Percentage, context.State(limit))
             .Conclude(RefrigerantMessages.OilLeft(new(residual.Text)), RefrigerantMessages.OilLeftTooMuch(new(residual.Text), new(context.State(limit).Text)), RefrigerantMessages.OilLeftNext);
     }
 
@@ -59,10 +60,10 @@ internal sealed class AdditivesCheck : ICheck
     {
         if (context.Job.AsFound is not { } found || (found.Sealant is null && found.Dye is null))
             yield break;
-        var finding = context.Finding(this).Use("sealant", found.Sealant).Use("dye", found.Dye);
+        var finding = context.Finding(this).Use(RefrigerantMessages.ReadingSealant, found.Sealant).Use(RefrigerantMessages.ReadingDye, found.Dye);
         if (found.Sealant?.Value == true && RefrigerantIdentityCheck.Charged(context.Job).FirstOrDefault(c => RefrigerantIdentityCheck.WentBack(context.Job, c)) is { } back)
         {
-            yield return finding.Use($"{back.Id.Value}: contents", back.Contents).Decide(false).Say(RefrigerantMessages.SealantBack(new TextValue(back.Id.Value))).Next(RefrigerantMessages.IdentityBackAcidNext).Build();
+            yield return finding.Use(RefrigerantMessages.ReadingCylinderContents(new(back.Id.Value)), back.Contents).Decide(false).Say(RefrigerantMessages.SealantBack(new TextValue(back.Id.Value))).Next(RefrigerantMessages.IdentityBackAcidNext).Build();
             yield break;
         }
 

@@ -7,6 +7,7 @@ using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Refrigerants;
@@ -31,46 +32,58 @@ internal sealed class RecoveryLevelCheck : ICheck
 
     private Finding Judge(CheckContext context, Recovery recovery)
     {
-        var reached = context.Readings.Pressure("pressure after recovery", ReadingName.Recovery, recovery.To, recovery.With);
-        var finding = context.Finding(this).Use(reached).Use("refrigerant", context.Job.Equipment.Refrigerant).Use("held", recovery.Held).Use("leaking", recovery.Leaking).Use("machine made", recovery.MachineMade);
-        finding.Remark(recovery.Held is { } held ? $"The level held for {held.Text}." : "How long the level held is not written.");
+        var present = context.Present;
+        var reached = context.Readings.Pressure(present.Text(RefrigerantMessages.ReadingRecoveredTo), ReadingName.Recovery, recovery.To, recovery.With);
+        var finding = context.Finding(this).Use(reached).Use(RefrigerantMessages.ReadingRefrigerant, context.Job.Equipment.Refrigerant).Use(RefrigerantMessages.ReadingHeld, recovery.Held)
+            .Use(RefrigerantMessages.ReadingLeaking, recovery.Leaking).Use(RefrigerantMessages.ReadingMachine, recovery.MachineMade);
+        finding.Remark(recovery.Held is { } held ? RefrigerantMessages.RecoveryHeld(new(held.Text)) : RefrigerantMessages.RecoveryHeldNotWritten);
         var limit = context.Limits.Require(LimitIds.RefrigerantRecoveryLevel);
         if (SmallAppliance(context, finding, recovery) is { } share)
             return share;
         var atmosphere = context.Get<SiteAtmosphere>();
+        var zero = present.InMessage(0, DisplayKind.Pressure);
+        var gauge = reached.Value - atmosphere.Value;
+        var shown = present.InMessage(gauge.Value, DisplayKind.Pressure);
         if (recovery.Leaking?.Value == true)
-            return AgainstAtmosphere(context, finding, limit, reached.Value - atmosphere.Value, "a circuit that leaks", "40 CFR 82.156 (from memory)");
+        {
+            return AgainstAtmosphere(context, finding, limit, gauge, RefrigerantMessages.RecoveryLimitLeaking(zero), "40 CFR 82.156 (from memory)")
+                .Conclude(RefrigerantMessages.RecoveryLeakingReached(shown), RefrigerantMessages.RecoveryLeakingMissed(shown), this.WhenItFails());
+        }
+
         if (Class(context, finding) is not { } pressureClass)
-            return finding.NotEvaluated($"the pressure class of {context.Get<RecoveredRefrigerant>().Designation} cannot be worked out", "Take the level from 40 CFR 82.156 table 1 and compare by hand.");
+            return finding.NotEvaluated(RefrigerantMessages.RecoveryClassUnknown(new(context.Get<RecoveredRefrigerant>().Designation)), RefrigerantMessages.RecoveryClassUnknownNext);
         var isOld = recovery.MachineMade is { } made && made.Value < NewMachines;
         if (FullCharge(context, finding, pressureClass, isOld) is not { } full)
-            return finding.NotEvaluated("the level depends on whether the full charge is 200 lb or more, and no charge is written", "Write the factory charge or the mass recovered.");
+            return finding.NotEvaluated(RefrigerantMessages.RecoveryChargeUnknown, RefrigerantMessages.RecoveryChargeUnknownNext);
         var wording = RecoveryLevels.Wording(pressureClass, full, isOld);
-        finding.Step("p_req", "level asked for", "table 1 by pressure class and full charge", $"{Words(pressureClass)}, full charge {(full.Si < TwoHundredPounds ? "below" : "at least")} 200 lb{(isOld ? ", machine built before 15 November 1993" : "")}", wording, $"{RecoveryLevels.Source} ({RecoveryLevels.Mark})");
+        MessageValue[] parts =
+        [
+            Words(pressureClass), full.Si < TwoHundredPounds ? RefrigerantMessages.RecoveryChargeBelow : RefrigerantMessages.RecoveryChargeFrom,
+            .. isOld ? new MessageValue[] { RefrigerantMessages.RecoveryMachineOld } : [],
+        ];
+        finding.Step(
+            "p_req", RefrigerantMessages.RecoveryStepLevel, RefrigerantMessages.RecoveryStepLevelFormula, RefrigerantMessages.RecoveryStepLevelNumbers(new([.. parts], ListJoin.Comma)), wording,
+            $"{RecoveryLevels.Source} ({RecoveryLevels.Mark})");
         if (RecoveryLevels.IsAtmosphere(pressureClass, full, isOld))
-            return AgainstAtmosphere(context, finding, limit, reached.Value - atmosphere.Value, $"the level of {wording}", RecoveryLevels.Source);
+        {
+            return AgainstAtmosphere(context, finding, limit, gauge, RefrigerantMessages.RecoveryLimitAtmosphere(zero, wording), RecoveryLevels.Source)
+                .Conclude(RefrigerantMessages.RecoveryAtmosphereReached(shown, wording), RefrigerantMessages.RecoveryAtmosphereMissed(shown, wording), this.WhenItFails());
+        }
+
         var required = RecoveryLevels.Required(pressureClass, full, isOld);
-        var text = $"{wording} ({context.Present.Text(required.Si, DisplayKind.AbsolutePressure, 2)})";
-        finding.Judge(reached.Value, DisplayKind.AbsolutePressure, context.State(limit) with { Kind = LimitKind.AtMost, Text = $"at most {text}", LowerSi = null, UpperSi = required.Si });
-        return Said(finding, reached, text);
+        var level = RefrigerantMessages.RecoveryLevel(wording, present.Value(required.Si, DisplayKind.AbsolutePressure, 2));
+        finding.Judge(reached.Value, DisplayKind.AbsolutePressure, context.State(limit) with { Kind = LimitKind.AtMost, Text = present.Text(RefrigerantMessages.RecoveryLimit(level)), LowerSi = null, UpperSi = required.Si });
+        var read = new TextValue(reached.Uses[0].Text);
+        return finding.Conclude(RefrigerantMessages.RecoveryReached(read, level), RefrigerantMessages.RecoveryMissed(read, level), this.WhenItFails());
     }
 
     // "0 inches" is a circuit without pressure, wherever the site is; the weather and the height then fall out of the comparison.
-    private Finding AgainstAtmosphere(CheckContext context, FindingBuilder finding, Limit limit, Uncertain gauge, string why, string source)
+    private static FindingBuilder AgainstAtmosphere(CheckContext context, FindingBuilder finding, Limit limit, Uncertain gauge, Message text, string source)
     {
         foreach (var use in context.Get<SiteAtmosphere>().Uses)
             finding.Use(use);
-        finding.Judge(gauge, DisplayKind.Pressure, context.State(limit) with { Kind = LimitKind.AtMost, Text = $"at most {context.Present.Text(0, DisplayKind.Pressure)} ({why})", LowerSi = null, UpperSi = 0, Source = source });
-        return finding.Conclude(
-            $"Recovered to {context.Present.Text(gauge.Value, DisplayKind.Pressure)}; {why} asks for no pressure above the atmosphere.",
-            $"Recovered to {context.Present.Text(gauge.Value, DisplayKind.Pressure)} only; {why} asks for no pressure above the atmosphere.",
-            this.WhenItFails());
+        return finding.Judge(gauge, DisplayKind.Pressure, context.State(limit) with { Kind = LimitKind.AtMost, Text = context.Present.Text(text), LowerSi = null, UpperSi = 0, Source = source });
     }
-
-    private Finding Said(FindingBuilder finding, CorrectedReading reached, string asked) => finding.Conclude(
-        $"Recovered to {reached.Uses[0].Text}; {asked} is asked for.",
-        $"Recovered to {reached.Uses[0].Text} only; {asked} is asked for.",
-        this.WhenItFails());
 
     private Finding? SmallAppliance(CheckContext context, FindingBuilder finding, Recovery recovery)
     {
@@ -80,20 +93,19 @@ internal sealed class RecoveryLevelCheck : ICheck
             return null;
         }
 
-        var ratio = Written.Value(context, "mass recovered", mass, DisplayKind.Mass) / Written.Value(context, "factory charge", charge, DisplayKind.Mass);
-        finding.Use("hermetically sealed", factorySealed).Use("factory charge", charge).Use("mass recovered", mass)
-            .Step("r", "share recovered", "mass recovered / factory charge", $"{mass.Text} / {charge.Text}", context.Present.Text(ratio, DisplayKind.Percentage), share.Source)
+        var present = context.Present;
+        var ratio = Written.Value(context, present.Text(RefrigerantMessages.ReadingRecovered), mass, DisplayKind.Mass) / Written.Value(context, present.Text(RefrigerantMessages.ReadingFactoryCharge), charge, DisplayKind.Mass);
+        finding.Use(RefrigerantMessages.ReadingSealed, factorySealed).Use(RefrigerantMessages.ReadingFactoryCharge, charge).Use(RefrigerantMessages.ReadingRecovered, mass)
+            .Step("r", RefrigerantMessages.RecoveryStepShare, RefrigerantMessages.RecoveryStepShareFormula, $"{mass.Text} / {charge.Text}", present.Text(ratio, DisplayKind.Percentage), share.Source)
             .Judge(ratio, DisplayKind.Percentage, context.State(share));
-        return finding.Conclude(
-            $"{context.Present.Text(ratio.Value, DisplayKind.Percentage)} of the charge of a small appliance was recovered.",
-            $"Only {context.Present.Text(ratio.Value, DisplayKind.Percentage)} of the charge of a small appliance was recovered.",
-            this.WhenItFails());
+        var shown = present.InMessage(ratio.Value, DisplayKind.Percentage);
+        return finding.Conclude(RefrigerantMessages.RecoveryShareReached(shown), RefrigerantMessages.RecoveryShareMissed(shown), this.WhenItFails());
     }
 
     private static AppliancePressureClass? Class(CheckContext context, FindingBuilder finding)
     {
         var gas = context.Get<RecoveredRefrigerant>();
-        finding.Use("changed from", context.Job.RefrigerantChange?.From).Use("refrigerant found", context.Job.AsFound?.Refrigerant);
+        finding.Use(RefrigerantMessages.ReadingChangedFrom, context.Job.RefrigerantChange?.From).Use(RefrigerantMessages.ReadingFound, context.Job.AsFound?.Refrigerant);
         if (gas.Fluid is not { } fluid)
             return null;
         var critical = fluid.CriticalPoint;
@@ -103,8 +115,11 @@ internal sealed class RecoveryLevelCheck : ICheck
             return null;
         var pressureClass = RecoveryLevels.ClassOf(isAbove ? null : liquid.Value.Pressure);
         finding.Step(
-            "p_104", "liquid saturation pressure at 104 °F", "p_bubble(104 °F)", gas.Designation,
-            isAbove ? $"critical below 104 °F: {Words(pressureClass)}" : $"{context.Present.Text(liquid.Value.Pressure, DisplayKind.AbsolutePressure)}: {Words(pressureClass)}", RecoveryLevels.ClassSource);
+            "p_104", RefrigerantMessages.RecoveryStepClass, "p_bubble(104 °F)", gas.Designation,
+            isAbove
+                ? RefrigerantMessages.RecoveryStepClassCritical(Words(pressureClass))
+                : RefrigerantMessages.RecoveryStepClassPressure(context.Present.InMessage(liquid.Value.Pressure, DisplayKind.AbsolutePressure), Words(pressureClass)),
+            RecoveryLevels.ClassSource);
         return pressureClass;
     }
 
@@ -120,11 +135,11 @@ internal sealed class RecoveryLevelCheck : ICheck
         return Mass.FromSi(full.Value.Value);
     }
 
-    private static string Words(AppliancePressureClass pressureClass) => pressureClass switch
+    private static Message Words(AppliancePressureClass pressureClass) => RefrigerantMessages.RecoveryClass(pressureClass switch
     {
-        AppliancePressureClass.VeryHigh => "very high pressure",
-        AppliancePressureClass.High => "high pressure",
-        AppliancePressureClass.Medium => "medium pressure",
-        _ => "low pressure",
-    };
+        AppliancePressureClass.VeryHigh => RefrigerantMessages.RecoveryClassClass.VeryHigh,
+        AppliancePressureClass.High => RefrigerantMessages.RecoveryClassClass.High,
+        AppliancePressureClass.Medium => RefrigerantMessages.RecoveryClassClass.Medium,
+        _ => RefrigerantMessages.RecoveryClassClass.Low,
+    });
 }

@@ -29,14 +29,14 @@ internal sealed class SecondCheck : IAnalysis<SecondCheck>
             return;
         var repair = check is { Result.Value: LeakResult.LeakRepaired } && !isRepair ? check.Date : _job.Identity.Date;
         Latest = repair.Value.AddMonths((int)months.Si);
-        Span = $"{repair.Text} + {months.Text}";
+        Span = RefrigerantMessages.LeakRecheckSpan(repair.Value, new TextValue(months.Text));
 
         // The regulation before asked for no running time.
         Running = _duties.Edition == FluorinatedGasEdition.Regulation517Of2014 ? null : context.Limits.Find(LimitIds.RefrigerantLeakCheckRecheckRunning);
         if (_duties.Plan is { Months: null } free)
         {
             State = SecondCheckState.NotOwed;
-            Sentence = RefrigerantMessages.LeakRecheckNotOwed(new TextValue(free.Because));
+            Sentence = RefrigerantMessages.LeakRecheckNotOwed(free.Because);
         }
         else if (check is null || check.AfterRepair?.Value == false || (check.AfterRepair is null && check.Date.Value <= repair.Value))
         {
@@ -64,8 +64,8 @@ internal sealed class SecondCheck : IAnalysis<SecondCheck>
     /// <summary>The last day for it.</summary>
     public DateOnly Latest { get; }
 
-    /// <summary>The day of the repair and the time allowed, as a trace prints them.</summary>
-    public string Span { get; } = "";
+    /// <summary>The day of the repair and the time allowed, as a trace prints them; null where none is asked.</summary>
+    public Message? Span { get; }
 
     /// <summary>Whether a check that was made lies between the repair and the last day.</summary>
     public bool IsInTime { get; }
@@ -73,14 +73,14 @@ internal sealed class SecondCheck : IAnalysis<SecondCheck>
     /// <summary>Whether a check was made, and nobody wrote how long the system had run.</summary>
     public bool AreHoursUnknown { get; private set; }
 
-    /// <summary>What is said of it.</summary>
-    public Message Sentence { get; private set; } = "";
+    /// <summary>What is said of it; null where none is asked.</summary>
+    public Message? Sentence { get; private set; }
 
-    /// <summary>Why it is still owed.</summary>
-    public Message Why { get; private set; } = "";
+    /// <summary>Why it is still owed; null where it is not.</summary>
+    public Message? Why { get; private set; }
 
-    /// <summary>What is done about it.</summary>
-    public Message Next { get; private set; } = "";
+    /// <summary>What is done about it; null where it is not owed any more.</summary>
+    public Message? Next { get; private set; }
 
     /// <inheritdoc/>
     public static SecondCheck Create(CheckContext context) => new(context);
@@ -89,7 +89,8 @@ internal sealed class SecondCheck : IAnalysis<SecondCheck>
     public FindingBuilder UseIn(FindingBuilder finding)
     {
         _duties.UseIn(finding);
-        return finding.Use("work", _job.Identity.Work).Use("date of the job", _job.Identity.Date).Use("date", _job.LeakCheck?.Date).Use("after repair", _job.LeakCheck?.AfterRepair).Use("running for", _job.LeakCheck?.RunningFor);
+        return finding.Use(RefrigerantMessages.ReadingWork, _job.Identity.Work).Use(RefrigerantMessages.ReadingDate, _job.Identity.Date).Use(RefrigerantMessages.ReadingCheckDate, _job.LeakCheck?.Date)
+            .Use(RefrigerantMessages.ReadingAfterRepair, _job.LeakCheck?.AfterRepair).Use(RefrigerantMessages.ReadingRunningFor, _job.LeakCheck?.RunningFor);
     }
 
     private void IsToCome(Message why)

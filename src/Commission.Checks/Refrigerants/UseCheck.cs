@@ -1,3 +1,4 @@
+using System.Globalization;
 using Commission.Checks.Circuit;
 using Commission.Checks.Formulas;
 using Commission.Checks.Kernel;
@@ -50,18 +51,23 @@ internal sealed class UseCheck : ICheck
             return null;
         var isRefrigeration = job.Equipment.System.Value == SystemKind.Refrigeration;
         var date = job.Identity.Date.Value;
-        var finding = context.Finding(this, cylinder?.Id.Value).Show(context.State(limit)).Use(cylinder is null ? "refrigerant" : $"{cylinder.Id.Value}: refrigerant", written)
-            .Use("system", job.Equipment.System).Use("date of the job", job.Identity.Date).Use("work", job.Identity.Work).Use("use exemption", job.Equipment.UseExemption).Use("box temperature", job.Equipment.BoxTemperature);
+        var finding = context.Finding(this, cylinder?.Id.Value).Show(context.State(limit)).Use(cylinder is null ? RefrigerantMessages.ReadingRefrigerant : RefrigerantMessages.ReadingCylinderRefrigerant(new(cylinder.Id.Value)), written)
+            .Use(CommonMessages.ReadingSystem, job.Equipment.System).Use(RefrigerantMessages.ReadingDate, job.Identity.Date).Use(RefrigerantMessages.ReadingWork, job.Identity.Work)
+            .Use(RefrigerantMessages.ReadingExemption, job.Equipment.UseExemption).Use(RefrigerantMessages.ReadingBox, job.Equipment.BoxTemperature);
         if (cylinder is not null)
-            finding.Use($"{cylinder.Id.Value}: contents", cylinder.Contents).Use($"{cylinder.Id.Value}: batch", cylinder.Batch).Use($"{cylinder.Id.Value}: supplier", cylinder.Supplier);
-        finding.Step("GWP_EU", "warming potential as the European Union counts it", "Σ share × GWP", warming.Formula, Number(warming.Potential), EuropeanWarming.Source).Decide(true);
+        {
+            var id = new TextValue(cylinder.Id.Value);
+            finding.Use(RefrigerantMessages.ReadingCylinderContents(id), cylinder.Contents).Use(RefrigerantMessages.ReadingCylinderBatch(id), cylinder.Batch).Use(RefrigerantMessages.ReadingCylinderSupplier(id), cylinder.Supplier);
+        }
+
+        finding.Step("GWP_EU", RefrigerantMessages.Co2eStepPotential, RefrigerantMessages.Co2eStepPotentialFormula, warming.Formula, warming.Potential.ToString("0.#", CultureInfo.InvariantCulture), EuropeanWarming.Source).Decide(true);
         var ban = FluorinatedGasUse.InForce(isRefrigeration, context.Get<EuropeanDuties>().AnnexOneTonnes, date).FirstOrDefault(b => warming.Potential >= b.FromPotential);
         var name = new NameValue(gas.Designation);
-        var potential = new TextValue(Number(warming.Potential));
+        var potential = WarmingPotentials.Printed(warming.Potential);
         if (ban is null)
             return Cleaned(finding.Say(RefrigerantMessages.UseFree(name, potential)), cylinder).Build();
-        var reach = new TextValue(Number(ban.FromPotential));
-        finding.Step("", "ban", "", $"from {reach.Text} since {ban.From:yyyy-MM-dd}", $"article {ban.Paragraph}", ban.Citation);
+        var reach = WarmingPotentials.Printed(ban.FromPotential);
+        finding.Step("", RefrigerantMessages.UseStepBan, "", RefrigerantMessages.UseStepBanFrom(reach, ban.From), RefrigerantMessages.UseStepBanArticle(new(ban.Paragraph)), ban.Citation);
         if (IsExempt(job.Equipment, ban))
             return Cleaned(finding.Say(RefrigerantMessages.UseExempt(name, potential, reach)), cylinder).Build();
         if (cylinder?.Contents is not { } contents)
@@ -77,8 +83,19 @@ internal sealed class UseCheck : ICheck
     private static Finding SecondHand(FindingBuilder finding, UseBan ban, NameValue gas, Cylinder cylinder, Given<CylinderContents> contents)
     {
         var id = new TextValue(cylinder.Id.Value);
-        var kind = new TextValue(char.ToUpperInvariant(contents.Text[0]) + contents.Text[1..]);
-        finding.Say(ban.UsedGasUntil is { } until ? RefrigerantMessages.UseSecondHand(gas, id, kind, until) : RefrigerantMessages.UseSecondHandAlways(gas, id, kind));
+        finding.Say(ban.UsedGasUntil is { } until
+            ? RefrigerantMessages.UseSecondHand(gas, id, contents.Value switch
+            {
+                CylinderContents.Reclaimed => RefrigerantMessages.UseSecondHandKind.Reclaimed,
+                CylinderContents.Recycled => RefrigerantMessages.UseSecondHandKind.Recycled,
+                _ => RefrigerantMessages.UseSecondHandKind.Recovered,
+            }, until)
+            : RefrigerantMessages.UseSecondHandAlways(gas, id, contents.Value switch
+            {
+                CylinderContents.Reclaimed => RefrigerantMessages.UseSecondHandAlwaysKind.Reclaimed,
+                CylinderContents.Recycled => RefrigerantMessages.UseSecondHandAlwaysKind.Recycled,
+                _ => RefrigerantMessages.UseSecondHandAlwaysKind.Recovered,
+            }));
         if (contents.Value == CylinderContents.Reclaimed)
             return cylinder is { Batch: not null, Supplier: not null } ? finding.Build() : finding.Reserve(RefrigerantMessages.UseLabel).Next(RefrigerantMessages.UseLabelNext).Build();
         // What is said of its supplier tells that it was bought and not recovered by the crew.
@@ -95,6 +112,4 @@ internal sealed class UseCheck : ICheck
     private static bool IsExempt(Equipment equipment, UseBan ban) =>
         (equipment.UseExemption is { } written && ban.Exempt.Contains(written.Value))
         || (ban.Exempt.Contains(UseExemption.DeepCold) && equipment.BoxTemperature?.Value.Si < DeepCold);
-
-    private static string Number(double potential) => potential.ToString("0.#", System.Globalization.CultureInfo.InvariantCulture);
 }

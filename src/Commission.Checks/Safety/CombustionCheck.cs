@@ -56,7 +56,7 @@ internal sealed class CombustionCheck : ICheck
     }
 
     // Null where neither oxygen nor carbon dioxide says how much air is in the sample.
-    private static (Uncertain Value, string Formula, string Substitution)? Of(CheckContext context, GasHeat burner, Uncertain read)
+    private static (Uncertain Value, Message Formula, string Substitution)? Of(CheckContext context, GasHeat burner, Uncertain read)
     {
         if (burner.Oxygen is { } oxygen && oxygen.Value.Si < AirFree.OxygenOfAir)
         {

@@ -4,6 +4,7 @@ using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Checks.Recording;
 using Commission.Jobs.Model;
+using Commission.Measurement.Decisions;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
 using Commission.Messages;
@@ -18,106 +19,64 @@ public static class ExplanationSheets
     /// <summary>The page without a job.</summary>
     /// <param name="check">The check.</param>
     /// <param name="units">Units of the limits.</param>
-    public static Sheet Of(ICheck check, UnitSystem units)
+    /// <param name="language">The language of the page.</param>
+    public static Sheet Of(ICheck check, UnitSystem units, Language language)
     {
         ArgumentNullException.ThrowIfNull(check);
         ArgumentNullException.ThrowIfNull(units);
+        string Text(Message message) => RecordWords.Text(message, language);
         return new Sheet(
-            $"{check.Id}: {Text(check.Title())}",
+            Text(SheetsMessages.CheckTitle(new(check.Id), check.Title())),
             [
-                SheetPart.Lines("What it asks", Text(check.HelpWhat())),
-                SheetPart.Lines("Formula", Text(check.HelpFormula())),
-                SheetPart.Lines("Source", Text(check.HelpSource())),
-                SheetPart.Lines("When it fails", Text(check.WhenItFails())),
-                Packs(check, units),
+                SheetPart.Lines(Text(SheetsMessages.Asks), Text(check.HelpWhat())),
+                SheetPart.Lines(Text(SheetsMessages.Formula), Text(check.HelpFormula())),
+                SheetPart.Lines(Text(SheetsMessages.Source), Text(check.HelpSource())),
+                SheetPart.Lines(Text(SheetsMessages.WhenItFails), Text(check.WhenItFails())),
+                Packs(check, units, language),
             ]);
     }
-
-    private static string Text(Message message) => RecordWords.Text(message, Language.English);
 
     /// <summary>The page with a job: every finding of the check.</summary>
     /// <param name="check">The check.</param>
     /// <param name="job">The job.</param>
     /// <param name="settings">What the evaluation needs beyond the job.</param>
     /// <param name="trials">Monte Carlo trials beside the linear result; 0 for none.</param>
-    public static Sheet With(ICheck check, Job job, CheckSettings settings, int trials)
+    /// <param name="language">The language of the page.</param>
+    public static Sheet With(ICheck check, Job job, CheckSettings settings, int trials, Language language)
     {
         ArgumentNullException.ThrowIfNull(check);
         var context = new CheckContext(job, settings);
         var findings = RecordBuilder.Evaluate(context).Where(f => f.Check == check.Id).ToList();
-        var page = Of(check, context.Present.Units);
+        var page = Of(check, context.Present.Units, language);
         var parts = page.Parts.ToBuilder();
         if (findings.Count == 0)
-            parts.Add(SheetPart.Lines("In this job", "The job holds nothing for this check."));
+            parts.Add(SheetPart.Lines(RecordWords.Text(SheetsMessages.InThisJob, language), RecordWords.Text(SheetsMessages.NothingInThisJob, language)));
         var simulated = trials > 0 ? Simulate(check, job, settings, trials) : [];
+        var writer = new FindingParts(language);
         foreach (var finding in findings)
-            Add(parts, finding, simulated);
+            parts.AddRange(writer.Of(finding, simulated.GetValueOrDefault(finding.Subject ?? "")));
         return page with { Parts = parts.ToImmutable() };
     }
 
-    private static SheetPart Packs(ICheck check, UnitSystem units)
+    private static SheetPart Packs(ICheck check, UnitSystem units, Language language)
     {
+        string Text(Message message) => RecordWords.Text(message, language);
+
         // Limits are named after the check they serve, or after a part of it: charge.superheat, charge.superheat.tolerance.
         var prefix = check.Id.Replace("instrument.", "instruments.", StringComparison.Ordinal);
         var rows = ImmutableArray.CreateBuilder<ImmutableArray<string>>();
         foreach (var name in LimitLibrary.EmbeddedNames)
         {
-            foreach (var row in LimitSheets.Rows(LimitLibrary.Embedded.Find(name)!, units).Where(r => r[0] == prefix || r[0].StartsWith(prefix + ".", StringComparison.Ordinal)))
+            foreach (var row in LimitSheets.Rows(LimitLibrary.Embedded.Find(name)!, units, language).Where(r => r[0] == prefix || r[0].StartsWith(prefix + ".", StringComparison.Ordinal)))
                 rows.Add([name, row[0], row[1], row[2], row[4]]);
         }
 
         return rows.Count == 0
-            ? SheetPart.Lines("Limits by pack", "Limits of this check are listed by commission limits, under the ids its findings name.")
-            : new SheetPart("Limits by pack", ["pack", "limit", "figure", "when", "source"], rows.ToImmutable());
-    }
-
-    private static void Add(ImmutableArray<SheetPart>.Builder parts, Finding finding, Dictionary<string, Trials> simulated)
-    {
-        var key = finding.Subject ?? "";
-        parts.Add(SheetPart.Lines(
-            $"In this job{(finding.Subject is null ? "" : $": {finding.Subject}")}",
-            [finding.Statement,
-            finding.Measured is { } m ? $"measured {m.Text}{(m.CoverageText is { } c ? $" ({c})" : "")}" : null,
-            finding.Limits.IsEmpty ? null : string.Join("; ", finding.Limits.Select(l => $"limit {l.Text}: {l.Basis}, {l.Source} ({l.Mark}), {l.Rule.ToString().ToLowerInvariant()}")),
-            $"verdict: {RecordWords.Text(RecordWords.Of(finding.Verdict), Language.English)}{(finding.ConformityText is { } p ? $", {p} of being within the figure" : "")}{(finding.AdequacyText is { } a ? $", tolerance over U {a}" : "")}",
-            finding.Reservation is { } r ? "reservation: " + r : null,
-            finding.Reason is { } why ? "reason: " + why : null,
-            .. finding.NextStep is { } next ? StepLines.Of("next", next) : []]));
-        if (!finding.Trace.IsEmpty)
-            parts.Add(new SheetPart("Steps", ["", "", "with values", "result", "source"], [.. finding.Trace.Select(s => ImmutableArray.Create($"{s.Symbol}  {s.Name}", s.Formula, s.Substitution, s.Result, s.Source))]));
-        if (!finding.Budget.IsEmpty)
-            parts.Add(new SheetPart("Uncertainty budget", ["cause", "u", "distribution", "sensitivity", "share", "source"], [.. finding.Budget.Select(b => ImmutableArray.Create(b.Cause, b.StandardUncertainty, b.Distribution, b.Sensitivity, b.ShareText, b.Source))]));
-        if (simulated.TryGetValue(key, out var trials))
-            parts.AddRange(MonteCarlo(finding, trials));
-        if (!finding.Readings.IsEmpty)
-            parts.Add(new SheetPart("Readings", ["reading", "as written", "where", "instrument"], [.. finding.Readings.Select(x => ImmutableArray.Create(x.Name, x.Text, x.At.ToString(), x.Instrument ?? ""))]));
-    }
-
-    // The number, and where a target moves with readings of its own, the distance to it: that is what the verdict rests on.
-    private static IEnumerable<SheetPart> MonteCarlo(Finding finding, Trials trials)
-    {
-        if (finding.Measured is { StandardUncertaintySi: { } u } measured && trials.Measured.Count > 1)
-            yield return Compared("Monte Carlo beside the linear result", (measured.Value.Si, u, measured.ExpandedSi!.Value), Spread(measured.DegreesOfFreedom), trials.Measured);
-        if (finding.Distance is { } distance && trials.Distances.Count > 1)
-            yield return Compared("Monte Carlo beside the linear result, distance to the target", (distance.Value, distance.StandardUncertainty, distance.Expanded), Spread(distance.DegreesOfFreedom), trials.Distances);
-
-        static double Spread(double? freedom) => freedom is { } nu and > 2 && double.IsFinite(nu) ? Math.Sqrt(nu / (nu - 2)) : 1;
-    }
-
-    private static SheetPart Compared(string title, (double Value, double U, double Expanded) linear, double spread, List<double> values)
-    {
-        var result = MonteCarloResult.Of(values);
-        var compared = MonteCarloComparison.Of(linear, spread, result, digits: 1);
-        string G(double x) => x.ToString("G6", CultureInfo.InvariantCulture);
-        return new SheetPart(
-            string.Create(CultureInfo.InvariantCulture, $"{title}, {values.Count} trials, in SI units"),
-            ["", "estimate", "u", "95.45 % from", "to"],
-            [
-                ["linear", G(linear.Value), G(linear.U), G(compared.LinearInterval.Low), G(compared.LinearInterval.High)],
-                ["Monte Carlo", G(result.Mean), G(result.StandardUncertainty), G(compared.SampledInterval.Low), G(compared.SampledInterval.High)],
-                ["difference", G(compared.EstimateDifference), G(result.StandardUncertainty - linear.U), G(compared.SampledInterval.Low - compared.LinearInterval.Low), G(compared.SampledInterval.High - compared.LinearInterval.High)],
-                [compared.AgreesAfter(values.Count) ? "they agree" : "they disagree", $"estimate and u within {G(compared.Tolerance)}, one digit of u (JCGM 101, 8);", "", "ends are shown, not judged:", "bounds make them shorter"],
-            ]);
+            ? SheetPart.Lines(Text(SheetsMessages.LimitsByPack), Text(SheetsMessages.LimitsElsewhere))
+            : new SheetPart(
+                Text(SheetsMessages.LimitsByPack),
+                [Text(SheetsMessages.ColumnPack), Text(SheetsMessages.ColumnLimit), Text(SheetsMessages.ColumnFigure), Text(SheetsMessages.ColumnWhen), Text(SheetsMessages.ColumnSource)],
+                rows.ToImmutable());
     }
 
     private static Dictionary<string, Trials> Simulate(ICheck check, Job job, CheckSettings settings, int trials)
@@ -141,6 +100,96 @@ public static class ExplanationSheets
 
         return values;
     }
+}
 
-    private sealed record Trials(List<double> Measured, List<double> Distances);
+/// <summary>What a Monte Carlo run drew of one finding, SI.</summary>
+/// <param name="Measured">The number, one for each trial.</param>
+/// <param name="Distances">Its distance to a target that moves; empty where there is none.</param>
+internal sealed record Trials(List<double> Measured, List<double> Distances);
+
+/// <summary>The parts of a page that show one finding.</summary>
+/// <param name="language">The language of the page.</param>
+internal sealed class FindingParts(Language language)
+{
+    /// <summary>The parts: its sentences, its steps, its budget, its readings.</summary>
+    /// <param name="finding">The finding.</param>
+    /// <param name="trials">What a Monte Carlo run drew of it; null for none.</param>
+    public IEnumerable<SheetPart> Of(Finding finding, Trials? trials)
+    {
+        yield return SheetPart.Lines(
+            Text(finding.Subject is { } subject ? SheetsMessages.InThisJobSubject(new(subject)) : SheetsMessages.InThisJob),
+            [finding.Statement,
+            finding.Measured is { } m ? Text(m.CoverageText is { } c ? SheetsMessages.MeasuredWithCoverage(new(m.Text), new(c)) : SheetsMessages.Measured(new(m.Text))) : null,
+            .. finding.Limits.Select(l => Text(SheetsMessages.Limit(
+                new(l.Text), new(l.Basis), new(l.Source), new(l.Mark), l.Rule == DecisionRule.Simple ? SheetsMessages.LimitRule.Simple : SheetsMessages.LimitRule.Guarded))),
+            Text(SheetsMessages.Verdict(RecordWords.Of(finding.Verdict))),
+            finding.ConformityText is { } p ? Text(SheetsMessages.Conformity(new(p))) : null,
+            finding.AdequacyText is { } a ? Text(SheetsMessages.Adequacy(new(a))) : null,
+            finding.Reservation is { } r ? Text(SheetsMessages.Reservation(new(r))) : null,
+            finding.Reason is { } why ? Text(SheetsMessages.Reason(new(why))) : null,
+            .. finding.NextStep is { } next ? StepLines.Of(Text(SheetsMessages.Next), next) : []]);
+        if (!finding.Trace.IsEmpty)
+        {
+            yield return new SheetPart(
+                Text(SheetsMessages.Steps), ["", "", Text(SheetsMessages.StepsValues), Text(SheetsMessages.StepsResult), Text(SheetsMessages.StepsSource)],
+                [.. finding.Trace.Select(s => ImmutableArray.Create(Text(SheetsMessages.StepName(new(s.Symbol), new(s.Name))), s.Formula, s.Substitution, s.Result, s.Source))]);
+        }
+
+        if (!finding.Budget.IsEmpty)
+        {
+            yield return new SheetPart(
+                Text(SheetsMessages.Budget),
+                [Text(SheetsMessages.BudgetCause), "u", Text(SheetsMessages.BudgetDistribution), Text(SheetsMessages.BudgetSensitivity), Text(SheetsMessages.BudgetShare), Text(SheetsMessages.ColumnSource)],
+                [.. finding.Budget.Select(b => ImmutableArray.Create(b.Cause, b.StandardUncertainty, b.Distribution, b.Sensitivity, b.ShareText, b.Source))]);
+        }
+
+        foreach (var part in trials is null ? [] : MonteCarlo(finding, trials))
+            yield return part;
+        if (!finding.Readings.IsEmpty)
+        {
+            yield return new SheetPart(
+                Text(SheetsMessages.Readings),
+                [Text(SheetsMessages.ReadingsName), Text(SheetsMessages.ReadingsWritten), Text(SheetsMessages.ReadingsPlace), Text(SheetsMessages.ReadingsInstrument)],
+                [.. finding.Readings.Select(x => ImmutableArray.Create(x.Name, x.Text, x.At.ToString(), x.Instrument ?? ""))]);
+        }
+    }
+
+    // The number, and where a target moves with readings of its own, the distance to it: that is what the verdict rests on.
+    private IEnumerable<SheetPart> MonteCarlo(Finding finding, Trials trials)
+    {
+        if (finding.Measured is { StandardUncertaintySi: { } u } measured && trials.Measured.Count > 1)
+        {
+            foreach (var part in Compared(SheetsMessages.MonteCarlo(trials.Measured.Count), (measured.Value.Si, u, measured.ExpandedSi!.Value), Spread(measured.DegreesOfFreedom), trials.Measured))
+                yield return part;
+        }
+
+        if (finding.Distance is { } distance && trials.Distances.Count > 1)
+        {
+            foreach (var part in Compared(SheetsMessages.MonteCarloDistance(trials.Distances.Count), (distance.Value, distance.StandardUncertainty, distance.Expanded), Spread(distance.DegreesOfFreedom), trials.Distances))
+                yield return part;
+        }
+
+        static double Spread(double? freedom) => freedom is { } nu and > 2 && double.IsFinite(nu) ? Math.Sqrt(nu / (nu - 2)) : 1;
+    }
+
+    private IEnumerable<SheetPart> Compared(Message title, (double Value, double U, double Expanded) linear, double spread, List<double> values)
+    {
+        var result = MonteCarloResult.Of(values);
+        var compared = MonteCarloComparison.Of(linear, spread, result, digits: 1);
+        string G(double x) => language.Number(x.ToString("G6", CultureInfo.InvariantCulture));
+        yield return new SheetPart(
+            Text(title),
+            ["", Text(SheetsMessages.MonteCarloEstimate), "u", Text(SheetsMessages.MonteCarloFrom), Text(SheetsMessages.MonteCarloTo)],
+            [
+                [Text(SheetsMessages.MonteCarloLinear), G(linear.Value), G(linear.U), G(compared.LinearInterval.Low), G(compared.LinearInterval.High)],
+                [Text(SheetsMessages.MonteCarloSampled), G(result.Mean), G(result.StandardUncertainty), G(compared.SampledInterval.Low), G(compared.SampledInterval.High)],
+                [Text(SheetsMessages.MonteCarloDifference), G(compared.EstimateDifference), G(result.StandardUncertainty - linear.U), G(compared.SampledInterval.Low - compared.LinearInterval.Low), G(compared.SampledInterval.High - compared.LinearInterval.High)],
+            ]);
+        yield return SheetPart.Lines(
+            "",
+            Text(SheetsMessages.MonteCarloCompared(compared.AgreesAfter(values.Count) ? SheetsMessages.MonteCarloComparedAgrees.Yes : SheetsMessages.MonteCarloComparedAgrees.No, new(G(compared.Tolerance)))),
+            Text(SheetsMessages.MonteCarloEnds));
+    }
+
+    private string Text(Message message) => RecordWords.Text(message, language);
 }

@@ -1,6 +1,10 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Commission.Checks.Limits;
+using Commission.Measurement.Decisions;
 using Commission.Measurement.Units;
+using Commission.Messages;
+using Commission.Records;
 
 namespace Commission.Checks.Sheets;
 
@@ -11,41 +15,58 @@ public static class LimitSheets
     public static IReadOnlyCollection<string> Names => LimitLibrary.EmbeddedNames;
 
     /// <summary>Every pack with its title.</summary>
-    public static Sheet All() => new(
-        "Limit packs",
-        [
-            new SheetPart(
-                "",
-                ["pack", "title", "limits"],
-                [.. LimitLibrary.EmbeddedNames.Select(name => LimitLibrary.Embedded.Find(name)!).Select(p => ImmutableArray.Create(p.Name, p.Title, p.Limits.Count.ToString(System.Globalization.CultureInfo.InvariantCulture)))]),
-        ]);
+    /// <param name="language">The language of the sheet.</param>
+    public static Sheet All(Language language)
+    {
+        string Text(Message message) => RecordWords.Text(message, language);
+        return new Sheet(
+            Text(SheetsMessages.LimitPacks),
+            [
+                new SheetPart(
+                    "",
+                    [Text(SheetsMessages.ColumnPack), Text(SheetsMessages.ColumnTitle), Text(SheetsMessages.ColumnLimits)],
+                    [.. LimitLibrary.EmbeddedNames.Select(name => LimitLibrary.Embedded.Find(name)!).Select(p => ImmutableArray.Create(p.Name, p.Title, p.Limits.Count.ToString(CultureInfo.InvariantCulture)))]),
+            ]);
+    }
 
     /// <summary>One pack.</summary>
     /// <param name="name">Its name.</param>
     /// <param name="units">Units of its figures.</param>
+    /// <param name="language">The language of the sheet.</param>
     /// <returns>The sheet; null when there is no such pack.</returns>
-    public static Sheet? One(string name, UnitSystem units)
+    public static Sheet? One(string name, UnitSystem units, Language language)
     {
         if (LimitLibrary.Embedded.Find(name) is not { } pack)
             return null;
-        var rows = Rows(pack, units).ToImmutableArray();
+        string Text(Message message) => RecordWords.Text(message, language);
         var clauses = pack.Clauses.Select(c => ImmutableArray.Create(c.Clause, c.Says, c.Mark)).ToImmutableArray();
-        var required = pack.Required.Select(r => $"{r.Because}: {string.Join(", ", r.Checks.Select(c => string.Join(" or ", c.OneOf)))}{(r.Photos.Count == 0 ? "" : "; photos: " + string.Join(", ", r.Photos))}").ToList();
         return new Sheet(
-            $"{pack.Name}: {pack.Title}",
+            Text(SheetsMessages.PackTitle(new(pack.Name), new(pack.Title))),
             [
-                SheetPart.Lines("Follows", [$"{pack.PublishedBy}, edition {pack.Edition}", .. pack.About is { } about ? [about] : Array.Empty<string>()]),
-                .. clauses.IsEmpty ? Array.Empty<SheetPart>() : [new SheetPart("What was read", ["clause", "says", "mark"], clauses)],
-                new SheetPart("Limits", ["limit", "figure", "when", "rule", "source"], rows),
-                SheetPart.Lines("Required of a record", required),
+                SheetPart.Lines(Text(SheetsMessages.Follows), [Text(SheetsMessages.PackEdition(new(pack.PublishedBy), new(pack.Edition))), .. pack.About is { } about ? [about] : Array.Empty<string>()]),
+                .. clauses.IsEmpty ? Array.Empty<SheetPart>() : [new SheetPart(Text(SheetsMessages.Clauses), [Text(SheetsMessages.ColumnClause), Text(SheetsMessages.ColumnSays), Text(SheetsMessages.ColumnMark)], clauses)],
+                new SheetPart(
+                    Text(SheetsMessages.Limits),
+                    [Text(SheetsMessages.ColumnLimit), Text(SheetsMessages.ColumnFigure), Text(SheetsMessages.ColumnWhen), Text(SheetsMessages.ColumnRule), Text(SheetsMessages.ColumnSource)],
+                    [.. Rows(pack, units, language)]),
+                SheetPart.Lines(Text(SheetsMessages.Required), pack.Required.Select(r => Text(Required(r)))),
             ]);
     }
 
-    internal static IEnumerable<ImmutableArray<string>> Rows(LimitPack pack, UnitSystem units) => pack.Limits
+    internal static IEnumerable<ImmutableArray<string>> Rows(LimitPack pack, UnitSystem units, Language language) => pack.Limits
         .OrderBy(pair => pair.Key, StringComparer.Ordinal)
-        .SelectMany(pair => pair.Value.Select(entry => Row(pack, pair.Key, entry, units)));
+        .SelectMany(pair => pair.Value.Select(entry => Row(pack, pair.Key, entry, units, language)));
 
-    private static ImmutableArray<string> Row(LimitPack pack, string id, LimitEntry entry, UnitSystem units)
+    private static Message Required(RequiredProfile profile)
+    {
+        var because = new TextValue(profile.Because);
+        var checks = new ListValue([.. profile.Checks.Select(c => SheetsMessages.RequiredOneOf(new([.. c.OneOf.Select(id => new NameValue(id))], ListJoin.Or)))], ListJoin.Comma);
+        return profile.Photos.Count == 0
+            ? SheetsMessages.RequiredChecks(because, checks)
+            : SheetsMessages.RequiredChecksAndPhotos(because, checks, new([.. profile.Photos.Select(p => new TextValue(MemberWords.Of(p.ToString())))], ListJoin.Comma));
+    }
+
+    private static ImmutableArray<string> Row(LimitPack pack, string id, LimitEntry entry, UnitSystem units, Language language)
     {
         var limit = new Limit
         {
@@ -64,7 +85,12 @@ public static class LimitSheets
             Statement = entry.Statement,
             With = entry.With,
         };
-        var when = string.Join("; ", entry.When.All.Select(c => c.Words.IsEmpty ? c.Subject.Key : $"{c.Subject.Key}: {string.Join(", ", c.Words)}"));
-        return [id, LimitText.Of(limit, units), when, entry.Rule.ToString().ToLowerInvariant(), $"{entry.Source} ({entry.Mark})"];
+        string Text(Message message) => RecordWords.Text(message, language);
+        var when = entry.When.All.Select(c => c.Words.IsEmpty ? c.Subject.Key : Text(SheetsMessages.Condition(new(c.Subject.Key), new([.. c.Words.Select(w => new TextValue(w))], ListJoin.Comma))));
+        return
+        [
+            id, LimitText.Of(limit, units), string.Join("; ", when), Text(SheetsMessages.Rule(entry.Rule == DecisionRule.Simple ? SheetsMessages.RuleRule.Simple : SheetsMessages.RuleRule.Guarded)),
+            Text(SheetsMessages.SourceAndMark(new(entry.Source), new(entry.Mark))),
+        ];
     }
 }

@@ -4,6 +4,9 @@ using Commission.Fluids;
 using Commission.Measurement.Atmosphere;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
+using Commission.Messages;
+using Commission.Records;
+using QuantityValue = Commission.Messages.QuantityValue;
 
 namespace Commission.Checks.Sheets;
 
@@ -14,17 +17,22 @@ public static class RefrigerantSheets
     private const int Rows = 21;
 
     /// <summary>Every refrigerant, with the reason where one cannot be computed.</summary>
-    public static Sheet All()
+    /// <param name="language">The language of the sheet.</param>
+    public static Sheet All(Language language)
     {
+        string Text(Message message) => RecordWords.Text(message, language);
         var pure = RefrigerantCatalogue.All.Where(r => !r.IsBlend).ToList();
         var blends = RefrigerantCatalogue.All.Where(r => r.IsBlend).ToList();
-        ImmutableArray<string> head = ["refrigerant", "safety", "GWP AR4", "GWP AR5", "composition or name"];
+        var computed = blends.Count(b => b.IsComputable);
+        ImmutableArray<string> head = [Text(SheetsMessages.ColumnRefrigerant), Text(SheetsMessages.ColumnSafety), "GWP AR4", "GWP AR5", Text(SheetsMessages.ColumnComposition)];
         return new Sheet(
-            string.Create(CultureInfo.InvariantCulture, $"{pure.Count} fluids and {blends.Count(b => b.IsComputable)} blends that can be computed"),
+            Text(SheetsMessages.Refrigerants(pure.Count, computed)),
             [
-                new SheetPart(string.Create(CultureInfo.InvariantCulture, $"Fluids ({pure.Count})"), head, [.. pure.Select(Row)]),
-                new SheetPart(string.Create(CultureInfo.InvariantCulture, $"Blends ({blends.Count(b => b.IsComputable)})"), head, [.. blends.Where(b => b.IsComputable).Select(Row)]),
-                new SheetPart("Not computed", ["refrigerant", "why"], [.. blends.Where(b => !b.IsComputable).Select(b => ImmutableArray.Create(b.Designation, b.NotComputable!))]),
+                new SheetPart(Text(SheetsMessages.Fluids(pure.Count)), head, [.. pure.Select(r => Row(r, language))]),
+                new SheetPart(Text(SheetsMessages.Blends(computed)), head, [.. blends.Where(b => b.IsComputable).Select(r => Row(r, language))]),
+                new SheetPart(
+                    Text(SheetsMessages.NotComputed), [Text(SheetsMessages.ColumnRefrigerant), Text(SheetsMessages.ColumnWhy)],
+                    [.. blends.Where(b => !b.IsComputable).Select(b => ImmutableArray.Create(b.Designation, b.NotComputable!))]),
             ]);
     }
 
@@ -32,46 +40,55 @@ public static class RefrigerantSheets
     /// <param name="info">The refrigerant.</param>
     /// <param name="units">Units of the table.</param>
     /// <param name="elevation">Elevation of the site, for gauge pressures.</param>
-    public static Sheet One(RefrigerantInfo info, UnitSystem units, Length elevation)
+    /// <param name="language">The language of the sheet.</param>
+    public static Sheet One(RefrigerantInfo info, UnitSystem units, Length elevation, Language language)
     {
         ArgumentNullException.ThrowIfNull(info);
         ArgumentNullException.ThrowIfNull(units);
+        ArgumentNullException.ThrowIfNull(language);
+        string Text(Message message) => RecordWords.Text(message, language);
+        string Number(double value, string format) => language.Number(value.ToString(format, CultureInfo.InvariantCulture));
+        string? Gwp(string edition, SourcedValue? value) =>
+            value is null ? null : Text(SheetsMessages.WarmingPotential(new(edition), new(Number(value.Value, "0.#")), new(value.Mark), new(value.Source)));
         var parts = ImmutableArray.CreateBuilder<SheetPart>();
         parts.Add(SheetPart.Lines(
             "",
-            info.CompositionText + (info.CompositionSource is { } source ? $"; composition {source.Mark}: {source.Source}" : ""),
-            info.Aliases.IsEmpty ? null : "also written " + string.Join(", ", info.Aliases),
-            info.SafetyGroup is { } group ? $"safety group {group.Value} ({group.Mark}: {group.Source})" : "safety group not known here",
+            info.CompositionSource is { } source ? Text(SheetsMessages.Composition(new(info.CompositionText), new(source.Mark), new(source.Source))) : info.CompositionText,
+            info.Aliases.IsEmpty ? null : Text(SheetsMessages.Aliases(new([.. info.Aliases.Select(a => new NameValue(a))], ListJoin.Comma))),
+            Text(info.SafetyGroup is { } group ? SheetsMessages.SafetyGroup(new(group.Value), new(group.Mark), new(group.Source)) : SheetsMessages.SafetyGroupUnknown),
             Gwp("AR4", info.GwpAr4), Gwp("AR5", info.GwpAr5), Gwp("AR6", info.GwpAr6),
-            info.LowerFlammabilityLimit is { } lfl ? string.Create(CultureInfo.InvariantCulture, $"lower flammability limit {lfl.Value:0.###} kg/m³ ({lfl.Mark}: {lfl.Source})") : null));
+            info.LowerFlammabilityLimit is { } lfl ? Text(SheetsMessages.LowerFlammabilityLimit(new(Number(lfl.Value, "0.###")), new(lfl.Mark), new(lfl.Source))) : null));
         if (!info.IsComputable)
         {
-            parts.Add(SheetPart.Lines("Not computed", info.NotComputable));
+            parts.Add(SheetPart.Lines(Text(SheetsMessages.NotComputed), info.NotComputable));
             return new Sheet(info.Designation, parts.ToImmutable());
         }
 
         var fluid = Refrigerant.Load(info.Designation);
         var atmosphere = StandardAtmosphere.At(elevation);
-        string T(double k) => QuantityFormat.Format(k, units[DisplayKind.Temperature]);
-        string Abs(double p) => QuantityFormat.Format(p, units[DisplayKind.AbsolutePressure]);
+        QuantityValue T(double k) => QuantityWriter.Of(k, units[DisplayKind.Temperature]);
+        QuantityValue Abs(double p) => QuantityWriter.Of(p, units[DisplayKind.AbsolutePressure]);
         var normalBubble = fluid.BubbleAtPressure(101_325);
         var normalDew = fluid.DewAtPressure(101_325);
         var difference = fluid.CompareWithListedBoilingRange();
         parts.Add(SheetPart.Lines(
-            "Properties",
-            string.Create(CultureInfo.InvariantCulture, $"molar mass {1000 * fluid.MolarMass:0.###} g/mol, gas constant used {fluid.GasConstant:0.#########} J/(mol·K)"),
-            fluid.CriticalPoint is { Ok: true, Value: var c } ? $"critical point {T(c.Temperature)}, {Abs(c.Pressure)}" : null,
-            normalBubble.Ok && normalDew.Ok ? $"boils at 101.325 kPa from {T(normalBubble.Value.Temperature)} (bubble) to {T(normalDew.Value.Temperature)} (dew)" : null,
-            difference.Ok ? string.Create(CultureInfo.InvariantCulture, $"ASHRAE 34 lists it {-difference.Value.Bubble:+0.00;-0.00} K (bubble) and {-difference.Value.Dew:+0.00;-0.00} K (dew) from here ({info.ListedBoilingRange!.Mark})") : null,
-            $"valid from {T(fluid.LowestTemperature)} to {T(fluid.HighestTemperature)}, to {Abs(fluid.HighestPressure)}",
-            fluid.EstimatedPairs.IsEmpty ? null : "estimated pairs, larger uncertainty: " + string.Join(", ", fluid.EstimatedPairs)));
-        parts.Add(Table(fluid, units, atmosphere));
-        parts.Add(SheetPart.Lines("Papers", fluid.Papers.Select(p => p.Citation)));
+            Text(SheetsMessages.Properties),
+            Text(SheetsMessages.MolarMass(new(Number(1000 * fluid.MolarMass, "0.###")), new(Number(fluid.GasConstant, "0.#########")))),
+            fluid.CriticalPoint is { Ok: true, Value: var c } ? Text(SheetsMessages.CriticalPoint(T(c.Temperature), Abs(c.Pressure))) : null,
+            normalBubble.Ok && normalDew.Ok ? Text(SheetsMessages.NormalBoiling(T(normalBubble.Value.Temperature), T(normalDew.Value.Temperature))) : null,
+            difference.Ok ? Text(SheetsMessages.ListedBoiling(new(Number(-difference.Value.Bubble, "+0.00;-0.00")), new(Number(-difference.Value.Dew, "+0.00;-0.00")), new(info.ListedBoilingRange!.Mark))) : null,
+            Text(SheetsMessages.ValidRange(T(fluid.LowestTemperature), T(fluid.HighestTemperature), Abs(fluid.HighestPressure))),
+            fluid.EstimatedPairs.IsEmpty ? null : Text(SheetsMessages.EstimatedPairs(new([.. fluid.EstimatedPairs.Select(e => new TextValue(e))], ListJoin.Comma)))));
+        parts.Add(Table(fluid, units, atmosphere, language));
+        parts.Add(SheetPart.Lines(Text(SheetsMessages.Papers), fluid.Papers.Select(p => p.Citation)));
         return new Sheet(info.Designation, parts.ToImmutable());
     }
 
-    private static SheetPart Table(Refrigerant fluid, UnitSystem units, Pressure atmosphere)
+    private static SheetPart Table(Refrigerant fluid, UnitSystem units, Pressure atmosphere, Language language)
     {
+        string Show(double si, DisplayUnit unit) => QuantityWriter.Instance.Write(QuantityWriter.Of(si, unit), language);
+        string Text(Message message) => RecordWords.Text(message, language);
+
         // Round steps of the crew's own scale: 10 °F or 5 °C.
         var step = units.Preset == "us" ? 50.0 / 9.0 : 5.0;
         var gauge = units[DisplayKind.Pressure];
@@ -85,7 +102,7 @@ public static class RefrigerantSheets
             {
                 if (rows.Count > 0)
                 {
-                    rows.Add([QuantityFormat.Format(kelvin, units[DisplayKind.Temperature]), "–", bubble.Reason ?? dew.Reason ?? ""]);
+                    rows.Add([Show(kelvin, units[DisplayKind.Temperature]), "–", bubble.Reason ?? dew.Reason ?? ""]);
                     break;
                 }
 
@@ -93,27 +110,23 @@ public static class RefrigerantSheets
             }
 
             rows.Add([
-                QuantityFormat.Format(kelvin, units[DisplayKind.Temperature]),
-                QuantityFormat.Format(bubble.Value.Pressure - atmosphere.Si, gauge),
-                QuantityFormat.Format(dew.Value.Pressure - atmosphere.Si, gauge),
+                Show(kelvin, units[DisplayKind.Temperature]),
+                Show(bubble.Value.Pressure - atmosphere.Si, gauge),
+                Show(dew.Value.Pressure - atmosphere.Si, gauge),
             ]);
         }
 
         return new SheetPart(
-            $"Saturation at an atmosphere of {QuantityFormat.Format(atmosphere.Si, units[DisplayKind.AbsolutePressure].Unit, 3)}",
-            ["temperature", "bubble (subcooling)", "dew (superheat)"],
+            Text(SheetsMessages.Saturation(QuantityWriter.Of(atmosphere.Si, units[DisplayKind.AbsolutePressure].Unit, 3))),
+            [Text(SheetsMessages.ColumnTemperature), Text(SheetsMessages.ColumnBubble), Text(SheetsMessages.ColumnDew)],
             rows.ToImmutable());
     }
 
-    private static ImmutableArray<string> Row(RefrigerantInfo info) =>
-    [
-        info.Designation, info.SafetyGroup?.Value ?? "", Number(info.GwpAr4), Number(info.GwpAr5), info.CompositionText,
-    ];
-
-    private static string Number(SourcedValue? value) => value is null ? "" : value.Value.ToString("0.#", CultureInfo.InvariantCulture);
-
-    private static string? Gwp(string edition, SourcedValue? value) =>
-        value is null ? null : string.Create(CultureInfo.InvariantCulture, $"GWP {edition} {value.Value:0.#} ({value.Mark}: {value.Source})");
+    private static ImmutableArray<string> Row(RefrigerantInfo info, Language language)
+    {
+        string Number(SourcedValue? value) => value is null ? "" : language.Number(value.Value.ToString("0.#", CultureInfo.InvariantCulture));
+        return [info.Designation, info.SafetyGroup?.Value ?? "", Number(info.GwpAr4), Number(info.GwpAr5), info.CompositionText];
+    }
 }
 
 /// <summary>The state of a refrigerant at a pressure and a temperature, with its distance from saturation.</summary>
@@ -128,16 +141,19 @@ public static class StateSheet
     /// <param name="temperature">Temperature.</param>
     /// <param name="atmosphere">Atmosphere at the site.</param>
     /// <param name="units">Units of the sheet.</param>
-    public static Sheet Make(RefrigerantInfo info, Pressure pressure, Temperature temperature, Pressure atmosphere, UnitSystem units)
+    /// <param name="language">The language of the sheet.</param>
+    public static Sheet Make(RefrigerantInfo info, Pressure pressure, Temperature temperature, Pressure atmosphere, UnitSystem units, Language language)
     {
         ArgumentNullException.ThrowIfNull(info);
         ArgumentNullException.ThrowIfNull(units);
         var fluid = Refrigerant.Load(info.Designation);
-        string Show(double si, DisplayKind kind) => QuantityFormat.Format(si, units[kind]);
+        string Text(Message message) => RecordWords.Text(message, language);
+        QuantityValue Shown(double si, DisplayKind kind) => QuantityWriter.Of(si, units[kind]);
+        QuantityValue Fine(double si, DisplayKind kind, int decimals) => QuantityWriter.Of(si, units[kind].Unit, decimals);
         var lines = new List<string?>
         {
-            $"{Show(pressure.Si - atmosphere.Si, DisplayKind.Pressure)} = {QuantityFormat.Format(pressure.Si, units[DisplayKind.AbsolutePressure].Unit, 3)}, {Show(temperature.Si, DisplayKind.Temperature)}",
-            $"atmosphere {QuantityFormat.Format(atmosphere.Si, units[DisplayKind.AbsolutePressure].Unit, 3)}",
+            Text(SheetsMessages.StateAt(Shown(pressure.Si - atmosphere.Si, DisplayKind.Pressure), Fine(pressure.Si, DisplayKind.AbsolutePressure, 3), Shown(temperature.Si, DisplayKind.Temperature))),
+            Text(SheetsMessages.StateAtmosphere(Fine(atmosphere.Si, DisplayKind.AbsolutePressure, 3))),
         };
         var bubble = fluid.BubbleAtPressure(pressure.Si);
         var dew = fluid.DewAtPressure(pressure.Si);
@@ -146,15 +162,15 @@ public static class StateSheet
         {
             var superheat = temperature.Si - dew.Value.Temperature;
             var subcooling = bubble.Value.Temperature - temperature.Si;
-            lines.Add($"bubble {QuantityFormat.Format(bubble.Value.Temperature, units[DisplayKind.Temperature].Unit, 2)}, dew {QuantityFormat.Format(dew.Value.Temperature, units[DisplayKind.Temperature].Unit, 2)}");
-            lines.Add(superheat > OnTheCurve ? $"superheat {QuantityFormat.Format(superheat, units[DisplayKind.TemperatureDifference].Unit, 2)}"
-                : subcooling > OnTheCurve ? $"subcooling {QuantityFormat.Format(subcooling, units[DisplayKind.TemperatureDifference].Unit, 2)}"
-                : "between bubble and dew: pressure and temperature alone do not fix the state");
+            lines.Add(Text(SheetsMessages.StateSaturation(Fine(bubble.Value.Temperature, DisplayKind.Temperature, 2), Fine(dew.Value.Temperature, DisplayKind.Temperature, 2))));
+            lines.Add(Text(superheat > OnTheCurve ? SheetsMessages.StateSuperheat(Fine(superheat, DisplayKind.TemperatureDifference, 2))
+                : subcooling > OnTheCurve ? SheetsMessages.StateSubcooling(Fine(subcooling, DisplayKind.TemperatureDifference, 2))
+                : SheetsMessages.StateTwoPhase));
             phase = superheat > OnTheCurve ? Phase.Vapor : subcooling > OnTheCurve ? Phase.Liquid : Phase.TwoPhase;
         }
         else
         {
-            lines.Add($"no saturation at this pressure: {bubble.Reason ?? dew.Reason}");
+            lines.Add(Text(SheetsMessages.StateNoSaturation(new(bubble.Reason ?? dew.Reason ?? ""))));
         }
 
         if (phase != Phase.TwoPhase)
@@ -167,14 +183,21 @@ public static class StateSheet
             else
             {
                 var s = state.Value;
-                lines.Add($"{s.Phase.ToString().ToLowerInvariant()}, density {Show(s.Density, DisplayKind.Density)}");
-                lines.Add(string.Create(CultureInfo.InvariantCulture, $"enthalpy {Show(s.Enthalpy, DisplayKind.Enthalpy)}, entropy {s.Entropy / 1000:0.0000} kJ/(kg·K)"));
+                lines.Add(Text(SheetsMessages.StateDensity(s.Phase switch
+                {
+                    Phase.Liquid => SheetsMessages.StateDensityPhase.Liquid,
+                    Phase.Vapor => SheetsMessages.StateDensityPhase.Vapor,
+                    _ => SheetsMessages.StateDensityPhase.Supercritical,
+                }, Shown(s.Density, DisplayKind.Density))));
+                lines.Add(Text(SheetsMessages.StateEnthalpy(Shown(s.Enthalpy, DisplayKind.Enthalpy), new(s.Entropy / 1000, 4))));
                 if (s.IsobaricHeatCapacity is { } cp && s.SpeedOfSound is { } w)
-                    lines.Add(string.Create(CultureInfo.InvariantCulture, $"c_p {cp / 1000:0.0000} kJ/(kg·K), speed of sound {w:0.0} m/s"));
-                lines.Add("enthalpy and entropy count from " + fluid.ReferenceState);
+                    lines.Add(Text(SheetsMessages.StateHeatCapacity(new(cp / 1000, 4), new(w, 1))));
+                lines.Add(Text(SheetsMessages.StateReference(new(fluid.ReferenceState))));
             }
         }
 
-        return new Sheet($"{info.Designation} ({info.CompositionText})", [SheetPart.Lines("", lines), SheetPart.Lines("Papers", fluid.Papers.Select(p => p.Citation))]);
+        return new Sheet(
+            Text(SheetsMessages.StateTitle(new(info.Designation), new(info.CompositionText))),
+            [SheetPart.Lines("", lines), SheetPart.Lines(Text(SheetsMessages.Papers), fluid.Papers.Select(p => p.Citation))]);
     }
 }

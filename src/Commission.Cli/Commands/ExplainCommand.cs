@@ -43,13 +43,13 @@ internal static class ExplainCommand
 
             if (parsed.GetValue(job) is not { } path)
             {
-                SheetWriter.Write(ExplanationSheets.Of(check, parsed.GetRequiredValue(units)), streams.Output);
+                SheetWriter.Write(ExplanationSheets.Of(check, parsed.GetRequiredValue(units), Language.English), streams.Output);
                 return ExitCode.Accepted;
             }
 
             if (JobRun.Of(path, parsed.GetValue(shop), null, streams.Error) is not { Reading.Job: { } read })
                 return ExitCode.WrongInput;
-            SheetWriter.Write(ExplanationSheets.With(check, read, new CheckSettings(read.Identity.Date.Value), parsed.GetValue(trials)), streams.Output);
+            SheetWriter.Write(ExplanationSheets.With(check, read, new CheckSettings(read.Identity.Date.Value), parsed.GetValue(trials), Language.English), streams.Output);
             return ExitCode.Accepted;
         });
         return command;

@@ -5,6 +5,7 @@ using Commission.Fluids;
 using Commission.Measurement.Atmosphere;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Source;
 
 namespace Commission.Cli.Commands;
@@ -21,11 +22,11 @@ internal static class LimitsCommand
         {
             if (parsed.GetValue(pack) is not { } name)
             {
-                SheetWriter.Write(LimitSheets.All(), streams.Output);
+                SheetWriter.Write(LimitSheets.All(Language.English), streams.Output);
                 return ExitCode.Accepted;
             }
 
-            if (LimitSheets.One(name, parsed.GetRequiredValue(units)) is { } sheet)
+            if (LimitSheets.One(name, parsed.GetRequiredValue(units), Language.English) is { } sheet)
             {
                 SheetWriter.Write(sheet, streams.Output);
                 return ExitCode.Accepted;
@@ -52,13 +53,13 @@ internal static class RefrigerantsCommand
         {
             if (parsed.GetValue(name) is not { } asked)
             {
-                SheetWriter.Write(RefrigerantSheets.All(), streams.Output);
+                SheetWriter.Write(RefrigerantSheets.All(Language.English), streams.Output);
                 return ExitCode.Accepted;
             }
 
             if (Find(asked, streams.Error) is not { } info)
                 return ExitCode.WrongInput;
-            SheetWriter.Write(RefrigerantSheets.One(info, parsed.GetRequiredValue(units), parsed.GetValue(elevation)), streams.Output);
+            SheetWriter.Write(RefrigerantSheets.One(info, parsed.GetRequiredValue(units), parsed.GetValue(elevation), Language.English), streams.Output);
             return ExitCode.Accepted;
         });
         return command;
@@ -116,7 +117,7 @@ internal static class PropertiesCommand
 
             var atmosphere = StandardAtmosphere.At(parsed.GetValue(elevation));
             SheetWriter.Write(
-                StateSheet.Make(info, pressure.Value.ToStatedPressure().ToAbsolute(atmosphere), temperature.Value.As<Temperature>(), atmosphere, parsed.GetRequiredValue(units)),
+                StateSheet.Make(info, pressure.Value.ToStatedPressure().ToAbsolute(atmosphere), temperature.Value.As<Temperature>(), atmosphere, parsed.GetRequiredValue(units), Language.English),
                 streams.Output);
             return ExitCode.Accepted;
         });

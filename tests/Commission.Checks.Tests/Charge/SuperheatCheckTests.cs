@@ -50,8 +50,8 @@ public sealed class SuperheatCheckTests
     {
         var finding = Judge(Weather(ChargeJobs.FenRow, outdoor, wetBulb));
         Assert.Equal(Verdict.NotEvaluated, finding.Verdict);
-        Assert.Contains("has a dash here", finding.Reason, StringComparison.Ordinal);
-        Assert.Equal(CaliforniaSuperheatTable.DashNext, finding.NextStep);
+        Assert.Contains("gives no target at this load", finding.Reason, StringComparison.Ordinal);
+        Assert.Equal(JobText.Words(CaliforniaSuperheatTable.DashNext), finding.NextStep);
         Assert.Equal(formula, finding.Trace.Single(s => s.Symbol == "SH_formula").Result);
         Assert.Empty(finding.Limits);
         Assert.NotNull(finding.Measured);

@@ -80,14 +80,14 @@ public sealed class CaliforniaSplitTableTests
     }
 
     [Theory]
-    [InlineData(69.4, 60, "Return air at 69.4 °F is below the table, which ends at 70 °F. Warm the room, or measure the airflow instead.")]
-    [InlineData(84.1, 60, "Return air at 84.1 °F is above the table, which ends at 84 °F. Let the system bring the room down, or measure the airflow instead.")]
-    [InlineData(75, 49, "Return wet bulb at 49.0 °F is below the table, which ends at 50 °F. Measure the airflow instead.")]
-    [InlineData(80, 77, "Return wet bulb at 77.0 °F is above the table, which ends at 76 °F. Let the system bring the room down, or measure the airflow instead.")]
-    [InlineData(77, 50, "The table has a dash here: the return air is drier than it covers. Measure the airflow instead.")]
-    [InlineData(76.5, 50, "The table has a dash here: the return air is drier than it covers. Measure the airflow instead.")]
+    [InlineData(69.4, 60, "return air at 69.4 °F is below the table, which ends at 70 °F. Warm the room, or measure the airflow instead.")]
+    [InlineData(84.1, 60, "return air at 84.1 °F is above the table, which ends at 84 °F. Let the system bring the room down, or measure the airflow instead.")]
+    [InlineData(75, 49, "return wet bulb at 49.0 °F is below the table, which ends at 50 °F. Measure the airflow instead.")]
+    [InlineData(80, 77, "return wet bulb at 77.0 °F is above the table, which ends at 76 °F. Let the system bring the room down, or measure the airflow instead.")]
+    [InlineData(77, 50, "the table of temperature splits gives no target here: the return air is drier than it covers. Measure the airflow instead.")]
+    [InlineData(76.5, 50, "the table of temperature splits gives no target here: the return air is drier than it covers. Measure the airflow instead.")]
     public void Where_the_table_says_nothing_there_is_a_reason(double dryBulb, double wetBulb, string reason) =>
-        Assert.Equal(reason, At(dryBulb, wetBulb) is var none ? $"{none.Why}. {none.Todo}" : "");
+        Assert.Equal(reason, At(dryBulb, wetBulb) is var none ? JobText.Words(none.Why!, none.Todo!) : "");
 
     [Fact]
     public void The_rounding_of_the_print_is_half_a_tenth() => Assert.Equal(0.05, At(75, 63).Rounding.FahrenheitDegrees, 12);

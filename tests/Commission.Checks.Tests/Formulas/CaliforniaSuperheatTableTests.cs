@@ -117,18 +117,19 @@ public sealed class CaliforniaSuperheatTableTests
         var target = At(outdoor, wetBulb);
         Assert.False(target.HasValue);
         Assert.Equal(
-            "The table of target superheat has a dash here: at this load the superheat asked for is below 5 °F, too little to judge a charge by. " + CaliforniaSuperheatTable.DashNext,
-            $"{target.Why}. {target.Todo}");
+            "the superheat table gives no target at this load: it would be below 5 °F, too little to judge a charge by. Read again when it is cooler outdoors or the return air is more humid. "
+            + "Or recover the charge, and weigh in the factory charge with the allowance for the lines.",
+            JobText.Words(target.Why!, target.Todo!));
         Assert.True(SuperheatFormula.At(Temperature.FromFahrenheit(outdoor), Temperature.FromFahrenheit(wetBulb)).FahrenheitDegrees >= 5);
     }
 
     [Theory]
-    [InlineData(54.9, 60, "Outdoor air at 54.9 °F is below the table, which ends at 55 °F. Weigh the charge in, or come back in warmer weather.")]
-    [InlineData(115.2, 70, "Outdoor air at 115.2 °F is above the table, which ends at 115 °F. Come back when it is cooler, or weigh the charge in.")]
-    [InlineData(60, 49.5, "Return wet bulb at 49.5 °F is below the table, which ends at 50 °F. Warm the room, or weigh the charge in.")]
-    [InlineData(60, 76.1, "Return wet bulb at 76.1 °F is above the table, which ends at 76 °F. Let the system bring the room down, then read again.")]
+    [InlineData(54.9, 60, "outdoor air at 54.9 °F is below the table, which ends at 55 °F. Weigh the charge in, or come back in warmer weather.")]
+    [InlineData(115.2, 70, "outdoor air at 115.2 °F is above the table, which ends at 115 °F. Come back when it is cooler, or weigh the charge in.")]
+    [InlineData(60, 49.5, "return wet bulb at 49.5 °F is below the table, which ends at 50 °F. Warm the room, or weigh the charge in.")]
+    [InlineData(60, 76.1, "return wet bulb at 76.1 °F is above the table, which ends at 76 °F. Let the system bring the room down, then read again.")]
     public void Off_the_table_there_is_a_reason_and_no_extrapolation(double outdoor, double wetBulb, string reason) =>
-        Assert.Equal(reason, At(outdoor, wetBulb) is var none ? $"{none.Why}. {none.Todo}" : "");
+        Assert.Equal(reason, At(outdoor, wetBulb) is var none ? JobText.Words(none.Why!, none.Todo!) : "");
 
     [Fact]
     public void A_reading_that_is_not_a_number_has_no_target() => Assert.False(At(double.NaN, 65).HasValue);

@@ -1,4 +1,6 @@
 using Commission.Checks.Formulas;
+using Commission.Messages;
+using Commission.Records;
 using Xunit;
 
 namespace Commission.Checks.Tests.Formulas;
@@ -43,15 +45,15 @@ public sealed class LeakRuleTests
     {
         Assert.Null(Plan(4, 50, false, false, FluorinatedGasEdition.Regulation517Of2014).Months);
         Assert.Equal(12, Plan(5, 0, false, false, FluorinatedGasEdition.Regulation517Of2014).Months);
-        Assert.Equal("4.00 t CO2e is below 5 t.", Plan(4, 50, false, false, FluorinatedGasEdition.Regulation517Of2014).Because);
+        Assert.Equal("4.00 t CO2e is below 5 t", Because(Plan(4, 50, false, false, FluorinatedGasEdition.Regulation517Of2014)));
     }
 
     [Fact]
     public void The_trigger_that_governs_is_named()
     {
-        Assert.Equal("6.00 t CO2e reaches 5 t.", Plan(6, 0.5, false, false, FluorinatedGasEdition.Regulation573Of2024).Because);
-        Assert.Equal("12.00 kg of Annex II gas reaches 10 kg.", Plan(6, 12, false, false, FluorinatedGasEdition.Regulation573Of2024).Because);
-        Assert.Equal("4.00 t CO2e is below 10 t, and 1.50 kg of Annex II gas is below 2 kg.", Plan(4, 1.5, true, false, FluorinatedGasEdition.Regulation573Of2024).Because);
+        Assert.Equal("6.00 t CO2e reaches 5 t", Because(Plan(6, 0.5, false, false, FluorinatedGasEdition.Regulation573Of2024)));
+        Assert.Equal("12.00 kg of Annex II gas reaches 10 kg", Because(Plan(6, 12, false, false, FluorinatedGasEdition.Regulation573Of2024)));
+        Assert.Equal("4.00 t CO2e is below 10 t, and 1.50 kg of Annex II gas is below 2 kg", Because(Plan(4, 1.5, true, false, FluorinatedGasEdition.Regulation573Of2024)));
     }
 
     [Fact]
@@ -96,6 +98,8 @@ public sealed class LeakRuleTests
         // 50 lb is 22.68 kg, 15 lb is 6.804 kg.
         Assert.Equal(rule, LeakRepair.RuleFor(kilograms, ozoneDepleting, warmingPotential, DateOnly.Parse(date, System.Globalization.CultureInfo.InvariantCulture), residential));
     }
+
+    private static string Because(LeakCheckPlan plan) => RecordWords.Text(plan.Because, Language.English);
 
     private static LeakCheckPlan Plan(double tonnes, double kilograms, bool hermetic, bool detection, FluorinatedGasEdition edition) =>
         FluorinatedGasLeakChecks.For(tonnes, kilograms, hermetic, detection, edition);

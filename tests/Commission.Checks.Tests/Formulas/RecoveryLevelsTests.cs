@@ -1,5 +1,7 @@
 using Commission.Checks.Formulas;
 using Commission.Measurement.Quantities;
+using Commission.Messages;
+using Commission.Records;
 using Xunit;
 
 namespace Commission.Checks.Tests.Formulas;
@@ -22,7 +24,7 @@ public sealed class RecoveryLevelsTests
     [InlineData(AppliancePressureClass.Medium, 200, true, "4 inHg vac")]
     [InlineData(AppliancePressureClass.Low, 200, true, "25 mmHg absolute")]
     internal void Every_row_of_the_table(AppliancePressureClass pressureClass, double pounds, bool oldMachine, string wording) =>
-        Assert.Equal(wording, RecoveryLevels.Wording(pressureClass, Mass.FromPounds(pounds), oldMachine));
+        Assert.Equal(wording, RecordWords.Text(RecoveryLevels.Wording(pressureClass, Mass.FromPounds(pounds), oldMachine), Language.English));
 
     [Theory]
     [InlineData(AppliancePressureClass.High, 10, 101325)]

@@ -51,7 +51,7 @@ public sealed class EmbeddedPackTests
         {
             var pack = LimitLibrary.Embedded.Find(name)!;
             Assert.All(pack.Clauses, c => Assert.Contains(c.Mark, PackClause.Marks));
-            var sheet = Commission.Checks.Sheets.LimitSheets.One(name, Measurement.Units.UnitSystem.Si)!;
+            var sheet = Commission.Checks.Sheets.LimitSheets.One(name, Measurement.Units.UnitSystem.Si, Messages.Language.English)!;
             var shown = sheet.Parts.Single(p => p.Title == "What was read");
             Assert.Equal(pack.Clauses.Select(c => (c.Clause, c.Says, c.Mark)), shown.Rows.Select(r => (r[0], r[1], r[2])));
             Assert.Contains(sheet.Parts[0].Rows, r => r[0].Contains(pack.Edition, StringComparison.Ordinal));

@@ -57,14 +57,14 @@ cause-no-fault-shown = no fault shown
 
 cause-low-charge = a low charge
 cause-low-charge-next = Find the leak and repair it. Then add refrigerant by weight, a little at a time, and let the system settle after each.
-cause-low-charge-apart = read the liquid line before and after the drier; if it is no colder behind it, search for a leak
+cause-low-charge-apart = read the liquid line before and after the drier; if it is no colder after it, search for a leak
 
 cause-overcharge = too much refrigerant
 cause-overcharge-next = Make the standing test for air in the circuit first. If there is none, recover by weight, a little at a time, and let the system settle after each.
 cause-overcharge-apart = make the standing test for air in the circuit
 
 cause-liquid-line-restriction = a restriction in the liquid line
-cause-liquid-line-restriction-next = Do not add refrigerant. Feel along the liquid line for the place where it turns colder (drier, strainer, kink, service valve) and put that right.
+cause-liquid-line-restriction-next = Do not add refrigerant. Feel along the liquid line for the place where it turns colder: drier, strainer, kink or service valve. Clear or replace it.
 cause-liquid-line-restriction-apart = read the temperature along the liquid line, above all before and after the drier
 
 cause-low-indoor-airflow = too little air over the indoor coil
@@ -81,7 +81,7 @@ cause-non-condensables-apart = make the standing test for air in the circuit
 
 cause-valve-underfeeding = a metering valve that feeds too little
 cause-valve-underfeeding-next = Do not add refrigerant. Check the valve before the charge: its strainer, the charge of its bulb, its setting.
-cause-valve-underfeeding-apart = feel the liquid line at the inlet of the valve; warm and full there, the valve itself is at fault
+cause-valve-underfeeding-apart = feel the liquid line at the inlet of the valve; if it is warm and full there, the valve itself is at fault
 cause-valve-underfeeding-with-orifice = an orifice that is too small or partly plugged
 cause-valve-underfeeding-next-with-orifice = Do not add refrigerant. Check the orifice before the charge: its size against the plate, and its screen.
 cause-valve-underfeeding-apart-with-orifice = compare the size of the orifice with the plate, and look at its screen
@@ -95,18 +95,18 @@ cause-valve-overfeeding-apart-with-orifice = compare the size of the orifice wit
 
 cause-weak-compressor = a compressor that pumps badly
 cause-weak-compressor-next = Do not add refrigerant. Test the compressor first: with the suction valve closed it has to pull down and hold; stop before it reaches a vacuum. Then check the reversing valve, where there is one.
-cause-weak-compressor-apart = compare the suction pipe before and after the reversing valve; no warmer behind it, the compressor is at fault
+cause-weak-compressor-apart = compare the suction pipe before and after the reversing valve; if it is no warmer after it, the compressor is at fault
 
 cause-passing-reversing-valve = a reversing valve that lets hot gas through
 cause-passing-reversing-valve-next = Do not add refrigerant. Compare the suction pipe before and after the reversing valve: hot gas that leaks through warms it. Tap the valve and switch it over a few times; if it still leaks, replace it.
-cause-passing-reversing-valve-apart = compare the suction pipe before and after the reversing valve; warmer behind it, the valve leaks
+cause-passing-reversing-valve-apart = compare the suction pipe before and after the reversing valve; if it is warmer after it, the valve leaks
 
 cause-high-load = a high load
-cause-high-load-next = Let the system bring the room down, shut outside air, and read again before anything is judged.
+cause-high-load-next = Let the system bring the room down, shut the outside air, and read again before you judge anything.
 cause-high-load-apart = read again when the room has come down
 
 cause-low-load = a low load
-cause-low-load-next = Warm the room or wait for more load, then read again before anything is judged.
+cause-low-load-next = Warm the room or wait for more load, then read again before you judge anything.
 cause-low-load-apart = read again with more load
 
 seen-outside-damper = outside damper

@@ -18,7 +18,7 @@ ranked-next = First { $apart }. Change nothing else until that is known.
 sound = The circuit runs as it should: { $readings }. Nothing speaks against the charge.
 
 # $readings (list) - readings with their values
-sound-without-target = Nothing looks wrong: { $readings }. The charge is not judged by them, for superheat has no target in these conditions.
+sound-without-target = Nothing looks wrong: { $readings }. They do not judge the charge, because superheat has no target in these conditions.
 
 # $readings (list) - readings with their values
 # $others (list) - what these readings do not exclude
@@ -27,13 +27,13 @@ sound-but-open = Nothing is clearly wrong: { $readings }. These readings do not 
 
 # $cause (message) - the condition of the moment
 # $evidence (list) - readings with their values and places
-condition = With { $cause } nobody can judge the charge: { $evidence }.
+condition = With { $cause } the charge cannot be judged: { $evidence }.
 
 # $why (message) - why the readings count for nothing, without a full stop
-none = None: { $why }.
+none = No diagnosis: { $why }.
 
 # $why (message) - why it is charged by weight, without a full stop
-by-weight = The charge is judged by its weight, and readings are not used to set it: { $why }.
+by-weight = The charge is judged by weight, not by readings: { $why }.
 
 # $why (message) - the contradiction, without a full stop
 impossible = The readings cannot be right together: { $why }.
@@ -52,21 +52,23 @@ contradiction =
     }
 
 # $added (quantity) - what was added on this visit
-recover-added-next = { $added } was added on this visit. Make the standing test for air in the circuit first; if there is none, take it out again by weight, a little at a time, and let the system settle after each.
+recover-added-next = { $added } was added on this visit. Make the standing test for air in the circuit first. If there is no air, take the charge out again by weight, a little at a time, and let the system settle each time.
 
 # $added (quantity) - what was added on this visit
 # $found (quantity) - superheat before that
 # $target (text) - what it should be
-# $scale (message) - what a blend's other scale makes of it, a sentence with a space before it; nothing else
-recover-added-as-found-next = Before { $added } was added on this visit, superheat was { $found } and { $target } is asked for: the charge was right. Do not leave it running like this. Take out by weight what was added, a blend as liquid, let the system settle, read again, and correct the label.{ $scale }
+recover-added-as-found-next = Before { $added } was added on this visit, superheat was { $found } and { $target } is required: the charge was right. Do not leave it running like this. Take out by weight what was added, a blend as liquid, and let the system settle. Read again, and correct the label.
 
+# $added (quantity) - what was added on this visit
+# $found (quantity) - superheat before that
+# $target (text) - what it should be
 # $refrigerant (name) - the blend
 # $wrong (quantity) - superheat on the bubble scale
-recover-added-bubble-scale = { " " }Read superheat of { $refrigerant } on the dew (vapor) scale: the bubble (liquid) scale would have shown { $wrong } then.
+recover-added-as-found-blend-next = { recover-added-as-found-next } Read superheat of { $refrigerant } on the dew (vapor) scale: the bubble (liquid) scale would have shown { $wrong } then.
 
 # $low (quantity) - lowest superheat
 # $high (quantity) - highest superheat
-hunting = Superheat swings between { $low } and { $high } while nothing else changed: the valve hunts, and no single reading shows where it holds.
+hunting = Superheat swings between { $low } and { $high } while nothing else changes: the valve hunts, and no single reading shows where it holds.
 hunting-next = Check where the bulb sits, its strap and its insulation, then the size and setting of the valve. Judge the charge when superheat stands still.
 
 # $written (name) - the refrigerant the job says is in the circuit
@@ -74,19 +76,19 @@ hunting-next = Check where the bulb sits, its strap and its insulation, then the
 # $where (choice: plate, cylinder) - where the other one stands
 wrong-refrigerant =
     { $where ->
-        [plate] The circuit is written to hold { $written }, and the plate says { $other }: superheat and subcooling mean nothing until that is settled.
-       *[cylinder] The circuit is written to hold { $written }, and { $other } was put in: superheat and subcooling mean nothing with a mixture.
+        [plate] The job says the circuit holds { $written }, but the plate says { $other }: superheat and subcooling mean nothing until that is settled.
+       *[cylinder] The job says the circuit holds { $written }, but { $other } was put in: superheat and subcooling mean nothing with a mixture.
     }
 
 # $below (quantity) - how far the standing pressure lies below saturation, as a temperature
 # $written (name) - the refrigerant the job says is in the circuit
-rests-below = At rest the pressure lies { $below } below saturation of { $written }, and there is liquid in the circuit. Air can only raise it: another refrigerant is in there.
+rests-below = At rest the pressure is { $below } below saturation of { $written }, and there is liquid in the circuit. Air can only raise the pressure: another refrigerant is in there.
 
 wrong-refrigerant-next = Find out what is in the circuit with a refrigerant identifier. If it is not what the plate says, recover all of it and weigh in the right one.
 
 no-numbers = superheat, subcooling and the splits cannot be worked out from what was read
 no-gauge = no gauge was put on the circuit, and the air alone says nothing of its charge
-no-gauge-sealed = the circuit came charged and was not opened, and no gauge was put on it, and nothing asks for one
+no-gauge-sealed = the circuit came charged and was not opened; no gauge was put on it, and none is needed
 no-numbers-next = Read both pressures, both line temperatures, the outdoor air and the air in and out of the coil.
 frosted = the outdoor coil was not clear of frost
 frosted-next = Let it defrost and run for 10 min, then read again.
@@ -142,7 +144,7 @@ expected-at-evaporator = { $limit } at the evaporator, { $basis }
 
 expected-unknown = common practice
 expected-none = no target in these conditions
-expected-drier = next to nothing, common practice
+expected-drier = almost none, common practice
 
 # $value (quantity) - what is usual
 expected-about = about { $value }, common practice
@@ -169,11 +171,33 @@ expected-at-indoor-coil = about { $value } at the indoor coil, common practice
 expected-over-room = about { $value } over the room, common practice
 
 # $kept (text) - the temperature of the box as written
-expected-box = { $kept } is to be held
+expected-box = { $kept } has to be held
+
+## Names of readings
+
+# $at (text) - when it was added
+reading-added = added at { $at }
+reading-standing-pressure = standing pressure
+reading-refrigerant = refrigerant
+reading-plate-refrigerant = refrigerant of the plate
+reading-current = compressor current
+reading-rated-current = rated load current
+reading-capacity = capacity
+reading-box = temperature of the box
+reading-sight-glass = sight glass
+reading-frost = frost
+reading-clear-of-frost = coil clear of frost
+reading-filter = filter
+reading-indoor-coil = indoor coil
+reading-outdoor-coil = outdoor coil
+reading-economizer = economizer
+reading-damper = damper test
+reading-reversing-in = suction gas into the reversing valve
+reading-reversing-out = suction gas out of the reversing valve
 
 ## How it was weighed
 
-weighed-by-weight = the weight judges
+weighed-by-weight = judged by weight
 weighed-steps = difference from what it should be, in clear steps
 
 # $value (message) - what it was
@@ -190,6 +214,3 @@ weighed-move = { $evidence } × { $factor }
 weighed-moves = { $moves }
 weighed-table = table of causes (causes.yaml)
 weighed-rule = Bayes' rule
-
-## Help
-

@@ -305,7 +305,7 @@ air-gas-heat-source = The maker's figures; there are no common ones.
 ## compressor
 
 compressor-ratio-what = How hard does the compressor have to work? The ratio of its absolute pressures heats the gas and wears the machine.
-compressor-ratio-formula = ratio = p_discharge / p_suction, both absolute, corrected for the site's pressure
+compressor-ratio-formula = { -formula-compression-ratio }, corrected for the site's pressure
 compressor-ratio-source = About 10 at most, 11 for some; 2.3 to 3.5 usual for air conditioning, 5 to 8 for heat pumps in the cold: common practice, no source. The maker's figure comes first; with vapor injection the common figure means nothing.
 
 compressor-discharge-temperature-what = Does the discharge gas stay cool enough for the oil? The line is read 6 in (150 mm) from the compressor; inside it is 50 to 75 °F hotter.
@@ -463,7 +463,7 @@ safety-opening-sequence-formula = recovered → purged with oxygen-free nitrogen
 safety-opening-sequence-source = IEC/UL 60335-2-40, annex DD (from memory).
 
 safety-flammable-charge-what = Is the room, or are the rooms a duct serves together, large enough for the charge should all of it leak? The height refrigerant would come out at counts, not the ceiling's.
-safety-flammable-charge-formula = m1 = 6 m³·LFL (4 m³·LFL for A2 and A3): no room limit; above it m_max = min(2.5·LFL^1.25·h0·√A, 0.75·LFL·h0·A), at most m2 = 52 m³·LFL (26) without measures and m3 = 260 m³·LFL (130) at all; with a fan that a leak sensor starts, or one that always runs, EDVC = V·LFL·0.5·F_occ, V up to 2.2 m over the floor; never more than V·LFL; areas that ducts serve count together only with a fan that a leak sensor starts; h0 = 0.6 m floor, 1.0 m window, 1.8 m wall, 2.2 m ceiling. A refrigerating appliance with its whole circuit: at most m_max = 13 m³·LFL (1.2 kg of A2 or A2L), up to 150 g anywhere, else A_min = M / (0.25·LFL·2.2 m)
+safety-flammable-charge-formula = m1 = 6 m³·LFL (4 m³·LFL for A2 and A3): no room limit; above it { -formula-room-charge }, at most m2 = 52 m³·LFL (26) without measures and m3 = 260 m³·LFL (130) at all; with a fan that a leak sensor starts, or one that always runs, { -formula-dispersal }, V up to 2.2 m over the floor; never more than V·LFL; areas that ducts serve count together only with a fan that a leak sensor starts; h0 = 0.6 m floor, 1.0 m window, 1.8 m wall, 2.2 m ceiling. A refrigerating appliance with its whole circuit: at most { -formula-appliance-charge } (1.2 kg of A2 or A2L), up to 150 g anywhere, else { -formula-appliance-room }
 safety-flammable-charge-source = IEC/UL 60335-2-40:2018, annex GG; with circulation ASHRAE 15.2; appliances IEC 60335-2-89:2019 (all from memory). The maker's smallest room comes first.
 
 safety-leak-sensor-what = Is the unit's leak sensor connected, and does it act: blower on, compressor off?
@@ -479,7 +479,7 @@ safety-devices-formula = high-pressure switch: trips at most at the pack's share
 safety-devices-source = EN 378-2, safety switching devices and their test (from memory); relief devices: ASHRAE 15 (from memory); spread of a switch about its setting: common practice, no source.
 
 safety-combustion-what = Does the burner make carbon monoxide, and does flue gas come out into the room?
-safety-combustion-formula = CO_af = CO·20.9 / (20.9 − O2), or CO_af = CO·CO2_max / CO2 with CO2_max = 12.2 % natural gas, 14.0 % propane, 15.5 % oil; at most what maker or pack allows; no spillage
+safety-combustion-formula = { -formula-air-free-by-oxygen }, or { -formula-air-free-by-dioxide } with CO2_max = 12.2 % natural gas, 14.0 % propane, 15.5 % oil; at most what maker or pack allows; no spillage
 safety-combustion-source = ANSI Z21.47 (from memory): 400 ppm in an air-free sample. Ultimate CO2 from memory.
 
 ## refrigerant
@@ -501,7 +501,7 @@ refrigerant-use-formula = GWP below the reach of every ban in force on the day; 
 refrigerant-use-source = Regulation (EU) 2024/573, articles 8(6), 11(5), 12(7), 13(3), 13(4) and 13(5) (published).
 
 refrigerant-cylinder-fill-what = Is the recovery cylinder filled no more than it may be? Liquid that fills a cylinder has nowhere to expand, and the cylinder bursts. How much mass that is depends on the refrigerant: propane is half as dense as water, R-22 denser than water.
-refrigerant-cylinder-fill-formula = volume of the liquid at 25 °C over the cylinder's = m / (WC · ρ_liquid(25 °C) / ρ_water(25 °C)), m = gross − tare, WC the water capacity; different refrigerants in one cylinder by the lightest. In Europe the filling ratio m / WC is at most min(0.95 · ρ_liquid(50 °C), ρ_liquid(60 °C)) / ρ_water(15 °C)
+refrigerant-cylinder-fill-formula = volume of the liquid at 25 °C over the cylinder's = { -formula-cylinder-volume }, m = gross − tare, WC the water capacity; different refrigerants in one cylinder by the lightest. In Europe the filling ratio m / WC is at most { -formula-filling-ratio }
 refrigerant-cylinder-fill-source = 80 % of the volume at 25 °C (77 °F): AHRI Guideline K-2004 for refrigerants that do not burn, as the trade press reports it; the same for flammable ones: common practice. Europe: ADR packing instruction P200 (5), liquefied gases of low pressure (from memory). Densities: published equations of state.
 
 refrigerant-acid-what = Is the oil free of acid after the work? If it is not, or was not before, when is it tested again?
@@ -529,7 +529,7 @@ refrigerant-leak-check-formula = result none; sensitivity of the detector at mos
 refrigerant-leak-check-source = Regulation (EU) 2024/573, articles 4(5) and 5, and Regulation (EC) 1516/2007, articles 6 and 10 (published); before March 2024 Regulation (EU) 517/2014 (a month after repair published, else from memory).
 
 refrigerant-co2e-what = How many tonnes of carbon dioxide would the charge equal if it were let out? In Europe the leak checks follow from it.
-refrigerant-co2e-formula = t CO2e = charge in kg × GWP / 1000; leak checks every 12, 6 or 3 months from 5, 50 or 500 t of Annex I gases (10 t when hermetic and labelled), or from 1, 10 or 100 kg of Annex II gases, whichever is stricter; twice as long with leakage detection
+refrigerant-co2e-formula = { -formula-co2e }; leak checks every 12, 6 or 3 months from 5, 50 or 500 t of Annex I gases (10 t when hermetic and labelled), or from 1, 10 or 100 kg of Annex II gases, whichever is stricter; twice as long with leakage detection
 refrigerant-co2e-source = GWP: IPCC AR4; in the European Union Regulation (EU) 2024/573, articles 5(1), 5(6) and 6(1), annexes I, II and VI (published).
 
 refrigerant-thresholds-what = Does the circuit fall under one of the leak-repair rules of the United States?
@@ -537,7 +537,7 @@ refrigerant-thresholds-formula = ozone-depleting: full charge ≥ 50 lb; substit
 refrigerant-thresholds-source = 40 CFR 82.157 and 40 CFR 84.106 (published).
 
 refrigerant-leak-rate-what = How much of its charge does the circuit lose in a year, judged by what had to be added since the last time?
-refrigerant-leak-rate-formula = leak rate = added / full charge × 365 / days × 100 %; a span longer than a year counts as one
+refrigerant-leak-rate-formula = { -formula-leak-rate }; a span longer than a year counts as one
 refrigerant-leak-rate-source = 40 CFR 82.152, annualising method (from memory); triggers 10 % comfort cooling, 20 % commercial and 30 % industrial refrigeration: 40 CFR 82.157 and 84.106 (published).
 
 refrigerant-records-what = Which of the things a regulation wants kept are in this record, and which are not?
@@ -587,7 +587,7 @@ functional-water-controls-formula = each tried works; the strainer is clean
 functional-water-controls-source = Start-up lists of chillers and heat pumps (common practice, no source).
 
 functional-water-capacity-what = How much heat does the water carry?
-functional-water-capacity-formula = Q = q_V·ρ·c·|T_in − T_out|, plain water
+functional-water-capacity-formula = { -formula-water-heat }, plain water
 functional-water-capacity-source = Density and specific heat of water from handbook tables (from memory). With glycol in it the mixture's figures are needed, and they are not known here.
 
 functional-pressure-controls-what = Do the low- and the high-pressure control stop and start the compressor, and do their settings make sense?
