@@ -23,6 +23,8 @@ public sealed class PhraseBook(Language language)
     public string Text(MessageValue value)
     {
         ArgumentNullException.ThrowIfNull(value);
+        if (value is ListValue { Items: [var only] })
+            return Text(only);
         var text = RecordWords.Text(value, Language);
         // What stands for itself in every language needs no entry, and the first that said a text keeps it.
         if (value is not (NameValue or TextValue or Message { PlainText: not null }) && text.Length > 0)

@@ -17,10 +17,10 @@ internal sealed class NitrogenRows
     // A log is thinned to this many means before the density is asked for each: the ends are averaged over more.
     private const int MostRows = 1500;
 
-    private NitrogenRows(string? whyNot) => WhyNot = whyNot;
+    private NitrogenRows(Message? whyNot) => WhyNot = whyNot;
 
     /// <summary>Why the readings give no loss; null when they do.</summary>
-    public string? WhyNot { get; private init; }
+    public Message? WhyNot { get; private init; }
 
     /// <summary>What would make it possible; null when nothing is missing.</summary>
     public Message? Todo { get; private init; }
@@ -89,7 +89,7 @@ internal sealed class NitrogenRows
             var shown = new StatedPressure(log.Values[row], IsAbsolute(log) ? PressureReference.Absolute : PressureReference.Gauge);
             var text = context.Present.Text(log.Values[row], IsAbsolute(log) ? DisplayKind.AbsolutePressure : DisplayKind.Pressure);
             yield return context.Readings.Pressure(
-                "test pressure of the log", ReadingName.PressureTest, new Given<StatedPressure>(shown, new SourceLocation(log.File, log.Rows[row], 1), text) { Step = log.Step }, test.With);
+                context.Present.Text(PressureTestMessages.PressureOfLog), ReadingName.PressureTest, new Given<StatedPressure>(shown, new SourceLocation(log.File, log.Rows[row], 1), text) { Step = log.Step }, test.With);
         }
     }
 
@@ -102,9 +102,9 @@ internal sealed class NitrogenRows
     private static NitrogenRows FromPoints(CheckContext context, Jobs.Model.PressureTest test, ImmutableArray<HoldPoint> points)
     {
         if (points.Length < 2)
-            return new NitrogenRows("there is no reading at both ends of the hold") { Todo = PressureTestMessages.HoldEndsNotReadNext, InFile = "pressure test: {tightness: {from: {at: …, pressure: …, temperature: …}, to: {at: …, pressure: …, temperature: …}}}" };
-        var pressures = points.Select(p => context.Readings.Pressure($"test pressure, {p.At.Text}", ReadingName.PressureTest, p.Pressure, test.With)).ToList();
-        var temperatures = points.Select(p => p.Temperature.Select((t, i) => context.Readings.Temperature(p.Temperature.Length > 1 ? $"temperature {i + 1}, {p.At.Text}" : $"temperature, {p.At.Text}", ReadingName.PressureTestTemperature, t, null, test.With)).ToList()).ToList();
+            return new NitrogenRows(PressureTestMessages.NoReadingAtBothEnds) { Todo = PressureTestMessages.HoldEndsNotReadNext, InFile = "pressure test: {tightness: {from: {at: …, pressure: …, temperature: …}, to: {at: …, pressure: …, temperature: …}}}" };
+        var pressures = points.Select(p => context.Readings.Pressure(Named(context, ReadingsMessages.TestPressure, p), ReadingName.PressureTest, p.Pressure, test.With)).ToList();
+        var temperatures = points.Select(p => p.Temperature.Select((t, i) => context.Readings.Temperature(Named(context, p.Temperature.Length > 1 ? ReadingsMessages.TestTemperatureNumbered(i + 1) : ReadingsMessages.TestTemperature, p), ReadingName.PressureTestTemperature, t, null, test.With)).ToList()).ToList();
         var times = points.Select(p => Seconds(points[0].At.Value, p.At.Value)).ToList();
         var partial = new NitrogenRows(whyNot: null)
         {
@@ -114,9 +114,9 @@ internal sealed class NitrogenRows
             Start = points[0].At.Value.Clock,
         };
         if (temperatures[0].Count == 0 || temperatures[^1].Count == 0)
-            return partial.Lacking("no temperature was read at both ends", "Read the temperature on the pipe, shaded, at both ends: the pressure of nitrogen follows it.");
+            return partial.Lacking(PressureTestMessages.NoTemperature, PressureTestMessages.NoTemperatureNext);
         if (times.Exists(t => t is null))
-            return partial.Lacking("the times of the readings cannot be compared", PressureTestMessages.HoldTimesUnlikeNext, "pressure test: {started: \"09:10\"}");
+            return partial.Lacking(PressureTestMessages.TimesUnlike, PressureTestMessages.HoldTimesUnlikeNext, "pressure test: {started: \"09:10\"}");
 
         var atmospheres = points.Select(p => p.StationPressure?.Value.Si ?? context.Get<SiteAtmosphere>().Value.Value).ToList();
         var both = points[0].StationPressure is not null && points[^1].StationPressure is not null;
@@ -138,7 +138,7 @@ internal sealed class NitrogenRows
             Start = partial.Start,
             Times = [.. kept.Select(i => times[i]!.Value)],
             Readings = [.. kept.Select(i => new NitrogenReading(pressures[i].Value.Value - site, IsAbsoluteReading(points[i]) ? site : atmospheres[i], Mean(temperatures[i]).Value))],
-            Uses = [.. points.Where(p => p.StationPressure is not null).Select(p => new ReadingUse($"station pressure, {p.At.Text}", p.StationPressure!.Text, p.StationPressure.At, null))],
+            Uses = [.. points.Where(p => p.StationPressure is not null).Select(p => new ReadingUse(Named(context, ReadingsMessages.StationPressure, p), p.StationPressure!.Text, p.StationPressure.At, null))],
             Step = points.Max(p => p.Pressure.Step ?? 0),
             Ends = (End(0), End(points.Length - 1)),
             AreAbsolute = points.All(IsAbsoluteReading),
@@ -147,20 +147,20 @@ internal sealed class NitrogenRows
         };
     }
 
-    private NitrogenRows Lacking(string why, Message todo, string? inFile = null) => new(why) { Todo = todo, InFile = inFile, At = At, Corrected = Corrected, Pressures = Pressures, Start = Start };
+    private NitrogenRows Lacking(Message why, Message todo, string? inFile = null) => new(why) { Todo = todo, InFile = inFile, At = At, Corrected = Corrected, Pressures = Pressures, Start = Start };
 
     private static NitrogenRows? FromLog(CheckContext context, Jobs.Model.PressureTest test, PressureHold hold, ReadSeries log, ImmutableArray<HoldPoint> points)
     {
         var uses = ImmutableArray.CreateBuilder<ReadingUse>();
-        uses.Add(new ReadingUse("pressure log", hold.Series!.File.Text, hold.Series.File.At, context.Get<InstrumentKit>().For(ReadingName.PressureTest, test.With)?.Id));
+        uses.Add(new ReadingUse(context.Present.Text(PressureTestMessages.PressureLog), hold.Series!.File.Text, hold.Series.File.At, context.Get<InstrumentKit>().For(ReadingName.PressureTest, test.With)?.Id));
         var usable = Enumerable.Range(0, log.Times.Length).Where(i => double.IsFinite(log.Values[i])).ToArray();
         var absolute = IsAbsolute(log);
         var site = context.Get<SiteAtmosphere>().Value.Value;
         if (Temperatures(context, hold, log, points, uses) is not { } temperature)
         {
-            return points.Length >= 2 ? null : new NitrogenRows("no temperature was logged, nor read at both ends")
+            return points.Length >= 2 ? null : new NitrogenRows(PressureTestMessages.NoTemperatureLogged)
             {
-                Todo = "Log the temperature on the pipe, or write it at both ends.",
+                Todo = PressureTestMessages.NoTemperatureLoggedNext,
                 Uses = uses.ToImmutable(),
                 Pressures = usable.Length < 2 ? [] : [log.Values[usable[0]] + (absolute ? 0 : site), log.Values[usable[^1]] + (absolute ? 0 : site)],
             };
@@ -203,7 +203,7 @@ internal sealed class NitrogenRows
         double Offset(DateTimeOffset? other) => other is { } o && log.Start is { } s ? (o - s).TotalSeconds : 0;
         if (hold.TemperatureSeries is { Data: { } warm } file)
         {
-            uses.Add(file.File.Use("temperature log"));
+            uses.Add(file.File.Use(context.Present.Text(PressureTestMessages.TemperatureLog)));
             var rows = Enumerable.Range(0, warm.Times.Length).Where(i => double.IsFinite(warm.Values[i])).ToArray();
             return rows.Length == 0 ? null : Polyline.Through([.. rows.Select(i => warm.Times[i] + Offset(warm.Start))], [.. rows.Select(i => warm.Values[i])]);
         }
@@ -212,11 +212,13 @@ internal sealed class NitrogenRows
         if (read.Count < 2)
             return null;
         foreach (var p in read)
-            uses.AddRange(p.Temperature.Select(t => t.Use($"temperature, {p.At.Text}")));
+            uses.AddRange(p.Temperature.Select(t => t.Use(Named(context, ReadingsMessages.TestTemperature, p))));
         return Polyline.Through(
             [.. read.Select(p => Offset(p.At.Value.Clock))],
-            [.. read.Select(p => p.Temperature.Average(t => context.Readings.Temperature($"temperature, {p.At.Text}", ReadingName.PressureTestTemperature, t).Value.Value))]);
+            [.. read.Select(p => p.Temperature.Average(t => context.Readings.Temperature(Named(context, ReadingsMessages.TestTemperature, p), ReadingName.PressureTestTemperature, t).Value.Value))]);
     }
+
+    private static string Named(CheckContext context, Message name, HoldPoint point) => context.Present.Text(ReadingsMessages.AtTime(name, new(point.At.Text)));
 
     private static Uncertain Mean(List<CorrectedReading> readings) => readings.Select(r => r.Value).Aggregate((a, b) => a + b) / readings.Count;
 

@@ -8,6 +8,7 @@ using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.NitrogenAnalysis;
@@ -25,7 +26,7 @@ internal sealed class NitrogenRun : IAnalysis<NitrogenRun>
         Test = context.Job.PressureTest;
         if (Test?.Tightness is not { } hold)
         {
-            WhyNot = "no hold is written";
+            WhyNot = PressureTestMessages.NoHold;
             return;
         }
 
@@ -50,7 +51,7 @@ internal sealed class NitrogenRun : IAnalysis<NitrogenRun>
     public NitrogenRows? Rows { get; }
 
     /// <summary>Why there is no loss; null when there is.</summary>
-    public string? WhyNot { get; private set; }
+    public Message? WhyNot { get; private set; }
 
     /// <summary>The loss between the ends; null when it cannot be computed.</summary>
     public NitrogenLoss? Loss { get; private set; }
@@ -80,17 +81,17 @@ internal sealed class NitrogenRun : IAnalysis<NitrogenRun>
         if (rows.IsLog)
         {
             Course = NitrogenSeries.Analyze(rows.Times, rows.Readings, Errors(rows), Density);
-            ends = Course is { } course ? (Logged("start", course.Loss.Start, rows), Logged("end", course.Loss.End, rows)) : null;
+            ends = Course is { } course ? (Logged(PressureTestMessages.AtStart, course.Loss.Start, rows), Logged(PressureTestMessages.AtEnd, course.Loss.End, rows)) : null;
         }
 
         if (ends is { } e)
         {
             var gas = GasBesideClamp.Of(_context, Test!, Hold!, rows.Length, e.End.Temperature.Value - e.Start.Temperature.Value);
-            Loss = NitrogenHold.Between(Doubted("start", e.Start, gas, rows, last: false), Doubted("end", e.End, gas, rows, last: true), Density);
+            Loss = NitrogenHold.Between(Doubted(PressureTestMessages.AtStart, e.Start, gas, rows, last: false), Doubted(PressureTestMessages.AtEnd, e.End, gas, rows, last: true), Density);
         }
 
         if (Loss is null)
-            WhyNot = "the readings lie outside the equation of nitrogen";
+            WhyNot = PressureTestMessages.OutsideNitrogen;
     }
 
     /// <summary>How long the gas had rested after filling when the hold began, s: as written, or from the clock; null when neither tells.</summary>
@@ -101,33 +102,35 @@ internal sealed class NitrogenRun : IAnalysis<NitrogenRun>
         ?? (First(hold)?.At.Value.Clock is { } first && test.Started?.Value.Clock is { } began && first > began ? (first - began).TotalSeconds : null);
 
     // What no reading carries by itself: how well a gauge repeats, the gas beside the clamp, the weather over the hold.
-    private NitrogenEnd Doubted(string which, NitrogenEnd end, GasBesideClamp gas, NitrogenRows rows, bool last)
+    private NitrogenEnd Doubted(Message which, NitrogenEnd end, GasBesideClamp gas, NitrogenRows rows, bool last)
     {
-        var repeat = _context.Causes.Enter(RootCause.FromHalfWidth($"repeatability of the gauge, {which}", "share of full scale, common practice", Repeatability(end.Reading.Gauge)), DisplayKind.PressureDifference);
+        var repeat = _context.Causes.Enter(RootCause.FromHalfWidth(Text(PressureTestMessages.CauseAt(PressureTestMessages.CauseRepeatability, which)), Text(PressureTestMessages.CauseShareOfScale), Repeatability(end.Reading.Gauge)), DisplayKind.PressureDifference);
         var terms = new List<RootTerm> { 1.0 * repeat };
-        var warmth = new List<RootTerm> { 1.0 * Beside($"mean gas less clamp, {which}", last ? gas.AtEnd : gas.AtStart) };
+        var warmth = new List<RootTerm> { 1.0 * Beside(PressureTestMessages.CauseAt(PressureTestMessages.CauseGasLessClamp, which), last ? gas.AtEnd : gas.AtStart) };
         if (last)
         {
-            warmth.Add(1.0 * Beside("change of the gas that the clamps did not see", gas.OfChange));
-            warmth.Add(1.0 * Beside("parts of the circuit that stand elsewhere", gas.Elsewhere));
+            warmth.Add(1.0 * Beside(PressureTestMessages.CauseUnseenChange, gas.OfChange));
+            warmth.Add(1.0 * Beside(PressureTestMessages.CauseElsewhere, gas.Elsewhere));
             if (AtmosphereChange(rows) is > 0 and var change)
-                terms.Add(1.0 * _context.Causes.Enter(RootCause.FromHalfWidth("change of air pressure over the hold", "weather, common practice", change), DisplayKind.PressureDifference));
+                terms.Add(1.0 * _context.Causes.Enter(RootCause.FromHalfWidth(Text(PressureTestMessages.CauseAirChange), Text(PressureTestMessages.CauseWeather), change), DisplayKind.PressureDifference));
         }
 
         return new NitrogenEnd(end.Absolute + _context.Scope.Reading(0, [.. terms]), end.Temperature + _context.Scope.Reading(0, [.. warmth]), end.Atmosphere);
     }
 
-    private RootCause Beside(string name, double half) =>
-        _context.Causes.Enter(RootCause.FromHalfWidth(name, "position and warming of the pipe, common practice", half), DisplayKind.TemperatureDifference);
+    private string Text(Message message) => _context.Present.Text(message);
+
+    private RootCause Beside(Message name, double half) =>
+        _context.Causes.Enter(RootCause.FromHalfWidth(Text(name), Text(PressureTestMessages.CausePosition), half), DisplayKind.TemperatureDifference);
 
     // The mean of many rows still has the accuracy and the step of one: neighbours share both.
-    private NitrogenEnd Logged(string which, NitrogenReading mean, NitrogenRows rows)
+    private NitrogenEnd Logged(Message which, NitrogenReading mean, NitrogenRows rows)
     {
         var terms = new List<RootTerm>();
         if (Gauge?.HalfWidth(mean.Gauge, Dimension.PressureDifference) is { } half)
             terms.AddRange(Gauge.Accuracy(half, ReadingName.PressureTest));
         if (Step(rows) is > 0 and var step)
-            terms.Add(1.0 * _context.Causes.Enter(RootCause.FromResolution($"step of the gauge, {which}", "smallest step of the log", step), DisplayKind.PressureDifference));
+            terms.Add(1.0 * _context.Causes.Enter(RootCause.FromResolution(Text(PressureTestMessages.CauseAt(PressureTestMessages.CauseStep, which)), Text(PressureTestMessages.CauseStepOfLog), step), DisplayKind.PressureDifference));
         var gauge = _context.Scope.Reading(mean.Gauge, [.. terms]);
         var thermometer = _context.Get<InstrumentKit>().For(ReadingName.PressureTestTemperature, Test!.With);
         var warm = thermometer?.HalfWidth(mean.Temperature, Dimension.Temperature) is { } width

@@ -43,7 +43,7 @@ internal sealed class NitrogenHoldCheck : ICheck
         if (test.Gas.Value is not (TestGas.DryNitrogen or TestGas.NitrogenWithTracer))
             yield return finding.NotEvaluated(PressureTestMessages.HoldOtherGas(new(test.Gas.Text)), PressureTestMessages.HoldOtherGasNext);
         else if (run.Loss is not { } loss)
-            yield return finding.NotEvaluated(WithDrop(context, rows, run.WhyNot!), rows.Todo is { } todo ? (Message)todo : PressureTestMessages.HoldNoLossNext, rows.InFile);
+            yield return finding.NotEvaluated(WithDrop(context, rows, run.WhyNot!), rows.Todo ?? PressureTestMessages.HoldNoLossNext, rows.InFile);
         else if (context.Limits.Find(LimitIds.PressureTestHoldLoss) is not { Upper: { } most } limit)
             yield return finding.Measure(loss.Loss, DisplayKind.Percentage).NotEvaluated(PressureTestMessages.HoldNoLimit(Drop(context, loss), context.Present.InMessage(loss.Loss, DisplayKind.Percentage)), PressureTestMessages.NoPackNext);
         else
@@ -94,7 +94,7 @@ internal sealed class NitrogenHoldCheck : ICheck
     private static QuantityValue Drop(CheckContext context, NitrogenLoss loss) => context.Present.InMessage(loss.CorrectedDrop, DisplayKind.PressureDifference);
 
     // Without temperatures there is no loss, and still the crew reads what its gauge did.
-    private static Message WithDrop(CheckContext context, NitrogenRows rows, string why)
+    private static Message WithDrop(CheckContext context, NitrogenRows rows, Message why)
     {
         if (rows.Pressures is not [var first, .., var last])
             return why;

@@ -33,7 +33,7 @@ public static class RecordBuilder
         var (outcome, reasons, conditions) = OutcomeMaker.Make(findings, missing, PunchList(context));
         var record = new CommissioningRecord
         {
-            Header = HeaderMaker.Make(job, inputs.AsOf),
+            Header = new HeaderMaker(context).Make(inputs.AsOf),
             Outcome = outcome,
             Language = context.Present.Language.Code,
             Reasons = reasons,

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Commission.Checks.Kernel;
 using Commission.Checks.Sheets;
 using Commission.Measurement.Decisions;
@@ -19,6 +18,7 @@ internal sealed class OutcomeReport
     private const int MostUnasked = 6;
     private readonly CommissioningRecord _record;
     private readonly TextWriter _output;
+    private readonly Language _language;
 
     // A step is told once.
     private readonly HashSet<string> _told = new(StringComparer.Ordinal);
@@ -30,6 +30,7 @@ internal sealed class OutcomeReport
         _record = record;
         _isDiagnosed = record.Findings.Any(f => f is { Check: Diagnosis.Check, Verdict: Verdict.Fail });
         _output = output;
+        _language = Language.Find(record.Language) ?? Language.English;
     }
 
     /// <summary>Writes the report.</summary>
@@ -40,11 +41,11 @@ internal sealed class OutcomeReport
     private void Write()
     {
         var (record, output) = (_record, _output);
-        output.WriteLine($"{record.Header.Id}: {RecordWords.Text(RecordWords.Of(record.Outcome), Language.English)}");
+        output.WriteLine(Say(ReportMessages.Outcome(new(record.Header.Id), RecordWords.Of(record.Outcome))));
         if (record.FirstStep is { } first)
         {
             _told.Add(first.Text);
-            Steps(record.Outcome == Outcome.Accepted ? "  Worth a look" : "  Do first", first.Text);
+            Steps("  ", record.Outcome == Outcome.Accepted ? ReportMessages.WorthALook : ReportMessages.DoFirst, first.Text);
         }
 
         // What fails or is conditional is told below with its reason.
@@ -57,10 +58,10 @@ internal sealed class OutcomeReport
         foreach (var finding in figures[false])
             WriteFigure(finding);
         var findings = record.Findings.Where(f => f.Check != Diagnosis.Check).ToList();
-        Section("Failed", findings.Where(f => f.Verdict == Verdict.Fail));
+        Section(ReportMessages.Failed, findings.Where(f => f.Verdict == Verdict.Fail));
         if (record.Missing.Length > 0)
         {
-            output.WriteLine("  Missing");
+            output.WriteLine("  " + Say(ReportMessages.Missing));
             foreach (var part in record.Missing)
             {
                 output.WriteLine($"{Indent}{part.Brief}");
@@ -68,17 +69,20 @@ internal sealed class OutcomeReport
             }
         }
 
-        Section("Could not be decided", findings.Where(f => f.Verdict == Verdict.CannotDecide && !IsMissing(f)));
-        Section("Conditions", findings.Where(f => f.Verdict == Verdict.Conditional));
+        Section(ReportMessages.CouldNotBeDecided, findings.Where(f => f.Verdict == Verdict.CannotDecide && !IsMissing(f)));
+        Section(ReportMessages.Conditions, findings.Where(f => f.Verdict == Verdict.Conditional));
         foreach (var item in record.Conditions.Where(c => c.Finding is null))
-            output.WriteLine($"  Still to be done: {item.Text}");
-        Section("To look at", findings.Where(f => f is { Verdict: Verdict.Information, IsToLookAt: true }));
+            output.WriteLine("  " + Say(ReportMessages.StillToBeDone(new(item.Text))));
+        Section(ReportMessages.ToLookAt, findings.Where(f => f is { Verdict: Verdict.Information, IsToLookAt: true }));
         var passes = findings.Count(f => f.Verdict is Verdict.Pass or Verdict.PassWithinUncertainty);
         var notes = findings.Count(f => f is { Verdict: Verdict.Information, IsToLookAt: false });
-        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {passes} checks passed, {notes} for information."));
+        output.WriteLine("  " + Say(ReportMessages.Counted(passes, notes)));
         var unasked = findings.Where(f => f.Verdict == Verdict.NotEvaluated && !IsMissing(f)).Select(f => f.Title).Distinct().ToList();
         if (unasked.Count > 0)
-            output.WriteLine($"  Not asked for here, and not judged: {string.Join(", ", unasked.Take(MostUnasked))}{(unasked.Count > MostUnasked ? string.Create(CultureInfo.InvariantCulture, $" and {unasked.Count - MostUnasked} more") : "")}.");
+        {
+            var named = new ListValue([.. unasked.Take(MostUnasked).Select(t => new TextValue(t))], ListJoin.Comma);
+            output.WriteLine("  " + Say(unasked.Count > MostUnasked ? ReportMessages.NotJudgedAndMore(named, unasked.Count - MostUnasked) : ReportMessages.NotJudged(named)));
+        }
     }
 
     private void WriteFigure(Finding finding)
@@ -94,25 +98,27 @@ internal sealed class OutcomeReport
     {
         foreach (var reading in diagnosis.Readings.Where(r => r.Expected.Length > 0).Take(MostReadings))
             _output.WriteLine($"  {reading.Name}: {reading.Text} ({reading.Expected}){(reading.PlaceText.Length == 0 ? "" : $" - {reading.PlaceText}")}");
-        _output.WriteLine($"  Diagnosis at {diagnosis.At}: {diagnosis.Sentence}");
+        _output.WriteLine("  " + Say(ReportMessages.Diagnosis(new(diagnosis.At), new(diagnosis.Sentence))));
         // What an earlier step has to prove first comes first.
         if (diagnosis.NextStep.Length > 0 && _isDiagnosed && _told.Add(diagnosis.NextStep))
-            Steps("  Then", diagnosis.NextStep);
+            Steps("  ", ReportMessages.Then, diagnosis.NextStep);
     }
 
-    private void Steps(string lead, string text)
+    private string Say(Message message) => RecordWords.Text(message, _language);
+
+    private void Steps(string indent, Message lead, string text)
     {
-        foreach (var line in StepLines.Of(lead, text))
+        foreach (var line in StepLines.Of(indent + Say(lead), text))
             _output.WriteLine(line);
     }
 
     private bool IsMissing(Finding finding) => _record.Missing.Any(m => m.Checks.Contains(finding.Check));
 
-    private void Section(string title, IEnumerable<Finding> findings)
+    private void Section(Message title, IEnumerable<Finding> findings)
     {
         var told = findings.ToList();
         if (told.Count > 0)
-            _output.WriteLine($"  {title}");
+            _output.WriteLine("  " + Say(title));
         foreach (var finding in told)
             Write(finding);
     }
@@ -122,8 +128,8 @@ internal sealed class OutcomeReport
         var name = finding.Subject is null ? finding.Title : $"{finding.Title} ({finding.Subject})";
         // What only has to be looked at is told in its sentence.
         var number = finding is { Verdict: not Verdict.Information, Measured: { } measured } ? measured.Text : "";
-        var limit = finding.Limits.Length > 0 ? $"limit {finding.Limits[0].Text}" : "";
-        var chance = finding is { Verdict: Verdict.Conditional, ConformityText: { } p } ? $"{p} sure to be within it" : "";
+        var limit = finding.Limits.Length > 0 ? Say(ReportMessages.Limit(new(finding.Limits[0].Text))) : "";
+        var chance = finding is { Verdict: Verdict.Conditional, ConformityText: { } p } ? Say(ReportMessages.Sure(new(p))) : "";
         var facts = string.Join(", ", new[] { number, limit, chance }.Where(t => t.Length > 0));
         _output.WriteLine($"{Indent}{name}{(facts.Length > 0 ? ": " + facts : "")}");
         var why = finding.Verdict is Verdict.CannotDecide ? finding.Reason : finding.Reservation ?? finding.Statement;
@@ -137,8 +143,8 @@ internal sealed class OutcomeReport
     private void Advice(string? next, string? inFile)
     {
         if (next is not null && _told.Add(next))
-            Steps($"{Indent}{Indent}Next", next);
+            Steps(Indent + Indent, ReportMessages.Next, next);
         if (inFile is not null)
-            _output.WriteLine($"{Indent}{Indent}In the file: {inFile}");
+            _output.WriteLine(Indent + Indent + Say(ReportMessages.InFile(new(inFile))));
     }
 }

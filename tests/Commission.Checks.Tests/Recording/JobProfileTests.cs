@@ -24,8 +24,8 @@ public sealed class JobProfileTests
         var missing = Seasonal.Get<JobProfile>().MissingFrom([]);
         Assert.Equal(["evidence.signature", "instrument.calibration-current"], missing.SelectMany(m => m.Checks).Order(StringComparer.Ordinal));
         Assert.All(missing, m => Assert.EndsWith(" (common-practice).", m.Sentence, StringComparison.Ordinal));
-        Assert.All(missing, m => Assert.Contains(": nothing is written. Required because ", m.Sentence, StringComparison.Ordinal));
-        Assert.All(missing, m => Assert.EndsWith(": nothing is written.", m.Brief, StringComparison.Ordinal));
+        Assert.All(missing, m => Assert.Contains(": not recorded. Required because ", m.Sentence, StringComparison.Ordinal));
+        Assert.All(missing, m => Assert.EndsWith(": not recorded.", m.Brief, StringComparison.Ordinal));
         Assert.StartsWith(Title("instrument.calibration-current"), missing.First(m => m.Checks.Contains("instrument.calibration-current")).Sentence, StringComparison.Ordinal);
     }
 
@@ -91,7 +91,7 @@ public sealed class JobProfileTests
         Assert.Equal("Read the list of what is missing and write it, or come back and do it.", lacking.NextStep);
 
         var proof = ProofContext(Photos);
-        Assert.Equal($"All {required} required checks were judged, and the photos asked for are there.", Cover(proof, All(proof)).Statement);
+        Assert.Equal($"All {required} required checks were judged, and the required photos are there.", Cover(proof, All(proof)).Statement);
         var without = ProofContext("");
         Assert.Equal($"{required} of {required} required checks were judged. Photos are missing.", Cover(without, All(without)).Statement);
     }

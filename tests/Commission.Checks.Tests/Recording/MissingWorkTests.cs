@@ -17,10 +17,10 @@ public sealed class MissingWorkTests
         var record = JobLines.Record(JobLines.Of(""));
         var tightness = Assert.Single(record.Missing, m => m.Checks.Contains("pressure-test.hold"));
         Assert.Superset(new HashSet<string> { "pressure-test.gas", "pressure-test.level", "pressure-test.hold", "pressure-test.joint-leak-check" }, tightness.Checks.ToHashSet());
-        Assert.Contains("test gas, test pressure, nitrogen hold and joint leak check: nothing is written", tightness.Brief, StringComparison.OrdinalIgnoreCase);
+        Assert.Contains("test gas, test pressure, nitrogen hold and joint leak check: not recorded", tightness.Brief, StringComparison.OrdinalIgnoreCase);
         Assert.DoesNotContain(record.Missing, m => m != tightness && m.Checks.Any(c => c.StartsWith("pressure-test.", StringComparison.Ordinal)));
         Assert.Single(record.Missing, m => m.Checks.Contains("evacuation.hold") && m.Checks.Contains("evacuation.level"));
-        Assert.DoesNotContain(record.Reasons, r => r.Contains("nothing is written", StringComparison.Ordinal));
+        Assert.DoesNotContain(record.Reasons, r => r.Contains("not recorded", StringComparison.Ordinal));
     }
 
     [Fact]

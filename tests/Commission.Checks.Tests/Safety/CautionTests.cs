@@ -6,7 +6,7 @@ namespace Commission.Checks.Tests.Safety;
 public sealed class CautionTests
 {
     [Theory]
-    [InlineData("R-410A", "", "electricity", "frostbite and eyes", "asphyxiation", "law and licence")]
+    [InlineData("R-410A", "", "electricity", "frostbite and eyes", "asphyxiation", "law and license")]
     [InlineData("R-454B", "", "flammable refrigerant", "electricity")]
     [InlineData("R-290", "", "flammable refrigerant")]
     [InlineData("R-717", "", "flammable refrigerant", "toxic refrigerant")]
@@ -28,7 +28,7 @@ public sealed class CautionTests
     public void What_does_not_belong_is_not_there()
     {
         var hazards = JobLines.Record(JobLines.Of(work: "seasonal check")).Cautions.Select(c => c.Hazard).ToList();
-        Assert.Equal(["electricity", "law and licence"], hazards);
+        Assert.Equal(["electricity", "law and license"], hazards);
         Assert.Contains("bond", JobLines.Record(JobLines.Of(refrigerant: "R-290")).Cautions[0].Text, StringComparison.Ordinal);
         Assert.DoesNotContain("bond", JobLines.Record(JobLines.Of(refrigerant: "R-32")).Cautions[0].Text, StringComparison.Ordinal);
     }

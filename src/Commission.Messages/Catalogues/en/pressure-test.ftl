@@ -414,6 +414,38 @@ brazing-flow-outside = Brazed with { $flow } of nitrogen: outside the usual rang
 brazing-flow-outside-next = Too little lets scale form, too much blows pinholes: inspect a joint.
 
 
+## What a hold lacks, and the causes of its doubt
+
+no-hold = no hold is recorded
+outside-nitrogen = the readings lie outside the equation of nitrogen
+no-reading-at-both-ends = there is no reading at both ends of the hold
+no-temperature = no temperature was read at both ends
+no-temperature-next = Read the temperature on the pipe, shaded, at both ends: the pressure of nitrogen follows it.
+times-unlike = the times of the readings cannot be compared
+no-temperature-logged = no temperature was logged, nor read at both ends
+no-temperature-logged-next = Log the temperature on the pipe, or write it at both ends.
+
+pressure-of-log = test pressure of the log
+pressure-log = pressure log
+temperature-log = temperature log
+
+at-start = start
+at-end = end
+
+# $cause (message) - the cause
+# $end (message) - at which end of the hold
+cause-at = { $cause }, { $end }
+cause-repeatability = repeatability of the gauge
+cause-share-of-scale = share of full scale, common practice
+cause-gas-less-clamp = mean gas less clamp
+cause-unseen-change = change of the gas that the clamps did not see
+cause-elsewhere = parts of the circuit that stand elsewhere
+cause-position = position and warming of the pipe, common practice
+cause-air-change = change of air pressure over the hold
+cause-weather = weather, common practice
+cause-step = step of the gauge
+cause-step-of-log = smallest step of the log
+
 ## The checks: their titles, and what to do when one fails
 
 check-gas = Test gas

@@ -97,6 +97,8 @@ run-capacitor-numbered = run capacitor { $number }
 
 test-temperature = test temperature
 
+station-pressure = station pressure
+
 # $number (count) - which of several
 test-temperature-numbered = test temperature { $number }
 

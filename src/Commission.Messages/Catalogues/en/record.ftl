@@ -19,7 +19,7 @@ outcome-incomplete = incomplete
 
 ## What is missing
 
-nothing-written = nothing is written
+nothing-written = not recorded
 
 # $what (list) - what has to be shown
 # $why (message) - why it could not be judged, without a full stop
@@ -68,3 +68,101 @@ return-visit-by = , by { $by }
 # $shows (text) - what it will show
 # $by (date) - the day
 photo-follows = photo of the { $shows }, by { $by }
+
+## The head of the record
+
+site-not-named = not named
+
+# $circuit (text) - its name
+circuit-named = circuit { $circuit }
+
+group-circuit = Circuit
+group-indoor-unit = Indoor unit
+group-nameplate = Nameplate
+group-outdoor-unit = Outdoor unit
+group-people = People
+group-site = Site
+
+# $id (text) - its name
+group-indoor-unit-named = Indoor unit { $id }
+
+label-address = Address
+label-authorised-by = Authorised by
+label-capacity = Capacity
+label-category = Category
+label-company-certificate = Company certificate
+label-compressor = Compressor
+label-compressor-rla = Compressor RLA
+label-contact = Contact
+label-covered-by-factory-charge = Covered by factory charge
+label-customer = Customer
+label-design-pressure-high = Design pressure high
+label-design-pressure-low = Design pressure low
+label-elevation = Elevation
+label-factory-charge = Factory charge
+label-fan-fla = Fan FLA
+label-installer = Installer
+label-lines = Lines
+label-maker = Maker
+label-max-static = Max static
+label-mca = MCA
+label-metering = Metering
+label-model = Model
+label-mop = MOP
+label-name = Name
+label-owner = Owner
+label-person-certificate = Person certificate
+label-phases = Phases
+label-refrigerant = Refrigerant
+label-room = Room
+label-run-capacitor = Run capacitor
+label-serial = Serial
+label-station-pressure = Station pressure
+label-technician = Technician
+label-time-zone = Time zone
+label-voltage = Voltage
+label-witness = Witness
+
+# $diameter (text) - outer diameter
+# $length (text) - length
+line-liquid = liquid { $diameter } × { $length }
+
+# $diameter (text) - outer diameter
+# $length (text) - length
+line-vapor = vapor { $diameter } × { $length }
+
+# $count (count) - how many
+runs =
+    { $count ->
+        [one] { $count } run
+       *[other] { $count } runs
+    }
+
+## Instruments
+
+zero-taken-off = zero offset taken off
+along-known-pressure = along the line through the known pressure
+ice-taken-off = ice-point residual taken off
+ambient-taken-off = bias toward ambient taken off
+
+# $day (date) - when it was calibrated
+# $interval (text) - how long that holds
+calibrated-every = { $day }, every { $interval }
+
+## Sources
+
+# $refrigerant (name) - its designation
+note-gas-constant = { $refrigerant }: gas constant used
+note-of-equation = of the equation of state above
+
+# $pairs (list) - pairs of components
+note-estimated-pairs = estimated pairs: { $pairs }
+
+# $rules (list) - what was taken instead
+note-no-parameters = no published parameters for these pairs: { $rules }; the uncertainty is widened
+note-lorentz = Lorentz–Berthelot combination
+note-related-pairs = the published parameters of the related pairs that are named
+note-uncertainty = uncertainty
+note-uncertainty-law = law of propagation, k = t95.45(ν)
+note-conformity = statements of conformity
+note-conformity-rule = guarded acceptance w = U; probability of conformity
