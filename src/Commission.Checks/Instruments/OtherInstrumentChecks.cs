@@ -63,7 +63,7 @@ internal sealed class ScaleCheck : ICheck
     {
         var present = context.Present;
         var finding = context.Finding(this, instrument.Id);
-        var error = ReferenceError.Of(context, finding, instrument, check, new ReferenceWords(InstrumentsMessages.CheckWeight, InstrumentsMessages.CheckWeight, InstrumentsMessages.Read, InstrumentsMessages.StatedWithWeight, DisplayKind.Mass));
+        var error = ReferenceError.Of(context, finding, instrument, check, new ReferenceWords(InstrumentsMessages.WeightKnown, InstrumentsMessages.WeightKnown, InstrumentsMessages.Read, InstrumentsMessages.StatedWithWeight, DisplayKind.Mass));
         finding.Step("e", InstrumentsMessages.ErrorAtWeight, "m_read − m_applied", error.Difference, present.Text(error.Si, DisplayKind.Mass));
         var limit = context.Limits.Require(LimitIds.InstrumentsScale);
         finding.Judge(error.Size, DisplayKind.Mass, context.State(limit));

@@ -146,7 +146,7 @@ internal sealed class RestedCylinderCheck : ICheck
                 DisplayKind.TemperatureDifference));
         var bubble = fluid.BubbleAtTemperature(temperature.Value);
         if (!bubble.Ok)
-            return finding.NotEvaluated(bubble.Reason!, InstrumentsMessages.CheckCylinderTemperature);
+            return finding.NotEvaluated(bubble.Reason!, InstrumentsMessages.CylinderTemperatureNext);
         var model = context.Causes.Enter(new RootCause(context.Present.Text(InstrumentsMessages.EquationOfState(new(info.Designation))), context.Present.Text(InstrumentsMessages.ShareOfPressure), context.Assume(info.IsBlend ? LimitIds.AssumptionRefrigerantBlend : LimitIds.AssumptionRefrigerantPure) * bubble.Value.Pressure), DisplayKind.PressureDifference);
         var expected = Uncertain.WithPartials(bubble.Value.Pressure, (temperature, bubble.Value.PressureSlope)) + context.Scope.Reading(0, 1.0 * model);
         var difference = (reading.Value - expected) / expected.Value;

@@ -40,7 +40,7 @@ reading-interval = { $instrument }: interval
 
 read = read
 applied = applied
-check-weight = check weight
+weight-known = check weight
 known-pressure = known pressure
 reading-known-pressure = reading of the known pressure
 open-to-air = open to air
@@ -205,7 +205,7 @@ cylinder-empty-next = Use a cylinder that still holds liquid.
 # $refrigerant (name) - its designation
 cylinder-unknown = no equation of state for { $refrigerant }
 cylinder-unknown-next = Use a cylinder of another refrigerant.
-check-cylinder-temperature = Check the cylinder's temperature.
+cylinder-temperature-next = Check the cylinder's temperature.
 cylinder-bubble = bubble pressure at the cylinder's temperature
 difference-of-it = difference as a share of it
 
