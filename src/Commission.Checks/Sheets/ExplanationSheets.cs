@@ -26,7 +26,7 @@ public static class ExplanationSheets
         ArgumentNullException.ThrowIfNull(units);
         string Text(Message message) => RecordWords.Text(message, language);
         return new Sheet(
-            Text(SheetsMessages.CheckTitle(new(check.Id), check.Title())),
+            Text(SheetsMessages.TitleOfCheck(new(check.Id), check.Title())),
             [
                 SheetPart.Lines(Text(SheetsMessages.Asks), Text(check.HelpWhat())),
                 SheetPart.Lines(Text(SheetsMessages.Formula), Text(check.HelpFormula())),

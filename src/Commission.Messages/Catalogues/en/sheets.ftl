@@ -4,7 +4,7 @@
 
 # $id (name) - id of the check
 # $title (message) - its title
-check-title = { $id }: { $title }
+title-of-check = { $id }: { $title }
 asks = What it asks
 formula = Formula
 source = Source
