@@ -96,7 +96,7 @@ internal sealed class RepeatedCheck : ICheck
 
     private static NameValue Line(HandRow row) => new(row.Line.ToString(CultureInfo.InvariantCulture));
 
-    private static SymbolsValue Small(double probability) => new( probability >= 1e-3
+    private static SymbolsValue Small(double probability) => new(probability >= 1e-3
         ? string.Create(CultureInfo.InvariantCulture, $"{1 / probability:0}")
         : $"10{string.Concat(((int)-Math.Floor(Math.Log10(probability)) - 1).ToString(CultureInfo.InvariantCulture).Select(d => "⁰¹²³⁴⁵⁶⁷⁸⁹"[d - '0']))}");
 }

@@ -1,7 +1,7 @@
-using Commission.Messages;
 using System.Diagnostics.CodeAnalysis;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
+using Commission.Messages;
 
 namespace Commission.Checks.Formulas;
 

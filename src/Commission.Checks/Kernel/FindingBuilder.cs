@@ -389,7 +389,8 @@ internal sealed class FindingBuilder
                 SensitivityText(sensitivity, kind, causeKind),
                 line.Contribution,
                 100 * line.Share,
-                cause.Source) { ShareText = _context.Present.Symbols(PrintedNumbers.Share(100 * line.Share)) });
+                cause.Source)
+            { ShareText = _context.Present.Symbols(PrintedNumbers.Share(100 * line.Share)) });
         }
 
         return lines.ToImmutable();

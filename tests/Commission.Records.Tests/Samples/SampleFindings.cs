@@ -125,7 +125,8 @@ internal static class SampleFindings
             Required = limit is not null,
             Measured = new MeasuredQuantity(
                 new DisplayQuantity(value, dimension, unit, value, decimals, number + space),
-                expanded / 2.05, expanded, expanded is null ? null : 2.05, expanded is null ? null : 37, text, half is null ? null : half + space) { CoverageText = PrintedNumbers.Coverage(expanded is null ? null : 2.05, 37) },
+                expanded / 2.05, expanded, expanded is null ? null : 2.05, expanded is null ? null : 37, text, half is null ? null : half + space)
+            { CoverageText = PrintedNumbers.Coverage(expanded is null ? null : 2.05, 37) },
             Limits = limit is null ? [] : [limit],
             ProbabilityOfConformity = probability,
             ConformityText = PrintedNumbers.Probability(probability),
