@@ -109,15 +109,16 @@ public sealed class Language
     public string Number(string invariant)
     {
         ArgumentNullException.ThrowIfNull(invariant);
-        return _decimalSign == Point ? invariant : Exchanged(invariant, Point, _decimalSign);
-    }
+        if (_decimalSign == Point)
+            return invariant;
+        char[]? written = null;
+        for (var i = 1; i < invariant.Length - 1; i++)
+        {
+            if (invariant[i] == Point && char.IsAsciiDigit(invariant[i - 1]) && char.IsAsciiDigit(invariant[i + 1]))
+                (written ??= invariant.ToCharArray())[i] = _decimalSign;
+        }
 
-    /// <summary>What <see cref="Number"/> wrote, with a point for decimals again.</summary>
-    /// <param name="written">Numbers, units and symbols in this language.</param>
-    public string Invariant(string written)
-    {
-        ArgumentNullException.ThrowIfNull(written);
-        return _decimalSign == Point ? written : Exchanged(written, _decimalSign, Point);
+        return written is null ? invariant : new string(written);
     }
 
     /// <summary>Whether a text holds a decimal sign of this language between two digits.</summary>
@@ -131,18 +132,6 @@ public sealed class Language
         }
 
         return false;
-    }
-
-    private static string Exchanged(string text, char from, char to)
-    {
-        char[]? written = null;
-        for (var i = 1; i < text.Length - 1; i++)
-        {
-            if (text[i] == from && char.IsAsciiDigit(text[i - 1]) && char.IsAsciiDigit(text[i + 1]))
-                (written ??= text.ToCharArray())[i] = to;
-        }
-
-        return written is null ? text : new string(written);
     }
 
     /// <summary>A day.</summary>

@@ -80,8 +80,8 @@ internal sealed class AirflowCheck : ICheck
         if (equipment.Capacity is not { } capacity || !(capacity.Value.Si > 0) || context.Get<ChargeAnalysis>().IsRefrigeration || context.Limits.Find(LimitIds.AirAirflowMinimum) is not { } limit)
             return null;
         var present = context.Present;
-        var per = flow / Written.Rating(context, present.Text(AirMessages.ReadingCapacity), capacity, DisplayKind.Capacity).Value;
-        var finding = Begin(context, route, AirMessages.AirflowSubjectCapacity).Use(AirMessages.ReadingCapacity, capacity)
+        var per = flow / Written.Rating(context, present.Text(ReadingsMessages.Capacity), capacity, DisplayKind.Capacity).Value;
+        var finding = Begin(context, route, AirMessages.AirflowSubjectCapacity).Use(ReadingsMessages.Capacity, capacity)
             .Step("q_V/Q", AirMessages.AirflowPerCapacity, "q_V / Q_rated", $"{present.Text(flow.Value, DisplayKind.AirFlow)} / {capacity.Text}", present.Text(per, DisplayKind.FlowPerCapacity), AirMessages.Definition);
         if (context.Limits.Find(LimitIds.AirAirflowNominal) is { Target: not null } nominal)
             finding.Remark(AirMessages.AirflowNominal(new(context.State(nominal).Text), new(nominal.Source), new(nominal.Mark)));

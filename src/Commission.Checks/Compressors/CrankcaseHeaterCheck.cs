@@ -25,7 +25,7 @@ internal sealed class CrankcaseHeaterCheck : ICheck
         var firstStart = context.Job.Identity.Work.Value is not (WorkKind.SeasonalCheck or WorkKind.ChargeAdjustment or WorkKind.Decommissioning);
         if (charging is null || (on is null && (heater is null || !firstStart)))
             yield break;
-        var finding = context.Finding(this).Use(CompressorMessages.ReadingHeater, heater).Use(CompressorMessages.ReadingHeaterSince, on).Use(CompressorMessages.ReadingStarted, charging.CompressorStarted).Use(CompressorMessages.ReadingWork, context.Job.Identity.Work);
+        var finding = context.Finding(this).Use(CompressorMessages.ReadingHeater, heater).Use(CompressorMessages.ReadingHeaterSince, on).Use(ReadingsMessages.CompressorStarted, charging.CompressorStarted).Use(ReadingsMessages.Work, context.Job.Identity.Work);
         if (on is null)
         {
             yield return finding.NotEvaluated(CompressorMessages.HeaterSinceNotWritten, CompressorMessages.HeaterSinceNotWrittenNext, "charging: {crankcase heater on since: \"2026-06-17 18:00\"}");

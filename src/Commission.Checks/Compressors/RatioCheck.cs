@@ -26,7 +26,7 @@ internal sealed class RatioCheck : ICheck
         var (high, low) = (sides.High!, sides.Low!);
         var present = context.Present;
         var compressor = context.Job.Equipment.Compressor;
-        var finding = CompressorFindings.Begin(context, this, row, high, low).Use(CompressorMessages.ReadingCompressor, compressor?.Kind).Use(CompressorMessages.ReadingInjection, compressor?.VaporInjection).Use(CompressorMessages.ReadingRunning, row.Running);
+        var finding = CompressorFindings.Begin(context, this, row, high, low).Use(ReadingsMessages.Compressor, compressor?.Kind).Use(CompressorMessages.ReadingInjection, compressor?.VaporInjection).Use(CompressorMessages.ReadingRunning, row.Running);
         if (!(low.Value.Value > 0))
             return finding.NotEvaluated(CompressorMessages.RatioNoSuction, CompressorMessages.RatioNoSuctionNext);
         var ratio = high.Value / low.Value;
@@ -47,7 +47,7 @@ internal sealed class RatioCheck : ICheck
         finding.Judge(ratio.On(state), DisplayKind.Number, state).Remark(limit.Remark(present.Units)).RemarkUnknown([high, low]);
         if (limit.Tier != LimitTier.Maker && row.OutdoorDryBulb is { } air)
             finding.Name([air]);
-        finding.Use(CompressorMessages.ReadingBox, context.Job.Equipment.BoxTemperature);
+        finding.Use(ReadingsMessages.TemperatureOfBox, context.Job.Equipment.BoxTemperature);
         if (limit.Tier != LimitTier.Maker && finding.Passes && RunningCondition.Of(context, row).Block is null && LikelyRatio.Of(context, row) is { } likely
             && ratio.Value + ratio.Expanded < context.Limits.Require(LimitIds.CompressorRatioLikely).Lower!.Si * likely)
         {
@@ -80,7 +80,7 @@ internal sealed class DischargeTemperatureCheck : ICheck
         var line = row.DischargeLine!;
         var compressor = context.Job.Equipment.Compressor?.Kind;
         var distance = context.Job.Charging?.ReadAt?.DischargeLine;
-        var finding = CompressorFindings.Begin(context, this, row, line).Use(CompressorMessages.ReadingCompressor, compressor).Use(CompressorMessages.ReadingDistance, distance).Measure(line.Value, DisplayKind.Temperature);
+        var finding = CompressorFindings.Begin(context, this, row, line).Use(ReadingsMessages.Compressor, compressor).Use(CompressorMessages.ReadingDistance, distance).Measure(line.Value, DisplayKind.Temperature);
         var (found, time) = (present.InMessage(line.Value, DisplayKind.Temperature), new TextValue(row.Time));
         if (row.Settling.Block is { } early)
             return finding.Say(CompressorMessages.FigureNotJudged(CompressorMessages.DischargeLineWas(found, time), early)).NotEvaluated(early, row.Settling.Todo!);

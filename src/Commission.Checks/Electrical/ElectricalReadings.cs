@@ -33,7 +33,7 @@ internal sealed class ElectricalReadings : IAnalysis<ElectricalReadings>
             return new ElectricalReadings([], []);
         return new ElectricalReadings(
             [.. electrical.LineToLine.Select((v, i) => context.Readings.Plain(Name(context, ElectricalMessages.ReadingLineToLine, i, electrical.LineToLine.Length), ReadingName.Voltage, v, DisplayKind.Voltage, electrical.With))],
-            [.. electrical.Compressor.Select((a, i) => context.Readings.Plain(Name(context, ElectricalMessages.ReadingCompressorCurrent, i, electrical.Compressor.Length), ReadingName.Current, a, DisplayKind.Current, electrical.With))]);
+            [.. electrical.Compressor.Select((a, i) => context.Readings.Plain(Name(context, ReadingsMessages.CompressorCurrent, i, electrical.Compressor.Length), ReadingName.Current, a, DisplayKind.Current, electrical.With))]);
     }
 
     private static string Name(CheckContext context, Message what, int index, int count) => context.Present.Text(count == 1 ? what : ElectricalMessages.ReadingNumbered(what, index + 1));

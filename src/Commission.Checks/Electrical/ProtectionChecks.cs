@@ -207,7 +207,7 @@ internal sealed class InsulationCheck : ICheck
     {
         if (context.Job.Electrical is not { Insulation: { } test } electrical)
             yield break;
-        var reading = context.Readings.Plain(context.Present.Text(ElectricalMessages.ReadingInsulation), ReadingName.Insulation, test.Read, DisplayKind.Resistance, electrical.With);
+        var reading = context.Readings.Plain(context.Present.Text(ReadingsMessages.InsulationResistance), ReadingName.Insulation, test.Read, DisplayKind.Resistance, electrical.With);
         var finding = context.Finding(this).Use(reading).Use(ElectricalMessages.ReadingTestVoltage, test.TestVoltage).Use(ElectricalMessages.ReadingLeadsOff, test.LeadsOff).Use(ElectricalMessages.ReadingTestTime, test.At);
         var underVacuum = UnderVacuum(context, test, finding);
         if (underVacuum == true)
@@ -234,7 +234,7 @@ internal sealed class InsulationCheck : ICheck
             return false;
         var end = evacuation.Events.LastOrDefault(e => e.What.Value == EvacuationEventKind.End)?.At;
         var running = context.Job.Charging?.CompressorStarted;
-        finding.Use(ElectricalMessages.ReadingEvacuationStarted, started).Use(ElectricalMessages.ReadingEvacuationEnd, end).Use(ElectricalMessages.ReadingCompressorStarted, running);
+        finding.Use(ElectricalMessages.ReadingEvacuationStarted, started).Use(ElectricalMessages.ReadingEvacuationEnd, end).Use(ReadingsMessages.CompressorStarted, running);
         if (at < from)
             return false;
         return (end?.Value.Clock ?? running?.Value.Clock) is { } until ? at <= until : null;

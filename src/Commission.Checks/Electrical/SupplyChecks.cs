@@ -91,8 +91,8 @@ internal sealed class StartVoltageDropCheck : ICheck
     {
         if (context.Job.Electrical is not { VoltageDropAtStart: { } start } electrical)
             yield break;
-        var before = context.Readings.Plain(context.Present.Text(ElectricalMessages.ReadingVoltageBefore), ReadingName.Voltage, start.Before, DisplayKind.Voltage, electrical.With);
-        var lowest = context.Readings.Plain(context.Present.Text(ElectricalMessages.ReadingVoltageLowest), ReadingName.Voltage, start.Lowest, DisplayKind.Voltage, electrical.With);
+        var before = context.Readings.Plain(context.Present.Text(ReadingsMessages.VoltageBeforeStart), ReadingName.Voltage, start.Before, DisplayKind.Voltage, electrical.With);
+        var lowest = context.Readings.Plain(context.Present.Text(ReadingsMessages.LowestVoltageAtStart), ReadingName.Voltage, start.Lowest, DisplayKind.Voltage, electrical.With);
         var finding = context.Finding(this).Use(before).Use(lowest);
         if (!(before.Value.Value > 0))
         {
@@ -123,7 +123,7 @@ internal sealed class ControlVoltageCheck : ICheck
     {
         if (context.Job.Electrical is not { ControlVoltage: { } voltage } electrical)
             yield break;
-        var reading = context.Readings.Plain(context.Present.Text(ElectricalMessages.ReadingControlVoltage), ReadingName.Voltage, voltage, DisplayKind.Voltage, electrical.With);
+        var reading = context.Readings.Plain(context.Present.Text(ReadingsMessages.ControlVoltage), ReadingName.Voltage, voltage, DisplayKind.Voltage, electrical.With);
         var finding = context.Finding(this).Use(reading);
         var limit = context.Limits.Require(LimitIds.ElectricalControlVoltageRange);
         finding.Judge(reading.Value, DisplayKind.Voltage, context.State(limit));

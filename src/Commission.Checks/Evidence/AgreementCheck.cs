@@ -25,9 +25,9 @@ internal sealed class AgreementCheck : ICheck
         if (job.Charging is { Scale.IsEmpty: false } charging && charging.Events.Any(e => e.Added is not null))
             yield return Charged(context, charging);
         if (job.Recovery is { Mass: { } mass, Scale: { } scale } recovery)
-            yield return Compare(context, EvidenceMessages.SubjectRecovered, EvidenceMessages.WayWritten, [(1, Mass(context, EvidenceMessages.SubjectRecovered, mass, recovery.With))], EvidenceMessages.WayScale, Difference(context, scale, recovery.With));
+            yield return Compare(context, ReadingsMessages.MassRecovered, EvidenceMessages.WayWritten, [(1, Mass(context, ReadingsMessages.MassRecovered, mass, recovery.With))], ReadingsMessages.Scale, Difference(context, scale, recovery.With));
         if (job is { Recovery: { Mass: { } recovered } again, AsFound.ChargeRecovered: { } found })
-            yield return Compare(context, EvidenceMessages.SubjectChargeRecovered, EvidenceMessages.WayRecovery, [(1, Mass(context, EvidenceMessages.SubjectRecovered, recovered, again.With))], EvidenceMessages.WayAsFound, [(1, Mass(context, EvidenceMessages.SubjectChargeRecovered, found, []))]);
+            yield return Compare(context, ReadingsMessages.ChargeRecovered, EvidenceMessages.WayRecovery, [(1, Mass(context, ReadingsMessages.MassRecovered, recovered, again.With))], EvidenceMessages.WayAsFound, [(1, Mass(context, ReadingsMessages.ChargeRecovered, found, []))]);
 
         // The errors of instruments stay from row to row: the last row says what all of them would.
         if (job.Charging?.Readings.LastOrDefault(r => r is { ReturnDryBulb: not null, ReturnWetBulb: not null, ReturnHumidity: not null }) is { ReturnDryBulb: { } dry, ReturnWetBulb: { } wet, ReturnHumidity: { } humidity } row
@@ -42,12 +42,12 @@ internal sealed class AgreementCheck : ICheck
     {
         var (scale, events) = (ByScale(context, charging), ByEvents(context, charging));
         if (charging.LeftInHoses is not { } left)
-            return Compare(context, EvidenceMessages.SubjectChargeAdded, EvidenceMessages.WayScale, scale, EvidenceMessages.WayAmounts, events);
+            return Compare(context, EvidenceMessages.SubjectChargeAdded, ReadingsMessages.Scale, scale, EvidenceMessages.WayAmounts, events);
         var hoses = Mass(context, EvidenceMessages.LeftInHoses, left, charging.With);
         var over = scale.Sum(p => p.Sign * p.Reading.Value.Value) - events.Sum(p => p.Sign * p.Reading.Value.Value);
         return Math.Abs(over - hoses.Value.Value) < Math.Abs(over)
             ? Compare(context, EvidenceMessages.SubjectChargeAdded, EvidenceMessages.WayScaleLessHoses, [.. scale, (-1, hoses)], EvidenceMessages.WayAmounts, events)
-            : Compare(context, EvidenceMessages.SubjectChargeAdded, EvidenceMessages.WayScale, scale, EvidenceMessages.WayAmounts, events, hoses);
+            : Compare(context, EvidenceMessages.SubjectChargeAdded, ReadingsMessages.Scale, scale, EvidenceMessages.WayAmounts, events, hoses);
     }
 
     private Finding Compare(CheckContext context, Message subject, Message first, IReadOnlyList<(int Sign, CorrectedReading Reading)> one, Message second, IReadOnlyList<(int Sign, CorrectedReading Reading)> other, params CorrectedReading[] besides)
@@ -81,8 +81,8 @@ internal sealed class AgreementCheck : ICheck
             finding.Judge(Uncertain.Exact(error), DisplayKind.Number, State(context, limit));
         else
             finding.Decide(false, State(context, limit));
-        TextValue about = new(present.Text(subject)), a = new(present.Text(one.Value, kind)), b = new(present.Text(other.Value, kind));
-        return finding.Conclude(EvidenceMessages.WaysAgree(about, a, first.Words, b, second.Words), EvidenceMessages.WaysDiffer(about, a, first.Words, b, second.Words), this.WhenItFails());
+        TextValue a = new(present.Text(one.Value, kind)), b = new(present.Text(other.Value, kind));
+        return finding.Conclude(EvidenceMessages.WaysAgree(a, first.Words, b, second.Words), EvidenceMessages.WaysDiffer(a, first.Words, b, second.Words), this.WhenItFails());
     }
 
     private Finding? WetBulb(CheckContext context, Reading row, Given<Temperature> dry, Given<Temperature> wet, Given<Ratio> humidity)
@@ -109,7 +109,7 @@ internal sealed class AgreementCheck : ICheck
     private static List<(int Sign, CorrectedReading Reading)> Difference(CheckContext context, ScaleReading scale, System.Collections.Immutable.ImmutableArray<Given<string>> with, string cylinder = "") =>
     [
         (1, Mass(context, cylinder.Length == 0 ? EvidenceMessages.ScaleAfter : EvidenceMessages.ScaleAfterOf(new(cylinder)), scale.After, with)),
-        (-1, Mass(context, cylinder.Length == 0 ? EvidenceMessages.ScaleBefore : EvidenceMessages.ScaleBeforeOf(new(cylinder)), scale.Before, with)),
+        (-1, Mass(context, cylinder.Length == 0 ? ReadingsMessages.ScaleBefore : EvidenceMessages.ScaleBeforeOf(new(cylinder)), scale.Before, with)),
     ];
 
     private static CorrectedReading Mass(CheckContext context, Message name, Given<Mass> given, System.Collections.Immutable.ImmutableArray<Given<string>> with) =>

@@ -104,7 +104,7 @@ internal sealed class ChronologyCheck : ICheck
         var job = context.Job;
         var day = job.Identity.Date;
         var written = new List<(Message Name, DateOnly Date, string Text)>();
-        var finding = context.Finding(this, EvidenceMessages.SubjectDates).Use(EvidenceMessages.DateOfJob, day);
+        var finding = context.Finding(this, EvidenceMessages.SubjectDates).Use(ReadingsMessages.DateOfJob, day);
         void Add(Message name, Given<DateOnly>? given)
         {
             finding.Use(name, given);
@@ -112,7 +112,7 @@ internal sealed class ChronologyCheck : ICheck
                 written.Add((name, given.Value, given.Text));
         }
 
-        Add(EvidenceMessages.DateLeakCheck, job.LeakCheck?.Date);
+        Add(ReadingsMessages.LeakCheck, job.LeakCheck?.Date);
         Add(EvidenceMessages.DateLabel, job.Label?.Date);
         foreach (var photo in job.Photos)
         {

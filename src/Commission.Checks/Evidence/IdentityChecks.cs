@@ -31,7 +31,7 @@ internal sealed class SignatureCheck : ICheck
         // Who did the work stands for it, also where the file leaves the signing to the hand.
         if (names.Count == 0 && context.Job.Identity.People?.Technician is { } technician)
         {
-            finding.Use(EvidenceMessages.Technician, technician);
+            finding.Use(ReadingsMessages.Technician, technician);
             names.Add($"{technician.Value}, {context.Present.Text(CertificateMessages.RoleTechnician)}");
         }
 
@@ -41,7 +41,7 @@ internal sealed class SignatureCheck : ICheck
             yield break;
         }
 
-        finding.Use(EvidenceMessages.DateOfJob, context.Job.Identity.Date);
+        finding.Use(ReadingsMessages.DateOfJob, context.Job.Identity.Date);
         var early = named.Where(s => s.Date is { } date && date.Value < context.Job.Identity.Date.Value).Select(s => (MessageValue)new TextValue($"{s.Name!.Value}, {s.Date!.Text}")).ToList();
         yield return early.Count > 0
             ? finding.Decide(false).Say(EvidenceMessages.NamedTooEarly(new(context.Job.Identity.Date.Text), new ListValue([.. early], ListJoin.And))).Next(EvidenceMessages.NamedTooEarlyNext).Build()

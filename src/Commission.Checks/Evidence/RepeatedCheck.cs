@@ -58,7 +58,7 @@ internal sealed class RepeatedCheck : ICheck
 
     private Finding Log(CheckContext context, Jobs.Model.ReadSeries log)
     {
-        var finding = context.Finding(this, EvidenceMessages.SubjectVacuumLog).Use(EvidenceMessages.EvacuationLog, context.Job.Evacuation!.Series!.File, context.Get<EvacuationRun>().Gauge.Id);
+        var finding = context.Finding(this, EvidenceMessages.SubjectVacuumLog).Use(ReadingsMessages.EvacuationLog, context.Job.Evacuation!.Series!.File, context.Get<EvacuationRun>().Gauge.Id);
         if (RepeatedStretch.Find(log.Values, log.Times) is not { } found)
             return finding.Decide(true).Say(EvidenceMessages.LogNoStretch).Build();
         return finding.LookAt(EvidenceMessages.LogStretchNext).Information(

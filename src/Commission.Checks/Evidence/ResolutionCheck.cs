@@ -29,7 +29,7 @@ internal sealed class ResolutionCheck : ICheck
             yield return still;
         if (context.Job.Evacuation is not null && context.Get<EvacuationRun>() is var run && TooSteady.Of(run) is { } steady)
         {
-            yield return context.Finding(this, EvidenceMessages.SubjectVacuumLog).Use(EvidenceMessages.EvacuationLog, run.Evacuation.Series?.File, run.Gauge.Id).LookAt(EvidenceMessages.LogDigitsNext)
+            yield return context.Finding(this, EvidenceMessages.SubjectVacuumLog).Use(ReadingsMessages.EvacuationLog, run.Evacuation.Series?.File, run.Gauge.Id).LookAt(EvidenceMessages.LogDigitsNext)
                 .Information(EvidenceMessages.LogSteady(steady.Rows, VacuumText.Value(context.Present, steady.Scatter)), EvidenceMessages.LogSteadyKind);
         }
     }
@@ -80,7 +80,7 @@ internal sealed class ResolutionCheck : ICheck
         var present = context.Present;
         var finding = context.Finding(this, EvidenceMessages.SubjectNitrogenHold).Use(EvidenceMessages.PressureAtStart, from.Pressure, gauge?.Id).Use(EvidenceMessages.PressureAtEnd, to.Pressure, gauge?.Id);
         foreach (var temperature in from.Temperature.Concat(to.Temperature))
-            finding.Use(EvidenceMessages.TestTemperature, temperature);
+            finding.Use(ReadingsMessages.TestTemperature, temperature);
         finding.Step(
             "Δp", EvidenceMessages.TemperatureAlone, "p·(T2/T1 − 1)", EvidenceMessages.FromTo(present.InMessage(cold, DisplayKind.Temperature), present.InMessage(warm, DisplayKind.Temperature)),
             $"{present.Text(expected, DisplayKind.PressureDifference)} ± {present.Text(doubt, DisplayKind.PressureDifference)}", EvidenceMessages.IdealGas);

@@ -92,7 +92,7 @@ internal sealed class TerminalDigitsCheck : ICheck
             round += IsRound(pressures[i]) ? 1 : 0;
         }
 
-        return count < FewestOfLog || round <= MostRound * count ? null : context.Finding(this, EvidenceMessages.SubjectVacuumLog).Use(EvidenceMessages.EvacuationLog, run.Evacuation.Series?.File, run.Gauge.Id)
+        return count < FewestOfLog || round <= MostRound * count ? null : context.Finding(this, EvidenceMessages.SubjectVacuumLog).Use(ReadingsMessages.EvacuationLog, run.Evacuation.Series?.File, run.Gauge.Id)
             .LookAt(EvidenceMessages.LogDigitsNext).Information(EvidenceMessages.LogDigits(round, count), EvidenceMessages.LogDigitsKind);
     }
 

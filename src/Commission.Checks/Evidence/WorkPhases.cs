@@ -57,7 +57,7 @@ internal static class WorkPhases
         EvidenceMessages.StepCharge,
         [
             .. charging.Scale.Select(s => (EvidenceMessages.TimeWeighed, s.At)),
-            (EvidenceMessages.TimeCompressorStarted, charging.CompressorStarted),
+            (ReadingsMessages.CompressorStarted, charging.CompressorStarted),
             .. charging.Events.Select(e => (EvidenceMessages.TimeChargeChanged, (Given<JobTime>?)e.At)),
             .. charging.Readings.Select(r => (EvidenceMessages.TimeReading, (Given<JobTime>?)r.At)),
         ]);

@@ -77,9 +77,9 @@ internal sealed class DiagnosisCheck : ICheck
             row.EvaporatorOutlet, row.IndoorCoilOutlet, row.OutdoorDryBulb, row.ReturnDryBulb, row.ReturnWetBulb, row.SupplyDryBulb, row.BoxTemperature,
         ];
         finding.Name(readings.OfType<CorrectedReading>())
-            .Use(DiagnosisMessages.ReadingRefrigerant, job.Equipment.Refrigerant).Use(DiagnosisMessages.ReadingPlateRefrigerant, job.Equipment.Nameplate?.Refrigerant)
-            .Use(DiagnosisMessages.ReadingCurrent, row.Written.CompressorCurrent).Use(DiagnosisMessages.ReadingRatedCurrent, job.Equipment.Nameplate?.CompressorRLA)
-            .Use(DiagnosisMessages.ReadingCapacity, job.Equipment.Capacity).Use(DiagnosisMessages.ReadingBox, job.Equipment.BoxTemperature)
+            .Use(ReadingsMessages.Refrigerant, job.Equipment.Refrigerant).Use(DiagnosisMessages.ReadingPlateRefrigerant, job.Equipment.Nameplate?.Refrigerant)
+            .Use(ReadingsMessages.CompressorCurrent, row.Written.CompressorCurrent).Use(DiagnosisMessages.ReadingRatedCurrent, job.Equipment.Nameplate?.CompressorRLA)
+            .Use(ReadingsMessages.Capacity, job.Equipment.Capacity).Use(ReadingsMessages.TemperatureOfBox, job.Equipment.BoxTemperature)
             .Use(DiagnosisMessages.ReadingSightGlass, row.Written.SightGlass ?? job.Charging?.SightGlass).Use(DiagnosisMessages.ReadingFrost, row.Written.Frost).Use(DiagnosisMessages.ReadingClearOfFrost, row.Written.CoilClearOfFrost)
             .Use(DiagnosisMessages.ReadingFilter, job.Air?.Filter).Use(DiagnosisMessages.ReadingIndoorCoil, job.Air?.Coil).Use(DiagnosisMessages.ReadingOutdoorCoil, job.Air?.OutdoorCoil)
             .Use(DiagnosisMessages.ReadingEconomizer, job.Air?.OutsideAir?.Economizer).Use(DiagnosisMessages.ReadingDamper, job.Air?.OutsideAir?.DamperTest)

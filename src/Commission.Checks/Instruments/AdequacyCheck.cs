@@ -88,7 +88,7 @@ internal sealed class CalibrationCurrentCheck : ICheck
         var finding = context.Finding(this, instrument.Id)
             .Use(InstrumentsMessages.ReadingCalibrated(new(instrument.Id)), calibrated, instrument.Id)
             .Use(InstrumentsMessages.ReadingInterval(new(instrument.Id)), described.Interval, instrument.Id)
-            .Use(EvidenceMessages.DateOfJob, context.Job.Identity.Date)
+            .Use(ReadingsMessages.DateOfJob, context.Job.Identity.Date)
             .Step(
                 "due", InstrumentsMessages.CalibrationDue, InstrumentsMessages.CalibrationDueFormula,
                 described.Interval is { } own ? InstrumentsMessages.DayPlus(calibrated.Value, new(own.Text)) : InstrumentsMessages.DayPlusMonths(calibrated.Value, (int)months), CommonMessages.Day(due));

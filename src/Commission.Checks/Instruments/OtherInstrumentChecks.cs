@@ -114,7 +114,7 @@ internal sealed class VacuumGaugeCheck : ICheck
     {
         var finding = context.Finding(this, InstrumentsMessages.SubjectRigClosed(new(instrument.Id))).Use(InstrumentsMessages.Of(new(instrument.Id), InstrumentsMessages.RigClosedAtEnd), blanked.Level, instrument.Id);
         if (context.Limits.Find(LimitIds.EvacuationLevel) is not { Upper: not null } target)
-            return finding.NotEvaluated(InstrumentsMessages.NoTarget, InstrumentsMessages.NoTargetNext);
+            return finding.NotEvaluated(InstrumentsMessages.NoTarget, CommonMessages.NameAPackNext);
         var level = context.Readings.Plain(context.Present.Text(InstrumentsMessages.Of(new(instrument.Id), InstrumentsMessages.RigClosed)), ReadingName.Evacuation, blanked.Level, DisplayKind.Vacuum, [instrument.Described.Id]);
         finding.Use(level).Judge(level.Value, DisplayKind.Vacuum, context.State(target));
         return finding.Conclude(
@@ -137,7 +137,7 @@ internal sealed class LeakDetectorCheck : ICheck
         if ((check.DetectorChecked ?? detector?.Described.Calibrated) is not { } last)
             yield break;
         var due = last.Value.AddMonths((int)months.Si);
-        yield return context.Finding(this).Use(InstrumentsMessages.DetectorChecked, last, detector?.Id).Use(EvidenceMessages.DateLeakCheck, check.Date)
+        yield return context.Finding(this).Use(InstrumentsMessages.DetectorChecked, last, detector?.Id).Use(ReadingsMessages.LeakCheck, check.Date)
             .Step("due", InstrumentsMessages.DetectorDue, InstrumentsMessages.DetectorDueFormula, InstrumentsMessages.DayPlus(last.Value, new(months.Text)), CommonMessages.Day(due), limit.Source)
             .Decide(due >= check.Date.Value && last.Value <= check.Date.Value, context.State(limit))
             .Conclude(InstrumentsMessages.LeakDetectorChecked(last.Value), InstrumentsMessages.LeakDetectorNotChecked(last.Value, check.Date.Value), InstrumentsMessages.LeakDetectorNext);

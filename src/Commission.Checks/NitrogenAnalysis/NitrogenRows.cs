@@ -152,7 +152,7 @@ internal sealed class NitrogenRows
     private static NitrogenRows? FromLog(CheckContext context, Jobs.Model.PressureTest test, PressureHold hold, ReadSeries log, ImmutableArray<HoldPoint> points)
     {
         var uses = ImmutableArray.CreateBuilder<ReadingUse>();
-        uses.Add(new ReadingUse(context.Present.Text(PressureTestMessages.PressureLog), hold.Series!.File.Text, hold.Series.File.At, context.Get<InstrumentKit>().For(ReadingName.PressureTest, test.With)?.Id));
+        uses.Add(new ReadingUse(context.Present.Text(PressureTestMessages.ReadingLog), hold.Series!.File.Text, hold.Series.File.At, context.Get<InstrumentKit>().For(ReadingName.PressureTest, test.With)?.Id));
         var usable = Enumerable.Range(0, log.Times.Length).Where(i => double.IsFinite(log.Values[i])).ToArray();
         var absolute = IsAbsolute(log);
         var site = context.Get<SiteAtmosphere>().Value.Value;

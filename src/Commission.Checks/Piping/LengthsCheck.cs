@@ -111,7 +111,7 @@ internal sealed class LongLineCheck : ICheck
         var asked = context.Job.Limits?.LongLineAccessories ?? [];
         var traps = context.Job.PipingChecks?.RiserTraps;
         var oil = context.Job.Charging?.OilAdded?.Amount;
-        var finding = context.Finding(this).Use(PipingMessages.ReadingMetering, equipment.Metering?.Kind).Use(PipingMessages.ReadingRiserTraps, traps).Use(PipingMessages.ReadingOilAdded, oil);
+        var finding = context.Finding(this).Use(ReadingsMessages.Metering, equipment.Metering?.Kind).Use(PipingMessages.ReadingRiserTraps, traps).Use(PipingMessages.ReadingOilAdded, oil);
         foreach (var use in lines.Uses)
             finding.Use(use);
         foreach (var accessory in equipment.Accessories)

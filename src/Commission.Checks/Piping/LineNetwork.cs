@@ -192,7 +192,7 @@ internal sealed class CircuitFlow : IAnalysis<CircuitFlow>
 
     /// <summary>Mass flow at a capacity, kg/s.</summary>
     public Uncertain At(Given<Power> capacity) =>
-        Written.Rating(_context, _context.Present.Text(PipingMessages.ReadingCapacity), capacity, DisplayKind.Capacity).Value * (1.0 + (capacity.Stated is null ? _capacityDoubt.Value : Uncertain.Exact(0))) / Cycle!.Capacity;
+        Written.Rating(_context, _context.Present.Text(ReadingsMessages.Capacity), capacity, DisplayKind.Capacity).Value * (1.0 + (capacity.Stated is null ? _capacityDoubt.Value : Uncertain.Exact(0))) / Cycle!.Capacity;
 
     /// <summary>Names in a finding what the states rest on.</summary>
     public FindingBuilder UseIn(FindingBuilder finding)

@@ -84,7 +84,7 @@ internal sealed class PipeRatingCheck : ICheck
         if (context.Job.PipingChecks?.PipeRatedForRefrigerant is not { } rated)
             yield break;
         var refrigerant = context.Job.Equipment.Refrigerant;
-        var finding = context.Finding(this).Use(PipingMessages.ReadingPipeRated, rated).Use(PipingMessages.ReadingRefrigerant, refrigerant).Decide(rated.Value);
+        var finding = context.Finding(this).Use(PipingMessages.ReadingPipeRated, rated).Use(ReadingsMessages.Refrigerant, refrigerant).Decide(rated.Value);
         yield return rated.Value
             ? finding.Say(PipingMessages.PipeRated(new(refrigerant.Value))).Build()
             : finding.Fail(PipingMessages.PipeMayBurst).Say(PipingMessages.PipeNotRated(new(refrigerant.Value))).Next(this.WhenItFails()).Build();

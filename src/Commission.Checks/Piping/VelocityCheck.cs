@@ -67,7 +67,7 @@ internal sealed class VelocityCheck : ICheck
         var least = end is not null ? null : kind?.Value == CompressorKind.Fixed ? full : equipment.MinimumCapacity;
         if (least is null)
         {
-            yield return flow.UseIn(context.Finding(this, context.Present.Text(OfRun(end, PipingMessages.VelocityOilReturn, PipingMessages.VelocityOilReturn).Name))).Use(PipingMessages.ReadingCompressor, kind).NotEvaluated(
+            yield return flow.UseIn(context.Finding(this, context.Present.Text(OfRun(end, PipingMessages.VelocityOilReturn, PipingMessages.VelocityOilReturn).Name))).Use(ReadingsMessages.Compressor, kind).NotEvaluated(
                 end is not null ? PipingMessages.VelocityLowestNotKnown : PipingMessages.VelocityLowestNotWritten,
                 PipingMessages.VelocityNoLowestNext,
                 "equipment: {minimum capacity: 12 kBtu/h}");
@@ -104,7 +104,7 @@ internal sealed class VelocityCheck : ICheck
         var (capacity, what) = load;
         var present = context.Present;
         var kind = context.Job.Equipment.Compressor?.Kind;
-        var finding = flow.UseIn(context.Finding(this, present.Text(subject.Name))).Use(PipingMessages.ReadingCapacity, capacity).Use(PipingMessages.ReadingCompressor, kind).Use(PipingMessages.ReadingRise, rise);
+        var finding = flow.UseIn(context.Finding(this, present.Text(subject.Name))).Use(ReadingsMessages.Capacity, capacity).Use(ReadingsMessages.Compressor, kind).Use(PipingMessages.ReadingRise, rise);
         var bore = LineBore.Of(context, name, tube);
         foreach (var use in bore.Uses)
             finding.Use(use);

@@ -24,7 +24,7 @@ internal sealed class HoldTimeCheck : ICheck
             finding.Use(PressureTestMessages.ReadingTime, at);
         if (context.Limits.Find(LimitIds.PressureTestHoldTime) is not { Lower: { } least } limit)
         {
-            yield return finding.NotEvaluated(PressureTestMessages.TimeNoPack, PressureTestMessages.NoPackNext);
+            yield return finding.NotEvaluated(PressureTestMessages.TimeNoPack, CommonMessages.NameAPackNext);
             yield break;
         }
 

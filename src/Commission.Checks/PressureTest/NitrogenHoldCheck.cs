@@ -45,7 +45,7 @@ internal sealed class NitrogenHoldCheck : ICheck
         else if (run.Loss is not { } loss)
             yield return finding.NotEvaluated(WithDrop(context, rows, run.WhyNot!), rows.Todo ?? PressureTestMessages.HoldNoLossNext, rows.InFile);
         else if (context.Limits.Find(LimitIds.PressureTestHoldLoss) is not { Upper: { } most } limit)
-            yield return finding.Measure(loss.Loss, DisplayKind.Percentage).NotEvaluated(PressureTestMessages.HoldNoLimit(Drop(context, loss), context.Present.InMessage(loss.Loss, DisplayKind.Percentage)), PressureTestMessages.NoPackNext);
+            yield return finding.Measure(loss.Loss, DisplayKind.Percentage).NotEvaluated(PressureTestMessages.HoldNoLimit(Drop(context, loss), context.Present.InMessage(loss.Loss, DisplayKind.Percentage)), CommonMessages.NameAPackNext);
         else
             yield return Judge(context, run, Explained(context, finding, run, loss), loss, context.State(limit), most.Si);
     }
@@ -126,7 +126,7 @@ internal sealed class NitrogenHoldCheck : ICheck
         {
             foreach (var use in SectionVolume.Of(context, run.Test!.Section).Uses)
                 finding.Use(use);
-            finding.Use(PressureTestMessages.ReadingRefrigerant, context.Job.Equipment.Refrigerant).Step("ṁ_d", PressureTestMessages.StepRefrigerant, PressureTestMessages.StepRefrigerantFormula, PressureTestMessages.StepRefrigerantNumbers(present.Value(loss.SmallestDetectable, DisplayKind.Percentage, 2), new(run.Rows!.Length)), leak, $"viscous flow, EN 1779 (from memory); {present.Text(VaporViscosity.Source)}");
+            finding.Use(ReadingsMessages.Refrigerant, context.Job.Equipment.Refrigerant).Step("ṁ_d", PressureTestMessages.StepRefrigerant, PressureTestMessages.StepRefrigerantFormula, PressureTestMessages.StepRefrigerantNumbers(present.Value(loss.SmallestDetectable, DisplayKind.Percentage, 2), new(run.Rows!.Length)), leak, $"viscous flow, EN 1779 (from memory); {present.Text(VaporViscosity.Source)}");
         }
 
         if (context.Get<SiteAtmosphere>() is { } site && !run.Rows!.AreAbsolute)

@@ -53,7 +53,7 @@ internal sealed class CoverageCheck : IReviewCheck
         var profile = context.Get<JobProfile>();
         var (judged, required) = profile.Coverage(findings);
         var missing = profile.MissingFrom(findings);
-        var finding = context.Finding(this).Use(EvidenceMessages.CoverageWork, context.Job.Identity.Work).Use(CommonMessages.ReadingSystem, context.Job.Equipment.System)
+        var finding = context.Finding(this).Use(ReadingsMessages.Work, context.Job.Identity.Work).Use(CommonMessages.ReadingSystem, context.Job.Equipment.System)
             .Step("c", EvidenceMessages.CoverageShare, EvidenceMessages.CoverageFormula, string.Create(CultureInfo.InvariantCulture, $"{judged} / {required}"), EvidenceMessages.CoverageResult(judged, required), EvidenceMessages.CoverageSource);
         yield return missing.IsEmpty
             ? finding.Decide(true).Say(EvidenceMessages.CoverageFull(required, profile.AsksForPhotos ? EvidenceMessages.CoverageFullPhotos.There : EvidenceMessages.CoverageFullPhotos.NotRequired)).Build()

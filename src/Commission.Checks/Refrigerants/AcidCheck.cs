@@ -25,7 +25,7 @@ internal sealed class AcidCheck : ICheck
         var finding = context.Finding(this).Use(RefrigerantMessages.ReadingAcidBefore, before);
         foreach (var made in charging.AcidTest)
             finding.Use(RefrigerantMessages.ReadingAcidAfter, made.Result).Use(RefrigerantMessages.ReadingAcidAt, made.At).Use(RefrigerantMessages.ReadingAcidNext, made.Next);
-        finding.Use(RefrigerantMessages.ReadingDate, context.Job.Identity.Date).Decide(true);
+        finding.Use(ReadingsMessages.DateOfJob, context.Job.Identity.Date).Decide(true);
         yield return last is null
             ? finding.Say(RefrigerantMessages.AcidNotTested).Reserve(RefrigerantMessages.AcidNotTestedWhy).Next(RefrigerantMessages.AcidNotTestedNext, "charging: {acid test: {result: …, at: …}}").Build()
             : Judge(context, finding, last);
@@ -61,7 +61,7 @@ internal sealed class SuctionDrierCheck : ICheck
                 continue;
             var finding = context.Finding(this, driers.Count > 1 ? drier.Model?.Value ?? drier.Place?.Value : null).Use(RefrigerantMessages.ReadingDrier, drier.Model).Use(RefrigerantMessages.ReadingDrierLine, drier.Line)
                 .Use(RefrigerantMessages.ReadingDrierReplaced, drier.Replaced).Use(RefrigerantMessages.ReadingDrierRemove, drier.RemoveBy)
-                .Use(RefrigerantMessages.ReadingWork, job.Identity.Work).Use(RefrigerantMessages.ReadingAcid, job.AsFound?.AcidTest).Use(RefrigerantMessages.ReadingDate, job.Identity.Date).Decide(true);
+                .Use(ReadingsMessages.Work, job.Identity.Work).Use(RefrigerantMessages.ReadingAcid, job.AsFound?.AcidTest).Use(ReadingsMessages.DateOfJob, job.Identity.Date).Decide(true);
             yield return drier.RemoveBy is { } day && day.Value >= job.Identity.Date.Value
                 ? finding.Say(RefrigerantMessages.SuctionDrierDated(day.Value)).LookAt(RefrigerantMessages.SuctionDrierOut(day.Value)).Build()
                 : finding.Say(drier.RemoveBy is { } past ? RefrigerantMessages.SuctionDrierPast(past.Value) : RefrigerantMessages.SuctionDrierUndated)

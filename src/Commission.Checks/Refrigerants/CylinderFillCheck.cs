@@ -48,7 +48,7 @@ internal sealed class CylinderFillCheck : ICheck
         var gases = Gases(context, cylinder, recovered);
         if (recovered is not null)
         {
-            finding.Use(RefrigerantMessages.ReadingRefrigerant, context.Job.Equipment.Refrigerant).Use(RefrigerantMessages.ReadingChangedFrom, context.Job.RefrigerantChange?.From)
+            finding.Use(ReadingsMessages.Refrigerant, context.Job.Equipment.Refrigerant).Use(RefrigerantMessages.ReadingChangedFrom, context.Job.RefrigerantChange?.From)
                 .Use(RefrigerantMessages.ReadingFound, context.Job.AsFound?.Refrigerant);
         }
 

@@ -66,7 +66,7 @@ internal sealed class EuropeanDuties : IAnalysis<EuropeanDuties>
     public void UseIn(FindingBuilder finding)
     {
         var equipment = _context.Job.Equipment;
-        finding.Use(RefrigerantMessages.ReadingRefrigerant, equipment.Refrigerant).Use(RefrigerantMessages.ReadingDate, _context.Job.Identity.Date).Use(RefrigerantMessages.ReadingSealed, equipment.HermeticallySealed)
+        finding.Use(ReadingsMessages.Refrigerant, equipment.Refrigerant).Use(ReadingsMessages.DateOfJob, _context.Job.Identity.Date).Use(ReadingsMessages.HermeticallySealed, equipment.HermeticallySealed)
             .Use(RefrigerantMessages.ReadingResidential, equipment.ResidentialBuilding).Use(RefrigerantMessages.ReadingDetection, equipment.LeakDetectionSystem);
         _charge?.UseIn(finding);
         if (_charge is null || Warming is null)
@@ -141,7 +141,7 @@ internal sealed class CarbonDioxideCheck : ICheck
 
     private Finding Tonnes(CheckContext context, RefrigerantInfo info, CircuitCharge charge)
     {
-        var finding = context.Finding(this).Use(RefrigerantMessages.ReadingRefrigerant, context.Job.Equipment.Refrigerant);
+        var finding = context.Finding(this).Use(ReadingsMessages.Refrigerant, context.Job.Equipment.Refrigerant);
         if (charge.Total is not { } total)
             return finding.NotEvaluated(RefrigerantMessages.Co2eNoCharge(charge.WhyNot!), RefrigerantMessages.Co2eNoChargeNext);
         total.UseIn(finding);
@@ -205,8 +205,8 @@ internal sealed class ThresholdsCheck : ICheck
             yield break;
         var rule = context.Get<UnitedStatesRule>();
         var equipment = context.Job.Equipment;
-        var finding = context.Finding(this).Show(context.State(limit)).Use(RefrigerantMessages.ReadingRefrigerant, equipment.Refrigerant).Use(CommonMessages.ReadingSystem, equipment.System)
-            .Use(RefrigerantMessages.ReadingApplication, equipment.Application).Use(RefrigerantMessages.ReadingDate, context.Job.Identity.Date);
+        var finding = context.Finding(this).Show(context.State(limit)).Use(ReadingsMessages.Refrigerant, equipment.Refrigerant).Use(CommonMessages.ReadingSystem, equipment.System)
+            .Use(RefrigerantMessages.ReadingApplication, equipment.Application).Use(ReadingsMessages.DateOfJob, context.Job.Identity.Date);
         if (context.Get<CircuitCharge>().Full is not { } full)
         {
             yield return finding.NotEvaluated(RefrigerantMessages.FullChargeNotWritten, RefrigerantMessages.FullChargeNotWrittenNext);

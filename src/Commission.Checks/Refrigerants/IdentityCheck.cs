@@ -26,7 +26,7 @@ internal sealed class RefrigerantIdentityCheck : ICheck
         if (plate.Designation is not null || plate.SafetyClass is not null)
             yield return Plate(context, plate);
         else if (job.Identity.Work.Value == WorkKind.RefrigerantChange)
-            yield return context.Finding(this, context.Present.Text(RefrigerantMessages.SubjectPlate)).Use(RefrigerantMessages.ReadingWork, job.Identity.Work).NotEvaluated(RefrigerantMessages.IdentityFromUnknown, RefrigerantMessages.IdentityFromUnknownNext, "refrigerant change: {from: …, to: …}");
+            yield return context.Finding(this, context.Present.Text(RefrigerantMessages.SubjectPlate)).Use(ReadingsMessages.Work, job.Identity.Work).NotEvaluated(RefrigerantMessages.IdentityFromUnknown, RefrigerantMessages.IdentityFromUnknownNext, "refrigerant change: {from: …, to: …}");
         foreach (var cylinder in Charged(job))
         {
             if (cylinder.Refrigerant is { } gas)
@@ -41,7 +41,7 @@ internal sealed class RefrigerantIdentityCheck : ICheck
         var job = context.Job;
         var circuit = context.Get<CircuitRefrigerant>();
         var charged = new NameValue(circuit.Designation);
-        var finding = context.Finding(this, context.Present.Text(RefrigerantMessages.SubjectPlate)).Use(RefrigerantMessages.ReadingRefrigerant, job.Equipment.Refrigerant);
+        var finding = context.Finding(this, context.Present.Text(RefrigerantMessages.SubjectPlate)).Use(ReadingsMessages.Refrigerant, job.Equipment.Refrigerant);
         if (Harm(context, finding, plate, circuit.Info, circuit.Designation) is { } danger)
             return danger;
         if (job.RefrigerantChange is { } change && RefrigerantCatalogue.Find(change.To.Value)?.Designation != circuit.Designation)
@@ -58,7 +58,7 @@ internal sealed class RefrigerantIdentityCheck : ICheck
     {
         var circuit = context.Get<CircuitRefrigerant>();
         var name = cylinder.Id.Value;
-        var finding = context.Finding(this, name).Use(RefrigerantMessages.ReadingCylinderRefrigerant(new(name)), gas).Use(RefrigerantMessages.ReadingRefrigerant, context.Job.Equipment.Refrigerant);
+        var finding = context.Finding(this, name).Use(RefrigerantMessages.ReadingCylinderRefrigerant(new(name)), gas).Use(ReadingsMessages.Refrigerant, context.Job.Equipment.Refrigerant);
         var info = RefrigerantCatalogue.Find(gas.Value);
         var designation = info?.Designation ?? gas.Value;
         if (designation == circuit.Designation)
@@ -124,8 +124,8 @@ internal sealed class RefrigerantIdentityCheck : ICheck
         var name = new TextValue(cylinder.Id.Value);
         var acid = job.AsFound?.AcidTest;
         var finding = context.Finding(this, context.Present.Text(RefrigerantMessages.SubjectChargedBack(name))).Use(RefrigerantMessages.ReadingAcid, acid)
-            .Use(RefrigerantMessages.ReadingCylinderContents(name), cylinder.Contents).Use(RefrigerantMessages.ReadingWork, job.Identity.Work)
-            .Use(RefrigerantMessages.ReadingRecoveryCylinder, job.Recovery?.Cylinder).Decide(true).Say(RefrigerantMessages.IdentityBack(name));
+            .Use(RefrigerantMessages.ReadingCylinderContents(name), cylinder.Contents).Use(ReadingsMessages.Work, job.Identity.Work)
+            .Use(ReadingsMessages.RecoveryCylinder, job.Recovery?.Cylinder).Decide(true).Say(RefrigerantMessages.IdentityBack(name));
         switch (acid?.Value)
         {
             case AcidResult.Bad when cylinder.Contents?.Value != CylinderContents.Recycled:

@@ -148,7 +148,7 @@ internal sealed class AnnualLeakRateCheck : ICheck
         var limit = context.Limits.Find(LimitIds.RefrigerantLeakRateTrigger);
         if (charging.PreviousAddition is null && limit is null)
             yield break;
-        var finding = context.Finding(this).Use(RefrigerantMessages.ReadingPreviousAddition, charging.PreviousAddition).Use(RefrigerantMessages.ReadingDate, context.Job.Identity.Date).Use(RefrigerantMessages.ReadingWork, context.Job.Identity.Work);
+        var finding = context.Finding(this).Use(RefrigerantMessages.ReadingPreviousAddition, charging.PreviousAddition).Use(ReadingsMessages.DateOfJob, context.Job.Identity.Date).Use(ReadingsMessages.Work, context.Job.Identity.Work);
         var ledger = context.Get<RefrigerantLedger>();
         if (ledger.Net is not { } added)
         {
@@ -186,7 +186,7 @@ internal sealed class AnnualLeakRateCheck : ICheck
         var rule = context.Get<UnitedStatesRule>();
         if (limit is null || rule.Rule is not { } applies || UnitedStatesRule.Citation(applies) is not { } citation)
             return finding.Measure(rate, DisplayKind.Percentage).Information(RefrigerantMessages.LeakRateTold(said), limit is null ? RefrigerantMessages.LeakRateNoTrigger : RefrigerantMessages.LeakRateNoRule);
-        finding.Use(CommonMessages.ReadingSystem, context.Job.Equipment.System).Use(RefrigerantMessages.ReadingApplication, context.Job.Equipment.Application).Use(RefrigerantMessages.ReadingRefrigerant, context.Job.Equipment.Refrigerant)
+        finding.Use(CommonMessages.ReadingSystem, context.Job.Equipment.System).Use(RefrigerantMessages.ReadingApplication, context.Job.Equipment.Application).Use(ReadingsMessages.Refrigerant, context.Job.Equipment.Refrigerant)
             .Judge(rate, DisplayKind.Percentage, context.State(limit));
         return finding.Conclude(
             RefrigerantMessages.LeakRateBelow(said, new(citation)),

@@ -23,7 +23,7 @@ internal sealed class OilChangeCheck : ICheck
         if (change.Kind is { } kind)
         {
             var finding = context.Finding(this, context.Present.Text(RefrigerantMessages.SubjectOilKind)).Use(RefrigerantMessages.ReadingOil, change.Type).Use(RefrigerantMessages.ReadingOilKind, kind)
-                .Use(RefrigerantMessages.ReadingOilAmount, change.Amount).Use(RefrigerantMessages.ReadingRefrigerant, context.Job.Equipment.Refrigerant);
+                .Use(RefrigerantMessages.ReadingOilAmount, change.Amount).Use(ReadingsMessages.Refrigerant, context.Job.Equipment.Refrigerant);
             var (oil, name) = (new TextValue(kind.Text), new NameValue(gas.Designation));
             // An HFC or HFO carries no mineral oil back to the compressor; the service blends that hold a hydrocarbon do, and their makers say how far.
             yield return isOfOldKind && ReturnsOnlySynthetic(gas)

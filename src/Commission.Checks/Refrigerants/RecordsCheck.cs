@@ -53,7 +53,7 @@ internal sealed class RecordsCheck : ICheck
 
     private Finding Tell(CheckContext context, Given<string> name, LimitPack pack, LimitEntry entry, List<RecordItem> items)
     {
-        var finding = context.Finding(this, pack.Title).Use(RefrigerantMessages.ReadingPack, name).Use(RefrigerantMessages.ReadingWork, context.Job.Identity.Work);
+        var finding = context.Finding(this, pack.Title).Use(RefrigerantMessages.ReadingPack, name).Use(ReadingsMessages.Work, context.Job.Identity.Work);
         foreach (var use in items.SelectMany(i => i.Uses).OfType<ReadingUse>())
             finding.Use(use);
         var missing = items.Where(i => !i.IsWritten).ToList();
@@ -74,14 +74,14 @@ internal sealed class WantedItems(CheckContext context)
 {
     private readonly Job _job = context.Job;
 
-    private ReadingUse? Charge => Of(RefrigerantMessages.ReadingTotalOnLabel, _job.Label?.Total) ?? Of(RefrigerantMessages.ReadingFactoryCharge, _job.Equipment.Nameplate?.FactoryCharge) ?? Added;
+    private ReadingUse? Charge => Of(RefrigerantMessages.ReadingTotalOnLabel, _job.Label?.Total) ?? Of(ReadingsMessages.FactoryCharge, _job.Equipment.Nameplate?.FactoryCharge) ?? Added;
 
     private ReadingUse? Added =>
-        Of(RefrigerantMessages.ReadingAdded, _job.Charging?.Added) ?? Of(RefrigerantMessages.ReadingScaleBefore, _job.Charging?.Scale.FirstOrDefault()?.Before)
+        Of(RefrigerantMessages.ReadingAdded, _job.Charging?.Added) ?? Of(ReadingsMessages.ScaleBefore, _job.Charging?.Scale.FirstOrDefault()?.Before)
         ?? Of(RefrigerantMessages.ReadingAdded, _job.Charging?.Events.FirstOrDefault(e => e.Added is not null)?.Added);
 
     private ReadingUse? Recovered =>
-        Of(RefrigerantMessages.ReadingRecovered, _job.Recovery?.Mass) ?? Of(RefrigerantMessages.ReadingRecoveryAfter, _job.Recovery?.Scale?.After) ?? Of(RefrigerantMessages.ReadingChargeRecovered, _job.AsFound?.ChargeRecovered);
+        Of(ReadingsMessages.MassRecovered, _job.Recovery?.Mass) ?? Of(RefrigerantMessages.ReadingRecoveryAfter, _job.Recovery?.Scale?.After) ?? Of(ReadingsMessages.ChargeRecovered, _job.AsFound?.ChargeRecovered);
 
     private bool Opens => _job.Identity.Work.Value is not (WorkKind.NewInstallation or WorkKind.ChargeAdjustment or WorkKind.SeasonalCheck);
 
@@ -107,10 +107,10 @@ internal sealed class WantedItems(CheckContext context)
 
         items.Add(new(RefrigerantMessages.RecordEuUndertaking, Of(RefrigerantMessages.ReadingInstaller, people?.Installer)));
         items.Add(new(RefrigerantMessages.RecordEuUndertakingCertificate, Of(RefrigerantMessages.ReadingCompanyCertificate, people?.CompanyCertificate)));
-        items.Add(new(RefrigerantMessages.RecordEuPerson, Of(RefrigerantMessages.ReadingTechnician, people?.Technician)));
+        items.Add(new(RefrigerantMessages.RecordEuPerson, Of(ReadingsMessages.Technician, people?.Technician)));
         items.Add(new(RefrigerantMessages.RecordEuPersonCertificate, Of(RefrigerantMessages.ReadingPersonCertificate, people?.PersonCertificate)));
         if (_job.Identity.Work.Value != WorkKind.Decommissioning)
-            items.Add(new(RefrigerantMessages.RecordEuLeakCheck, Of(RefrigerantMessages.ReadingLeakCheck, _job.LeakCheck?.Date), Of(RefrigerantMessages.ReadingResult, _job.LeakCheck?.Result)));
+            items.Add(new(RefrigerantMessages.RecordEuLeakCheck, Of(ReadingsMessages.LeakCheck, _job.LeakCheck?.Date), Of(RefrigerantMessages.ReadingResult, _job.LeakCheck?.Result)));
         if (_job.Identity.Work.Value == WorkKind.LeakRepair)
             items.Add(new(RefrigerantMessages.RecordEuLeakPlace, Of(RefrigerantMessages.ReadingLeakPlace, _job.AsFound?.LeakPlace)));
         if (_job.Identity.Work.Value == WorkKind.Decommissioning)
@@ -128,9 +128,9 @@ internal sealed class WantedItems(CheckContext context)
             new(RefrigerantMessages.RecordAppliance, Of(RefrigerantMessages.ReadingOutdoorSerial, _job.Equipment.Outdoor?.Serial), Of(RefrigerantMessages.ReadingOutdoorModel, _job.Equipment.Outdoor?.Model)),
             new(RefrigerantMessages.RecordLocation, Of(RefrigerantMessages.ReadingAddress, _job.Identity.Site.Address), Of(RefrigerantMessages.ReadingSite, _job.Identity.Site.Name)),
             new(RefrigerantMessages.RecordFullCharge, Charge),
-            new(RefrigerantMessages.RecordPerson, Of(RefrigerantMessages.ReadingTechnician, people?.Technician)),
-            new(RefrigerantMessages.RecordVerification, Of(RefrigerantMessages.ReadingLeakCheck, _job.LeakCheck?.Date), Of(RefrigerantMessages.ReadingTightness, _job.PressureTest?.Tightness?.To?.Pressure)),
-            new(RefrigerantMessages.RecordInstalled, Of(RefrigerantMessages.ReadingStartUp, _job.Equipment.StartUpDate), _job.Identity.Work.Value == WorkKind.NewInstallation ? Of(RefrigerantMessages.ReadingDate, _job.Identity.Date) : null),
+            new(RefrigerantMessages.RecordPerson, Of(ReadingsMessages.Technician, people?.Technician)),
+            new(RefrigerantMessages.RecordVerification, Of(ReadingsMessages.LeakCheck, _job.LeakCheck?.Date), Of(RefrigerantMessages.ReadingTightness, _job.PressureTest?.Tightness?.To?.Pressure)),
+            new(RefrigerantMessages.RecordInstalled, Of(RefrigerantMessages.ReadingStartUp, _job.Equipment.StartUpDate), _job.Identity.Work.Value == WorkKind.NewInstallation ? Of(ReadingsMessages.DateOfJob, _job.Identity.Date) : null),
         };
         if (_job.Charging is not null || _job.Recovery is not null)
             items.Add(new(RefrigerantMessages.RecordAmount, Added, Recovered));
@@ -153,14 +153,14 @@ internal sealed class WantedItems(CheckContext context)
             new(RefrigerantMessages.RecordCharge, Charge),
             new(RefrigerantMessages.RecordAllowableLow, Of(RefrigerantMessages.ReadingDesignLow, plate?.DesignPressure?.Low)),
             new(RefrigerantMessages.RecordAllowableHigh, Of(CommonMessages.ReadingDesignHigh, plate?.DesignPressure?.High)),
-            new(RefrigerantMessages.RecordElectrical, Of(RefrigerantMessages.ReadingVoltage, plate?.Voltage), Named("MCA", plate?.MCA), Named("RLA", plate?.CompressorRLA), Of(RefrigerantMessages.ReadingRatedCurrent, plate?.RatedCurrent)),
+            new(RefrigerantMessages.RecordElectrical, Of(RefrigerantMessages.ReadingVoltage, plate?.Voltage), Named("MCA", plate?.MCA), Named("RLA", plate?.CompressorRLA), Of(ReadingsMessages.RatedCurrent, plate?.RatedCurrent)),
             new(RefrigerantMessages.RecordLogbook, Of(RefrigerantMessages.ReadingLogbook, _job.Equipment.Logbook)),
         };
         if (_job.Identity.Work.Value is WorkKind.NewInstallation || Opens)
         {
             items.Add(new(RefrigerantMessages.RecordStrength, Of(RefrigerantMessages.ReadingStrength, _job.PressureTest?.Strength?.Pressure)));
             items.Add(new(RefrigerantMessages.RecordTightness, Of(RefrigerantMessages.ReadingTightness, _job.PressureTest?.Tightness?.To?.Pressure), Of(RefrigerantMessages.ReadingTightnessLog, _job.PressureTest?.Tightness?.Series?.File)));
-            items.Add(new(RefrigerantMessages.RecordVacuum, Of(RefrigerantMessages.ReadingEvacuationStarted, _job.Evacuation?.Started), Of(RefrigerantMessages.ReadingEvacuationLog, _job.Evacuation?.Series?.File)));
+            items.Add(new(RefrigerantMessages.RecordVacuum, Of(RefrigerantMessages.ReadingEvacuationStarted, _job.Evacuation?.Started), Of(ReadingsMessages.EvacuationLog, _job.Evacuation?.Series?.File)));
             items.Add(new(RefrigerantMessages.RecordDevices, [.. (_job.Safety?.Devices ?? []).SelectMany(d => new[] { Of(RefrigerantMessages.ReadingDeviceTripped, d.TrippedAt), Of(RefrigerantMessages.ReadingDeviceTested, d.Tested) })]));
         }
 
@@ -234,7 +234,7 @@ internal sealed class LabelCheck : ICheck
             wrong.Add(RefrigerantMessages.LabelOtherGas(new(written.Value), new(circuit.Designation)));
         if (label.OnUnit?.Value == false)
             wrong.Add(RefrigerantMessages.LabelNotOnUnit);
-        finding.Use(RefrigerantMessages.ReadingRefrigerant, context.Job.Equipment.Refrigerant);
+        finding.Use(ReadingsMessages.Refrigerant, context.Job.Equipment.Refrigerant);
         if (label.GWP is not { } potential || circuit.Info is not { } info)
             return;
         var european = EuropeanWarming.Of(info)?.Potential;
@@ -253,8 +253,8 @@ internal sealed class LabelCheck : ICheck
             finding.Use(use);
         if (label.Factory is { } factory && context.Get<PlateRefrigerant>().FactoryCharge is { } plate)
         {
-            finding.Use(RefrigerantMessages.ReadingFactoryCharge, plate);
-            var difference = Labelled(context, RefrigerantMessages.ReadingLabelFactory, factory) - Labelled(context, RefrigerantMessages.ReadingFactoryCharge, plate);
+            finding.Use(ReadingsMessages.FactoryCharge, plate);
+            var difference = Labelled(context, RefrigerantMessages.ReadingLabelFactory, factory) - Labelled(context, ReadingsMessages.FactoryCharge, plate);
             Compare(context, finding, new(RefrigerantMessages.LabelStepWhat.Factory, RefrigerantMessages.LabelStepFormulaWhat.Factory, $"{factory.Text} − {plate.Text}", difference, RefrigerantMessages.LabelOtherFactory(new(factory.Text), new(plate.Text))), wrong);
             compared = RefrigerantMessages.LabelFitsFactory(new(factory.Text));
         }

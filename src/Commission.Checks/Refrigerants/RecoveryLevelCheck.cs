@@ -33,8 +33,8 @@ internal sealed class RecoveryLevelCheck : ICheck
     private Finding Judge(CheckContext context, Recovery recovery)
     {
         var present = context.Present;
-        var reached = context.Readings.Pressure(present.Text(RefrigerantMessages.ReadingRecoveredTo), ReadingName.Recovery, recovery.To, recovery.With);
-        var finding = context.Finding(this).Use(reached).Use(RefrigerantMessages.ReadingRefrigerant, context.Job.Equipment.Refrigerant).Use(RefrigerantMessages.ReadingHeld, recovery.Held)
+        var reached = context.Readings.Pressure(present.Text(ReadingsMessages.PressureAfterRecovery), ReadingName.Recovery, recovery.To, recovery.With);
+        var finding = context.Finding(this).Use(reached).Use(ReadingsMessages.Refrigerant, context.Job.Equipment.Refrigerant).Use(RefrigerantMessages.ReadingHeld, recovery.Held)
             .Use(RefrigerantMessages.ReadingLeaking, recovery.Leaking).Use(RefrigerantMessages.ReadingMachine, recovery.MachineMade);
         finding.Remark(recovery.Held is { } held ? RefrigerantMessages.RecoveryHeld(new(held.Text)) : RefrigerantMessages.RecoveryHeldNotWritten);
         var limit = context.Limits.Require(LimitIds.RefrigerantRecoveryLevel);
@@ -94,8 +94,8 @@ internal sealed class RecoveryLevelCheck : ICheck
         }
 
         var present = context.Present;
-        var ratio = Written.Value(context, present.Text(RefrigerantMessages.ReadingRecovered), mass, DisplayKind.Mass) / Written.Value(context, present.Text(RefrigerantMessages.ReadingFactoryCharge), charge, DisplayKind.Mass);
-        finding.Use(RefrigerantMessages.ReadingSealed, factorySealed).Use(RefrigerantMessages.ReadingFactoryCharge, charge).Use(RefrigerantMessages.ReadingRecovered, mass)
+        var ratio = Written.Value(context, present.Text(ReadingsMessages.MassRecovered), mass, DisplayKind.Mass) / Written.Value(context, present.Text(ReadingsMessages.FactoryCharge), charge, DisplayKind.Mass);
+        finding.Use(ReadingsMessages.HermeticallySealed, factorySealed).Use(ReadingsMessages.FactoryCharge, charge).Use(ReadingsMessages.MassRecovered, mass)
             .Step("r", RefrigerantMessages.RecoveryStepShare, RefrigerantMessages.RecoveryStepShareFormula, $"{mass.Text} / {charge.Text}", present.Text(ratio, DisplayKind.Percentage), share.Source)
             .Judge(ratio, DisplayKind.Percentage, context.State(share));
         var shown = present.InMessage(ratio.Value, DisplayKind.Percentage);

@@ -89,7 +89,7 @@ internal sealed class SecondCheck : IAnalysis<SecondCheck>
     public FindingBuilder UseIn(FindingBuilder finding)
     {
         _duties.UseIn(finding);
-        return finding.Use(RefrigerantMessages.ReadingWork, _job.Identity.Work).Use(RefrigerantMessages.ReadingDate, _job.Identity.Date).Use(RefrigerantMessages.ReadingCheckDate, _job.LeakCheck?.Date)
+        return finding.Use(ReadingsMessages.Work, _job.Identity.Work).Use(ReadingsMessages.DateOfJob, _job.Identity.Date).Use(RefrigerantMessages.ReadingCheckDate, _job.LeakCheck?.Date)
             .Use(RefrigerantMessages.ReadingAfterRepair, _job.LeakCheck?.AfterRepair).Use(RefrigerantMessages.ReadingRunningFor, _job.LeakCheck?.RunningFor);
     }
 

@@ -51,9 +51,9 @@ internal sealed class UseCheck : ICheck
             return null;
         var isRefrigeration = job.Equipment.System.Value == SystemKind.Refrigeration;
         var date = job.Identity.Date.Value;
-        var finding = context.Finding(this, cylinder?.Id.Value).Show(context.State(limit)).Use(cylinder is null ? RefrigerantMessages.ReadingRefrigerant : RefrigerantMessages.ReadingCylinderRefrigerant(new(cylinder.Id.Value)), written)
-            .Use(CommonMessages.ReadingSystem, job.Equipment.System).Use(RefrigerantMessages.ReadingDate, job.Identity.Date).Use(RefrigerantMessages.ReadingWork, job.Identity.Work)
-            .Use(RefrigerantMessages.ReadingExemption, job.Equipment.UseExemption).Use(RefrigerantMessages.ReadingBox, job.Equipment.BoxTemperature);
+        var finding = context.Finding(this, cylinder?.Id.Value).Show(context.State(limit)).Use(cylinder is null ? ReadingsMessages.Refrigerant : RefrigerantMessages.ReadingCylinderRefrigerant(new(cylinder.Id.Value)), written)
+            .Use(CommonMessages.ReadingSystem, job.Equipment.System).Use(ReadingsMessages.DateOfJob, job.Identity.Date).Use(ReadingsMessages.Work, job.Identity.Work)
+            .Use(RefrigerantMessages.ReadingExemption, job.Equipment.UseExemption).Use(ReadingsMessages.BoxTemperature, job.Equipment.BoxTemperature);
         if (cylinder is not null)
         {
             var id = new TextValue(cylinder.Id.Value);

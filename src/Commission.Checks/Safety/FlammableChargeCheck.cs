@@ -31,7 +31,7 @@ internal sealed class FlammableChargeCheck : ICheck
         var appliance = RefrigeratingAppliance.Of(context);
         if (!gas.Burns || (rooms.IsEmpty && appliance?.Charge is null && context.Job.Identity.Work.Value is not (WorkKind.NewInstallation or WorkKind.RefrigerantChange)))
             yield break;
-        var finding = context.Finding(this).Use(SafetyMessages.ReadingRefrigerant, context.Job.Equipment.Refrigerant);
+        var finding = context.Finding(this).Use(ReadingsMessages.Refrigerant, context.Job.Equipment.Refrigerant);
         foreach (var use in rooms.SelectMany(r => r.Uses))
             finding.Use(use);
         foreach (var below in rooms.Where(r => r.IsBelowGround))
@@ -55,7 +55,7 @@ internal sealed class FlammableChargeCheck : ICheck
         if (RefrigeratingAppliance.Of(context) is { Charge: not null } appliance && context.Limits.Find(LimitIds.SafetyFlammableApplianceCharge) is { } applianceLimit)
             return appliance.Judge(finding, applianceLimit, gas, lfl.Value, rooms);
         if (context.Limits.Find(LimitIds.SafetyFlammableCharge) is not { } limit)
-            return finding.NotEvaluated(SafetyMessages.CarbonMonoxideNoLimit, SafetyMessages.ChargeNoLimitNext);
+            return finding.NotEvaluated(SafetyMessages.CarbonMonoxideNoLimit, CommonMessages.NameAPackNext);
         var charge = context.Get<CircuitCharge>();
         if (charge.Total is not { } total)
             return finding.NotEvaluated(SafetyMessages.ChargeUnknown(charge.WhyNot!), SafetyMessages.ChargeUnknownWeighNext);

@@ -24,13 +24,13 @@ internal sealed class FlammableStepsCheck : ICheck
         if (gas.Group is null)
         {
             if (steps is not null || !isSeasonal)
-                yield return context.Finding(this).Use(SafetyMessages.ReadingRefrigerant, context.Job.Equipment.Refrigerant).NotEvaluated(SafetyMessages.GroupUnknown(new(gas.Designation)), SafetyMessages.GroupUnknownNext);
+                yield return context.Finding(this).Use(ReadingsMessages.Refrigerant, context.Job.Equipment.Refrigerant).NotEvaluated(SafetyMessages.GroupUnknown(new(gas.Designation)), SafetyMessages.GroupUnknownNext);
             yield break;
         }
 
         if (!gas.Burns || (steps is null && isSeasonal))
             yield break;
-        var finding = context.Finding(this).Use(SafetyMessages.ReadingRefrigerant, context.Job.Equipment.Refrigerant);
+        var finding = context.Finding(this).Use(ReadingsMessages.Refrigerant, context.Job.Equipment.Refrigerant);
         if (steps is null)
             yield return finding.NotEvaluated(SafetyMessages.StepsNotWritten(new(gas.Designation), new(gas.Group.Value)), SafetyMessages.FlammableStepsNext, "safety: {flammable: {area checked with: …, ignition sources removed: yes, ventilated: yes, extinguisher: …}}");
         else
@@ -155,7 +155,7 @@ internal sealed class OpeningSequenceCheck : ICheck
         var sequence = context.Job.Safety?.Flammable is { } steps ? steps.Sequence : [];
         if (sequence.IsEmpty && !opens)
             yield break;
-        var finding = context.Finding(this).Use(SafetyMessages.ReadingWork, work);
+        var finding = context.Finding(this).Use(ReadingsMessages.Work, work);
         foreach (var step in sequence)
             finding.Use(SafetyMessages.ReadingSequence, step);
         if (context.Limits.Find(LimitIds.SafetyFlammableOpening) is { } limit)

@@ -57,7 +57,7 @@ internal sealed class RefrigeratingAppliance
     {
         var charge = Charge!;
         Total!.UseIn(finding);
-        finding.Use(SafetyMessages.ReadingSealed, _context.Job.Equipment.HermeticallySealed).Use(SafetyMessages.ReadingMetering, _context.Job.Equipment.Metering?.Kind).Use(SafetyMessages.ReadingFactoryCharge, Plate);
+        finding.Use(ReadingsMessages.HermeticallySealed, _context.Job.Equipment.HermeticallySealed).Use(ReadingsMessages.Metering, _context.Job.Equipment.Metering?.Kind).Use(ReadingsMessages.FactoryCharge, Plate);
         var present = _context.Present;
         var mass = present.InMessage(charge.Value, DisplayKind.Mass);
         var isA3 = gas.Group!.Value == "A3";

@@ -216,7 +216,7 @@ internal sealed class ConcentrationLimitCheck : ICheck
         if (circuit.Info?.SafetyGroup?.Value is not ("A1" or "B1") || RoomCase.All(context) is not { IsEmpty: false } rooms)
             yield break;
         var charge = context.Get<CircuitCharge>();
-        var finding = context.Finding(this).Use(SafetyMessages.ReadingRefrigerant, context.Job.Equipment.Refrigerant);
+        var finding = context.Finding(this).Use(ReadingsMessages.Refrigerant, context.Job.Equipment.Refrigerant);
         foreach (var use in rooms.SelectMany(r => r.Uses))
             finding.Use(use);
         if (rooms.FirstOrDefault(r => r.Volume is null) is { } unknown)

@@ -45,7 +45,7 @@ internal sealed class OutcomeReport
         if (record.FirstStep is { } first)
         {
             _told.Add(first.Text);
-            Steps("  ", record.Outcome == Outcome.Accepted ? ReportMessages.WorthALook : ReportMessages.DoFirst, first.Text);
+            Steps("  ", record.Outcome == Outcome.Accepted ? PagesMessages.WorthALook : PagesMessages.DoFirst, first.Text);
         }
 
         // What fails or is conditional is told below with its reason.
@@ -58,10 +58,10 @@ internal sealed class OutcomeReport
         foreach (var finding in figures[false])
             WriteFigure(finding);
         var findings = record.Findings.Where(f => f.Check != Diagnosis.Check).ToList();
-        Section(ReportMessages.Failed, findings.Where(f => f.Verdict == Verdict.Fail));
+        Section(PagesMessages.Failed, findings.Where(f => f.Verdict == Verdict.Fail));
         if (record.Missing.Length > 0)
         {
-            output.WriteLine("  " + Say(ReportMessages.Missing));
+            output.WriteLine("  " + Say(PagesMessages.Missing));
             foreach (var part in record.Missing)
             {
                 output.WriteLine($"{Indent}{part.Brief}");

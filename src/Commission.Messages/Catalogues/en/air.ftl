@@ -87,7 +87,6 @@ flow-not-read-next = Read what this method needs, or say what airflow it showed.
 ## Names of readings and subjects
 
 reading-design-airflow = design airflow
-reading-capacity = capacity
 reading-rated-capacity = rated capacity
 reading-method = airflow method
 reading-blower-power = blower power

@@ -59,3 +59,5 @@ common-practice-no-source = common practice, no source
 # A day alone, as the result of a step.
 # $day (date) - the day
 day = { $day }
+
+name-a-pack-next = Name a limits pack.

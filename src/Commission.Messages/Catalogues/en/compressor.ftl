@@ -101,15 +101,11 @@ subject-heating = { $time }, heating
 ## Names of readings and steps
 
 reading-mode = mode
-reading-work = work
-reading-compressor = compressor
 reading-injection = vapor injection
 reading-running = running
-reading-box = temperature of the box
 reading-distance = distance from the compressor
 reading-heater = crankcase heater
 reading-heater-since = crankcase heater on since
-reading-started = compressor started
 
 # $time (text) - when it was read
 reading-sump = sump, { $time }

@@ -178,12 +178,8 @@ expected-box = { $kept } has to be held
 # $at (text) - when it was added
 reading-added = added at { $at }
 reading-standing-pressure = standing pressure
-reading-refrigerant = refrigerant
 reading-plate-refrigerant = refrigerant of the plate
-reading-current = compressor current
 reading-rated-current = rated load current
-reading-capacity = capacity
-reading-box = temperature of the box
 reading-sight-glass = sight glass
 reading-frost = frost
 reading-clear-of-frost = coil clear of frost

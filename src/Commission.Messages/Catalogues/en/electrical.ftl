@@ -66,12 +66,10 @@ heater-wrong = The { $which } draws { $current }, and its plate says { $rated }.
 ## Names of readings
 
 reading-line-to-line = line to line
-reading-compressor-current = compressor current
 
 # $what (message) - what was read on every phase
 # $number (count) - which of them
 reading-numbered = { $what } { $number }
-reading-compressor = compressor
 
 # $which (message) - which fan or heater
 reading-current-of = { $which } current
@@ -82,7 +80,6 @@ reading-full-load = { $which } FLA
 # $which (message) - which heater
 reading-rated-of = rated current of the { $which }
 reading-unit-current = current of the unit
-reading-rated-current = rated current
 reading-wire = wire
 reading-ampacity = ampacity
 reading-ground = equipment ground
@@ -91,13 +88,11 @@ reading-disconnect = disconnect within sight
 reading-proved = meter proved live, dead, live
 reading-locked-out = locked out
 reading-torque = terminal torque
-reading-insulation = insulation resistance
 reading-test-voltage = test voltage
 reading-leads-off = leads off
 reading-test-time = time of the test
 reading-evacuation-started = evacuation: started
 reading-evacuation-end = evacuation: end
-reading-compressor-started = compressor started
 reading-capacitor-label = capacitor label
 reading-capacitor-tolerance = tolerance on the label
 reading-capacitance = capacitance
@@ -105,9 +100,6 @@ reading-capacitor-current = capacitor current
 reading-capacitor-voltage = capacitor voltage
 reading-frequency = mains frequency
 reading-plate-voltage = nameplate voltage
-reading-voltage-before = voltage before start
-reading-voltage-lowest = lowest voltage at start
-reading-control-voltage = control voltage
 reading-phases = phases
 reading-rotation = phase rotation
 

@@ -164,7 +164,6 @@ time-hold-end = hold, end
 time-pump-started = pump started
 time-vacuum-read = vacuum read
 time-weighed = weighed
-time-compressor-started = compressor started
 time-charge-changed = charge changed
 time-reading = reading
 
@@ -215,8 +214,6 @@ nothing-energised = By the times in the job, nothing was energised or tested for
 # $acts (list) - what was done under vacuum
 energised-under-vacuum = by the times in the job, { $acts }, between the start of the pump and the end of the evacuation. A motor under vacuum arcs at its terminals.
 
-date-of-job = date of the job
-date-leak-check = leak check
 date-label = label
 
 # $file (text) - the photo
@@ -253,21 +250,17 @@ log-gauge-right = The log is of the gauge named, serial { $serial }.
 log-gauge-wrong = The log is of gauge { $serial }; the job's vacuum gauge { $gauge } has serial { $own }.
 log-gauge-wrong-next = Attach the log of the gauge that was used, or correct the serial number.
 
-evacuation-log = evacuation log
 log-unit = unit of the vacuum log
 pressure-log-unit = unit of the pressure log
 
 ## Two ways to one number
 
-subject-recovered = mass recovered
-subject-charge-recovered = charge recovered
 subject-charge-added = charge added
 
 # $time (text) - when
 subject-wet-bulb = return wet bulb, { $time }
 
 way-written = mass written
-way-scale = scale
 way-scale-less-hoses = scale less what is left in hoses
 way-amounts = amounts written
 way-recovery = recovery
@@ -278,7 +271,6 @@ left-in-hoses = left in hoses
 
 # $time (text) - when
 added-at = refrigerant added at { $time }
-scale-before = scale before
 scale-after = scale after
 
 # $cylinder (text) - which cylinder
@@ -296,19 +288,17 @@ accuracy-not-recorded-next = Name the instrument and its accuracy.
 
 normalised-difference = normalised difference
 
-# $subject (text) - which number
 # $one (text) - the number
 # $first (message) - how it was got
 # $other (text) - the same number
 # $second (message) - another way
-ways-agree = Two ways to the { $subject } agree: { $one } by { $first }, { $other } by { $second }.
+ways-agree = { $one } by { $first }, { $other } by { $second }: they agree.
 
-# $subject (text) - which number
 # $one (text) - the number
 # $first (message) - how it was got
 # $other (text) - the same number
 # $second (message) - another way
-ways-differ = Two ways to the { $subject } differ by more than their doubts explain: { $one } by { $first }, { $other } by { $second }.
+ways-differ = { $one } by { $first }, { $other } by { $second }: they differ by more than their doubts explain.
 
 ## Finer than the instrument shows, and what stood still
 
@@ -327,7 +317,6 @@ finer-one = { $name } { $value } on { $instrument }, which shows { $step }
 
 pressure-at-start = test pressure, start
 pressure-at-end = test pressure, end
-test-temperature = test temperature
 temperature-alone = change the temperature alone would make
 ideal-gas = ideal gas
 
@@ -439,11 +428,8 @@ signature-statement = { $name }: statement
 # $name (text) - who
 signature-date = { $name }: date
 
-technician = technician
-
 ## What a record of this kind has to show
 
-coverage-work = work
 coverage-share = required items present
 coverage-formula = judged / required
 coverage-source = required lists of the packs in force

@@ -181,7 +181,7 @@ reference-unknown-not-corrected-next = State the reference's uncertainty with th
 
 # $instrument (name) - the gauge
 # $pressure (text) - the known pressure
-gauge-right = { $instrument } shows { $pressure } rightly.
+gauge-right = { $instrument } reads { $pressure } correctly.
 
 # $instrument (name) - the gauge
 # $error (quantity) - by how much it is off
@@ -326,7 +326,7 @@ error-at-weight = error at the check weight
 
 # $instrument (name) - the scale
 # $weight (text) - the check weight
-scale-right = { $instrument } shows { $weight } rightly.
+scale-right = { $instrument } reads { $weight } correctly.
 
 # $instrument (name) - the scale
 # $error (quantity) - by how much it is off
@@ -352,7 +352,6 @@ vacuum-gauges-differ-next = Clean both sensors and compare again; trust neither 
 # $instrument (name) - the gauge
 subject-rig-closed = { $instrument }, rig closed
 no-target = no pack sets a target
-no-target-next = Name a limits pack.
 
 # $instrument (name) - the gauge
 # $level (text) - how low it came

@@ -3,7 +3,6 @@
 branch-joints-placed = The branch joints stand as the maker asks.
 branch-joints-not-placed = A branch joint does not stand as the maker asks: one side gets the liquid, the other starves.
 
-
 ## What was not told of the lines
 
 insulation-not-seen = it is not written that the vapor line is insulated all the way
@@ -52,7 +51,6 @@ reading-oil-on-face = oil on the flare's face only
 reading-remade = flare made anew
 reading-line-from = line from
 reading-line-to = line to
-reading-metering = metering
 reading-riser-traps = riser traps
 reading-vapor-traps = traps of the vapor line
 reading-oil-added = oil added
@@ -63,8 +61,6 @@ reading-liquid-rise = liquid line: rise
 reading-liquid-elbows = liquid line: elbows
 reading-rise-of-liquid = rise of the liquid line
 reading-length-of-liquid = length of the liquid line
-reading-capacity = capacity
-reading-compressor = compressor
 reading-rise = rise
 reading-vapor-insulated = vapor line insulated
 reading-liquid-insulated = liquid line insulated
@@ -73,7 +69,6 @@ reading-joints-sealed = joints sealed
 reading-weatherproof = weatherproof
 reading-penetrations = penetrations sealed
 reading-pipe-rated = pipe rated for refrigerant
-reading-refrigerant = refrigerant
 reading-reused = lines used again
 reading-flushed = flushed
 reading-supports = distance of supports
@@ -403,7 +398,6 @@ fall-met = The vapor line falls toward the compressor.
 fall-missed = The vapor line does not fall toward the compressor.
 fall-next = Let it fall where that is possible; oil lies in low places and comes back in slugs.
 fall-kind = as written; the maker's manual says where it matters
-
 
 ## The checks: their titles, and what to do when one fails
 

@@ -55,7 +55,6 @@ level-parts-own = The weakest part under pressure, { $part }, bears { $most } by
 level-section-not-written = which section was under pressure is not written, and the unit's low side is designed for { $low }
 level-section-not-written-next = Write which section was under pressure, and that the service valves were closed.
 
-
 ## The search of the joints
 
 # $gas (text) - the test gas as written
@@ -181,7 +180,6 @@ reading-tracer = tracer
 reading-tracer-share = share of the tracer
 reading-shaded = shaded
 reading-oil = oil in the circuit
-reading-refrigerant = refrigerant
 reading-design-low = design pressure, low side
 reading-flow = nitrogen flow
 reading-inspected = inspected
@@ -238,7 +236,6 @@ limit-of-weakest = { $limit }, the rating of { $part }
 
 ## How long it was held, and how long the gas rested
 
-no-pack-next = Name a limits pack.
 time-no-pack = no pack sets a time
 times-not-known = the times of the readings are not known
 times-not-known-next = Write the clock time of the first and of the last reading.
@@ -413,7 +410,6 @@ brazing-flow = Brazed with { $flow } of nitrogen flowing.
 brazing-flow-outside = Brazed with { $flow } of nitrogen: outside the usual range.
 brazing-flow-outside-next = Too little lets scale form, too much blows pinholes: inspect a joint.
 
-
 ## What a hold lacks, and the causes of its doubt
 
 no-hold = no hold is recorded
@@ -426,7 +422,6 @@ no-temperature-logged = no temperature was logged, nor read at both ends
 no-temperature-logged-next = Log the temperature on the pipe, or write it at both ends.
 
 pressure-of-log = test pressure of the log
-pressure-log = pressure log
 temperature-log = temperature log
 
 at-start = start

@@ -121,3 +121,37 @@ at-time = { $name }, { $time }
 
 # $time (text) - when the system was read before it was touched
 as-found = as found { $time }
+
+capacity = capacity
+
+charge-recovered = charge recovered
+
+compressor = compressor
+
+compressor-started = compressor started
+
+date-of-job = date of the job
+
+evacuation-log = evacuation log
+
+factory-charge = factory charge
+
+hermetically-sealed = hermetically sealed
+
+leak-check = leak check
+
+mass-recovered = mass recovered
+
+metering = metering
+
+rated-current = rated current
+
+refrigerant = refrigerant
+
+scale-before = scale before
+
+technician = technician
+
+temperature-of-box = temperature of the box
+
+work = work

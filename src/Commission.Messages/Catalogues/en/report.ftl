@@ -4,12 +4,8 @@
 # $outcome (message) - its outcome
 outcome = { $id }: { $outcome }
 
-worth-a-look = Worth a look
-do-first = Do first
 then = Then
 next = Next
-failed = Failed
-missing = Missing
 could-not-be-decided = Could not be decided
 conditions = Conditions
 to-look-at = To look at

@@ -95,14 +95,9 @@ reading-spillage = spillage
 
 ## Names of readings and steps
 
-reading-sealed = hermetically sealed
-reading-metering = metering
-reading-factory-charge = factory charge
-reading-refrigerant = refrigerant
 reading-mitigation = mitigation
 reading-releasable = releasable charge
 reading-design = design pressure
-reading-work = work
 reading-sensor-fitted = leak sensor fitted
 reading-sensor-connected = leak sensor connected
 reading-responded = responded in
@@ -308,7 +303,6 @@ charge-other-group-next = Judge it by the standard for toxic refrigerants that y
 # $gas (text) - the refrigerant
 charge-lfl-unknown = the lower flammability limit of { $gas } is not known here
 charge-lfl-unknown-next = Take the smallest room from the maker's table.
-charge-no-limit-next = Name a limits pack.
 
 # $why (message) - why not
 charge-unknown = the charge cannot be known: { $why }
