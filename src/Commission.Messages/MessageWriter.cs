@@ -15,10 +15,13 @@ public interface IQuantityWriter
 
 /// <summary>Makes text of messages.</summary>
 /// <param name="catalogue">The sentences.</param>
-/// <param name="quantities">Prints quantities.</param>
-public sealed class MessageWriter(MessageCatalogue catalogue, IQuantityWriter quantities)
+/// <param name="quantities">Prints quantities; null where messages hold none.</param>
+public sealed class MessageWriter(MessageCatalogue catalogue, IQuantityWriter? quantities)
 {
     private const int MostDecimals = 15;
+
+    /// <summary>Writes messages of the catalogues that come with the program; messages that hold quantities need a writer that knows units.</summary>
+    public static MessageWriter Words { get; } = new(MessageCatalogue.BuiltIn, null);
 
     /// <summary>The text of a message.</summary>
     /// <param name="message">The message.</param>
@@ -48,7 +51,7 @@ public sealed class MessageWriter(MessageCatalogue catalogue, IQuantityWriter qu
         switch (value)
         {
             case QuantityValue quantity:
-                text.Append(quantities.Write(quantity, language));
+                text.Append((quantities ?? throw new FormatException("Nothing here prints quantities.")).Write(quantity, language));
                 break;
             case DurationValue duration:
                 text.Append(language.Number(Span(duration.Seconds)));

@@ -1,11 +1,13 @@
+using Commission.Messages;
+
 namespace Commission.Source;
 
 /// <summary>One fault in what somebody wrote. The parts stay apart so that no caller has to edit a finished sentence.</summary>
 /// <param name="Location">Where the fault is.</param>
 /// <param name="Found">What was found, as a sentence.</param>
-/// <param name="Expected">What was expected, as a sentence; empty when <paramref name="Found"/> already says it.</param>
-/// <param name="Advice">What to do, as a sentence; empty when there is nothing to add.</param>
-public sealed record Problem(SourceLocation Location, string Found, string Expected, string Advice)
+/// <param name="Expected">What was expected, as a sentence; null when <paramref name="Found"/> already says it.</param>
+/// <param name="Advice">What to do, as a sentence; null when there is nothing to add.</param>
+public sealed record Problem(SourceLocation Location, Message Found, Message? Expected = null, Message? Advice = null)
 {
     /// <summary>A short stable name of the kind of fault, such as <c>unknown-key</c>; empty when none was given.</summary>
     public string Code { get; init; } = "";
@@ -14,11 +16,15 @@ public sealed record Problem(SourceLocation Location, string Found, string Expec
     public int Length { get; init; } = 1;
 
     /// <summary>The sentences joined, without the place.</summary>
-    public string Message => string.Join(' ', new[] { Found, Expected, Advice }.Where(part => part.Length > 0));
+    /// <param name="language">The language.</param>
+    public string Text(Language language) => string.Join(' ', new[] { Found, Expected, Advice }.Where(part => part is not null).Select(part => MessageWriter.Words.Format(part!, language)).Where(part => part.Length > 0));
 
     /// <summary>One line: place, colon, sentences.</summary>
-    /// <returns>The problem as one line.</returns>
-    public override string ToString() => $"{Location}: {Message}";
+    /// <param name="language">The language.</param>
+    public string Line(Language language) => $"{Location}: {Text(language)}";
+
+    /// <inheritdoc/>
+    public override string ToString() => Line(Language.English);
 }
 
 /// <summary>Collects the problems of one run. All of them are kept: the renderer decides how many are shown.</summary>
@@ -46,7 +52,7 @@ public sealed class ProblemList
     /// <param name="advice">What to do.</param>
     /// <param name="code">A short stable name of the kind of fault.</param>
     /// <param name="length">How many characters the fault covers.</param>
-    public void Add(SourceLocation location, string found, string expected, string advice, string code = "", int length = 1) =>
+    public void Add(SourceLocation location, Message found, Message? expected, Message? advice, string code = "", int length = 1) =>
         Add(new Problem(location, found, expected, advice) { Code = code, Length = Math.Max(1, length) });
 
     /// <summary>The problems by file, line and column; at the same place in the order they were found.</summary>

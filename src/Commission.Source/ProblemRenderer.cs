@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Commission.Messages;
 
 namespace Commission.Source;
 
@@ -14,8 +15,9 @@ public static class ProblemRenderer
     /// <summary>Renders the problems, sorted by place.</summary>
     /// <param name="problems">The problems.</param>
     /// <param name="textOf">Gives a file's text, or null when it cannot be shown.</param>
+    /// <param name="language">The language of the sentences.</param>
     /// <returns>Lines ended by a line feed; empty when there is no problem.</returns>
-    public static string Render(ProblemList problems, Func<string, SourceText?> textOf)
+    public static string Render(ProblemList problems, Func<string, SourceText?> textOf, Language language)
     {
         ArgumentNullException.ThrowIfNull(problems);
         ArgumentNullException.ThrowIfNull(textOf);
@@ -24,13 +26,13 @@ public static class ProblemRenderer
         var page = new StringBuilder();
         foreach (var problem in problems.Sorted().Take(MostShown))
         {
-            page.Append(HiddenCharacters.Replaced(problem.ToString())).Append('\n');
+            page.Append(HiddenCharacters.Replaced(problem.Line(language))).Append('\n');
             AppendLine(page, problem, textOf(problem.Location.File));
         }
 
         if (problems.Count > MostShown)
-            page.Append(CultureInfo.InvariantCulture, $"… and {problems.Count - MostShown} more.\n");
-        page.Append(problems.Count == 1 ? "1 problem." : string.Create(CultureInfo.InvariantCulture, $"{problems.Count} problems.")).Append('\n');
+            page.Append(MessageWriter.Words.Format(ProblemsMessages.More(problems.Count - MostShown), language)).Append('\n');
+        page.Append(MessageWriter.Words.Format(ProblemsMessages.Count(problems.Count), language)).Append('\n');
         return page.ToString();
     }
 

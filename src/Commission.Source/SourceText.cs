@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Commission.Messages;
 
 namespace Commission.Source;
 
@@ -38,8 +39,7 @@ public sealed class SourceText
         if (bytes.Length > MaximumBytes)
         {
             problems.Add(SourceLocation.WholeFile(file),
-                string.Create(CultureInfo.InvariantCulture, $"The file has {bytes.Length / 1048576.0:0.0} MB; at most 4 MB are read."),
-                "", "Long series of readings belong in a CSV file beside the job.", "too-large");
+                YamlMessages.TooLarge(new(bytes.Length / 1048576.0, 1)), null, YamlMessages.TooLargeNext, "too-large");
             return null;
         }
 
@@ -48,8 +48,7 @@ public sealed class SourceText
             content = content[3..];
         if (content.StartsWith((ReadOnlySpan<byte>)[0xFF, 0xFE]) || content.StartsWith((ReadOnlySpan<byte>)[0xFE, 0xFF]))
         {
-            problems.Add(SourceLocation.WholeFile(file), "The file is UTF-16 text.", "UTF-8 is expected.",
-                "Save it as UTF-8 in the editor.", "not-utf8");
+            problems.Add(SourceLocation.WholeFile(file), YamlMessages.Utf16, YamlMessages.Utf8Expected, YamlMessages.Utf8Next, "not-utf8");
             return null;
         }
 
@@ -60,8 +59,7 @@ public sealed class SourceText
         }
         catch (DecoderFallbackException)
         {
-            problems.Add(PlaceOfBadBytes(file, content, out var found), found, "UTF-8 is expected.",
-                "Save the file as UTF-8 in the editor, or retype that character.", "not-utf8");
+            problems.Add(PlaceOfBadBytes(file, content, out var found), found, YamlMessages.Utf8Expected, YamlMessages.NotUtf8Next, "not-utf8");
             return null;
         }
 
@@ -99,28 +97,27 @@ public sealed class SourceText
             var text = lines[line];
             for (var column = 0; column < text.Length; column++)
             {
-                var name = NameOfForbidden(text[column]);
-                if (name is null)
+                if (KindOfForbidden(text[column]) is not { } kind)
                     continue;
-                problems.Add(new SourceLocation(file, line + 1, column + 1), $"{name} in the text.", "",
-                    "Delete it; a job file is plain text.", "control-character");
+                problems.Add(new SourceLocation(file, line + 1, column + 1), YamlMessages.ControlCharacter(kind, new($"U+{(int)text[column]:X4}")), null,
+                    YamlMessages.ControlCharacterNext, "control-character");
                 if (++reported >= enough)
                     return;
             }
         }
     }
 
-    private static string? NameOfForbidden(char c) => c switch
+    private static YamlMessages.ControlCharacterKind? KindOfForbidden(char c) => c switch
     {
         '\t' => null,
-        '\0' => "A NUL byte",
-        '\uFEFF' => "A byte order mark (U+FEFF)",
-        '\u0085' or '\u2028' or '\u2029' => $"An invisible line separator (U+{(int)c:X4})",
-        _ when char.IsControl(c) => $"A control character (U+{(int)c:X4})",
+        '\0' => YamlMessages.ControlCharacterKind.Nul,
+        '\uFEFF' => YamlMessages.ControlCharacterKind.Mark,
+        '\u0085' or '\u2028' or '\u2029' => YamlMessages.ControlCharacterKind.Separator,
+        _ when char.IsControl(c) => YamlMessages.ControlCharacterKind.Control,
         _ => null,
     };
 
-    private static SourceLocation PlaceOfBadBytes(string file, ReadOnlySpan<byte> content, out string found)
+    private static SourceLocation PlaceOfBadBytes(string file, ReadOnlySpan<byte> content, out Message found)
     {
         var line = 1;
         var column = 1;
@@ -138,7 +135,7 @@ public sealed class SourceText
             }
         }
 
-        found = string.Create(CultureInfo.InvariantCulture, $"The byte 0x{(content.IsEmpty ? 0 : content[0]):X2} is not UTF-8 text.");
+        found = YamlMessages.NotUtf8(new((content.IsEmpty ? (byte)0 : content[0]).ToString("X2", CultureInfo.InvariantCulture)));
         return new SourceLocation(file, line, column);
     }
 }

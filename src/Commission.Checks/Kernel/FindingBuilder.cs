@@ -383,13 +383,13 @@ internal sealed class FindingBuilder
             var sensitivity = u > 0 ? line.Contribution / u : 0;
             var causeKind = _context.Causes.KindOf(cause);
             lines.Add(new BudgetLine(
-                cause.Name,
+                _context.Present.Text(cause.Name),
                 Words(cause.Distribution),
                 CauseText(u, causeKind),
                 SensitivityText(sensitivity, kind, causeKind),
                 line.Contribution,
                 100 * line.Share,
-                cause.Source)
+                _context.Present.Text(cause.Source))
             { ShareText = _context.Present.Symbols(PrintedNumbers.Share(100 * line.Share)) });
         }
 

@@ -66,7 +66,7 @@ internal sealed class NitrogenHoldCheck : ICheck
         if (verdict != NitrogenVerdict.Lost && loss.Loss.Expanded >= allowed)
         {
             return finding.Measure(loss.Loss, DisplayKind.Percentage).Show(limit).CannotDecide(
-                PressureTestMessages.HoldCannotShow(Drop(context, loss), present.InMessage(loss.Loss, DisplayKind.Percentage), present.InMessage(allowed, DisplayKind.Percentage), new(loss.Loss.Budget[0].Cause.Name)),
+                PressureTestMessages.HoldCannotShow(Drop(context, loss), present.InMessage(loss.Loss, DisplayKind.Percentage), present.InMessage(allowed, DisplayKind.Percentage), loss.Loss.Budget[0].Cause.Name),
                 PressureTestMessages.HoldCannotShowNext);
         }
 

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Globalization;
+using Commission.Messages;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
 
@@ -68,7 +69,7 @@ internal static class UnitOptions
         {
             var parsed = QuantityParser.Parse(result.Tokens[0].Value, Dimension.Length);
             if (!parsed.Ok)
-                result.AddError("--elevation: " + parsed.Fault.Message);
+                result.AddError("--elevation: " + parsed.Fault.Text(Language.English));
             return parsed.Ok ? parsed.Value.As<Length>() : default;
         },
     };

@@ -109,7 +109,7 @@ internal static class PropertiesCommand
                 foreach (var fault in new[] { pressure.Fault, temperature.Fault })
                 {
                     if (fault is not null)
-                        streams.Error.WriteLine("--at: " + fault.Message);
+                        streams.Error.WriteLine("--at: " + fault.Text(Language.English));
                 }
 
                 return ExitCode.WrongInput;

@@ -7,6 +7,7 @@ using Commission.Documents;
 using Commission.Documents.Media;
 using Commission.Documents.Plots;
 using Commission.Documents.Templates;
+using Commission.Messages;
 using Commission.Records.Integrity;
 using Commission.Source;
 
@@ -97,7 +98,7 @@ internal static class RenderCommand
             markup = DocumentRenderer.ToMarkup(done.Json, media, templates, problems);
             if (markup is null)
             {
-                streams.Error.Write(ProblemRenderer.Render(problems, file => templates.TextOf(file) is { } text ? SourceText.Decode(file, Encoding.UTF8.GetBytes(text), new ProblemList()) : null));
+                streams.Error.Write(ProblemRenderer.Render(problems, file => templates.TextOf(file) is { } text ? SourceText.Decode(file, Encoding.UTF8.GetBytes(text), new ProblemList()) : null, Language.English));
                 return ExitCode.WrongInput;
             }
         }

@@ -3,6 +3,7 @@ using System.Reflection;
 using Commission.Checks.Recording;
 using Commission.Fluids;
 using Commission.Jobs;
+using Commission.Messages;
 using Commission.Records;
 using Commission.Source;
 
@@ -64,7 +65,7 @@ internal static class JobRun
         var record = reading.Job is null ? null : JobEvaluation.Evaluate(reading, asOf, Program, problems);
         if (record is not null)
             return new EvaluatedJob(path, reading, record);
-        error.Write(ProblemRenderer.Render(problems, reading.TextOf));
+        error.Write(ProblemRenderer.Render(problems, reading.TextOf, Language.English));
         return null;
     }
 

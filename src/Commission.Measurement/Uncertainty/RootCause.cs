@@ -1,3 +1,5 @@
+using Commission.Messages;
+
 namespace Commission.Measurement.Uncertainty;
 
 /// <summary>What the standard uncertainty of a cause is a number of, where it is not the unit of the reading it acts on.</summary>
@@ -30,8 +32,8 @@ public sealed class RootCause
     /// <param name="distribution">The distribution assigned.</param>
     /// <param name="kind">What its standard uncertainty is a number of.</param>
     public RootCause(
-        string name,
-        string source,
+        Message name,
+        Message source,
         double standardUncertainty,
         double degreesOfFreedom = double.PositiveInfinity,
         Distribution distribution = Distribution.Normal,
@@ -50,10 +52,10 @@ public sealed class RootCause
     }
 
     /// <summary>What it is, in words for the budget.</summary>
-    public string Name { get; }
+    public Message Name { get; }
 
     /// <summary>Where the figure comes from.</summary>
-    public string Source { get; }
+    public Message Source { get; }
 
     /// <summary>Standard uncertainty in the unit of the cause.</summary>
     public double StandardUncertainty { get; }
@@ -79,7 +81,7 @@ public sealed class RootCause
     /// <param name="halfWidth">Half the distance between the bounds, zero or above.</param>
     /// <param name="distribution">Rectangular, triangular or U-shaped.</param>
     /// <param name="kind">What its standard uncertainty is a number of.</param>
-    public static RootCause FromHalfWidth(string name, string source, double halfWidth, Distribution distribution = Distribution.Rectangular, CauseKind kind = CauseKind.Reading)
+    public static RootCause FromHalfWidth(Message name, Message source, double halfWidth, Distribution distribution = Distribution.Rectangular, CauseKind kind = CauseKind.Reading)
     {
         var divisor = distribution switch
         {
@@ -96,7 +98,7 @@ public sealed class RootCause
     /// <param name="source">Where the figure comes from.</param>
     /// <param name="expanded">Expanded uncertainty U.</param>
     /// <param name="coverageFactor">Coverage factor k, above zero.</param>
-    public static RootCause FromExpanded(string name, string source, double expanded, double coverageFactor = 2) =>
+    public static RootCause FromExpanded(Message name, Message source, double expanded, double coverageFactor = 2) =>
         new(name, source, expanded / coverageFactor);
 
     /// <summary>One step of a digital indication: rectangular, u = d/√12 (GUM F.2.2.1).</summary>
@@ -104,10 +106,10 @@ public sealed class RootCause
     /// <param name="source">Where the step comes from.</param>
     /// <param name="step">Smallest step of the indication.</param>
     /// <param name="kind">What its standard uncertainty is a number of.</param>
-    public static RootCause FromResolution(string name, string source, double step, CauseKind kind = CauseKind.Reading) => FromHalfWidth(name, source, step / 2, kind: kind);
+    public static RootCause FromResolution(Message name, Message source, double step, CauseKind kind = CauseKind.Reading) => FromHalfWidth(name, source, step / 2, kind: kind);
 
     /// <inheritdoc/>
-    public override string ToString() => Name;
+    public override string ToString() => MessageWriter.Words.Format(Name, Language.English);
 }
 
 /// <summary>A root cause and how strongly it moves a reading.</summary>

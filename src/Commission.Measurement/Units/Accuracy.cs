@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
+using Commission.Messages;
 
 namespace Commission.Measurement.Units;
 
@@ -55,7 +56,7 @@ public sealed class AccuracyStatement
     /// <summary>The root cause of an instrument with this statement. Made once for an instrument and shared by all its readings, each with its own <see cref="HalfWidthAt"/> as sensitivity, so that a difference of two readings knows they came from one instrument.</summary>
     /// <param name="name">What it is, in words for the budget.</param>
     /// <param name="source">Where the statement comes from.</param>
-    public RootCause ToRootCause(string name, string source) => CoverageFactor is { } k
+    public RootCause ToRootCause(Message name, Message source) => CoverageFactor is { } k
         ? new RootCause(name, source, 1 / k, kind: CauseKind.Accuracy)
         : RootCause.FromHalfWidth(name, source, 1, kind: CauseKind.Accuracy);
 

@@ -1,23 +1,25 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using Commission.Measurement.Quantities;
+using Commission.Messages;
 
 namespace Commission.Measurement.Units;
 
 /// <summary>Why a text is not the quantity asked for. The parts are sentences that stay apart; the caller adds the place.</summary>
 /// <param name="Kind">What kind of thing is wrong.</param>
 /// <param name="Found">What was found, as a sentence.</param>
-/// <param name="Expected">What was expected, as a sentence; empty when <paramref name="Found"/> says it.</param>
+/// <param name="Expected">What was expected, as a sentence; null when <paramref name="Found"/> says it.</param>
 /// <param name="Advice">What to write instead, as a sentence.</param>
 /// <param name="Offset">Where the fault starts, in characters from the start of the text.</param>
 /// <param name="Length">How many characters it covers, at least one unless the text is empty.</param>
-public sealed record ParseFault(FaultKind Kind, string Found, string Expected, string Advice, int Offset, int Length)
+public sealed record ParseFault(FaultKind Kind, Message Found, Message? Expected, Message Advice, int Offset, int Length)
 {
     /// <summary>The advice for a file in SI: no unit of inch and pound is offered in it.</summary>
-    public string SiAdvice { get; init; } = Advice;
+    public Message SiAdvice { get; init; } = Advice;
 
     /// <summary>The sentences joined.</summary>
-    public string Message => string.Join(' ', new[] { Found, Expected, Advice }.Where(part => part.Length > 0));
+    /// <param name="language">The language.</param>
+    public string Text(Language language) => string.Join(' ', new[] { Found, Expected, Advice }.Where(part => part is not null).Select(part => MessageWriter.Words.Format(part!, language)).Where(part => part.Length > 0));
 }
 
 /// <summary>What kind of thing is wrong with a written quantity.</summary>

@@ -1,3 +1,5 @@
+using Commission.Messages;
+
 namespace Commission.Source.Yaml;
 
 // In braces a comma ends a value: {name: Tarn flats, unit 14} has a second key "unit 14" without a colon.
@@ -24,14 +26,14 @@ internal sealed class StrayKeys(SourceText text, ProblemList problems)
         if (Previous is { Value: SourceScalar { IsQuoted: false, Text.Length: > 0 } value } entry)
         {
             problems.Add(IsDecimalComma(value, first)
-                ? new Problem(value.Location, $"\"{value.Text},{first.Text}\" has a decimal comma, and in braces a comma ends the value.", "",
-                    $"Write {entry.Key.Text}: {value.Text}.{first.Text} with a point.")
+                ? new Problem(value.Location, YamlMessages.DecimalComma(new($"{value.Text},{first.Text}")), null,
+                    YamlMessages.DecimalCommaNext(new(entry.Key.Text), new($"{value.Text}.{first.Text}")))
                 {
                     Code = "decimal-comma",
                     Length = value.Length + 1 + first.Length,
                 }
-                : new Problem(first.Location, $"\"{words}\" stands alone: the comma before it ended \"{value.Text}\".", "",
-                    $"If it belongs to the value, write {entry.Key.Text}: \"{value.Text}, {words}\".")
+                : new Problem(first.Location, YamlMessages.StrayWords(new(words), new(value.Text)), null,
+                    YamlMessages.StrayWordsNext(new(entry.Key.Text), new($"{value.Text}, {words}")))
                 {
                     Code = "stray-comma",
                     Length = first.Length,
@@ -39,8 +41,8 @@ internal sealed class StrayKeys(SourceText text, ProblemList problems)
         }
         else
         {
-            problems.Add(first.Location, $"\"{words}\" has no colon.", "In braces each entry is key: value.",
-                $"Write {first.Text}: and its value.", "stray-comma", first.Length);
+            problems.Add(first.Location, YamlMessages.NoColonInBraces(new(words)), YamlMessages.InBraces,
+                YamlMessages.NoColonInBracesNext(new(first.Text)), "stray-comma", first.Length);
         }
 
         _strays.Clear();

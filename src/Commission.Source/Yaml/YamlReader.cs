@@ -1,4 +1,5 @@
 using System.Globalization;
+using Commission.Messages;
 using YamlDotNet.Core;
 using YamlDotNet.Core.Events;
 
@@ -78,7 +79,7 @@ internal sealed class YamlComposer
         Next();
         if (_parser.Current is StreamEnd)
         {
-            _problems.Add(SourceLocation.WholeFile(_text.File), "The file is empty.", "", "", "empty-file");
+            _problems.Add(SourceLocation.WholeFile(_text.File), YamlMessages.Empty, null, null, "empty-file");
             return null;
         }
 
@@ -86,7 +87,7 @@ internal sealed class YamlComposer
         var root = ComposeNode(0, out _, out _);
         if (root is SourceScalar { IsEmpty: true })
         {
-            _problems.Add(SourceLocation.WholeFile(_text.File), "The file is empty.", "", "", "empty-file");
+            _problems.Add(SourceLocation.WholeFile(_text.File), YamlMessages.Empty, null, null, "empty-file");
             return null;
         }
 
@@ -94,8 +95,8 @@ internal sealed class YamlComposer
         Next();
         if (_parser.Current is DocumentStart second)
         {
-            _problems.Add(Place(second.Start), "A second document begins here.", "One document a file.",
-                "Delete this --- line, or put the rest into a file of its own.", "second-document", 3);
+            _problems.Add(Place(second.Start), YamlMessages.SecondDocument, YamlMessages.OneDocument,
+                YamlMessages.SecondDocumentNext, "second-document", 3);
             return null;
         }
 
@@ -122,8 +123,8 @@ internal sealed class YamlComposer
         Count(1, node.Start);
         if (!node.Tag.IsEmpty)
         {
-            _problems.Add(Place(node.Start), $"The tag {node.Tag.Value} stands before a value.", "Plain values are expected.",
-                "Delete the tag.", "tag", Span(node));
+            _problems.Add(Place(node.Start), YamlMessages.Tag(new(node.Tag.Value)), YamlMessages.TagExpected,
+                YamlMessages.TagNext, "tag", Span(node));
         }
 
         var anchor = !node.Anchor.IsEmpty ? node.Anchor.Value : node is Scalar ? _flowAnchors.Of(node.Start) : null;
@@ -182,9 +183,7 @@ internal sealed class YamlComposer
             strays.Previous = new SourceEntry(key, value);
             if (firstPlace.TryGetValue(key.Text, out var first))
             {
-                _problems.Add(key.Location,
-                    string.Create(CultureInfo.InvariantCulture, $"\"{key.Text}\" is written twice; the first is in line {first.Line}."),
-                    "", "Keep one of them.", "duplicate-key", key.Length);
+                _problems.Add(key.Location, YamlMessages.Twice(new(key.Text), first.Line), null, YamlMessages.TwiceNext, "duplicate-key", key.Length);
                 continue;
             }
 
@@ -204,7 +203,7 @@ internal sealed class YamlComposer
             return (SourceScalar)ComposeNode(0, out _, out _);
 
         var at = _parser.Current!.Start;
-        _problems.Add(Place(at), "A key that is a list, a mapping or an alias.", "A key is a word.", "Write the key as plain text.", "bad-key");
+        _problems.Add(Place(at), YamlMessages.BadKey, YamlMessages.BadKeyExpected, YamlMessages.BadKeyNext, "bad-key");
         if (_parser.Current is AnchorAlias)
             return null;
         var open = 0;
@@ -225,14 +224,14 @@ internal sealed class YamlComposer
         var name = alias.Value.Value;
         if (!_anchors.TryGetValue(name, out var target))
         {
-            _problems.Add(Place(alias.Start), $"*{name} refers to nothing: no &{name} comes before it.", "",
-                "Put the value in quotes if it is meant to begin with *.", "unknown-alias", Span(alias));
+            _problems.Add(Place(alias.Start), YamlMessages.UnknownAlias(new(name)), null,
+                YamlMessages.UnknownAliasNext, "unknown-alias", Span(alias));
             throw new Refused();
         }
 
         if (target.Node is null)
         {
-            _problems.Add(Place(alias.Start), $"*{name} stands inside &{name} itself.", "", "Write the value out.", "alias-loop", Span(alias));
+            _problems.Add(Place(alias.Start), YamlMessages.AliasLoop(new(name)), null, YamlMessages.AliasLoopNext, "alias-loop", Span(alias));
             throw new Refused();
         }
 
@@ -249,9 +248,7 @@ internal sealed class YamlComposer
         _nodes += more;
         if (_nodes <= YamlReader.MaximumNodes)
             return;
-        _problems.Add(Place(at),
-            string.Create(CultureInfo.InvariantCulture, $"With aliases written out, the file holds more than {YamlReader.MaximumNodes:N0} values."),
-            "", "Use fewer aliases, and a CSV file for long series.", "too-many-values");
+        _problems.Add(Place(at), YamlMessages.TooManyValues(new(YamlReader.MaximumNodes.ToString("N0", CultureInfo.InvariantCulture))), null, YamlMessages.TooManyValuesNext, "too-many-values");
         throw new Refused();
     }
 
@@ -265,9 +262,7 @@ internal sealed class YamlComposer
 
     private void TooDeep(Mark at)
     {
-        _problems.Add(Place(at),
-            string.Create(CultureInfo.InvariantCulture, $"Brackets or indentation are nested more than {YamlReader.MaximumDepth} deep."),
-            "", "A job file needs fewer than ten levels: look for a bracket that is not closed.", "too-deep");
+        _problems.Add(Place(at), YamlMessages.TooDeep(YamlReader.MaximumDepth), null, YamlMessages.TooDeepNext, "too-deep");
         throw new Refused();
     }
 

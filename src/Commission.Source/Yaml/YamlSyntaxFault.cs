@@ -1,4 +1,4 @@
-using System.Globalization;
+using Commission.Messages;
 
 namespace Commission.Source.Yaml;
 
@@ -9,7 +9,7 @@ internal static class YamlSyntaxFault
     {
         var tab = TabInIndentation(text, at.Line);
         if (tab is { } tabPlace)
-            return Make(tabPlace, "A tab stands in the indentation.", "Only spaces indent.", "Replace it by spaces.", "yaml-tab");
+            return Make(tabPlace, YamlMessages.Tab, YamlMessages.TabExpected, YamlMessages.TabNext, "yaml-tab");
 
         bool Says(string words) => message.Contains(words, StringComparison.OrdinalIgnoreCase);
 
@@ -18,42 +18,36 @@ internal static class YamlSyntaxFault
         if (open is { } bracket && !Says("cannot start any token") && !Says("escape"))
             return OpenBracket(text, at, bracket.Bracket, bracket.At);
         if (Says("cannot start any token"))
-        {
-            var c = CharacterAt(text, at);
-            return Make(at, $"A value cannot begin with {c}.", "", "Put the value in quotes.", "yaml-start");
-        }
+            return Make(at, BadStart(text, at), null, YamlMessages.InQuotes, "yaml-start");
 
         if (Says("unknown escape") || Says("hexadecimal") || Says("escape code") || Says("surrogates"))
         {
             var backslash = text.Lines[at.Line - 1].IndexOf('\\', Math.Min(at.Column - 1, text.Lines[at.Line - 1].Length));
             return Make(backslash < 0 ? at : at with { Column = backslash + 1 },
-                "A backslash in double quotes begins an escape, and this one does not exist.", "",
-                "Use single quotes, or write \\\\ for a backslash.", "yaml-escape");
+                YamlMessages.Escape, null, YamlMessages.EscapeNext, "yaml-escape");
         }
 
         if (Says("expected ':'") || (Says("expected key") && HasNoColon(text.Lines[at.Line - 1])))
-            return Make(at, "This line has no colon.", "A key is followed by a colon and a space.", "Write key: value.", "yaml-colon");
+            return Make(at, YamlMessages.LineWithoutColon, YamlMessages.LineWithoutColonExpected, YamlMessages.LineWithoutColonNext, "yaml-colon");
         if (Says("mapping values are not allowed") || Says("invalid mapping"))
         {
             if (text.Lines[at.Line - 1].IndexOf(':', StringComparison.Ordinal) >= at.Column - 1)
-                return Make(at, "This line is indented further than its neighbours.", "Keys of one block begin in the same column.", "Correct the indentation.", "yaml-indent");
-            return Make(at, "A second colon stands in this line.", "",
-                "Put a value that contains a colon in quotes.", "yaml-colon");
+                return Make(at, YamlMessages.IndentedFurther, YamlMessages.SameColumn, YamlMessages.IndentedFurtherNext, "yaml-indent");
+            return Make(at, YamlMessages.SecondColon, null, YamlMessages.SecondColonNext, "yaml-colon");
         }
 
         if (Says("block sequence entries"))
-            return Make(at, "A dash stands where a list cannot begin.", "", "Begin the list on a line of its own, below its key.", "yaml-dash");
+            return Make(at, YamlMessages.Dash, null, YamlMessages.DashNext, "yaml-dash");
         if (Says("expected key") || Says("'-' indicator") || Says("<document start>") || Says("document end"))
         {
-            return Make(at, "This line does not line up with the ones above.", "Keys of one block begin in the same column.",
-                "Correct the indentation of this line or of the one before.", "yaml-indent");
+            return Make(at, YamlMessages.NotInLine, YamlMessages.SameColumn, YamlMessages.NotInLineNext, "yaml-indent");
         }
 
         if (Says("directive") || Says("%YAML"))
-            return Make(at, "A line that begins with %.", "", "Delete it: a job file needs none.", "yaml-directive");
+            return Make(at, YamlMessages.Directive, null, YamlMessages.DirectiveNext, "yaml-directive");
         if (Says("anchor") || Says("tag"))
-            return Make(at, "A value that begins with & * or ! is read as a YAML sign.", "", "Put the value in quotes.", "yaml-sign");
-        return Make(at, "This is not YAML.", "", "Look at this line and the one before it: quotes, colons, brackets, indentation.", "yaml");
+            return Make(at, YamlMessages.Sign, null, YamlMessages.InQuotes, "yaml-sign");
+        return Make(at, YamlMessages.NotYaml, null, YamlMessages.NotYamlNext, "yaml");
     }
 
     private static bool HasNoColon(string line) =>
@@ -61,18 +55,15 @@ internal static class YamlSyntaxFault
 
     private static Problem OpenBracket(SourceText text, SourceLocation at, char bracket, SourceLocation opened)
     {
-        var closing = bracket == '{' ? '}' : ']';
+        var closing = bracket == '{' ? "}" : "]";
         if (at.Line > opened.Line || at.Column > text.Lines[at.Line - 1].Length)
         {
-            return Make(opened, $"This {bracket} is never closed.", $"A {closing} is expected.",
-                CommentInside(text, opened) is { } hash
-                    ? $"The # in column {hash.ToString(CultureInfo.InvariantCulture)} begins a comment and hides the rest of the line: put that value in quotes."
-                    : $"Write {closing} at its end.", "yaml-bracket");
+            return Make(opened, YamlMessages.BracketOpen(new(bracket.ToString())), YamlMessages.BracketExpected(new(closing)),
+                CommentInside(text, opened) is { } hash ? YamlMessages.BracketComment(hash) : YamlMessages.WriteAtEnd(new(closing)), "yaml-bracket");
         }
 
-        var between = bracket == '{' ? "between two entries" : "between two items";
-        return Make(at, string.Create(CultureInfo.InvariantCulture, $"Something is wrong inside the {bracket} that opens in column {opened.Column}."),
-            $"A comma is expected {between}, and {closing} at the end.", "Put a value that holds a comma, colon, bracket or quote in quotes.", "yaml-bracket");
+        var kind = bracket == '{' ? YamlMessages.InsideBracketExpectedKind.Entries : YamlMessages.InsideBracketExpectedKind.Items;
+        return Make(at, YamlMessages.InsideBracket(new(bracket.ToString()), opened.Column), YamlMessages.InsideBracketExpected(kind, new(closing)), YamlMessages.InsideBracketNext, "yaml-bracket");
     }
 
     private static Problem Unquoted(SourceText text, SourceLocation at)
@@ -86,11 +77,11 @@ internal static class YamlSyntaxFault
                 if (content.Count(c => c == quote) % 2 == 0)
                     continue;
                 var place = new SourceLocation(at.File, line, content.IndexOf(quote, StringComparison.Ordinal) + 1);
-                return Make(place, $"A quote {quote} is opened and never closed.", "", $"Write {quote} at the end of the value.", "yaml-quote");
+                return Make(place, YamlMessages.QuoteOpen(new(quote.ToString())), null, YamlMessages.QuoteOpenNext(new(quote.ToString())), "yaml-quote");
             }
         }
 
-        return Make(at, "A quote is opened and never closed.", "", "Write the quote at the end of the value.", "yaml-quote");
+        return Make(at, YamlMessages.SomeQuoteOpen, null, YamlMessages.SomeQuoteOpenNext, "yaml-quote");
     }
 
     private static int? CommentInside(SourceText text, SourceLocation opened)
@@ -117,12 +108,12 @@ internal static class YamlSyntaxFault
         return null;
     }
 
-    private static string CharacterAt(SourceText text, SourceLocation at)
+    private static Message BadStart(SourceText text, SourceLocation at)
     {
         var line = text.Lines[at.Line - 1];
-        return at.Column <= line.Length ? line[at.Column - 1].ToString() : "this character";
+        return at.Column <= line.Length ? YamlMessages.BadStart(new(line[at.Column - 1].ToString())) : YamlMessages.BadStartHere;
     }
 
-    private static Problem Make(SourceLocation at, string found, string expected, string advice, string code) =>
+    private static Problem Make(SourceLocation at, Message found, Message? expected, Message advice, string code) =>
         new(at, found, expected, advice) { Code = code };
 }

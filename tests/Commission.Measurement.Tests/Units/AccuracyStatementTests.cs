@@ -28,7 +28,7 @@ public sealed class AccuracyStatementTests
     public void Bounds_of_a_reading(string text, Dimension dimension, string unit, double reading, double fullScale, double resolution, double halfWidth, string canonical)
     {
         var result = AccuracyStatement.Parse(text, dimension);
-        Assert.True(result.Ok, result.Fault?.Message);
+        Assert.True(result.Ok, result.Fault?.Text(Language.English));
         Assert.Equal(canonical, result.Value.Canonical);
         Assert.Equal(halfWidth, result.Value.HalfWidthAt(reading, UnitTable.Find(unit, dimension)!, fullScale, resolution)!.Value, halfWidth * 1e-9);
     }

@@ -50,7 +50,7 @@ public sealed class ParserFuzzTests
 
         Assert.True(double.IsFinite(result.Value.Si));
         var again = QuantityParser.Parse(result.Value.Canonical, dimension);
-        Assert.True(again.Ok, $"{text} -> {result.Value.Canonical}: {again.Fault?.Message}");
+        Assert.True(again.Ok, $"{text} -> {result.Value.Canonical}: {again.Fault?.Text(Language.English)}");
         Assert.Equal(result.Value.Si, again.Value.Si, Math.Abs(result.Value.Si) * 1e-14);
         Assert.Equal(result.Value.Canonical, again.Value.Canonical);
         Assert.Equal(result.Value.Uncertainty, again.Value.Uncertainty);
@@ -68,7 +68,7 @@ public sealed class ParserFuzzTests
 
         Assert.True(result.Value.Lower.Si <= result.Value.Upper.Si);
         var again = QuantityParser.ParseRange(result.Value.Canonical, dimension);
-        Assert.True(again.Ok, $"{text} -> {result.Value.Canonical}: {again.Fault?.Message}");
+        Assert.True(again.Ok, $"{text} -> {result.Value.Canonical}: {again.Fault?.Text(Language.English)}");
         Assert.Equal(result.Value.Upper.Si, again.Value.Upper.Si, Math.Abs(result.Value.Upper.Si) * 1e-14);
     }, iter: 20_000);
 
@@ -83,7 +83,7 @@ public sealed class ParserFuzzTests
         }
 
         var again = AccuracyStatement.Parse(result.Value.Canonical, dimension);
-        Assert.True(again.Ok, $"{text} -> {result.Value.Canonical}: {again.Fault?.Message}");
+        Assert.True(again.Ok, $"{text} -> {result.Value.Canonical}: {again.Fault?.Text(Language.English)}");
         Assert.Equal(result.Value.Canonical, again.Value.Canonical);
     }, iter: 20_000);
 
@@ -104,6 +104,6 @@ public sealed class ParserFuzzTests
         Assert.True(fault.Length >= 0);
         Assert.True(fault.Offset + fault.Length <= Math.Max(text.Length, fault.Offset + 1), $"{fault} lies outside \"{text}\"");
         Assert.NotEmpty(fault.Found);
-        Assert.NotEqual("  ", fault.Message);
+        Assert.NotEqual("  ", fault.Text(Language.English));
     }
 }

@@ -85,11 +85,11 @@ public sealed class QuantityParserTests
         var result = QuantityParser.Parse(text, dimension);
         if (double.IsNaN(si))
         {
-            Assert.Equal("\"1 250\" looks like one number with a space in it. Write 1250, without the space.", Assert.IsType<ParseFault>(result.Fault).Message);
+            Assert.Equal("\"1 250\" looks like one number with a space in it. Write 1250, without the space.", Assert.IsType<ParseFault>(result.Fault).Text(Language.English));
             return;
         }
 
-        Assert.True(result.Ok, result.Fault?.Message);
+        Assert.True(result.Ok, result.Fault?.Text(Language.English));
         Assert.Equal(canonical, result.Value.Canonical);
         Assert.Equal(decimals, result.Value.Decimals);
         Assert.Equal(si, result.Value.Si, Math.Abs(si) * 1e-7);
@@ -200,7 +200,7 @@ public sealed class QuantityParserTests
     {
         var fault = QuantityParser.Parse(text, dimension).Fault;
         Assert.NotNull(fault);
-        Assert.Equal(message, fault.Message);
+        Assert.Equal(message, fault.Text(Language.English));
         Assert.Equal((offset, length), (fault.Offset, fault.Length));
     }
 
@@ -240,7 +240,7 @@ public sealed class QuantityParserTests
     public void Reads_ranges(string text, Dimension dimension, double lower, double upper, string canonical)
     {
         var result = QuantityParser.ParseRange(text, dimension);
-        Assert.True(result.Ok, result.Fault?.Message);
+        Assert.True(result.Ok, result.Fault?.Text(Language.English));
         Assert.Equal(lower, result.Value.Lower.Si, 1e-6);
         Assert.Equal(upper, result.Value.Upper.Si, 1e-6);
         Assert.Equal(canonical, result.Value.Canonical);
@@ -251,7 +251,7 @@ public sealed class QuantityParserTests
     [InlineData("208 V", Dimension.Voltage, "\"208 V\" is not a range. A range of voltage is expected here. Write both ends, such as 208 to 230 V.")]
     [InlineData("65 to 105", Dimension.Temperature, "\"105\" has no unit. A temperature is expected here. Write 105 °F or 105 °C.")]
     public void Refuses_what_is_no_range(string text, Dimension dimension, string message) =>
-        Assert.Equal(message, QuantityParser.ParseRange(text, dimension).Fault?.Message);
+        Assert.Equal(message, QuantityParser.ParseRange(text, dimension).Fault?.Text(Language.English));
 
     [Fact]
     public void A_bare_number_takes_the_unit_of_its_field()

@@ -20,7 +20,7 @@ public sealed class UnitSystemTests
     public void One_kind_can_be_overridden()
     {
         var result = UnitSystem.Us.With("vacuum", "Pa");
-        Assert.True(result.Ok, result.Fault?.Message);
+        Assert.True(result.Ok, result.Fault?.Text(Language.English));
         Assert.Equal("Pa", result.Value[DisplayKind.Vacuum].Unit.Symbol);
         Assert.Equal(1, result.Value[DisplayKind.Vacuum].Decimals);
         Assert.Equal("micron", UnitSystem.Us[DisplayKind.Vacuum].Unit.Symbol);

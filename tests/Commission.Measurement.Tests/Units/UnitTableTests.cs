@@ -203,7 +203,7 @@ public sealed class UnitTableTests
         if (symbol == "1" || unit.Reference == PressureReference.BelowAtmosphere || dimension == Dimension.Temperature)
             return;
         var read = QuantityParser.Parse(text, dimension);
-        Assert.True(read.Ok, read.Fault?.Message);
+        Assert.True(read.Ok, read.Fault?.Text(Language.English));
         Assert.Same(unit, read.Value.Unit);
         Assert.Equal(text, read.Value.Canonical);
     }

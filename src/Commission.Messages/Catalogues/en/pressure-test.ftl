@@ -5,7 +5,7 @@
 # $drop (quantity) - what the pressure fell, temperature taken out
 # $loss (quantity) - share of the gas lost, with its uncertainty
 # $allowed (quantity) - share that may be lost
-# $cause (text) - the largest cause of doubt
+# $cause (message) - the largest cause of doubt
 hold-cannot-show = { $loss } ({ $drop }) lost, temperature taken out: that doubt is too wide to tell it from the { $allowed } allowed, and most of it is { $cause }
 
 hold-cannot-show-next = Hold longer and through a stretch of even temperature, with a clamp on each line in the shade, and read a gauge with a finer scale; a leak grows with the time, the doubt does not.
