@@ -95,8 +95,8 @@ public sealed partial class Refrigerant
     {
         var info = RefrigerantCatalogue.Find(designation)
             ?? throw new ArgumentException($"'{designation}' is not a refrigerant of the catalogue.", nameof(designation));
-        if (info.NotComputable is not null)
-            throw new ArgumentException($"{info.Designation}: {info.NotComputable}", nameof(designation));
+        if (info.LacksEquationOf is not null)
+            throw new ArgumentException($"{info.Designation}: {info.LacksEquationOf}", nameof(designation));
         return Loaded.GetOrAdd(info.Designation, static (_, found) => new Lazy<Refrigerant>(() => Read(found)), info).Value;
     }
 

@@ -139,7 +139,7 @@ internal sealed class RefrigerantIndex
             LowerFlammabilityLimit = Value(e, "LFL kg/m3", sources),
             ConcentrationLimit = Value(e, "RCL kg/m3", sources),
             ListedBoilingRange = listed,
-            NotComputable = e.OptionalText("not computable"),
+            LacksEquationOf = e.OptionalText("lacks equation of"),
         };
     }
 

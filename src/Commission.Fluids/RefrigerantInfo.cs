@@ -50,11 +50,11 @@ public sealed record RefrigerantInfo
     /// <summary>Bubble and dew point at 101.325 kPa listed by ANSI/ASHRAE 34, to be set beside the computed ones.</summary>
     public BoilingRange? ListedBoilingRange { get; init; }
 
-    /// <summary>Why properties cannot be computed (a component without a published equation at hand); null when they can.</summary>
-    public string? NotComputable { get; init; }
+    /// <summary>The component without a published equation of state at hand, for which properties cannot be computed; null when they can.</summary>
+    public string? LacksEquationOf { get; init; }
 
     /// <summary>True when <see cref="Refrigerant.Load"/> has equations for it.</summary>
-    public bool IsComputable => NotComputable is null;
+    public bool IsComputable => LacksEquationOf is null;
 
     /// <summary>"32/125 (50/50)" for a blend, the chemical name for a pure refrigerant.</summary>
     public string CompositionText

@@ -91,7 +91,7 @@ public sealed class CatalogueTests
             var known = info.Composition.All(c => fluids.Contains(c.Designation));
             Assert.True(known == info.IsComputable, info.Designation);
             if (!info.IsComputable)
-                Assert.Contains(info.Composition.First(c => !fluids.Contains(c.Designation)).Designation, info.NotComputable, StringComparison.Ordinal);
+                Assert.Contains(info.Composition.First(c => !fluids.Contains(c.Designation)).Designation, info.LacksEquationOf, StringComparison.Ordinal);
         }
         Assert.Equal(["R-412A"], RefrigerantCatalogue.All.Where(i => !i.IsComputable).Select(i => i.Designation));
     }

@@ -12,16 +12,16 @@ public sealed class BadInputTests
     {
         // Quantities.
         { "119.8,", "119.8 psi,", "27:37: \"119.8 psi\" does not say gauge or absolute. Write 119.8 psig (what a service gauge shows) or psia." },
-        { "vapor pressure: 119.8", "vapor pressure: 119.8 psgi", "27:43: \"psgi\" is not a unit known here. A pressure is expected here. Did you mean 119.8 psig?" },
-        { "vapor pressure: 119.8", "vapor pressure: 119.8 °F", "27:37: \"119.8 °F\" is a temperature. A pressure is expected here. Write it in psig, psia, kPag, kPaa, bar(g) or bar(a)." },
-        { "vapor line: 57.9", "vapor line: 57.9 psi", "27:80: \"57.9 psi\" is a pressure difference. A temperature is expected here. Write it in °F, °C, K or °R." },
+        { "vapor pressure: 119.8", "vapor pressure: 119.8 psgi", "27:43: \"psgi\" is not a unit known here. Expected here: a pressure. Did you mean 119.8 psig?" },
+        { "vapor pressure: 119.8", "vapor pressure: 119.8 °F", "27:37: \"119.8 °F\" is a temperature. Expected here: a pressure. Write it in psig, psia, kPag, kPaa, bar(g) or bar(a)." },
+        { "vapor line: 57.9", "vapor line: 57.9 psi", "27:80: \"57.9 psi\" is a pressure difference. Expected here: a temperature. Write it in °F, °C, K or °R." },
         { "24.86 lb", "twenty lb", "24:19: \"twenty lb\" has its number in words. Write the number in digits, such as 11 lb 4 oz." },
-        { "before: 24.86 lb", "before: heavy", "24:19: \"heavy\" does not begin with a number. A mass is expected here. Write it like 11 lb 4 oz." },
+        { "before: 24.86 lb", "before: heavy", "24:19: \"heavy\" does not begin with a number. Expected here: a mass. Write it like 11 lb 4 oz." },
         { "before: 24.86 lb", "before: \"24,86 lb\"", "24:20: \"24,86\" has a comma in the number. Write 24.86, with a point for the decimals." },
         { "before: 24.86 lb", "before: 24,86 lb", "24:19: \"24,86 lb\" has a decimal comma, and in braces a comma ends the value. Write before: 24.86 lb with a point." },
-        { "resolution: 0.1 psi", "resolution: 0.1 °F", "15:49: \"0.1 °F\" is a temperature. A pressure difference is expected here. Write it in psi, kPa, bar, Pa, mbar or hPa." },
-        { "resolution: 0.1 psi", "resolution: tenth", "15:49: \"tenth\" does not begin with a number. A pressure difference is expected here. Write it like 2.5 psi." },
-        { "340 micron", "29.5 inHg vac", "20:31: \"29.5 inHg vac\" is a depth below the atmosphere, and a compound gauge cannot show dryness. A vacuum level is expected here. Write what a vacuum gauge reads, in micron, Torr, Pa or mbar." },
+        { "resolution: 0.1 psi", "resolution: 0.1 °F", "15:49: \"0.1 °F\" is a temperature. Expected here: a pressure difference. Write it in psi, kPa, bar, Pa, mbar or hPa." },
+        { "resolution: 0.1 psi", "resolution: tenth", "15:49: \"tenth\" does not begin with a number. Expected here: a pressure difference. Write it like 2.5 psi." },
+        { "340 micron", "29.5 inHg vac", "20:31: \"29.5 inHg vac\" is a depth below the atmosphere, and a compound gauge cannot show dryness. Expected here: a vacuum level. Write what a vacuum gauge reads, in micron, Torr, Pa or mbar." },
         { "340 micron", "800000 micron", "20:31: 800000 micron is above the atmosphere. A vacuum level is absolute pressure below it. Check the number and the unit." },
 
         // Keys.
@@ -139,8 +139,8 @@ public sealed class BadInputTests
     {
         var (_, problems) = Reading.Of(Change("units: us\n", ""));
         Assert.Equal(8, problems.Length);
-        Assert.Equal("job.yaml:26:37: \"119.8\" has no unit. A pressure is expected here. Write 119.8 psig or 119.8 psia. Or write units: us at the top, which gives every bare number its unit.", problems[0]);
-        Assert.Equal("job.yaml:26:61: \"341.5\" has no unit. A pressure is expected here. Write 341.5 psig or 341.5 psia.", problems[1]);
+        Assert.Equal("job.yaml:26:37: \"119.8\" has no unit. Expected here: a pressure. Write 119.8 psig or 119.8 psia. Or write units: us at the top, which gives every bare number its unit.", problems[0]);
+        Assert.Equal("job.yaml:26:61: \"341.5\" has no unit. Expected here: a pressure. Write 341.5 psig or 341.5 psia.", problems[1]);
     }
 
     [Theory]

@@ -1,3 +1,4 @@
+using Commission.Messages;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
@@ -169,7 +170,7 @@ public sealed class BindingTests
                                                         ^~~~~~
             1 problem.
 
-            """.ReplaceLineEndings("\n"), ProblemRenderer.Render(problems, reading.TextOf));
+            """.ReplaceLineEndings("\n"), ProblemRenderer.Render(problems, reading.TextOf, Language.English));
     }
 
     [Fact]

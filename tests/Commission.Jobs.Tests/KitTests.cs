@@ -60,7 +60,7 @@ public sealed class KitTests
     [Theory]
     [InlineData("vapor clamp: {ice", "vapour clamp: {ice", "job.yaml:8:5: \"vapour clamp\" is not an instrument of this kit. Did you mean \"vapor clamp\"?")]
     [InlineData("read: 33.4 °F", "red: 33.4 °F", "job.yaml:8:31: \"red\" is not a key of \"ice point\". Did you mean \"read\"?")]
-    [InlineData("read: 33.4 °F", "read: 33.4 psig", "job.yaml:8:37: \"33.4 psig\" is a pressure. A temperature is expected here. Write it in °F, °C, K or °R.")]
+    [InlineData("read: 33.4 °F", "read: 33.4 psig", "job.yaml:8:37: \"33.4 psig\" is a pressure. Expected here: a temperature. Write it in °F, °C, K or °R.")]
     public void Faults_in_the_job(string find, string replace, string expected) =>
         Assert.Equal([expected], Reading.Of(Job.Replace(find, replace, StringComparison.Ordinal), new MemoryFolder().With("van-3.kit.yaml", Kit)).Problems);
 

@@ -54,7 +54,7 @@ public sealed class MeaningTests
     [InlineData("limits: {valid outdoor: ^105 to 65 °F}", "\"105 to 65 °F\" runs from the higher to the lower end. Write 65 °F to 105 °F.")]
     [InlineData("limits: {charts: [{for: superheat, across: {reading: return wet bulb, at: [62, ^60]}, values: [1, 2], from: p}]}", "60 °F does not come after 62 °F. The values of an axis rise. Sort them, with their rows or columns.")]
     [InlineData("instruments: [{id: s, kind: scale, checks: {check weight: {applied: ^0 lb, read: 0 lb}}}]", "A check weight of 0 lb weighs nothing. Write its mass.")]
-    [InlineData("safety: {devices: [{kind: high-pressure switch, set: ^640 °F}]}", "\"640 °F\" is a temperature. A pressure is expected here. Write it in psig, psia, kPag, kPaa, bar(g) or bar(a).")]
+    [InlineData("safety: {devices: [{kind: high-pressure switch, set: ^640 °F}]}", "\"640 °F\" is a temperature. Expected here: a pressure. Write it in psig, psia, kPag, kPaa, bar(g) or bar(a).")]
     [InlineData("piping checks: {flares: [{od: 3/8 in, torque: 28, with: ^wrench}]}", "\"wrench\" is not an instrument of this job. List it under instruments.")]
     public void Other_things_that_cannot_be(string part, string expected) => Same(Head + Equipment + part + "\n", expected);
 

@@ -1,3 +1,4 @@
+using Commission.Messages;
 using Commission.Source;
 using Xunit;
 
@@ -59,7 +60,7 @@ public sealed class NameTests
         var text = Filled("NOTES", "x") + line + "\n";
         var problems = new ProblemList();
         var reading = JobReader.Read(new JobSource("job.yaml", "job.yaml", new MemoryFolder().With("job.yaml", text), null), Reading.Refrigerants, problems);
-        var page = ProblemRenderer.Render(problems, reading.TextOf);
+        var page = ProblemRenderer.Render(problems, reading.TextOf, Language.English);
         Assert.NotEqual("", page);
         Assert.DoesNotContain(page, c => (char.IsControl(c) && c != '\n') || c is (>= '\u202A' and <= '\u202E') or (>= '\u2066' and <= '\u2069') or '\u200B');
     }

@@ -1,6 +1,7 @@
 using System.Reflection;
 using System.Text;
 using System.Text.Json;
+using Commission.Messages;
 using Commission.Jobs.Binding;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
@@ -187,16 +188,16 @@ public sealed class SchemaTests
         var context = new BindingContext(problems, [], Reading.Refrigerants, _ => null);
         context.Units["example"] = UnitDefaults.Of(new UnitChoice { Preset = new Given<UnitPreset>(UnitPreset.Us, default, "us") });
         bind.Invoke(new PartBinder(context), [YamlReader.Read(text, problems)!]);
-        return problems.Sorted().Select(p => p.Message);
+        return problems.Sorted().Select(p => p.Text(Language.English));
     }
 
     private static IEnumerable<string> RangeFaults(JsonElement within, Dimension dimension)
     {
         var (low, high) = (QuantityParser.Parse(within[0].GetString()!, dimension), QuantityParser.Parse(within[1].GetString()!, dimension));
         if (!low.Ok)
-            yield return low.Fault.Found;
+            yield return low.Fault.Text(Language.English);
         if (!high.Ok)
-            yield return high.Fault.Found;
+            yield return high.Fault.Text(Language.English);
         if (low.Ok && high.Ok && low.Value.Si >= high.Value.Si)
             yield return $"{within} is turned round";
     }

@@ -1,3 +1,4 @@
+using Commission.Messages;
 using System.Text;
 using Xunit;
 
@@ -62,6 +63,6 @@ public sealed class ProblemRendererTests
     private static string Render(ProblemList problems, string text)
     {
         var source = SourceText.Decode("job.yaml", Encoding.UTF8.GetBytes(text), new ProblemList());
-        return ProblemRenderer.Render(problems, _ => source);
+        return ProblemRenderer.Render(problems, _ => source, Language.English);
     }
 }

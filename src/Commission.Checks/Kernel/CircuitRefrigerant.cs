@@ -1,4 +1,5 @@
 using Commission.Fluids;
+using Commission.Messages;
 
 namespace Commission.Checks.Kernel;
 
@@ -27,7 +28,7 @@ internal sealed class CircuitRefrigerant : IAnalysis<CircuitRefrigerant>
     public Refrigerant? Fluid => _fluid.Value;
 
     /// <summary>Why it cannot be computed; null when it can.</summary>
-    public string? WhyNot => Info is null ? $"{Written} is not known" : Info.NotComputable;
+    public Message? WhyNot => Info is null ? KernelMessages.RefrigerantUnknown(new(Written)) : Info.LacksEquationOf is { } gas ? RefrigerantMessages.NoEquation(new(gas)) : null;
 
     /// <summary>Whether the equations were loaded for this job.</summary>
     public bool IsLoaded => _fluid.IsValueCreated;

@@ -172,7 +172,7 @@ internal sealed class FindingBuilder
             _distance = y - target;
             distance = _distance + target.Value;
             _largest = _distance.Budget is [var first, ..] ? first.Cause : _largest;
-            Step("Δ", "distance to the target", "measured − target; what both rest on counts once", $"{_context.Present.Text(y.Value, kind)} − {_context.Present.Text(target.Value, kind)}", _context.Present.Text(_distance, kind), "GUM 5");
+            Step("Δ", KernelMessages.DistanceToTarget, KernelMessages.DistanceFormula, $"{_context.Present.Text(y.Value, kind)} − {_context.Present.Text(target.Value, kind)}", _context.Present.Text(_distance, kind), "GUM 5");
         }
 
         _decision = Conformity.Judge(distance, new Tolerance(limit.LowerSi, limit.UpperSi), limit.Rule);
@@ -384,7 +384,7 @@ internal sealed class FindingBuilder
             var causeKind = _context.Causes.KindOf(cause);
             lines.Add(new BudgetLine(
                 _context.Present.Text(cause.Name),
-                Words(cause.Distribution),
+                _context.Present.Text(Words(cause.Distribution)),
                 CauseText(u, causeKind),
                 SensitivityText(sensitivity, kind, causeKind),
                 line.Contribution,
@@ -400,21 +400,25 @@ internal sealed class FindingBuilder
     {
         // A cause without a unit of its own is a share of a stated bound, the same for every reading of the instrument.
         if (kind is not { } known)
-            return $"{Plain(u)} of its bound";
+            return _context.Present.Text(KernelMessages.OfItsBound(new(Plain(u))));
         var unit = Fine(known);
-        return string.Create(CultureInfo.InvariantCulture, $"{Plain(u / unit.Factor)}{(unit.Symbol == "1" ? "" : " " + unit.Symbol)}");
+        return _context.Present.Symbols(WithUnit(Plain(u / unit.Factor), unit));
     }
 
     private string SensitivityText(double sensitivity, DisplayKind result, DisplayKind? cause)
     {
         var up = Fine(result);
         if (cause is not { } known)
-            return $"{Plain(sensitivity / up.Factor)}{(up.Symbol == "1" ? "" : " " + up.Symbol)} for the bound";
+            return _context.Present.Text(KernelMessages.ForTheBound(new(WithUnit(Plain(sensitivity / up.Factor), up))));
         var down = Fine(known);
         var number = Plain(sensitivity * down.Factor / up.Factor);
         // A pure number has no unit to be told.
-        return up.Symbol == down.Symbol ? number : $"{number}{(up.Symbol == "1" ? "" : " " + up.Symbol)}{(down.Symbol == "1" ? "" : " per " + down.Symbol)}";
+        if (up.Symbol == down.Symbol)
+            return _context.Present.Symbols(number);
+        return down.Symbol == "1" ? _context.Present.Symbols(WithUnit(number, up)) : _context.Present.Text(KernelMessages.PerUnit(new(WithUnit(number, up)), new(down.Symbol)));
     }
+
+    private static string WithUnit(string number, Unit unit) => unit.Symbol == "1" ? number : $"{number} {unit.Symbol}";
 
     // Three digits; powers of ten as people write them, not as programs do.
     private static string Plain(double number)
@@ -431,12 +435,12 @@ internal sealed class FindingBuilder
 
     private Unit Fine(DisplayKind kind) => _context.Present.Units[kind].Smaller ?? _context.Present.Units[kind].Unit;
 
-    private static string Words(Distribution distribution) => distribution switch
+    private static Message Words(Distribution distribution) => distribution switch
     {
-        Distribution.Rectangular => "rectangular",
-        Distribution.Triangular => "triangular",
-        Distribution.UShaped => "U-shaped",
-        _ => "normal",
+        Distribution.Rectangular => KernelMessages.Rectangular,
+        Distribution.Triangular => KernelMessages.Triangular,
+        Distribution.UShaped => KernelMessages.UShaped,
+        _ => KernelMessages.Normal,
     };
 }
 
@@ -449,7 +453,7 @@ internal static class AirFindings
     public static FindingBuilder RemarkUnknown(this FindingBuilder finding, IEnumerable<CorrectedReading> readings)
     {
         var names = readings.Where(r => !r.AccuracyKnown).Select(r => r.Name).Distinct(StringComparer.Ordinal).ToArray();
-        return names.Length == 0 ? finding : finding.Remark($"U holds the resolution alone: the accuracy of {string.Join(" and ", names)} is not written.");
+        return names.Length == 0 ? finding : finding.Remark(KernelMessages.ResolutionAlone(new([.. names.Select(n => new TextValue(n))])));
     }
 
     /// <summary>Names readings with their corrections.</summary>

@@ -5,6 +5,7 @@ using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Corrections;
 using Commission.Measurement.Quantities;
+using Commission.Messages;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
 using Commission.Records.Findings;
@@ -104,7 +105,7 @@ internal sealed class ReadingCorrector
         var afterZero = shown;
         if (checks is not null)
         {
-            var corrected = checks.Correct(_context.Scope, value, new CorrectionPrinter(si => present.Text(si, DisplayKind.Pressure), si => present.Text(si, DisplayKind.PressureDifference)));
+            var corrected = checks.Correct(_context.Scope, value, new CorrectionPrinter(si => present.InMessage(si, DisplayKind.Pressure), si => present.InMessage(si, DisplayKind.PressureDifference)));
             value = corrected.Value;
             afterZero = corrected.Steps.FirstOrDefault(s => s.Kind == CorrectionKind.Zero)?.After ?? shown;
             EnterUnits(value, DisplayKind.PressureDifference);
@@ -122,8 +123,8 @@ internal sealed class ReadingCorrector
             uses.AddRange(atmosphere.Uses);
             steps.Add(atmosphere.Step);
             steps.Add(new TraceStep(
-                "p_abs", $"{name}, absolute", below ? "p_atm − depth" : "p + p_atm",
-                $"{present.Text(gauge.Value, below ? DisplayKind.PressureDifference : DisplayKind.Pressure)} at {present.Text(atmosphere.Value.Value, DisplayKind.AbsolutePressure, 2)}",
+                "p_abs", present.Text(KernelMessages.AbsoluteReading(new(name))), below ? present.Text(KernelMessages.DepthBelow) : "p + p_atm",
+                present.Text(KernelMessages.AtAtmosphere(present.InMessage(gauge.Value, below ? DisplayKind.PressureDifference : DisplayKind.Pressure), present.Value(atmosphere.Value.Value, DisplayKind.AbsolutePressure, 2))),
                 present.Text(value, DisplayKind.AbsolutePressure), ""));
         }
 
@@ -133,7 +134,7 @@ internal sealed class ReadingCorrector
     private CorrectedReading CorrectTemperature(string name, SensorPlace place, Given<Temperature> given, CorrectedReading? ambient, ImmutableArray<Given<string>> with)
     {
         var present = _context.Present;
-        var print = new CorrectionPrinter(si => present.Text(si, DisplayKind.Temperature), si => present.Text(si, DisplayKind.TemperatureDifference, 2));
+        var print = new CorrectionPrinter(si => present.InMessage(si, DisplayKind.Temperature), si => present.Value(si, DisplayKind.TemperatureDifference, 2));
         var instrument = _context.Get<InstrumentKit>().For(place.Reading, with);
         var uses = ImmutableArray.CreateBuilder<ReadingUse>();
         uses.Add(given.Use(name, instrument?.Id));
@@ -156,7 +157,7 @@ internal sealed class ReadingCorrector
             EnterUnits(value, DisplayKind.TemperatureDifference);
             Explain(name, instrument.Id, corrected, steps, DisplayKind.Temperature);
             var shown = instrument.Described.Checks!.IcePoint!.Adjusted ?? instrument.Described.Checks.IcePoint.Read;
-            uses.Add(shown.Use($"{instrument.Id}: ice point", instrument.Id));
+            uses.Add(shown.Use(present.Text(KernelMessages.IcePointReading(new(instrument.Id))), instrument.Id));
         }
 
         var afterZero = value.Value;
@@ -168,7 +169,7 @@ internal sealed class ReadingCorrector
             Explain(name, instrument.Id, corrected, steps, DisplayKind.Temperature);
             uses.AddRange(ambient.Uses);
             if (instrument.Described.Insulated is { } insulated)
-                uses.Add(insulated.Use($"{instrument.Id}: insulated", instrument.Id));
+                uses.Add(insulated.Use(present.Text(KernelMessages.Insulated(new(instrument.Id))), instrument.Id));
         }
 
         return Made(name, value, afterZero, uses, steps, instrument, accuracyKnown);
@@ -204,29 +205,30 @@ internal sealed class ReadingCorrector
 
     private void Explain(string name, string instrument, Corrected corrected, ImmutableArray<TraceStep>.Builder steps, DisplayKind kind)
     {
+        var present = _context.Present;
         foreach (var step in corrected.Steps)
         {
             var (words, formula, source) = step.Kind switch
             {
-                CorrectionKind.Zero => ("zero", "reading − reading open to air", "a zero offset is always removed"),
-                CorrectionKind.KnownPoints => ("known points", "along the line through zero and the known pressure", step.Applied ? "point-to-point correction; the reference states its uncertainty" : "reported, not corrected"),
-                CorrectionKind.IcePoint => ("ice point", "reading − (reading in ice − 0 °C)", "ice point of water, 0 °C"),
-                _ => ("clamp", "reading − f · (ambient − reading)", "mean of the range of f: common practice, no source"),
+                CorrectionKind.Zero => (KernelMessages.ZeroSymbol, KernelMessages.ZeroFormula, KernelMessages.ZeroSource),
+                CorrectionKind.KnownPoints => (KernelMessages.KnownPointsSymbol, KernelMessages.KnownPointsFormula, step.Applied ? KernelMessages.KnownPointsSource : KernelMessages.ReportedNotCorrected),
+                CorrectionKind.IcePoint => (KernelMessages.IcePointSymbol, KernelMessages.IcePointFormula, KernelMessages.IcePointSource),
+                _ => (KernelMessages.ClampSymbol, KernelMessages.ClampFormula, KernelMessages.ClampSource),
             };
-            steps.Add(new TraceStep(words, $"{name}: {words} of {instrument}", formula, step.Text, _context.Present.Text(step.After, kind), source) { Correction = step.Kind, Instrument = instrument });
+            steps.Add(new TraceStep(present.Text(words), present.Text(KernelMessages.CorrectionOf(new(name), words, new(instrument))), present.Text(formula), present.Text(step.Text), present.Text(step.After, kind), present.Text(source)) { Correction = step.Kind, Instrument = instrument });
         }
     }
 
-    private static void UseChecks(UsedInstrument instrument, ImmutableArray<ReadingUse>.Builder uses)
+    private void UseChecks(UsedInstrument instrument, ImmutableArray<ReadingUse>.Builder uses)
     {
         if (instrument.Zero is { } zero)
-            uses.Add(zero.Use($"{instrument.Id}: reading open to air", instrument.Id));
+            uses.Add(zero.Use(_context.Present.Text(KernelMessages.OpenToAir(new(instrument.Id))), instrument.Id));
 
         if (instrument.Described.Checks?.KnownPressure is { } known)
         {
             var shown = known.Adjusted ?? known.Read;
-            uses.Add(known.Applied.Use($"{instrument.Id}: known pressure applied", instrument.Id));
-            uses.Add(shown.Use($"{instrument.Id}: known pressure read", instrument.Id));
+            uses.Add(known.Applied.Use(_context.Present.Text(KernelMessages.KnownPressureApplied(new(instrument.Id))), instrument.Id));
+            uses.Add(shown.Use(_context.Present.Text(KernelMessages.KnownPressureRead(new(instrument.Id))), instrument.Id));
         }
     }
 
@@ -273,7 +275,7 @@ internal sealed class ReadingCorrector
     private readonly record struct ReadWith(UsedInstrument? Instrument, SensorPlace Place, Dimension Dimension);
 
     private IEnumerable<RootTerm> ResolutionOf(string name, double? step, DisplayKind kind) => step is { } d and > 0
-        ? [1.0 * _context.Causes.Enter(RootCause.FromResolution($"{name}: resolution", "smallest step of the indication", d), kind)]
+        ? [1.0 * _context.Causes.Enter(RootCause.FromResolution(KernelMessages.Resolution(new(name)), CorrectionsMessages.SmallestStep, d), kind)]
         : [];
 }
 

@@ -4,6 +4,7 @@ using Commission.Jobs.Model.Words;
 using Commission.Measurement.Atmosphere;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
+using Commission.Messages;
 using Commission.Measurement.Units;
 using Commission.Records.Findings;
 
@@ -52,7 +53,7 @@ internal sealed class SiteAtmosphere : IAnalysis<SiteAtmosphere>
             if (barometer.Stated is { } stated)
             {
                 terms.Add(1.0 * context.Causes.Enter(
-                    RootCause.FromExpanded("barometer", $"stated with the reading, k = {Invariant(stated.CoverageFactor)}", stated.HalfWidthSi, stated.CoverageFactor),
+                    RootCause.FromExpanded(KernelMessages.Barometer, Written.Behind(stated, KernelMessages.StatedBehindWhat.Reading), stated.HalfWidthSi, stated.CoverageFactor),
                     DisplayKind.PressureDifference));
             }
             else if (instrument?.HalfWidth(barometer.Value.Si) is { } half)
@@ -63,34 +64,32 @@ internal sealed class SiteAtmosphere : IAnalysis<SiteAtmosphere>
             {
                 // A barometer of unknown make still beats the standard atmosphere; half a hectopascal of its last digit is not all of it.
                 terms.Add(1.0 * context.Causes.Enter(
-                    RootCause.FromHalfWidth("barometer", "no accuracy stated: half a kilopascal either way, common practice, no source", context.Assume(LimitIds.AssumptionAtmosphereWeather) / 2),
+                    RootCause.FromHalfWidth(KernelMessages.Barometer, KernelMessages.BarometerUnknown, context.Assume(LimitIds.AssumptionAtmosphereWeather) / 2),
                     DisplayKind.PressureDifference));
             }
 
             return new SiteAtmosphere(
                 context.Scope.Reading(barometer.Value.Si, [.. terms]),
-                [barometer.Use("station pressure", instrument?.Id)],
-                new TraceStep("p_atm", "atmospheric pressure at the site", "station pressure as read", barometer.Text, present.Text(barometer.Value.Si, DisplayKind.AbsolutePressure), "barometer at the site"),
+                [barometer.Use(present.Text(ReadingsMessages.StationPressure), instrument?.Id)],
+                new TraceStep("p_atm", present.Text(KernelMessages.SiteAtmosphere), present.Text(KernelMessages.AsRead), barometer.Text, present.Text(barometer.Value.Si, DisplayKind.AbsolutePressure), present.Text(KernelMessages.AtTheSite)),
                 stated: true);
         }
 
         var elevation = site.Elevation?.Value ?? Length.FromMeters(0);
         var pressure = StandardAtmosphere.At(elevation);
         var weather = context.Causes.Enter(
-            new RootCause("weather", "barometric pressure moves about the standard atmosphere; no barometer was read", context.Assume(LimitIds.AssumptionAtmosphereWeather)),
+            new RootCause(KernelMessages.Weather, KernelMessages.WeatherSource, context.Assume(LimitIds.AssumptionAtmosphereWeather)),
             DisplayKind.PressureDifference);
         return new SiteAtmosphere(
             context.Scope.Reading(pressure.Si, 1.0 * weather),
-            site.Elevation is { } e ? [e.Use("elevation")] : [],
+            site.Elevation is { } e ? [e.Use(present.Text(KernelMessages.ElevationName))] : [],
             new TraceStep(
                 "p_atm",
-                "atmospheric pressure at the site",
-                "101 325 Pa · (1 − 2.25577·10⁻⁵ · h)^5.25588, h in m",
-                site.Elevation is null ? "no elevation stated: sea level" : $"h = {present.Text(elevation.Si, DisplayKind.Elevation)}",
+                present.Text(KernelMessages.SiteAtmosphere),
+                present.Text(KernelMessages.InMetres(new("101 325 Pa · (1 − 2.25577·10⁻⁵ · h)^5.25588"))),
+                present.Text(site.Elevation is null ? KernelMessages.SeaLevel : KernelMessages.Elevation(present.InMessage(elevation.Si, DisplayKind.Elevation))),
                 present.Text(pressure.Si, DisplayKind.AbsolutePressure, 3),
-                "US Standard Atmosphere 1976 / ISO 2533 (from memory)"),
+                present.Text(KernelMessages.StandardAtmosphereSource)),
             stated: site.Elevation is not null);
     }
-
-    private static string Invariant(double value) => value.ToString("0.##", System.Globalization.CultureInfo.InvariantCulture);
 }

@@ -6,9 +6,11 @@ using Commission.Jobs.Model.Words;
 using Commission.Measurement.Corrections;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Thermocouples;
+using Commission.Messages;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
 using Corrections = Commission.Measurement.Corrections;
+using QuantityValue = Commission.Jobs.Model.QuantityValue;
 
 namespace Commission.Checks.Kernel;
 
@@ -35,22 +37,22 @@ internal sealed class UsedInstrument
         _context = context;
         Described = described;
         _repeatabilityCause = new(() => context.Causes.Enter(
-            RootCause.FromHalfWidth($"{Id}: repeatability", "share of full scale, common practice", context.Assume(LimitIds.AssumptionGaugeRepeatability) * (FullScaleSi ?? 0)),
+            RootCause.FromHalfWidth(KernelMessages.Repeatability(new(Id)), KernelMessages.RepeatabilitySource, context.Assume(LimitIds.AssumptionGaugeRepeatability) * (FullScaleSi ?? 0)),
             DisplayKind.PressureDifference));
-        _zeroCause = new(() => context.Causes.Enter(RootCause.FromResolution($"{Id}: reading of the check", "one step of the indication", ResolutionAt(Dimension == Dimension.TemperatureDifference ? ConversionFactors.CelsiusZero : 0) ?? 0), StepKind));
+        _zeroCause = new(() => context.Causes.Enter(RootCause.FromResolution(KernelMessages.ReadingOfCheck(new(Id)), CorrectionsMessages.SmallestStep, ResolutionAt(Dimension == Dimension.TemperatureDifference ? ConversionFactors.CelsiusZero : 0) ?? 0), StepKind));
         _bathCause = new(() => context.Causes.Enter(
-            RootCause.FromHalfWidth($"{Id}: ice bath", "a good ice bath, common practice", context.Assume(LimitIds.AssumptionIceBath)), DisplayKind.TemperatureDifference));
+            RootCause.FromHalfWidth(CorrectionsMessages.IceBath(new(Id)), KernelMessages.GoodIceBath, context.Assume(LimitIds.AssumptionIceBath)), DisplayKind.TemperatureDifference));
         _points = new(() => described.Checks is { } checks && (checks.Zero ?? (object?)checks.KnownPressure) is not null ? Points(checks) : null);
         _icePoint = new(() => described.Checks?.IcePoint is { } ice
             ? new Corrections.IcePointCheck(Id, (ice.Adjusted ?? ice.Read).Value.Si, ResolutionAt((ice.Adjusted ?? ice.Read).Value.Si), SlopeFromIce, ThermocoupleClass is not null)
             : null);
         _failedIcePoint = new(() => described.Checks?.IcePoint is { } bath && Math.Abs((bath.Adjusted ?? bath.Read).Value.Si - ConversionFactors.CelsiusZero) is var off
             && context.Limits.Find(LimitIds.InstrumentsIcePointReplace)?.Upper is { } most && off > most.Si
-                ? RootCause.FromHalfWidth($"{Id}: failed its ice point", "all that it was off stays as doubt", off) : null);
+                ? RootCause.FromHalfWidth(KernelMessages.FailedIcePoint(new(Id)), KernelMessages.StaysAsDoubt, off) : null);
         _failedPoint = new(FailedPoint);
-        _failedPointCause = new(() => RootCause.FromHalfWidth($"{Id}: failed its check", "all that it was off stays as doubt", 1, kind: CauseKind.Accuracy));
+        _failedPointCause = new(() => RootCause.FromHalfWidth(KernelMessages.FailedCheck(new(Id)), KernelMessages.StaysAsDoubt, 1, kind: CauseKind.Accuracy));
         _coupling = new(() => new ClampCoupling(
-            Id, 0, context.Assume(Insulated ? LimitIds.AssumptionClampInsulated : LimitIds.AssumptionClampBare), Insulated ? "insulated clamp, common practice, no source" : "bare clamp, a tenth of the difference to the air at most"));
+            Id, 0, context.Assume(Insulated ? LimitIds.AssumptionClampInsulated : LimitIds.AssumptionClampBare), Insulated ? KernelMessages.InsulatedClamp : KernelMessages.BareClamp));
     }
 
     /// <summary>The instrument as the job describes it.</summary>
@@ -77,7 +79,7 @@ internal sealed class UsedInstrument
     public bool AccuracyKnown => Statement is not null || SensorTolerance(ConversionFactors.CelsiusZero) is not null;
 
     /// <summary>Standard uncertainty of a maker's statement whose half-width is one.</summary>
-    public double UncertaintyOfAccuracy => AccuracyCause("", "").StandardUncertainty;
+    public double UncertaintyOfAccuracy => AccuracyCause(null, isCommon: true, KernelMessages.PartOfAccuracyPart.Whole).StandardUncertainty;
 
     /// <summary>
     /// The maker's accuracy at a reading as causes: a part that all readings of the sensor share, and a part of the place that is read, the same each time it
@@ -156,18 +158,25 @@ internal sealed class UsedInstrument
     {
         if (!_accuracyCauses.TryGetValue((place, isCommon, isHumidity), out var cause))
         {
-            cause = place is not { } at ? AccuracyCause("", ": the part that all its readings share", isHumidity)
-                : isCommon ? AccuracyCause($" of the sensor, {at.Words}", ": the part that all readings of the sensor share", isHumidity)
-                : AccuracyCause($", {at.Words}", IsOfItsOwn(at) ? "" : ": the part of the place", isHumidity);
+            cause = AccuracyCause(place, isCommon, place is not { } at ? KernelMessages.PartOfAccuracyPart.AllReadings
+                : isCommon ? KernelMessages.PartOfAccuracyPart.ReadingsOfSensor
+                : IsOfItsOwn(at) ? KernelMessages.PartOfAccuracyPart.Whole : KernelMessages.PartOfAccuracyPart.Place, isHumidity);
             _accuracyCauses.Add((place, isCommon, isHumidity), cause);
         }
 
         return cause;
     }
 
-    private RootCause AccuracyCause(string of, string part, bool isHumidity = false) => (isHumidity ? HumidityStatement : Statement) is { } s
-        ? s.ToRootCause($"{Id}: {(isHumidity ? "humidity" : "accuracy")}{of}", $"maker's statement, {s.Canonical}{part}")
-        : RootCause.FromHalfWidth($"{Id}: accuracy{of}", (SensorWords() is { } words ? $"{words}, tolerance as new" : "no accuracy stated") + part, 1, kind: CauseKind.Accuracy);
+    private RootCause AccuracyCause(SensorPlace? place, bool isCommon, KernelMessages.PartOfAccuracyPart part, bool isHumidity = false)
+    {
+        var name = place is not { } at ? KernelMessages.AccuracyCommon(new(Id), isHumidity ? KernelMessages.AccuracyCommonQuantity.Humidity : KernelMessages.AccuracyCommonQuantity.Accuracy)
+            : isCommon ? KernelMessages.AccuracyOfSensor(new(Id), at.Words, isHumidity ? KernelMessages.AccuracyOfSensorQuantity.Humidity : KernelMessages.AccuracyOfSensorQuantity.Accuracy)
+            : KernelMessages.AccuracyAtPlace(new(Id), at.Words, isHumidity ? KernelMessages.AccuracyAtPlaceQuantity.Humidity : KernelMessages.AccuracyAtPlaceQuantity.Accuracy);
+        if ((isHumidity ? HumidityStatement : Statement) is { } s)
+            return s.ToRootCause(name, KernelMessages.PartOfAccuracy(KernelMessages.MakersStatement(s.Words), part));
+        var source = Described.Sensor is { } sensor ? KernelMessages.ToleranceAsNew(SchemaWords.Of(sensor.Value)) : KernelMessages.NoAccuracyStated;
+        return RootCause.FromHalfWidth(name, KernelMessages.PartOfAccuracy(source, part), 1, kind: CauseKind.Accuracy);
+    }
 
     private AccuracyStatement? HumidityStatement => (Described.HumidityAccuracy ?? (Described.Kind.Value == InstrumentKind.Hygrometer ? Described.Accuracy : null))?.Value;
 
@@ -290,7 +299,7 @@ internal sealed class UsedInstrument
     {
         var zero = Zero is { } z ? new Corrections.ZeroCheck(Id, z.Value.Si, ResolutionAt(z.Value.Si)) : null;
         var known = checks.KnownPressure is { } k
-            ? [new KnownPoint(k.Applied.Value.Si, (k.Adjusted ?? k.Read).Value.Si, k.Applied.Stated is { } u ? u.HalfWidthSi / u.CoverageFactor : null, k.Reference?.Value ?? "known pressure")]
+            ? [new KnownPoint(k.Applied.Value.Si, (k.Adjusted ?? k.Read).Value.Si, k.Applied.Stated is { } u ? u.HalfWidthSi / u.CoverageFactor : null, k.Reference?.Value ?? _context.Present.Text(KernelMessages.KnownPressure))]
             : Array.Empty<KnownPoint>();
         return new PointToPointCheck(Id, zero, known, ResolutionAt(known.Length == 0 ? 0 : known[0].Read), _context.Assume(LimitIds.AssumptionKnownPressureReach));
     }
@@ -334,8 +343,6 @@ internal sealed class UsedInstrument
         Dimension.Temperature => Dimension.TemperatureDifference,
         _ => dimension,
     };
-
-    private string? SensorWords() => Described.Sensor?.Text;
 
     private static DisplayKind StepKindOf(Dimension dimension) => dimension switch
     {
@@ -441,8 +448,14 @@ internal sealed class InstrumentKit : IAnalysis<InstrumentKit>
 internal readonly record struct SensorPlace(ReadingName Reading, bool IsWet = false, int Part = 0)
 {
     /// <summary>The place as a budget names it.</summary>
-    public string Words => string.Concat(Reading.ToString().Select((c, i) => i > 0 && char.IsUpper(c) ? $" {char.ToLowerInvariant(c)}" : char.ToLowerInvariant(c).ToString()))
-        + (IsWet ? " (wet)" : "") + (Part > 0 ? $" {Part.ToString(System.Globalization.CultureInfo.InvariantCulture)}" : "");
+    public Message Words
+    {
+        get
+        {
+            var words = IsWet ? KernelMessages.WetPlace(SchemaWords.Of(Reading)) : SchemaWords.Of(Reading);
+            return Part > 0 ? KernelMessages.NumberedPlace(words, Part) : words;
+        }
+    }
 
     /// <summary>A reading that is one place.</summary>
     public static implicit operator SensorPlace(ReadingName reading) => new(reading);

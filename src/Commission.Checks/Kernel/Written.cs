@@ -2,6 +2,7 @@ using System.Globalization;
 using Commission.Jobs.Model;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
+using Commission.Messages;
 using Commission.Measurement.Units;
 using Commission.Records.Findings;
 using Commission.Source;
@@ -38,8 +39,14 @@ internal static class Written
     /// <param name="name">What was read.</param>
     /// <param name="stated">What is written behind it.</param>
     /// <param name="what">What it is written behind.</param>
-    public static RootCause AsStated(string name, Stated stated, string what = "reading") => RootCause.FromExpanded(
-        $"{name}: as stated", string.Create(CultureInfo.InvariantCulture, $"written with the {what}, k = {stated.CoverageFactor:0.##}"), stated.HalfWidthSi, stated.CoverageFactor);
+    public static RootCause AsStated(string name, Stated stated, KernelMessages.StatedBehindWhat what = KernelMessages.StatedBehindWhat.Reading) =>
+        RootCause.FromExpanded(KernelMessages.AsStated(new(name)), Behind(stated, what), stated.HalfWidthSi, stated.CoverageFactor);
+
+    /// <summary>Where a stated uncertainty comes from.</summary>
+    /// <param name="stated">What is written.</param>
+    /// <param name="what">What it is written behind.</param>
+    public static Message Behind(Stated stated, KernelMessages.StatedBehindWhat what) =>
+        KernelMessages.StatedBehind(what, new(stated.CoverageFactor.ToString("0.##", CultureInfo.InvariantCulture)));
 
     /// <summary>Where a value stands in the job, for the list of what a number rests on.</summary>
     /// <typeparam name="T">The value.</typeparam>
@@ -73,8 +80,8 @@ internal static class Written
         {
             if (_causes.TryGetValue((given.At, name), out var known))
                 return known;
-            var cause = given.Stated is { } stated ? AsStated(name, stated, "number")
-                : given.Step is { } step and > 0 ? RootCause.FromResolution($"{name}: last digit", "smallest step of the number as written", step, CauseKind.LastDigit) : null;
+            var cause = given.Stated is { } stated ? AsStated(name, stated, KernelMessages.StatedBehindWhat.Number)
+                : given.Step is { } step and > 0 ? RootCause.FromResolution(KernelMessages.LastDigit(new(name)), KernelMessages.StepAsWritten, step, CauseKind.LastDigit) : null;
             if (cause is not null)
                 _context.Causes.Enter(cause, kind);
             _causes.Add((given.At, name), cause);

@@ -32,7 +32,7 @@ public static class RefrigerantSheets
                 new SheetPart(Text(SheetsMessages.Blends(computed)), head, [.. blends.Where(b => b.IsComputable).Select(r => Row(r, language))]),
                 new SheetPart(
                     Text(SheetsMessages.NotComputed), [Text(SheetsMessages.ColumnRefrigerant), Text(SheetsMessages.ColumnWhy)],
-                    [.. blends.Where(b => !b.IsComputable).Select(b => ImmutableArray.Create(b.Designation, b.NotComputable!))]),
+                    [.. blends.Where(b => !b.IsComputable).Select(b => ImmutableArray.Create(b.Designation, Text(RefrigerantMessages.NoEquation(new(b.LacksEquationOf!)))))]),
             ]);
     }
 
@@ -60,7 +60,7 @@ public static class RefrigerantSheets
             info.LowerFlammabilityLimit is { } lfl ? Text(SheetsMessages.LowerFlammabilityLimit(new(Number(lfl.Value, "0.###")), new(lfl.Mark), new(lfl.Source))) : null));
         if (!info.IsComputable)
         {
-            parts.Add(SheetPart.Lines(Text(SheetsMessages.NotComputed), info.NotComputable));
+            parts.Add(SheetPart.Lines(Text(SheetsMessages.NotComputed), Text(RefrigerantMessages.NoEquation(new(info.LacksEquationOf!)))));
             return new Sheet(info.Designation, parts.ToImmutable());
         }
 

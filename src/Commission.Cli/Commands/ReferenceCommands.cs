@@ -91,7 +91,7 @@ internal static class PropertiesCommand
                 return ExitCode.WrongInput;
             if (!info.IsComputable)
             {
-                streams.Error.WriteLine($"{info.Designation} cannot be computed: {info.NotComputable}");
+                streams.Error.WriteLine(MessageWriter.Words.Format(RefrigerantMessages.CannotBeComputed(new(info.Designation), new(info.LacksEquationOf!)), Language.English));
                 return ExitCode.WrongInput;
             }
 

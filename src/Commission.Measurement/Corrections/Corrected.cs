@@ -1,4 +1,5 @@
 using Commission.Measurement.Uncertainty;
+using Commission.Messages;
 
 namespace Commission.Measurement.Corrections;
 
@@ -15,10 +16,10 @@ public sealed record Corrected(Uncertain Value, IReadOnlyList<CorrectionStep> St
         return new Corrected(after.Value, [.. Steps, .. after.Steps]);
     }
 
-    internal static Corrected Unchanged(Uncertain value, CorrectionKind kind, string text) =>
+    internal static Corrected Unchanged(Uncertain value, CorrectionKind kind, Message text) =>
         new(value, [new CorrectionStep(kind, text, value.Value, 0, false)]);
 
-    internal static Corrected Of(Uncertain before, Uncertain after, CorrectionKind kind, string text) =>
+    internal static Corrected Of(Uncertain before, Uncertain after, CorrectionKind kind, Message text) =>
         new(after, [new CorrectionStep(kind, text, before.Value, after.Value - before.Value, true)]);
 }
 
@@ -44,7 +45,7 @@ public enum CorrectionKind
 /// <param name="Before">Value before, SI.</param>
 /// <param name="Correction">What was added, SI; zero when nothing was applied.</param>
 /// <param name="Applied">Whether the value was changed by it.</param>
-public sealed record CorrectionStep(CorrectionKind Kind, string Text, double Before, double Correction, bool Applied)
+public sealed record CorrectionStep(CorrectionKind Kind, Message Text, double Before, double Correction, bool Applied)
 {
     /// <summary>Value after, SI.</summary>
     public double After => Before + Correction;
@@ -53,9 +54,7 @@ public sealed record CorrectionStep(CorrectionKind Kind, string Text, double Bef
 /// <summary>How the numbers of a correction are written in its steps.</summary>
 /// <param name="Value">Prints an SI value of the reading.</param>
 /// <param name="Difference">Prints an SI difference of two readings.</param>
-public sealed record CorrectionPrinter(Func<double, string> Value, Func<double, string> Difference)
-{
-}
+public sealed record CorrectionPrinter(Func<double, QuantityValue> Value, Func<double, QuantityValue> Difference);
 
 /// <summary>A clamp on a pipe reads toward the air around it, by a part f of the difference. The mean of f is corrected, half its range stays as doubt. Made once for a clamp.</summary>
 public sealed class ClampCoupling
@@ -68,12 +67,12 @@ public sealed class ClampCoupling
     /// <param name="least">Least f, zero or above.</param>
     /// <param name="most">Largest f, below one.</param>
     /// <param name="source">Where the limits come from.</param>
-    public ClampCoupling(string name, double least, double most, string source)
+    public ClampCoupling(string name, double least, double most, Message source)
     {
         if (!(least >= 0 && most >= least && most < 1))
             throw new ArgumentOutOfRangeException(nameof(most), most, "The coupling lies between zero and one.");
         _name = name;
-        _coupling = Uncertain.From((least + most) / 2, RootCause.FromHalfWidth($"{name}: air around the clamp", source, (most - least) / 2, kind: CauseKind.ShareOfDistance));
+        _coupling = Uncertain.From((least + most) / 2, RootCause.FromHalfWidth(CorrectionsMessages.AirAroundClamp(new(name)), source, (most - least) / 2, kind: CauseKind.ShareOfDistance));
     }
 
     /// <summary>Corrects a reading by f·(T_ambient − T_pipe), T_pipe taken as read: that it is off by f itself changes the correction by a part f, which the range of f covers.</summary>
@@ -84,7 +83,7 @@ public sealed class ClampCoupling
     public Corrected Correct(IUncertaintyScope scope, Uncertain reading, Uncertain ambient, CorrectionPrinter print)
     {
         var after = reading - (scope.Input(_coupling) * (ambient - reading));
-        var text = $"{_name} in air of {print.Value(ambient.Value)} reads {print.Difference(reading.Value - after.Value)} toward it: {print.Value(reading.Value)} becomes {print.Value(after.Value)}.";
+        var text = CorrectionsMessages.ClampCorrected(new(_name), print.Value(ambient.Value), print.Difference(reading.Value - after.Value), print.Value(reading.Value), print.Value(after.Value));
         return Corrected.Of(reading, after, CorrectionKind.Clamp, text);
     }
 }

@@ -1,4 +1,6 @@
+using System.Globalization;
 using Commission.Measurement.Uncertainty;
+using Commission.Messages;
 
 namespace Commission.Measurement.Corrections;
 
@@ -16,7 +18,7 @@ public sealed class ZeroCheck
     {
         _name = name;
         Zero = resolution is { } step
-            ? Uncertain.From(shown, RootCause.FromResolution($"{name}: zero reading", "smallest step of the indication", step))
+            ? Uncertain.From(shown, RootCause.FromResolution(CorrectionsMessages.ZeroReading(new(name)), CorrectionsMessages.SmallestStep, step))
             : Uncertain.Exact(shown);
     }
 
@@ -30,7 +32,7 @@ public sealed class ZeroCheck
     public Corrected Correct(IUncertaintyScope scope, Uncertain reading, CorrectionPrinter print)
     {
         var after = reading - scope.Input(Zero);
-        var text = $"{_name} showed {print.Difference(Zero.Value)} at zero: {print.Value(reading.Value)} becomes {print.Value(after.Value)}.";
+        var text = CorrectionsMessages.ZeroTakenOff(new(_name), print.Difference(Zero.Value), print.Value(reading.Value), print.Value(after.Value));
         return Corrected.Of(reading, after, CorrectionKind.Zero, text);
     }
 }
@@ -61,18 +63,18 @@ public sealed class IcePointCheck
     public IcePointCheck(string name, double shown, double? resolution, double? slope, bool isThermocouple)
     {
         _name = name;
-        var bath = RootCause.FromHalfWidth($"{name}: ice bath", "field bath ±0.05 K", BathHalfWidth);
+        var bath = RootCause.FromHalfWidth(CorrectionsMessages.IceBath(new(name)), CorrectionsMessages.FieldBath(new(string.Create(CultureInfo.InvariantCulture, $"±{BathHalfWidth} K"))), BathHalfWidth);
         _residual = resolution is { } step
-            ? Uncertain.From(shown - IcePoint, bath, RootCause.FromResolution($"{name}: reading in ice", "smallest step of the indication", step))
+            ? Uncertain.From(shown - IcePoint, bath, RootCause.FromResolution(CorrectionsMessages.ReadingInIce(new(name)), CorrectionsMessages.SmallestStep, step))
             : Uncertain.From(shown - IcePoint, bath);
         if (slope is { } perKelvin)
         {
             _slope = RootCause.FromHalfWidth(
-                $"{name}: away from the ice point", isThermocouple ? "slope of the tolerance class, as a part of the distance" : "its accuracy as slope, common practice, no source", perKelvin, kind: CauseKind.ShareOfDistance);
+                CorrectionsMessages.AwayFromIce(new(name)), isThermocouple ? CorrectionsMessages.SlopeOfClass : CorrectionsMessages.AccuracyAsSlope, perKelvin, kind: CauseKind.ShareOfDistance);
         }
 
         if (isThermocouple)
-            _coldJunction = RootCause.FromHalfWidth($"{name}: cold junction", "0.03 K for each K of the instrument, common practice", ColdJunctionDrift, kind: CauseKind.ColdJunction);
+            _coldJunction = RootCause.FromHalfWidth(CorrectionsMessages.ColdJunction(new(name)), CorrectionsMessages.ColdJunctionDrift(new(ColdJunctionDrift.ToString(CultureInfo.InvariantCulture))), ColdJunctionDrift, kind: CauseKind.ColdJunction);
     }
 
     /// <summary>What the sensor shows too much at the ice point, K.</summary>
@@ -90,7 +92,7 @@ public sealed class IcePointCheck
             after += scope.Reading(0, _slope) * (reading.Value - _residual.Value - IcePoint);
         if (_coldJunction is not null)
             after += scope.Reading(0, _coldJunction) * instrumentWarming;
-        return Corrected.Of(reading, after, CorrectionKind.IcePoint, $"{_name} showed {print.Difference(Residual)} too much in ice: {print.Value(reading.Value)} becomes {print.Value(after.Value)}.");
+        return Corrected.Of(reading, after, CorrectionKind.IcePoint, CorrectionsMessages.IceTakenOff(new(_name), print.Difference(Residual), print.Value(reading.Value), print.Value(after.Value)));
     }
 }
 
@@ -153,14 +155,14 @@ public sealed class PointToPointCheck
         if (line.Count == 1)
         {
             if (Math.Abs(value.Value - line[0].Read.Value) > _reachOfOne * Math.Abs(line[0].Applied.Value))
-                return Corrected.Unchanged(value, CorrectionKind.KnownPoints, $"{where}: {print.Value(value.Value)} lies too far from the one known point, so nothing is corrected.");
+                return Corrected.Unchanged(value, CorrectionKind.KnownPoints, CorrectionsMessages.TooFar(where, print.Value(value.Value)));
             var shifted = value + line[0].Applied - line[0].Read;
-            return Corrected.Of(value, shifted, CorrectionKind.KnownPoints, $"{where}: {print.Value(value.Value)} becomes {print.Value(shifted.Value)} (one point: shifted, not stretched).");
+            return Corrected.Of(value, shifted, CorrectionKind.KnownPoints, CorrectionsMessages.Shifted(where, print.Value(value.Value), print.Value(shifted.Value)));
         }
 
         double low = line[0].Read.Value, high = line[^1].Read.Value, reach = Reach * (high - low);
         if (value.Value < low - reach || value.Value > high + reach)
-            return Corrected.Unchanged(value, CorrectionKind.KnownPoints, $"{where}: {print.Value(value.Value)} lies more than a quarter of the checked span beyond, so nothing more is corrected.");
+            return Corrected.Unchanged(value, CorrectionKind.KnownPoints, CorrectionsMessages.TooFarBeyond(where, print.Value(value.Value)));
 
         var right = line.FindIndex(1, n => n.Read.Value >= value.Value);
         if (right < 0)
@@ -168,26 +170,27 @@ public sealed class PointToPointCheck
         var (read0, applied0) = line[right - 1];
         var (read1, applied1) = line[right];
         if (read0.Value.Equals(read1.Value))
-            return Corrected.Unchanged(value, CorrectionKind.KnownPoints, $"{where}: two points have the same reading, so nothing more is corrected.");
+            return Corrected.Unchanged(value, CorrectionKind.KnownPoints, CorrectionsMessages.SameReading(where));
         var after = applied0 + ((value - read0) * ((applied1 - applied0) / (read1 - read0)));
-        var beyond = value.Value < low || value.Value > high ? " (beyond the points, within a quarter of their span)" : "";
-        return Corrected.Of(value, after, CorrectionKind.KnownPoints, $"{where}: {print.Value(value.Value)} becomes {print.Value(after.Value)}{beyond}.");
+        var place = value.Value < low || value.Value > high ? CorrectionsMessages.StretchedPlace.Beyond : CorrectionsMessages.StretchedPlace.Between;
+        return Corrected.Of(value, after, CorrectionKind.KnownPoints, CorrectionsMessages.Stretched(where, print.Value(value.Value), print.Value(after.Value), place));
     }
 
-    private string Describe(CorrectionPrinter print) =>
-        $"{_name} read " + string.Join(", ", _nodes.Select(n => $"{print.Value(n.Point.Read)} at {print.Value(n.Point.Applied)} ({n.Point.Reference})"));
+    private Message Describe(CorrectionPrinter print) => CorrectionsMessages.KnownPoints(new(_name), new([.. _nodes.Select(n => At(n.Point, print))], ListJoin.Comma));
 
-    private string Report(KnownPoint point, CorrectionPrinter print)
+    private static Message At(KnownPoint point, CorrectionPrinter print) => CorrectionsMessages.KnownPoint(print.Value(point.Read), print.Value(point.Applied), new(point.Reference));
+
+    private Message Report(KnownPoint point, CorrectionPrinter print)
     {
         var deviation = point.Read - (_zero?.Zero.Value ?? 0) - point.Applied;
-        return $"{_name} read {print.Value(point.Read)} at {print.Value(point.Applied)} ({point.Reference}), {print.Difference(deviation)} off{(_zero is null ? "" : " after its zero")}; the reference states no uncertainty, so this is reported and not corrected.";
+        return CorrectionsMessages.ReportedOnly(new(_name), At(point, print), print.Difference(deviation), _zero is null ? CorrectionsMessages.ReportedOnlyZero.None : CorrectionsMessages.ReportedOnlyZero.Removed);
     }
 
     private Uncertain Applied(KnownPoint point, int index) => Uncertain.From(
-        point.Applied, new RootCause($"{_name}: known point {index + 1}", point.Reference, point.StandardUncertainty.GetValueOrDefault()));
+        point.Applied, new RootCause(CorrectionsMessages.KnownPointCause(new(_name), index + 1), CommonMessages.AsWritten(new(point.Reference)), point.StandardUncertainty.GetValueOrDefault()));
 
     private Uncertain Read(KnownPoint point, int index, double? resolution) => resolution is { } step
-        ? Uncertain.From(point.Read, RootCause.FromResolution($"{_name}: reading at known point {index + 1}", "smallest step of the indication", step))
+        ? Uncertain.From(point.Read, RootCause.FromResolution(CorrectionsMessages.ReadingAtKnownPoint(new(_name), index + 1), CorrectionsMessages.SmallestStep, step))
         : Uncertain.Exact(point.Read);
 
     private sealed record Node(KnownPoint Point, Uncertain Applied, Uncertain Read);

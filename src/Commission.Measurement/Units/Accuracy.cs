@@ -11,15 +11,19 @@ public sealed class AccuracyStatement
 {
     private readonly AccuracyTerm[][] _alternatives;
 
-    internal AccuracyStatement(AccuracyTerm[][] alternatives, double? coverageFactor, string canonical)
+    internal AccuracyStatement(AccuracyTerm[][] alternatives, double? coverageFactor, string canonical, Message words)
     {
         _alternatives = alternatives;
         CoverageFactor = coverageFactor;
         Canonical = canonical;
+        Words = words;
     }
 
     /// <summary>The canonical spelling.</summary>
     public string Canonical { get; }
+
+    /// <summary>The statement in the words of a language.</summary>
+    public Message Words { get; }
 
     /// <summary>Coverage factor when the statement gives one; otherwise the statement is a rectangular bound.</summary>
     public double? CoverageFactor { get; }
@@ -89,18 +93,20 @@ internal static partial class AccuracyReader
             return FaultText.TooLong(text);
         var whole = new Excerpt(text, PlainText.Of(text), 0, text.Length);
         if (whole.Start == whole.End)
-            return FaultText.Accuracy("", "is empty", 0);
+            return FaultText.Accuracy("", QuantityMessages.NotAnAccuracy, 0);
         var (k, statement) = TakeCoverage(whole);
         if (k is <= 0.5 or > 10)
-            return FaultText.Accuracy(whole.Written, "has a coverage factor that cannot be", whole.Start);
+            return FaultText.Accuracy(whole.Written, QuantityMessages.AccuracyFactor, whole.Start);
         if (Whichever().Match(statement.PlainPart) is { Success: true } whichever)
             statement = statement.Part(statement.Start, statement.Start + whichever.Index);
         var alternatives = new List<AccuracyTerm[]>();
         var spellings = new List<string>();
+        var words = new List<Message>();
         foreach (var alternative in Split(statement, Or()))
         {
             var terms = new List<AccuracyTerm>();
             var parts = new List<string>();
+            Message? said = null;
             foreach (var part in Split(Bare(alternative), Plus()))
             {
                 var term = ReadTerm(Bare(part), dimension);
@@ -108,14 +114,17 @@ internal static partial class AccuracyReader
                     return term.Fault;
                 terms.Add(term.Value.Term);
                 parts.Add(term.Value.Spelling);
+                said = said is null ? term.Value.Words : QuantityMessages.SumOfTerms(said, term.Value.Words);
             }
 
             alternatives.Add([.. terms]);
             spellings.Add(string.Join(" + ", parts));
+            words.Add(said!);
         }
 
         var canonical = string.Join(" or ", spellings) + (k is null ? "" : string.Create(CultureInfo.InvariantCulture, $" (k = {k})"));
-        return new AccuracyStatement([.. alternatives], k, canonical);
+        var statementWords = words.Count == 1 ? words[0] : QuantityMessages.GreaterOf(new([.. words], ListJoin.Or));
+        return new AccuracyStatement([.. alternatives], k, canonical, k is { } factor ? QuantityMessages.WithCoverageFactor(statementWords, new(factor.ToString(CultureInfo.InvariantCulture))) : statementWords);
     }
 
     private static ParseResult<SpelledTerm> ReadTerm(Excerpt part, Dimension dimension)
@@ -124,29 +133,29 @@ internal static partial class AccuracyReader
         if (fault is not null)
             return fault;
         if (number is not { } amount)
-            return FaultText.Accuracy(part.Written, "does not begin with a number", part.Start);
+            return FaultText.Accuracy(part.Written, QuantityMessages.NotANumber, part.Start);
         if (amount.Text.StartsWith('-'))
-            return FaultText.Accuracy(part.Written, "is an accuracy below zero", part.Start);
+            return FaultText.Accuracy(part.Written, QuantityMessages.AccuracyBelowZero, part.Start);
         var rest = part.Part(amount.End, part.End).PlainPart;
         if (FullScale().IsMatch(rest))
-            return new SpelledTerm(new AccuracyTerm(AccuracyTermKind.FullScale, amount.Value / 100), $"{amount.Text} % of full scale");
+            return new SpelledTerm(new AccuracyTerm(AccuracyTermKind.FullScale, amount.Value / 100), $"{amount.Text} % of full scale", QuantityMessages.OfFullScale(new(amount.Text)));
         if (Reading().IsMatch(rest))
-            return new SpelledTerm(new AccuracyTerm(AccuracyTermKind.Reading, amount.Value / 100), $"{amount.Text} % of reading");
+            return new SpelledTerm(new AccuracyTerm(AccuracyTermKind.Reading, amount.Value / 100), $"{amount.Text} % of reading", QuantityMessages.OfReading(new(amount.Text)));
         if (Digits().IsMatch(rest))
-            return new SpelledTerm(new AccuracyTerm(AccuracyTermKind.Digits, amount.Value), $"{amount.Text} {(amount.Value.Equals(1) ? "digit" : "digits")}");
+            return new SpelledTerm(new AccuracyTerm(AccuracyTermKind.Digits, amount.Value), $"{amount.Text} {(amount.Value.Equals(1) ? "digit" : "digits")}", QuantityMessages.Digits(new(amount.Text), amount.Value.Equals(1) ? QuantityMessages.DigitsNumber.One : QuantityMessages.DigitsNumber.Several));
         if (rest == "%" && dimension != Dimension.Ratio)
-            return FaultText.Accuracy(part.Written, "does not say of what", part.Start);
+            return FaultText.Accuracy(part.Written, QuantityMessages.AccuracyOfWhat, part.Start);
         if (rest.Length == 0)
-            return FaultText.Accuracy(part.Written, "has no unit", part.Start);
+            return FaultText.Accuracy(part.Written, QuantityMessages.UnitMissing, part.Start);
         var difference = DifferenceOf(dimension);
         var unit = UnitReader.Find(rest, difference) ?? UnitReader.Find(rest, dimension);
         if (unit is null)
         {
             var at = QuantityParser.SkipSpaces(part.Plain, amount.End, part.End);
-            return UnitReader.Read(part, amount, at, difference).Fault ?? FaultText.Accuracy(part.Written, "is not an accuracy", part.Start);
+            return UnitReader.Read(part, amount, at, difference).Fault ?? FaultText.Accuracy(part.Written, QuantityMessages.NotAnAccuracy, part.Start);
         }
 
-        return new SpelledTerm(new AccuracyTerm(AccuracyTermKind.Amount, amount.Value * unit.Factor), QuantityParser.Spell(amount.Text, unit));
+        return new SpelledTerm(new AccuracyTerm(AccuracyTermKind.Amount, amount.Value * unit.Factor), QuantityParser.Spell(amount.Text, unit), QuantityMessages.Amount(new(QuantityParser.Spell(amount.Text, unit))));
     }
 
     private static Dimension DifferenceOf(Dimension dimension) => dimension switch
@@ -208,5 +217,5 @@ internal static partial class AccuracyReader
     [GeneratedRegex(@"^(?:digits?|dgts?\.?|counts?|lsd)$", RegexOptions.IgnoreCase, 10_000)]
     private static partial Regex Digits();
 
-    private sealed record SpelledTerm(AccuracyTerm Term, string Spelling);
+    private sealed record SpelledTerm(AccuracyTerm Term, string Spelling, Message Words);
 }

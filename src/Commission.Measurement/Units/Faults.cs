@@ -1,5 +1,4 @@
 using System.Diagnostics.CodeAnalysis;
-using System.Globalization;
 using Commission.Measurement.Quantities;
 using Commission.Messages;
 
@@ -103,171 +102,168 @@ public sealed class ParseResult<T>
         where TOther : class => Ok ? next(Value) : Fault;
 }
 
-/// <summary>Every sentence about a quantity that cannot be read, in one place.</summary>
+/// <summary>Why a quantity cannot be read, in one place.</summary>
 internal static class FaultText
 {
     public static ParseFault Empty(Dimension dimension) =>
-        Advised(si => Example(dimension, si), advice => new(FaultKind.Empty, "Nothing is written.", Expected(dimension), advice, 0, 0));
+        Advised(si => Example(dimension, si), advice => new(FaultKind.Empty, QuantityMessages.Nothing, Expected(dimension), advice, 0, 0));
 
     public static ParseFault TooLong(string text) =>
-        new(FaultKind.Leftover, Invariant($"This is too long for a quantity ({text.Length} characters)."), "", "Write one number and its unit; put words in the notes.", 0, text.Length);
+        new(FaultKind.Leftover, QuantityMessages.TooLong(text.Length), null, QuantityMessages.TooLongNext, 0, text.Length);
 
     public static ParseFault NotANumber(string text, Dimension dimension, int at) =>
-        Advised(si => Example(dimension, si), advice => new(FaultKind.NotANumber, $"\"{text}\" does not begin with a number.", Expected(dimension), advice, at, Math.Max(1, text.Length)));
+        Advised(si => Example(dimension, si), advice => new(FaultKind.NotANumber, QuantityMessages.NotANumber(new(text)), Expected(dimension), advice, at, Math.Max(1, text.Length)));
 
     public static ParseFault UnitWithoutNumber(string text, Dimension dimension, int at) =>
-        Advised(si => Example(dimension, si), advice => new(FaultKind.NotANumber, $"\"{text}\" is a unit without a number.", Expected(dimension), advice, at, text.Length));
+        Advised(si => Example(dimension, si), advice => new(FaultKind.NotANumber, QuantityMessages.UnitAlone(new(text)), Expected(dimension), advice, at, text.Length));
 
     public static ParseFault NotOneReading(string text, int at) =>
-        new(FaultKind.NotANumber, $"\"{text}\" is not one reading.", "", "Write the number itself; how sure it is goes behind it, such as +/- 1.0.", at, text.Length);
+        new(FaultKind.NotANumber, QuantityMessages.NotOneReading(new(text)), null, QuantityMessages.NotOneReadingNext, at, text.Length);
 
     public static ParseFault InWords(string text, Dimension dimension, int at) =>
-        Advised(si => $"Write the number in digits, such as {ExampleText(dimension, si)}.", advice => new(FaultKind.NumberInWords, $"\"{text}\" has its number in words.", "", advice, at, text.Length));
+        Advised(si => QuantityMessages.InWordsNext(new(ExampleText(dimension, si))), advice => new(FaultKind.NumberInWords, QuantityMessages.InWords(new(text)), null, advice, at, text.Length));
 
     public static ParseFault Comma(string number, int at)
     {
         var point = number.LastIndexOf('.');
         var comma = number.LastIndexOf(',');
         var first = number.IndexOf(',', StringComparison.Ordinal);
-        string advice;
+        NameValue whole = new(number.Replace(",", "", StringComparison.Ordinal)), pointed = new(number.Replace(',', '.'));
+        Message advice;
         if (point > comma)
-            advice = $"Write {number.Replace(",", "", StringComparison.Ordinal)}, without the comma.";
+            advice = QuantityMessages.CommaOut(whole);
         else if (point >= 0)
-            advice = $"Write {number.Replace(".", "", StringComparison.Ordinal).Replace(',', '.')}, with a point for the decimals.";
+            advice = QuantityMessages.CommaToPoint(new(number.Replace(".", "", StringComparison.Ordinal).Replace(',', '.')));
         else if (first != comma)
-            advice = $"Write {number.Replace(",", "", StringComparison.Ordinal)}, without commas.";
+            advice = QuantityMessages.CommasOut(whole);
         else if (number.Length - comma == 4)
-            advice = $"Write {number.Replace(",", "", StringComparison.Ordinal)}, or {number.Replace(',', '.')} if the comma stands for a decimal point.";
+            advice = QuantityMessages.CommaEither(whole, pointed);
         else
-            advice = $"Write {number.Replace(',', '.')}, with a point for the decimals.";
-        return new ParseFault(FaultKind.Comma, $"\"{number}\" has a comma in the number.", "", advice, at, number.Length);
+            advice = QuantityMessages.CommaToPoint(pointed);
+        return new ParseFault(FaultKind.Comma, QuantityMessages.Comma(new(number)), null, advice, at, number.Length);
     }
 
     public static ParseFault TooLarge(string number, int at) =>
-        new(FaultKind.Impossible, $"\"{number}\" is larger than any quantity.", "", "Check the exponent.", at, number.Length);
+        new(FaultKind.Impossible, QuantityMessages.TooLarge(new(number)), null, QuantityMessages.TooLargeNext, at, number.Length);
 
     public static ParseFault OddFraction(string fraction, int at) =>
-        new(FaultKind.NotANumber, $"\"{fraction}\" is not a fraction of a tube or flare size.", "", "Write a decimal number, or a fraction such as 3/8 or 1 1/8.", at, fraction.Length);
+        new(FaultKind.NotANumber, QuantityMessages.OddFraction(new(fraction)), null, QuantityMessages.OddFractionNext, at, fraction.Length);
 
     public static ParseFault SpacedDigits(string digits, int at) =>
-        new(FaultKind.Leftover, $"\"{digits}\" looks like one number with a space in it.", "", $"Write {digits.Replace(" ", "", StringComparison.Ordinal)}, without the space.", at, digits.Length);
+        new(FaultKind.Leftover, QuantityMessages.SpacedDigits(new(digits)), null, QuantityMessages.SpaceOut(new(digits.Replace(" ", "", StringComparison.Ordinal))), at, digits.Length);
 
     public static ParseFault TwoNumbers(string written, int at) =>
-        new(FaultKind.Leftover, $"\"{written}\" has two numbers before a unit.", "", "Write one number and its unit.", at, written.Length);
+        new(FaultKind.Leftover, QuantityMessages.TwoNumbers(new(written)), null, QuantityMessages.TwoNumbersNext, at, written.Length);
 
     public static ParseFault UnitMissing(string written, NumberToken number, Dimension dimension)
     {
-        string Write(bool si) => $"Write {string.Join(" or ", UnitTable.OfferedFor(dimension, si).Where(u => u.Symbol != "1").Take(2).Select(u => $"{number.Text} {u.Symbol}"))}.";
-        return Advised(Write, advice => new(FaultKind.UnitMissing, $"\"{written}\" has no unit.", Expected(dimension), advice, number.Start, written.Length));
+        Message Write(bool si) => QuantityMessages.WriteOneOf(AnyOf(UnitTable.OfferedFor(dimension, si).Where(u => u.Symbol != "1").Take(2).Select(u => $"{number.Text} {u.Symbol}")));
+        return Advised(Write, advice => new(FaultKind.UnitMissing, QuantityMessages.UnitMissing(new(written)), Expected(dimension), advice, number.Start, written.Length));
     }
 
     public static ParseFault UnknownUnit(string unit, NumberToken number, Dimension dimension, int at)
     {
         // A slip in psig is no Pa(g), though that is the nearest of the units in SI.
-        string Advice(bool si) => NearestUnit.Of(unit, UnitTable.For(dimension)) is { } nearest && !(si && nearest.IsCustomary) ? $"Did you mean {number.Text} {nearest.Symbol}?" : $"Write it in {UnitList(dimension, si)}.";
-        return Advised(Advice, advice => new(FaultKind.UnknownUnit, $"\"{unit}\" is not a unit known here.", Expected(dimension), advice, at, unit.Length));
+        Message Advice(bool si) => NearestUnit.Of(unit, UnitTable.For(dimension)) is { } nearest && !(si && nearest.IsCustomary) ? QuantityMessages.DidYouMean(new($"{number.Text} {nearest.Symbol}")) : WriteIn(dimension, si);
+        return Advised(Advice, advice => new(FaultKind.UnknownUnit, QuantityMessages.UnknownUnit(new(unit)), Expected(dimension), advice, at, unit.Length));
     }
 
     public static ParseFault WrongDimension(string written, Unit unit, Dimension dimension, int at) =>
-        Advised(si => $"Write it in {UnitList(dimension, si)}.", advice => new(FaultKind.WrongDimension, $"\"{written}\" is {DimensionName.WithArticle(unit.Dimension)}.", Expected(dimension), advice, at, written.Length));
+        Advised(si => WriteIn(dimension, si), advice => new(FaultKind.WrongDimension, QuantityMessages.WrongDimension(new(written), DimensionName.WithArticle(unit.Dimension)), Expected(dimension), advice, at, written.Length));
 
     public static ParseFault ReferenceInDifference(string written, NumberToken number, Unit unit, int at)
     {
         var plain = UnitTable.For(Dimension.PressureDifference).FirstOrDefault(u => u.Factor.Equals(unit.Factor));
-        var what = unit.Reference == PressureReference.Absolute ? "an absolute pressure" : "a pressure against the atmosphere";
-        string Advice(bool si) => plain is null || (si && plain.IsCustomary) ? $"Write it in {UnitList(Dimension.PressureDifference, si)}." : $"Write {number.Text} {plain.Symbol}.";
-        return Advised(Advice, advice => new(FaultKind.WrongDimension, $"\"{written}\" is {what}.", Expected(Dimension.PressureDifference), advice, at, written.Length));
+        var found = unit.Reference == PressureReference.Absolute ? QuantityMessages.AbsoluteDifference(new(written)) : QuantityMessages.GaugeDifference(new(written));
+        Message Advice(bool si) => plain is null || (si && plain.IsCustomary) ? WriteIn(Dimension.PressureDifference, si) : QuantityMessages.WriteThis(new($"{number.Text} {plain.Symbol}"));
+        return Advised(Advice, advice => new(FaultKind.WrongDimension, found, Expected(Dimension.PressureDifference), advice, at, written.Length));
     }
 
     public static ParseFault ReferenceMissing(string written, NumberToken number, Unit unit, Dimension dimension, int at) =>
-        Advised(si => SayReference(number, unit, dimension, si), advice => new(FaultKind.ReferenceMissing, $"\"{written}\" does not say gauge or absolute.", "", advice, at, written.Length));
+        Advised(si => SayReference(number, unit, dimension, si), advice => new(FaultKind.ReferenceMissing, QuantityMessages.ReferenceMissing(new(written)), null, advice, at, written.Length));
 
-    private static string SayReference(NumberToken number, Unit unit, Dimension dimension, bool si)
+    private static Message SayReference(NumberToken number, Unit unit, Dimension dimension, bool si)
     {
         Unit? Counted(PressureReference from) => UnitTable.For(Dimension.Pressure).FirstOrDefault(u => u.Reference == from && u.Factor.Equals(unit.Factor));
+        NameValue Written(Unit counted) => new($"{number.Text} {counted.Symbol}");
         if (si && unit.IsCustomary)
-            return $"Write it in {UnitList(dimension, si)}.";
+            return WriteIn(dimension, si);
         var (gauge, absolute, depth) = (Counted(PressureReference.Gauge), Counted(PressureReference.Absolute), Counted(PressureReference.BelowAtmosphere));
         if (dimension == Dimension.VacuumLevel)
-            return absolute is null ? $"Write it in {UnitList(dimension, si)}." : $"Write {number.Text} {absolute.Symbol} if it is absolute, or the reading of a vacuum gauge in micron, Torr, Pa or mbar.";
+            return absolute is null ? WriteIn(dimension, si) : QuantityMessages.VacuumReferenceNext(Written(absolute));
         if (gauge is not null && absolute is not null)
-            return $"Write {number.Text} {gauge.Symbol} (what a service gauge shows) or {absolute.Symbol}.";
+            return QuantityMessages.GaugeReferenceNext(Written(gauge), new(absolute.Symbol));
         if (depth is not null && absolute is not null)
-            return $"Write {number.Text} {depth.Symbol} (the depth a compound gauge shows) or {absolute.Symbol}.";
-        return absolute is not null ? $"Write {number.Text} {absolute.Symbol} if it is absolute." : $"Write it in {UnitList(dimension, si)}.";
+            return QuantityMessages.DepthReferenceNext(Written(depth), new(absolute.Symbol));
+        return absolute is not null ? QuantityMessages.AbsoluteReferenceNext(Written(absolute)) : WriteIn(dimension, si);
     }
 
     public static ParseFault DepthNotVacuum(string written, Unit unit, int at) => new(
         FaultKind.DepthNotVacuum,
-        unit.Reference == PressureReference.Gauge
-            ? $"\"{written}\" is counted from the atmosphere, which a gauge cannot resolve near vacuum."
-            : $"\"{written}\" is a depth below the atmosphere, and a compound gauge cannot show dryness.",
+        unit.Reference == PressureReference.Gauge ? QuantityMessages.GaugeNotVacuum(new(written)) : QuantityMessages.DepthNotVacuum(new(written)),
         Expected(Dimension.VacuumLevel),
-        "Write what a vacuum gauge reads, in micron, Torr, Pa or mbar.",
+        QuantityMessages.VacuumNext,
         at,
         written.Length);
 
     public static ParseFault GaugeBarometer(string written, int at) => Advised(
-        si => $"Write what a barometer at the site reads, such as {(si ? "" : "24.64 inHg or ")}834 hPa.",
-        advice => new(FaultKind.WrongDimension, $"\"{written}\" is counted from the atmosphere itself.", Expected(Dimension.AtmosphericPressure), advice, at, written.Length));
+        si => QuantityMessages.GaugeBarometerNext(AnyOf(si ? ["834 hPa"] : ["24.64 inHg", "834 hPa"])),
+        advice => new(FaultKind.WrongDimension, QuantityMessages.GaugeBarometer(new(written)), Expected(Dimension.AtmosphericPressure), advice, at, written.Length));
 
-    public static ParseFault Impossible(string written, string why, string advice, int at) =>
-        new(FaultKind.Impossible, $"\"{written}\" {why}.", "", advice, at, written.Length);
+    public static ParseFault Impossible(string written, Message found, Message advice, int at) =>
+        new(FaultKind.Impossible, found, null, advice, at, written.Length);
 
-    public static ParseFault Compound(string written, string why, string advice, int at) =>
-        new(FaultKind.BadCompound, $"\"{written}\" {why}.", "", advice, at, written.Length);
+    public static ParseFault Compound(string written, Message found, Message advice, int at) =>
+        new(FaultKind.BadCompound, found, null, advice, at, written.Length);
 
     public static ParseFault Leftover(string rest, Dimension dimension, int at) =>
-        Advised(si => Example(dimension, si), advice => new(FaultKind.Leftover, $"\"{rest}\" is left over after the quantity.", Expected(dimension), advice, at, rest.Length));
+        Advised(si => Example(dimension, si), advice => new(FaultKind.Leftover, QuantityMessages.Leftover(new(rest)), Expected(dimension), advice, at, rest.Length));
 
     public static ParseFault UncertaintyWithoutNumber(string written, Dimension dimension, int at) => Advised(
-        si => $"Write it like {ExampleText(dimension, si)} +/- {(dimension == Dimension.Temperature ? "1.0" : "1")}.",
+        si => QuantityMessages.Like(new($"{ExampleText(dimension, si)} +/- {(dimension == Dimension.Temperature ? "1.0" : "1")}")),
         advice => new(
             FaultKind.BadUncertainty,
-            written.Length == 0 ? "Nothing stands behind the ± sign." : $"\"{written}\" does not begin with a number.",
-            "",
+            written.Length == 0 ? QuantityMessages.NothingBehind : QuantityMessages.NotANumber(new(written)),
+            null,
             advice,
             at,
             Math.Max(1, written.Length)));
 
-    public static ParseFault Uncertainty(string written, string why, string advice, int at) =>
-        new(FaultKind.BadUncertainty, $"\"{written}\" {why}.", "", advice, at, Math.Max(1, written.Length));
+    public static ParseFault Uncertainty(string written, Message found, Message advice, int at) =>
+        new(FaultKind.BadUncertainty, found, null, advice, at, Math.Max(1, written.Length));
 
     public static ParseFault NotARange(string written, Dimension dimension) =>
-        Advised(si => $"Write both ends, such as {RangeExample(dimension, si)}.", advice => new(FaultKind.BadRange, $"\"{written}\" is not a range.", $"A range of {DimensionName.Of(dimension)} is expected here.", advice, 0, Math.Max(1, written.Length)));
+        Advised(si => QuantityMessages.NotARangeNext(new(RangeExample(dimension, si))), advice => new(FaultKind.BadRange, QuantityMessages.NotARange(new(written)), QuantityMessages.RangeExpected, advice, 0, Math.Max(1, written.Length)));
 
     public static ParseFault RangeNotValue(string written, QuantityRange range) =>
-        new(FaultKind.BadRange, $"\"{written}\" is a range.", "One value is expected here.", $"Write one value, such as {range.Lower.Canonical} or {range.Upper.Canonical}.", 0, Math.Max(1, written.Length));
+        new(FaultKind.BadRange, QuantityMessages.RangeNotValue(new(written)), QuantityMessages.OneValueExpected, QuantityMessages.OneValueNext(AnyOf([range.Lower.Canonical, range.Upper.Canonical])), 0, Math.Max(1, written.Length));
 
     public static ParseFault BackwardRange(string written, string turned) =>
-        new(FaultKind.BadRange, $"\"{written}\" runs from the higher to the lower end.", "", $"Write {turned}.", 0, written.Length);
+        new(FaultKind.BadRange, QuantityMessages.BackwardRange(new(written)), null, QuantityMessages.WriteThis(new(turned)), 0, written.Length);
 
-    public static ParseFault Accuracy(string written, string why, int at) => Advised(
-        si => $"Write it like 0.5 % of full scale, 1.5 % of reading + 3 digits, {(si ? "0.02 bar" : "0.9 °F")}, or ±0.5 K (k=2).",
-        advice => new(FaultKind.BadAccuracy, written.Length == 0 ? "Nothing is written." : $"\"{written}\" {why}.", "An accuracy is expected here.", advice, at, Math.Max(1, written.Length)));
+    public static ParseFault Accuracy(string written, Func<TextValue, Message> found, int at) => Advised(
+        si => QuantityMessages.AccuracyNext(new(si ? "0.02 bar" : "0.9 °F")),
+        advice => new(FaultKind.BadAccuracy, written.Length == 0 ? QuantityMessages.Nothing : found(new(written)), QuantityMessages.AccuracyExpected, advice, at, Math.Max(1, written.Length)));
 
     public static ParseFault UnknownDisplayKey(string key, IReadOnlyList<string> keys) =>
-        new(FaultKind.UnknownUnit, $"\"{key}\" is nothing that has a unit of its own.", "", $"Write one of: {string.Join(", ", keys)}.", 0, Math.Max(1, key.Length));
+        new(FaultKind.UnknownUnit, QuantityMessages.UnknownDisplayKey(new(key)), null, QuantityMessages.OneOf(Listed(keys)), 0, Math.Max(1, key.Length));
 
     public static ParseFault NotADisplayUnit(string unit, string key, IReadOnlyList<Unit> units) => Advised(
-        si => $"Write one of: {string.Join(", ", units.Where(u => !si || !u.IsCustomary).Select(u => u.Symbol))}.",
-        advice => new(FaultKind.UnknownUnit, $"\"{unit}\" cannot be the unit of {key}.", "", advice, 0, Math.Max(1, unit.Length)));
+        si => QuantityMessages.OneOf(Listed(units.Where(u => !si || !u.IsCustomary).Select(u => u.Symbol))),
+        advice => new(FaultKind.UnknownUnit, QuantityMessages.NotADisplayUnit(new(unit), new(key)), null, advice, 0, Math.Max(1, unit.Length)));
 
-    private static string UnitList(Dimension dimension, bool si)
-    {
-        var symbols = UnitTable.OfferedFor(dimension, si).Select(u => u.Symbol).Where(s => s != "1").Take(6).ToArray();
-        return symbols.Length == 1 ? symbols[0] : string.Join(", ", symbols[..^1]) + " or " + symbols[^1];
-    }
+    private static Message WriteIn(Dimension dimension, bool si) =>
+        QuantityMessages.WriteIn(AnyOf(UnitTable.OfferedFor(dimension, si).Select(u => u.Symbol).Where(s => s != "1").Take(6)));
 
-    private static ParseFault Advised(Func<bool, string> advice, Func<string, ParseFault> fault) => fault(advice(false)) with { SiAdvice = advice(true) };
+    private static ListValue AnyOf(IEnumerable<string> names) => new([.. names.Select(n => new NameValue(n))], ListJoin.Or);
 
-    private static string Expected(Dimension dimension)
-    {
-        var name = DimensionName.WithArticle(dimension);
-        return $"{char.ToUpperInvariant(name[0])}{name[1..]} is expected here.";
-    }
+    private static ListValue Listed(IEnumerable<string> names) => new([.. names.Select(n => new NameValue(n))], ListJoin.Comma);
 
-    private static string Example(Dimension dimension, bool si) => $"Write it like {ExampleText(dimension, si)}.";
+    private static ParseFault Advised(Func<bool, Message> advice, Func<Message, ParseFault> fault) => fault(advice(false)) with { SiAdvice = advice(true) };
+
+    private static Message Expected(Dimension dimension) => QuantityMessages.Expected(DimensionName.WithArticle(dimension));
+
+    private static Message Example(Dimension dimension, bool si) => QuantityMessages.Like(new(ExampleText(dimension, si)));
 
     private static string RangeExample(Dimension dimension, bool si) => dimension switch
     {
@@ -300,6 +296,4 @@ internal static class FaultText
         Dimension.FlowPerPower => si ? "190 m³/h/kW" : "400 cfm/ton",
         _ => $"10 {UnitTable.OfferedFor(dimension, si).First().Symbol}",
     };
-
-    private static string Invariant(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -109,46 +109,14 @@ public static class QuantityFormat
 /// <summary>What a dimension is called in a sentence.</summary>
 public static class DimensionName
 {
-    /// <summary>The name without an article: <c>pressure</c>, <c>temperature difference</c>.</summary>
-    /// <param name="dimension">The dimension.</param>
-    public static string Of(Dimension dimension) => dimension switch
-    {
-        Dimension.Pressure => "pressure",
-        Dimension.VacuumLevel => "vacuum level",
-        Dimension.AtmosphericPressure => "barometer reading",
-        Dimension.PressureDifference => "pressure difference",
-        Dimension.Temperature => "temperature",
-        Dimension.TemperatureDifference => "temperature difference",
-        Dimension.Mass => "mass",
-        Dimension.Length => "length",
-        Dimension.Area => "area",
-        Dimension.Volume => "volume",
-        Dimension.Duration => "time span",
-        Dimension.VolumeFlow => "volume flow",
-        Dimension.MassFlow => "mass flow or leak rate",
-        Dimension.Velocity => "velocity",
-        Dimension.Power => "power or capacity",
-        Dimension.Torque => "torque",
-        Dimension.ElectricCurrent => "current",
-        Dimension.Voltage => "voltage",
-        Dimension.Capacitance => "capacitance",
-        Dimension.Resistance => "resistance",
-        Dimension.Frequency => "frequency or speed",
-        Dimension.Ratio => "percentage",
-        Dimension.MassPerLength => "mass for each length",
-        Dimension.Density => "density or concentration",
-        Dimension.SpecificEnthalpy => "enthalpy",
-        Dimension.Throughput => "gas flow",
-        Dimension.PressureRate => "rate of pressure change",
-        Dimension.PowerPerFlow => "power for each flow",
-        _ => "flow for each capacity",
-    };
+    private static readonly string[] Keys = [.. Enum.GetNames<Dimension>().Select(name =>
+        string.Concat(name.Select((c, at) => char.IsUpper(c) && at > 0 ? $" {char.ToLowerInvariant(c)}" : char.ToLowerInvariant(c).ToString())))];
 
-    /// <summary>The name with its article: <c>a pressure</c>, <c>an area</c>.</summary>
+    /// <summary>The key of a dimension in messages and records: the words of its member, such as <c>temperature difference</c>.</summary>
     /// <param name="dimension">The dimension.</param>
-    public static string WithArticle(Dimension dimension) => dimension switch
-    {
-        Dimension.Area or Dimension.SpecificEnthalpy => "an " + Of(dimension),
-        _ => "a " + Of(dimension),
-    };
+    public static string Of(Dimension dimension) => Keys[(int)dimension];
+
+    /// <summary>What is measured, with its article: a pressure, an area.</summary>
+    /// <param name="dimension">The dimension.</param>
+    public static Message WithArticle(Dimension dimension) => QuantityMessages.AQuantity(Enum.Parse<QuantityMessages.AQuantityDimension>(dimension.ToString()));
 }

@@ -203,21 +203,21 @@ internal static class Possibility
         if (!double.IsFinite(value.Si))
             return FaultText.TooLarge(written, at);
         if (dimension == Dimension.Temperature && value.Si < 0)
-            return FaultText.Impossible(written, "is below absolute zero (−273.15 °C, −459.67 °F)", "Check the sign and the unit.", at);
+            return FaultText.Impossible(written, QuantityMessages.BelowAbsoluteZero(new(written)), QuantityMessages.SignAndUnit, at);
         switch (value.Unit.Reference)
         {
             case PressureReference.Absolute when value.Si < 0:
-                return FaultText.Impossible(written, "is an absolute pressure below zero", "Check the sign; a reading of a service gauge is gauge pressure.", at);
+                return FaultText.Impossible(written, QuantityMessages.AbsoluteBelowZero(new(written)), QuantityMessages.AbsoluteBelowZeroNext, at);
             case PressureReference.Gauge when value.Si < -DeepestVacuum:
-                return FaultText.Impossible(written, "is lower than a perfect vacuum", "Check the sign and the unit.", at);
+                return FaultText.Impossible(written, QuantityMessages.BelowPerfectVacuum(new(written)), QuantityMessages.SignAndUnit, at);
             case PressureReference.BelowAtmosphere when value.Si < 0:
-                return FaultText.Impossible(written, "is a depth with a minus sign", "Write the depth without the sign.", at);
+                return FaultText.Impossible(written, QuantityMessages.DepthWithMinus(new(written)), QuantityMessages.DepthWithMinusNext, at);
             case PressureReference.BelowAtmosphere when value.Si > DeepestVacuum:
-                return FaultText.Impossible(written, "is deeper than a perfect vacuum", "Check the number and the unit.", at);
+                return FaultText.Impossible(written, QuantityMessages.DeeperThanVacuum(new(written)), QuantityMessages.NumberAndUnit, at);
         }
 
         return value.Si < 0 && NeverNegative(dimension)
-            ? FaultText.Impossible(written, $"is {DimensionName.WithArticle(dimension)} below zero", "Write it without the minus sign.", at)
+            ? FaultText.Impossible(written, QuantityMessages.BelowZero(new(written), DimensionName.WithArticle(dimension)), QuantityMessages.WithoutMinus, at)
             : value;
     }
 

@@ -69,5 +69,5 @@ public sealed class QuantityWriter : IQuantityWriter
     }
 
     private static Unit Unit(string symbol, Dimension dimension) =>
-        UnitTable.Find(symbol, dimension) ?? throw new FormatException($"{symbol} is no unit of a {DimensionName.Of(dimension)}.");
+        UnitTable.Find(symbol, dimension) ?? throw new FormatException($"{symbol}: {DimensionName.Of(dimension)}");
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Commission.Measurement.Quantities;
+using Commission.Messages;
 
 namespace Commission.Measurement.Units;
 
@@ -17,7 +18,7 @@ internal static partial class UncertaintyReader
         if (number is not { } half)
             return FaultText.UncertaintyWithoutNumber(excerpt.Written, dimension, excerpt.Start);
         if (half.Text.StartsWith('-'))
-            return FaultText.Uncertainty(excerpt.Written, "is an uncertainty below zero", "Write it without the minus sign.", excerpt.Start);
+            return FaultText.Uncertainty(excerpt.Written, QuantityMessages.UncertaintyBelowZero(new(excerpt.Written)), QuantityMessages.WithoutMinus, excerpt.Start);
 
         var (k, end) = (UsualCoverageFactor, excerpt.End);
         if (Coverage().Match(excerpt.PlainPart) is { Success: true } coverage)
@@ -25,12 +26,12 @@ internal static partial class UncertaintyReader
             end = excerpt.Start + coverage.Index;
             k = double.Parse(coverage.Groups["k"].Value, CultureInfo.InvariantCulture);
             if (k is < 0.5 or > 10)
-                return FaultText.Uncertainty(coverage.Value.Trim(), "is not a coverage factor", "Write (k=1) or (k=2); without it k = 2 is taken.", end);
+                return FaultText.Uncertainty(coverage.Value.Trim(), QuantityMessages.NotACoverageFactor(new(coverage.Value.Trim())), QuantityMessages.NotACoverageFactorNext, end);
         }
 
         var unit = excerpt.Part(half.End, Math.Max(half.End, end));
         if (unit.PlainPart is not ("" or "%") && !UnitTable.FindAny(unit.PlainPart).Any())
-            return FaultText.Uncertainty(unit.Written, "is not a unit or a coverage factor", "Write it like +/- 1.0, or +/- 0.5 (k=1).", unit.Start);
+            return FaultText.Uncertainty(unit.Written, QuantityMessages.NotAUnitOrFactor(new(unit.Written)), QuantityMessages.NotAUnitOrFactorNext, unit.Start);
         return new WrittenUncertainty(half, unit.PlainPart, k, excerpt);
     }
 
@@ -62,8 +63,8 @@ internal sealed record WrittenUncertainty(NumberToken Number, string UnitText, d
         {
             return FaultText.Uncertainty(
                 Excerpt.Written,
-                UnitText is "%" ? "gives the uncertainty as a percentage" : $"has a unit that does not fit {value.Canonical}",
-                $"Write it in the unit of the reading, such as +/- 1 {value.LastUnit.Symbol}.",
+                UnitText is "%" ? QuantityMessages.UncertaintyAsPercentage(new(Excerpt.Written)) : QuantityMessages.UncertaintyUnit(new(Excerpt.Written), new(value.Canonical)),
+                QuantityMessages.UncertaintyNext(new(value.LastUnit.Symbol)),
                 Excerpt.Start);
         }
 

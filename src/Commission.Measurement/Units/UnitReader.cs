@@ -1,4 +1,5 @@
 using Commission.Measurement.Quantities;
+using Commission.Messages;
 
 namespace Commission.Measurement.Units;
 
@@ -81,7 +82,7 @@ internal static class CompoundReader
         while (part.End < excerpt.End)
         {
             if (!number.IsWhole)
-                return Fault(excerpt, "has decimals before its last part", "Only the last part may have decimals.");
+                return Fault(excerpt, QuantityMessages.CompoundDecimals(new(excerpt.Written)), QuantityMessages.CompoundDecimalsNext);
             var larger = part.Unit;
             var at = QuantityParser.SkipSpaces(excerpt.Plain, part.End, excerpt.End);
             var (next, fault) = NumberReader.Read(excerpt.Plain, at);
@@ -91,17 +92,17 @@ internal static class CompoundReader
                 return FaultText.Leftover(excerpt.Source[at..excerpt.End], dimension, at);
             var unitAt = QuantityParser.SkipSpaces(excerpt.Plain, read.End, excerpt.End);
             if (unitAt == excerpt.End)
-                return Fault(excerpt, $"has no unit behind {read.Text}", $"Write every part with its unit, such as {Example(dimension)}.");
+                return Fault(excerpt, QuantityMessages.CompoundUnit(new(excerpt.Written), new(read.Text)), QuantityMessages.CompoundUnitNext(new(Example(dimension))));
             var unit = UnitReader.Read(excerpt, read, unitAt, dimension);
             if (!unit.Ok)
                 return unit.Fault;
             (number, part) = (read, unit.Value);
             if (part.Unit.Factor >= larger.Factor)
-                return Fault(excerpt, "does not go from the larger to the smaller unit", $"Write it like {Example(dimension)}.");
+                return Fault(excerpt, QuantityMessages.CompoundOrder(new(excerpt.Written)), QuantityMessages.Like(new(Example(dimension))));
             if (number.Value < 0 || number.Text.StartsWith('-'))
-                return Fault(excerpt, "has a minus sign inside", "A minus sign stands in front of the whole.");
+                return Fault(excerpt, QuantityMessages.CompoundMinus(new(excerpt.Written)), QuantityMessages.CompoundMinusNext);
             if (number.Value * part.Unit.Factor >= larger.Factor * (1 - 1e-12))
-                return Fault(excerpt, $"has {QuantityParser.Spell(number.Text, part.Unit)}, which is a whole {larger.Symbol} or more", $"Carry it over to the {larger.Symbol}.");
+                return Fault(excerpt, QuantityMessages.CompoundCarry(new(excerpt.Written), new(QuantityParser.Spell(number.Text, part.Unit)), new(larger.Symbol)), QuantityMessages.CompoundCarryNext(new(larger.Symbol)));
             sum += number.Value * part.Unit.Factor;
             canonical += " " + QuantityParser.Spell(number.Text, part.Unit);
         }
@@ -110,8 +111,8 @@ internal static class CompoundReader
         return new WrittenValue(number, firstPart.Unit, part.Unit, negative ? -sum : sum, canonical, excerpt);
     }
 
-    private static ParseFault Fault(Excerpt excerpt, string why, string advice) =>
-        FaultText.Compound(excerpt.Written, why, advice, excerpt.Start);
+    private static ParseFault Fault(Excerpt excerpt, Message found, Message advice) =>
+        FaultText.Compound(excerpt.Written, found, advice, excerpt.Start);
 
     private static string Example(Dimension dimension) => dimension switch
     {

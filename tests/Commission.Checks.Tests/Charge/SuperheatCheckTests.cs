@@ -89,7 +89,7 @@ public sealed class SuperheatCheckTests
         // At (ODB 95, WB 67) the table's neighbours give ∂/∂WB = (13.9 − 10.0)/2 = 1.95 and ∂/∂ODB = (9.3 − 14.6)/10 = −0.53. The bulbs are two sensors of
         // ± 0.5 °F, and outdoors and indoors two probes: 1.95 · 0.5/√3 = 0.563 °F and 0.53 · 0.5/√3 = 0.153 °F of the distance to the target, and none of superheat.
         var finding = Judge(ChargeJobs.FenRow);
-        double Of(string place) => Math.Abs(finding.Distance!.Budget.Single(b => b.Cause.Name == $"air probe: accuracy, {place}").Contribution) * 1.8;
+        double Of(string place) => Math.Abs(finding.Distance!.Budget.Single(b => b.Cause.ToString() == $"air probe: accuracy, {place}").Contribution) * 1.8;
         Assert.Equal(0.563, Of("return air (wet)"), 0.03);
         Assert.Equal(0.153, Of("outdoor air"), 0.03);
         Assert.DoesNotContain(finding.Budget, b => b.Cause.StartsWith("air probe", StringComparison.Ordinal));
@@ -331,6 +331,6 @@ public sealed class SuperheatCheckTests
             .With("return wet bulb: 67.0", "return humidity: 51.1 %")
             .With("kind: psychrometer, accuracy: 0.5 °F", "kind: psychrometer, humidity accuracy: 2 %, accuracy: 0.5 °F"));
         Assert.Equal(12.0, finding.Limits[0].TargetSi!.Value * 1.8, 0.3);
-        Assert.Contains(finding.Distance!.Budget, b => b.Cause.Name == "air probe: humidity, return air");
+        Assert.Contains(finding.Distance!.Budget, b => b.Cause.ToString() == "air probe: humidity, return air");
     }
 }

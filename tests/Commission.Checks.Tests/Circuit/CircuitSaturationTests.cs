@@ -1,4 +1,5 @@
 using System.Globalization;
+using Commission.Messages;
 using Commission.Checks.Circuit;
 using Commission.Checks.Kernel;
 using Commission.Checks.Tests.Charge;
@@ -24,9 +25,9 @@ public sealed class CircuitSaturationTests
     {
         var (budget, perPascal) = DewBudget(refrigerant);
         Assert.Equal(share / Math.Sqrt(3), Share(budget, perPascal), 1e-9);
-        var named = Assert.Single(budget, b => b.Cause.Name == $"{refrigerant}: estimated pairs, dew point");
-        Assert.Contains(string.Create(CultureInfo.InvariantCulture, $"up to {100 * share:0.0} % of the pressure"), named.Cause.Source, StringComparison.Ordinal);
-        Assert.Contains("is estimated", named.Cause.Source, StringComparison.Ordinal);
+        var named = Assert.Single(budget, b => b.Cause.ToString() == $"{refrigerant}: estimated pairs, dew point");
+        Assert.Contains(string.Create(CultureInfo.InvariantCulture, $"up to {100 * share:0.0} % of the pressure"), MessageWriter.Words.Format(named.Cause.Source, Language.English), StringComparison.Ordinal);
+        Assert.Contains("is estimated", MessageWriter.Words.Format(named.Cause.Source, Language.English), StringComparison.Ordinal);
     }
 
     // Both have published pairs alone and are listed 1.1 to 1.2 K from the equations.
@@ -39,7 +40,7 @@ public sealed class CircuitSaturationTests
         var fluid = Refrigerant.Load(refrigerant);
         var boiling = fluid.DewAtPressure(101_325).Value;
         Assert.Equal(kelvins * boiling.PressureSlope / boiling.Pressure / Math.Sqrt(3), Share(budget, perPascal), 1e-4);
-        Assert.Single(budget, b => b.Cause.Name == $"{refrigerant}: listed normal dew point");
+        Assert.Single(budget, b => b.Cause.ToString() == $"{refrigerant}: listed normal dew point");
     }
 
     [Fact]
@@ -56,7 +57,7 @@ public sealed class CircuitSaturationTests
         CheckContext context = new(job, new CheckSettings(job.Identity.Date.Value));
         var pressure = context.Get<ChargeAnalysis>().Rows[^1].VaporPressure!;
         var dew = context.Get<CircuitSaturation>().Dew(pressure);
-        return ([.. dew.Value!.Budget.Where(b => b.Cause.Name.StartsWith(refrigerant, StringComparison.Ordinal))], pressure.Value.Value * dew.Slope);
+        return ([.. dew.Value!.Budget.Where(b => b.Cause.ToString().StartsWith(refrigerant, StringComparison.Ordinal))], pressure.Value.Value * dew.Slope);
     }
 
     private static double Share(Measurement.Uncertainty.BudgetLine[] budget, double perPascal) =>

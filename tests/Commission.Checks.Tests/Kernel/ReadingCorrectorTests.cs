@@ -1,3 +1,4 @@
+using Commission.Messages;
 using Commission.Checks.Kernel;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
@@ -82,7 +83,7 @@ public sealed class ReadingCorrectorTests
         Assert.Equal(100_000 + (100.5 * Psi), read.AfterZero, 0.01);
         var psi = Math.Sqrt((1.020621 * 1.020621) + (0.288675 * 0.288675) + (0.1 * 0.1) + (0.028868 * 0.028868) + (0.0144 * 0.0144) + (0.0144 * 0.0144));
         Assert.Equal(Math.Sqrt((psi * psi * Psi * Psi) + (200 * 200)), read.Value.StandardUncertainty, 0.005 * psi * Psi);
-        Assert.DoesNotContain(read.Value.Budget, line => line.Cause.Name == "low: accuracy");
+        Assert.DoesNotContain(read.Value.Budget, line => line.Cause.ToString() == "low: accuracy");
     }
 
     [Theory]
@@ -90,7 +91,7 @@ public sealed class ReadingCorrectorTests
     [InlineData("251.0 psig", true)]
     public void A_quarter_beyond_the_known_pressure_the_makers_statement_counts_again(string read, bool makers) =>
         Assert.Equal(makers, Pressure(read, "{id: low, kind: pressure gauge, accuracy: 1 % of reading, full scale: 500 psig, resolution: 0.1 psi, reads: [vapor pressure], checks: {zero: 0.0 psig, known pressure: {applied: 200.0 psig +/- 0.4, read: 200.0 psig}}}")
-            .Value.Budget.Any(line => line.Cause.Name == "low: accuracy"));
+            .Value.Budget.Any(line => line.Cause.ToString() == "low: accuracy"));
 
     [Fact]
     public void What_is_stated_with_the_reading_comes_before_the_instrument()
@@ -135,7 +136,7 @@ public sealed class ReadingCorrectorTests
         var read = context.Readings.Temperature("vapor line", ReadingName.VaporLine, row.VaporLine!, air);
         Assert.Equal(fahrenheit, ((read.Value.Value - 273.15) * 1.8) + 32, 5e-4);
         Assert.Equal(283.15, read.AfterZero, 1e-9);
-        var line = Assert.Single(read.Value.Budget, b => b.Cause.Name.EndsWith("air around the clamp", StringComparison.Ordinal));
+        var line = Assert.Single(read.Value.Budget, b => b.Cause.ToString().EndsWith("air around the clamp", StringComparison.Ordinal));
         Assert.Equal(share / 100 * 26 / 1.8 / Math.Sqrt(3), Math.Abs(line.Contribution), 1e-3);
         Assert.Equal(["vapor line", "return", "clamp: insulated"], read.Uses.Select(u => u.Name));
     }
@@ -194,8 +195,8 @@ public sealed class ReadingCorrectorTests
     public void A_stated_doubt_comes_before_a_known_pressure_too()
     {
         var read = Pressure("100.5 psig +/- 2 psi", Gauge("zero: 0.0 psig, known pressure: {applied: 200.0 psig +/- 0.4, read: 201.0 psig}"));
-        Assert.Contains(read.Value.Budget, b => b.Cause.Name == "vapor pressure: as stated");
-        Assert.DoesNotContain(read.Value.Budget, b => b.Cause.Name == "low: repeatability");
+        Assert.Contains(read.Value.Budget, b => b.Cause.ToString() == "vapor pressure: as stated");
+        Assert.DoesNotContain(read.Value.Budget, b => b.Cause.ToString() == "low: repeatability");
     }
 
     // The gauge moves in tenths whatever the crew wrote; without a word of its steps the digits written count.
@@ -205,14 +206,14 @@ public sealed class ReadingCorrectorTests
     [InlineData("{id: low, kind: pressure gauge, reads: [vapor pressure]}", "100.0 psig", 0.1)]
     public void The_step_is_the_instruments_else_the_last_digit(string instrument, string read, double psi) => Assert.Equal(
         psi * Psi / Math.Sqrt(12),
-        Pressure(read, instrument).Value.Budget.Single(b => b.Cause.Name == "vapor pressure: resolution").Contribution,
+        Pressure(read, instrument).Value.Budget.Single(b => b.Cause.ToString() == "vapor pressure: resolution").Contribution,
         1e-6 * Psi);
 
     [Fact]
     public void A_gauge_that_is_tied_down_keeps_its_own_step()
     {
         var read = Pressure("100 psig", Gauge("zero: 0.0 psig, known pressure: {applied: 200.0 psig +/- 0.4, read: 200.0 psig}"));
-        Assert.Equal(0.1 * Psi / Math.Sqrt(12), read.Value.Budget.Single(b => b.Cause.Name == "vapor pressure: resolution").Contribution, 1e-6 * Psi);
+        Assert.Equal(0.1 * Psi / Math.Sqrt(12), read.Value.Budget.Single(b => b.Cause.ToString() == "vapor pressure: resolution").Contribution, 1e-6 * Psi);
         Assert.True(read.AccuracyKnown);
     }
 
@@ -241,9 +242,9 @@ public sealed class ReadingCorrectorTests
         var air = clamp.Readings.Temperature("return", ReadingName.ReturnAir, row.ReturnDryBulb!);
         var line = clamp.Readings.Temperature("vapor line", ReadingName.VaporLine, row.VaporLine!, air);
         Assert.All(line.Value.Budget, b => Assert.Equal(b.Cause.Kind == CauseKind.Accuracy, clamp.Causes.KindOf(b.Cause) is null));
-        Assert.Equal(DisplayKind.Percentage, clamp.Causes.KindOf(line.Value.Budget.Single(b => b.Cause.Name.EndsWith("air around the clamp", StringComparison.Ordinal)).Cause));
+        Assert.Equal(DisplayKind.Percentage, clamp.Causes.KindOf(line.Value.Budget.Single(b => b.Cause.ToString().EndsWith("air around the clamp", StringComparison.Ordinal)).Cause));
         Assert.Equal(["ice point", "clamp"], line.Steps.Select(s => s.Symbol));
-        Assert.StartsWith("insulated clamp", line.Value.Budget.Single(b => b.Cause.Name.EndsWith("air around the clamp", StringComparison.Ordinal)).Cause.Source, StringComparison.Ordinal);
+        Assert.StartsWith("insulated clamp", MessageWriter.Words.Format(line.Value.Budget.Single(b => b.Cause.ToString().EndsWith("air around the clamp", StringComparison.Ordinal)).Cause.Source, Language.English), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -258,7 +259,7 @@ public sealed class ReadingCorrectorTests
         Assert.Equal(283.15, context.Readings.Temperature("vapor line", ReadingName.VaporLine, row.VaporLine!).Value.Value, 1e-9);
         var read = context.Readings.Temperature("vapor line", ReadingName.VaporLine, row.VaporLine!, air);
         Assert.Equal(48.70, ((read.Value.Value - 273.15) * 1.8) + 32, 5e-4);
-        Assert.StartsWith("bare clamp", read.Value.Budget.Single(b => b.Cause.Name.EndsWith("air around the clamp", StringComparison.Ordinal)).Cause.Source, StringComparison.Ordinal);
+        Assert.StartsWith("bare clamp", MessageWriter.Words.Format(read.Value.Budget.Single(b => b.Cause.ToString().EndsWith("air around the clamp", StringComparison.Ordinal)).Cause.Source, Language.English), StringComparison.Ordinal);
     }
 
     // One rule for all sensors: ice takes the common part; what its place adds (at most 0.6 K, half of the variance) and a slope stay. 50 °F are 10 K from ice:
@@ -268,18 +269,18 @@ public sealed class ReadingCorrectorTests
     {
         const string Probe = "{id: probe, kind: thermometer, sensor: SENSOR, resolution: 0.1 °F, reads: [vapor line], checks: {ice point: {read: 32.0 °F}}}";
         var couple = Temperature("50 °F", Probe.Replace("SENSOR", "thermocouple K class 2", StringComparison.Ordinal));
-        Assert.DoesNotContain(couple.Value.Budget, b => b.Cause.Name == "probe: accuracy");
+        Assert.DoesNotContain(couple.Value.Budget, b => b.Cause.ToString() == "probe: accuracy");
         Assert.True(couple.AccuracyKnown);
-        Assert.Equal(0.1 / 1.8 / Math.Sqrt(12), couple.Value.Budget.Single(b => b.Cause.Name == "vapor line: resolution").Contribution, 1e-9);
-        Assert.Equal(0.6 / Math.Sqrt(6), couple.Value.Budget.Single(b => b.Cause.Name == "probe: accuracy, vapor line").Contribution, 1e-9);
-        Assert.Equal(0.075 / Math.Sqrt(3), couple.Value.Budget.Single(b => b.Cause.Name == "probe: away from the ice point").Contribution, 1e-9);
+        Assert.Equal(0.1 / 1.8 / Math.Sqrt(12), couple.Value.Budget.Single(b => b.Cause.ToString() == "vapor line: resolution").Contribution, 1e-9);
+        Assert.Equal(0.6 / Math.Sqrt(6), couple.Value.Budget.Single(b => b.Cause.ToString() == "probe: accuracy, vapor line").Contribution, 1e-9);
+        Assert.Equal(0.075 / Math.Sqrt(3), couple.Value.Budget.Single(b => b.Cause.ToString() == "probe: away from the ice point").Contribution, 1e-9);
         var resistance = Temperature("50 °F", Probe.Replace("SENSOR", "RTD class B", StringComparison.Ordinal));
-        Assert.DoesNotContain(resistance.Value.Budget, b => b.Cause.Name == "probe: accuracy");
-        Assert.Equal(0.3 / Math.Sqrt(6), resistance.Value.Budget.Single(b => b.Cause.Name == "probe: accuracy, vapor line").Contribution, 1e-9);
-        Assert.Equal(0.06 / Math.Sqrt(3), resistance.Value.Budget.Single(b => b.Cause.Name == "probe: away from the ice point").Contribution, 1e-9);
+        Assert.DoesNotContain(resistance.Value.Budget, b => b.Cause.ToString() == "probe: accuracy");
+        Assert.Equal(0.3 / Math.Sqrt(6), resistance.Value.Budget.Single(b => b.Cause.ToString() == "probe: accuracy, vapor line").Contribution, 1e-9);
+        Assert.Equal(0.06 / Math.Sqrt(3), resistance.Value.Budget.Single(b => b.Cause.ToString() == "probe: away from the ice point").Contribution, 1e-9);
         var stated = Temperature("50.0 °F +/- 0.9 °F", Probe.Replace("SENSOR", "thermocouple K class 2", StringComparison.Ordinal));
-        Assert.Contains(stated.Value.Budget, b => b.Cause.Name == "vapor line: as stated");
-        Assert.DoesNotContain(stated.Value.Budget, b => b.Cause.Name == "vapor line: resolution");
+        Assert.Contains(stated.Value.Budget, b => b.Cause.ToString() == "vapor line: as stated");
+        Assert.DoesNotContain(stated.Value.Budget, b => b.Cause.ToString() == "vapor line: resolution");
     }
 
     // 4 °F off in ice is more than may be corrected: 4 °F stay as a bound, u 4/1.8/√3 K; a good ice point leaves none. So with a zero of 20 psi on a 500 psi
@@ -290,10 +291,10 @@ public sealed class ReadingCorrectorTests
         const string Probe = "{id: probe, kind: thermometer, accuracy: 0.9 °F, resolution: 0.1 °F, reads: [vapor line], checks: {ice point: {read: READ}}}";
         var failed = Temperature("54.0 °F", Probe.Replace("READ", "36.0 °F", StringComparison.Ordinal));
         Assert.Equal(283.15, failed.Value.Value, 1e-6);
-        Assert.Equal(4 / 1.8 / Math.Sqrt(3), failed.Value.Budget.Single(b => b.Cause.Name == "probe: failed its ice point").Contribution, 1e-9);
-        Assert.DoesNotContain(Temperature("51.4 °F", Probe.Replace("READ", "33.4 °F", StringComparison.Ordinal)).Value.Budget, b => b.Cause.Name == "probe: failed its ice point");
-        Assert.DoesNotContain(Temperature("51.4 °F", Probe.Replace("READ", "36.0 °F, adjusted: 33.4 °F", StringComparison.Ordinal)).Value.Budget, b => b.Cause.Name == "probe: failed its ice point");
-        double? Left(string checks) => Pressure("100.0 psig", Gauge(checks)).Value.Budget.SingleOrDefault(b => b.Cause.Name == "low: failed its check")?.Contribution / Psi * Math.Sqrt(3);
+        Assert.Equal(4 / 1.8 / Math.Sqrt(3), failed.Value.Budget.Single(b => b.Cause.ToString() == "probe: failed its ice point").Contribution, 1e-9);
+        Assert.DoesNotContain(Temperature("51.4 °F", Probe.Replace("READ", "33.4 °F", StringComparison.Ordinal)).Value.Budget, b => b.Cause.ToString() == "probe: failed its ice point");
+        Assert.DoesNotContain(Temperature("51.4 °F", Probe.Replace("READ", "36.0 °F, adjusted: 33.4 °F", StringComparison.Ordinal)).Value.Budget, b => b.Cause.ToString() == "probe: failed its ice point");
+        double? Left(string checks) => Pressure("100.0 psig", Gauge(checks)).Value.Budget.SingleOrDefault(b => b.Cause.ToString() == "low: failed its check")?.Contribution / Psi * Math.Sqrt(3);
         Assert.Equal(20, Left("zero: 20.0 psig")!.Value, 1e-6);
         Assert.Null(Left("zero: 1.0 psig"));
         Assert.Equal(15 * 200 / 230.0, Left("zero: 0.0 psig, known pressure: {applied: 200.0 psig +/- 0.4, read: 230.0 psig}")!.Value, 1e-6);
@@ -330,8 +331,8 @@ public sealed class ReadingCorrectorTests
         var row = context.Job.Charging!.Readings[0];
         var low = context.Readings.Pressure("a", ReadingName.VaporPressure, row.VaporPressure!);
         var high = context.Readings.Pressure("b", ReadingName.LiquidPressure, row.LiquidPressure!);
-        Assert.Contains(low.Value.Budget, b => b.Cause.Name == "low: failed its check");
-        var left = (high.Value - low.Value).Budget.Where(b => b.Cause.Name == "low: failed its check").ToArray();
+        Assert.Contains(low.Value.Budget, b => b.Cause.ToString() == "low: failed its check");
+        var left = (high.Value - low.Value).Budget.Where(b => b.Cause.ToString() == "low: failed its check").ToArray();
         Assert.True(left.Length <= 1, "two causes where there is one gauge");
         Assert.Equal(psi, left.Sum(b => b.Contribution) / Psi * Math.Sqrt(3), 1e-6);
     }
@@ -365,7 +366,7 @@ public sealed class ReadingCorrectorTests
     {
         const string Ranged = "{id: low, kind: pressure gauge, resolution: [{up to: 100 psig, step: 0.1 psi}, {above: 100 psig, step: 1 psi}], reads: [vapor pressure]}";
         var value = Pressure(read, Ranged).Value;
-        Assert.Equal(psi, value.Budget.Single(b => b.Cause.Name == "vapor pressure: resolution").Contribution / Psi, 1e-5);
+        Assert.Equal(psi, value.Budget.Single(b => b.Cause.ToString() == "vapor pressure: resolution").Contribution / Psi, 1e-5);
     }
 
     private static CheckContext Context(string instrument, string reading = "vapor pressure: 100 psig +/- 1 psi, liquid pressure: 300 psig +/- 1 psi") => JobText.Context(JobLines.Of(

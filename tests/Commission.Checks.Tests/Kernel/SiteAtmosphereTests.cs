@@ -19,7 +19,7 @@ public sealed class SiteAtmosphereTests
         Assert.Equal(pascals, atmosphere.Value.Value, 2.0);
         // 1 kPa is the standard deviation of the weather here (default of the program): it is no bound that would be divided by √3.
         Assert.Equal(1000, atmosphere.Value.StandardUncertainty, 1e-9);
-        Assert.Equal("weather", Assert.Single(atmosphere.Value.Budget).Cause.Name);
+        Assert.Equal("weather", Assert.Single(atmosphere.Value.Budget).Cause.ToString());
         Assert.True(atmosphere.IsStated);
         Assert.Equal(["elevation"], atmosphere.Uses.Select(u => u.Name));
         Assert.Equal(atmosphere.Value.Value, atmosphere.Pressure.Si);

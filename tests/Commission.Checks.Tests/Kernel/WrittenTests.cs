@@ -18,7 +18,7 @@ public sealed class WrittenTests
         var value = Written.Value(context, "line", length, DisplayKind.Length);
         Assert.Equal(42 * 0.3048, value.Value, 1e-9);
         Assert.Equal(0.1 * 0.3048 / Math.Sqrt(12), value.StandardUncertainty, 1e-9);
-        Assert.Equal("line: last digit", Assert.Single(value.Budget).Cause.Name);
+        Assert.Equal("line: last digit", Assert.Single(value.Budget).Cause.ToString());
         Assert.Equal(DisplayKind.Length, context.Causes.KindOf(value.Budget[0].Cause));
 
         // The same number under the same name is one cause: the difference of two uses is sure. Under another name it is another.
@@ -32,7 +32,7 @@ public sealed class WrittenTests
         var context = Of("42.0 ft +/- 1 ft");
         var reading = Written.Reading(context, "line", context.Job.Equipment.Piping[0].Liquid!.Length!, DisplayKind.Length);
         Assert.Equal(0.3048 / 2, reading.Value.StandardUncertainty, 1e-9);
-        Assert.Equal("line: as stated", Assert.Single(reading.Value.Budget).Cause.Name);
+        Assert.Equal("line: as stated", Assert.Single(reading.Value.Budget).Cause.ToString());
         Assert.Equal((42 * 0.3048, "line", true, null), (Math.Round(reading.AfterZero, 9), Assert.Single(reading.Uses).Name, reading.AccuracyKnown, reading.Instrument));
     }
 

@@ -91,7 +91,7 @@ public sealed class NitrogenHoldTests(ITestOutputHelper output)
         var start = Reading(450 * Psi, Fahrenheit(70));
         var end = Reading(449 * Psi, Fahrenheit(70));
         double Share(NitrogenErrors e) => Loss(start, end, e).Loss.Budget
-            .Where(b => b.Cause.Name.StartsWith("zero", StringComparison.Ordinal) || b.Cause.Name.StartsWith("gain", StringComparison.Ordinal))
+            .Where(b => b.Cause.ToString().StartsWith("zero", StringComparison.Ordinal) || b.Cause.ToString().StartsWith("gain", StringComparison.Ordinal))
             .Sum(b => b.Share);
         Assert.True(Share(Errors) < 1e-3);
         Assert.True(Share(Errors with { SameGauge = false }) > 0.5);
@@ -103,7 +103,7 @@ public sealed class NitrogenHoldTests(ITestOutputHelper output)
         var start = Reading(450 * Psi, Fahrenheit(70));
         double Bound(double kelvinLater, double? stated) => Loss(
                 start, new NitrogenReading(450 * Psi, Atmosphere, start.Temperature + kelvinLater), Errors with { GasMinusClamp = stated })
-            .Loss.Budget.Single(b => b.Cause.Name == "mean gas less clamp, start").Cause.StandardUncertainty * Math.Sqrt(3);
+            .Loss.Budget.Single(b => b.Cause.ToString() == "mean gas less clamp, start").Cause.StandardUncertainty * Math.Sqrt(3);
         Assert.Equal(0.5, Bound(1, null), 1e-9);
         Assert.Equal(3, Bound(-10, null), 1e-9);
         Assert.Equal(0.2, Bound(-10, 0.2), 1e-9);

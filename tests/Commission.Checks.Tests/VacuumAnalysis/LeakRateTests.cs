@@ -52,7 +52,7 @@ public sealed class LeakRateTests
 
         // Gain ±10 %, rectangular: nearly all of it.
         Assert.Equal(0.1 * slope.Value / Math.Sqrt(3), slope.StandardUncertainty, 0.05 * slope.StandardUncertainty);
-        Assert.Equal("gain of the vacuum gauge", slope.Budget[0].Cause.Name);
+        Assert.Equal("gain of the vacuum gauge", slope.Budget[0].Cause.ToString());
     }
 
     [Fact]

@@ -1,3 +1,4 @@
+using Commission.Messages;
 using Commission.Documents.Markup;
 using Commission.Source;
 using Xunit;
@@ -65,7 +66,7 @@ public sealed class MarkupReaderTests
         Assert.Null(MarkupReader.Read(xml, Figures, Photos, problems));
         var problem = Assert.Single(problems.Sorted());
         Assert.Equal("a.liquid:9", problem.Location.ToString());
-        Assert.StartsWith("What the template wrote is not well-formed XML", problem.Found, StringComparison.Ordinal);
+        Assert.StartsWith("What the template wrote is not well-formed XML", problem.Text(Language.English), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -48,7 +48,7 @@ public sealed class CorrectionsTests
         Assert.Equal("high read 301.1 psig at 300.0 psig (test gauge): 341.1 psig becomes 339.5 psig (beyond the points, within a quarter of their span).", corrected.Steps[1].Text);
 
         // The known point's own uncertainty grows with the lever: 0.3·341.1/301.4.
-        var lever = corrected.Value.Budget.Single(l => string.Equals(l.Cause.Name, "high: known point 1", StringComparison.Ordinal));
+        var lever = corrected.Value.Budget.Single(l => string.Equals(l.Cause.ToString(), "high: known point 1", StringComparison.Ordinal));
         Assert.Equal(0.3 * 341.1 / 301.4, lever.Contribution / Psi, 1e-6);
 
         // At the known point the instrument tells the known value.

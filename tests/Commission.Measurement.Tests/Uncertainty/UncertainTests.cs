@@ -71,7 +71,7 @@ public sealed class UncertainTests
     public void The_budget_is_sorted_and_sums_to_one()
     {
         var y = (2 * Uncertain.From(1, A)) - Uncertain.From(1, B) + Uncertain.From(0, new RootCause("c", "", 0.4));
-        Assert.Equal(["a", "b", "c"], y.Budget.Select(l => l.Cause.Name));
+        Assert.Equal(["a", "b", "c"], y.Budget.Select(l => l.Cause.ToString()));
         Assert.Equal([0.6, -0.4, 0.4], y.Budget.Select(l => Math.Round(l.Contribution, 12)));
         Assert.Equal(1, y.Budget.Sum(l => l.Share), 1e-12);
     }

@@ -1,3 +1,4 @@
+using Commission.Messages;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
 using U = UnitsNet;

@@ -61,3 +61,6 @@ common-practice-no-source = common practice, no source
 day = { $day }
 
 name-a-pack-next = Name a limits pack.
+
+# $text (text) - what the crew or a source wrote
+as-written = { $text }

@@ -947,3 +947,10 @@ check-leak-rate-fails = Find and repair the leak within 30 days, verify the repa
 
 check-records = Records the law asks for
 check-records-fails = Write what is missing. What the job file has no key for goes into its notes or the operator's log-book.
+
+# $gas (name) - the component
+no-equation = No published equation of state for { $gas } is at hand.
+
+# $name (name) - the refrigerant
+# $gas (name) - its component without an equation
+cannot-be-computed = { $name } cannot be computed: no published equation of state for { $gas } is at hand.
