@@ -6,6 +6,7 @@ using Commission.Jobs.Model.Words;
 using Commission.Measurement.Units;
 using Commission.Messages;
 using Commission.Records.Findings;
+using QuantityValue = Commission.Messages.QuantityValue;
 
 namespace Commission.Checks.Charge;
 
@@ -31,25 +32,25 @@ internal sealed class AsFoundCheck : ICheck
         var finding = context.Finding(this, row.Time);
         var circuit = context.Get<CircuitRefrigerant>();
         if (found.Refrigerant is { } other && Fluids.RefrigerantCatalogue.Find(other.Value)?.Designation != circuit.Designation)
-            return finding.Use("refrigerant found", other).Information($"The circuit was found with {other.Text}; its readings are listed and not worked out.", "the refrigerant was changed");
-        var parts = new List<string>();
-        foreach (var (name, number) in new[] { ("superheat", row.Superheat), ("subcooling", row.Subcooling) })
+            return finding.Use(OperatingStateMessages.ReadingFound, other).Information(OperatingStateMessages.FoundOther(new(other.Text)), OperatingStateMessages.FoundOtherWhy);
+        var parts = new List<MessageValue>();
+        foreach (var (number, said) in new (RowNumber, Func<QuantityValue, Message>)[] { (row.Superheat, OperatingStateMessages.FoundSuperheat), (row.Subcooling, OperatingStateMessages.FoundSubcooling) })
         {
             if (number.Value is not { } value)
                 continue;
             finding.Use(number).Measure(value, DisplayKind.TemperatureDifference);
-            parts.Add($"{name} {context.Present.Text(value, DisplayKind.TemperatureDifference)}");
+            parts.Add(said(context.Present.InMessage(value, DisplayKind.TemperatureDifference)));
         }
 
         if (found.ChargeRecovered is { } recovered)
         {
-            finding.Use("charge recovered", recovered);
-            parts.Add($"{recovered.Text} recovered");
+            finding.Use(ReadingsMessages.ChargeRecovered, recovered);
+            parts.Add(OperatingStateMessages.FoundRecovered(new(recovered.Text)));
         }
 
         return parts.Count == 0
-            ? finding.NotEvaluated(row.Superheat.WhyNot ?? row.Subcooling.WhyNot!, "Read pressure and line temperature of a side together.")
-            : finding.Information($"As found at {row.Time}: {string.Join(", ", parts)}.", "before any work");
+            ? finding.NotEvaluated(row.Superheat.WhyNot ?? row.Subcooling.WhyNot!, OperatingStateMessages.FoundNothingNext)
+            : finding.Information(OperatingStateMessages.Found(new(row.Time), new([.. parts], ListJoin.Comma)), OperatingStateMessages.FoundWhy);
     }
 }
 
@@ -67,29 +68,32 @@ internal sealed class ReturnVisitCheck : ICheck
             yield break;
         if (charging.ReturnVisit is { } visit)
         {
-            var finding = context.Finding(this).Use("return visit", visit.What).Use("outdoor at least", visit.OutdoorAtLeast).Use("by", visit.By);
+            var finding = context.Finding(this).Use(OperatingStateMessages.ReadingVisit, visit.What).Use(OperatingStateMessages.ReadingVisitOutdoor, visit.OutdoorAtLeast).Use(OperatingStateMessages.ReadingVisitBy, visit.By);
             if (context.Limits.Find(LimitIds.ChargeReturnVisitOutdoor) is { } warm)
                 finding.Show(context.State(warm));
             if (visit.OutdoorAtLeast is { } least && context.Limits.Find(LimitIds.ChargeValidityOutdoor)?.Lower is { } lower && least.Value.Si < lower.Si)
-                finding.Remark($"At {least.Text} outdoors the charge cannot be judged by readings yet: {lower.Text} at the least.");
-            yield return finding.Information(
-                $"A return visit is due: {visit.What.Text}{(visit.OutdoorAtLeast is { } at ? $", when it is at least {at.Text} outdoors" : "")}{(visit.By is { } by ? $", by {by.Text}" : "")}.",
-                "a condition of this record until it is done; the charge stands on its weight, judged beside");
+                finding.Remark(OperatingStateMessages.VisitTooCold(context.Present.InMessage(least.Value.Si, DisplayKind.Temperature), context.Present.InMessage(lower.Si, DisplayKind.Temperature)));
+            var terms = new List<MessageValue> { new TextValue(visit.What.Text) };
+            if (visit.OutdoorAtLeast is { } at)
+                terms.Add(OperatingStateMessages.VisitOutdoor(new(at.Text)));
+            if (visit.By is { } by)
+                terms.Add(OperatingStateMessages.VisitBy(new(by.Text)));
+            yield return finding.Information(OperatingStateMessages.VisitDue(new([.. terms], ListJoin.Comma)), OperatingStateMessages.VisitWhy);
             yield break;
         }
 
         if (Missing(context, analysis) is { } why)
-            yield return context.Finding(this).NotEvaluated(why, "Weigh the charge in and write the return visit, or read in cooling when the weather allows it.");
+            yield return context.Finding(this).NotEvaluated(why, OperatingStateMessages.VisitNoneNext);
     }
 
     // Only where readings would have shown the charge, and none could.
-    private static string? Missing(CheckContext context, ChargeAnalysis analysis)
+    private static Message? Missing(CheckContext context, ChargeAnalysis analysis)
     {
         if (analysis.ByWeightOnly is not null || analysis.HasReceiver || analysis.IsRefrigeration || analysis.IsLeftSealed || analysis.Rows.IsEmpty)
             return null;
         if (analysis.Last(OperatingMode.Cooling, _ => true) is not { } row)
-            return "the system was read in heating alone, and no return visit is written";
+            return OperatingStateMessages.VisitNoneHeating;
         var validity = MethodValidity.Of(context, row, analysis.HasFixedMetering ? ChargeCriterion.Superheat : ChargeCriterion.Subcooling);
-        return validity.Block is { } block ? $"{block}, and no return visit is written" : null;
+        return validity.Block is { } block ? OperatingStateMessages.VisitNone(block) : null;
     }
 }

@@ -11,6 +11,7 @@ using Commission.Messages;
 using Commission.Records;
 using Commission.Records.Findings;
 using Commission.Records.Series;
+using QuantityValue = Commission.Messages.QuantityValue;
 
 namespace Commission.Checks.Charge;
 
@@ -18,8 +19,6 @@ namespace Commission.Checks.Charge;
 internal sealed class ChargeTimeFigure : IFigureSource
 {
     private const int MostPoints = 2000;
-    private const string Superheat = "superheat";
-    private const string Subcooling = "subcooling";
 
     /// <inheritdoc/>
     public IEnumerable<FigureData> Figures(CheckContext context)
@@ -31,72 +30,76 @@ internal sealed class ChargeTimeFigure : IFigureSource
             yield break;
         double At(JobTime time) => onClock ? Clock(context, time) : time.Elapsed!.Value.Minutes;
         var curves = ImmutableArray.CreateBuilder<FigureCurve>();
-        var told = new List<string>();
-        foreach (var (label, number, limit) in new (string, Func<ChargeRow, RowNumber>, Func<ChargeRow, LimitStatement?>)[]
+        var drawn = new List<ChargeCriterion>();
+        var told = new List<MessageValue>();
+        foreach (var (what, number, limit) in new (ChargeCriterion, Func<ChargeRow, RowNumber>, Func<ChargeRow, LimitStatement?>)[]
         {
-            (Superheat, r => r.Superheat, r => SuperheatLimit(context, analysis, r)),
-            (Subcooling, r => r.Subcooling, r => analysis.ByWeightOnly is null && !analysis.HasReceiver ? ChargeTarget.Subcooling(context, r).Limit : null),
+            (ChargeCriterion.Superheat, r => r.Superheat, r => SuperheatLimit(context, analysis, r)),
+            (ChargeCriterion.Subcooling, r => r.Subcooling, r => analysis.ByWeightOnly is null && !analysis.HasReceiver ? ChargeTarget.Subcooling(context, r).Limit : null),
         })
         {
-            if (Curve(context, rows, label, number, At) is not { } curve)
+            if (Curve(context, rows, what, number, At) is not { } curve)
                 continue;
-            if (Band(context, analysis, rows, label, number, limit, At) is { } band)
+            if (Band(context, analysis, rows, what, number, limit, At) is { } band)
                 curves.Add(band);
             curves.Add(curve);
-            told.Add($"{label} {Ends(context, rows, number)}");
+            drawn.Add(what);
+            told.Add(Course(context, rows, what, number));
         }
 
         if (curves.Count == 0)
             yield break;
-        var unit = context.Present.Unit(DisplayKind.TemperatureDifference);
+        var present = context.Present;
+        var unit = present.Unit(DisplayKind.TemperatureDifference);
         yield return new FigureData
         {
             Id = "charge-time",
             Plot = "charge-time",
             Phase = Phases.Charge,
-            Title = Title(curves),
+            Title = present.Text(OperatingStateMessages.FigureTime(Which(drawn))),
             Caption = Caption(context, curves),
-            AltText = $"Between {rows[0].Time} and {rows[^1].Time}: {string.Join("; ", told)}.",
-            X = new FigureAxis(onClock ? "Time" : "Time since the compressor started", onClock ? "" : "min", onClock ? AxisScale.Clock : AxisScale.Minutes),
-            Y = new FigureAxis("Temperature difference", unit, AxisScale.Linear),
+            AltText = present.Text(OperatingStateMessages.FigureTimeAlt(new(rows[0].Time), new(rows[^1].Time), new([.. told], ListJoin.Semicolons))),
+            X = new FigureAxis(present.Text(onClock ? OperatingStateMessages.FigureClock : OperatingStateMessages.FigureElapsed), onClock ? "" : "min", onClock ? AxisScale.Clock : AxisScale.Minutes),
+            Y = new FigureAxis(present.Text(OperatingStateMessages.FigureDifference), unit, AxisScale.Linear),
             Curves = curves.ToImmutable(),
-            Events = [.. Events(analysis, onClock).Select(e => new FigureEvent(At(e.Time), e.Label))],
+            Events = [.. Events(analysis, onClock).Select(e => new FigureEvent(At(e.Time), present.Text(e.Label)))],
         };
     }
 
-    private static string Title(IEnumerable<FigureCurve> curves) => curves.Where(curve => curve.Role == CurveRole.Measured).Select(curve => curve.Label).ToList() switch
+    private static OperatingStateMessages.FigureTimeWhich Which(List<ChargeCriterion> drawn) => drawn switch
     {
-        [Superheat] => "Superheat",
-        [Subcooling] => "Subcooling",
-        _ => "Superheat and subcooling",
+        [ChargeCriterion.Superheat] => OperatingStateMessages.FigureTimeWhich.Superheat,
+        [ChargeCriterion.Subcooling] => OperatingStateMessages.FigureTimeWhich.Subcooling,
+        _ => OperatingStateMessages.FigureTimeWhich.Both,
     };
+
+    private static Message Name(ChargeCriterion what) => what == ChargeCriterion.Superheat ? OperatingStateMessages.Superheat : OperatingStateMessages.Subcooling;
 
     // The caption tells what is drawn: no shade where no limit is, no U where a bar is no longer than its mark.
     private static string Caption(CheckContext context, ImmutableArray<FigureCurve>.Builder curves)
     {
         var readings = curves.Where(curve => curve.Role == CurveRole.Measured).ToList();
         var bands = curves.Where(curve => curve.Role == CurveRole.Limit).ToList();
-        // Two quantities with a tolerance each are drawn in a panel each.
+        // Two quantities with a tolerance each are drawn in a panel each; both stand in the same order.
         var isSplit = readings.Count == 2 && bands.Count == 2;
-        var areSeen = readings.Exists(reading =>
+        var areSeen = readings.Where((reading, i) =>
         {
-            var shown = isSplit ? [reading, bands.Single(band => band.Label == Tolerance(reading.Label))] : curves.ToList();
+            var shown = isSplit ? [reading, bands[i]] : curves.ToList();
             var values = shown.SelectMany(curve => curve.Y.Concat(curve.YLow).Concat(curve.YHigh)).OfType<double>().ToList();
             return SpreadBars.AreSeen(reading, values.Min(), values.Max(), AxisScale.Linear, isSplit ? 2 : 1);
-        });
-        return RecordWords.Text(
-            ChargeMessages.ChargeTimeCaption(areSeen ? ChargeMessages.ChargeTimeCaptionBars.Seen : ChargeMessages.ChargeTimeCaptionBars.Hidden, bands.Count > 0 ? ChargeMessages.ChargeTimeCaptionShade.Drawn : ChargeMessages.ChargeTimeCaptionShade.None),
-            context.Present.Language);
+        }).Any();
+        return context.Present.Text(ChargeMessages.ChargeTimeCaption(
+            areSeen ? ChargeMessages.ChargeTimeCaptionBars.Seen : ChargeMessages.ChargeTimeCaptionBars.Hidden, bands.Count > 0 ? ChargeMessages.ChargeTimeCaptionShade.Drawn : ChargeMessages.ChargeTimeCaptionShade.None));
     }
 
-    private static FigureCurve? Curve(CheckContext context, ImmutableArray<ChargeRow> rows, string label, Func<ChargeRow, RowNumber> number, Func<JobTime, double> at)
+    private static FigureCurve? Curve(CheckContext context, ImmutableArray<ChargeRow> rows, ChargeCriterion what, Func<ChargeRow, RowNumber> number, Func<JobTime, double> at)
     {
         if (!rows.Any(r => number(r).Value is not null))
             return null;
         var factor = Factor(context);
         return new FigureCurve
         {
-            Label = label,
+            Label = context.Present.Text(Name(what)),
             Role = CurveRole.Measured,
             X = [.. rows.Select(r => at(r.Written.At.Value))],
             Y = [.. rows.Select(r => number(r).Value?.Value / factor)],
@@ -106,7 +109,7 @@ internal sealed class ChargeTimeFigure : IFigureSource
     }
 
     private static FigureCurve? Band(
-        CheckContext context, ChargeAnalysis analysis, ImmutableArray<ChargeRow> rows, string label, Func<ChargeRow, RowNumber> number, Func<ChargeRow, LimitStatement?> limit, Func<JobTime, double> at)
+        CheckContext context, ChargeAnalysis analysis, ImmutableArray<ChargeRow> rows, ChargeCriterion what, Func<ChargeRow, RowNumber> number, Func<ChargeRow, LimitStatement?> limit, Func<JobTime, double> at)
     {
         if (analysis.Spoken(OperatingMode.Cooling, r => number(r).Value is not null) is not { } judged || limit(judged) is not { LowerSi: { } lower, UpperSi: { } upper } state)
             return null;
@@ -114,7 +117,8 @@ internal sealed class ChargeTimeFigure : IFigureSource
         var middle = (state.TargetSi ?? ((lower + upper) / 2)) / factor;
         return new FigureCurve
         {
-            Label = Tolerance(label),
+            Label = context.Present.Text(OperatingStateMessages.FigureTolerance(
+                what == ChargeCriterion.Superheat ? OperatingStateMessages.FigureToleranceWhat.Superheat : OperatingStateMessages.FigureToleranceWhat.Subcooling)),
             Role = CurveRole.Limit,
             X = [at(rows[0].Written.At.Value), at(rows[^1].Written.At.Value)],
             Y = [middle, middle],
@@ -122,8 +126,6 @@ internal sealed class ChargeTimeFigure : IFigureSource
             YHigh = [upper / factor, upper / factor],
         };
     }
-
-    private static string Tolerance(string label) => $"{label} tolerance";
 
     private static LimitStatement? SuperheatLimit(CheckContext context, ChargeAnalysis analysis, ChargeRow row)
     {
@@ -136,26 +138,28 @@ internal sealed class ChargeTimeFigure : IFigureSource
             : MeteringSuperheatCheck.LimitOf(context) is { } range ? context.State(range) : null;
     }
 
-    private static IEnumerable<(JobTime Time, string Label)> Events(ChargeAnalysis analysis, bool onClock)
+    private static IEnumerable<(JobTime Time, Message Label)> Events(ChargeAnalysis analysis, bool onClock)
     {
         bool Known(JobTime time) => onClock ? time.Clock is not null : time.Elapsed is not null;
         if (analysis.Charging?.CompressorStarted is { } start && Known(start.Value))
-            yield return (start.Value, "compressor started");
+            yield return (start.Value, OperatingStateMessages.FigureStarted);
         foreach (var change in analysis.Charging?.Events ?? [])
         {
             if ((change.Added ?? change.Removed) is { } mass && Known(change.At.Value))
-                yield return (change.At.Value, $"{mass.Text} {(change.Added is null ? "removed" : "added")}");
+                yield return (change.At.Value, change.Added is null ? OperatingStateMessages.FigureRemoved(new(mass.Text)) : OperatingStateMessages.FigureAdded(new(mass.Text)));
         }
 
         if (analysis.Charging?.LastChange is { } last && Known(last.Value) && analysis.Charging.Events.All(e => e.At.Value.Clock != last.Value.Clock || last.Value.Clock is null))
-            yield return (last.Value, "last change of charge");
+            yield return (last.Value, OperatingStateMessages.FigureLastChange);
     }
 
-    private static string Ends(CheckContext context, ImmutableArray<ChargeRow> rows, Func<ChargeRow, RowNumber> number)
+    private static Message Course(CheckContext context, ImmutableArray<ChargeRow> rows, ChargeCriterion what, Func<ChargeRow, RowNumber> number)
     {
         var known = rows.Where(r => number(r).Value is not null).ToList();
-        string Text(ChargeRow row) => context.Present.Text(number(row).Value!.Value, DisplayKind.TemperatureDifference);
-        return known.Count == 1 ? $"{Text(known[0])} at {known[0].Time}" : $"from {Text(known[0])} to {Text(known[^1])}";
+        QuantityValue Value(ChargeRow row) => context.Present.InMessage(number(row).Value!.Value, DisplayKind.TemperatureDifference);
+        return known.Count == 1
+            ? OperatingStateMessages.FigureTimeOnce(Name(what), Value(known[0]), new(known[0].Time))
+            : OperatingStateMessages.FigureTimeCourse(Name(what), Value(known[0]), Value(known[^1]));
     }
 
     // Minutes since midnight of the job's day; beyond 1440 the next day.
@@ -218,14 +222,14 @@ internal sealed class PressureEnthalpyFigure : IFigureSource
             Id = "pressure-enthalpy",
             Plot = "pressure-enthalpy",
             Phase = Phases.Charge,
-            Title = $"Measured states of {designation}",
-            Caption = RecordWords.Text(
-                ChargeMessages.PressureEnthalpyCaption(new(designation), new(row.Time), areSeen ? ChargeMessages.PressureEnthalpyCaptionBars.Seen : ChargeMessages.PressureEnthalpyCaptionBars.Hidden),
-                present.Language),
-            AltText = $"Pressure–enthalpy diagram of {designation} at {row.Time}: evaporation at {present.Text(cycle.Suction.Pressure, DisplayKind.AbsolutePressure)}, "
-                + $"condensation at {present.Text(cycle.Isentropic.Pressure, DisplayKind.AbsolutePressure)}, {present.Text(cycle.Capacity.Value, DisplayKind.Enthalpy)} taken up.",
-            X = new FigureAxis("Specific enthalpy", present.Unit(DisplayKind.Enthalpy), AxisScale.Linear),
-            Y = new FigureAxis("Pressure", present.Unit(DisplayKind.AbsolutePressure), AxisScale.Log10, Pressure(context, low), Pressure(context, high)),
+            Title = present.Text(OperatingStateMessages.FigureStates(new(designation))),
+            Caption = present.Text(ChargeMessages.PressureEnthalpyCaption(
+                new(designation), new(row.Time), areSeen ? ChargeMessages.PressureEnthalpyCaptionBars.Seen : ChargeMessages.PressureEnthalpyCaptionBars.Hidden)),
+            AltText = present.Text(OperatingStateMessages.FigureStatesAlt(
+                new(designation), new(row.Time), present.InMessage(cycle.Suction.Pressure, DisplayKind.AbsolutePressure),
+                present.InMessage(cycle.Isentropic.Pressure, DisplayKind.AbsolutePressure), present.InMessage(cycle.Capacity.Value, DisplayKind.Enthalpy))),
+            X = new FigureAxis(present.Text(OperatingStateMessages.FigureEnthalpy), present.Unit(DisplayKind.Enthalpy), AxisScale.Linear),
+            Y = new FigureAxis(present.Text(OperatingStateMessages.FigurePressure), present.Unit(DisplayKind.AbsolutePressure), AxisScale.Log10, Pressure(context, low), Pressure(context, high)),
             Curves = curves.ToImmutable(),
         };
     }
@@ -250,7 +254,7 @@ internal sealed class PressureEnthalpyFigure : IFigureSource
         if (liquid.Count < 2 || vapor.Count < 2)
             return null;
         vapor.Reverse();
-        return Make(context, "saturation", CurveRole.Dome, [.. liquid.Select(p => ((double H, double? P))(p.H, p.P)), .. vapor.Select(p => ((double H, double? P))(p.H, p.P))]);
+        return Make(context, context.Present.Text(OperatingStateMessages.FigureSaturation), CurveRole.Dome, [.. liquid.Select(p => ((double H, double? P))(p.H, p.P)), .. vapor.Select(p => ((double H, double? P))(p.H, p.P))]);
     }
 
     // Inside the dome of a blend a line of constant temperature is neither straight nor level: it is left out there, and drawn across for a pure fluid.

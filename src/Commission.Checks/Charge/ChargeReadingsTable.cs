@@ -5,6 +5,7 @@ using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Decisions;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records;
 
 namespace Commission.Checks.Charge;
@@ -12,43 +13,43 @@ namespace Commission.Checks.Charge;
 /// <summary>The charge readings as written, and what follows from them at both stages of correction.</summary>
 internal sealed class ChargeReadingsTable : ITableSource
 {
-    private static readonly (string Label, Func<Reading, string?> Text)[] Circuit =
+    private static readonly (Message Label, Func<Reading, string?> Text)[] Circuit =
     [
-        ("Vapor pressure", r => r.VaporPressure?.Text),
-        ("Liquid pressure", r => r.LiquidPressure?.Text),
-        ("True suction pressure", r => r.TrueSuctionPressure?.Text),
-        ("Discharge pressure", r => r.DischargePressure?.Text),
-        ("Vapor line", r => r.VaporLine?.Text),
-        ("Liquid line", r => r.LiquidLine?.Text),
-        ("Liquid after drier", r => r.LiquidAfterDrier?.Text),
-        ("Evaporator outlet", r => r.EvaporatorOutlet?.Text),
-        ("Compressor suction line", r => r.CompressorSuctionLine?.Text),
-        ("Discharge line", r => r.DischargeLine?.Text),
-        ("Indoor coil outlet", r => r.IndoorCoilOutlet?.Text),
-        ("Sump", r => r.Sump?.Text),
-        ("Compressor current", r => r.CompressorCurrent?.Text),
-        ("Power", r => r.Power?.Text),
-        ("Sight glass", r => r.SightGlass?.Text),
-        ("Receiver level", r => r.ReceiverLevel?.Text),
-        ("Mode", r => r.Mode?.Text),
-        ("Running", r => r.Running?.Text),
-        ("Speed", r => r.Speed?.Text),
-        ("Since defrost", r => r.SinceDefrost?.Text),
-        ("Auxiliary heat", r => r.AuxiliaryHeat?.Text),
+        (OperatingStateMessages.ColumnVaporPressure, r => r.VaporPressure?.Text),
+        (OperatingStateMessages.ColumnLiquidPressure, r => r.LiquidPressure?.Text),
+        (OperatingStateMessages.ColumnTrueSuctionPressure, r => r.TrueSuctionPressure?.Text),
+        (OperatingStateMessages.ColumnDischargePressure, r => r.DischargePressure?.Text),
+        (OperatingStateMessages.ColumnVaporLine, r => r.VaporLine?.Text),
+        (OperatingStateMessages.ColumnLiquidLine, r => r.LiquidLine?.Text),
+        (OperatingStateMessages.ColumnLiquidAfterDrier, r => r.LiquidAfterDrier?.Text),
+        (OperatingStateMessages.ColumnEvaporatorOutlet, r => r.EvaporatorOutlet?.Text),
+        (OperatingStateMessages.ColumnCompressorSuctionLine, r => r.CompressorSuctionLine?.Text),
+        (OperatingStateMessages.ColumnDischargeLine, r => r.DischargeLine?.Text),
+        (OperatingStateMessages.ColumnIndoorCoilOutlet, r => r.IndoorCoilOutlet?.Text),
+        (OperatingStateMessages.ColumnSump, r => r.Sump?.Text),
+        (OperatingStateMessages.ColumnCompressorCurrent, r => r.CompressorCurrent?.Text),
+        (OperatingStateMessages.ColumnPower, r => r.Power?.Text),
+        (OperatingStateMessages.ColumnSightGlass, r => r.SightGlass?.Text),
+        (OperatingStateMessages.ColumnReceiverLevel, r => r.ReceiverLevel?.Text),
+        (OperatingStateMessages.ColumnMode, r => r.Mode?.Text),
+        (OperatingStateMessages.ColumnRunning, r => r.Running?.Text),
+        (OperatingStateMessages.ColumnSpeed, r => r.Speed?.Text),
+        (OperatingStateMessages.ColumnSinceDefrost, r => r.SinceDefrost?.Text),
+        (OperatingStateMessages.ColumnAuxiliaryHeat, r => r.AuxiliaryHeat?.Text),
     ];
 
-    private static readonly (string Label, Func<Reading, string?> Text)[] Air =
+    private static readonly (Message Label, Func<Reading, string?> Text)[] Air =
     [
-        ("Outdoor dry bulb", r => r.OutdoorDryBulb?.Text),
-        ("Outdoor wet bulb", r => r.OutdoorWetBulb?.Text),
-        ("Outdoor humidity", r => r.OutdoorHumidity?.Text),
-        ("Return dry bulb", r => r.ReturnDryBulb?.Text),
-        ("Return wet bulb", r => r.ReturnWetBulb?.Text),
-        ("Return humidity", r => r.ReturnHumidity?.Text),
-        ("Supply dry bulb", r => r.SupplyDryBulb?.Text),
-        ("Supply wet bulb", r => r.SupplyWetBulb?.Text),
-        ("Supply humidity", r => r.SupplyHumidity?.Text),
-        ("Box temperature", r => r.BoxTemperature?.Text),
+        (OperatingStateMessages.ColumnOutdoorDryBulb, r => r.OutdoorDryBulb?.Text),
+        (OperatingStateMessages.ColumnOutdoorWetBulb, r => r.OutdoorWetBulb?.Text),
+        (OperatingStateMessages.ColumnOutdoorHumidity, r => r.OutdoorHumidity?.Text),
+        (OperatingStateMessages.ColumnReturnDryBulb, r => r.ReturnDryBulb?.Text),
+        (OperatingStateMessages.ColumnReturnWetBulb, r => r.ReturnWetBulb?.Text),
+        (OperatingStateMessages.ColumnReturnHumidity, r => r.ReturnHumidity?.Text),
+        (OperatingStateMessages.ColumnSupplyDryBulb, r => r.SupplyDryBulb?.Text),
+        (OperatingStateMessages.ColumnSupplyWetBulb, r => r.SupplyWetBulb?.Text),
+        (OperatingStateMessages.ColumnSupplyHumidity, r => r.SupplyHumidity?.Text),
+        (OperatingStateMessages.ColumnBoxTemperature, r => r.BoxTemperature?.Text),
     ];
 
     /// <inheritdoc/>
@@ -57,24 +58,24 @@ internal sealed class ChargeReadingsTable : ITableSource
         var analysis = context.Get<ChargeAnalysis>();
         if (!analysis.AsFound.IsEmpty)
         {
-            yield return AsWritten("as-found-circuit", "As found: circuit readings as written", analysis.AsFound, Circuit);
-            if (AsWritten("as-found-air", "As found: air readings as written", analysis.AsFound, Air) is { Columns.Length: > 1 } before)
+            yield return AsWritten(context, "as-found-circuit", OperatingStateMessages.TableAsFoundCircuit, analysis.AsFound, Circuit);
+            if (AsWritten(context, "as-found-air", OperatingStateMessages.TableAsFoundAir, analysis.AsFound, Air) is { Columns.Length: > 1 } before)
                 yield return before;
         }
 
         if (analysis.Rows.IsEmpty)
             yield break;
-        yield return AsWritten("charge-circuit", "Circuit readings as written", analysis.Rows, Circuit);
-        if (AsWritten("charge-air", "Air readings as written", analysis.Rows, Air) is { Columns.Length: > 1 } air)
+        yield return AsWritten(context, "charge-circuit", OperatingStateMessages.TableCircuit, analysis.Rows, Circuit);
+        if (AsWritten(context, "charge-air", OperatingStateMessages.TableAir, analysis.Rows, Air) is { Columns.Length: > 1 } air)
             yield return air;
         if (analysis.Rows.Any(r => r.Superheat.Value is not null || r.Subcooling.Value is not null))
             yield return WorkedOut(context, analysis);
     }
 
-    private static RecordTable AsWritten(string id, string title, ImmutableArray<ChargeRow> rows, (string Label, Func<Reading, string?> Text)[] quantities)
+    private static RecordTable AsWritten(CheckContext context, string id, Message title, ImmutableArray<ChargeRow> rows, (Message Label, Func<Reading, string?> Text)[] quantities)
     {
         var columns = ImmutableArray.CreateBuilder<TableColumn>();
-        columns.Add(new TableColumn("Time"));
+        columns.Add(new TableColumn(context.Present.Text(OperatingStateMessages.ColumnTime)));
         var cells = rows.Select(r => new List<string> { r.Time }).ToList();
         foreach (var (label, text) in quantities)
         {
@@ -82,12 +83,12 @@ internal sealed class ChargeReadingsTable : ITableSource
             if (Array.TrueForAll(texts, t => t.Length == 0))
                 continue;
             var unit = CommonUnit(texts);
-            columns.Add(new TableColumn(label, unit, unit.Length > 0 ? ColumnAlign.Decimal : ColumnAlign.Left));
+            columns.Add(new TableColumn(context.Present.Text(label), unit, unit.Length > 0 ? ColumnAlign.Decimal : ColumnAlign.Left));
             for (var i = 0; i < texts.Length; i++)
                 cells[i].Add(unit.Length > 0 && texts[i].Length > 0 ? texts[i][..^(unit.Length + 1)] : texts[i]);
         }
 
-        return new RecordTable { Id = id, Phase = Phases.Charge, Title = title, Columns = columns.ToImmutable(), Rows = [.. cells.Select(c => c.ToImmutableArray())] };
+        return new RecordTable { Id = id, Phase = Phases.Charge, Title = context.Present.Text(title), Columns = columns.ToImmutable(), Rows = [.. cells.Select(c => c.ToImmutableArray())] };
     }
 
     // "118.9 psig" in every row puts psig in the head; a column of mixed units keeps them in its cells, as they were written.
@@ -99,28 +100,29 @@ internal sealed class ChargeReadingsTable : ITableSource
 
     private static RecordTable WorkedOut(CheckContext context, ChargeAnalysis analysis)
     {
-        var difference = context.Present.Unit(DisplayKind.TemperatureDifference);
-        var temperature = context.Present.Unit(DisplayKind.Temperature);
+        var present = context.Present;
+        var difference = present.Unit(DisplayKind.TemperatureDifference);
+        var temperature = present.Unit(DisplayKind.Temperature);
         var superheat = Judged(context, new SuperheatCheck(), new SuperheatFloorCheck(), new MeteringSuperheatCheck());
         var subcooling = Judged(context, new SubcoolingCheck());
         return new RecordTable
         {
             Id = "charge-worked-out",
             Phase = Phases.Charge,
-            Title = "Worked out from the readings",
-            Note = "First stage: zero offsets and ice-point residuals taken off. Second stage: all corrections, with U.",
+            Title = present.Text(OperatingStateMessages.TableWorkedOut),
+            Note = present.Text(OperatingStateMessages.TableWorkedOutNote),
             Columns =
             [
-                new TableColumn("Time"),
-                new TableColumn("Dew point", temperature, ColumnAlign.Decimal),
-                new TableColumn("Superheat, first stage", difference, ColumnAlign.Decimal),
-                new TableColumn("Superheat, second stage", "", ColumnAlign.Right),
-                new TableColumn("Bubble point", temperature, ColumnAlign.Decimal),
-                new TableColumn("Subcooling, first stage", difference, ColumnAlign.Decimal),
-                new TableColumn("Subcooling, second stage", "", ColumnAlign.Right),
-                new TableColumn("Counts"),
+                new TableColumn(present.Text(OperatingStateMessages.ColumnTime)),
+                new TableColumn(present.Text(OperatingStateMessages.ColumnDewPoint), temperature, ColumnAlign.Decimal),
+                new TableColumn(present.Text(OperatingStateMessages.ColumnSuperheatZero), difference, ColumnAlign.Decimal),
+                new TableColumn(present.Text(OperatingStateMessages.ColumnSuperheatFull), "", ColumnAlign.Right),
+                new TableColumn(present.Text(OperatingStateMessages.ColumnBubblePoint), temperature, ColumnAlign.Decimal),
+                new TableColumn(present.Text(OperatingStateMessages.ColumnSubcoolingZero), difference, ColumnAlign.Decimal),
+                new TableColumn(present.Text(OperatingStateMessages.ColumnSubcoolingFull), "", ColumnAlign.Right),
+                new TableColumn(present.Text(OperatingStateMessages.ColumnUsed)),
             ],
-            Rows = [.. analysis.Rows.Select(r => Row(context, r, Counts(r, superheat.Contains(r.Time), subcooling.Contains(r.Time))))],
+            Rows = [.. analysis.Rows.Select(r => Row(context, r, UsedFor(r, superheat.Contains(r.Time), subcooling.Contains(r.Time))))],
         };
     }
 
@@ -140,15 +142,15 @@ internal sealed class ChargeReadingsTable : ITableSource
         return times;
     }
 
-    private static string Counts(ChargeRow row, bool superheat, bool subcooling) => (superheat, subcooling) switch
+    private static Message UsedFor(ChargeRow row, bool superheat, bool subcooling) => (superheat, subcooling) switch
     {
-        (true, false) when row.Subcooling.Value is not null => "superheat judged",
-        (false, true) when row.Superheat.Value is not null => "subcooling judged",
-        (false, false) => "not judged",
-        _ => "judged",
+        (true, false) when row.Subcooling.Value is not null => OperatingStateMessages.UsedForSuperheat,
+        (false, true) when row.Superheat.Value is not null => OperatingStateMessages.UsedForSubcooling,
+        (false, false) => OperatingStateMessages.UsedForNothing,
+        _ => OperatingStateMessages.UsedForBoth,
     };
 
-    private static ImmutableArray<string> Row(CheckContext context, ChargeRow row, string counts)
+    private static ImmutableArray<string> Row(CheckContext context, ChargeRow row, Message usedFor)
     {
         var present = context.Present;
         string First(RowNumber n) => double.IsFinite(n.AfterZero) ? Two(n.AfterZero, DisplayKind.TemperatureDifference) : "";
@@ -158,7 +160,7 @@ internal sealed class ChargeReadingsTable : ITableSource
         return
         [
             row.Time, Point(row.VaporDew), First(row.Superheat), Second(row.Superheat), Point(row.LiquidBubble), First(row.Subcooling), Second(row.Subcooling),
-            counts,
+            present.Text(usedFor),
         ];
     }
 }

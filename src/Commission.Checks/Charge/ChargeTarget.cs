@@ -8,6 +8,7 @@ using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Charge;
@@ -32,13 +33,13 @@ internal sealed record ChargeTarget
     public bool IsMakersChart { get; private init; }
 
     /// <summary>Why nothing sets a limit; null when something does.</summary>
-    public string? WhyNot { get; private init; }
+    public Message? WhyNot { get; private init; }
 
     /// <summary>What would help; null when there is a limit.</summary>
-    public string? Todo { get; private init; }
+    public Message? Todo { get; private init; }
 
     /// <summary>A remark on the limit, such as a maker's figure looser than common practice.</summary>
-    public string? Remark { get; private init; }
+    public Message? Remark { get; private init; }
 
     /// <summary>The readings the target depends on.</summary>
     public ImmutableArray<CorrectedReading> Readings { get; private init; } = [];
@@ -50,15 +51,15 @@ internal sealed record ChargeTarget
     public static ChargeTarget Superheat(CheckContext context, ChargeRow row) =>
         FromChart(context, row, ChartQuantity.Superheat, LimitIds.ChargeSuperheatTolerance)
         ?? FromFigure(context, LimitIds.ChargeSuperheat, LimitIds.ChargeSuperheatTolerance)
-        ?? (context.Get<ChargeAnalysis>() is { HasFixedMetering: true, IsRefrigeration: false } ? FromTable(context, row) : None("nobody sets a superheat for this system", "Write the maker's figure or chart, or how the refrigerant is metered."));
+        ?? (context.Get<ChargeAnalysis>() is { HasFixedMetering: true, IsRefrigeration: false } ? FromTable(context, row) : None(OperatingStateMessages.TargetNoSuperheat, OperatingStateMessages.TargetNoSuperheatNext));
 
     /// <summary>The target for subcooling.</summary>
     public static ChargeTarget Subcooling(CheckContext context, ChargeRow row) =>
         FromChart(context, row, ChartQuantity.Subcooling, LimitIds.ChargeSubcoolingTolerance)
         ?? FromFigure(context, LimitIds.ChargeSubcooling, LimitIds.ChargeSubcoolingTolerance)
-        ?? None("the maker's subcooling is not written", "Read it from the unit plate or the manual and write it with its page.");
+        ?? None(OperatingStateMessages.TargetNoSubcooling, OperatingStateMessages.TargetNoSubcoolingNext);
 
-    private static ChargeTarget None(string why, string todo) => new() { WhyNot = why, Todo = todo };
+    private static ChargeTarget None(Message why, Message todo) => new() { WhyNot = why, Todo = todo };
 
     private static ChargeTarget? FromChart(CheckContext context, ChargeRow row, ChartQuantity quantity, string toleranceId)
     {
@@ -67,18 +68,21 @@ internal sealed record ChargeTarget
             return null;
         var readout = ChartReadout.Read(context, chart, row);
         if (readout.Value is not { } target)
-            return new ChargeTarget { WhyNot = readout.WhyNot, Todo = "Wait for conditions the chart covers, or weigh the charge in.", IsMakersChart = true, Readings = readout.Readings };
+            return new ChargeTarget { WhyNot = readout.WhyNot, Todo = OperatingStateMessages.TargetOutsideChartNext, IsMakersChart = true, Readings = readout.Readings };
         if (ChartTolerance(chart, context.Limits.Find(toleranceId)) is not { } tolerance)
             return null;
         return new ChargeTarget
         {
-            Limit = context.State(tolerance, target.Value) with { Basis = "maker", Source = tolerance.Tier == LimitTier.Maker ? chart.From.Value : $"{chart.From.Value}; tolerance: {tolerance.Source}" },
+            Limit = context.State(tolerance, target.Value) with { Basis = "maker", Source = tolerance.Tier == LimitTier.Maker ? chart.From.Value : SourceOf(context, chart.From.Value, tolerance) },
             Target = target,
             IsMakersChart = true,
             Readings = readout.Readings,
             Steps = [readout.Step!],
         };
     }
+
+    private static string SourceOf(CheckContext context, string source, Limit tolerance) =>
+        context.Present.Text(OperatingStateMessages.TargetAndTolerance(new(source), new(tolerance.Source)));
 
     // The chart's own tolerance, else the one in force.
     private static Limit? ChartTolerance(MakerChart chart, Limit? usual)
@@ -112,7 +116,7 @@ internal sealed record ChargeTarget
             return null;
         return new ChargeTarget
         {
-            Limit = context.State(tolerance, target.Si) with { Basis = LimitStatements.Word(limit.Tier), Source = $"{limit.Source}; tolerance: {tolerance.Source}" },
+            Limit = context.State(tolerance, target.Si) with { Basis = LimitStatements.Word(limit.Tier), Source = SourceOf(context, limit.Source, tolerance) },
             Remark = tolerance.Remark(units),
         };
     }
@@ -120,34 +124,34 @@ internal sealed record ChargeTarget
     private static ChargeTarget FromTable(CheckContext context, ChargeRow row)
     {
         if (row.OutdoorDryBulb is not { } outdoor || row.ReturnWetBulb is not { } wet)
-            return None("the table of target superheat is entered with the outdoor dry bulb and the return wet bulb, and not both were read", "Read both beside the superheat.");
+            return None(OperatingStateMessages.TargetAirNotRead, OperatingStateMessages.TargetAirNotReadNext);
         ImmutableArray<CorrectedReading> readings = [outdoor, wet];
         var present = context.Present;
         var table = CaliforniaSuperheatTable.At(Temperature.FromSi(outdoor.Value.Value), Temperature.FromSi(wet.Value.Value));
         if (!table.HasValue)
-            return None(present.Text(table.Why), present.Text(table.Todo)) with { Readings = readings };
+            return None(table.Why, table.Todo) with { Readings = readings };
         var rounding = context.Causes.Enter(
-            RootCause.FromHalfWidth("table of target superheat: rounding", "half of its last printed digit", table.Rounding.Si), DisplayKind.TemperatureDifference);
+            RootCause.FromHalfWidth(OperatingStateMessages.TargetRounding, OperatingStateMessages.TargetRoundingSource, table.Rounding.Si), DisplayKind.TemperatureDifference);
         var target = Uncertain.WithPartials(table.Value.Si, (outdoor.Value, table.PerDryBulb), (wet.Value, table.PerWetBulb)) + context.Scope.Reading(0, 1.0 * rounding);
-        var text = $"{present.Text(outdoor.Value.Value, DisplayKind.Temperature)} outdoors, {present.Text(wet.Value.Value, DisplayKind.Temperature)} return wet bulb";
         var step = new TraceStep(
-            "SH_target", "target superheat", "table, linear between whole degrees",
-            System.FormattableString.Invariant($"{text}; ∂/∂ODB = {table.PerDryBulb:0.00}, ∂/∂WB = {table.PerWetBulb:0.00}"),
+            "SH_target", present.Text(OperatingStateMessages.StepTarget), present.Text(OperatingStateMessages.StepTargetFormula),
+            present.Text(OperatingStateMessages.StepTargetValues(
+                present.InMessage(outdoor.Value.Value, DisplayKind.Temperature), present.InMessage(wet.Value.Value, DisplayKind.Temperature), new(table.PerDryBulb, 2), new(table.PerWetBulb, 2))),
             present.Text(target, DisplayKind.TemperatureDifference), $"{CaliforniaSuperheatTable.Source} ({CaliforniaSuperheatTable.Mark})");
         if (!double.IsFinite(target.StandardUncertainty))
-            return None("the table of target superheat ends on every side of this point", "Wait for other conditions, or weigh the charge in.") with { Readings = readings };
+            return None(OperatingStateMessages.TargetTableEnds, OperatingStateMessages.TargetTableEndsNext) with { Readings = readings };
         if (context.Limits.Find(LimitIds.ChargeSuperheatTargetMinimum) is { Lower: { } least } && table.Value.Si < least.Si)
         {
             return None(
-                $"the target superheat of {present.Text(table.Value.Si, DisplayKind.TemperatureDifference)} is below {least.Text}: too little load for a valid test",
-                present.Text(CaliforniaSuperheatTable.DashNext)) with
+                OperatingStateMessages.TargetTooLow(present.InMessage(table.Value.Si, DisplayKind.TemperatureDifference), present.InMessage(least.Si, DisplayKind.TemperatureDifference)),
+                CaliforniaSuperheatTable.DashNext) with
             { Readings = readings, Steps = [step] };
         }
 
         var tolerance = context.Limits.Require(LimitIds.ChargeSuperheatTolerance);
         return new ChargeTarget
         {
-            Limit = context.State(tolerance, table.Value.Si) with { Mark = CaliforniaSuperheatTable.Mark, Source = $"{CaliforniaSuperheatTable.Source} ({CaliforniaSuperheatTable.Mark}); tolerance: {tolerance.Source}" },
+            Limit = context.State(tolerance, table.Value.Si) with { Mark = CaliforniaSuperheatTable.Mark, Source = SourceOf(context, $"{CaliforniaSuperheatTable.Source} ({CaliforniaSuperheatTable.Mark})", tolerance) },
             Target = target,
             Remark = tolerance.Remark(present.Units),
             Readings = readings,

@@ -5,6 +5,7 @@ using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Charge;
@@ -33,46 +34,51 @@ internal sealed class HeatingModeCheck : ICheck
         gates.NameIn(finding);
         if (gates.Blocked is var (why, todo))
             return finding.NotEvaluated(why, todo);
-        var parts = new List<string>();
+        var parts = new List<MessageValue>();
         if (row.VaporPressure is { } pressure && context.Get<CircuitSaturation>().Bubble(pressure).Value is { } bubble)
         {
             finding.Use(pressure);
-            parts.Add($"bubble point {present.Text(bubble, DisplayKind.Temperature)} at the vapor pressure");
+            parts.Add(OperatingStateMessages.HeatingBubble(present.InMessage(bubble, DisplayKind.Temperature)));
             if (row.IndoorCoilOutlet is { } outlet)
             {
                 var subcooling = bubble - outlet.Value;
                 finding.Use(outlet)
-                    .Step("SC_heat", "subcooling at the indoor coil", "T_bubble(p_vapor) − T_coil outlet", $"{present.Text(bubble.Value, DisplayKind.Temperature, 2)} − {present.Text(outlet.Value.Value, DisplayKind.Temperature, 2)}", present.Text(subcooling, DisplayKind.TemperatureDifference), "definition")
+                    .Step("SC_heat", OperatingStateMessages.StepSubcoolingIndoorCoil, "T_bubble(p_vapor) − T_coil", $"{present.Text(bubble.Value, DisplayKind.Temperature, 2)} − {present.Text(outlet.Value.Value, DisplayKind.Temperature, 2)}", present.Text(subcooling, DisplayKind.TemperatureDifference), OperatingStateMessages.Definition)
                     .Measure(subcooling, DisplayKind.TemperatureDifference);
-                parts.Add($"subcooling at the indoor coil {present.Text(subcooling, DisplayKind.TemperatureDifference)}");
+                parts.Add(OperatingStateMessages.HeatingSubcooling(present.InMessage(subcooling, DisplayKind.TemperatureDifference)));
             }
         }
 
         if (row.DischargeLine is { } discharge)
         {
             finding.Use(discharge);
-            parts.Add($"discharge line {present.Text(discharge.Value, DisplayKind.Temperature)}");
+            parts.Add(OperatingStateMessages.HeatingDischarge(present.InMessage(discharge.Value, DisplayKind.Temperature)));
         }
 
         if (parts.Count == 0)
-            return finding.NotEvaluated("no heating reading of the circuit is written", "Read vapor pressure, discharge line and indoor coil outlet, or weigh the charge in.");
-        finding.Remark(gates.Open is { } open ? $"{char.ToUpperInvariant(open[0])}{open[1..]}." : null);
-        return finding.Information($"Heating at {row.Time}: {string.Join(", ", parts)}.", "a heating chart of the maker is judged beside; without one the charge stands on its weight");
+            return finding.NotEvaluated(OperatingStateMessages.HeatingNothingRead, OperatingStateMessages.HeatingNothingReadNext);
+        finding.Remark(gates.Open is { } open ? OperatingStateMessages.HeatingOpen(open) : null);
+        return finding.Information(OperatingStateMessages.HeatingWas(new(row.Time), new([.. parts], ListJoin.Comma)), OperatingStateMessages.HeatingNotJudged);
     }
 }
 
 /// <summary>Whether a heating reading may be judged: long enough after a defrost, coil clear of frost, auxiliary heat off.</summary>
 internal sealed class HeatingGate : IChargeGate
 {
+    private readonly CheckContext _context;
     private readonly Reading _reading;
 
-    private HeatingGate(Reading reading) => _reading = reading;
+    private HeatingGate(CheckContext context, Reading reading)
+    {
+        _context = context;
+        _reading = reading;
+    }
 
     /// <inheritdoc/>
     public string? Block { get; private init; }
 
     /// <inheritdoc/>
-    public string? Todo => Block is null ? null : "Let it heat steadily with the coil clear and the auxiliary heat off, then read again.";
+    public string? Todo => Block is null ? null : _context.Present.Text(OperatingStateMessages.HeatingSteadyNext);
 
     /// <inheritdoc/>
     public string? Reservation { get; private init; }
@@ -81,26 +87,30 @@ internal sealed class HeatingGate : IChargeGate
     public static HeatingGate Of(CheckContext context, Reading reading)
     {
         var least = context.Limits.Find(LimitIds.ChargeHeatingSinceDefrost)?.Lower;
-        string? block = null;
+        Message? block = null;
         if (reading.SinceDefrost is { } since && since.Value.Si < least?.Si)
-            block = $"the last defrost ended {since.Text} before the reading, at least {least!.Text} are asked for";
+            block = OperatingStateMessages.HeatingAfterDefrost(new(since.Value.Si), new(least!.Si));
         else if (reading.CoilClearOfFrost is { Value: false })
-            block = "the outdoor coil was not clear of frost";
+            block = OperatingStateMessages.HeatingFrosted;
         else if (reading.AuxiliaryHeat?.Value == OnOff.On)
-            block = "the auxiliary heat was on";
-        var missing = new List<string>();
+            block = OperatingStateMessages.HeatingAuxiliaryOn;
+        var missing = new List<MessageValue>();
         if (reading.SinceDefrost is null)
-            missing.Add("the time since the last defrost");
+            missing.Add(OperatingStateMessages.HeatingNoDefrostTime);
         if (reading.CoilClearOfFrost is null)
-            missing.Add("whether the coil was clear of frost");
+            missing.Add(OperatingStateMessages.HeatingNoCoil);
         if (reading.AuxiliaryHeat is null)
-            missing.Add("whether the auxiliary heat was off");
-        return new HeatingGate(reading) { Block = block, Reservation = missing.Count == 0 ? null : $"not written: {string.Join(", ", missing)}" };
+            missing.Add(OperatingStateMessages.HeatingNoAuxiliary);
+        return new HeatingGate(context, reading)
+        {
+            Block = block is null ? null : context.Present.Text(block),
+            Reservation = missing.Count == 0 ? null : context.Present.Text(OperatingStateMessages.HeatingNotTold(new([.. missing], ListJoin.Or))),
+        };
     }
 
     /// <inheritdoc/>
     public void NameIn(FindingBuilder finding) => finding
-        .Use<Duration>("since defrost", _reading.SinceDefrost)
-        .Use("coil clear of frost", _reading.CoilClearOfFrost)
-        .Use("auxiliary heat", _reading.AuxiliaryHeat);
+        .Use<Duration>(OperatingStateMessages.ReadingSinceDefrost, _reading.SinceDefrost)
+        .Use(OperatingStateMessages.ReadingCoilClear, _reading.CoilClearOfFrost)
+        .Use(OperatingStateMessages.ReadingAuxiliaryHeat, _reading.AuxiliaryHeat);
 }

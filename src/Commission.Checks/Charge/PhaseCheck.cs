@@ -41,7 +41,7 @@ internal sealed class PhaseCheck : ICheck
     private Finding Cylinder(CheckContext context, Charging charging, Given<RefrigerantPhase>? drawn)
     {
         var circuit = context.Get<CircuitRefrigerant>();
-        var finding = context.Finding(this, "from the cylinder").Use("refrigerant", context.Job.Equipment.Refrigerant).Use("drawn as", drawn);
+        var finding = context.Finding(this, OperatingStateMessages.PhaseOfCylinder).Use(ReadingsMessages.Refrigerant, context.Job.Equipment.Refrigerant).Use(OperatingStateMessages.ReadingDrawn, drawn);
         var limit = context.Limits.Find(LimitIds.ChargePhaseGlide);
         var glide = Glide(circuit.Fluid);
         var is400 = circuit.Designation.StartsWith("R-4", StringComparison.Ordinal);
@@ -51,27 +51,27 @@ internal sealed class PhaseCheck : ICheck
         if (glide is { } kelvin)
         {
             finding.Step(
-                "glide", "glide in the cylinder", "T_dew − T_bubble at p_bubble(20 °C)", circuit.Designation, context.Present.Text(kelvin, DisplayKind.TemperatureDifference), context.Get<CircuitSaturation>().Source);
+                "glide", OperatingStateMessages.GlideInCylinder, "T_dew(p) − T_bubble(p), p = p_bubble(20 °C)", circuit.Designation, context.Present.Text(kelvin, DisplayKind.TemperatureDifference), context.Get<CircuitSaturation>().Source);
         }
 
         if (!zeotrope)
-            return finding.Decide(true).Say($"{circuit.Designation} keeps its composition whether it leaves the cylinder as liquid or as vapor.").Build();
+            return finding.Decide(true).Say(OperatingStateMessages.PhaseNoMatter(new(circuit.Designation))).Build();
         if (drawn is null)
             return finding.NotEvaluated(ChargeMessages.PhaseNotWritten(new NameValue(circuit.Designation)), ChargeMessages.PhaseNotWrittenNext, "charging: {as: liquid}");
         finding.Decide(drawn.Value == RefrigerantPhase.Liquid).Remark(TopUp(context, charging, glide, limit));
         return finding.Passes
-            ? finding.Say($"{circuit.Designation}, a zeotropic blend, left the cylinder as liquid.").Build()
-            : finding.Say($"{circuit.Designation}, a zeotropic blend, left the cylinder as vapor: its composition has shifted in cylinder and circuit.")
-                .Next("Recover the charge, evacuate, and weigh in fresh refrigerant as liquid; set the rest of that cylinder aside.").Build();
+            ? finding.Say(OperatingStateMessages.PhaseLiquid(new(circuit.Designation))).Build()
+            : finding.Say(OperatingStateMessages.PhaseVapor(new(circuit.Designation)))
+                .Next(OperatingStateMessages.PhaseVaporNext).Build();
     }
 
     private Finding Broken(CheckContext context, FirstCharge first, Given<Measurement.Quantities.StatedPressure> level)
     {
         var circuit = context.Get<CircuitRefrigerant>();
         var atmosphere = context.Get<SiteAtmosphere>();
-        var finding = context.Finding(this, "vacuum broken").Use("vacuum broken to", level).Use("first charge as", first.As);
+        var finding = context.Finding(this, OperatingStateMessages.PhaseOfVacuum).Use(OperatingStateMessages.ReadingBrokenTo, level).Use(OperatingStateMessages.ReadingFirstCharge, first.As);
         var pressure = level.Value.ToAbsolute(atmosphere.Pressure);
-        var text = level.Text;
+        var text = new TextValue(level.Text);
         foreach (var use in atmosphere.Uses)
             finding.Use(use);
         if (circuit.Designation == "R-744" && context.Limits.Find(LimitIds.ChargeCarbonDioxideVaporFirst) is { Lower: { } least } vaporFirst)
@@ -80,29 +80,34 @@ internal sealed class PhaseCheck : ICheck
             var holds = first.As?.Value == RefrigerantPhase.Vapor && pressure.Si >= least.ToAbsolute(atmosphere.Pressure).Si;
             finding.Decide(holds, bound);
             return holds
-                ? finding.Say($"Carbon dioxide went in as vapor up to {text}, above its triple point.").Build()
-                : finding.Say($"Carbon dioxide has to go in as vapor up to {bound.Text}; {(first.As is { } phase ? $"{phase.Text} up to {text}" : $"up to {text}")} is written.")
-                    .Next("Liquid below the triple point turns to dry ice: check that no line is blocked before the circuit is closed off.").Build();
+                ? finding.Say(OperatingStateMessages.CarbonDioxideVapor(text)).Build()
+                : finding.Say(OperatingStateMessages.CarbonDioxideLiquid(new(bound.Text), text, Written(first.As?.Value)))
+                    .Next(OperatingStateMessages.CarbonDioxideLiquidNext).Build();
         }
 
         finding.Decide(pressure.Si >= atmosphere.Pressure.Si);
         return finding.Conclude(
-            $"The vacuum was broken to {text} before the compressor ran.",
-            $"The circuit was still below atmospheric pressure, at {text}, when the compressor was to run.",
-            "Break the vacuum with refrigerant on the liquid side before the start: a compressor in vacuum arcs at its terminals.");
+            OperatingStateMessages.VacuumBroken(text),
+            OperatingStateMessages.VacuumNotBroken(text),
+            OperatingStateMessages.VacuumNotBrokenNext);
     }
 
     private Finding Throttled(CheckContext context, FirstCharge first)
     {
-        var finding = context.Finding(this, "liquid into the vapor side").Use("into", first.Into).Use("first charge as", first.As).Use("throttled", first.Throttled);
+        var finding = context.Finding(this, OperatingStateMessages.PhaseOfPort)
+            .Use(OperatingStateMessages.ReadingInto, first.Into).Use(OperatingStateMessages.ReadingFirstCharge, first.As).Use(OperatingStateMessages.ReadingThrottled, first.Throttled);
         if (first.Throttled is not { } throttled)
             return finding.NotEvaluated(ChargeMessages.ThrottledNotWritten, ChargeMessages.ThrottledNotWrittenNext, "charging: {first charge: {throttled: yes}}");
         finding.Decide(throttled.Value);
-        return finding.Conclude(
-            "Liquid was throttled into the vapor side.",
-            "Liquid went into the vapor side without throttling: it can wash the oil out of the compressor.",
-            "Let the crankcase heater run and listen at the first start; throttle liquid, or charge it into the liquid side.");
+        return finding.Conclude(OperatingStateMessages.LiquidThrottled, OperatingStateMessages.LiquidNotThrottled, OperatingStateMessages.LiquidNotThrottledNext);
     }
+
+    private static OperatingStateMessages.CarbonDioxideLiquidPhase Written(RefrigerantPhase? phase) => phase switch
+    {
+        RefrigerantPhase.Liquid => OperatingStateMessages.CarbonDioxideLiquidPhase.Liquid,
+        RefrigerantPhase.Vapor => OperatingStateMessages.CarbonDioxideLiquidPhase.Vapor,
+        _ => OperatingStateMessages.CarbonDioxideLiquidPhase.NotWritten,
+    };
 
     private static double? Glide(Refrigerant? fluid)
     {
@@ -112,10 +117,10 @@ internal sealed class PhaseCheck : ICheck
     }
 
     // What leaked out of a blend with glide was not the blend: topping up leaves its composition in doubt.
-    private static string? TopUp(CheckContext context, Charging charging, double? glide, Limit? limit) =>
+    private static Message? TopUp(CheckContext context, Charging charging, double? glide, Limit? limit) =>
         glide > limit?.Upper?.Si && context.Job.Identity.Work.Value is (WorkKind.LeakRepair or WorkKind.ChargeAdjustment)
         && charging.UnitArrived?.Value is not (ArrivalCharge.RecoveredAndEvacuated or ArrivalCharge.NitrogenHoldingCharge)
         && context.Get<WeighedCharge>().Put is { Value.Value: > 0 }
-            ? "A blend with this glide was topped up: after a leak its composition is in doubt, and recovering and weighing in is surer."
+            ? OperatingStateMessages.PhaseToppedUp
             : null;
 }

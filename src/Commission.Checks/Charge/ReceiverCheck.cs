@@ -46,7 +46,7 @@ internal sealed class ReceiverCheck : ICheck
                     ChargeMessages.EvaporatorSuperheat,
                     ChargeMessages.EvaporatorSuperheatHighNext,
                     ChargeMessages.EvaporatorSuperheatLowNext,
-                    $"evaporator superheat, {bulb.Time}"));
+                    context.Present.Text(OperatingStateMessages.EvaporatorSuperheatAt(new(bulb.Time)))));
         }
 
         if (analysis.Spoken(OperatingMode.Cooling, r => r.Written.CompressorSuctionLine is not null && (r.Written.TrueSuctionPressure ?? r.Written.VaporPressure) is not null) is { } inlet)
@@ -57,35 +57,35 @@ internal sealed class ReceiverCheck : ICheck
                     ChargeMessages.CompressorSuperheat,
                     ChargeMessages.CompressorSuperheatHighNext,
                     ChargeMessages.CompressorSuperheatLowNext,
-                    $"compressor superheat, {inlet.Time}"));
+                    context.Present.Text(OperatingStateMessages.CompressorSuperheatAt(new(inlet.Time)))));
         }
     }
 
     private Finding Glass(CheckContext context, Charging charging, ChargeRow? row)
     {
         var seen = charging.SightGlass ?? row?.Written.SightGlass;
-        var finding = context.Finding(this, "sight glass").Use("sight glass", seen).Use("running", row?.Running).Use("head pressure control", context.Job.Equipment.HeadPressureControl);
+        var finding = context.Finding(this, OperatingStateMessages.Glass).Use(OperatingStateMessages.Glass, seen).Use(OperatingStateMessages.ReadingRunning, row?.Running).Use(OperatingStateMessages.ReadingHeadPressure, context.Job.Equipment.HeadPressureControl);
         if (seen is null)
-            return finding.NotEvaluated("what the sight glass showed is not written", "Look at full load and write it.");
+            return finding.NotEvaluated(OperatingStateMessages.GlassNotTold, OperatingStateMessages.GlassNotToldNext);
         if (seen.Value == SightGlass.None)
-            return finding.NotEvaluated("the circuit has no sight glass", "Weigh the charge in, with the winter charge of a flooded condenser where there is one.");
+            return finding.NotEvaluated(OperatingStateMessages.GlassNone, OperatingStateMessages.GlassNoneNext);
         finding.Decide(seen.Value == SightGlass.Clear);
         if (!finding.Passes)
         {
-            finding.Say($"The sight glass showed {(seen.Value == SightGlass.Empty ? "no liquid" : "bubbles")}.").Next("Check the drop across the drier first; then look for a leak before refrigerant is added.");
+            finding.Say(OperatingStateMessages.GlassNotClear(seen.Value == SightGlass.Empty ? OperatingStateMessages.GlassNotClearSeen.Empty : OperatingStateMessages.GlassNotClearSeen.Bubbles)).Next(OperatingStateMessages.GlassNotClearNext);
             if (context.Get<CircuitSaturation>().IsBlend)
-                finding.Remark("A blend with glide may show some bubbles although its charge is right.");
+                finding.Remark(OperatingStateMessages.GlassBlend);
             return finding.Build();
         }
 
         if (row?.Running?.Value is not (RunningState.Full or RunningState.HighStage))
-            finding.Reserve("it is not written that the circuit ran at full load when the glass was clear");
+            finding.Reserve(OperatingStateMessages.GlassLoadNotTold);
         if (context.Job.Equipment.HeadPressureControl?.Value == HeadPressureControl.Flooding && charging.Extra.IsEmpty)
-            finding.Remark("The winter charge for the flooded condenser is not written among the extras: a clear glass in summer does not show it.");
-        return finding.Say("The sight glass was clear.").Build();
+            finding.Remark(OperatingStateMessages.GlassWinter);
+        return finding.Say(OperatingStateMessages.GlassClear).Build();
     }
 
-    private Finding Level(CheckContext context, Given<Ratio> level) => context.Finding(this, "receiver level").Use("receiver level", level)
+    private Finding Level(CheckContext context, Given<Ratio> level) => context.Finding(this, OperatingStateMessages.ReceiverLevel).Use(OperatingStateMessages.ReceiverLevel, level)
         .Measure(Uncertain.Exact(level.Value.Si), DisplayKind.Percentage)
-        .Information($"The receiver was {level.Text} full.", "the maker's level for this load and season decides");
+        .Information(OperatingStateMessages.ReceiverWas(new(level.Text)), OperatingStateMessages.ReceiverNotJudged);
 }

@@ -36,18 +36,18 @@ internal sealed class StabilisedCheck : ICheck
         if (context.Limits.Find(LimitIds.ChargeStabilisedChange) is { } most)
         {
             if (log.Superheat is { } superheat)
-                yield return JudgeLog(context, log, superheat, "superheat", ChargeMessages.LogSuperheatChange, ChargeMessages.LogSuperheatMoving, most);
+                yield return JudgeLog(context, log, superheat, OperatingStateMessages.Superheat, ChargeMessages.LogSuperheatChange, ChargeMessages.LogSuperheatMoving, most);
             if (log.Subcooling is { } subcooling)
-                yield return JudgeLog(context, log, subcooling, "subcooling", ChargeMessages.LogSubcoolingChange, ChargeMessages.LogSubcoolingMoving, most);
+                yield return JudgeLog(context, log, subcooling, OperatingStateMessages.Subcooling, ChargeMessages.LogSubcoolingChange, ChargeMessages.LogSubcoolingMoving, most);
         }
 
         var before = analysis.Rows.LastOrDefault(r => r.Mode == OperatingMode.Cooling && r != row && r.Settling.Block is null);
         if (before is null || context.Limits.Find(LimitIds.ChargeStabilisedChange) is not { } limit)
             yield break;
         if (row.Superheat.Value is not null && before.Superheat.Value is not null)
-            yield return JudgeChange(context, "superheat", before, row, before.Superheat, row.Superheat, limit);
+            yield return JudgeChange(context, ChargeCriterion.Superheat, before, row, before.Superheat, row.Superheat, limit);
         if (row.Subcooling.Value is not null && before.Subcooling.Value is not null)
-            yield return JudgeChange(context, "subcooling", before, row, before.Subcooling, row.Subcooling, limit);
+            yield return JudgeChange(context, ChargeCriterion.Subcooling, before, row, before.Subcooling, row.Subcooling, limit);
     }
 
     private Finding JudgeTime(CheckContext context, ChargeRow row)
@@ -56,70 +56,73 @@ internal sealed class StabilisedCheck : ICheck
         var finding = context.Finding(this, row.Time);
         settling.NameIn(finding);
         if (settling.Standing == RowStanding.NotKnown || settling.Least is not { } least)
-            return finding.NotEvaluated(settling.Words, "Write when the compressor was started and when the charge was last changed.");
+            return finding.NotEvaluated(settling.Words, OperatingStateMessages.SettledNoTimesNext);
         if (settling.Standing == RowStanding.BeforeChange)
-            return finding.Show(context.State(least)).Say($"No reading shows the charge that was left: {settling.Words}.").NotEvaluated(settling.Words, settling.Todo!);
+            return finding.Show(context.State(least)).Say(OperatingStateMessages.SettledBeforeChange(settling.Words)).NotEvaluated(settling.Words, settling.Todo!);
         var since = settling.Since!.Value;
         var text = context.Present.Text(since.Si, DisplayKind.Duration);
         finding
-            .Step("t", "time since the start or the last change of charge", "time of the reading − the later of start and change", $"{row.Time}, after {settling.After}", text)
+            .Step("t", OperatingStateMessages.StepSinceChange, OperatingStateMessages.StepSinceChangeFormula, OperatingStateMessages.StepSinceChangeValues(new(row.Time), settling.After), text)
             .Judge(Uncertain.Exact(since.Si), DisplayKind.Duration, context.State(least))
-            .Say($"The reading at {row.Time} was taken {text} after {settling.After}; {LimitText.Of(least, context.Present.Units)} are asked for.");
+            .Say(OperatingStateMessages.SettledTime(new(row.Time), new(since.Si), settling.After, new(LimitText.Of(least, context.Present.Units))));
         // A reading taken too early says nothing against the system: it says nothing at all.
         return finding.Passes ? finding.Build() : finding.NotEvaluated(settling.Words, settling.Todo!);
     }
 
     private Finding JudgePower(CheckContext context, RunningLog log, bool stopped)
     {
-        var finding = context.Finding(this, "power in the log");
+        var finding = context.Finding(this, OperatingStateMessages.SettledPower);
         foreach (var use in log.Uses)
             finding.Use(use);
         return stopped ? finding.NotEvaluated(ChargeMessages.LogStopped, ChargeMessages.LogStillMovingNext) : finding.Decide(true).Say(ChargeMessages.LogRanThrough).Build();
     }
 
     private Finding JudgeLog(
-        CheckContext context, RunningLog log, LogCourse course, string what, Func<DurationValue, QuantityValue, QuantityValue, QuantityValue, Message> said, Message moving, Limit limit)
+        CheckContext context, RunningLog log, LogCourse course, Message what, Func<DurationValue, QuantityValue, QuantityValue, QuantityValue, Message> said, Message moving, Limit limit)
     {
         var state = context.State(limit);
-        var finding = context.Finding(this, $"{what} in the log");
+        var finding = context.Finding(this, OperatingStateMessages.InTheLog(what));
         foreach (var use in log.Uses)
             finding.Use(use);
         var present = context.Present;
         var (change, length) = (present.InMessage(course.Change, DisplayKind.TemperatureDifference), new DurationValue(course.Length));
-        finding.Step("Δ", $"change of {what} over the last minutes of the log", "slope of a straight line × its length", present.Text(course.Length, DisplayKind.Duration), present.Text(course.Change, DisplayKind.TemperatureDifference), "least squares")
-            .Judge(course.Change, DisplayKind.TemperatureDifference, state with { Kind = LimitKind.Within, Text = $"{state.Text} either way", LowerSi = -state.UpperSi })
+        finding.Step("Δ", OperatingStateMessages.StepChangeInLog(what), OperatingStateMessages.StepChangeInLogFormula, present.Text(course.Length, DisplayKind.Duration), present.Text(course.Change, DisplayKind.TemperatureDifference), OperatingStateMessages.LeastSquares)
+            .Judge(course.Change, DisplayKind.TemperatureDifference, state with { Kind = LimitKind.Within, Text = context.Present.Text(OperatingStateMessages.EitherWay(new(state.Text))), LowerSi = -state.UpperSi })
             .Say(said(length, change, present.InMessage(course.Low, DisplayKind.TemperatureDifference), present.InMessage(course.High, DisplayKind.TemperatureDifference)));
         return course.IsMoving(context) ? finding.NotEvaluated(moving, ChargeMessages.LogStillMovingNext) : finding.Build();
     }
 
+    private static Message Name(ChargeCriterion what) => what == ChargeCriterion.Superheat ? OperatingStateMessages.Superheat : OperatingStateMessages.Subcooling;
+
     // A steady system moves a little all the time, and no clamp settles twice at the same place: each reading brings its own.
-    private static Uncertain Movement(CheckContext context, ChargeRow before, ChargeRow row, string what)
+    private static Uncertain Movement(CheckContext context, ChargeRow before, ChargeRow row, ChargeCriterion what)
     {
         var kelvin = context.Assume(LimitIds.AssumptionRunningTemperature);
         var share = context.Assume(LimitIds.AssumptionRunningPressure);
         var terms = new List<RootTerm>(2);
         foreach (var reading in new[] { before, row })
         {
-            var byPressure = share * reading.PerShareOfPressure(what == "superheat");
+            var byPressure = share * reading.PerShareOfPressure(what == ChargeCriterion.Superheat);
             terms.Add(context.Causes.Enter(
-                new RootCause($"{what} at {reading.Time}: movement", "a steady system read with good clamps, common practice, no source", Math.Sqrt((kelvin * kelvin) + (byPressure * byPressure))), DisplayKind.TemperatureDifference));
+                new RootCause(OperatingStateMessages.Movement(Name(what), new(reading.Time)), OperatingStateMessages.MovementSource, Math.Sqrt((kelvin * kelvin) + (byPressure * byPressure))), DisplayKind.TemperatureDifference));
         }
 
         return context.Scope.Reading(0, [.. terms]);
     }
 
-    private Finding JudgeChange(CheckContext context, string what, ChargeRow before, ChargeRow row, RowNumber first, RowNumber last, Limit limit)
+    private Finding JudgeChange(CheckContext context, ChargeCriterion what, ChargeRow before, ChargeRow row, RowNumber first, RowNumber last, Limit limit)
     {
+        var name = Name(what);
         var change = last.Value! - first.Value! + Movement(context, before, row, what);
         var state = context.State(limit);
-        var finding = context.Finding(this, $"{what}, {before.Time} to {row.Time}").Use(first).Use(last);
+        var finding = context.Finding(this, OperatingStateMessages.ChangeBetween(name, new(before.Time), new(row.Time))).Use(first).Use(last);
         before.Settling.NameIn(finding);
         row.Settling.NameIn(finding);
         finding
-            .Step("Δ", $"change of {what}", "last − the one before; what both share cancels, how a clamp and a gauge repeat and a steady system moves does not", $"{context.Present.Text(last.Value!.Value, DisplayKind.TemperatureDifference, 2)} − {context.Present.Text(first.Value!.Value, DisplayKind.TemperatureDifference, 2)}", context.Present.Text(change, DisplayKind.TemperatureDifference), "definition")
-            .Judge(change, DisplayKind.TemperatureDifference, state with { Kind = LimitKind.Within, Text = $"{state.Text} either way", LowerSi = -state.UpperSi })
-            .Say($"Between {before.Time} and {row.Time} {what} changed by {context.Present.Text(change, DisplayKind.TemperatureDifference)}.");
-        return finding.Passes ? finding.Build() : finding.NotEvaluated($"{what} was still moving", "Wait until it stands still and read again.");
+            .Step("Δ", OperatingStateMessages.StepChange(name), OperatingStateMessages.StepChangeFormula, $"{context.Present.Text(last.Value!.Value, DisplayKind.TemperatureDifference, 2)} − {context.Present.Text(first.Value!.Value, DisplayKind.TemperatureDifference, 2)}", context.Present.Text(change, DisplayKind.TemperatureDifference), OperatingStateMessages.Definition)
+            .Judge(change, DisplayKind.TemperatureDifference, state with { Kind = LimitKind.Within, Text = context.Present.Text(OperatingStateMessages.EitherWay(new(state.Text))), LowerSi = -state.UpperSi })
+            .Say(OperatingStateMessages.ChangeWas(new(before.Time), new(row.Time), name, context.Present.InMessage(change, DisplayKind.TemperatureDifference)));
+        return finding.Passes ? finding.Build() : finding.NotEvaluated(OperatingStateMessages.StillMoving(name), OperatingStateMessages.StillMovingNext);
     }
 }
 
@@ -147,8 +150,15 @@ internal sealed class RunningConditionCheck : ICheck
         finding.Decide(true);
         if (gate.Reservation is { } missing)
             finding.Reserve(missing);
-        yield return finding.Say(gate.Reservation is { } open
-            ? $"Readings at {row.Time}: {open}."
-            : $"At {row.Time} the compressor ran {(row.Running is { Value: not RunningState.Unknown } running ? RunningCondition.Words(running.Value) : "at its one speed")}: a valid condition for charge readings.").Build();
+        yield return finding.Say(gate.Reservation is { } open ? OperatingStateMessages.RunningOpen(new(row.Time), open) : OperatingStateMessages.RunningValid(new(row.Time), How(row.Running?.Value))).Build();
     }
+
+    private static OperatingStateMessages.RunningValidHow How(RunningState? running) => running switch
+    {
+        RunningState.Full => OperatingStateMessages.RunningValidHow.Full,
+        RunningState.HighStage => OperatingStateMessages.RunningValidHow.HighStage,
+        RunningState.ChargingMode => OperatingStateMessages.RunningValidHow.ChargingMode,
+        RunningState.Part => OperatingStateMessages.RunningValidHow.Part,
+        _ => OperatingStateMessages.RunningValidHow.OneSpeed,
+    };
 }
