@@ -91,7 +91,7 @@ internal sealed class HeatingGate : IChargeGate
         if (reading.SinceDefrost is { } since && since.Value.Si < least?.Si)
             block = OperatingStateMessages.HeatingAfterDefrost(new(since.Value.Si), new(least!.Si));
         else if (reading.CoilClearOfFrost is { Value: false })
-            block = OperatingStateMessages.HeatingFrosted;
+            block = DiagnosisMessages.Frosted;
         else if (reading.AuxiliaryHeat?.Value == OnOff.On)
             block = OperatingStateMessages.HeatingAuxiliaryOn;
         var missing = new List<MessageValue>();

@@ -122,7 +122,7 @@ internal sealed class StabilisedCheck : ICheck
             .Step("Δ", OperatingStateMessages.StepChange(name), OperatingStateMessages.StepChangeFormula, $"{context.Present.Text(last.Value!.Value, DisplayKind.TemperatureDifference, 2)} − {context.Present.Text(first.Value!.Value, DisplayKind.TemperatureDifference, 2)}", context.Present.Text(change, DisplayKind.TemperatureDifference), OperatingStateMessages.Definition)
             .Judge(change, DisplayKind.TemperatureDifference, state with { Kind = LimitKind.Within, Text = context.Present.Text(OperatingStateMessages.EitherWay(new(state.Text))), LowerSi = -state.UpperSi })
             .Say(OperatingStateMessages.ChangeWas(new(before.Time), new(row.Time), name, context.Present.InMessage(change, DisplayKind.TemperatureDifference)));
-        return finding.Passes ? finding.Build() : finding.NotEvaluated(OperatingStateMessages.StillMoving(name), OperatingStateMessages.StillMovingNext);
+        return finding.Passes ? finding.Build() : finding.NotEvaluated(OperatingStateMessages.StillMoving(name), ChargeMessages.LogStillMovingNext);
     }
 }
 

@@ -72,7 +72,7 @@ standing-off-not-known = it is not written how long the compressor had been off,
 standing-apart = liquid line and outdoor air were { $apart } apart; { $most } is allowed
 standing-not-ready-next = Leave the compressor off and the condenser fan on until the liquid line is at air temperature, then read again.
 
-check-pressure-and-name-next = Check the pressure and the refrigerant's name.
+standing-no-saturation-next = Check the pressure and the refrigerant's name.
 
 standing-bubble = bubble point at the standing pressure
 standing-excess = standing pressure over saturation, as a temperature
@@ -184,7 +184,6 @@ heating-open = Open point: { $open }.
 # $since (duration) - from the end of the last defrost to the reading
 # $least (duration) - what is required
 heating-after-defrost = the last defrost ended { $since } before the reading; at least { $least } is required
-heating-frosted = the outdoor coil was not clear of frost
 heating-auxiliary-on = the auxiliary heat was on
 heating-steady-next = Let it heat steadily with the coil clear and the auxiliary heat off, then read again.
 
@@ -252,7 +251,6 @@ change-was = Between { $first } and { $last } { $what } changed by { $change }.
 
 # $what (message) - superheat or subcooling
 still-moving = { $what } was still moving
-still-moving-next = Wait until it stands still and read again.
 
 # $time (text) - when it was read
 # $open (message) - what was not shown, without a full stop
