@@ -65,23 +65,18 @@ internal sealed class HeatingModeCheck : ICheck
 /// <summary>Whether a heating reading may be judged: long enough after a defrost, coil clear of frost, auxiliary heat off.</summary>
 internal sealed class HeatingGate : IChargeGate
 {
-    private readonly CheckContext _context;
     private readonly Reading _reading;
 
-    private HeatingGate(CheckContext context, Reading reading)
-    {
-        _context = context;
-        _reading = reading;
-    }
+    private HeatingGate(Reading reading) => _reading = reading;
 
     /// <inheritdoc/>
-    public string? Block { get; private init; }
+    public Message? Block { get; private init; }
 
     /// <inheritdoc/>
-    public string? Todo => Block is null ? null : _context.Present.Text(OperatingStateMessages.HeatingSteadyNext);
+    public Message? Todo => Block is null ? null : OperatingStateMessages.HeatingSteadyNext;
 
     /// <inheritdoc/>
-    public string? Reservation { get; private init; }
+    public Message? Reservation { get; private init; }
 
     /// <summary>Looks at a heating reading.</summary>
     public static HeatingGate Of(CheckContext context, Reading reading)
@@ -101,10 +96,10 @@ internal sealed class HeatingGate : IChargeGate
             missing.Add(OperatingStateMessages.HeatingNoCoil);
         if (reading.AuxiliaryHeat is null)
             missing.Add(OperatingStateMessages.HeatingNoAuxiliary);
-        return new HeatingGate(context, reading)
+        return new HeatingGate(reading)
         {
-            Block = block is null ? null : context.Present.Text(block),
-            Reservation = missing.Count == 0 ? null : context.Present.Text(OperatingStateMessages.HeatingNotTold(new([.. missing], ListJoin.Or))),
+            Block = block,
+            Reservation = missing.Count == 0 ? null : OperatingStateMessages.HeatingNotTold(new([.. missing], ListJoin.Or)),
         };
     }
 

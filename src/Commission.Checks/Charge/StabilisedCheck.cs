@@ -56,17 +56,18 @@ internal sealed class StabilisedCheck : ICheck
         var finding = context.Finding(this, row.Time);
         settling.NameIn(finding);
         if (settling.Standing == RowStanding.NotKnown || settling.Least is not { } least)
-            return finding.NotEvaluated(settling.Words, OperatingStateMessages.SettledNoTimesNext);
+            return finding.NotEvaluated(settling.Words!, OperatingStateMessages.SettledNoTimesNext);
         if (settling.Standing == RowStanding.BeforeChange)
-            return finding.Show(context.State(least)).Say(OperatingStateMessages.SettledBeforeChange(settling.Words)).NotEvaluated(settling.Words, settling.Todo!);
+            return finding.Show(context.State(least)).Say(OperatingStateMessages.SettledBeforeChange(settling.Words!)).NotEvaluated(settling.Words!, settling.Todo!);
         var since = settling.Since!.Value;
         var text = context.Present.Text(since.Si, DisplayKind.Duration);
         finding
-            .Step("t", OperatingStateMessages.StepSinceChange, OperatingStateMessages.StepSinceChangeFormula, OperatingStateMessages.StepSinceChangeValues(new(row.Time), settling.After), text)
+            .Step("t", OperatingStateMessages.StepSinceChange, OperatingStateMessages.StepSinceChangeFormula, OperatingStateMessages.StepSinceChangeValues(new(row.Time), settling.SinceChange ? OperatingStateMessages.StepSinceChangeValuesAfter.Change : OperatingStateMessages.StepSinceChangeValuesAfter.Start), text)
             .Judge(Uncertain.Exact(since.Si), DisplayKind.Duration, context.State(least))
-            .Say(OperatingStateMessages.SettledTime(new(row.Time), new(since.Si), settling.After, new(LimitText.Of(least, context.Present.Units))));
+            .Say(OperatingStateMessages.SettledTime(
+                new(row.Time), new(since.Si), settling.SinceChange ? OperatingStateMessages.SettledTimeAfter.Change : OperatingStateMessages.SettledTimeAfter.Start, new(LimitText.Of(least, context.Present.Units))));
         // A reading taken too early says nothing against the system: it says nothing at all.
-        return finding.Passes ? finding.Build() : finding.NotEvaluated(settling.Words, settling.Todo!);
+        return finding.Passes ? finding.Build() : finding.NotEvaluated(settling.Words!, settling.Todo!);
     }
 
     private Finding JudgePower(CheckContext context, RunningLog log, bool stopped)

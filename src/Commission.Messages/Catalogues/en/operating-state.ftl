@@ -207,14 +207,22 @@ step-since-change = time since the start or the last change of charge
 step-since-change-formula = time of the reading − the later of start and change
 
 # $time (text) - when it was read
-# $after (message) - the start or the last change
-step-since-change-values = { $time }, after { $after }
+# $after (choice: start, change) - from when it counts
+step-since-change-values =
+    { $after ->
+        [start] { $time }, after the start of the compressor
+       *[change] { $time }, after the last change of charge
+    }
 
 # $time (text) - when it was read
 # $since (duration) - how long after
-# $after (message) - the start or the last change
+# $after (choice: start, change) - from when it counts
 # $limit (text) - what is required
-settled-time = The reading at { $time } was taken { $since } after { $after }; { $limit } is required.
+settled-time =
+    { $after ->
+        [start] The reading at { $time } was taken { $since } after the start of the compressor; { $limit } is required.
+       *[change] The reading at { $time } was taken { $since } after the last change of charge; { $limit } is required.
+    }
 
 settled-power = power in the log
 
