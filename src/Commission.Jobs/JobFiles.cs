@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using System.Security.Cryptography;
 using Commission.Jobs.Files;
 using Commission.Jobs.Photos;
 using Commission.Jobs.Problems;
+using Commission.Messages;
 using Commission.Source;
 using Commission.Source.Yaml;
 
@@ -12,6 +12,7 @@ namespace Commission.Jobs;
 /// <summary>Reads the files a job names, each once, and keeps what was read.</summary>
 internal sealed class JobFiles(JobSource source, ProblemList problems)
 {
+    private const int Megabyte = 1024 * 1024;
     private const long MostYaml = SourceText.MaximumBytes;
     private const long MostOther = PhotoReader.MostBytes;
 
@@ -35,13 +36,13 @@ internal sealed class JobFiles(JobSource source, ProblemList problems)
                 Keep(source.FileName, JobFileRole.Job, file.Bytes);
                 return Decode(source.Display, file.Bytes);
             case FolderFileState.TooLong:
-                problems.Add(at, TooLong(file.Length, 4), "", "Long series of readings belong in a CSV file beside the job.", "too-large");
+                problems.Add(at, YamlMessages.TooLarge(Megabytes(file.Length)), null, YamlMessages.TooLargeNext, "too-large");
                 return null;
             case FolderFileState.Missing:
-                problems.Add(at, "There is no such file.", "", "Check the name and the folder.", "no-file");
+                problems.Add(at, JobMessages.NoSuchFile, null, JobMessages.NoSuchFileNext, "no-file");
                 return null;
             default:
-                problems.Add(at, "The file cannot be read.", "", "Check who may read it.", "no-file");
+                problems.Add(at, JobMessages.FileUnreadable, null, JobMessages.UnreadableNext, "no-file");
                 return null;
         }
     }
@@ -113,7 +114,7 @@ internal sealed class JobFiles(JobSource source, ProblemList problems)
     {
         if (UnsafePath(path) is not { } why)
             return false;
-        Complain(name, $"{ValueText.Quoted(path)} {why}.", shopToo && source.Shop is not null ? "Put the file into the job's folder or the shop folder." : "Put the file beside the job file, or in a folder below it.");
+        Complain(name, JobMessages.FileName(ValueText.Short(path), why), JobMessages.FileNameNext(shopToo && source.Shop is not null ? JobMessages.FileNameNextWhere.Shop : JobMessages.FileNameNextWhere.Job));
         return true;
     }
 
@@ -136,35 +137,36 @@ internal sealed class JobFiles(JobSource source, ProblemList problems)
 
     private void ComplainAbout(SourceScalar name, string path, FolderFileState state, long length, long most, bool shopToo)
     {
+        var file = ValueText.Short(path);
         switch (state)
         {
             case FolderFileState.Missing:
-                Complain(name, $"There is no file {ValueText.Quoted(path)} in the job's folder{(shopToo && source.Shop is not null ? " or the shop folder" : "")}.",
-                    shopToo && source.Shop is null ? "Check the name, or name the shop folder with --shop." : "Check the name; capitals count.");
+                Complain(name, JobMessages.FileMissing(file, shopToo && source.Shop is not null ? JobMessages.FileMissingWhere.Shop : JobMessages.FileMissingWhere.Job),
+                    shopToo && source.Shop is null ? JobMessages.FileMissingShopNext : JobMessages.FileMissingNext);
                 break;
             case FolderFileState.Outside:
-                Complain(name, $"{ValueText.Quoted(path)} is a link that leads out of the job's folder.", "Copy the file into the job's folder.");
+                Complain(name, JobMessages.FileOutside(file), JobMessages.FileOutsideNext);
                 break;
             case FolderFileState.TooLong:
-                Complain(name, $"{ValueText.Quoted(path)}: {TooLong(length, most / (1024 * 1024))}", "Thin the log or shrink the photo.");
+                Complain(name, JobMessages.FileTooLarge(file, Megabytes(length), (int)(most / Megabyte)), JobMessages.FileTooLargeNext);
                 break;
             default:
-                Complain(name, $"{ValueText.Quoted(path)} cannot be read.", "Check who may read it.");
+                Complain(name, JobMessages.NamedFileUnreadable(file), JobMessages.UnreadableNext);
                 break;
         }
     }
 
-    private static string? UnsafePath(string path)
+    private static JobMessages.FileNameFault? UnsafePath(string path)
     {
         if (path.Length == 0)
-            return "names no file";
+            return JobMessages.FileNameFault.Empty;
         if (path[0] is '/' or '\\' or '~' || (path.Length > 1 && path[1] == ':'))
-            return "is a path from outside the job's folder";
+            return JobMessages.FileNameFault.Rooted;
         if (path.Contains('\\', StringComparison.Ordinal))
-            return "has a backslash; folders are separated by /";
+            return JobMessages.FileNameFault.Backslash;
         if (path.Split('/').Any(part => part is ".." or "." or ""))
-            return "leaves the job's folder";
-        return path.Length > 255 || path.Any(char.IsControl) ? "is not a file name" : null;
+            return JobMessages.FileNameFault.Leaves;
+        return path.Length > 255 || path.Any(char.IsControl) ? JobMessages.FileNameFault.Unfit : null;
     }
 
     private SourceText? Decode(string display, byte[] bytes)
@@ -182,11 +184,10 @@ internal sealed class JobFiles(JobSource source, ProblemList problems)
         return file;
     }
 
-    private void Complain(SourceScalar name, string found, string advice) =>
-        problems.Add(name.Location, found, "", advice, "file", name.Length);
+    private void Complain(SourceScalar name, Message found, Message advice) =>
+        problems.Add(name.Location, found, null, advice, "file", name.Length);
 
-    private static string TooLong(long length, long most) =>
-        string.Create(CultureInfo.InvariantCulture, $"The file has {length / 1048576.0:0.0} MB; at most {most} MB are read.");
+    private static NumberValue Megabytes(long bytes) => new((double)bytes / Megabyte, 1);
 }
 
 /// <summary>Where a job file and the files it names are read from.</summary>

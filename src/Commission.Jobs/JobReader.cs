@@ -3,6 +3,7 @@ using Commission.Jobs.Binding;
 using Commission.Jobs.Meaning;
 using Commission.Jobs.Model;
 using Commission.Jobs.Schema;
+using Commission.Messages;
 using Commission.Source;
 using Commission.Source.Yaml;
 
@@ -56,7 +57,7 @@ public static class JobReader
             return null;
         if (node is SourceMapping mapping)
             return mapping;
-        problems.Add(node.Location, "This is not a job file.", "Keys are expected: commission, job, equipment and others.", $"Begin {display} with commission: 1.", "wrong-type", node.Length);
+        problems.Add(node.Location, JobMessages.NotAJobFile, JobMessages.NotAJobFileExpected, JobMessages.NotAJobFileNext(new(display)), "wrong-type", node.Length);
         return null;
     }
 

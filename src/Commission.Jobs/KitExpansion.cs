@@ -1,5 +1,6 @@
 using Commission.Jobs.Problems;
 using Commission.Jobs.Schema;
+using Commission.Messages;
 using Commission.Source;
 using Commission.Source.Yaml;
 
@@ -52,8 +53,8 @@ internal sealed class KitExpansion(JobFiles files, ProblemList problems, HashSet
                 if (known.Contains(entry.Key.Text))
                     continue;
                 var nearest = NearestName.Of(entry.Key.Text, known);
-                problems.Add(entry.Key.Location, $"{ValueText.Quoted(entry.Key.Text)} is not an instrument of this kit.", "",
-                    nearest is null ? $"Its instruments are {ValueText.OneOf(known.Count == 0 ? ["none"] : known)}." : $"Did you mean \"{nearest}\"?", "unknown-instrument", entry.Key.Length);
+                var advice = nearest is not null ? ValueText.DidYouMean(nearest) : known.Count == 0 ? JobMessages.KitEmpty : JobMessages.KitInstruments(ValueText.AnyOf(known));
+                problems.Add(entry.Key.Location, JobMessages.NotInKit(ValueText.Short(entry.Key.Text)), null, advice, "unknown-instrument", entry.Key.Length);
             }
         }
 
@@ -103,7 +104,7 @@ internal sealed class KitExpansion(JobFiles files, ProblemList problems, HashSet
             return null;
         if (root is not SourceMapping kit)
         {
-            problems.Add(root.Location, "This is not a kit file.", "Keys are expected: kit, people, instruments.", "Begin it with kit: 1.", "wrong-type", root.Length);
+            problems.Add(root.Location, JobMessages.NotAKitFile, JobMessages.NotAKitFileExpected, JobMessages.NotAKitFileNext, "wrong-type", root.Length);
             return null;
         }
 

@@ -1,5 +1,6 @@
 using Commission.Jobs.Times;
 using Commission.Measurement.Quantities;
+using Commission.Messages;
 using Commission.Source;
 using Commission.Source.Yaml;
 
@@ -45,7 +46,7 @@ internal sealed class BindingContext(ProblemList problems, HashSet<SourceNode> r
         return new Leaving(_any);
     }
 
-    public void Complain(SourceNode node, string found, string expected, string advice, string code) =>
+    public void Complain(SourceNode node, Message found, Message? expected, Message advice, string code) =>
         Problems.Add(node.Location, found, expected, advice, code, node.Length);
 
     private sealed class Leaving(Stack<AnyDimensions> any) : IDisposable

@@ -5,6 +5,7 @@ using Commission.Jobs.Problems;
 using Commission.Jobs.Times;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Source.Yaml;
 
 namespace Commission.Jobs.Binding;
@@ -20,8 +21,7 @@ internal static partial class DateAndTime
         var text = scalar.Text.Trim();
         if (!DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date))
         {
-            var shape = DateShape().IsMatch(text);
-            context.Complain(scalar, $"{ValueText.Quoted(text)} is not a date{(shape ? " of the calendar" : "")}.", "", "Write year-month-day, such as 2026-06-18.", "date");
+            context.Complain(scalar, DateShape().IsMatch(text) ? JobMessages.NoSuchDate(ValueText.Short(text)) : JobMessages.NotADate(ValueText.Short(text)), null, JobMessages.DateNext, "date");
             return null;
         }
 
@@ -33,7 +33,7 @@ internal static partial class DateAndTime
         var text = scalar.Text.Trim();
         if (PointTime().IsMatch(text))
         {
-            context.Complain(scalar, $"{ValueText.Quoted(text)} is not a time.", "", $"Write \"{text.Replace('.', ':')}\", with a colon.", "time");
+            context.Complain(scalar, JobMessages.NotATime(ValueText.Short(text)), null, JobMessages.ColonNext(new(text.Replace('.', ':'))), "time");
             return null;
         }
 
@@ -49,7 +49,7 @@ internal static partial class DateAndTime
                 var canonical = Keep(context, scalar, elapsed.Value.Canonical);
                 if (!Elapsed.Holds(elapsed.Value.Si, null))
                 {
-                    context.Complain(scalar, $"A time of {canonical} since the start cannot be.", Elapsed.InWords(elapsed.Value.Unit), "Check the number and the unit.", "range");
+                    context.Complain(scalar, JobMessages.ElapsedCannotBe(new(canonical)), Elapsed.InWords(elapsed.Value.Unit), QuantityMessages.NumberAndUnit, "range");
                     return null;
                 }
 
@@ -58,12 +58,12 @@ internal static partial class DateAndTime
 
             if (elapsed.Fault.Kind == FaultKind.UnitMissing)
             {
-                context.Complain(scalar, $"{ValueText.Quoted(text)} is not a time.", "", $"Write a clock time such as \"10:42\", or {text} min for time since the start.", "time");
+                context.Complain(scalar, JobMessages.NotATime(ValueText.Short(text)), null, JobMessages.BareTimeNext(new($"{text} min")), "time");
                 return null;
             }
         }
 
-        context.Complain(scalar, $"{ValueText.Quoted(text)} is not a time.", "", "Write \"10:42\", \"10:42:30\", 10:42 AM, 2026-06-18 10:42, or 12 min for time since the start.", "time");
+        context.Complain(scalar, JobMessages.NotATime(ValueText.Short(text)), null, JobMessages.NotATimeNext, "time");
         return null;
     }
 
@@ -87,7 +87,7 @@ internal static partial class DateAndTime
             }
         }
 
-        context.Complain(scalar, $"{ValueText.Quoted(text)} is not a span of the calendar.", "", "Write it like 12 months, 1 year, 6 weeks or 90 days.", "period");
+        context.Complain(scalar, JobMessages.NotAPeriod(ValueText.Short(text)), null, JobMessages.NotAPeriodNext, "period");
         return null;
     }
 
@@ -100,7 +100,7 @@ internal static partial class DateAndTime
         {
             if (!DateOnly.TryParseExact(match.Groups["date"].Value, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day))
             {
-                context.Complain(scalar, $"\"{match.Groups["date"].Value}\" is not a date of the calendar.", "", "Write year-month-day, such as 2026-06-18.", "date");
+                context.Complain(scalar, JobMessages.NoSuchDate(new(match.Groups["date"].Value)), null, JobMessages.DateNext, "date");
                 return null;
             }
 
@@ -113,8 +113,8 @@ internal static partial class DateAndTime
         {
             if (hour is 0 or > 12)
             {
-                context.Complain(scalar, $"{ValueText.Quoted(text)} is not a time of day.", "With AM or PM the hours run from 1 to 12.",
-                    $"Write {text[..half.Index].TrimEnd()} without {half.Value}, or the hour of a twelve-hour clock.", "time");
+                context.Complain(scalar, JobMessages.NotATimeOfDay(ValueText.Short(text)), JobMessages.TwelveHoursExpected,
+                    JobMessages.TwelveHoursNext(new(text[..half.Index].TrimEnd()), new(half.Value)), "time");
                 return null;
             }
 
@@ -124,8 +124,8 @@ internal static partial class DateAndTime
 
         if (hour > 23 || minute > 59 || second > 59)
         {
-            context.Complain(scalar, $"{ValueText.Quoted(text)} is not a time of day.", "Hours run from 0 to 23, minutes and seconds to 59.",
-                hour == 24 ? "Write midnight as 00:00 of the next day, with its date." : "Write time since the start with its unit, such as 90 min.", "time");
+            context.Complain(scalar, JobMessages.NotATimeOfDay(ValueText.Short(text)), JobMessages.HoursExpected,
+                hour == 24 ? JobMessages.MidnightNext : JobMessages.ElapsedNext, "time");
             return null;
         }
 
@@ -139,7 +139,7 @@ internal static partial class DateAndTime
     {
         if (date.Year is >= 1950 and <= 2200)
             return true;
-        context.Complain(scalar, $"The year {date.Year.ToString(CultureInfo.InvariantCulture)} cannot be right.", "", "Check the date.", "date");
+        context.Complain(scalar, JobMessages.Year(new(date.Year.ToString(CultureInfo.InvariantCulture))), null, JobMessages.YearNext, "date");
         return false;
     }
 

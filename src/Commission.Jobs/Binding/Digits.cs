@@ -1,5 +1,6 @@
 using System.Globalization;
 using Commission.Jobs.Problems;
+using Commission.Messages;
 using Commission.Source.Yaml;
 
 namespace Commission.Jobs.Binding;
@@ -29,7 +30,7 @@ internal static class Digits
 
             if (c is 'e' or 'E' && i > 0 && char.IsAsciiDigit(scalar.Text[i - 1]) && Exponent(scalar.Text.AsSpan(i + 1)) > MostExponent)
             {
-                context.Complain(scalar, $"\"{key}\" is {ValueText.Quoted(scalar.Text)}.", "No reading has such an exponent.", "Check the number.", "digits");
+                context.Complain(scalar, JobMessages.ValueIs(new(key), ValueText.Short(scalar.Text)), JobMessages.Exponent, JobMessages.CheckNumber, "digits");
                 return false;
             }
 
@@ -37,14 +38,14 @@ internal static class Digits
                 run = 0;
             if (CharUnicodeInfo.GetUnicodeCategory(scalar.Text, i) == UnicodeCategory.DecimalDigitNumber)
             {
-                context.Complain(scalar, $"{ValueText.Quoted(scalar.Text)} has digits of another script.", "", "Write the digits 0 to 9.", "digits");
+                context.Complain(scalar, JobMessages.OtherDigits(ValueText.Short(scalar.Text)), null, JobMessages.OtherDigitsNext, "digits");
                 return false;
             }
         }
 
         if (longest <= Most)
             return true;
-        context.Complain(scalar, $"\"{key}\" has a number of {longest.ToString(CultureInfo.InvariantCulture)} digits.", $"No instrument shows more than {Most.ToString(CultureInfo.InvariantCulture)}.", "Check the number.", "digits");
+        context.Complain(scalar, JobMessages.ManyDigits(new(key), longest), JobMessages.ManyDigitsExpected(Most), JobMessages.CheckNumber, "digits");
         return false;
     }
 

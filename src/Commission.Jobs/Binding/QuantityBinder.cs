@@ -2,8 +2,10 @@ using Commission.Jobs.Model;
 using Commission.Jobs.Problems;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Source;
 using Commission.Source.Yaml;
+using QuantityValue = Commission.Jobs.Model.QuantityValue;
 
 namespace Commission.Jobs.Binding;
 
@@ -107,7 +109,7 @@ internal static class QuantityBinder
                 var statement = result.Value;
                 if (!IsPlausible(statement, AnyDimensions.Of(dimension).Differences[0], ranges))
                 {
-                    context.Complain(scalar, $"{ValueText.Quoted(scalar.Text)} cannot be an accuracy.", "It is more than nothing and less than the readings themselves.", "Write what the maker states, such as 0.5 % of full scale.", "range");
+                    context.Complain(scalar, JobMessages.AccuracyCannotBe(ValueText.Short(scalar.Text)), JobMessages.AccuracyExpected, JobMessages.AccuracyNext, "range");
                     return null;
                 }
 
@@ -137,7 +139,7 @@ internal static class QuantityBinder
             if (units.Refused)
                 return;
             if (takesBare && context.AdviseUnitsOnce())
-                advice += " Or write units: us at the top, which gives every bare number its unit.";
+                advice = CommonMessages.TwoSentences(advice, JobMessages.UnitsNext);
         }
 
         var at = scalar.Location;
@@ -173,7 +175,7 @@ internal static class QuantityBinder
             return true;
         if (!range.Holds(parsed.Si, parsed.Reference))
         {
-            context.Complain(scalar, $"\"{key}\" cannot be {parsed.Canonical}.", range.InWords(parsed.Unit), "Check the number and the unit.", "range");
+            context.Complain(scalar, JobMessages.CannotBe(new(key), new(parsed.Canonical)), range.InWords(parsed.Unit), QuantityMessages.NumberAndUnit, "range");
             return false;
         }
 
@@ -181,7 +183,7 @@ internal static class QuantityBinder
             return true;
         if (stated.HalfWidthSi > LeastAccuracy * range.Width && stated.HalfWidthSi <= range.Width && stated.CoverageFactor is >= LeastCoverage and <= MostCoverage)
             return true;
-        context.Complain(scalar, $"\"{key}\" cannot be known like this: {parsed.Canonical}.", "What stands behind ± is more than nothing and less than the whole range, with k from 0.5 to 10.", "Check it, or leave it out.", "range");
+        context.Complain(scalar, JobMessages.DoubtCannotBe(new(key), new(parsed.Canonical)), JobMessages.DoubtExpected, JobMessages.DoubtNext, "range");
         return false;
     }
 

@@ -4,6 +4,7 @@ using Commission.Jobs.Problems;
 using Commission.Jobs.Times;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Source;
 using Commission.Source.Yaml;
 
@@ -45,14 +46,13 @@ internal static class WordBinder
         var text = scalar.Text.Trim();
         if (text.Length == 0)
         {
-            context.Complain(scalar, $"\"{key}\" is empty.", "", "Write it, or delete the line.", "no-value");
+            context.Complain(scalar, JobMessages.EmptyText(new(key)), null, JobMessages.NoValueNext, "no-value");
             return null;
         }
 
         if (text.Length > LongestText)
         {
-            context.Complain(scalar, string.Create(CultureInfo.InvariantCulture, $"\"{key}\" has {text.Length} characters."),
-                string.Create(CultureInfo.InvariantCulture, $"At most {LongestText} fit into a record."), "Shorten it.", "too-long");
+            context.Complain(scalar, JobMessages.LongText(new(key), text.Length), JobMessages.LongTextExpected(LongestText), JobMessages.LongTextNext, "too-long");
             return null;
         }
 
@@ -60,20 +60,20 @@ internal static class WordBinder
         {
             if (char.IsControl(c) && c is not ('\n' or '\t') || c is '\uFFFE' or '\uFFFF' || (char.IsSurrogate(c) && HasLoneSurrogate(text)))
             {
-                context.Complain(scalar, $"\"{key}\" holds a character that cannot be printed (U+{(int)c:X4}).", "", "Delete it, or the backslash that makes it.", "control-character");
+                context.Complain(scalar, JobMessages.Unprintable(new(key), CodePoint(c)), null, JobMessages.UnprintableNext, "control-character");
                 return null;
             }
         }
 
         if (text.FirstOrDefault(HiddenCharacters.TurnsDirection) is not '\0' and var turning)
         {
-            context.Complain(scalar, string.Create(CultureInfo.InvariantCulture, $"\"{key}\" holds a character that turns the direction of what is read (U+{(int)turning:X4})."), "", "Delete it: what is read has to be what is written.", "hidden-character");
+            context.Complain(scalar, JobMessages.Turning(new(key), CodePoint(turning)), null, JobMessages.TurningNext, "hidden-character");
             return null;
         }
 
         if (HiddenCharacters.CanBeSeen(text))
             return Give(context, scalar, text, text);
-        context.Complain(scalar, $"Nothing of \"{key}\" can be seen: it is written in characters without a shape.", "", "Write it in letters, or delete the line.", "hidden-character");
+        context.Complain(scalar, JobMessages.Shapeless(new(key)), null, JobMessages.ShapelessNext, "hidden-character");
         return null;
     }
 
@@ -84,26 +84,27 @@ internal static class WordBinder
             return null;
         if (id.Length > LongestId)
         {
-            context.Complain(scalar, string.Create(CultureInfo.InvariantCulture, $"\"{key}\" has {id.Length} characters."),
-                string.Create(CultureInfo.InvariantCulture, $"A name of at most {LongestId} is expected."), "Shorten it; a longer story belongs in the notes.", "too-long");
+            context.Complain(scalar, JobMessages.LongText(new(key), id.Length), JobMessages.LongNameExpected(LongestId), JobMessages.LongNameNext, "too-long");
             return null;
         }
 
         if (UnfitSign(id) is not { } sign)
             return given;
-        context.Complain(scalar, $"\"{key}\" {ValueText.Quoted(id)} holds {sign}.", "A name on one line is expected.", "Write it with letters, digits, spaces, - _ . / only.", "unfit-id");
+        context.Complain(scalar, JobMessages.UnfitName(new(key), ValueText.Short(id), sign), JobMessages.UnfitNameExpected, JobMessages.UnfitNameNext, "unfit-id");
         return null;
     }
 
-    private static string? UnfitSign(string id)
+    private static NameValue CodePoint(char sign) => new(string.Create(CultureInfo.InvariantCulture, $"U+{(int)sign:X4}"));
+
+    private static JobMessages.UnfitNameSign? UnfitSign(string id)
     {
         if (id.AsSpan().IndexOfAny("\n\r\u0085\u2028\u2029") >= 0)
-            return "a line break";
+            return JobMessages.UnfitNameSign.LineBreak;
         if (id.Contains('\t', StringComparison.Ordinal))
-            return "a tab";
+            return JobMessages.UnfitNameSign.Tab;
         if (id.Contains('|', StringComparison.Ordinal))
-            return "|, which separates the parts of the record's code";
-        return HiddenCharacters.HasShapeless(id) ? "a character that cannot be seen" : null;
+            return JobMessages.UnfitNameSign.Bar;
+        return HiddenCharacters.HasShapeless(id) ? JobMessages.UnfitNameSign.Unseen : null;
     }
 
     private static bool HasLoneSurrogate(string text)
@@ -129,8 +130,8 @@ internal static class WordBinder
         }
 
         var near = NearRefrigerants(wanted, [.. context.Refrigerants.Keys]);
-        context.Complain(scalar, $"{ValueText.Quoted(scalar.Text)} is not a refrigerant this program knows.", "",
-            near.Count == 0 ? "Write its designation, such as R-410A." : $"Did you mean {ValueText.OneOf(near)}?", "unknown-refrigerant");
+        context.Complain(scalar, JobMessages.UnknownRefrigerant(ValueText.Short(scalar.Text)), null,
+            near.Count == 0 ? JobMessages.UnknownRefrigerantNext : JobMessages.DidYouMean(ValueText.Values(near)), "unknown-refrigerant");
         return null;
     }
 
@@ -181,8 +182,8 @@ internal static class WordBinder
         var si = context.UnitsAt(scalar).IsSi;
         string[] customary = si ? [] : ["psig", "°F"];
         var nearest = NearestName.Of(scalar.Text, [.. UnitTable.Vacuum.Select(u => u.Symbol), "Pa", "mbar", "kPag", "bar(g)", "°C", .. customary]);
-        context.Complain(scalar, $"{ValueText.Quoted(scalar.Text)} is not a unit.", "",
-            nearest is null ? $"Write it as the gauge does, such as micron, Pa, {(si ? "bar(g) or °C" : "psig or °F")}." : $"Did you mean {nearest}?", "unknown-unit");
+        context.Complain(scalar, JobMessages.NotAUnit(ValueText.Short(scalar.Text)), null,
+            nearest is null ? JobMessages.NotAUnitNext(ValueText.Values(si ? ["micron", "Pa", "bar(g)", "°C"] : ["micron", "Pa", "psig", "°F"])) : JobMessages.DidYouMean(ValueText.Values([nearest])), "unknown-unit");
         return null;
     }
 
@@ -191,8 +192,8 @@ internal static class WordBinder
         if (JobZone.Find(scalar.Text.Trim()) is { } zone)
             return Give(context, scalar, zone.Name, zone.Name);
         var nearest = JobZone.Nearest(scalar.Text);
-        context.Complain(scalar, $"{ValueText.Quoted(scalar.Text)} is not a time zone.", "",
-            nearest is null ? "Write a name such as America/Denver, or an offset such as -07:00." : $"Did you mean {nearest}?", "unknown-zone");
+        context.Complain(scalar, JobMessages.NotAZone(ValueText.Short(scalar.Text)), null,
+            nearest is null ? JobMessages.NotAZoneNext : JobMessages.DidYouMean(ValueText.Values([nearest])), "unknown-zone");
         return null;
     }
 
@@ -202,7 +203,8 @@ internal static class WordBinder
             return null;
         if (double.TryParse(scalar.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && number >= least && number <= most && (number == 0 || Math.Abs(number) > NextToNothing))
             return number;
-        context.Complain(scalar, $"\"{key}\" cannot be {scalar.Text}.", string.Create(CultureInfo.InvariantCulture, $"It lies between {least} and {most}."), "Check the number.", "range");
+        context.Complain(scalar, JobMessages.CannotBe(new(key), new(scalar.Text)),
+            JobMessages.Between(new(least.ToString(CultureInfo.InvariantCulture)), new(most.ToString(CultureInfo.InvariantCulture))), JobMessages.CheckNumber, "range");
         return null;
     }
 }

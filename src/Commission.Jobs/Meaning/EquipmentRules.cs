@@ -3,7 +3,9 @@ using Commission.Jobs.Model;
 using Commission.Jobs.Problems;
 using Commission.Measurement.Atmosphere;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Source;
+using Named = Commission.Messages.RulesMessages.SameNameKind;
 
 namespace Commission.Jobs.Meaning;
 
@@ -19,8 +21,7 @@ internal static class SiteRules
             return;
         if (!site.Says("elevation") && !site.Says("station pressure") && !site.Says("barometer"))
         {
-            context.Problems.Add(site.Origin, "The site has neither an elevation nor a station pressure.", "One of them is needed to turn gauge pressure into absolute pressure.",
-                $"Write elevation: and the height of the town, such as elevation: {(context.IsSi ? "1610 m" : "5280 ft")}.", "no-atmosphere");
+            context.Problems.Add(site.Origin, RulesMessages.NoAtmosphere, RulesMessages.NoAtmosphereExpected, RulesMessages.NoAtmosphereNext(new(context.IsSi ? "1610 m" : "5280 ft")), "no-atmosphere");
             return;
         }
 
@@ -31,24 +32,19 @@ internal static class SiteRules
         var standard = StandardAtmosphere.At(elevation.Value).Si;
         if (Math.Abs(barometer.Value.Si - standard) <= MostByWeather * standard)
             return;
-        var expected = $"At {elevation.Text} a barometer shows about {Shown(barometer.Number!.Unit, standard)}.";
+        var expected = RulesMessages.BarometerExpected(new(elevation.Text), Shown(barometer.Number!.Unit, standard));
         if (Math.Abs(barometer.Value.Si - 101_325) <= MostByWeather * 101_325)
-        {
-            context.Complain(barometer, $"{barometer.Text} looks corrected to sea level.", expected,
-                "Write what a barometer on site shows, not the weather report; or delete the line.", "sea-level-pressure");
-        }
+            context.Complain(barometer, RulesMessages.SeaLevel(new(barometer.Text)), expected, RulesMessages.SeaLevelNext, "sea-level-pressure");
         else
-        {
-            context.Complain(barometer, $"{barometer.Text} does not fit the elevation.", expected, "Check both; or delete one of them.", "sea-level-pressure");
-        }
+            context.Complain(barometer, RulesMessages.Barometer(new(barometer.Text)), expected, RulesMessages.BarometerNext, "sea-level-pressure");
     }
 
     // In the unit that was written, so that the two can be compared at a glance.
-    private static string Shown(Unit unit, double pascals)
+    private static SymbolsValue Shown(Unit unit, double pascals)
     {
         var value = unit.FromSi(pascals);
         var decimals = value < 50 ? 2 : value < 200 ? 1 : 0;
-        return value.ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture) + " " + unit.Symbol;
+        return new($"{value.ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture)} {unit.Symbol}");
     }
 }
 
@@ -62,15 +58,15 @@ internal static class EquipmentRules
         if (equipment.Nameplate is { } plate)
         {
             if (plate.Phases is { } phases && phases.Value is not (1 or 3))
-                context.Complain(phases, $"A unit does not have {phases.Text} phases.", "", "Write 1 or 3.", "impossible");
+                context.Complain(phases, RulesMessages.Phases(phases.Value), null, RulesMessages.PhasesNext, "impossible");
             if (plate.DesignPressure is { Low: { } low, High: { } high } && low.Value.Reference == high.Value.Reference && low.Value.Pascals > high.Value.Pascals)
-                context.Complain(low, $"The low side's design pressure {low.Text} is above the high side's {high.Text}.", "", "Check whether they are swapped.", "impossible");
+                context.Complain(low, RulesMessages.DesignPressures(new(low.Text), new(high.Text)), null, RulesMessages.SwappedNext, "impossible");
         }
 
         foreach (var tube in equipment.Piping.SelectMany(run => new[] { run.Liquid, run.Vapor }))
         {
             if (tube is { Length: { } full, Rise: { } rise } && Math.Abs(rise.Value.Si) > full.Value.Si)
-                context.Complain(rise, $"The line rises {rise.Text} and is only {full.Text} long.", "", "Check both.", "impossible");
+                context.Complain(rise, RulesMessages.LineRise(new(rise.Text), new(full.Text)), null, RulesMessages.CheckBoth, "impossible");
         }
     }
 }
@@ -83,20 +79,18 @@ internal static class InstrumentRules
         foreach (var instrument in context.Job.Instruments)
         {
             if (instrument.Calibrated is { } calibrated && context.Job.Identity?.Date is { } date && calibrated.Value > date.Value)
-            {
-                context.Complain(calibrated, $"The calibration of {calibrated.Text} lies after the job's date {date.Text}.", "", "Check the year.", "date");
-            }
+                context.Complain(calibrated, RulesMessages.Calibration(calibrated.Value, date.Value), null, RulesMessages.CalibrationNext, "date");
 
             if (instrument.Checks?.CheckWeight is { Applied.Value.Si: <= 0 } weight)
-                context.Complain(weight.Applied, $"A check weight of {weight.Applied.Text} weighs nothing.", "", "Write its mass.", "impossible");
+                context.Complain(weight.Applied, RulesMessages.CheckWeight(new(weight.Applied.Text)), null, RulesMessages.CheckWeightNext, "impossible");
             foreach (var ofOneKind in instrument.Resolution.Where(s => s.Step is not null).GroupBy(s => s.Step.Value.Dimension))
                 StepsFollow(context, [.. ofOneKind]);
         }
 
-        Twice(context, context.Job.Instruments.Select(i => i.Id), "instrument");
-        Twice(context, context.Job.Equipment?.Indoor.Select(i => i.Id) ?? [], "indoor unit");
-        Twice(context, context.Job.Equipment?.BranchBoxes.Select(b => b.Id) ?? [], "branch box");
-        Twice(context, context.Job.Cylinders.Select(c => c.Id), "cylinder");
+        Twice(context, context.Job.Instruments.Select(i => i.Id), Named.Instrument);
+        Twice(context, context.Job.Equipment?.Indoor.Select(i => i.Id) ?? [], Named.IndoorUnit);
+        Twice(context, context.Job.Equipment?.BranchBoxes.Select(b => b.Id) ?? [], Named.BranchBox);
+        Twice(context, context.Job.Cylinders.Select(c => c.Id), Named.Cylinder);
     }
 
     // A display changes its step where one range ends and the next begins: no gap, no overlap, upwards.
@@ -109,20 +103,20 @@ internal static class InstrumentRules
             {
                 if (now.Says("up to") || next.Says("above"))
                     return;
-                context.Complain(now.Step, $"The step {now.Step.Text} does not say for which readings, and {next.Step.Text} stands beside it.", "All but the last of several steps say up to where they hold.",
-                    $"Write it like {{up to: {(context.IsSi ? "7 bar(g)" : "100 psig")}, step: {now.Step.Text}}}.", "resolution-range");
+                context.Complain(now.Step, RulesMessages.StepsWithoutRange(new(now.Step.Text), new(next.Step.Text)), RulesMessages.StepsWithoutRangeExpected,
+                    QuantityMessages.Like(new($"{{up to: {(context.IsSi ? "7 bar(g)" : "100 psig")}, step: {now.Step.Text}}}")), "resolution-range");
                 return;
             }
 
             if (now.UpTo is { } upTo && next.Above is { } above && !SameReading(upTo.Value.Si, above.Value.Si))
             {
-                context.Complain(above, $"The step {next.Step.Text} begins above {above.Text}, and the one before it holds up to {upTo.Text}.", "One range begins where the other ends.", $"Write above: {upTo.Text}.", "resolution-range");
+                context.Complain(above, RulesMessages.StepsApart(new(next.Step.Text), new(above.Text), new(upTo.Text)), RulesMessages.StepsApartExpected, RulesMessages.StepsApartNext(new(upTo.Text)), "resolution-range");
                 return;
             }
 
             if ((now.Above ?? (i > 0 ? steps[i - 1].UpTo : null)) is { } begin && !(end.Value.Si > begin.Value.Si))
             {
-                context.Complain(end, $"The step {now.Step.Text} holds from {begin.Text} up to {end.Text}, which is no range.", "Steps stand in the order of their ranges, the lowest first.", "Put them in order.", "resolution-range");
+                context.Complain(end, RulesMessages.StepsBackward(new(now.Step.Text), new(begin.Text), new(end.Text)), RulesMessages.StepsBackwardExpected, RulesMessages.StepsBackwardNext, "resolution-range");
                 return;
             }
         }
@@ -131,19 +125,19 @@ internal static class InstrumentRules
     // 100 psig and 6.895 bar(g) are one end.
     private static bool SameReading(double a, double b) => Math.Abs(a - b) <= 1e-3 * Math.Max(Math.Abs(a), Math.Abs(b));
 
-    private static void Twice(RuleContext context, IEnumerable<Given<string>?> ids, string what)
+    private static void Twice(RuleContext context, IEnumerable<Given<string>?> ids, Named kind)
     {
         var seen = new Dictionary<string, Given<string>>(StringComparer.OrdinalIgnoreCase);
         foreach (var id in ids)
         {
             if (id is null || seen.TryAdd(id.Value, id))
                 continue;
-            context.Complain(id, $"Two {what}s are called \"{id.Value}\"; the first is in {Where(seen[id.Value], id)}.", "", "Give one of them another name.", "duplicate-id");
+            context.Complain(id, RulesMessages.SameName(kind, new(id.Value), Where(seen[id.Value], id)), null, RulesMessages.SameNameNext, "duplicate-id");
         }
     }
 
-    private static string Where(Given<string> first, Given<string> second) =>
-        first.At.File == second.At.File ? FormattableString.Invariant($"line {first.At.Line}") : first.At.ToString();
+    private static Message Where(Given<string> first, Given<string> second) =>
+        first.At.File == second.At.File ? RulesMessages.InLine(first.At.Line) : RulesMessages.InFile(new(first.At.ToString()));
 }
 
 /// <summary>Short names that refer to something must find it.</summary>
@@ -154,12 +148,12 @@ internal static class NameRules
         var job = context.Job;
         var instruments = job.Instruments.Select(i => i.Id?.Value).OfType<string>().ToArray();
         foreach (var name in InstrumentNames(job))
-            Known(context, name, instruments, "an instrument", "instruments");
+            Known(context, name, instruments, RulesMessages.UnknownNameKind.Instrument, "instruments");
         if (job.Cylinders.Length > 0)
         {
             var cylinders = job.Cylinders.Select(c => c.Id?.Value).OfType<string>().ToArray();
             foreach (var name in (Given<string>?[])[job.Recovery?.Cylinder, job.Recovery?.Scale?.Cylinder, .. job.Charging?.Scale.Select(s => s.Cylinder) ?? []])
-                Known(context, name, cylinders, "a cylinder", "cylinders");
+                Known(context, name, cylinders, RulesMessages.UnknownNameKind.Cylinder, "cylinders");
         }
 
         if (job.Equipment is not { } equipment)
@@ -169,8 +163,8 @@ internal static class NameRules
             return;
         foreach (var run in equipment.Piping)
         {
-            Known(context, run.To, units, "an indoor unit or branch box", "equipment");
-            Known(context, run.From, units, "an indoor unit or branch box", "equipment");
+            Known(context, run.To, units, RulesMessages.UnknownNameKind.Unit, "equipment");
+            Known(context, run.From, units, RulesMessages.UnknownNameKind.Unit, "equipment");
         }
     }
 
@@ -191,18 +185,18 @@ internal static class NameRules
         .. job.Instruments.Select(i => i.Checks?.AgainstSecondGauge?.With),
     ];
 
-    private static void Known(RuleContext context, Given<string>? name, string[] known, string what, string list)
+    private static void Known(RuleContext context, Given<string>? name, string[] known, RulesMessages.UnknownNameKind kind, string key)
     {
         if (name is null || known.Contains(name.Value, StringComparer.Ordinal))
             return;
         var nearest = NearestName.Of(name.Value, known);
         var advice = (known.Length, nearest) switch
         {
-            (0, _) => $"List it under {list}.",
-            (_, null) => $"Under {list} there are {ValueText.OneOf(known)}.",
-            _ => $"Did you mean \"{nearest}\"?",
+            (0, _) => RulesMessages.UnknownNameNext(new(key)),
+            (_, null) => RulesMessages.NamesThere(new(key), ValueText.AnyOf(known)),
+            _ => ValueText.DidYouMean(nearest),
         };
-        context.Complain(name, $"\"{name.Value}\" is not {what} of this job.", "", advice, "unknown-name");
+        context.Complain(name, RulesMessages.UnknownName(kind, new(name.Value)), null, advice, "unknown-name");
     }
 }
 
@@ -218,15 +212,15 @@ internal static class LimitRules
             if (part is not ILimitFigure figure)
                 continue;
             if (!figure.HasFigure)
-                context.Problems.Add(part.Origin, "This limit has no figure.", "", "Write target and tolerance, or minimum, or maximum.", "no-figure");
+                context.Problems.Add(part.Origin, RulesMessages.NoFigure, null, RulesMessages.NoFigureNext, "no-figure");
             else if (figure.IsBackward)
-                context.Problems.Add(part.Origin, "The minimum is above the maximum.", "", "Check whether they are swapped.", "impossible");
+                context.Problems.Add(part.Origin, RulesMessages.BackwardLimit, null, RulesMessages.SwappedNext, "impossible");
         }
 
         foreach (var torque in limits.FlareTorque)
         {
             if (torque is { Minimum: { } low, Maximum: { } high } && low.Value.Si > high.Value.Si)
-                context.Complain(low, $"The minimum {low.Text} is above the maximum {high.Text}.", "", "Check whether they are swapped.", "impossible");
+                context.Complain(low, RulesMessages.BackwardTorque(new(low.Text), new(high.Text)), null, RulesMessages.SwappedNext, "impossible");
         }
 
         foreach (var chart in limits.Charts)
@@ -243,16 +237,16 @@ internal static class LimitRules
         var rows = chart.Down?.At.Length ?? 1;
         if (chart.Values.Length != rows)
         {
-            context.Problems.Add(chart.Origin, FormattableString.Invariant($"The chart has {chart.Values.Length} rows of values."),
-                FormattableString.Invariant($"{rows} are expected: {(chart.Down is null ? "without down there is one" : "one for each value of down")}."), "Complete it, or delete what is too much.", "chart");
+            context.Problems.Add(chart.Origin, RulesMessages.ChartRows(chart.Values.Length),
+                chart.Down is null ? RulesMessages.ChartRowsExpectedOne : RulesMessages.ChartRowsExpected(rows), RulesMessages.ChartRowsNext, "chart");
         }
 
         for (var row = 0; row < chart.Values.Length; row++)
         {
             if (chart.Values[row].Length == across.At.Length)
                 continue;
-            context.Problems.Add(chart.Origin, FormattableString.Invariant($"Row {row + 1} of the chart has {chart.Values[row].Length} values."),
-                FormattableString.Invariant($"{across.At.Length} are expected, one for each value of across."), "Complete it; a dash of the maker's chart is written none.", "chart");
+            context.Problems.Add(chart.Origin, RulesMessages.ChartValues(row + 1, chart.Values[row].Length),
+                RulesMessages.ChartValuesExpected(across.At.Length), RulesMessages.ChartValuesNext, "chart");
         }
     }
 
@@ -261,7 +255,7 @@ internal static class LimitRules
         for (var i = 1; i < axis.At.Length; i++)
         {
             if (axis.At[i].Value.Si <= axis.At[i - 1].Value.Si)
-                context.Complain(axis.At[i], $"{axis.At[i].Text} does not come after {axis.At[i - 1].Text}.", "The values of an axis rise.", "Sort them, with their rows or columns.", "chart");
+                context.Complain(axis.At[i], RulesMessages.NotAfter(new(axis.At[i].Text), new(axis.At[i - 1].Text)), RulesMessages.AxisExpected, RulesMessages.AxisNext, "chart");
         }
     }
 }

@@ -2,6 +2,7 @@ using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Atmosphere;
 using Commission.Measurement.Quantities;
+using Commission.Messages;
 using Commission.Source;
 
 namespace Commission.Jobs.Meaning;
@@ -48,7 +49,7 @@ internal sealed class RuleContext(Job job, ProblemList problems)
     /// <summary>The atmosphere at the site; the standard one while the site says nothing.</summary>
     public Pressure Atmosphere { get; } = AtmosphereAt(job.Identity?.Site);
 
-    public void Complain<T>(Given<T> given, string found, string expected, string advice, string code) =>
+    public void Complain<T>(Given<T> given, Message found, Message? expected, Message advice, string code) =>
         Problems.Add(given.At, found, expected, advice, code, given.Text.Length);
 
     private static Pressure AtmosphereAt(Site? site)

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
+using Commission.Messages;
 
 namespace Commission.Jobs.Meaning;
 
@@ -18,11 +19,14 @@ internal static class PressureTestRules
             return;
         if (hold.From is null != hold.To is null)
         {
-            context.Problems.Add(hold.Origin, $"The hold has {(hold.From is null ? "an end and no start" : "a start and no end")}.", "", $"Write {(hold.From is null ? "from" : "to")}: with its time, pressure and temperature.", "missing-key");
+            var (found, next) = hold.From is null
+                ? (RulesMessages.HalfHoldGiven.End, RulesMessages.HalfHoldNextMissing.Start)
+                : (RulesMessages.HalfHoldGiven.Start, RulesMessages.HalfHoldNextMissing.End);
+            context.Problems.Add(hold.Origin, RulesMessages.HalfHold(found), null, RulesMessages.HalfHoldNext(next), "missing-key");
         }
         else if (hold is { From: null, Series: null, Readings.Length: < 2 })
         {
-            context.Problems.Add(hold.Origin, "The hold has no readings.", "", "Write from: and to:, or a series.", "missing-key");
+            context.Problems.Add(hold.Origin, RulesMessages.NoHold, null, RulesMessages.NoHoldNext, "missing-key");
         }
 
         foreach (var point in hold.Readings.Append(hold.From).Append(hold.To))
@@ -38,7 +42,7 @@ internal static class PressureTestRules
             return;
         var gauge = pressure.Value.ToGauge(context.Atmosphere).Si;
         if (gauge <= 0)
-            context.Complain(pressure, $"A pressure test at {pressure.Text} is not above the atmosphere.", "", "Check the number and the unit.", "impossible");
+            context.Complain(pressure, RulesMessages.TestBelowAtmosphere(new(pressure.Text)), null, QuantityMessages.NumberAndUnit, "impossible");
         else
             ReadingRules.NotBelowVacuum(context, pressure);
     }
@@ -52,7 +56,7 @@ internal static class EvacuationRules
         foreach (var given in Levels(context.Job))
         {
             if (given is not null && given.Value.Si > context.Atmosphere.Si * 1.05)
-                context.Complain(given, $"{given.Text} is above the atmosphere.", "A vacuum level is absolute pressure below it.", "Check the number and the unit.", "impossible");
+                context.Complain(given, RulesMessages.NoVacuum(new(given.Text)), RulesMessages.NoVacuumExpected, QuantityMessages.NumberAndUnit, "impossible");
         }
 
         if (context.Job.Evacuation is not { } evacuation)
@@ -60,13 +64,13 @@ internal static class EvacuationRules
         foreach (var happened in evacuation.Events)
         {
             if (happened.To is { } to && happened.What is { Value: not EvacuationEventKind.NitrogenBreak } what)
-                context.Complain(to, $"\"to\" is the pressure of a nitrogen break, and this is \"{what.Text}\".", "", "Delete it, or write what: nitrogen break.", "impossible");
+                context.Complain(to, RulesMessages.BreakPressure(new(what.Text)), null, RulesMessages.BreakPressureNext, "impossible");
         }
 
         var isolated = evacuation.Events.Where(e => e.What?.Value == EvacuationEventKind.Isolated).ToArray();
         if (isolated.Length > 1 && evacuation.Events.All(e => e.What?.Value is not (EvacuationEventKind.PumpOn or EvacuationEventKind.NitrogenBreak or EvacuationEventKind.Opened)))
         {
-            context.Complain(isolated[1].What, "The circuit is isolated twice, and the pump was not started again in between.", "", "Keep one, or write the event pump on between them.", "impossible");
+            context.Complain(isolated[1].What, RulesMessages.IsolatedTwice, null, RulesMessages.IsolatedTwiceNext, "impossible");
         }
     }
 
@@ -90,11 +94,11 @@ internal static class ChargeRules
     {
         var job = context.Job;
         if (job.Recovery?.Scale is { } recovered && recovered.After?.Value.Si < recovered.Before?.Value.Si)
-            context.Complain(recovered.After, $"The recovery cylinder became lighter: {recovered.Before.Text} before, {recovered.After.Text} after.", "", "Check whether they are swapped.", "impossible");
+            context.Complain(recovered.After, RulesMessages.RecoveryLighter(new(recovered.Before.Text), new(recovered.After.Text)), null, RulesMessages.SwappedNext, "impossible");
         foreach (var cylinder in job.Cylinders)
         {
             if (cylinder is { Tare: { } tare, Before: { } gross } && gross.Value.Si < tare.Value.Si)
-                context.Complain(gross, $"The cylinder weighs {gross.Text}, less than its tare {tare.Text}.", "", "Write gross masses: cylinder and refrigerant together.", "impossible");
+                context.Complain(gross, RulesMessages.BelowTare(new(gross.Text), new(tare.Text)), null, RulesMessages.BelowTareNext, "impossible");
         }
 
         if (job.Charging is not { } charging)
@@ -102,21 +106,20 @@ internal static class ChargeRules
         foreach (var scale in charging.Scale)
         {
             if (scale.After?.Value.Si > scale.Before?.Value.Si)
-                context.Complain(scale.After, $"The cylinder became heavier: {scale.Before.Text} before, {scale.After.Text} after.", "", "Check whether they are swapped; what was taken out stands under removed.", "impossible");
+                context.Complain(scale.After, RulesMessages.CylinderHeavier(new(scale.Before.Text), new(scale.After.Text)), null, RulesMessages.CylinderHeavierNext, "impossible");
         }
 
         if (charging.Added is { } added && charging.Scale.Length > 0)
-            context.Complain(added, "The mass added is written twice: as added and as scale readings.", "", "Keep the scale readings.", "duplicate-key");
+            context.Complain(added, RulesMessages.AddedTwice, null, RulesMessages.AddedTwiceNext, "duplicate-key");
         if (charging.UnitArrived is null && job.Identity?.Work is { Value: WorkKind.NewInstallation } && job.Equipment?.System is { Value: not (SystemKind.Packaged or SystemKind.AirToWaterHeatPump or SystemKind.Chiller) })
         {
-            context.Problems.Add(charging.Origin, "The charging of a new installation does not say \"unit arrived\".", "The scale sees the whole charge or only what was added, depending on it.",
-                "Write unit arrived: charged, nitrogen holding charge, recovered and evacuated, or unknown.", "missing-key");
+            context.Problems.Add(charging.Origin, RulesMessages.NoArrival, RulesMessages.NoArrivalExpected, RulesMessages.NoArrivalNext, "missing-key");
         }
 
         foreach (var change in charging.Events)
         {
             if (change is { Added: null, Removed: null, Note: null })
-                context.Problems.Add(change.Origin, "This event says nothing.", "", "Write added, removed or note.", "no-figure");
+                context.Problems.Add(change.Origin, RulesMessages.EmptyEvent, null, RulesMessages.EmptyEventNext, "no-figure");
         }
     }
 }
@@ -139,38 +142,36 @@ internal static class ReadingRules
     public static void NotBelowVacuum(RuleContext context, Given<StatedPressure>? given)
     {
         if (given is not null && given.Value.ToAbsolute(context.Atmosphere).Si < 0)
-            context.Complain(given, $"{given.Text} is below a perfect vacuum at this site.", "", "Check the number and the unit.", "impossible");
+            context.Complain(given, RulesMessages.BelowVacuum(new(given.Text)), null, QuantityMessages.NumberAndUnit, "impossible");
     }
 
     private static void Check(RuleContext context, Reading reading, OperatingMode mode)
     {
-        WetBulb(context, reading.OutdoorWetBulb, reading.OutdoorDryBulb, "outdoor");
-        WetBulb(context, reading.ReturnWetBulb, reading.ReturnDryBulb, "return");
-        WetBulb(context, reading.SupplyWetBulb, reading.SupplyDryBulb, "supply");
+        WetBulb(context, reading.OutdoorWetBulb, reading.OutdoorDryBulb, RulesMessages.WetBulbPlace.Outdoor);
+        WetBulb(context, reading.ReturnWetBulb, reading.ReturnDryBulb, RulesMessages.WetBulbPlace.Return);
+        WetBulb(context, reading.SupplyWetBulb, reading.SupplyDryBulb, RulesMessages.WetBulbPlace.Supply);
         foreach (var pressure in new[] { reading.VaporPressure, reading.LiquidPressure, reading.TrueSuctionPressure, reading.DischargePressure })
             NotBelowVacuum(context, pressure);
-        Higher(context, reading.TrueSuctionPressure, "true suction pressure", reading.DischargePressure ?? (mode == OperatingMode.Cooling ? reading.LiquidPressure : reading.VaporPressure),
-            reading.DischargePressure is not null ? "discharge pressure" : mode == OperatingMode.Cooling ? "liquid pressure" : "vapor pressure",
-            "Check whether the readings are swapped; while the compressor runs its inlet is the lower.");
+        var (high, pair) = reading.DischargePressure is { } discharge ? (discharge, RulesMessages.PressuresPair.SuctionDischarge)
+            : mode == OperatingMode.Cooling ? (reading.LiquidPressure, RulesMessages.PressuresPair.SuctionLiquid)
+            : (reading.VaporPressure, RulesMessages.PressuresPair.SuctionVapor);
+        Higher(context, pair, reading.TrueSuctionPressure, high, RulesMessages.SuctionNext);
         if (mode == OperatingMode.Cooling)
-        {
-            Higher(context, reading.VaporPressure, "vapor pressure", reading.LiquidPressure, "liquid pressure",
-                "Check whether the readings are swapped; in heating, write mode: heating.");
-        }
+            Higher(context, RulesMessages.PressuresPair.VaporLiquid, reading.VaporPressure, reading.LiquidPressure, RulesMessages.VaporNext);
     }
 
-    private static void WetBulb(RuleContext context, Given<Temperature>? wet, Given<Temperature>? dry, string where)
+    private static void WetBulb(RuleContext context, Given<Temperature>? wet, Given<Temperature>? dry, RulesMessages.WetBulbPlace place)
     {
         if (wet is null || dry is null || wet.Value.Si <= dry.Value.Si + SensorScatter)
             return;
-        context.Complain(wet, $"The {where} wet bulb {wet.Text} is above the dry bulb {dry.Text}.", "A wet bulb is at most as warm as the dry bulb.", "Check whether they are swapped.", "impossible");
+        context.Complain(wet, RulesMessages.WetBulb(place, new(wet.Text), new(dry.Text)), RulesMessages.WetBulbExpected, RulesMessages.SwappedNext, "impossible");
     }
 
-    private static void Higher(RuleContext context, Given<StatedPressure>? low, string lowName, Given<StatedPressure>? high, string highName, string advice)
+    private static void Higher(RuleContext context, RulesMessages.PressuresPair pair, Given<StatedPressure>? low, Given<StatedPressure>? high, Message advice)
     {
         if (low is null || high is null || low.Value.ToAbsolute(context.Atmosphere).Si <= high.Value.ToAbsolute(context.Atmosphere).Si)
             return;
-        context.Complain(low, $"The {lowName} {low.Text} is above the {highName} {high.Text}.", "", advice, "impossible");
+        context.Complain(low, RulesMessages.Pressures(pair, new(low.Text), new(high.Text)), null, advice, "impossible");
     }
 }
 
@@ -185,24 +186,24 @@ internal static class AirRules
         {
             var (last, point) = (air.FanTable!.Points[i - 1], air.FanTable.Points[i]);
             if (point.Static is { } now && last.Static is { } before && now.Value.Si <= before.Value.Si)
-                context.Complain(now, $"{now.Text} does not come after {before.Text}.", "The static pressures of a fan table rise.", "Sort the points.", "chart");
+                context.Complain(now, RulesMessages.NotAfter(new(now.Text), new(before.Text)), RulesMessages.FanTableExpected, RulesMessages.FanTableNext, "chart");
         }
 
         if (air.Airflow is not { Method: { } method } flow)
             return;
-        var (missing, key) = method.Value switch
+        RulesMessages.NoAirFlowNextMethod? missing = method.Value switch
         {
-            AirflowMethod.HeatRise when flow.HeatRise is null => (true, "heat rise: with its input, return and supply temperature"),
-            AirflowMethod.Traverse when flow.Traverse is null && flow.Value is null => (true, "traverse: with its area and velocities"),
-            AirflowMethod.Hood when flow.Hood.Length == 0 && flow.Value is null => (true, "hood: with its readings"),
-            AirflowMethod.FanTable when air.FanTable is null => (true, "fan table: under air, with its points"),
-            AirflowMethod.PressureDrop or AirflowMethod.UnitDisplay when flow.Value is null => (true, "value: and the air flow"),
-            _ => (false, ""),
+            AirflowMethod.HeatRise when flow.HeatRise is null => RulesMessages.NoAirFlowNextMethod.HeatRise,
+            AirflowMethod.Traverse when flow.Traverse is null && flow.Value is null => RulesMessages.NoAirFlowNextMethod.Traverse,
+            AirflowMethod.Hood when flow.Hood.Length == 0 && flow.Value is null => RulesMessages.NoAirFlowNextMethod.Hood,
+            AirflowMethod.FanTable when air.FanTable is null => RulesMessages.NoAirFlowNextMethod.FanTable,
+            AirflowMethod.PressureDrop or AirflowMethod.UnitDisplay when flow.Value is null => RulesMessages.NoAirFlowNextMethod.Value,
+            _ => null,
         };
-        if (missing)
-            context.Complain(method, $"The air flow by \"{method.Text}\" has no readings.", "", $"Write {key}.", "missing-key");
+        if (missing is { } needed)
+            context.Complain(method, RulesMessages.NoAirFlow(new(method.Text)), null, RulesMessages.NoAirFlowNext(needed), "missing-key");
         if (flow.HeatRise is { } heat && heat is { Input: null, Output: null } && (heat.Volts is null || heat.Amps is null))
-            context.Problems.Add(heat.Origin, "The heat of the heat-rise test is not known.", "", "Write input, or volts and amps, or output.", "missing-key");
+            context.Problems.Add(heat.Origin, RulesMessages.NoHeat, null, RulesMessages.NoHeatNext, "missing-key");
     }
 }
 
@@ -217,14 +218,16 @@ internal static class ElectricalRules
         Count(context, electrical.LineToLine, "line to line", phases);
         Count(context, electrical.Compressor, "compressor", phases);
         if (electrical.VoltageDropAtStart is { Before: { } before, Lowest: { } lowest } && lowest.Value.Si > before.Value.Si)
-            context.Complain(lowest, $"The lowest voltage at start, {lowest.Text}, is above the {before.Text} before it.", "", "Check whether they are swapped.", "impossible");
+            context.Complain(lowest, RulesMessages.VoltageDrop(new(lowest.Text), new(before.Text)), null, RulesMessages.SwappedNext, "impossible");
     }
 
     private static void Count<T>(RuleContext context, ImmutableArray<Given<T>> values, string key, int? phases)
     {
         if (values.Length is 0 or 1 or 3 && !(values.Length == 3 && phases == 1))
             return;
-        context.Complain(values[^1], FormattableString.Invariant($"\"{key}\" has {values.Length} values{(phases == 1 ? " and the nameplate one phase" : "")}."),
-            "One is expected for a single phase, three for three phases.", phases == 1 ? "Write one." : "Write one or three.", "too-many");
+        var (found, next) = phases == 1
+            ? (RulesMessages.SinglePhaseValues(new(key), values.Length), RulesMessages.SinglePhaseValuesNext)
+            : (RulesMessages.PhaseValues(new(key), values.Length), RulesMessages.PhaseValuesNext);
+        context.Complain(values[^1], found, RulesMessages.PhaseValuesExpected, next, "too-many");
     }
 }

@@ -1,5 +1,6 @@
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
+using Commission.Messages;
 
 namespace Commission.Jobs.Meaning;
 
@@ -16,8 +17,8 @@ internal static class TimeRules
                 Rising(context, hold.Readings.Select(r => r.At));
                 if (hold is { From.At: { } from, To.At: { } to } && Compare(to, from) <= 0)
                 {
-                    context.Complain(to, $"The hold ends at {to.Text}, {(Compare(to, from) == 0 ? "when it starts" : $"before it starts at {from.Text}")}.", "",
-                        "Correct the times; a hold that ends on another day needs the date: 2026-06-19 08:10.", "time-order");
+                    context.Complain(to, Compare(to, from) == 0 ? RulesMessages.HoldWithoutLength(new(to.Text)) : RulesMessages.HoldBackward(new(to.Text), new(from.Text)), null,
+                        RulesMessages.HoldNext, "time-order");
                 }
             }
         }
@@ -29,7 +30,7 @@ internal static class TimeRules
             Rising(context, charging.Readings.Select(r => r.At));
             Rising(context, charging.Events.Select(e => e.At));
             if (charging is { CrankcaseHeaterOnSince: { } heater, CompressorStarted: { } start } && Compare(heater, start) > 0)
-                context.Complain(heater, $"The crankcase heater was on since {heater.Text}, after the compressor was started at {start.Text}.", "", "Write the date with it: 2026-06-17 18:00.", "time-order");
+                context.Complain(heater, RulesMessages.LateHeater(new(heater.Text), new(start.Text)), null, RulesMessages.LateHeaterNext, "time-order");
         }
 
         Rising(context, context.Job.AsFound?.Readings.Select(r => r.At) ?? []);
@@ -39,9 +40,7 @@ internal static class TimeRules
     {
         var times = evacuation.Events.Select(e => e.At).Concat(evacuation.Levels.Select(l => l.At));
         if (evacuation.Started is null && evacuation.Series?.Data?.Start is null && (evacuation.Series is not null || times.All(t => t is null)))
-        {
-            context.Problems.Add(evacuation.Origin, "The evacuation does not say when it was started.", "", "Write started: and the clock time, such as started: \"09:25\".", "missing-key");
-        }
+            context.Problems.Add(evacuation.Origin, RulesMessages.NoPumpStart, null, RulesMessages.NoPumpStartNext, "missing-key");
 
         if (evacuation.Started is { } started)
         {
@@ -51,17 +50,17 @@ internal static class TimeRules
                     continue;
                 var what = happened.What?.Value switch
                 {
-                    EvacuationEventKind.Isolated => "The circuit was isolated",
-                    EvacuationEventKind.End => "The evacuation ended",
-                    _ => "This happened",
+                    EvacuationEventKind.Isolated => RulesMessages.BeforePumpWhat.Isolated,
+                    EvacuationEventKind.End => RulesMessages.BeforePumpWhat.End,
+                    _ => RulesMessages.BeforePumpWhat.Other,
                 };
-                context.Complain(at, $"{what} at {at.Text}, before the pump was started at {started.Text}.", "", "Correct the times; write the date with a time of another day.", "time-order");
+                context.Complain(at, RulesMessages.BeforePump(what, new(at.Text), new(started.Text)), null, RulesMessages.DateOfAnotherDay, "time-order");
             }
 
             foreach (var level in evacuation.Levels)
             {
                 if (level.At is { } at && Compare(at, started) < 0)
-                    context.Complain(at, $"This level was read at {at.Text}, before the pump was started at {started.Text}.", "", "Correct the times; write the date with a time of another day.", "time-order");
+                    context.Complain(at, RulesMessages.LevelBeforePump(new(at.Text), new(started.Text)), null, RulesMessages.DateOfAnotherDay, "time-order");
             }
         }
 
@@ -79,7 +78,7 @@ internal static class TimeRules
         var end = evacuation.Events.FirstOrDefault(e => e.What?.Value == EvacuationEventKind.End)?.At;
         if (isolated is null || end is null || Compare(end, isolated) >= 0)
             return false;
-        context.Complain(end, $"The hold ended at {end.Text}, before the circuit was isolated at {isolated.Text}.", "", "Correct the times.", "time-order");
+        context.Complain(end, RulesMessages.EndBeforeIsolated(new(end.Text), new(isolated.Text)), null, RulesMessages.CorrectTimes, "time-order");
         return true;
     }
 
@@ -91,7 +90,7 @@ internal static class TimeRules
             if (time is null)
                 continue;
             if (last is not null && Compare(time, last) < 0)
-                context.Complain(time, $"{time.Text} comes after {last.Text} in the list and is earlier.", "", "Put the entries in the order of time, or correct the time.", "time-order");
+                context.Complain(time, RulesMessages.Times(new(time.Text), new(last.Text)), null, RulesMessages.TimesNext, "time-order");
             else
                 last = time;
         }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
+using Commission.Messages;
 
 namespace Commission.Jobs.Model;
 
@@ -52,10 +53,10 @@ internal sealed class PlausibleRange(Dimension dimension, string low, string hig
     }
 
     /// <summary>The range in words, in the unit that was written where it can be.</summary>
-    public string InWords(Unit unit)
+    public Message InWords(Unit unit)
     {
         var sameKind = unit.Dimension == Low.Unit.Dimension && unit.Reference == Low.Unit.Reference && unit.Reference == High.Unit.Reference;
-        return sameKind ? $"It lies between {Rounded(unit.FromSi(Low.Si), unit)} and {Rounded(unit.FromSi(High.Si), unit)}." : $"It lies between {low} and {high}.";
+        return sameKind ? JobMessages.Between(new(Rounded(unit.FromSi(Low.Si), unit)), new(Rounded(unit.FromSi(High.Si), unit))) : JobMessages.Between(new(low), new(high));
     }
 
     private static double Absolute(double si, PressureReference? reference) => reference switch
@@ -68,7 +69,7 @@ internal sealed class PlausibleRange(Dimension dimension, string low, string hig
     private ParsedQuantity Read(string text)
     {
         var parsed = QuantityParser.Parse(text, dimension);
-        return parsed.Ok ? parsed.Value : throw new InvalidOperationException($"The schema's range has an end {text}: {parsed.Fault.Found}");
+        return parsed.Ok ? parsed.Value : throw new InvalidOperationException($"The schema's range has an end {text}: {parsed.Fault.Found.Id}");
     }
 
     // Three digits tell the range; what a conversion adds behind them tells nothing.

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Commission.Jobs.Problems;
+using Commission.Messages;
 using Commission.Source;
 using Commission.Source.Yaml;
 
@@ -10,34 +11,31 @@ internal static class KeyText
 {
     public static Problem Unknown(JobSchema schema, JsonElement mapping, SourceMapping siblings, SourceScalar key, string? parent, bool guess)
     {
-        var where = parent is null ? "of a job file" : $"of \"{parent}\"";
         if (key.Text == "<<")
-        {
-            return Make(key.Location, "\"<<\" is not a key.", "", "Merging is not part of YAML 1.2: write the keys out.", "unknown-key", key.Length);
-        }
+            return Make(key.Location, JobMessages.MergeKey, null, JobMessages.MergeKeyNext, "unknown-key", key.Length);
 
-        string advice;
+        Message? advice;
         if (!guess)
-            advice = "";
+            advice = null;
         else if (NearestKey(mapping, siblings, key.Text) is { } nearest)
-            advice = $"Did you mean \"{nearest}\"?";
+            advice = ValueText.DidYouMean(nearest);
         else if (NearWords.WithAllOf(key.Text, OwnKeys(mapping).Where(k => siblings.Find(k) is null)) is { Count: > 0 } longer)
-            advice = $"Did you mean {ValueText.OneOf([.. longer.Select(k => $"\"{k}\"")])}?";
+            advice = ValueText.DidYouMean(longer);
         else if (HomeOf(schema, key.Text) is { } home)
-            advice = $"\"{key.Text}\" belongs under \"{home}\".";
+            advice = JobMessages.BelongsUnder(new(key.Text), new(home));
         else
-            advice = "Keys here are " + ValueText.OneOf([.. OwnKeys(mapping)]) + ".";
-        return Make(key.Location, $"\"{key.Text}\" is not a key {where}.", "", advice, "unknown-key", key.Length);
+            advice = JobMessages.KeysHere(ValueText.AnyOf([.. OwnKeys(mapping)]));
+        return Make(key.Location, parent is null ? JobMessages.NotAKey(new(key.Text)) : JobMessages.NotAKeyOf(new(key.Text), new(parent)), null, advice, "unknown-key", key.Length);
     }
 
     public static Problem Missing(JobSchema whole, JsonElement schema, SourceMapping mapping, JsonInstance.Place place, string missing)
     {
-        var owner = place.NameOfKey is { } name ? $"\"{name}\"" : "The file";
+        var found = place.NameOfKey is { } name ? JobMessages.LacksKey(new(missing), new(name)) : JobMessages.FileLacksKey(new(missing));
         var property = schema.GetProperty("properties").GetProperty(missing);
-        var meaning = JobSchema.Text(property, "description") ?? "";
-        var example = UnfitText.Example(whole, property) is { } shown ? $"Write it like {missing}: {shown}." : $"Write {missing}: and what belongs to it.";
+        var meaning = JobSchema.Text(property, "description") is { } described ? CommonMessages.AsWritten(new(described)) : null;
+        var advice = UnfitText.Example(whole, property) is { } shown ? QuantityMessages.Like(new($"{missing}: {shown}")) : JobMessages.LacksKeyNext(new(missing));
         var at = place.Key is { } key ? (key.Location, key.Length) : (mapping.Location, 1);
-        return Make(at.Item1, $"{owner} does not say \"{missing}\".", meaning, example, "missing-key", at.Item2);
+        return Make(at.Item1, found, meaning, advice, "missing-key", at.Item2);
     }
 
     public static string? NearestKey(JsonElement mapping, SourceMapping siblings, string word) =>
@@ -90,7 +88,7 @@ internal static class KeyText
         }
     }
 
-    private static Problem Make(SourceLocation at, string found, string expected, string advice, string code, int length) =>
+    private static Problem Make(SourceLocation at, Message found, Message? expected, Message? advice, string code, int length) =>
         new(at, found, expected, advice) { Code = code, Length = length };
 }
 

@@ -3,6 +3,7 @@ using System.Text.Json;
 using Commission.Jobs.Problems;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Source;
 using Commission.Source.Yaml;
 
@@ -13,14 +14,15 @@ internal static class UnfitText
 {
     public static Problem Unfit(JobSchema schema, JsonElement field, JsonInstance.Place place)
     {
-        var name = place.NameOfKey is { } key ? $"\"{key}\"" : "The file";
+        // Only the file itself has no key, and that is a mapping before it is held against the schema.
+        var name = new TextValue(place.NameOfKey!);
         var node = place.Value;
         return node switch
         {
-            SourceScalar { IsEmpty: true } => Make(place, $"{name} has no value.", Expected(schema, field), $"Write it{Like(schema, field, place, ", such as ", "")}, or delete the line.", "no-value"),
-            SourceMapping => Make(place, $"{name} holds keys.", Expected(schema, field), Like(schema, field, place), "wrong-type"),
-            SourceSequence { Items.Count: 0 } when schema.TakesList(field) => Make(place, $"{name} is an empty list.", "", "Write its items, or delete the line.", "empty-list"),
-            SourceSequence => Make(place, $"{name} is a list.", Expected(schema, field), Like(schema, field, place), "wrong-type"),
+            SourceScalar { IsEmpty: true } => Make(place, JobMessages.NoValue(name), Expected(schema, field), Example(schema, field, place) is { } example ? JobMessages.NoValueLike(example) : JobMessages.NoValueNext, "no-value"),
+            SourceMapping => Make(place, JobMessages.HoldsKeys(name), Expected(schema, field), Like(schema, field, place), "wrong-type"),
+            SourceSequence { Items.Count: 0 } when schema.TakesList(field) => Make(place, JobMessages.EmptyList(name), null, JobMessages.EmptyListNext, "empty-list"),
+            SourceSequence => Make(place, JobMessages.IsList(name), Expected(schema, field), Like(schema, field, place), "wrong-type"),
             SourceScalar scalar => UnfitScalar(schema, field, place, scalar, name),
             _ => throw new InvalidOperationException(),
         };
@@ -36,35 +38,35 @@ internal static class UnfitText
         _ => value.ToString(),
     };
 
-    private static Problem UnfitScalar(JobSchema schema, JsonElement field, JsonInstance.Place place, SourceScalar scalar, string name)
+    private static Problem UnfitScalar(JobSchema schema, JsonElement field, JsonInstance.Place place, SourceScalar scalar, TextValue name)
     {
-        var written = ValueText.Quoted(scalar.Text);
+        var written = ValueText.Short(scalar.Text);
         if (schema.ForScalar(field) is not { } end)
         {
             var list = schema.TakesList(field) && schema.ForMapping(field) is null;
-            var shape = list ? "A list is expected" : "Keys are expected";
-            var keys = schema.ForMapping(field) is { } mapping && mapping.TryGetProperty("properties", out var properties)
-                ? ": " + ValueText.OneOf([.. properties.EnumerateObject().Where(p => !p.Value.TryGetProperty("x-alias-of", out _)).Select(p => p.Name)])
-                : "";
-            return Make(place, $"{name} is {written}.", $"{shape}{keys}.", list ? "Begin each item with a dash on a line of its own." : Like(schema, field, place), "wrong-type");
+            var expected = list ? JobMessages.Expected(JobMessages.ExpectedKind.List)
+                : schema.ForMapping(field) is { } mapping && mapping.TryGetProperty("properties", out var properties)
+                    ? JobMessages.TheseKeysExpected(ValueText.AnyOf([.. properties.EnumerateObject().Where(p => !p.Value.TryGetProperty("x-alias-of", out _)).Select(p => p.Name)]))
+                    : JobMessages.Expected(JobMessages.ExpectedKind.Keys);
+            return Make(place, JobMessages.ValueIs(name, written), expected, list ? JobMessages.ListNext : Like(schema, field, place), "wrong-type");
         }
 
         if (end.TryGetProperty("const", out var constant))
-            return Make(place, $"{name} is {written}.", $"This program reads version {constant}.", $"Write {place.NameOfKey}: {constant}.", "version");
+            return Make(place, JobMessages.ValueIs(name, written), JobMessages.VersionExpected(new(constant.ToString())), JobMessages.VersionNext(name, new(constant.ToString())), "version");
         if (end.TryGetProperty("enum", out var allowed))
             return NotAWord(end, allowed, place, scalar, name);
         if (JsonInstance.KindOf(scalar) is JsonValueKind.True or JsonValueKind.False)
-            return Make(place, $"{written} is read as yes or no.", Expected(schema, field), "Put it in quotes if it is text.", "wrong-type");
+            return Make(place, JobMessages.YesOrNo(written), Expected(schema, field), JobMessages.YesOrNoNext, "wrong-type");
         if (JobSchema.Text(end, "type") is "number" or "integer" && scalar.IsQuoted && double.TryParse(scalar.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out _))
-            return Make(place, $"{name} is {written}, a text.", Expected(schema, field), $"Write {scalar.Text} without quotes.", "wrong-type");
-        return Make(place, $"{name} is {written}.", Expected(schema, field), Like(schema, field, place), "wrong-type");
+            return Make(place, JobMessages.ValueIsText(name, written), Expected(schema, field), JobMessages.ValueIsTextNext(new(scalar.Text)), "wrong-type");
+        return Make(place, JobMessages.ValueIs(name, written), Expected(schema, field), Like(schema, field, place), "wrong-type");
     }
 
-    private static Problem NotAWord(JsonElement end, JsonElement allowed, JsonInstance.Place place, SourceScalar scalar, string name)
+    private static Problem NotAWord(JsonElement end, JsonElement allowed, JsonInstance.Place place, SourceScalar scalar, TextValue name)
     {
-        var written = ValueText.Quoted(scalar.Text);
+        var written = ValueText.Short(scalar.Text);
         if (!end.TryGetProperty("x-words", out var words))
-            return Make(place, $"{name} is {written}.", "", "Write yes or no.", "unknown-word");
+            return Make(place, JobMessages.ValueIs(name, written), null, JobMessages.WriteYesOrNo, "unknown-word");
         var all = allowed.EnumerateArray().Select(w => w.GetString()!).ToArray();
         var nearest = NearestName.Of(scalar.Text, all);
         var known = words.EnumerateObject().Select(p => p.Name).ToArray();
@@ -72,50 +74,53 @@ internal static class UnfitText
         var longer = nearest is null ? NearWords.WithAllOf(scalar.Text, known) : [nearest];
 
         // With a good guess a long list only hides it.
-        return Make(place, $"{written} is not known for {name}.", longer.Count == 0 || known.Length <= 8 ? $"The words are {ValueText.OneOf(known)}." : "",
-            longer.Count == 0 ? "" : $"Did you mean {ValueText.OneOf([.. longer.Select(w => $"\"{w}\"")])}?", "unknown-word");
+        return Make(place, JobMessages.UnknownWord(written, name), longer.Count == 0 || known.Length <= 8 ? JobMessages.WordsAre(ValueText.AnyOf(known)) : null,
+            longer.Count == 0 ? null : ValueText.DidYouMean(longer), "unknown-word");
     }
 
-    private static string Expected(JobSchema schema, JsonElement field)
+    private static Message Expected(JobSchema schema, JsonElement field) =>
+        schema.ForScalar(field) is { } end && JobSchema.Text(end, "x-kind") is null && !end.TryGetProperty("x-quantity", out _) && end.TryGetProperty("x-words", out var words)
+            ? JobMessages.WordExpected(ValueText.AnyOf([.. words.EnumerateObject().Select(p => p.Name)]))
+            : JobMessages.Expected(KindOf(schema, field));
+
+    private static JobMessages.ExpectedKind KindOf(JobSchema schema, JsonElement field)
     {
         if (schema.ForScalar(field) is not { } end)
-            return schema.ForMapping(field) is not null && !schema.TakesList(field) ? "Keys are expected." : "A list is expected.";
+            return schema.ForMapping(field) is not null && !schema.TakesList(field) ? JobMessages.ExpectedKind.Keys : JobMessages.ExpectedKind.List;
         if (JobSchema.Text(end, "x-kind") is { } kind)
         {
             return kind switch
             {
-                "date" => "A date is expected.",
-                "time" => "A time is expected.",
-                "zone" => "A time zone is expected.",
-                "period" => "A span such as 12 months is expected.",
-                "accuracy" => "An accuracy is expected.",
-                "unit" => "A unit is expected.",
-                "refrigerant" => "A refrigerant is expected.",
-                "id" => "A short name is expected.",
-                "photo" or "kit" => "A file is expected.",
-                _ => "A number with its unit is expected.",
+                "date" => JobMessages.ExpectedKind.Date,
+                "time" => JobMessages.ExpectedKind.Time,
+                "zone" => JobMessages.ExpectedKind.Zone,
+                "period" => JobMessages.ExpectedKind.Period,
+                "accuracy" => JobMessages.ExpectedKind.Accuracy,
+                "unit" => JobMessages.ExpectedKind.Unit,
+                "refrigerant" => JobMessages.ExpectedKind.Refrigerant,
+                "id" => JobMessages.ExpectedKind.Name,
+                "photo" or "kit" => JobMessages.ExpectedKind.File,
+                _ => JobMessages.ExpectedKind.Quantity,
             };
         }
 
         if (end.TryGetProperty("x-quantity", out _))
-            return "A number with its unit is expected.";
-        if (end.TryGetProperty("x-words", out var words))
-            return $"One word is expected: {ValueText.OneOf([.. words.EnumerateObject().Select(p => p.Name)])}.";
+            return JobMessages.ExpectedKind.Quantity;
         if (end.TryGetProperty("enum", out _))
-            return "yes or no is expected.";
+            return JobMessages.ExpectedKind.YesNo;
         return JobSchema.Text(end, "type") switch
         {
-            "integer" => "A whole number is expected.",
-            "number" => "A number is expected.",
-            _ => end.TryGetProperty("const", out _) ? "A number is expected." : "Text is expected.",
+            "integer" => JobMessages.ExpectedKind.Whole,
+            "number" => JobMessages.ExpectedKind.Number,
+            _ => end.TryGetProperty("const", out _) ? JobMessages.ExpectedKind.Number : JobMessages.ExpectedKind.Text,
         };
     }
 
-    private static string Like(JobSchema schema, JsonElement field, JsonInstance.Place place, string lead = "Write it like ", string end = ".")
-    {
-        var key = place.Key is { } own ? own.Text + ": " : "";
-        return Example(schema, field) is { } example ? $"{lead}{key}{example}{end}" : "";
-    }
+    private static Message? Like(JobSchema schema, JsonElement field, JsonInstance.Place place) => Example(schema, field, place) is { } example ? QuantityMessages.Like(example) : null;
+
+    // With its key where it has one: so it stands in the file.
+    private static NameValue? Example(JobSchema schema, JsonElement field, JsonInstance.Place place) =>
+        Example(schema, field) is { } example ? new(place.Key is { } own ? $"{own.Text}: {example}" : example) : null;
 
     /// <summary>How a field may be written: its own example, or one made of the keys it needs; null when there is none.</summary>
     public static string? Example(JobSchema schema, JsonElement field)
@@ -135,7 +140,7 @@ internal static class UnfitText
 
     private static bool IsTimeOfDay(string text) => text.Length is 5 or 8 && text[2] == ':' && char.IsAsciiDigit(text[0]);
 
-    private static Problem Make(JsonInstance.Place place, string found, string expected, string advice, string code)
+    private static Problem Make(JsonInstance.Place place, Message found, Message? expected, Message? advice, string code)
     {
         // An empty value has no place of its own that a person could see: the key has.
         var at = place.Value is SourceScalar { IsEmpty: true } && place.Key is { } key ? (SourceNode)key : place.Value;

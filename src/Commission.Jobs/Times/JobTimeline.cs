@@ -1,5 +1,6 @@
 using Commission.Jobs.Model;
 using Commission.Measurement.Quantities;
+using Commission.Messages;
 using Commission.Source;
 using Commission.Source.Yaml;
 
@@ -111,7 +112,7 @@ internal sealed class JobTimeline(ProblemList problems)
 
         if (role != TimeRole.Start && _phase is { HasLog: false } phase)
         {
-            problems.Add(scalar.Location, $"{text} counts from a start that is not written.", "", $"Write {phase.StartKey}: under {phase.Name}, or a clock time here.", "time", text.Length);
+            problems.Add(scalar.Location, JobMessages.NoStart(new(text)), null, JobMessages.NoStartNext(new(phase.StartKey), new(phase.Name)), "time", text.Length);
         }
 
         return new JobTime(null, elapsed, IsElapsed: true);
@@ -144,7 +145,7 @@ internal sealed class JobTimeline(ProblemList problems)
     {
         if (Zone.At(date, time) is { } moment)
             return moment;
-        problems.Add(scalar.Location, $"{text} does not exist on that day: the clock was put forward over it.", "", "Check the time and the zone.", "time", text.Length);
+        problems.Add(scalar.Location, JobMessages.SkippedTime(new(text)), null, JobMessages.SkippedTimeNext, "time", text.Length);
         return null;
     }
 
