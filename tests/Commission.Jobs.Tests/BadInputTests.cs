@@ -51,7 +51,7 @@ public sealed class BadInputTests
         { "commission: 1", "commission: 1e308", "1:13: \"commission\" is \"1e308\". This program reads version 1. Write commission: 1." },
         { "units: us", "units: uss", "2:8: \"uss\" is not known for \"units\". The words are us or si. Did you mean \"us\"?" },
         { "   - {at: \"11:20\",", "   - {", "27:7: \"readings\" does not say \"at\". When. Write it like at: \"11:20\"." },
-        { "  compressor: fixed", "    compressor: fixed", "11:15: This line is indented further than its neighbours. Keys of one block begin in the same column. Correct the indentation." },
+        { "  compressor: fixed", "    compressor: fixed", "11:15: This line is indented further than its neighbors. Keys of one block begin in the same column. Correct the indentation." },
         { "name: Test", "name: \"a\\eb\"", "8:16: \"name\" holds a character that cannot be printed (U+001B). Delete it, or the backslash that makes it." },
 
         // Dates, times, zones.
@@ -147,7 +147,7 @@ public sealed class BadInputTests
     [InlineData("", "job.yaml: The file is empty.")]
     [InlineData("just text", "job.yaml:1:1: This is not a job file. Keys are expected: commission, job, equipment and others. Begin job.yaml with commission: 1.")]
     [InlineData("- a\n- b\n", "job.yaml:1:1: This is not a job file. Keys are expected: commission, job, equipment and others. Begin job.yaml with commission: 1.")]
-    [InlineData("a: \0", "job.yaml:1:4: A NUL byte in the text. Delete it; a job file is plain text.")]
+    [InlineData("a: \0", "job.yaml:1:4: The text holds a NUL byte (U+0000). Delete it; a job file is plain text.")]
     public void What_is_no_job_file_is_told_in_one_sentence(string yaml, string expected) =>
         Assert.Equal([expected], Reading.Of(yaml).Problems);
 
@@ -162,7 +162,7 @@ public sealed class BadInputTests
 
     [Fact]
     public void A_hundred_megabytes_are_refused_without_reading_them() =>
-        Assert.Equal(["job.yaml: The file has 100.0 MB; at most 4 MB are read. Long series of readings belong in a CSV file beside the job."],
+        Assert.Equal(["job.yaml: The file has 100.0 MB; at most 4 MB are read. Put long series of readings into a CSV file beside the job."],
             Reading.Of(new byte[100 * 1024 * 1024]).Problems);
 
     [Fact]

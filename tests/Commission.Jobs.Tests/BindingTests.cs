@@ -142,8 +142,8 @@ public sealed class BindingTests
     }
 
     [Theory]
-    [InlineData("values: [[1, 2], [3]]", "Row 2 of the chart has 1 values. 2 are expected, one for each value of across. Complete it; a dash of the maker's chart is written none.")]
-    [InlineData("values: [[1, 2]]", "The chart has 1 rows of values. 2 are expected: one for each value of down. Complete it, or delete what is too much.")]
+    [InlineData("values: [[1, 2], [3]]", "Row 2 of the chart has 1 value. 2 are expected, one for each value of across. Complete it; a dash of the maker's chart is written none.")]
+    [InlineData("values: [[1, 2]]", "The chart has 1 row of values. 2 rows are expected, one for each value of down. Complete it, or delete what is too much.")]
     public void A_chart_must_be_complete(string values, string expected)
     {
         var (_, problems) = Reading.Of("units: us\n" + Head + "equipment: {system: split, refrigerant: R-410A}\nlimits: {charts: [{for: superheat, across: {reading: return wet bulb, at: [60, 62]}, down: {reading: outdoor dry bulb, at: [80, 90]}, " + values + ", from: p}]}\n");

@@ -17,10 +17,10 @@ public sealed class SourceTextTests
         Assert.Equal("a: 1", SourceText.Decode("f", [0xEF, 0xBB, 0xBF, .. "a: 1"u8], new ProblemList())!.Text);
 
     [Theory]
-    [InlineData("a: \0x", "job.yaml:1:4: A NUL byte in the text. Delete it; a job file is plain text.")]
-    [InlineData("a: 1\nb: \u001B[1m", "job.yaml:2:4: A control character (U+001B) in the text. Delete it; a job file is plain text.")]
-    [InlineData("a: 1\nb:\u2028 c", "job.yaml:2:3: An invisible line separator (U+2028) in the text. Delete it; a job file is plain text.")]
-    [InlineData("a: 1\nb: \uFEFFc", "job.yaml:2:4: A byte order mark (U+FEFF) in the text. Delete it; a job file is plain text.")]
+    [InlineData("a: \0x", "job.yaml:1:4: The text holds a NUL byte (U+0000). Delete it; a job file is plain text.")]
+    [InlineData("a: 1\nb: \u001B[1m", "job.yaml:2:4: The text holds a control character (U+001B). Delete it; a job file is plain text.")]
+    [InlineData("a: 1\nb:\u2028 c", "job.yaml:2:3: The text holds an invisible line separator (U+2028). Delete it; a job file is plain text.")]
+    [InlineData("a: 1\nb: \uFEFFc", "job.yaml:2:4: The text holds a byte order mark (U+FEFF). Delete it; a job file is plain text.")]
     public void Characters_nobody_can_see_are_refused_at_their_place(string text, string expected) =>
         Assert.Equal([expected], Faults(Encoding.UTF8.GetBytes(text)));
 
@@ -31,12 +31,12 @@ public sealed class SourceTextTests
 
     [Fact]
     public void Utf16_is_recognised() =>
-        Assert.Equal(["job.yaml: The file is UTF-16 text. UTF-8 is expected. Save it as UTF-8 in the editor."],
+        Assert.Equal(["job.yaml: The file is UTF-16 text. UTF-8 is expected. Save the file as UTF-8 in the editor."],
             Faults([0xFF, 0xFE, .. Encoding.Unicode.GetBytes("a: 1")]));
 
     [Fact]
     public void A_hundred_megabytes_are_refused_by_their_length() =>
-        Assert.Equal(["job.yaml: The file has 100.0 MB; at most 4 MB are read. Long series of readings belong in a CSV file beside the job."],
+        Assert.Equal(["job.yaml: The file has 100.0 MB; at most 4 MB are read. Put long series of readings into a CSV file beside the job."],
             Faults(new byte[100 * 1024 * 1024]));
 
     private static string[] Faults(byte[] bytes)

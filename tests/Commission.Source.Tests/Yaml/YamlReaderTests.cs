@@ -54,10 +54,10 @@ public sealed class YamlReaderTests
     [InlineData("r: {Tarn flats}\n", "job.yaml:1:5: \"Tarn flats\" has no colon. In braces each entry is key: value. Write Tarn flats: and its value.")]
     [InlineData("a: !!float 3\n", "job.yaml:1:4: The tag tag:yaml.org,2002:float stands before a value. Plain values are expected. Delete the tag.")]
     [InlineData("a: !pressure 3 psig\n", "job.yaml:1:4: The tag !pressure stands before a value. Plain values are expected. Delete the tag.")]
-    [InlineData("a: 1\n---\nb: 2\n", "job.yaml:2:1: A second document begins here. One document a file. Delete this --- line, or put the rest into a file of its own.")]
+    [InlineData("a: 1\n---\nb: 2\n", "job.yaml:2:1: A second document begins here. A file holds one document. Delete this --- line, or put the rest into a file of its own.")]
     [InlineData("a: *x\n", "job.yaml:1:4: *x refers to nothing: no &x comes before it. Put the value in quotes if it is meant to begin with *.")]
     [InlineData("a: &x [1, *x]\n", "job.yaml:1:11: *x stands inside &x itself. Write the value out.")]
-    [InlineData("[a, b]: 1\n", "job.yaml:1:1: A key that is a list, a mapping or an alias. A key is a word. Write the key as plain text.")]
+    [InlineData("[a, b]: 1\n", "job.yaml:1:1: This key is a list, a mapping or an alias. A key is a word. Write the key as plain text.")]
     [InlineData("a: {b: 1, c: 2\nd: 3\n", "job.yaml:1:4: This { is never closed. A } is expected. Write } at its end.")]
     [InlineData("a: [1, 2\n", "job.yaml:1:4: This [ is never closed. A ] is expected. Write ] at its end.")]
     [InlineData("site: {name: Flats #14}\nnext: 1\n", "job.yaml:1:7: This { is never closed. A } is expected. The # in column 20 begins a comment and hides the rest of the line: put that value in quotes.")]
@@ -67,7 +67,7 @@ public sealed class YamlReaderTests
     [InlineData("a: \"C:\\Users\"\n", "job.yaml:1:7: A backslash in double quotes begins an escape, and this one does not exist. Use single quotes, or write \\\\ for a backslash.")]
     [InlineData("a: 1\nno colon here\nb: 2\n", "job.yaml:2:1: This line has no colon. A key is followed by a colon and a space. Write key: value.")]
     [InlineData("note: see page: 12\n", "job.yaml:1:15: A second colon stands in this line. Put a value that contains a colon in quotes.")]
-    [InlineData("a: 1\n b: 2\n", "job.yaml:2:3: This line is indented further than its neighbours. Keys of one block begin in the same column. Correct the indentation.")]
+    [InlineData("a: 1\n b: 2\n", "job.yaml:2:3: This line is indented further than its neighbors. Keys of one block begin in the same column. Correct the indentation.")]
     [InlineData("a:\n    b: 1\n  c: 2\n", "job.yaml:3:3: This line does not line up with the ones above. Keys of one block begin in the same column. Correct the indentation of this line or of the one before.")]
     public void Faults_are_told_in_plain_words(string text, string expected) =>
         Assert.Equal([expected], Reading.Yaml(text).Problems);

@@ -100,7 +100,7 @@ two-names = "{ $second }" and "{ $first }" in line { $line } are two names for o
 
 merge-key = "<<" is not a key.
 
-merge-key-next = Merging is not part of YAML 1.2: write the keys out.
+merge-key-next = Write the keys out; merging is not part of YAML 1.2.
 
 # $key (text) - the key as written
 not-a-key = "{ $key }" is not a key of a job file.

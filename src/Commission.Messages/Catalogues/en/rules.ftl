@@ -142,7 +142,7 @@ chart-rows =
        *[other] The chart has { $rows } rows of values.
     }
 
-chart-rows-expected-one = Without down: one row is expected.
+chart-rows-expected-one = Without down one row is expected.
 
 # $rows (count) - rows that are expected
 chart-rows-expected =
