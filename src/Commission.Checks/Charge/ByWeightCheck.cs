@@ -24,16 +24,16 @@ internal sealed class ByWeightCheck : ICheck
         var opensCircuit = context.Job.Identity.Work.Value is not (WorkKind.ChargeAdjustment or WorkKind.SeasonalCheck);
         if (weighed.Put is null && charging.UnitArrived is null && charging.LineAdjustment is null && !opensCircuit)
             yield break;
-        var finding = context.Finding(this).Use("unit arrived", charging.UnitArrived);
+        var finding = context.Finding(this).Use(ReadingsMessages.UnitArrived, charging.UnitArrived);
         weighed.Put?.UseIn(finding);
         if (weighed.Put is { } put)
             finding.Measure(put.Value, DisplayKind.Mass);
         yield return Unweighable(context, finding, weighed) ?? charging.UnitArrived?.Value switch
         {
             null when !opensCircuit && weighed.Put is { } change => finding.Information(
-                $"{context.Present.Text(change.Value, DisplayKind.Mass)} of refrigerant went in.", "what the circuit held before is not known by weight"),
-            null => finding.NotEvaluated("it is not written how the unit arrived: charged, with nitrogen, or evacuated", WeightMessages.HowItArrivedNext, "charging: {unit arrived: charged}"),
-            ArrivalCharge.Unknown => finding.NotEvaluated("nobody knows what the unit held when it arrived", "Recover the charge, evacuate, and weigh the whole charge in."),
+                WeightMessages.WentIn(context.Present.InMessage(change.Value, DisplayKind.Mass)), WeightMessages.BeforeNotKnown),
+            null => finding.NotEvaluated(CircuitMessages.ArrivalNotWritten, WeightMessages.HowItArrivedNext, "charging: {unit arrived: charged}"),
+            ArrivalCharge.Unknown => finding.NotEvaluated(CircuitMessages.ArrivalUnknown, WeightMessages.ArrivalUnknownNext),
             _ => Judge(context, finding, weighed),
         };
     }
@@ -47,7 +47,7 @@ internal sealed class ByWeightCheck : ICheck
         if (context.Get<InstrumentKit>().Rivals(ReadingName.Charge, context.Job.Charging!.With) is { IsEmpty: false } scales && put.Readings.Any(r => r.Instrument == scales[0].Id))
         {
             foreach (var scale in scales)
-                finding.Use($"{scale.Id}: accuracy", scale.Described.Accuracy);
+                finding.Use(WeightMessages.AccuracyOfScale(new(scale.Id)), scale.Described.Accuracy);
             return finding.NotEvaluated(WeightMessages.ByWeightWhichScale(new ListValue([.. scales.Select(s => new TextValue(s.Id))])), WeightMessages.ByWeightWhichScaleNext, "charging: {with: scale}");
         }
 
@@ -56,7 +56,7 @@ internal sealed class ByWeightCheck : ICheck
             return null;
         foreach (var use in plate.Uses)
             finding.Use(use);
-        finding.Use("factory charge", plate.Guide);
+        finding.Use(ReadingsMessages.FactoryCharge, plate.Guide);
         var (mass, gas) = (present.InMessage(put.Value.Value, DisplayKind.Mass), new NameValue(context.Get<CircuitRefrigerant>().Designation));
         return finding.Information(
             plate.Guide is { } guide
@@ -73,23 +73,22 @@ internal sealed class ByWeightCheck : ICheck
         adjustment.UseIn(finding);
         var present = context.Present;
         var factory = context.Get<PlateRefrigerant>().FactoryCharge;
-        finding.Use("factory charge", factory);
+        finding.Use(ReadingsMessages.FactoryCharge, factory);
         var target = adjustment.Value;
         if (weighed.SawWholeCharge)
         {
             if (factory is null)
-                return finding.NotEvaluated("the factory charge is not written, and the scale saw the whole charge", "Write the factory charge from the nameplate.");
+                return finding.NotEvaluated(WeightMessages.FactoryChargeMissing, WeightMessages.FactoryChargeMissingNext);
             target += factory.Value.Si;
-            finding.Step("m_asked", "charge asked for", "factory charge + adjustment", $"{factory.Text} + {present.Text(adjustment.Value.Value, DisplayKind.Mass)}", present.Text(target, DisplayKind.Mass), "definition");
+            finding.Step("m_asked", WeightMessages.ChargeAsked, WeightMessages.ChargeAskedFormula, $"{factory.Text} + {present.Text(adjustment.Value.Value, DisplayKind.Mass)}", present.Text(target, DisplayKind.Mass), CircuitMessages.Definition);
         }
 
         var whole = (factory?.Value.Si ?? 0) + adjustment.Value.Value;
         if (Tolerance(context, whole) is not var (half, tolerance))
-            return finding.NotEvaluated("no pack sets a tolerance for a charge by weight", "Name a limits pack.");
-        var asked = present.Text(target.Value, DisplayKind.Mass);
+            return finding.NotEvaluated(WeightMessages.NoTolerance, CommonMessages.NameAPackNext);
         var limit = new LimitStatement(
             LimitKind.Target, present.Text(target.Value, half, DisplayKind.Mass), target.Value - half, target.Value + half, target.Value,
-            "maker", tolerance.Pack, $"{required.Source}; tolerance: {tolerance.Source}", tolerance.Mark, tolerance.Rule)
+            "maker", tolerance.Pack, present.Text(WeightMessages.SourceWithTolerance(new(required.Source), new(tolerance.Source))), tolerance.Mark, tolerance.Rule)
         { Quantity = tolerance.Definition.Means };
         if (weighed.Put is not { } put)
         {
@@ -97,17 +96,18 @@ internal sealed class ByWeightCheck : ICheck
             if (weighed.CameCharged && Math.Abs(target.Value) <= half)
                 return finding.Decide(true, limit).Say(WeightMessages.FactoryChargeFits(context.Job.Equipment.Piping.IsDefaultOrEmpty ? WeightMessages.FactoryChargeFitsLines.None : WeightMessages.FactoryChargeFitsLines.Some)).Build();
             return finding.Show(limit).NotEvaluated(
-                target.Value < 0 ? $"{present.Text(-target.Value, DisplayKind.Mass)} has to be recovered, and nothing removed is written" : "no scale reading and no mass added is written",
-                "Weigh the cylinder before and after and write both.");
+                target.Value < 0 ? WeightMessages.NothingRemoved(present.InMessage(-target.Value, DisplayKind.Mass)) : CircuitMessages.NothingWeighed,
+                WeightMessages.WeighCylinderNext);
         }
 
         var missing = target.Value - put.Value.Value;
         var sentence = target.Value < 0
-            ? $"{present.Text(-put.Value, DisplayKind.Mass)} was recovered; these lines ask for {present.Text(-target.Value, DisplayKind.Mass)} less than the factory charge."
-            : $"{present.Text(put.Value, DisplayKind.Mass)} went in; {asked} was asked for{(weighed.CameCharged ? " beyond the factory charge" : "")}.";
+            ? WeightMessages.WasRecovered(present.InMessage(-put.Value, DisplayKind.Mass), present.InMessage(-target.Value, DisplayKind.Mass))
+            : WeightMessages.WentInAsked(
+                present.InMessage(put.Value, DisplayKind.Mass), present.InMessage(target.Value, DisplayKind.Mass), weighed.CameCharged ? WeightMessages.WentInAskedBeyond.Factory : WeightMessages.WentInAskedBeyond.Whole);
         return finding.Remark(tolerance.Remark(present.Units)).JudgeCharge(
             context, new(put.Value, DisplayKind.Mass, put.Readings) { Target = target, WhenTooCoarse = MostlyHose(put.Value - target, put) ? WeightMessages.ByWeightHoseNext : null }, limit, new ChargeGates(), sentence,
-            missing > 0 ? $"Add {present.Text(missing, DisplayKind.Mass)} by weight." : $"Recover {present.Text(-missing, DisplayKind.Mass)} by weight.");
+            missing > 0 ? WeightMessages.AddNext(present.InMessage(missing, DisplayKind.Mass)) : WeightMessages.RecoverNext(present.InMessage(-missing, DisplayKind.Mass)));
     }
 
     private static bool MostlyHose(Uncertain y, MassNumber put) => y.Budget is [var largest, ..] && put.Hoses.Contains(largest.Cause);
@@ -149,19 +149,18 @@ internal sealed class TotalCheck : ICheck
         if (weighed.Total is not { } total)
         {
             if (context.Job.Charging.UnitArrived is not null || context.Job.Identity.Work.Value is not (WorkKind.SeasonalCheck or WorkKind.ChargeAdjustment))
-                yield return finding.Use("unit arrived", context.Job.Charging.UnitArrived).NotEvaluated(weighed.WhyNoTotal!, "Say how the unit arrived and what its plate gives as factory charge; or recover, evacuate and weigh the whole charge in.");
+                yield return finding.Use(ReadingsMessages.UnitArrived, context.Job.Charging.UnitArrived).NotEvaluated(weighed.WhyNoTotal!, WeightMessages.TotalUnknownNext);
             yield break;
         }
 
         total.UseIn(finding);
         if (weighed.Put is null)
-            finding.Remark("Nothing added or removed is written.");
+            finding.Remark(WeightMessages.NothingMoved);
         finding.Measure(total.Value, DisplayKind.Mass).Remark(WholeUnit(context, finding, total.Value));
-        var text = context.Present.Text(total.Value, DisplayKind.Mass);
+        var mass = context.Present.InMessage(total.Value, DisplayKind.Mass);
         if (context.Limits.Find(LimitIds.ChargeTotal) is not { } limit)
         {
             var gas = context.Get<CircuitSaturation>().Designation;
-            var mass = context.Present.InMessage(total.Value, DisplayKind.Mass);
             yield return finding.Information(weighed.Put is null ? WeightMessages.TotalOfPlate(mass, new NameValue(gas)) : WeightMessages.Total(mass, new NameValue(gas)), WeightMessages.TotalNoMaker);
             yield break;
         }
@@ -172,12 +171,12 @@ internal sealed class TotalCheck : ICheck
                 Text = $"{target.Text} ± {context.Present.Text(half, DisplayKind.Mass)}",
                 LowerSi = target.Si - half,
                 UpperSi = target.Si + half,
-                Source = $"{limit.Source}; tolerance: {tolerance.Source}",
+                Source = context.Present.Text(WeightMessages.SourceWithTolerance(new(limit.Source), new(tolerance.Source))),
             }
             : context.State(limit);
         yield return finding.Remark(limit.Remark(context.Present.Units)).JudgeCharge(
             context, new(total.Value, DisplayKind.Mass, total.Readings), state, new ChargeGates(),
-            $"{(weighed.Put is null ? "By its nameplate the" : "The")} circuit holds {text}; the maker asks for {state.Text}.", "Add or recover the difference by weight, and write the new total on the unit.");
+            WeightMessages.TotalAsked(mass, new(state.Text), weighed.Put is null ? WeightMessages.TotalAskedBy.Plate : WeightMessages.TotalAskedBy.Scale), WeightMessages.TotalAskedNext);
     }
 
     // Several circuits of one unit: each has its record, the plate and the duties may ask for their sum.
@@ -187,7 +186,7 @@ internal sealed class TotalCheck : ICheck
         if (others.IsEmpty)
             return null;
         foreach (var circuit in others)
-            finding.Use($"circuit {circuit.Id?.Value ?? "beside"}: charge", circuit.Charge);
+            finding.Use(circuit.Id is { } id ? WeightMessages.ChargeOfCircuit(new(id.Value)) : WeightMessages.ChargeOfCircuitBeside, circuit.Charge);
         return WeightMessages.WholeUnit(others.Length + 1, context.Present.InMessage(own.Value + others.Sum(c => c.Charge.Value.Si), DisplayKind.Mass));
     }
 }

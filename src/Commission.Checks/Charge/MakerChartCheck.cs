@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Commission.Checks.Circuit;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
@@ -41,9 +40,9 @@ internal sealed class MakerChartCheck : ICheck
         }
 
         if (context.Limits.Find(LimitIds.ChargeVaporPressure) is { } vapor && row.VaporPressure is { } low)
-            yield return Judge(context, row, "vapor pressure", low, vapor);
+            yield return Judge(context, row, ReadingsMessages.VaporPressure, low, vapor);
         if (context.Limits.Find(LimitIds.ChargeLiquidPressure) is { } liquid && row.LiquidPressure is { } high)
-            yield return Judge(context, row, "liquid pressure", high, liquid);
+            yield return Judge(context, row, ReadingsMessages.LiquidPressure, high, liquid);
         foreach (var figure in Transcritical(context, row))
             yield return new ChargeGates(row.Settling).Blocked is var (why, todo) ? context.Finding(this, figure.Subject).Use(figure.Reading).NotEvaluated(why, todo) : figure.Judge(context, this, ChargeMessages.GasCoolerNext);
     }
@@ -52,31 +51,31 @@ internal sealed class MakerChartCheck : ICheck
     private static IEnumerable<FigureOfMaker> Transcritical(CheckContext context, ChargeRow row)
     {
         var written = row.Written;
+        string Named(Message reading) => context.Present.Text(ReadingsMessages.AtTime(reading, new(row.Time)));
         if (written.GasCoolerPressure is { } cooler)
-            yield return new($"gas cooler pressure, {row.Time}", context.Readings.Pressure($"gas cooler pressure, {row.Time}", ReadingName.LiquidPressure, cooler), DisplayKind.Pressure, LimitIds.ChargeGasCoolerPressure);
+            yield return new(Named(ChargeMessages.GasCoolerPressure), context.Readings.Pressure(Named(ChargeMessages.GasCoolerPressure), ReadingName.LiquidPressure, cooler), DisplayKind.Pressure, LimitIds.ChargeGasCoolerPressure);
         if (written.GasCoolerOutlet is { } outlet)
-            yield return new($"gas cooler outlet, {row.Time}", context.Readings.Temperature($"gas cooler outlet, {row.Time}", ReadingName.LiquidLine, outlet), DisplayKind.Temperature, LimitIds.ChargeGasCoolerOutlet);
+            yield return new(Named(ChargeMessages.GasCoolerOutlet), context.Readings.Temperature(Named(ChargeMessages.GasCoolerOutlet), ReadingName.LiquidLine, outlet), DisplayKind.Temperature, LimitIds.ChargeGasCoolerOutlet);
         if (written.ReceiverPressure is { } receiver)
-            yield return new($"receiver pressure, {row.Time}", context.Readings.Pressure($"receiver pressure, {row.Time}", ReadingName.LiquidPressure, receiver), DisplayKind.Pressure, LimitIds.ChargeReceiverPressure);
+            yield return new(Named(ChargeMessages.ReceiverPressure), context.Readings.Pressure(Named(ChargeMessages.ReceiverPressure), ReadingName.LiquidPressure, receiver), DisplayKind.Pressure, LimitIds.ChargeReceiverPressure);
     }
 
-    private Finding Judge(CheckContext context, ChargeRow row, string what, CorrectedReading pressure, Limit limit)
+    private Finding Judge(CheckContext context, ChargeRow row, Message what, CorrectedReading pressure, Limit limit)
     {
         // Stated as the maker states it: above the atmosphere or absolute.
         var isGauge = (limit.Target ?? limit.Lower ?? limit.Upper)?.Reference == PressureReference.Gauge;
         var (y, kind) = isGauge ? (pressure.Value - context.Get<SiteAtmosphere>().Value, DisplayKind.Pressure) : (pressure.Value, DisplayKind.AbsolutePressure);
-        var finding = context.Finding(this, $"{what}, {row.Time}").Use(pressure).Measure(y, kind);
+        var finding = context.Finding(this, ReadingsMessages.AtTime(what, new(row.Time))).Use(pressure).Measure(y, kind);
         var gates = new ChargeGates(
             row.Settling, LogDrift.Of(context), RunningCondition.Of(context, row), MethodValidity.Of(context, row, ChargeCriterion.Subcooling), ChargePrerequisites.Of(context, row));
         gates.NameIn(finding);
-        var text = context.Present.Text(y, kind);
-        var words = $"{char.ToUpperInvariant(what[0])}{what[1..]} was {text} at {row.Time}";
+        var (was, time) = (context.Present.InMessage(y, kind), new TextValue(row.Time));
         if (gates.Blocked is var (why, todo))
-            return finding.Say($"{words} and is not judged: {why}.").NotEvaluated(why, todo);
+            return finding.Say(ChargeMessages.FigureNotJudged(what, was, time, why)).NotEvaluated(why, todo);
         var state = limit.ToStatement(context.Present.Units);
         return state is { LowerSi: null, UpperSi: null }
-            ? finding.Show(state).Information($"{words}; the maker's figure is {state.Text}.", "the maker gives no tolerance")
-            : finding.JudgeCharge(context, new(y, kind, [pressure]), state, gates, $"{words}; {state.Text} is asked for.", "See the diagnosis before refrigerant is added or removed.");
+            ? finding.Show(state).Information(ChargeMessages.FigureBeside(what, was, time, new(state.Text)), ChargeMessages.FigureNoTolerance)
+            : finding.JudgeCharge(context, new(y, kind, [pressure]), state, gates, ChargeMessages.FigureAsked(what, was, time, new(state.Text)), ChargeMessages.FigureNext);
     }
 }
 
@@ -91,35 +90,36 @@ internal static class ChartJudgement
     /// <param name="gates">What the judgement rests on besides.</param>
     public static Finding Judge(CheckContext context, ICheck check, MakerChart chart, ChargeRow row, ChargeGates gates)
     {
-        var finding = context.Finding(check, $"{chart.For.Text}, {row.Time}");
+        var what = SchemaWords.Of(chart.For.Value);
+        var finding = context.Finding(check, ReadingsMessages.AtTime(what, new(row.Time)));
         var readout = ChartReadout.Read(context, chart, row);
         foreach (var reading in readout.Readings)
             finding.Use(reading);
         if (Read(chart.For.Value, row) is not { } judged)
-            return finding.NotEvaluated($"{chart.For.Text} was not read", "Read it beside what the chart is entered with.");
+            return finding.NotEvaluated(ChargeMessages.ChartNotRead(what), ChargeMessages.ChartNotReadNext);
         finding.Use(judged);
         var kind = ChartReadout.KindOf(chart.For.Value);
         // Pressures of a chart are those a gauge shows.
         var y = kind == DisplayKind.Pressure ? judged.Value - context.Get<SiteAtmosphere>().Value : judged.Value;
         finding.Measure(y, kind);
         gates.NameIn(finding);
-        var text = context.Present.Text(y, kind);
+        var (was, time) = (context.Present.InMessage(y, kind), new TextValue(row.Time));
         if (gates.Blocked is var (why, todo))
-            return finding.Say($"{Capital(chart.For.Text)} was {text} at {row.Time} and is not judged: {why}.").NotEvaluated(why, todo);
+            return finding.Say(ChargeMessages.FigureNotJudged(what, was, time, why)).NotEvaluated(why, todo);
         if (readout.Value is not { } target)
-            return finding.NotEvaluated(readout.WhyNot!, "Wait for conditions the chart covers, or weigh the charge in.");
+            return finding.NotEvaluated(readout.WhyNot!, ChargeMessages.ChartNotCoveredNext);
         finding.Step(readout.Step!);
         var asked = context.Present.Text(target.Value, kind);
         if (chart.Tolerance is not { } tolerance)
-            return finding.Information($"{Capital(chart.For.Text)} was {text} at {row.Time}; the maker's chart says {asked}.", "the chart states no tolerance");
+            return finding.Information(ChargeMessages.ChartSays(what, was, time, new(asked)), ChargeMessages.ChartNoTolerance);
         var half = tolerance.Value.Si;
         var limit = new LimitStatement(
             LimitKind.Target, $"{asked} ± {tolerance.Text}", target.Value - half, target.Value + half, target.Value, LimitStatements.Word(LimitTier.Maker), "", chart.From.Value, "job", RuleOf(context))
-        { Quantity = chart.For.Text };
+        { Quantity = context.Present.Text(what) };
         return finding.JudgeCharge(
             context, new(y, kind, [judged, .. readout.Readings]) { Target = target }, limit, gates,
-            $"{Capital(chart.For.Text)} was {text} at {row.Time}; the maker's chart says {limit.Text}.",
-            "Check the conditions the chart is entered with, then follow the maker's instructions for a reading off the chart.");
+            ChargeMessages.ChartSays(what, was, time, new(limit.Text)),
+            ChargeMessages.ChartNext);
     }
 
     private static CorrectedReading? Read(ChartQuantity quantity, ChargeRow row) => quantity switch
@@ -136,11 +136,9 @@ internal static class ChartJudgement
     // A chart has no rule of its own: it takes that of the charge's tolerances, which a job may ask to be guarded.
     private static Measurement.Decisions.DecisionRule RuleOf(CheckContext context) =>
         context.Limits.Find(LimitIds.ChargeSubcoolingTolerance)?.Rule ?? Measurement.Decisions.DecisionRule.Simple;
-
-    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }
 
-/// <summary>What a maker's chart says at a row of readings: bilinear between its places, nothing beyond them, nothing at a dash.</summary>
+/// <summary>What a maker's chart says at a row of readings: bilinear between its places, nothing beyond them, nothing where it is blank.</summary>
 internal sealed record ChartReadout
 {
     private ChartReadout()
@@ -151,7 +149,7 @@ internal sealed record ChartReadout
     public Uncertain? Value { get; private init; }
 
     /// <summary>Why it says nothing; null when it says something.</summary>
-    public string? WhyNot { get; private init; }
+    public Message? WhyNot { get; private init; }
 
     /// <summary>The readings it was entered with.</summary>
     public ImmutableArray<CorrectedReading> Readings { get; private init; } = [];
@@ -164,10 +162,10 @@ internal sealed record ChartReadout
     {
         var used = ImmutableArray.CreateBuilder<CorrectedReading>();
         if (Enter(context, chart.Across, row, used) is not { } across)
-            return None($"{chart.Across.Reading.Text} was not read, and the maker's chart is entered with it", used);
+            return None(ChargeMessages.ChartEntryMissing(SchemaWords.Of(chart.Across.Reading.Value)), used);
         var down = chart.Down is null ? null : Enter(context, chart.Down, row, used);
         if (chart.Down is not null && down is null)
-            return None($"{chart.Down.Reading.Text} was not read, and the maker's chart is entered with it", used);
+            return None(ChargeMessages.ChartEntryMissing(SchemaWords.Of(chart.Down.Reading.Value)), used);
         if (Shape(chart) is { } fault)
             return None(fault, used);
 
@@ -183,16 +181,16 @@ internal sealed record ChartReadout
                 Value = value,
                 Readings = used.ToImmutable(),
                 Step = new TraceStep(
-                    "target", $"{chart.For.Text} by the maker's chart", "linear between the places of the chart",
+                    "target", context.Present.Text(ChargeMessages.ByMakersChart(SchemaWords.Of(chart.For.Value))), context.Present.Text(ChargeMessages.ChartFormula),
                     string.Join(", ", used.Select(u => $"{u.Name}: {Entered(context, u)}")), context.Present.Text(value, kind), chart.From.Value),
             };
         }
 
         var outside = reading.Miss switch
         {
-            TableMiss.Blank => "the maker's chart has a dash there",
-            TableMiss.OutsideFirst when down is not null => $"{chart.Down!.Reading.Text} lies outside the maker's chart",
-            _ => $"{chart.Across.Reading.Text} lies outside the maker's chart",
+            TableMiss.Blank => ChargeMessages.ChartBlank,
+            TableMiss.OutsideFirst when down is not null => ChargeMessages.ChartOutside(SchemaWords.Of(chart.Down!.Reading.Value)),
+            _ => ChargeMessages.ChartOutside(SchemaWords.Of(chart.Across.Reading.Value)),
         };
         return None(outside, used);
     }
@@ -206,7 +204,7 @@ internal sealed record ChartReadout
         _ => DisplayKind.Pressure,
     };
 
-    private static ChartReadout None(string why, ImmutableArray<CorrectedReading>.Builder used) => new() { WhyNot = why, Readings = used.ToImmutable() };
+    private static ChartReadout None(Message why, ImmutableArray<CorrectedReading>.Builder used) => new() { WhyNot = why, Readings = used.ToImmutable() };
 
     private static Uncertain? Enter(CheckContext context, ChartAxis axis, ChargeRow row, ImmutableArray<CorrectedReading>.Builder used)
     {
@@ -247,15 +245,15 @@ internal sealed record ChartReadout
         return cells;
     }
 
-    private static string? Shape(MakerChart chart)
+    private static Message? Shape(MakerChart chart)
     {
         var rows = chart.Down?.At.Length ?? 1;
         var columns = chart.Across.At.Length;
         if (chart.Values.Length != rows || chart.Values.Any(r => r.Length != columns))
-            return string.Create(CultureInfo.InvariantCulture, $"the maker's chart does not have {columns} figures in each of {rows} rows");
+            return ChargeMessages.ChartNotFull(columns, rows);
         if (columns < 2 || rows == 1 && chart.Down is not null)
-            return "the maker's chart has a single place along one side, so nothing lies between";
-        return Ascends(chart.Across) && (chart.Down is null || Ascends(chart.Down)) ? null : "the places of the maker's chart do not rise";
+            return ChargeMessages.ChartSinglePlace;
+        return Ascends(chart.Across) && (chart.Down is null || Ascends(chart.Down)) ? null : ChargeMessages.ChartNotRising;
     }
 
     private static bool Ascends(ChartAxis axis) => axis.At.Zip(axis.At.Skip(1)).All(pair => pair.Second.Value.Si > pair.First.Value.Si);

@@ -2,6 +2,7 @@ using Commission.Checks.Circuit;
 using Commission.Checks.Kernel;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Charge;
@@ -27,18 +28,17 @@ internal sealed class MethodValidityCheck : ICheck
 
     private Finding Judge(CheckContext context, ChargeRow row, MethodValidity validity, ValidityWindow window)
     {
-        var finding = context.Finding(this, $"{window.What}, {row.Time}");
-        finding.Use("head pressure raised", context.Job.Charging?.HeadPressureRaised);
+        var finding = context.Finding(this, ReadingsMessages.AtTime(ValidityWindow.Name(window.What), new(row.Time)));
+        finding.Use(CircuitMessages.HeadPressureRaised, context.Job.Charging?.HeadPressureRaised);
         var limit = context.State(window.Limit);
         if (window.Reading is not { } reading)
-            return finding.Show(limit).NotEvaluated($"the {window.What} was not read", "Read it beside the pressures.");
+            return finding.Show(limit).NotEvaluated(ChargeMessages.ConditionNotRead(ValidityWindow.Name(window.What)), ChargeMessages.ConditionNotReadNext);
         finding.Use(reading).Judge(reading.Value, DisplayKind.Temperature, limit);
         return window.Inside == true
-            ? finding.Remark(window.Remark).Remark(ChargeFindings.Unknown([reading]) is { } unknown ? Capital(unknown) + "." : null).Say($"{Capital(window.What)} was {context.Present.Text(reading.Value, DisplayKind.Temperature)} at {row.Time}: inside the range of the method, {limit.Text}.").Build()
+            ? finding.Remark(window.Remark).Remark(reading.AccuracyKnown ? null : ChargeMessages.AccuracyNotWritten(new([new TextValue(reading.Name)]))).Say(ChargeMessages.ConditionInside(
+                ValidityWindow.Name(window.What), context.Present.InMessage(reading.Value, DisplayKind.Temperature), new(row.Time), new(limit.Text))).Build()
             : finding.NotEvaluated(validity.Words(window), MethodValidity.Advice(window));
     }
-
-    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }
 
 /// <summary>Whether orifice and units belong together as the maker lists them.</summary>
@@ -53,13 +53,11 @@ internal sealed class EquipmentMatchCheck : ICheck
         var match = EquipmentMatch.Of(context);
         if (!match.IsShown)
             yield break;
-        var finding = context.Finding(this).Use("rating reference", context.Job.Equipment.RatingReference);
+        var finding = context.Finding(this).Use(ChargeMessages.RatingReference, context.Job.Equipment.RatingReference);
         match.NameIn(finding);
         finding.Decide(match.Reservation is null);
         yield return finding.Passes
-            ? finding.Say("Orifice and units belong together as the maker lists them.").Build()
-            : finding.Say($"{Capital(match.Reservation!)}.").Next(match.Todo ?? "Find the maker's figures for this pair, or fit units that belong together.").Build();
+            ? finding.Say(ChargeMessages.MatchGood).Build()
+            : finding.Say(match.Sentence!).Next(match.Todo ?? ChargeMessages.MatchNotListedNext).Build();
     }
-
-    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

@@ -48,7 +48,7 @@ internal sealed class PrerequisitesCheck : ICheck
 
         if (gate.Block is { } low)
         {
-            yield return finding.Fail(low).Say($"The charge is not judged: {low}.").Next(gate.Todo!).Build();
+            yield return finding.Fail(low).Say(ChargeMessages.ChargeNotJudged(low)).Next(gate.Todo!).Build();
             yield break;
         }
 
@@ -59,20 +59,29 @@ internal sealed class PrerequisitesCheck : ICheck
         yield return finding.Say(Sentence(context, gate)).Build();
     }
 
-    private static string Sentence(CheckContext context, ChargePrerequisites gate)
+    private static Message Sentence(CheckContext context, ChargePrerequisites gate)
     {
-        var shown = gate.Airflow is not { } airflow ? gate.NeedsAirflow ? "airflow not shown; " : ""
-            : airflow.Kind == DisplayKind.TemperatureDifference ? $"temperature split {context.Present.Text(airflow.Value, airflow.Kind)}, {airflow.Limit.Text} is allowed; "
-            : $"airflow {context.Present.Text(airflow.Value, airflow.Kind)}, {airflow.Limit.Text} is asked for; ";
-        return gate.Reservation is { } missing ? $"Air side: {shown}{missing}." : $"Air side: {shown}filter, coil, panels and blower are as they should be.";
+        var parts = new List<MessageValue>();
+        if (gate.Airflow is { } airflow)
+        {
+            var value = context.Present.InMessage(airflow.Value, airflow.Kind);
+            parts.Add(airflow.Kind == DisplayKind.TemperatureDifference ? ChargeMessages.AirSideSplit(value, new(airflow.Limit.Text)) : ChargeMessages.AirSideAirflow(value, new(airflow.Limit.Text)));
+        }
+        else if (gate.NeedsAirflow)
+        {
+            parts.Add(ChargeMessages.AirSideAirflowOpen);
+        }
+
+        parts.Add(gate.Reservation ?? ChargeMessages.AirSideAllWell);
+        return ChargeMessages.AirSide(new([.. parts], ListJoin.Semicolons));
     }
 }
 
 /// <summary>One thing that comes before charge, and whether the job shows it.</summary>
-/// <param name="What">What it is, in words: <c>the filter is clean</c>.</param>
+/// <param name="What">What it is, as a clause: the filter is clean.</param>
 /// <param name="Shown">True when shown, false when shown not to be so, null when not written.</param>
-/// <param name="Otherwise">What the job shows instead; empty when it shows nothing.</param>
-internal sealed record Prerequisite(string What, bool? Shown, string Otherwise = "");
+/// <param name="Otherwise">What the job shows instead; null when it shows nothing.</param>
+internal sealed record Prerequisite(Message What, bool? Shown, Message? Otherwise = null);
 
 /// <summary>
 /// Air before charge: a charge set on low airflow is a wrong charge. Airflow counts as shown by a measurement or by the temperature
@@ -106,20 +115,25 @@ internal sealed class ChargePrerequisites : IChargeGate
     public ImmutableArray<Prerequisite> All { get; }
 
     /// <inheritdoc/>
-    public string? Block => All.Any(p => p.Shown == false) ? $"{string.Join(", ", All.Where(p => p.Shown == false).Select(p => p.Otherwise))}: the air comes before the charge" : null;
+    public Message? Block => All.Any(p => p.Shown == false) ? ChargeMessages.AirBeforeCharge(new([.. All.Where(p => p.Shown == false).Select(p => p.Otherwise!)], ListJoin.Comma)) : null;
 
     /// <inheritdoc/>
-    public string? Todo => Block is null ? null : "Put the air side right first, let the system settle, then read again.";
+    public Message? Todo => Block is null ? null : ChargeMessages.AirBeforeChargeNext;
 
     /// <inheritdoc/>
-    public string? Reservation
+    public Message? Reservation
     {
         get
         {
             var missing = All.Where(p => p.Shown is null).Select(p => p.What).ToArray();
-            string?[] open = [missing.Length == 0 ? null : $"not shown that {Joined(missing)}", Airflow?.Reservation];
-            var words = string.Join("; ", open.OfType<string>());
-            return words.Length == 0 ? null : words;
+            Message?[] open = [missing.Length == 0 ? null : ChargeMessages.AirNotShown(new([.. missing])), Airflow?.Reservation];
+            var all = open.OfType<Message>().ToArray();
+            return all.Length switch
+            {
+                0 => null,
+                1 => all[0],
+                _ => CommonMessages.Several(new([.. all], ListJoin.Semicolons)),
+            };
         }
     }
 
@@ -148,13 +162,13 @@ internal sealed class ChargePrerequisites : IChargeGate
                 facts = airflow.Uses;
             }
 
-            all.Add(new Prerequisite("the airflow is enough", airflow is null ? null : !airflow.IsLow, airflow?.Words ?? ""));
+            all.Add(new Prerequisite(ChargeMessages.AirAirflowEnough, airflow is null ? null : !airflow.IsLow, airflow?.Words));
         }
 
-        all.Add(Clean("the filter is clean", side?.Filter, "the filter is dirty"));
-        all.Add(Clean("the indoor coil is clean", side?.Coil, "the indoor coil is dirty"));
-        all.Add(new Prerequisite("the panels were on", side?.PanelsOn?.Value, "a panel was off"));
-        all.Add(new Prerequisite("the blower ran at its cooling speed", side?.BlowerAtCoolingSpeed?.Value ?? (airflow is { IsLow: false } ? true : null), "the blower did not run at its cooling speed"));
+        all.Add(Clean(ChargeMessages.AirFilterClean, side?.Filter, ChargeMessages.AirFilterDirty));
+        all.Add(Clean(ChargeMessages.AirCoilClean, side?.Coil, ChargeMessages.AirCoilDirty));
+        all.Add(new Prerequisite(ChargeMessages.AirPanelsOn, side?.PanelsOn?.Value, ChargeMessages.AirPanelOff));
+        all.Add(new Prerequisite(ChargeMessages.AirBlowerCooling, side?.BlowerAtCoolingSpeed?.Value ?? (airflow is { IsLow: false } ? true : null), ChargeMessages.AirBlowerOther));
         return new ChargePrerequisites(side, airflow, all.ToImmutable(), parts.ToImmutable(), facts)
         {
             NeedsAirflow = ducted,
@@ -166,16 +180,16 @@ internal sealed class ChargePrerequisites : IChargeGate
     public void NameIn(FindingBuilder finding)
     {
         finding
-            .Use("filter", _air?.Filter)
-            .Use("indoor coil", _air?.Coil)
-            .Use("panels on", _air?.PanelsOn)
-            .Use("blower at cooling speed", _air?.BlowerAtCoolingSpeed);
+            .Use(ChargeMessages.AirReadingFilter, _air?.Filter)
+            .Use(ChargeMessages.AirReadingCoil, _air?.Coil)
+            .Use(ChargeMessages.AirReadingPanels, _air?.PanelsOn)
+            .Use(ChargeMessages.AirReadingBlower, _air?.BlowerAtCoolingSpeed);
         SplitCounts?.NameIn(finding);
         foreach (var use in _readings.SelectMany(r => r.Uses).Concat(_uses))
             finding.Use(use);
     }
 
-    private static Prerequisite Clean(string what, Given<Cleanliness>? seen, string otherwise) => new(
+    private static Prerequisite Clean(Message what, Given<Cleanliness>? seen, Message otherwise) => new(
         what,
         seen?.Value switch
         {
@@ -184,12 +198,6 @@ internal sealed class ChargePrerequisites : IChargeGate
             _ => null,
         },
         otherwise);
-
-    private static string Joined(IEnumerable<string> words)
-    {
-        var list = words.ToArray();
-        return list.Length == 1 ? list[0] : $"{string.Join(", ", list[..^1])} and {list[^1]}";
-    }
 }
 
 /// <summary>
@@ -218,10 +226,10 @@ internal sealed record AirflowShown
     public bool IsLow => Value.Value < Limit.LowerSi || Value.Value > Limit.UpperSi;
 
     /// <summary>Too little air in words, for a reason.</summary>
-    public required string Words { get; init; }
+    public required Message Words { get; init; }
 
     /// <summary>What makes it less than sure, without a full stop; null when nothing does.</summary>
-    public string? Reservation { get; init; }
+    public Message? Reservation { get; init; }
 
     /// <summary>The readings it rests on.</summary>
     public ImmutableArray<CorrectedReading> Readings { get; init; } = [];
@@ -249,8 +257,8 @@ internal sealed record AirflowShown
             {
                 Value = flow,
                 Kind = DisplayKind.AirFlow,
-                Limit = context.State(maker) with { Kind = LimitKind.AtLeast, Text = $"at least {present.Text(least.Si, DisplayKind.AirFlow)}", UpperSi = null, TargetSi = null },
-                Words = $"the airflow of {present.Text(flow.Value, DisplayKind.AirFlow)} is low",
+                Limit = context.State(maker) with { Kind = LimitKind.AtLeast, Text = present.Text(ChargeMessages.AtLeast(present.InMessage(least.Si, DisplayKind.AirFlow))), UpperSi = null, TargetSi = null },
+                Words = ChargeMessages.AirflowLow(present.InMessage(flow.Value, DisplayKind.AirFlow)),
                 Reservation = route.Reservation,
                 Readings = route.Readings,
                 Uses = route.Uses,
@@ -266,16 +274,16 @@ internal sealed record AirflowShown
             Value = per,
             Kind = DisplayKind.FlowPerCapacity,
             Limit = context.State(minimum),
-            Words = $"the airflow of {present.Text(per.Value, DisplayKind.FlowPerCapacity)} is low",
+            Words = ChargeMessages.AirflowLow(present.InMessage(per.Value, DisplayKind.FlowPerCapacity)),
             Reservation = route.Reservation,
             Readings = route.Readings,
-            Uses = [.. route.Uses, capacity.Use("capacity")],
+            Uses = [.. route.Uses, capacity.Use(present.Text(ReadingsMessages.Capacity))],
             Steps =
             [
                 .. route.Steps,
                 new TraceStep(
-                    "q_V/Q", "airflow for each capacity", "q_V / Q_rated",
-                    $"{present.Text(flow.Value, DisplayKind.AirFlow)} / {capacity.Text}", present.Text(per, DisplayKind.FlowPerCapacity), "definition"),
+                    "q_V/Q", present.Text(ChargeMessages.AirflowForCapacity), "q_V / Q_rated",
+                    $"{present.Text(flow.Value, DisplayKind.AirFlow)} / {capacity.Text}", present.Text(per, DisplayKind.FlowPerCapacity), present.Text(CircuitMessages.Definition)),
             ],
         };
     }
@@ -296,7 +304,7 @@ internal sealed record AirflowShown
                 Value = split,
                 Kind = DisplayKind.TemperatureDifference,
                 Limit = context.State(usual),
-                Words = $"the temperature split of {present.Text(split.Value, DisplayKind.TemperatureDifference)} is more than a coil with enough air shows",
+                Words = ChargeMessages.SplitUnusual(present.InMessage(split.Value, DisplayKind.TemperatureDifference)),
                 Readings = [entering, leaving],
             };
         }
@@ -308,16 +316,16 @@ internal sealed record AirflowShown
             Value = split,
             Target = target.Target,
             Kind = DisplayKind.TemperatureDifference,
-            Limit = limit with { Kind = LimitKind.AtMost, Text = $"at most {present.Text(upper, DisplayKind.TemperatureDifference)} ({limit.Text})", LowerSi = null },
-            Words = $"the temperature split of {present.Text(split.Value, DisplayKind.TemperatureDifference)} is above {limit.Text}, which means low airflow",
+            Limit = limit with { Kind = LimitKind.AtMost, Text = present.Text(ChargeMessages.AtMostOf(present.InMessage(upper, DisplayKind.TemperatureDifference), new(limit.Text))), LowerSi = null },
+            Words = ChargeMessages.SplitHigh(present.InMessage(split.Value, DisplayKind.TemperatureDifference), new(limit.Text)),
             Readings = [entering, leaving, .. target.Readings],
             Steps =
             [
                 .. target.Steps,
                 new TraceStep(
-                    "ΔT", "temperature split", "T_return − T_supply",
+                    "ΔT", present.Text(ChargeMessages.SplitStep), "T_return − T_supply",
                     $"{present.Text(entering.Value.Value, DisplayKind.Temperature, 2)} − {present.Text(leaving.Value.Value, DisplayKind.Temperature, 2)}",
-                    present.Text(split, DisplayKind.TemperatureDifference), "definition"),
+                    present.Text(split, DisplayKind.TemperatureDifference), present.Text(CircuitMessages.Definition)),
             ],
         };
     }

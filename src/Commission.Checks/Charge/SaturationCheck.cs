@@ -32,36 +32,38 @@ internal sealed class SaturationCheck : ICheck
     {
         var present = context.Present;
         var saturation = context.Get<CircuitSaturation>();
-        var side = isVapor ? "vapor side" : "liquid side";
-        var finding = context.Finding(this, $"{side}, {row.Time}").Use(pressure);
+        var finding = context.Finding(this, ChargeMessages.SideAt(isVapor ? ChargeMessages.SideAtSide.Vapor : ChargeMessages.SideAtSide.Liquid, new(row.Time))).Use(pressure);
         var used = isVapor ? dew : bubble;
         if (used.Value is null || dew.Value is null || bubble.Value is null)
-            return finding.NotEvaluated((used.WhyNot ?? dew.WhyNot ?? bubble.WhyNot)!.TrimEnd('.'), "Check the pressure and the refrigerant's name; a transcritical circuit has no saturation on its high side.");
+            return finding.NotEvaluated((used.WhyNot ?? dew.WhyNot ?? bubble.WhyNot)!, ChargeMessages.SaturationNoneNext);
         finding.Measure(used.Value, DisplayKind.Temperature);
-        var p = present.Text(pressure.Value.Value, DisplayKind.AbsolutePressure);
+        var p = present.InMessage(pressure.Value.Value, DisplayKind.AbsolutePressure);
+        var at = present.Text(pressure.Value.Value, DisplayKind.AbsolutePressure);
         if (!saturation.IsBlend)
-            return finding.Step(Point("T_sat", "saturation", p, used)).Information($"At {row.Time} {p} on the {side} is a saturation temperature of {present.Text(used.Value, DisplayKind.Temperature)}.", "shows which temperature the charge is counted from");
+            return finding.Step(Point("T_sat", CircuitMessages.SaturationAt(new(pressure.Name)), used)).Information(
+                ChargeMessages.SaturationPure(isVapor ? ChargeMessages.SaturationPureSide.Vapor : ChargeMessages.SaturationPureSide.Liquid, new(row.Time), p, present.InMessage(used.Value, DisplayKind.Temperature)),
+                ChargeMessages.SaturationWhy);
 
-        finding.Step(Point("T_dew", "dew point", p, dew)).Step(Point("T_bubble", "bubble point", p, bubble));
+        finding.Step(Point("T_dew", CircuitMessages.DewAt(new(pressure.Name)), dew)).Step(Point("T_bubble", CircuitMessages.BubbleAt(new(pressure.Name)), bubble));
         var glide = dew.Value.Value - bubble.Value.Value;
         var middle = (dew.Value.Value + bubble.Value.Value) / 2;
-        finding.Step("glide", "glide at this pressure", "T_dew − T_bubble", $"{Two(dew)} − {Two(bubble)}", present.Text(glide, DisplayKind.TemperatureDifference, 2), "definition");
-        var sentence = $"At {row.Time} {p} on the {side} is a dew point of {Short(dew)}, a bubble point of {Short(bubble)}, middle {present.Text(middle, DisplayKind.Temperature)}.";
+        finding.Step("glide", ChargeMessages.Glide, "T_dew − T_bubble", $"{Two(dew)} − {Two(bubble)}", present.Text(glide, DisplayKind.TemperatureDifference, 2), CircuitMessages.Definition);
+        var sentence = ChargeMessages.SaturationBlend(
+            isVapor ? ChargeMessages.SaturationBlendSide.Vapor : ChargeMessages.SaturationBlendSide.Liquid, new(row.Time), p, Short(dew), Short(bubble), present.InMessage(middle, DisplayKind.Temperature));
         if (number?.Value is { } judged)
         {
             // Superheat from the bubble point and subcooling from the dew point both come out larger, by the glide.
             finding.Name(number.Readings);
-            sentence += isVapor
-                ? $" Superheat counts from the dew point; from the bubble point it would have read {present.Text(judged.Value + glide, DisplayKind.TemperatureDifference)}, {present.Text(glide, DisplayKind.TemperatureDifference)} too high."
-                : $" Subcooling counts from the bubble point; from the dew point it would have read {present.Text(judged.Value + glide, DisplayKind.TemperatureDifference)}, {present.Text(glide, DisplayKind.TemperatureDifference)} too high.";
+            var (wrong, tooHigh) = (present.InMessage(judged.Value + glide, DisplayKind.TemperatureDifference), present.InMessage(glide, DisplayKind.TemperatureDifference));
+            sentence = CommonMessages.Several(new([sentence, isVapor ? ChargeMessages.SuperheatFromBubble(wrong, tooHigh) : ChargeMessages.SubcoolingFromDew(wrong, tooHigh)], ListJoin.Sentences));
         }
 
-        return finding.Information(sentence, "shows which temperature the charge is counted from");
+        return finding.Information(sentence, ChargeMessages.SaturationWhy);
 
         string Two(SaturationTemperature t) => present.Text(t.Value!.Value, DisplayKind.Temperature, 2);
-        string Short(SaturationTemperature t) => present.Text(t.Value!.Value, DisplayKind.Temperature);
-        TraceStep Point(string symbol, string name, string at, SaturationTemperature t) =>
-            new(symbol, $"{name} at {pressure.Name}", $"{symbol}(p_abs)", at, present.Text(t.Value!, DisplayKind.Temperature), saturation.Source);
+        Messages.QuantityValue Short(SaturationTemperature t) => present.InMessage(t.Value!.Value, DisplayKind.Temperature);
+        TraceStep Point(string symbol, Message name, SaturationTemperature t) =>
+            new(symbol, present.Text(name), $"{symbol}(p_abs)", at, present.Text(t.Value!, DisplayKind.Temperature), saturation.Source);
     }
 }
 
@@ -86,32 +88,32 @@ internal sealed class CycleCheck : ICheck
         foreach (var reading in cycle.Readings)
             finding.Use(reading);
         if (cycle.WhyNot is { } why)
-            return finding.NotEvaluated(why, "Check the readings; a state in the dome needs more than pressure and temperature.");
+            return finding.NotEvaluated(why, ChargeMessages.CycleNext);
         var source = context.Get<CircuitSaturation>().Source;
-        State(context, finding, "1", "vapor at the service valve", "h(T_vapor, p_vapor)", cycle.Suction, source);
-        State(context, finding, "2s", "end of an ideal compression", "h(p_high, s₁)", cycle.Isentropic, source);
+        State(context, finding, "1", ChargeMessages.CycleSuction, "h(T_vapor, p_vapor)", cycle.Suction, source);
+        State(context, finding, "2s", ChargeMessages.CycleIsentropic, "h(p_high, s₁)", cycle.Isentropic, source);
         if (cycle.Discharge is { } hot)
-            State(context, finding, "2", "measured discharge", "h(T_discharge, p_high)", hot, source);
-        State(context, finding, "3", "liquid at the service valve", "h(T_liquid, p_liquid)", cycle.Liquid, source);
+            State(context, finding, "2", ChargeMessages.CycleDischarge, "h(T_discharge, p_high)", hot, source);
+        State(context, finding, "3", ChargeMessages.CycleLiquid, "h(T_liquid, p_liquid)", cycle.Liquid, source);
         finding
-            .Step("x₄", "vapor after the throttle, by mass", "at p_vapor with h₃", present.Text(cycle.Throttled.Enthalpy, DisplayKind.Enthalpy), present.Text(cycle.Throttled.VaporFraction, DisplayKind.Percentage), source)
-            .Step("r", "compression ratio", "p_high / p_low, both absolute", $"{present.Text(cycle.Isentropic.Pressure, DisplayKind.AbsolutePressure)} / {present.Text(cycle.Suction.Pressure, DisplayKind.AbsolutePressure)}", present.Text(cycle.Ratio, DisplayKind.Number), "definition")
-            .Step("q", "heat taken up per mass", "h₁ − h₃", $"{present.Text(cycle.Suction.Enthalpy, DisplayKind.Enthalpy)} − {present.Text(cycle.Liquid.Enthalpy, DisplayKind.Enthalpy)}", present.Text(cycle.Capacity, DisplayKind.Enthalpy), "definition")
+            .Step("x₄", ChargeMessages.CycleThrottled, ChargeMessages.CycleThrottledFormula, present.Text(cycle.Throttled.Enthalpy, DisplayKind.Enthalpy), present.Text(cycle.Throttled.VaporFraction, DisplayKind.Percentage), source)
+            .Step("r", ChargeMessages.CycleRatio, ChargeMessages.CycleRatioFormula, $"{present.Text(cycle.Isentropic.Pressure, DisplayKind.AbsolutePressure)} / {present.Text(cycle.Suction.Pressure, DisplayKind.AbsolutePressure)}", present.Text(cycle.Ratio, DisplayKind.Number), CircuitMessages.Definition)
+            .Step("q", ChargeMessages.CycleHeat, "h₁ − h₃", $"{present.Text(cycle.Suction.Enthalpy, DisplayKind.Enthalpy)} − {present.Text(cycle.Liquid.Enthalpy, DisplayKind.Enthalpy)}", present.Text(cycle.Capacity, DisplayKind.Enthalpy), CircuitMessages.Definition)
             .Measure(cycle.Capacity, DisplayKind.Enthalpy);
         if (cycle.Discharge is { } measured)
         {
             var efficiency = (cycle.Isentropic.Enthalpy - cycle.Suction.Enthalpy) / (measured.Enthalpy - cycle.Suction.Enthalpy);
-            finding.Remark(string.Create(CultureInfo.InvariantCulture, $"The discharge line was at {present.Text(measured.Temperature, DisplayKind.Temperature)}, an apparent isentropic efficiency of {100 * efficiency:0} %."));
+            finding.Remark(ChargeMessages.CycleEfficiency(present.InMessage(measured.Temperature, DisplayKind.Temperature), new(string.Create(CultureInfo.InvariantCulture, $"{100 * efficiency:0} %"))));
         }
 
         return finding.Information(
             ChargeMessages.Cycle(
                 new TextValue(row.Time), new NameValue(context.Get<CircuitSaturation>().Designation), present.InMessage(cycle.Capacity, DisplayKind.Enthalpy), present.InMessage(cycle.Ratio, DisplayKind.Number),
                 row.DischargePressure is null ? ChargeMessages.CycleHigh.LiquidValve : ChargeMessages.CycleHigh.Discharge, present.InMessage(cycle.Isentropic.Temperature, DisplayKind.Temperature)),
-            "computed from the measured states, not judged");
+            ChargeMessages.CycleWhy);
     }
 
-    private static void State(CheckContext context, FindingBuilder finding, string symbol, string name, string formula, FluidState state, string source) => finding.Step(
+    private static void State(CheckContext context, FindingBuilder finding, string symbol, Message name, string formula, FluidState state, string source) => finding.Step(
         "h" + symbol, name, formula,
         $"{context.Present.Text(state.Temperature, DisplayKind.Temperature)}, {context.Present.Text(state.Pressure, DisplayKind.AbsolutePressure)}",
         context.Present.Text(state.Enthalpy, DisplayKind.Enthalpy), source);

@@ -24,7 +24,7 @@ internal sealed class SubcoolingCheck : ICheck
         }
         else if (analysis.HasValve && !analysis.HasReceiver && analysis.ByWeightOnly is null && analysis.Last(OperatingMode.Cooling, r => r.HasCircuitReading) is { } incomplete)
         {
-            yield return context.Finding(this, incomplete.Time).NotEvaluated(incomplete.Subcooling.WhyNot!, "Read pressure and line temperature at the liquid service valve together.");
+            yield return context.Finding(this, incomplete.Time).NotEvaluated(incomplete.Subcooling.WhyNot!, ChargeMessages.SubcoolingReadTogetherNext);
         }
     }
 
@@ -32,11 +32,12 @@ internal sealed class SubcoolingCheck : ICheck
     {
         var finding = context.Finding(this, row.Time).Use(row.Subcooling);
         if (row.Subcooling.Value is not { } subcooling)
-            return finding.NotEvaluated(row.Subcooling.WhyNot!, "Check the reading and the refrigerant's name; above the critical point there is no subcooling to judge by.");
+            return finding.NotEvaluated(row.Subcooling.WhyNot!, ChargeMessages.SubcoolingNoneNext);
         finding.Measure(subcooling, DisplayKind.TemperatureDifference);
-        var text = context.Present.Text(subcooling, DisplayKind.TemperatureDifference);
+        var was = context.Present.InMessage(subcooling, DisplayKind.TemperatureDifference);
+        var time = new TextValue(row.Time);
         if (Elsewhere(analysis, context) is { } why)
-            return finding.Information($"Subcooling was {text} at {row.Time}.", why);
+            return finding.Information(ChargeMessages.DifferenceWas(ChargeMessages.SubcoolingName, was, time), why);
 
         var target = ChargeTarget.Subcooling(context, row);
         var gates = new ChargeGates(
@@ -52,23 +53,23 @@ internal sealed class SubcoolingCheck : ICheck
         finding.Add(target.Steps);
         gates.NameIn(finding);
         if (gates.Blocked is var (reason, todo))
-            return finding.Say($"Subcooling was {text} at {row.Time} and is not judged: {reason}.").NotEvaluated(reason, todo);
+            return finding.Say(ChargeMessages.DifferenceNotJudged(ChargeMessages.SubcoolingName, was, time, reason)).NotEvaluated(reason, todo);
         if (target.Limit is not { } limit)
-            return finding.Say($"Subcooling was {text} at {row.Time} and is not judged: {target.WhyNot}.").NotEvaluated(target.WhyNot!, target.Todo!);
+            return finding.Say(ChargeMessages.DifferenceNotJudged(ChargeMessages.SubcoolingName, was, time, target.WhyNot!)).NotEvaluated(target.WhyNot!, target.Todo!);
         var isHigh = subcooling.Value > limit.UpperSi;
         return finding.Remark(target.Remark).JudgeCharge(
             context, new(subcooling, DisplayKind.TemperatureDifference, [.. row.Subcooling.Readings, .. target.Readings]) { Target = target.Target }, limit, gates,
-            $"Subcooling was {text} at {row.Time}; {limit.Text} is asked for.",
+            ChargeMessages.DifferenceAsked(ChargeMessages.SubcoolingName, was, time, new(limit.Text)),
             isHigh
-                ? "Subcooling is high. See the diagnosis before removing anything: non-condensables and a restriction look the same from here."
-                : "Subcooling is low. See the diagnosis before adding anything, and find out where the refrigerant went.");
+                ? ChargeMessages.SubcoolingHighNext
+                : ChargeMessages.SubcoolingLowNext);
     }
 
     // Where subcooling does not show the charge it is still worth knowing.
-    private static string? Elsewhere(ChargeAnalysis analysis, CheckContext context) =>
+    private static Message? Elsewhere(ChargeAnalysis analysis, CheckContext context) =>
         analysis.ByWeightOnly
-        ?? (analysis.HasReceiver ? "a circuit with a receiver is not charged by subcooling"
-            : analysis.HasFixedMetering && context.Job.Limits?.Subcooling is null ? "a fixed orifice is charged by superheat"
+        ?? (analysis.HasReceiver ? ChargeMessages.ReceiverNoSubcooling
+            : analysis.HasFixedMetering && context.Job.Limits?.Subcooling is null ? ChargeMessages.OrificeNoSubcooling
             : null);
 }
 

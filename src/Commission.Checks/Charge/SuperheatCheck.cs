@@ -25,7 +25,7 @@ internal sealed class SuperheatCheck : ICheck
         if (analysis.Spoken(OperatingMode.Cooling, r => r.Written is { VaporPressure: not null, VaporLine: not null }) is { } row)
             yield return Judge(context, analysis, row);
         else if (analysis.HasFixedMetering && analysis.ByWeightOnly is null && analysis.Last(OperatingMode.Cooling, r => r.HasCircuitReading) is { } incomplete)
-            yield return context.Finding(this, incomplete.Time).NotEvaluated(incomplete.Superheat.WhyNot!, "Read pressure and line temperature at the vapor service valve together.");
+            yield return context.Finding(this, incomplete.Time).NotEvaluated(incomplete.Superheat.WhyNot!, ChargeMessages.SuperheatReadTogetherNext);
     }
 
     private Finding Judge(CheckContext context, ChargeAnalysis analysis, ChargeRow row)
@@ -33,15 +33,16 @@ internal sealed class SuperheatCheck : ICheck
         var present = context.Present;
         var finding = context.Finding(this, row.Time).Use(row.Superheat);
         if (row.Superheat.Value is not { } superheat)
-            return finding.NotEvaluated(row.Superheat.WhyNot!, "Check the reading and the refrigerant's name.");
+            return finding.NotEvaluated(row.Superheat.WhyNot!, ChargeMessages.CheckReadingAndGasNext);
         finding.Measure(superheat, DisplayKind.TemperatureDifference);
-        var text = present.Text(superheat, DisplayKind.TemperatureDifference);
+        var was = present.InMessage(superheat, DisplayKind.TemperatureDifference);
+        var time = new TextValue(row.Time);
         if (analysis.ByWeightOnly is { } weight)
-            return finding.Information($"Superheat was {text} at {row.Time}.", weight);
+            return finding.Information(ChargeMessages.DifferenceWas(ChargeMessages.SuperheatName, was, time), weight);
 
         var target = ChargeTarget.Superheat(context, row);
         if (analysis.IsRefrigeration && target.Limit is null)
-            return finding.Information($"Superheat was {text} at {row.Time}.", "the maker gives no superheat, and the table is for comfort cooling");
+            return finding.Information(ChargeMessages.DifferenceWas(ChargeMessages.SuperheatName, was, time), ChargeMessages.SuperheatNoTarget);
         var gates = new ChargeGates(
             row.Settling,
             LogDrift.Of(context),
@@ -56,26 +57,26 @@ internal sealed class SuperheatCheck : ICheck
         gates.NameIn(finding);
         ShowFormula(context, finding, row);
         if (gates.Blocked is var (why, todo))
-            return finding.Say($"Superheat was {text} at {row.Time} and is not judged: {why}.").NotEvaluated(why, todo);
+            return finding.Say(ChargeMessages.DifferenceNotJudged(ChargeMessages.SuperheatName, was, time, why)).NotEvaluated(why, todo);
         if (target.Limit is not { } limit)
-            return finding.Say($"Superheat was {text} at {row.Time} and is not judged: {target.WhyNot}.").NotEvaluated(target.WhyNot!, target.Todo!);
+            return finding.Say(ChargeMessages.DifferenceNotJudged(ChargeMessages.SuperheatName, was, time, target.WhyNot!)).NotEvaluated(target.WhyNot!, target.Todo!);
         var isHigh = superheat.Value > limit.UpperSi;
         return finding.Remark(target.Remark).JudgeCharge(
             context, new(superheat, DisplayKind.TemperatureDifference, [.. row.Superheat.Readings, .. target.Readings]) { Target = target.Target }, limit, gates,
-            $"Superheat was {text} at {row.Time}; {limit.Text} is asked for.",
+            ChargeMessages.DifferenceAsked(ChargeMessages.SuperheatName, was, time, new(limit.Text)),
             isHigh
-                ? "Superheat is high. See the diagnosis before adding anything: a restriction or low load looks the same from here."
-                : "Superheat is low. See the diagnosis before removing anything, and keep liquid away from the compressor.");
+                ? ChargeMessages.SuperheatHighNext
+                : ChargeMessages.SuperheatLowNext);
     }
 
-    // Shown beside the table because crews know it; it never sets a verdict, least of all where the table has a dash.
+    // Shown beside the table because crews know it; it never sets a verdict, least of all where the table gives no target.
     private static void ShowFormula(CheckContext context, FindingBuilder finding, ChargeRow row)
     {
         if (row.OutdoorDryBulb is not { } outdoor || row.ReturnWetBulb is not { } wet || context.Get<ChargeAnalysis>() is not { HasFixedMetering: true, IsRefrigeration: false })
             return;
         var value = SuperheatFormula.At(Temperature.FromSi(outdoor.Value.Value), Temperature.FromSi(wet.Value.Value));
         finding.Name([outdoor, wet]).Step(
-            "SH_formula", "field formula, information only", SuperheatFormula.Formula,
+            "SH_formula", ChargeMessages.SuperheatFieldFormula, SuperheatFormula.Formula,
             FormattableString.Invariant($"(3 · {Temperature.FromSi(wet.Value.Value).Fahrenheit:0.0} − 80 − {Temperature.FromSi(outdoor.Value.Value).Fahrenheit:0.0})/2"),
             context.Present.Text(value.Si, DisplayKind.TemperatureDifference), SuperheatFormula.Source);
     }
@@ -96,7 +97,7 @@ internal sealed class SuperheatFloorCheck : ICheck
         var finding = context.Finding(this, row.Time).Use(row.Superheat);
         if (row.Superheat.Value is not { } superheat)
         {
-            yield return finding.NotEvaluated(row.Superheat.WhyNot!, "Check the reading and the refrigerant's name.");
+            yield return finding.NotEvaluated(row.Superheat.WhyNot!, ChargeMessages.CheckReadingAndGasNext);
             yield break;
         }
 
@@ -111,17 +112,18 @@ internal sealed class SuperheatFloorCheck : ICheck
 
         if (context.Limits.Find(LimitIds.ChargeSuperheatFloor) is not { } floor)
         {
-            yield return finding.NotEvaluated("how the refrigerant is metered is not written", "Write the metering device or the maker's least superheat.");
+            yield return finding.NotEvaluated(ChargeMessages.MeteringNotWritten, ChargeMessages.MeteringNotWrittenNext);
             yield break;
         }
 
-        var text = context.Present.Text(superheat, DisplayKind.TemperatureDifference);
+        var was = context.Present.InMessage(superheat, DisplayKind.TemperatureDifference);
+        var time = new TextValue(row.Time);
         var limit = context.State(floor);
         var below = superheat.Value < limit.LowerSi;
         yield return finding.Remark(floor.Remark(context.Present.Units)).JudgeCharge(
             context, new(superheat, DisplayKind.TemperatureDifference, row.Superheat.Readings), limit, gates,
-            below ? $"Superheat was {text} at {row.Time}, below the floor: liquid may reach the compressor." : $"Superheat was {text} at {row.Time}; {limit.Text} is asked for whatever the target.",
-            "Do not leave it running. See the diagnosis, check airflow and filter, then what meters the refrigerant, and read again.");
+            below ? ChargeMessages.SuperheatBelowFloor(was, time) : ChargeMessages.SuperheatAboveFloor(was, time, new(limit.Text)),
+            ChargeMessages.SuperheatFloorNext);
     }
 }
 
@@ -156,34 +158,35 @@ internal sealed class MeteringSuperheatCheck : ICheck
     {
         var finding = context.Finding(this, row.Time).Use(row.Superheat);
         if (row.Superheat.Value is not { } superheat)
-            return finding.NotEvaluated(row.Superheat.WhyNot!, "Check the reading and the refrigerant's name.");
+            return finding.NotEvaluated(row.Superheat.WhyNot!, ChargeMessages.CheckReadingAndGasNext);
         finding.Measure(superheat, DisplayKind.TemperatureDifference);
-        var text = context.Present.Text(superheat, DisplayKind.TemperatureDifference);
+        var was = context.Present.InMessage(superheat, DisplayKind.TemperatureDifference);
+        var time = new TextValue(row.Time);
         if (analysis.ByWeightOnly is { } weight)
-            return finding.Information($"Superheat was {text} at {row.Time}.", weight);
+            return finding.Information(ChargeMessages.DifferenceWas(ChargeMessages.SuperheatName, was, time), weight);
         if (analysis.Metering == MeteringKind.EEV && limit?.Tier != LimitTier.Maker)
-            return finding.Information($"Superheat was {text} at {row.Time}.", "an electronic valve's superheat is set by its board; the maker gives no range");
+            return finding.Information(ChargeMessages.DifferenceWas(ChargeMessages.SuperheatName, was, time), ChargeMessages.ValveByBoard);
         if (limit is null)
-            return finding.NotEvaluated("nobody sets a range", "Write the maker's range.");
+            return finding.NotEvaluated(ChargeMessages.ValveNoRange, ChargeMessages.ValveNoRangeNext);
         var gates = new ChargeGates(row.Settling, LogDrift.Of(context), RunningCondition.Of(context, row), ChargePrerequisites.Of(context, row), VaporPort.Of(context));
         gates.NameIn(finding);
         if (gates.Blocked is var (why, todo))
-            return finding.Say($"Superheat was {text} at {row.Time} and is not judged: {why}.").NotEvaluated(why, todo);
+            return finding.Say(ChargeMessages.DifferenceNotJudged(ChargeMessages.SuperheatName, was, time, why)).NotEvaluated(why, todo);
         var state = context.State(limit);
         Hunting.NameIn(context, finding);
         if (Hunting.In(context) is { } swing)
         {
             var swung = swing.Said(context);
             return finding.Judge(superheat, DisplayKind.TemperatureDifference, state).Fail(swung)
-                .Say(ChargeMessages.ValveHunts(context.Present.InMessage(superheat, DisplayKind.TemperatureDifference), new TextValue(row.Time), swung)).Next(DiagnosisMessages.HuntingNext).Build();
+                .Say(ChargeMessages.ValveHunts(was, time, swung)).Next(DiagnosisMessages.HuntingNext).Build();
         }
 
         var isHigh = superheat.Value > state.UpperSi;
         return finding.Remark(limit.Remark(context.Present.Units)).JudgeCharge(
             context, new(superheat, DisplayKind.TemperatureDifference, row.Superheat.Readings), state, gates,
-            $"The valve held {text} of superheat at {row.Time}; {state.Text} is asked for.",
+            ChargeMessages.ValveHeld(was, time, new(state.Text)),
             isHigh
-                ? "The evaporator is starved. See the diagnosis; check drier, strainer and the valve's bulb before adding refrigerant."
-                : "The valve overfeeds. Check that its bulb is tight and insulated and that the airflow is right.");
+                ? ChargeMessages.ValveStarvesNext
+                : ChargeMessages.ValveOverfeedsNext);
     }
 }

@@ -171,12 +171,12 @@ check-phase = Liquid or vapor from the cylinder
 check-phase-fails = Refrigerant drawn as vapor from a zeotrope: recover the charge and weigh in fresh liquid; do not use the rest of that cylinder. Break the vacuum with refrigerant on the liquid side before the start.
 
 check-superheat = Superheat
-check-superheat-fails = Do not add or remove refrigerant on this number alone: look at the diagnosis, at the airflow and at steady running first. Where the table has a dash there is no valid test: warm the room, come back, or weigh the charge in.
+check-superheat-fails = Do not add or remove refrigerant on this number alone: look at the diagnosis, at the airflow and at steady running first. Where the superheat table gives no target at this load there is no valid test: warm the room, come back, or weigh the charge in.
 
-check-superheat-floor = Least superheat
+check-superheat-floor = Minimum superheat
 check-superheat-floor-fails = Below the floor the compressor is in danger: stop it. Look at the diagnosis, the airflow, the filter and the valve's bulb before any refrigerant is removed.
 
-check-metering-superheat = Superheat held by the valve
+check-metering-superheat = Superheat at the valve
 check-metering-superheat-fails = Too high: starved valve, restricted drier, low charge or lost bulb charge. Too low: bulb loose or uninsulated, valve stuck open, low airflow. See the diagnosis before touching the charge.
 
 check-subcooling = Subcooling
@@ -217,3 +217,249 @@ check-cycle-fails = Nothing fails here. A discharge line cooler than the ideal o
 
 check-as-found = As found
 check-as-found-fails = Read both sides before refrigerant is touched, and write the readings under as found.
+
+## The air side, as a gate of the charge
+
+air-filter-clean = the filter is clean
+air-filter-dirty = the filter is dirty
+air-coil-clean = the indoor coil is clean
+air-coil-dirty = the indoor coil is dirty
+air-panels-on = the panels were on
+air-panel-off = a panel was off
+air-blower-cooling = the blower ran at its cooling speed
+air-blower-other = the blower did not run at its cooling speed
+air-airflow-enough = the airflow is enough
+
+air-reading-filter = filter
+air-reading-coil = indoor coil
+air-reading-panels = panels on
+air-reading-blower = blower at cooling speed
+
+# $faults (list) - what is wrong with the air side
+air-before-charge = { $faults }: the air comes before the charge
+air-before-charge-next = Put the air side right first, let the system settle, then read again.
+
+# $why (message) - why, without a full stop
+charge-not-judged = The charge is not judged: { $why }.
+
+# $what (list) - what is not shown, each as it stands behind "that"
+air-not-shown = not shown that { $what }
+
+# $parts (list) - what is shown and what is not
+air-side = Air side: { $parts }.
+air-side-airflow-open = airflow not shown
+air-side-all-well = filter, coil, panels and blower are as they should be
+
+# $split (quantity) - temperature split
+# $limit (text) - what is allowed
+air-side-split = temperature split { $split }, { $limit } is allowed
+
+# $airflow (quantity) - the airflow
+# $limit (text) - what is asked for
+air-side-airflow = airflow { $airflow }, { $limit } is asked for
+
+# $least (quantity) - the least
+at-least = at least { $least }
+
+# $most (quantity) - the most
+# $limit (text) - the limit it comes from
+at-most-of = at most { $most } ({ $limit })
+
+# $airflow (quantity) - the airflow
+airflow-low = the airflow of { $airflow } is low
+
+airflow-for-capacity = airflow for each capacity
+
+# $split (quantity) - temperature split
+split-unusual = the temperature split of { $split } is more than a coil with enough air shows
+
+# $split (quantity) - temperature split
+# $limit (text) - the limit
+split-high = the temperature split of { $split } is above { $limit }, which means low airflow
+
+split-step = temperature split
+
+## Superheat
+
+superheat-name = Superheat
+superheat-read-together-next = Read pressure and line temperature at the vapor service valve together.
+check-reading-and-gas-next = Check the reading and the refrigerant's name.
+superheat-no-target = the maker gives no superheat, and the table is for comfort cooling
+superheat-high-next = Superheat is high. See the diagnosis before adding anything: a restriction or low load looks the same from here.
+superheat-low-next = Superheat is low. See the diagnosis before removing anything, and keep liquid away from the compressor.
+superheat-field-formula = field formula, information only
+
+metering-not-written = how the refrigerant is metered is not written
+metering-not-written-next = Write the metering device or the maker's minimum superheat.
+
+# $superheat (quantity) - superheat
+# $time (text) - when it was read
+superheat-below-floor = Superheat was { $superheat } at { $time }, below the floor: liquid may reach the compressor.
+
+# $superheat (quantity) - superheat
+# $time (text) - when it was read
+# $limit (text) - the floor
+superheat-above-floor = Superheat was { $superheat } at { $time }; { $limit } is asked for whatever the target.
+superheat-floor-next = Do not leave it running. See the diagnosis. Check airflow and filter, then what meters the refrigerant, and read again.
+
+valve-by-board = an electronic valve's superheat is set by its board; the maker gives no range
+valve-no-range = nobody sets a range
+valve-no-range-next = Write the maker's range.
+
+# $superheat (quantity) - superheat
+# $time (text) - when it was read
+# $limit (text) - the range
+valve-held = The valve held { $superheat } of superheat at { $time }; { $limit } is asked for.
+valve-starves-next = The evaporator is starved. See the diagnosis; check drier, strainer and the valve's bulb before adding refrigerant.
+valve-overfeeds-next = The valve overfeeds. Check that its bulb is tight and insulated and that the airflow is right.
+
+## Subcooling
+
+subcooling-name = Subcooling
+subcooling-read-together-next = Read pressure and line temperature at the liquid service valve together.
+subcooling-none-next = Check the reading and the refrigerant's name; above the critical point there is no subcooling to judge by.
+subcooling-high-next = Subcooling is high. See the diagnosis before removing anything: non-condensables and a restriction look the same from here.
+subcooling-low-next = Subcooling is low. See the diagnosis before adding anything, and find out where the refrigerant went.
+receiver-no-subcooling = a circuit with a receiver is not charged by subcooling
+orifice-no-subcooling = a fixed orifice is charged by superheat
+
+## Conditions of the method, equipment that belongs together
+
+# $reading (message) - the reading
+condition-not-read = { $reading } was not read
+condition-not-read-next = Read it beside the pressures.
+
+# $reading (message) - the reading
+# $value (quantity) - what was read
+# $time (text) - when it was read
+# $limit (text) - the range
+condition-inside = Inside the range of the method ({ $limit }): { $reading } { $value } at { $time }.
+
+# $readings (list) - the readings
+accuracy-not-written = The accuracy of { $readings } is not written, so U is too small.
+
+rating-reference = rating reference
+match-good = Orifice and units belong together as the maker lists them.
+
+# $fitted (quantity) - size of the orifice
+# $asked (quantity) - size the maker requires
+match-wrong-orifice = The installed orifice of { $fitted } is not the { $asked } the maker requires, so the target does not hold.
+match-not-listed = The maker does not list this pair of units.
+match-not-listed-next = Find the maker's figures for this pair, or fit units that belong together.
+
+## The maker's pressures and charts
+
+gas-cooler-pressure = gas cooler pressure
+gas-cooler-outlet = gas cooler outlet
+receiver-pressure = receiver pressure
+
+# $reading (message) - what was read
+# $value (quantity) - what was read
+# $time (text) - when it was read
+# $why (message) - why, without a full stop
+figure-not-judged = At { $time }: { $reading } { $value }. Not judged: { $why }.
+
+# $reading (message) - what was read
+# $value (quantity) - what was read
+# $time (text) - when it was read
+# $figure (text) - the maker's figure
+figure-beside = At { $time }: { $reading } { $value }; the maker's figure is { $figure }.
+figure-no-tolerance = the maker gives no tolerance
+
+# $reading (message) - what was read
+# $value (quantity) - what was read
+# $time (text) - when it was read
+# $limit (text) - the maker's figure with its tolerance
+figure-asked = At { $time }: { $reading } { $value }; { $limit } is asked for.
+figure-next = See the diagnosis before refrigerant is added or removed.
+
+# $reading (message) - what was not read
+chart-not-read = { $reading } was not read
+chart-not-read-next = Read it beside what the chart is entered with.
+chart-not-covered-next = Wait for conditions the chart covers, or weigh the charge in.
+
+# $reading (message) - what was read
+# $value (quantity) - what was read
+# $time (text) - when it was read
+# $asked (text) - what the chart says
+chart-says = At { $time }: { $reading } { $value }; the maker's chart says { $asked }.
+chart-no-tolerance = the chart states no tolerance
+chart-next = Check the conditions the chart is entered with, then follow the maker's instructions for a reading off the chart.
+
+# $reading (message) - what the chart is entered with
+chart-entry-missing = { $reading } was not read, and the maker's chart is entered with it
+
+# $reading (message) - what the chart gives
+by-makers-chart = { $reading } by the maker's chart
+chart-formula = linear between the places of the chart
+chart-blank = the maker's chart gives no figure there
+
+# $reading (message) - what the chart is entered with
+chart-outside = { $reading } lies outside the maker's chart
+
+# $columns (count) - figures of a row
+# $rows (count) - rows
+chart-not-full = the maker's chart does not have { $columns } figures in each of { $rows } rows
+chart-single-place = the maker's chart has a single place along one side, so nothing lies between
+chart-not-rising = the places of the maker's chart do not rise
+
+## Saturation temperatures and the cycle
+
+# $side (choice: vapor, liquid) - which side
+# $time (text) - when it was read
+side-at =
+    { $side ->
+        [vapor] vapor side, { $time }
+       *[liquid] liquid side, { $time }
+    }
+
+saturation-none-next = Check the pressure and the refrigerant's name; a transcritical circuit has no saturation on its high side.
+saturation-why = shows which temperature the charge is counted from
+
+# $side (choice: vapor, liquid) - which side
+# $time (text) - when it was read
+# $pressure (quantity) - the pressure, absolute
+# $temperature (quantity) - saturation temperature
+saturation-pure =
+    { $side ->
+        [vapor] At { $time } { $pressure } on the vapor side is a saturation temperature of { $temperature }.
+       *[liquid] At { $time } { $pressure } on the liquid side is a saturation temperature of { $temperature }.
+    }
+
+# $side (choice: vapor, liquid) - which side
+# $time (text) - when it was read
+# $pressure (quantity) - the pressure, absolute
+# $dew (quantity) - dew point
+# $bubble (quantity) - bubble point
+# $middle (quantity) - the middle of both
+saturation-blend =
+    { $side ->
+        [vapor] At { $time } { $pressure } on the vapor side is a dew point of { $dew }, a bubble point of { $bubble }, middle { $middle }.
+       *[liquid] At { $time } { $pressure } on the liquid side is a dew point of { $dew }, a bubble point of { $bubble }, middle { $middle }.
+    }
+
+# $wrong (quantity) - what it would have read
+# $glide (quantity) - how much too high
+superheat-from-bubble = Superheat counts from the dew point; from the bubble point it would have read { $wrong }, { $glide } too high.
+
+# $wrong (quantity) - what it would have read
+# $glide (quantity) - how much too high
+subcooling-from-dew = Subcooling counts from the bubble point; from the dew point it would have read { $wrong }, { $glide } too high.
+
+glide = glide at this pressure
+
+cycle-next = Check the readings; a state in the dome needs more than pressure and temperature.
+cycle-suction = vapor at the service valve
+cycle-isentropic = end of an ideal compression
+cycle-discharge = measured discharge
+cycle-liquid = liquid at the service valve
+cycle-throttled = vapor after the throttle, by mass
+cycle-throttled-formula = at p_vapor with h₃
+cycle-ratio = compression ratio
+cycle-ratio-formula = p_high / p_low, both absolute
+cycle-heat = heat taken up per mass
+
+# $temperature (quantity) - temperature of the discharge line
+# $efficiency (symbols) - the efficiency
+cycle-efficiency = The discharge line was at { $temperature }, an apparent isentropic efficiency of { $efficiency }.
+cycle-why = computed from the measured states, not judged

@@ -39,3 +39,61 @@ total = The circuit holds { $mass } of { $gas }.
 # $gas (name) - the refrigerant
 total-of-plate = The nameplate's charge is { $mass } of { $gas }; what the circuit holds was not weighed.
 total-no-maker = no total of the maker is written
+
+# $mass (quantity) - what went in
+went-in = { $mass } of refrigerant went in.
+before-not-known = what the circuit held before is not known by weight
+arrival-unknown-next = Recover the charge, evacuate, and weigh the whole charge in.
+
+# $scale (text) - the scale
+accuracy-of-scale = { $scale }: accuracy
+
+factory-charge-missing = the factory charge is not written, and the scale saw the whole charge
+factory-charge-missing-next = Write the factory charge from the nameplate.
+charge-asked = charge asked for
+charge-asked-formula = factory charge + adjustment
+no-tolerance = no pack sets a tolerance for a charge by weight
+
+# $source (text) - where the figure comes from
+# $tolerance (text) - where its tolerance comes from
+source-with-tolerance = { $source }; tolerance: { $tolerance }
+
+# $mass (quantity) - what has to come out
+nothing-removed = { $mass } has to be recovered, and nothing removed is written
+weigh-cylinder-next = Weigh the cylinder before and after and write both.
+
+# $mass (quantity) - what was recovered
+# $asked (quantity) - what should have been
+was-recovered = { $mass } was recovered; these lines ask for { $asked } less than the factory charge.
+
+# $mass (quantity) - what went in
+# $asked (quantity) - what was asked for
+# $beyond (choice: factory, whole) - whether it counts beyond the factory charge
+went-in-asked =
+    { $beyond ->
+        [factory] { $mass } went in; { $asked } was asked for beyond the factory charge.
+       *[whole] { $mass } went in; { $asked } was asked for.
+    }
+
+# $mass (quantity) - the difference
+add-next = Add { $mass } by weight.
+
+# $mass (quantity) - the difference
+recover-next = Recover { $mass } by weight.
+
+total-unknown-next = Say how the unit arrived and what its plate gives as factory charge; or recover, evacuate and weigh the whole charge in.
+nothing-moved = Nothing added or removed is written.
+
+# $mass (quantity) - what the circuit holds
+# $limit (text) - what the maker asks for
+# $by (choice: plate, scale) - how the mass is known
+total-asked =
+    { $by ->
+        [plate] By its nameplate the circuit holds { $mass }; the maker asks for { $limit }.
+       *[scale] The circuit holds { $mass }; the maker asks for { $limit }.
+    }
+total-asked-next = Add or recover the difference by weight, and write the new total on the unit.
+
+# $circuit (text) - the other circuit
+charge-of-circuit = circuit { $circuit }: charge
+charge-of-circuit-beside = circuit beside: charge
