@@ -21,13 +21,13 @@ internal sealed record AirflowRoute
     public required AirflowMethod Method { get; init; }
 
     /// <summary>The method in a sentence: <c>by the maker's fan table</c>.</summary>
-    public required string Words { get; init; }
+    public required Message Words { get; init; }
 
     /// <summary>Volume flow where it was found, m³/s; null when there is none.</summary>
     public Uncertain? Value { get; init; }
 
     /// <summary>Why there is none, without a full stop; null when there is one.</summary>
-    public string? WhyNot { get; init; }
+    public Message? WhyNot { get; init; }
 
     /// <summary>What would help; null when there is one.</summary>
     public Message? Todo { get; init; }
@@ -36,7 +36,7 @@ internal sealed record AirflowRoute
     public string? InFile { get; init; }
 
     /// <summary>What makes a pass conditional, without a full stop; null when nothing does.</summary>
-    public string? Reservation { get; init; }
+    public Message? Reservation { get; init; }
 
     /// <summary>Readings it rests on.</summary>
     public ImmutableArray<CorrectedReading> Readings { get; init; } = [];
@@ -110,61 +110,60 @@ internal sealed class AirflowRoutes : IAnalysis<AirflowRoutes>
         AirflowMethod.Traverse when written.Traverse is { } traverse => Traverse(traverse, written.With),
         AirflowMethod.Hood when !written.Hood.IsEmpty => Hood(written),
         _ when written.Value is { } value => Direct(written, value),
-        _ => None(written.Method.Value, written.Method.Text, "its readings are not written", AirMessages.FlowNotReadNext) with { InFile = "air: {airflow: {value: 1200 cfm}}" },
+        _ => None(written.Method.Value, CommonMessages.AsWritten(new(written.Method.Text)), AirMessages.WayReadingsNotWritten, AirMessages.FlowNotReadNext) with { InFile = "air: {airflow: {value: 1200 cfm}}" },
     };
 
     private AirflowRoute Direct(Airflow written, Given<VolumeFlow> value) => new()
     {
         Method = written.Method.Value,
-        Words = $"by {written.Method.Text}",
-        Value = Flow("airflow", value, written.With).Value,
-        Readings = [Flow("airflow", value, written.With)],
+        Words = AirMessages.WayWritten(new(written.Method.Text)),
+        Value = Flow(AirMessages.WayName, value, written.With).Value,
+        Readings = [Flow(AirMessages.WayName, value, written.With)],
     };
 
     private AirflowRoute FanTable(AirSide air)
     {
-        const string Words = "by the maker's fan table";
         var reading = _context.Get<StaticReading>();
         if (air.FanTable is not { Points.IsEmpty: false } table)
-            return None(AirflowMethod.FanTable, Words, "the maker's fan table is not written", "Take the fan table for the blower's setting from the manual.");
+            return None(AirflowMethod.FanTable, AirMessages.WayFanTable, AirMessages.FanTableNotWritten, AirMessages.FanTableNotWrittenNext);
         var uses = ImmutableArray.CreateBuilder<ReadingUse>();
         uses.AddRange(reading.Uses);
-        void Name<T>(string name, Given<T>? given)
+        void Name<T>(Message name, Given<T>? given)
         {
             if (given is not null)
-                uses.Add(given.Use(name));
+                uses.Add(given.Use(_context.Present.Text(name)));
         }
 
-        Name("fan table: setting", table.Setting);
-        Name("blower setting", air.BlowerSetting);
+        Name(AirMessages.FanTableSetting, table.Setting);
+        Name(AirMessages.FanTableBlowerSetting, air.BlowerSetting);
         foreach (var point in table.Points)
         {
-            Name($"fan table at {point.Static.Text}: static pressure", point.Static);
-            Name($"fan table at {point.Static.Text}: airflow", point.Airflow);
+            Name(AirMessages.FanTableStatic(new(point.Static.Text)), point.Static);
+            Name(AirMessages.FanTableAirflow(new(point.Static.Text)), point.Airflow);
         }
 
-        AirflowRoute Not(string why, Message todo) => None(AirflowMethod.FanTable, Words, why, todo) with { Readings = [.. reading.Readings], Uses = uses.ToImmutable() };
+        AirflowRoute Not(Message why, Message todo) => None(AirflowMethod.FanTable, AirMessages.WayFanTable, why, todo) with { Readings = [.. reading.Readings], Uses = uses.ToImmutable() };
         if (table is { Setting: { } made } && air.BlowerSetting is { } set && !string.Equals(made.Value.Trim(), set.Value.Trim(), StringComparison.OrdinalIgnoreCase))
-            return Not($"the fan table is for {made.Value} and the blower was set to {set.Value}", "Write the row of the fan table that belongs to the blower's setting.");
+            return Not(AirMessages.FanTableOtherSetting(new(made.Value), new(set.Value)), AirMessages.FanTableOtherSettingNext);
         if (reading.External is not { } external)
             return Not(reading.WhyNot!, reading.Todo!) with { InFile = reading.InFile };
         if (reading.TooLow is { } low)
-            return Not(low, "Write the drop of that part, or read again on its other side.");
+            return Not(low, AirMessages.StaticDropNext);
         if (reading.TooHigh is { } high)
-            return Not(high, "Write the drop of that part, or read again on its other side.");
+            return Not(high, AirMessages.StaticDropNext);
         if (table.Points.Length < 2)
-            return Not("one point of a fan table cannot be interpolated", "Write the points of the table on both sides of the external static pressure.");
+            return Not(AirMessages.FanTableOnePoint, AirMessages.FanTableOnePointNext);
         var present = _context.Present;
         var points = new InterpolationTable(table.Points.Select(p => p.Static.Value.Si), table.Points.Select(p => (double?)p.Airflow.Value.Si));
         if (points.Read(external).Value is not { } read)
-            return Not($"the external static pressure of {present.Text(external.Value, DisplayKind.StaticPressure)} lies outside the fan table, {table.Points[0].Static.Text} to {table.Points[^1].Static.Text}", "Write the table's further points, or measure the airflow another way.");
+            return Not(AirMessages.FanTableOutside(present.InMessage(external.Value, DisplayKind.StaticPressure), new(table.Points[0].Static.Text), new(table.Points[^1].Static.Text)), AirMessages.FanTableOutsideNext);
         var own = _context.Causes.Enter(
-            RootCause.FromHalfWidth("fan table", "one blower against the maker's table, common practice", _context.Assume(LimitIds.AssumptionAirflowFanTable)), DisplayKind.Percentage);
+            RootCause.FromHalfWidth(AirMessages.FanTableCause, AirMessages.FanTableCauseSource, _context.Assume(LimitIds.AssumptionAirflowFanTable)), DisplayKind.Percentage);
         var value = read + _context.Scope.Reading(0, read.Value * own);
         return new AirflowRoute
         {
             Method = AirflowMethod.FanTable,
-            Words = Words,
+            Words = AirMessages.WayFanTable,
             Value = value,
             Reservation = reading.Unclear,
             Readings = [.. reading.Readings],
@@ -173,8 +172,8 @@ internal sealed class AirflowRoutes : IAnalysis<AirflowRoutes>
             [
                 .. reading.Steps,
                 new TraceStep(
-                    "q_V", "airflow by the maker's fan table", "table at ESP, linear between its points",
-                    $"{present.Text(external.Value, DisplayKind.StaticPressure)} among {string.Join(", ", table.Points.Select(p => $"{p.Static.Text}: {p.Airflow.Text}"))}",
+                    "q_V", present.Text(AirMessages.FanTableStep), present.Text(AirMessages.FanTableFormula),
+                    present.Text(AirMessages.FanTableNumbers(present.InMessage(external.Value, DisplayKind.StaticPressure), new([.. table.Points.Select(p => AirMessages.FanTablePoint(new(p.Static.Text), new(p.Airflow.Text)))], ListJoin.Comma))),
                     present.Text(value, DisplayKind.AirFlow), table.From.Value),
             ],
         };
@@ -182,49 +181,48 @@ internal sealed class AirflowRoutes : IAnalysis<AirflowRoutes>
 
     private AirflowRoute HeatRise(HeatRise heat, ImmutableArray<Given<string>> with)
     {
-        const string Words = "by the rise of a known heat";
         var present = _context.Present;
         var (entering, leaving) = AirOf(heat, with);
         var readings = ImmutableArray.CreateBuilder<CorrectedReading>();
         readings.AddRange(entering, leaving);
-        AirflowRoute Not(string why, Message todo) => None(AirflowMethod.HeatRise, Words, why, todo) with { Readings = readings.ToImmutable() };
+        AirflowRoute Not(Message why, Message todo) => None(AirflowMethod.HeatRise, AirMessages.WayHeatRise, why, todo) with { Readings = readings.ToImmutable() };
         Uncertain watts;
         string heatText;
         if (heat.Output is { } output)
         {
-            readings.Add(Written.Rating(_context, "heat output", output, DisplayKind.Capacity));
+            readings.Add(Written.Rating(_context, present.Text(AirMessages.HeatOutput), output, DisplayKind.Capacity));
             (watts, heatText) = (readings[^1].Value, output.Text);
         }
         else if (heat.Input is { } input)
         {
-            readings.Add(_context.Readings.Plain("heater input", ReadingName.Electrical, input, DisplayKind.Power, with));
+            readings.Add(_context.Readings.Plain(present.Text(AirMessages.HeaterInput), ReadingName.Electrical, input, DisplayKind.Power, with));
             (watts, heatText) = (readings[^1].Value, input.Text);
         }
         else if (heat is { Volts: { } volts, Amps: { } amps })
         {
             if (_context.Job.Equipment.Nameplate?.Phases?.Value == 3)
-                return Not("volts times amperes is the power of one phase only, and the supply has three", AirMessages.HeaterPowerNext) with { InFile = "air: {airflow: {heat rise: {input: 9.6 kW}}}" };
-            readings.Add(_context.Readings.Plain("heater voltage", ReadingName.Voltage, volts, DisplayKind.Voltage, with));
-            readings.Add(_context.Readings.Plain("heater current", ReadingName.Current, amps, DisplayKind.Current, with));
+                return Not(AirMessages.HeatThreePhases, AirMessages.HeaterPowerNext) with { InFile = "air: {airflow: {heat rise: {input: 9.6 kW}}}" };
+            readings.Add(_context.Readings.Plain(present.Text(AirMessages.HeaterVoltage), ReadingName.Voltage, volts, DisplayKind.Voltage, with));
+            readings.Add(_context.Readings.Plain(present.Text(AirMessages.HeaterCurrent), ReadingName.Current, amps, DisplayKind.Current, with));
             (watts, heatText) = (readings[^2].Value * readings[^1].Value, $"{volts.Text} · {amps.Text}");
         }
         else
         {
-            return Not("the heat put into the air is not written", AirMessages.HeatNotReadNext) with { InFile = "air: {airflow: {heat rise: {input: 9.6 kW}}}" };
+            return Not(AirMessages.HeatNotRead, AirMessages.HeatNotReadNext) with { InFile = "air: {airflow: {heat rise: {input: 9.6 kW}}}" };
         }
 
         var rise = leaving.Value - entering.Value;
         if (!(rise.Value > 0))
-            return Not("the supply air is no warmer than the return air", "Let the heat run until the supply temperature is steady, with the compressor off.");
+            return Not(AirMessages.HeatNoRise, AirMessages.HeatSteadyNext);
         var atmosphere = _context.Get<SiteAtmosphere>();
         var density = Uncertain.Apply((p, t) => AirFactors.DensityRatio(p, t), atmosphere.Value, entering.Value);
         var factor = _context.Causes.Enter(
-            RootCause.FromHalfWidth("sensible-heat factor", "1.08 for dry, 1.10 for moist air", _context.Assume(LimitIds.AssumptionAirflowHeatRise)), DisplayKind.Percentage);
+            RootCause.FromHalfWidth(AirMessages.HeatFactorCause, AirMessages.HeatFactorCauseSource, _context.Assume(LimitIds.AssumptionAirflowHeatRise)), DisplayKind.Percentage);
         // The blower warms the air it moves: by its power where that was read, else by what blowers take.
         var blower = Uncertain.Exact(0);
         if (_context.Job.Air?.BlowerPower is { } fan)
         {
-            readings.Add(_context.Readings.Plain("blower power", ReadingName.Electrical, fan, DisplayKind.Power, with));
+            readings.Add(_context.Readings.Plain(present.Text(AirMessages.ReadingBlowerPower), ReadingName.Electrical, fan, DisplayKind.Power, with));
             watts += readings[^1].Value;
             heatText = $"{heatText} + {fan.Text}";
         }
@@ -232,18 +230,18 @@ internal sealed class AirflowRoutes : IAnalysis<AirflowRoutes>
         {
             var usual = _context.Limits.Require(LimitIds.AssumptionAirflowBlowerHeat);
             blower = _context.Scope.Reading(usual.Target!.Si, 1.0 * _context.Causes.Enter(
-                RootCause.FromHalfWidth("heat of the blower", "its power is not written; what blowers take, AHRI 210/240 (from memory)", usual.Companion("within") ?? usual.Target!.Si), DisplayKind.FanPower));
+                RootCause.FromHalfWidth(AirMessages.HeatBlowerCause, AirMessages.HeatBlowerCauseSource, usual.Companion("within") ?? usual.Target!.Si), DisplayKind.FanPower));
         }
 
         if (!(HeatRiseAirflow.FromHeat(watts.Value, rise.Value, density.Value, blower.Value) > 0))
-            return Not("the rise is no more than a blower alone makes", "Let the heat run until the supply temperature is steady, with the compressor off.");
+            return Not(AirMessages.HeatBlowerAlone, AirMessages.HeatSteadyNext);
         var flow = Uncertain.Apply(v => HeatRiseAirflow.FromHeat(v[0], v[1], v[2], v[3]), [watts, rise, density, blower]);
         var value = flow + _context.Scope.Reading(0, flow.Value * factor);
         var isElectric = heat.Output is null;
         return new AirflowRoute
         {
             Method = AirflowMethod.HeatRise,
-            Words = Words,
+            Words = AirMessages.WayHeatRise,
             Value = value,
             Readings = readings.ToImmutable(),
             Uses = atmosphere.Uses,
@@ -251,15 +249,15 @@ internal sealed class AirflowRoutes : IAnalysis<AirflowRoutes>
             [
                 atmosphere.Step,
                 new TraceStep(
-                    "d", "density of the return air against standard air", "(p_atm/14.696 psia)·(529.67/(T_return + 459.67))",
+                    "d", present.Text(AirMessages.HeatDensity), "(p_atm/14.696 psia)·(529.67/(T_return + 459.67))",
                     $"{present.Text(atmosphere.Value.Value, DisplayKind.AbsolutePressure, 3)}, {present.Text(entering.Value.Value, DisplayKind.Temperature)}",
                     density.Value.ToString("0.0000", CultureInfo.InvariantCulture), present.Text(AirFactors.Source)),
                 new TraceStep(
-                    "ΔT", "temperature rise", "T_supply − T_return",
+                    "ΔT", present.Text(AirMessages.HeatRiseName), "T_supply − T_return",
                     $"{present.Text(leaving.Value.Value, DisplayKind.Temperature)} − {present.Text(entering.Value.Value, DisplayKind.Temperature)}",
-                    present.Text(rise, DisplayKind.TemperatureDifference), "definition"),
+                    present.Text(rise, DisplayKind.TemperatureDifference), present.Text(AirMessages.Definition)),
                 new TraceStep(
-                    "q_V", "airflow by heat rise", present.Text(isElectric ? HeatRiseAirflow.ElectricFormula : HeatRiseAirflow.GasFormula),
+                    "q_V", present.Text(AirMessages.WayHeatRiseName), present.Text(isElectric ? HeatRiseAirflow.ElectricFormula : HeatRiseAirflow.GasFormula),
                     string.Create(CultureInfo.InvariantCulture, $"{heatText}, 1.08·{density.Value:0.0000}, {present.Text(rise.Value, DisplayKind.TemperatureDifference)}"),
                     present.Text(value, DisplayKind.AirFlow), present.Text(HeatRiseAirflow.Source)),
             ],
@@ -268,55 +266,55 @@ internal sealed class AirflowRoutes : IAnalysis<AirflowRoutes>
 
     private AirflowRoute Traverse(Traverse traverse, ImmutableArray<Given<string>> with)
     {
-        const string Words = "by a traverse of the duct";
         var present = _context.Present;
-        var area = Written.Reading(_context, "duct area", traverse.Area, DisplayKind.Area);
+        var area = Written.Reading(_context, present.Text(AirMessages.TraverseArea), traverse.Area, DisplayKind.Area);
         if (traverse.Velocities.IsEmpty)
-            return None(AirflowMethod.Traverse, Words, "the velocities are not written", "Write the velocities of the traverse, one for each point.");
+            return None(AirflowMethod.Traverse, AirMessages.WayTraverse, AirMessages.TraverseNotWritten, AirMessages.TraverseNotWrittenNext);
         var velocities = traverse.Velocities.Select((v, i) => _context.Readings.Plain(
-            string.Create(CultureInfo.InvariantCulture, $"velocity {i + 1}"), ReadingName.AirVelocity, v, DisplayKind.Velocity, with)).ToImmutableArray();
+            present.Text(AirMessages.TraverseVelocity(i + 1)), ReadingName.AirVelocity, v, DisplayKind.Velocity, with)).ToImmutableArray();
         var n = velocities.Length;
         var mean = velocities.Select(v => v.Value).Aggregate((a, b) => a + b) / n;
 
         // The points of a traverse stand for their share of the area: their scatter says how well so few of them do.
         var scatter = n > 1 ? TypeA.Moments([.. velocities.Select(v => v.Value.Value)]).StandardDeviation / Math.Sqrt(n) : 0;
         if (scatter > 0)
-            mean += _context.Scope.Reading(0, 1.0 * _context.Causes.Enter(new RootCause("traverse: scatter of the points", string.Create(CultureInfo.InvariantCulture, $"scatter of {n} points, s/√n"), scatter, n - 1), DisplayKind.Velocity));
+            mean += _context.Scope.Reading(0, 1.0 * _context.Causes.Enter(new RootCause(AirMessages.TraverseScatter, AirMessages.TraverseScatterSource(n), scatter, n - 1), DisplayKind.Velocity));
         var value = mean * area.Value;
         return new AirflowRoute
         {
             Method = AirflowMethod.Traverse,
-            Words = Words,
+            Words = AirMessages.WayTraverse,
             Value = value,
-            Reservation = n < 2 ? "one velocity is no traverse: the profile of the duct is not known" : null,
+            Reservation = n < 2 ? AirMessages.TraverseOne : null,
             Readings = [area, .. velocities],
             Steps =
             [
-                new TraceStep("v_m", "mean velocity", "mean of the points", string.Join(", ", traverse.Velocities.Select(v => v.Text)), present.Text(mean, DisplayKind.Velocity), "definition"),
-                new TraceStep("q_V", "airflow by traverse", "v_m · A", $"{present.Text(mean.Value, DisplayKind.Velocity)} · {traverse.Area.Text}", present.Text(value, DisplayKind.AirFlow), "definition"),
+                new TraceStep("v_m", present.Text(AirMessages.TraverseMean), present.Text(AirMessages.TraverseMeanFormula), present.Symbols(string.Join(", ", traverse.Velocities.Select(v => v.Text))), present.Text(mean, DisplayKind.Velocity), present.Text(AirMessages.Definition)),
+                new TraceStep("q_V", present.Text(AirMessages.WayTraverseName), "v_m · A", $"{present.Text(mean.Value, DisplayKind.Velocity)} · {traverse.Area.Text}", present.Text(value, DisplayKind.AirFlow), present.Text(AirMessages.Definition)),
             ],
         };
     }
 
     private AirflowRoute Hood(Airflow written)
     {
-        var readings = written.Hood.Select((v, i) => Flow(string.Create(CultureInfo.InvariantCulture, $"airflow at grille {i + 1}"), v, written.With)).ToImmutableArray();
+        var present = _context.Present;
+        var readings = written.Hood.Select((v, i) => Flow(AirMessages.WayHoodReading(i + 1), v, written.With)).ToImmutableArray();
         var value = readings.Select(r => r.Value).Aggregate((a, b) => a + b);
         return new AirflowRoute
         {
             Method = AirflowMethod.Hood,
-            Words = "by hood at the grilles",
+            Words = AirMessages.WayHood,
             Value = value,
             Readings = readings,
-            Steps = [new TraceStep("q_V", "airflow at the grilles", "sum of the grilles", string.Join(" + ", written.Hood.Select(v => v.Text)), _context.Present.Text(value, DisplayKind.AirFlow), "definition")],
+            Steps = [new TraceStep("q_V", present.Text(AirMessages.WayHoodName), present.Text(AirMessages.WayHoodFormula), present.Symbols(string.Join(" + ", written.Hood.Select(v => v.Text))), present.Text(value, DisplayKind.AirFlow), present.Text(AirMessages.Definition))],
         };
     }
 
     private (CorrectedReading Entering, CorrectedReading Leaving) AirOf(HeatRise heat, ImmutableArray<Given<string>> with) => (
-        _context.Readings.Temperature("return air of the heat-rise test", ReadingName.ReturnAir, heat.Return, null, with),
-        _context.Readings.Temperature("supply air of the heat-rise test", ReadingName.SupplyAir, heat.Supply, null, with));
+        _context.Readings.Temperature(_context.Present.Text(AirMessages.HeatReturnAir), ReadingName.ReturnAir, heat.Return, null, with),
+        _context.Readings.Temperature(_context.Present.Text(AirMessages.HeatSupplyAir), ReadingName.SupplyAir, heat.Supply, null, with));
 
-    private CorrectedReading Flow(string name, Given<VolumeFlow> given, ImmutableArray<Given<string>> with) => _context.Readings.Plain(name, ReadingName.Airflow, given, DisplayKind.AirFlow, with);
+    private CorrectedReading Flow(Message name, Given<VolumeFlow> given, ImmutableArray<Given<string>> with) => _context.Readings.Plain(_context.Present.Text(name), ReadingName.Airflow, given, DisplayKind.AirFlow, with);
 
-    private static AirflowRoute None(AirflowMethod method, string words, string why, Message todo) => new() { Method = method, Words = words, WhyNot = why, Todo = todo };
+    private static AirflowRoute None(AirflowMethod method, Message words, Message why, Message todo) => new() { Method = method, Words = words, WhyNot = why, Todo = todo };
 }

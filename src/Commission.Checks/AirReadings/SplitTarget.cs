@@ -6,6 +6,7 @@ using Commission.Checks.Limits;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.AirReadings;
@@ -27,13 +28,13 @@ internal sealed record SplitTarget
     public bool IsTable { get; private init; }
 
     /// <summary>Why nothing sets a limit, without a full stop; null when something does.</summary>
-    public string? WhyNot { get; private init; }
+    public Message? WhyNot { get; private init; }
 
     /// <summary>What would help; null when there is a limit.</summary>
-    public string? Todo { get; private init; }
+    public Message? Todo { get; private init; }
 
     /// <summary>A remark on the limit.</summary>
-    public string? Remark { get; private init; }
+    public Message? Remark { get; private init; }
 
     /// <summary>Readings it rests on.</summary>
     public ImmutableArray<CorrectedReading> Readings { get; private init; } = [];
@@ -54,7 +55,7 @@ internal sealed record SplitTarget
             {
                 return new SplitTarget
                 {
-                    Limit = context.State(tolerance, figure.Si) with { Basis = LimitStatements.Word(maker.Tier), Source = $"{maker.Source}; tolerance: {tolerance.Source}" },
+                    Limit = context.State(tolerance, figure.Si) with { Basis = LimitStatements.Word(maker.Tier), Source = context.Present.Text(AirMessages.SplitSource(new(maker.Source), new(tolerance.Source))) },
                     Remark = remark,
                 };
             }
@@ -66,33 +67,35 @@ internal sealed record SplitTarget
     private static SplitTarget FromTable(CheckContext context, ChargeRow row, Limit? tolerance)
     {
         if (row.ReturnDryBulb is not { } dry || row.ReturnWetBulb is not { } wet)
-            return None("the table of target splits is entered with the return wet bulb, which was not read", "Read the wet bulb of the return air, or measure the airflow.");
+            return None(AirMessages.SplitTableNoWetBulb, AirMessages.SplitTableNoWetBulbNext);
         ImmutableArray<CorrectedReading> readings = [wet];
         var present = context.Present;
         var table = CaliforniaSplitTable.At(Temperature.FromSi(dry.Value.Value), Temperature.FromSi(wet.Value.Value));
         if (!table.HasValue)
-            return None(present.Text(table.Why), present.Text(table.Todo)) with { Readings = readings };
+            return None(table.Why, table.Todo) with { Readings = readings };
 
         if (tolerance is null)
-            return None("no pack sets a tolerance for the split", "Name a limits pack.") with { Readings = readings };
+            return None(AirMessages.SplitNoTolerance, CommonMessages.NameAPackNext) with { Readings = readings };
         var rounding = context.Causes.Enter(
-            RootCause.FromHalfWidth("table of target splits: rounding", "half of its last printed digit", table.Rounding.Si), DisplayKind.TemperatureDifference);
+            RootCause.FromHalfWidth(AirMessages.SplitTableRounding, AirMessages.SplitTableRoundingSource, table.Rounding.Si), DisplayKind.TemperatureDifference);
         var target = Uncertain.WithPartials(table.Value.Si, (dry.Value, table.PerDryBulb), (wet.Value, table.PerWetBulb)) + context.Scope.Reading(0, 1.0 * rounding);
         return new SplitTarget
         {
-            Limit = context.State(tolerance, table.Value.Si) with { Mark = CaliforniaSplitTable.Mark, Source = $"{CaliforniaSplitTable.Source} ({CaliforniaSplitTable.Mark}); tolerance: {tolerance.Source} ({tolerance.Mark})" },
+            Limit = context.State(tolerance, table.Value.Si) with { Mark = CaliforniaSplitTable.Mark, Source = present.Text(AirMessages.SplitTableSources(TableSource, AirMessages.SplitTableSource(new(tolerance.Source), new(tolerance.Mark)))) },
             Target = target,
             IsTable = true,
             Readings = readings,
             Steps =
             [
                 new TraceStep(
-                    "ΔT_target", "target temperature split", "table at return dry and wet bulb, linear between whole degrees",
-                    FormattableString.Invariant($"{present.Text(dry.Value.Value, DisplayKind.Temperature)}, {present.Text(wet.Value.Value, DisplayKind.Temperature)} wet bulb; ∂/∂DB = {table.PerDryBulb:0.00}, ∂/∂WB = {table.PerWetBulb:0.00}"),
-                    present.Text(target, DisplayKind.TemperatureDifference), $"{CaliforniaSplitTable.Source} ({CaliforniaSplitTable.Mark})"),
+                    "ΔT_target", present.Text(AirMessages.SplitTarget), present.Text(AirMessages.SplitTargetFormula),
+                    present.Text(AirMessages.SplitTargetNumbers(present.InMessage(dry.Value.Value, DisplayKind.Temperature), present.InMessage(wet.Value.Value, DisplayKind.Temperature), new(table.PerDryBulb, 2), new(table.PerWetBulb, 2))),
+                    present.Text(target, DisplayKind.TemperatureDifference), present.Text(TableSource)),
             ],
         };
     }
 
-    private static SplitTarget None(string why, string todo) => new() { WhyNot = why, Todo = todo };
+    private static Message TableSource => AirMessages.SplitTableSource(new(CaliforniaSplitTable.Source), new(CaliforniaSplitTable.Mark));
+
+    private static SplitTarget None(Message why, Message todo) => new() { WhyNot = why, Todo = todo };
 }

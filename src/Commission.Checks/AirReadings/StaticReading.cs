@@ -20,6 +20,9 @@ internal sealed class StaticReading : IAnalysis<StaticReading>
     private readonly List<CorrectedReading> _readings = [];
     private readonly List<ReadingUse> _uses = [];
     private readonly List<TraceStep> _steps = [];
+    private readonly List<Message> _tooLow = [];
+    private readonly List<Message> _tooHigh = [];
+    private readonly List<Message> _unclear = [];
 
     private StaticReading(CheckContext context)
     {
@@ -42,7 +45,7 @@ internal sealed class StaticReading : IAnalysis<StaticReading>
     public Uncertain? Total { get; }
 
     /// <summary>Why the external static pressure is not known, without a full stop; null when it is.</summary>
-    public string? WhyNot { get; private set; }
+    public Message? WhyNot { get; private set; }
 
     /// <summary>What would help; null when it is known.</summary>
     public Message? Todo { get; private set; }
@@ -51,13 +54,13 @@ internal sealed class StaticReading : IAnalysis<StaticReading>
     public string? InFile { get; private set; }
 
     /// <summary>What of it is missing in the number, which then is too low, without a full stop; null when nothing is.</summary>
-    public string? TooLow { get; private set; }
+    public Message? TooLow => Several(_tooLow);
 
     /// <summary>What is in the number that does not belong to it, which then is too high, without a full stop; null when nothing is.</summary>
-    public string? TooHigh { get; private set; }
+    public Message? TooHigh => Several(_tooHigh);
 
     /// <summary>What is not written about the taps, without a full stop; null when it is clear.</summary>
-    public string? Unclear { get; private set; }
+    public Message? Unclear => Several(_unclear);
 
     /// <summary>Whether neither tap is written.</summary>
     public bool TapsUnwritten => Written is { ReturnTap: null, SupplyTap: null, External: null };
@@ -72,10 +75,10 @@ internal sealed class StaticReading : IAnalysis<StaticReading>
     public IReadOnlyList<TraceStep> Steps => _steps;
 
     /// <summary>The drop of the filter; null when it was not read.</summary>
-    public CorrectedReading? FilterDrop => Drop("filter drop", _context.Job.Air?.FilterDrop);
+    public CorrectedReading? FilterDrop => Drop(AirMessages.StaticDropFilter, _context.Job.Air?.FilterDrop);
 
     /// <summary>The drop of the coil; null when it was not read.</summary>
-    public CorrectedReading? CoilDrop => Drop("coil drop", _context.Job.Air?.CoilDrop);
+    public CorrectedReading? CoilDrop => Drop(AirMessages.StaticDropCoil, _context.Job.Air?.CoilDrop);
 
     /// <inheritdoc/>
     public static StaticReading Create(CheckContext context) => new(context);
@@ -86,52 +89,53 @@ internal sealed class StaticReading : IAnalysis<StaticReading>
     {
         var present = _context.Present;
         if (written.External is { } sum && (written.Return is null || written.Supply is null))
-            return Named("external static pressure", sum).Value;
+            return Named(AirMessages.StaticExternal, sum).Value;
         if (written.Return is null && written.Supply is null)
-            return None("no static pressure is written", "Read return and supply static pressure against the room.");
+            return None(AirMessages.StaticNotRead, AirMessages.StaticNotReadNext);
         if (written is not { Return: { } entering, Supply: { } leaving })
         {
             return None(
-                $"the static pressure of the {(written.Return is null ? "return" : "supply")} side is not written",
-                "Read both sides: return (negative) and supply, against the room.");
+                AirMessages.StaticOneSide(written.Return is null ? AirMessages.StaticOneSideSide.Return : AirMessages.StaticOneSideSide.Supply),
+                AirMessages.StaticOneSideNext);
         }
 
-        var low = Named("return static pressure", entering);
-        var high = Named("supply static pressure", leaving);
+        var low = Named(AirMessages.StaticReturn, entering);
+        var high = Named(AirMessages.StaticSupply, leaving);
         if (entering.Value.Si > 0)
         {
             return None(
-                $"the return static pressure is written as {entering.Text}, above the room's, and a running blower draws the return below it",
+                AirMessages.StaticReturnAboveRoom(new(entering.Text)),
                 AirMessages.ReturnAboveRoomNext,
                 $"air: {{static: {{return: -{entering.Text}}}}}");
         }
 
         var external = high.Value - low.Value;
-        _steps.Add(new TraceStep("ESP", "static pressure between the taps", "p_supply − p_return", $"{leaving.Text} − ({entering.Text})", present.Text(external, DisplayKind.StaticPressure), "definition"));
+        _steps.Add(new TraceStep("ESP", present.Text(AirMessages.StaticBetween), "p_supply − p_return", present.Symbols($"{leaving.Text} − ({entering.Text})"), present.Text(external, DisplayKind.StaticPressure), present.Text(AirMessages.Definition)));
         return external;
     }
 
     // A filter that the maker counts as external has to lie outside the taps' path to the unit: the return tap then stands after it.
     private Uncertain Filter(StaticPressures written, Uncertain external) => Side(
-        external, ("filter", true), written.ReturnTap, "return tap", written.IncludesFilter, FilterDrop,
+        external, Part.Filter, written.ReturnTap, written.IncludesFilter, FilterDrop,
         beforeUnit: written.ReturnTap?.Value switch { StaticTap.AfterFilter => true, StaticTap.BeforeFilter => false, _ => null });
 
     private Uncertain Coil(StaticPressures written, Uncertain external) => Side(
-        external, ("coil", false), written.SupplyTap, "supply tap", written.IncludesCoil, CoilDrop,
+        external, Part.Coil, written.SupplyTap, written.IncludesCoil, CoilDrop,
         beforeUnit: written.SupplyTap?.Value switch { StaticTap.BeforeCoil => true, StaticTap.AfterCoil => false, _ => null });
 
-    // part.Counts: whether its drop is in a plate's figure that says nothing. beforeUnit: whether the part lies outside the two taps' own path, so that its drop is in the number.
-    private Uncertain Side(Uncertain external, (string Name, bool Counts) part, Given<StaticTap>? tap, string tapWords, Given<bool>? included, CorrectedReading? drop, bool? beforeUnit)
+    // beforeUnit: whether the part lies outside the two taps' own path, so that its drop is in the number.
+    private Uncertain Side(Uncertain external, Part part, Given<StaticTap>? tap, Given<bool>? included, CorrectedReading? drop, bool? beforeUnit)
     {
-        Use(tapWords, tap);
-        Use($"maker's figure includes {part.Name}", included);
+        var isFilter = part == Part.Filter;
+        Use(AirMessages.StaticTap(isFilter ? AirMessages.StaticTapPart.Filter : AirMessages.StaticTapPart.Coil), tap);
+        Use(AirMessages.StaticIncludes(isFilter ? AirMessages.StaticIncludesPart.Filter : AirMessages.StaticIncludesPart.Coil), included);
         if (tap is null || beforeUnit is not { } counted)
             return external;
         if (included is null)
         {
-            // The usual places, after the filter and after the coil, are what a plate means when it says nothing.
-            if (counted != part.Counts)
-                Unclear = And(Unclear, $"the {tapWords} is {tap.Text}, and it is not written whether the maker's external static pressure includes the {part.Name}");
+            // The usual places, after the filter and after the coil, are what a plate means when it says nothing: it counts the filter and not the coil.
+            if (counted != isFilter)
+                _unclear.Add(AirMessages.StaticUnclear(isFilter ? AirMessages.StaticUnclearPart.Filter : AirMessages.StaticUnclearPart.Coil, new(tap.Text)));
             return external;
         }
 
@@ -140,9 +144,9 @@ internal sealed class StaticReading : IAnalysis<StaticReading>
         if (drop is null)
         {
             if (included.Value)
-                TooLow = And(TooLow, $"the maker's external static pressure includes the {part.Name}, whose drop is not in the reading and not written");
+                _tooLow.Add(AirMessages.StaticDropMissing(isFilter ? AirMessages.StaticDropMissingPart.Filter : AirMessages.StaticDropMissingPart.Coil));
             else
-                TooHigh = And(TooHigh, $"the reading holds the drop of the {part.Name}, which the maker's external static pressure leaves out and which is not written");
+                _tooHigh.Add(AirMessages.StaticDropTooMuch(isFilter ? AirMessages.StaticDropTooMuchPart.Filter : AirMessages.StaticDropTooMuchPart.Coil));
             return external;
         }
 
@@ -150,8 +154,8 @@ internal sealed class StaticReading : IAnalysis<StaticReading>
         var moved = included.Value ? external + drop.Value : external - drop.Value;
         var present = _context.Present;
         _steps.Add(new TraceStep(
-            "ESP", $"external static pressure as the maker counts it, {(included.Value ? "with" : "without")} the {part.Name}", included.Value ? $"ESP + {part.Name} drop" : $"ESP − {part.Name} drop",
-            $"{present.Text(external.Value, DisplayKind.StaticPressure)} {(included.Value ? "+" : "−")} {drop.Uses[0].Text}", present.Text(moved, DisplayKind.StaticPressure), "definition"));
+            "ESP", present.Text(Counted(isFilter, included.Value)), included.Value ? "ESP + Δp" : "ESP − Δp",
+            $"{present.Text(external.Value, DisplayKind.StaticPressure)} {(included.Value ? "+" : "−")} {present.Symbols(drop.Uses[0].Text)}", present.Text(moved, DisplayKind.StaticPressure), present.Text(AirMessages.Definition)));
         return moved;
     }
 
@@ -159,30 +163,30 @@ internal sealed class StaticReading : IAnalysis<StaticReading>
     {
         if (written is not { Return: { } entering, Supply: { } leaving })
             return null;
-        var between = Read("supply static pressure", leaving).Value - Read("return static pressure", entering).Value;
+        var between = Read(AirMessages.StaticSupply, leaving).Value - Read(AirMessages.StaticReturn, entering).Value;
         var coil = written.SupplyTap?.Value switch { StaticTap.BeforeCoil => Uncertain.Exact(0), StaticTap.AfterCoil => CoilDrop?.Value, _ => null };
         var filter = written.ReturnTap?.Value switch { StaticTap.AfterFilter => Uncertain.Exact(0), StaticTap.BeforeFilter => FilterDrop?.Value, _ => null };
         return coil is null || filter is null ? null : between + coil + filter;
     }
 
-    private CorrectedReading? Drop(string name, Given<PressureDifference>? given) => given is null ? null : Read(name, given);
+    private CorrectedReading? Drop(Message name, Given<PressureDifference>? given) => given is null ? null : Read(name, given);
 
-    private CorrectedReading Read(string name, Given<PressureDifference> given) => _context.Readings.Plain(name, ReadingName.StaticPressure, given, DisplayKind.StaticPressure, With);
+    private CorrectedReading Read(Message name, Given<PressureDifference> given) => _context.Readings.Plain(_context.Present.Text(name), ReadingName.StaticPressure, given, DisplayKind.StaticPressure, With);
 
-    private CorrectedReading Named(string name, Given<PressureDifference> given)
+    private CorrectedReading Named(Message name, Given<PressureDifference> given)
     {
         var reading = Read(name, given);
         _readings.Add(reading);
         return reading;
     }
 
-    private void Use<T>(string name, Given<T>? given)
+    private void Use<T>(Message name, Given<T>? given)
     {
         if (given is not null)
-            _uses.Add(given.Use(name));
+            _uses.Add(given.Use(_context.Present.Text(name)));
     }
 
-    private Uncertain? None(string why, Message todo, string? inFile = null)
+    private Uncertain? None(Message why, Message todo, string? inFile = null)
     {
         WhyNot = why;
         Todo = todo;
@@ -190,5 +194,19 @@ internal sealed class StaticReading : IAnalysis<StaticReading>
         return null;
     }
 
-    private static string And(string? before, string more) => before is null ? more : $"{before}; {more}";
+    private static Message? Several(List<Message> reasons) => reasons.Count == 0 ? null : CommonMessages.Several(new([.. reasons], ListJoin.Semicolons));
+
+    private static Message Counted(bool isFilter, bool included) => AirMessages.StaticAsCounted((isFilter, included) switch
+    {
+        (true, true) => AirMessages.StaticAsCountedPart.WithFilter,
+        (true, false) => AirMessages.StaticAsCountedPart.WithoutFilter,
+        (false, true) => AirMessages.StaticAsCountedPart.WithCoil,
+        _ => AirMessages.StaticAsCountedPart.WithoutCoil,
+    });
+
+    private enum Part
+    {
+        Filter,
+        Coil,
+    }
 }

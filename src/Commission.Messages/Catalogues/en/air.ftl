@@ -488,6 +488,187 @@ psychrometric-caption =
        *[hidden] {""}
     }
 
+## Ways to the airflow
+
+way-fan-table = by the maker's fan table
+way-heat-rise = by the rise of a known heat
+way-traverse = by a traverse of the duct
+way-hood = by hood at the grilles
+
+# $method (text) - as the crew wrote it
+way-written = by { $method }
+way-readings-not-written = its readings are not written
+way-name = airflow
+way-heat-rise-name = airflow by heat rise
+way-traverse-name = airflow by traverse
+way-hood-name = airflow at the grilles
+way-hood-formula = sum of the grilles
+
+# $number (count) - which grille
+way-hood-reading = airflow at grille { $number }
+
+fan-table-not-written = the maker's fan table is not written
+fan-table-not-written-next = Take the fan table for the blower's setting from the manual.
+fan-table-setting = fan table: setting
+fan-table-blower-setting = blower setting
+
+# $static (text) - as written
+fan-table-static = fan table at { $static }: static pressure
+
+# $static (text) - as written
+fan-table-airflow = fan table at { $static }: airflow
+
+# $table (text) - the setting the table is for
+# $blower (text) - the setting of the blower
+fan-table-other-setting = the fan table is for { $table } and the blower was set to { $blower }
+fan-table-other-setting-next = Write the row of the fan table that belongs to the blower's setting.
+fan-table-one-point = one point of a fan table cannot be interpolated
+fan-table-one-point-next = Write the points of the table on both sides of the external static pressure.
+
+# $pressure (quantity) - external static pressure
+# $first (text) - first point of the table
+# $last (text) - last point of the table
+fan-table-outside = the external static pressure of { $pressure } lies outside the fan table, { $first } to { $last }
+fan-table-outside-next = Write the table's further points, or measure the airflow another way.
+fan-table-cause = fan table
+fan-table-cause-source = one blower against the maker's table, common practice
+fan-table-step = airflow by the maker's fan table
+fan-table-formula = table at ESP, linear between its points
+
+# $pressure (quantity) - external static pressure
+# $points (list) - the points of the table
+fan-table-numbers = { $pressure } among { $points }
+
+# $static (text) - as written
+# $airflow (text) - as written
+fan-table-point = { $static }: { $airflow }
+
+heat-output = heat output
+heater-input = heater input
+heater-voltage = heater voltage
+heater-current = heater current
+heat-three-phases = volts times amperes is the power of one phase only, and the supply has three
+heat-not-read = the heat put into the air is not written
+heat-no-rise = the supply air is no warmer than the return air
+heat-steady-next = Let the heat run until the supply temperature is steady, with the compressor off.
+heat-blower-alone = the rise is no more than a blower alone makes
+heat-factor-cause = sensible-heat factor
+heat-factor-cause-source = 1.08 for dry, 1.10 for moist air
+heat-blower-cause = heat of the blower
+heat-blower-cause-source = its power is not written; what blowers take, AHRI 210/240 (from memory)
+heat-density = density of the return air against standard air
+heat-return-air = return air of the heat-rise test
+heat-supply-air = supply air of the heat-rise test
+
+traverse-area = duct area
+traverse-not-written = the velocities are not written
+traverse-not-written-next = Write the velocities of the traverse, one for each point.
+
+# $number (count) - which point
+traverse-velocity = velocity { $number }
+traverse-scatter = traverse: scatter of the points
+
+# $points (count) - how many
+traverse-scatter-source = scatter of { $points } points, s/√n
+traverse-one = one velocity is no traverse: the profile of the duct is not known
+traverse-mean = mean velocity
+traverse-mean-formula = mean of the points
+
+## Target of the temperature split
+
+split-table-no-wet-bulb = the table of target splits needs the return wet bulb, which was not read
+split-table-no-wet-bulb-next = Read the wet bulb of the return air, or measure the airflow.
+split-no-tolerance = no pack sets a tolerance for the split
+split-table-rounding = table of target splits: rounding
+split-table-rounding-source = half of its last printed digit
+split-target = target temperature split
+split-target-formula = table at return dry and wet bulb, linear between whole degrees
+
+# $dry (quantity) - return dry bulb
+# $wet (quantity) - return wet bulb
+# $per-dry (number) - slope of the table along the dry bulb
+# $per-wet (number) - slope of the table along the wet bulb
+split-target-numbers = { $dry }, { $wet } wet bulb; ∂/∂DB = { $per-dry }, ∂/∂WB = { $per-wet }
+
+# $source (text) - where the table is printed
+# $mark (text) - how sure the source is
+split-table-source = { $source } ({ $mark })
+
+# $target (text) - where the target is printed
+# $tolerance (text) - where its tolerance is printed
+split-source = { $target }; tolerance: { $tolerance }
+
+# $target (message) - where the table is printed, and how sure that is
+# $tolerance (message) - where its tolerance is printed, and how sure that is
+split-table-sources = { $target }; tolerance: { $tolerance }
+
+## The static pressures
+
+static-external = external static pressure
+static-return = return static pressure
+static-supply = supply static pressure
+static-drop-filter = filter drop
+static-drop-coil = coil drop
+static-not-read = no static pressure is written
+static-not-read-next = Read return and supply static pressure against the room.
+
+# $side (choice: return, supply) - the side that was not read
+static-one-side =
+    { $side ->
+        [return] the static pressure of the return side is not written
+       *[supply] the static pressure of the supply side is not written
+    }
+static-one-side-next = Read both sides: return (negative) and supply, against the room.
+
+# $pressure (text) - as written
+static-return-above-room = the return static pressure is written as { $pressure }, above the room's, and a running blower draws the return below it
+static-between = static pressure between the taps
+
+# $part (choice: filter, coil) - the part between the tap and the unit
+static-tap =
+    { $part ->
+        [filter] return tap
+       *[coil] supply tap
+    }
+
+# $part (choice: filter, coil) - the part
+static-includes =
+    { $part ->
+        [filter] maker's figure includes filter
+       *[coil] maker's figure includes coil
+    }
+
+# $part (choice: filter, coil) - the part
+# $tap (text) - where the tap was, as written
+static-unclear =
+    { $part ->
+        [filter] the return tap is { $tap }, and it is not written whether the maker's external static pressure includes the filter
+       *[coil] the supply tap is { $tap }, and it is not written whether the maker's external static pressure includes the coil
+    }
+
+# $part (choice: filter, coil) - the part
+static-drop-missing =
+    { $part ->
+        [filter] the maker's external static pressure includes the filter, whose drop is not in the reading and not written
+       *[coil] the maker's external static pressure includes the coil, whose drop is not in the reading and not written
+    }
+
+# $part (choice: filter, coil) - the part
+static-drop-too-much =
+    { $part ->
+        [filter] the reading holds the drop of the filter, which the maker's external static pressure leaves out and which is not written
+       *[coil] the reading holds the drop of the coil, which the maker's external static pressure leaves out and which is not written
+    }
+
+# $part (choice: with-filter, without-filter, with-coil, without-coil) - the part that is added or taken off
+static-as-counted =
+    { $part ->
+        [with-filter] external static pressure as the maker counts it, with the filter
+        [without-filter] external static pressure as the maker counts it, without the filter
+        [with-coil] external static pressure as the maker counts it, with the coil
+       *[without-coil] external static pressure as the maker counts it, without the coil
+    }
+
 ## The checks: their titles, and what to do when one fails
 
 check-psychrometrics = State of the air
