@@ -1,3 +1,4 @@
+using Commission.Messages;
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using System.Runtime.InteropServices;
@@ -10,7 +11,7 @@ public readonly struct FluidResult<T>
     where T : struct
 {
     private readonly T _value;
-    private readonly string? _reason;
+    private readonly Message? _reason;
 
     private FluidResult(T value)
     {
@@ -18,7 +19,7 @@ public readonly struct FluidResult<T>
         Ok = true;
     }
 
-    private FluidResult(string reason) => _reason = reason;
+    private FluidResult(Message reason) => _reason = reason;
 
     /// <summary>True when there is a value; false for the default of the struct.</summary>
     [MemberNotNullWhen(false, nameof(Reason))]
@@ -26,31 +27,31 @@ public readonly struct FluidResult<T>
 
     /// <summary>The value; only when <see cref="Ok"/>.</summary>
     /// <exception cref="InvalidOperationException">There is no value: a fault of the caller, who did not ask <see cref="Ok"/>.</exception>
-    public T Value => Ok ? _value : throw new InvalidOperationException("No value: " + Reason);
+    public T Value => Ok ? _value : throw new InvalidOperationException("No value: " + MessageWriter.Words.Format(Reason, Language.English));
 
-    /// <summary>Why there is no value, as a sentence for people; null when there is one.</summary>
-    public string? Reason => Ok ? null : _reason ?? "Nothing was asked.";
+    /// <summary>Why there is no value, without a full stop; null when there is one.</summary>
+    public Message? Reason => Ok ? null : _reason ?? FluidsMessages.NothingAsked;
 
     /// <summary>A result with a value.</summary>
     /// <param name="value">The value.</param>
     public static FluidResult<T> Of(T value) => new(value);
 
     /// <summary>A result without a value.</summary>
-    /// <param name="reason">A sentence for people.</param>
-    public static FluidResult<T> None(string reason) => new(reason);
+    /// <param name="reason">Why, without a full stop.</param>
+    public static FluidResult<T> None(Message reason) => new(reason);
 }
 
 /// <summary>Temperatures and pressures as a reason names them.</summary>
 internal static class FluidText
 {
-    public static string Celsius(double kelvin)
+    public static SymbolsValue Celsius(double kelvin)
     {
         var c = kelvin - 273.15;
-        return string.Create(CultureInfo.InvariantCulture, $"{c:0.00} °C ({c * 1.8 + 32:0.0} °F)");
+        return new(string.Create(CultureInfo.InvariantCulture, $"{c:0.00} °C ({c * 1.8 + 32:0.0} °F)"));
     }
 
-    public static string Kilopascals(double pascals) =>
-        string.Create(CultureInfo.InvariantCulture, $"{pascals / 1000:0.#####} kPa absolute ({pascals / 6894.757293168:0.####} psia)");
+    public static Message Kilopascals(double pascals) => FluidsMessages.Pressure(
+        new((pascals / 1000).ToString("0.#####", CultureInfo.InvariantCulture)), new((pascals / 6894.757293168).ToString("0.####", CultureInfo.InvariantCulture)));
 }
 
 /// <summary>A thermodynamic state of the refrigerant in its designated composition.</summary>

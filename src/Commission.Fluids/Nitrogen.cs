@@ -1,4 +1,5 @@
 using Commission.Fluids.Mixtures;
+using Commission.Messages;
 
 namespace Commission.Fluids;
 
@@ -25,16 +26,16 @@ public static class Nitrogen
     /// <param name="pascals">0 &lt; p ≤ 2200 MPa absolute.</param>
     public static FluidResult<double> Density(double kelvin, double pascals)
     {
-        if (Outside(kelvin) is string reason)
+        if (Outside(kelvin) is { } reason)
             return FluidResult<double>.None(reason);
         if (!(pascals > 0) || pascals > 2.2e9)
-            return FluidResult<double>.None($"Nitrogen: {FluidText.Kilopascals(pascals)} is outside the equation, above 0 to 2200 MPa.");
+            return FluidResult<double>.None(FluidsMessages.NitrogenPressure(FluidText.Kilopascals(pascals)));
         var phase = Phases.Rent();
         phase.SetTemperature(kelvin);
         var rho = phase.SolveSupercritical(pascals);
         Phases.Return(phase);
         return double.IsNaN(rho)
-            ? FluidResult<double>.None($"Nitrogen: no density was found at {FluidText.Celsius(kelvin)} and {FluidText.Kilopascals(pascals)}.")
+            ? FluidResult<double>.None(FluidsMessages.NitrogenDensity(FluidText.Celsius(kelvin), FluidText.Kilopascals(pascals)))
             : FluidResult<double>.Of(rho * MolarMass);
     }
 
@@ -43,10 +44,10 @@ public static class Nitrogen
     /// <param name="kilogramsPerCubicMeter">kg/m³, not negative.</param>
     public static FluidResult<double> Pressure(double kelvin, double kilogramsPerCubicMeter)
     {
-        if (Outside(kelvin) is string reason)
+        if (Outside(kelvin) is { } reason)
             return FluidResult<double>.None(reason);
         if (!(kilogramsPerCubicMeter >= 0) || kilogramsPerCubicMeter > 1000)
-            return FluidResult<double>.None("Nitrogen: a density of the gas is between 0 and 1000 kg/m³.");
+            return FluidResult<double>.None(FluidsMessages.NitrogenDensityRange);
         var phase = Phases.Rent();
         phase.SetTemperature(kelvin);
         phase.EvaluateVolume(kilogramsPerCubicMeter / MolarMass);
@@ -55,8 +56,8 @@ public static class Nitrogen
         return FluidResult<double>.Of(pressure);
     }
 
-    private static string? Outside(double kelvin) =>
+    private static Message? Outside(double kelvin) =>
         kelvin is > 126.192 and <= 2000
             ? null
-            : $"Nitrogen gas is computed above its critical temperature, {FluidText.Celsius(126.192)}, to 2000 K; {FluidText.Celsius(kelvin)} is outside.";
+            : FluidsMessages.NitrogenTemperature(FluidText.Celsius(126.192), FluidText.Celsius(kelvin));
 }

@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using Commission.Fluids.Helmholtz;
+using Commission.Messages;
 using Commission.Fluids.Mixtures;
 using Commission.Fluids.Saturation;
 
@@ -131,19 +132,15 @@ public sealed partial class Refrigerant
 
     private FluidResult<SaturationState> AtTemperature(SaturationCurve curve, double kelvin)
     {
-        if (Outside(kelvin) is string reason)
-        {
-            return FluidResult<SaturationState>.None(curve == SaturationCurve.Dew && IsBlend && kelvin > LowestTemperature
-                ? reason + " Just above it the dew curve of a blend turns back (retrograde), which is not answered."
-                : reason);
-        }
+        if (Outside(kelvin, curve) is { } reason)
+            return FluidResult<SaturationState>.None(reason);
 
         var solver = _solvers.Rent();
         try
         {
             return solver.SaturationAtTemperature(curve, kelvin)
                 ? Answer(solver, curve)
-                : FluidResult<SaturationState>.None($"{Info.Designation}: no {Name(curve)} was found at {FluidText.Celsius(kelvin)}; {Why(solver, kelvin)}");
+                : FluidResult<SaturationState>.None(FluidsMessages.NoneAtTemperature(new(Info.Designation), Name(curve), FluidText.Celsius(kelvin), Why(solver, kelvin)));
         }
         finally
         {
@@ -154,20 +151,20 @@ public sealed partial class Refrigerant
     private FluidResult<SaturationState> AtPressure(SaturationCurve curve, double pascals)
     {
         if (!(pascals > 0) || !double.IsFinite(pascals))
-            return FluidResult<SaturationState>.None($"{Info.Designation}: a saturation pressure is above zero absolute; {FluidText.Kilopascals(pascals)} is not.");
+            return FluidResult<SaturationState>.None(FluidsMessages.NotAboveZero(new(Info.Designation), FluidText.Kilopascals(pascals)));
         if (!IsBlend && pascals >= TopPressure)
-            return FluidResult<SaturationState>.None($"{Info.Designation}: {FluidText.Kilopascals(pascals)} is not below the critical pressure, {FluidText.Kilopascals(TopPressure)}: transcritical, there is no saturation temperature.");
+            return FluidResult<SaturationState>.None(FluidsMessages.TranscriticalPressure(new(Info.Designation), FluidText.Kilopascals(pascals), FluidText.Kilopascals(TopPressure)));
         var solver = _solvers.Rent();
         try
         {
             if (!solver.SaturationAtPressure(curve, pascals))
-                return FluidResult<SaturationState>.None($"{Info.Designation}: no {Name(curve)} was found at {FluidText.Kilopascals(pascals)}; {WhyAtPressure(solver, pascals)}");
-            if (Outside(solver.Temperature) is not string reason)
+                return FluidResult<SaturationState>.None(FluidsMessages.NoneAtPressure(new(Info.Designation), Name(curve), FluidText.Kilopascals(pascals), WhyAtPressure(solver, pascals)));
+            if (Outside(solver.Temperature) is not { } reason)
                 return Answer(solver, curve);
             var critical = CriticalPoint;
             return FluidResult<SaturationState>.None(curve == SaturationCurve.Dew && IsBlend && critical.Ok && solver.Temperature >= critical.Value.Temperature
-                ? $"{Info.Designation}: the {Name(curve)} at {FluidText.Kilopascals(pascals)} lies above the critical temperature, {FluidText.Celsius(critical.Value.Temperature)}, where the dew curve of a blend turns back (retrograde), which is not answered."
-                : $"{Info.Designation}: {FluidText.Kilopascals(pascals)} would be the {Name(curve)} at a temperature outside the equations. {reason}");
+                ? FluidsMessages.AboveCritical(new(Info.Designation), Name(curve), FluidText.Kilopascals(pascals), FluidText.Celsius(critical.Value.Temperature))
+                : FluidsMessages.OutsideEquations(Name(curve), FluidText.Kilopascals(pascals), reason));
         }
         finally
         {
@@ -178,12 +175,10 @@ public sealed partial class Refrigerant
     /// <summary>The solution, unless its liquid would rather be two.</summary>
     private FluidResult<SaturationState> Answer(FluidSolver solver, SaturationCurve curve) =>
         curve == SaturationCurve.Bubble && IsBlend && solver.Temperature < 0.72 * _model.ReducingTemperature && solver.Temperature < LiquidSplitTemperature(solver.Temperature)
-            ? FluidResult<SaturationState>.None($"{Info.Designation}: no {Name(curve)} is answered at {FluidText.Celsius(solver.Temperature)}; {SplitReason(solver.Temperature)}")
+            ? FluidResult<SaturationState>.None(FluidsMessages.NotAnswered(new(Info.Designation), Name(curve), FluidText.Celsius(solver.Temperature), SplitReason(solver.Temperature)))
             : FluidResult<SaturationState>.Of(State(solver, curve));
 
-    private string SplitReason(double kelvin) => LiquidSplitTemperature(kelvin) is > 0 and var limit
-        ? $"by its model the liquid of this composition would split into two liquids below {FluidText.Celsius(limit)}."
-        : "by its model the liquid of this composition would split into two liquids.";
+    private Message SplitReason(double kelvin) => LiquidSplitTemperature(kelvin) is > 0 and var limit ? FluidsMessages.SplitsBelow(FluidText.Celsius(limit)) : FluidsMessages.Splits;
 
     private SaturationState State(FluidSolver solver, SaturationCurve curve)
     {
@@ -198,19 +193,22 @@ public sealed partial class Refrigerant
         };
     }
 
-    private string? Outside(double kelvin)
+    private Message? Outside(double kelvin, SaturationCurve curve = SaturationCurve.Bubble)
     {
         if (!double.IsFinite(kelvin) || kelvin < LowestTemperature)
         {
-            var limit = !IsBlend ? "its triple point or the lower limit of its equation"
-                : Lowest.Component is string component ? $"the lowest temperature of the blend's equations, where that of {component} ends"
-                : "the lowest temperature of the blend's equations";
-            return $"{Info.Designation}: {FluidText.Celsius(kelvin)} is below {limit}, {FluidText.Celsius(LowestTemperature)}.";
+            SymbolsValue asked = FluidText.Celsius(kelvin), limit = FluidText.Celsius(LowestTemperature);
+            return !IsBlend ? FluidsMessages.BelowEquation(new(Info.Designation), asked, limit)
+                : Lowest.Component is { } component ? FluidsMessages.BelowComponent(new(Info.Designation), asked, limit, new(component))
+                : FluidsMessages.BelowBlend(new(Info.Designation), asked, limit);
         }
+
         var top = TopTemperature(kelvin);
-        return kelvin >= top
-            ? $"{Info.Designation}: {FluidText.Celsius(kelvin)} is not below the critical temperature, {FluidText.Celsius(top)}: transcritical, there is no saturation pressure."
-            : null;
+        if (!(kelvin >= top))
+            return null;
+        return curve == SaturationCurve.Dew && IsBlend
+            ? FluidsMessages.RetrogradeTemperature(new(Info.Designation), FluidText.Celsius(kelvin), FluidText.Celsius(top))
+            : FluidsMessages.TranscriticalTemperature(new(Info.Designation), FluidText.Celsius(kelvin), FluidText.Celsius(top));
     }
 
     /// <summary>
@@ -227,19 +225,19 @@ public sealed partial class Refrigerant
         return kelvin > 0.85 * mean && CriticalPoint is { Ok: true } c ? c.Value.Temperature : double.PositiveInfinity;
     }
 
-    private string Why(FluidSolver solver, double kelvin) =>
+    private Message Why(FluidSolver solver, double kelvin) =>
         solver.LiquidSplits ? SplitReason(kelvin)
         : CriticalPoint is { Ok: true } c && kelvin > 0.95 * c.Value.Temperature
-        ? $"the critical temperature is {FluidText.Celsius(c.Value.Temperature)} and the state is too near to it."
-        : "the iteration found no pair of phases.";
+        ? FluidsMessages.TooNearTemperature(FluidText.Celsius(c.Value.Temperature))
+        : FluidsMessages.NoPair;
 
-    private string WhyAtPressure(FluidSolver solver, double pascals) =>
+    private Message WhyAtPressure(FluidSolver solver, double pascals) =>
         CriticalPoint is { Ok: true } c && pascals > 0.95 * c.Value.Pressure
-            ? $"the critical pressure is about {FluidText.Kilopascals(c.Value.Pressure)}: transcritical or too near to it."
+            ? FluidsMessages.TooNearPressure(FluidText.Kilopascals(c.Value.Pressure))
         : solver.LiquidSplits ? SplitReason(LowestTemperature)
-        : $"the pressure is outside what the equations can answer above {FluidText.Celsius(LowestTemperature)}.";
+        : FluidsMessages.PressureOutside(FluidText.Celsius(LowestTemperature));
 
-    private static string Name(SaturationCurve curve) => curve == SaturationCurve.Bubble ? "bubble point" : "dew point";
+    private static Message Name(SaturationCurve curve) => FluidsMessages.Curve(curve == SaturationCurve.Bubble ? FluidsMessages.CurveCurve.Bubble : FluidsMessages.CurveCurve.Dew);
 }
 
 /// <summary>Keeps one work space for the next calculation. Two at a time get one each, so that a result never depends on who else calculates.</summary>

@@ -1,4 +1,5 @@
 using System.Runtime.InteropServices;
+using Commission.Messages;
 using Commission.Fluids.Saturation;
 
 namespace Commission.Fluids;
@@ -29,9 +30,7 @@ public sealed partial class Refrigerant
     /// The zero of enthalpy and entropy in words. IIR: h = 200 kJ/kg and s = 1 kJ/(kg K) for saturated liquid (bubble point) at 0 °C where
     /// that state exists; otherwise the equation's own zero. Differences do not depend on it.
     /// </summary>
-    public string ReferenceState => Offset.IsIir
-        ? "h = 200 kJ/kg, s = 1 kJ/(kg K) for saturated liquid at 0 °C (IIR)"
-        : "the zero of the published equation";
+    public Message ReferenceState => Offset.IsIir ? FluidsMessages.IirReference : FluidsMessages.EquationReference;
 
     /// <summary>
     /// The critical point: of a pure fluid as published with its equation, of a blend computed from its model by the criteria of
@@ -55,7 +54,7 @@ public sealed partial class Refrigerant
     public FluidResult<BoilingRangeDifference> CompareWithListedBoilingRange()
     {
         if (Info.ListedBoilingRange is not { } listed)
-            return FluidResult<BoilingRangeDifference>.None($"{Info.Designation}: no listed bubble and dew point is known here.");
+            return FluidResult<BoilingRangeDifference>.None(FluidsMessages.NoListedRange(new(Info.Designation)));
         const double standardAtmosphere = 101_325;
         FluidResult<SaturationState> bubble = BubbleAtPressure(standardAtmosphere), dew = DewAtPressure(standardAtmosphere);
         if (!bubble.Ok || !dew.Ok)
@@ -143,7 +142,7 @@ public sealed partial class Refrigerant
         }
         return new BlendCriticalPoint(_model).Find() is { } found
             ? FluidResult<CriticalPoint>.Of(found)
-            : FluidResult<CriticalPoint>.None($"{Info.Designation}: no critical point was found from the blend's model.");
+            : FluidResult<CriticalPoint>.None(FluidsMessages.NoCriticalPoint(new(Info.Designation)));
     }
 }
 

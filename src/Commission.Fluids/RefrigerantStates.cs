@@ -1,5 +1,6 @@
 using System.Runtime.InteropServices;
 using Commission.Fluids.Mixtures;
+using Commission.Messages;
 using Commission.Fluids.Saturation;
 
 namespace Commission.Fluids;
@@ -16,18 +17,18 @@ public sealed partial class Refrigerant
     /// <param name="branch"><see cref="Phase.Liquid"/> or <see cref="Phase.Vapor"/>.</param>
     public FluidResult<FluidState> At(double kelvin, double pascals, Phase branch)
     {
-        if (OutsideRange(kelvin, pascals) is string reason)
+        if (OutsideRange(kelvin, pascals) is { } reason)
             return FluidResult<FluidState>.None(reason);
         if (CriticalPoint is { Ok: true } c && kelvin > c.Value.Temperature)
             branch = Phase.Supercritical;
         else if (branch is not (Phase.Liquid or Phase.Vapor))
-            return FluidResult<FluidState>.None($"{Info.Designation}: at {FluidText.Celsius(kelvin)} the state is liquid or vapour; say which.");
+            return FluidResult<FluidState>.None(FluidsMessages.SayWhich(new(Info.Designation), FluidText.Celsius(kelvin)));
         var solver = _solvers.Rent();
         try
         {
             return solver.SetSingle(kelvin, pascals, BranchOf(branch))
                 ? FluidResult<FluidState>.Of(State(solver.Single, branch))
-                : FluidResult<FluidState>.None($"{Info.Designation}: at {FluidText.Celsius(kelvin)} and {FluidText.Kilopascals(pascals)} there is no {(branch == Phase.Liquid ? "liquid" : "vapour")}, not even a metastable one.");
+                : FluidResult<FluidState>.None(FluidsMessages.NoPhase(branch == Phase.Liquid ? FluidsMessages.NoPhasePhase.Liquid : FluidsMessages.NoPhasePhase.Vapor, new(Info.Designation), FluidText.Celsius(kelvin), FluidText.Kilopascals(pascals)));
         }
         finally
         {
@@ -47,10 +48,10 @@ public sealed partial class Refrigerant
 
     private FluidResult<FluidState> AtPressureAnd(double pascals, double value, bool entropy)
     {
-        var what = entropy ? "entropy" : "enthalpy";
+        var what = Sought(entropy);
         if (!double.IsFinite(value))
-            return FluidResult<FluidState>.None($"{Info.Designation}: the {what} is not a number.");
-        if (OutsideRange(LowestTemperature, pascals) is string reason)
+            return FluidResult<FluidState>.None(FluidsMessages.GoalNoNumber(new(Info.Designation), what));
+        if (OutsideRange(LowestTemperature, pascals) is { } reason)
             return FluidResult<FluidState>.None(reason);
         var goal = new Goal(pascals, (value - (entropy ? Offset.Entropy : Offset.Enthalpy)) * MolarMass, entropy);
         FluidResult<SaturationState> bubble = BubbleAtPressure(pascals), dew = IsBlend ? DewAtPressure(pascals) : bubble;
@@ -64,7 +65,7 @@ public sealed partial class Refrigerant
                 if (!critical.Ok || pascals < critical.Value.Pressure)
                     return FluidResult<FluidState>.None(bubble.Reason ?? dew.Reason!);
                 if (!solver.SolveTemperature(goal, Branch.Supercritical, critical.Value.Temperature * 1.05, low, high))
-                    return FluidResult<FluidState>.None($"{Info.Designation}: no state with this {what} at {FluidText.Kilopascals(pascals)} between {FluidText.Celsius(low)} and {FluidText.Celsius(high)}.");
+                    return FluidResult<FluidState>.None(FluidsMessages.NoState(new(Info.Designation), what, FluidText.Kilopascals(pascals), FluidText.Celsius(low), FluidText.Celsius(high)));
                 return FluidResult<FluidState>.Of(State(solver.Single, solver.Single.Temperature > critical.Value.Temperature ? Phase.Supercritical : Phase.Liquid));
             }
             SaturationState b = bubble.Value, d = dew.Value;
@@ -89,15 +90,18 @@ public sealed partial class Refrigerant
     private FluidResult<FluidState> On(Phase phase, FluidSolver solver, Goal goal, double guess, double low, double high) =>
         solver.SolveTemperature(goal, BranchOf(phase), guess, low, high)
             ? FluidResult<FluidState>.Of(State(solver.Single, phase))
-            : FluidResult<FluidState>.None($"{Info.Designation}: no {(phase == Phase.Liquid ? "liquid" : "vapour")} with this {(goal.IsEntropy ? "entropy" : "enthalpy")} at {FluidText.Kilopascals(goal.Pressure)} between {FluidText.Celsius(low)} and {FluidText.Celsius(high)}.");
+            : FluidResult<FluidState>.None(FluidsMessages.NoPhaseWith(
+                phase == Phase.Liquid ? FluidsMessages.NoPhaseWithPhase.Liquid : FluidsMessages.NoPhaseWithPhase.Vapor, new(Info.Designation), Sought(goal.IsEntropy), FluidText.Kilopascals(goal.Pressure), FluidText.Celsius(low), FluidText.Celsius(high)));
+
+    private static Message Sought(bool entropy) => FluidsMessages.Goal(entropy ? FluidsMessages.GoalGoal.Entropy : FluidsMessages.GoalGoal.Enthalpy);
 
     private FluidResult<FluidState> TwoPhase(FluidSolver solver, double pascals, double value, bool entropy, double atBubble, double atDew)
     {
         if (!solver.SaturationAtPressure(SaturationCurve.Bubble, pascals))
-            return FluidResult<FluidState>.None($"{Info.Designation}: no bubble point at {FluidText.Kilopascals(pascals)}.");
+            return FluidResult<FluidState>.None(FluidsMessages.NoCurve(new(Info.Designation), Name(SaturationCurve.Bubble), FluidText.Kilopascals(pascals)));
         var bubble = solver.Phases();
         if (!solver.SaturationAtPressure(SaturationCurve.Dew, pascals))
-            return FluidResult<FluidState>.None($"{Info.Designation}: no dew point at {FluidText.Kilopascals(pascals)}.");
+            return FluidResult<FluidState>.None(FluidsMessages.NoCurve(new(Info.Designation), Name(SaturationCurve.Dew), FluidText.Kilopascals(pascals)));
         BlendFlash flash = new(_model);
         flash.Between(bubble, solver.Phases());
         double low = 0, high = 1, errorLow = value - atBubble, errorHigh = value - atDew;
@@ -108,7 +112,7 @@ public sealed partial class Refrigerant
         for (var iteration = 0; iteration < 100; iteration++)
         {
             if (!flash.Solve(pascals, fraction))
-                return FluidResult<FluidState>.None($"{Info.Designation}: the split into liquid and vapour between {FluidText.Celsius(bubble.Temperature)} and {FluidText.Celsius(solver.Temperature)} at {FluidText.Kilopascals(pascals)} did not converge.");
+                return FluidResult<FluidState>.None(FluidsMessages.NoConvergence(new(Info.Designation), FluidText.Celsius(bubble.Temperature), FluidText.Celsius(solver.Temperature), FluidText.Kilopascals(pascals)));
             state = Mixed(flash, pascals);
             var error = value - (entropy ? state.Entropy : state.Enthalpy);
             if (Math.Abs(error) < 1e-11 * (1e5 + Math.Abs(value)) || high - low < 1e-15)
@@ -188,12 +192,12 @@ public sealed partial class Refrigerant
         return sum;
     }
 
-    private string? OutsideRange(double kelvin, double pascals)
+    private Message? OutsideRange(double kelvin, double pascals)
     {
         if (!double.IsFinite(kelvin) || kelvin < LowestTemperature || kelvin > HighestTemperature)
-            return $"{Info.Designation}: {FluidText.Celsius(kelvin)} is outside the range of the equations, {FluidText.Celsius(LowestTemperature)} to {FluidText.Celsius(HighestTemperature)}.";
+            return FluidsMessages.TemperatureRange(new(Info.Designation), FluidText.Celsius(kelvin), FluidText.Celsius(LowestTemperature), FluidText.Celsius(HighestTemperature));
         if (!(pascals > 0) || pascals > HighestPressure)
-            return $"{Info.Designation}: {FluidText.Kilopascals(pascals)} is outside the range of the equations, above 0 to {FluidText.Kilopascals(HighestPressure)}.";
+            return FluidsMessages.PressureRange(new(Info.Designation), FluidText.Kilopascals(pascals), FluidText.Kilopascals(HighestPressure));
         return null;
     }
 

@@ -86,7 +86,7 @@ internal sealed record AirState
         var saturated = above > 0;
         var state = MoistAir.FromWetBulb(dry.Value.Value, Math.Min(wet.Value.Value, dry.Value.Value), atmosphere.Value);
         if (!state.Ok)
-            return None(name, dry, wet, state.Reason.TrimEnd('.')!, AirMessages.StateImpossibleNext);
+            return None(name, dry, wet, state.Reason, AirMessages.StateImpossibleNext);
         Uncertain[] inputs = [dry.Value, wet.Value, atmosphere];
         Uncertain From(Func<MoistAirState, double> property) => Uncertain.Apply(
             x => MoistAir.FromWetBulb(x[0], Math.Min(x[1], x[0]), x[2]) is { Ok: true, Value: var air } ? property(air) : double.NaN, inputs);

@@ -33,10 +33,10 @@ internal sealed record ChargeTarget
     public bool IsMakersChart { get; private init; }
 
     /// <summary>Why nothing sets a limit; null when something does.</summary>
-    public string? WhyNot { get; private init; }
+    public Message? WhyNot { get; private init; }
 
     /// <summary>What would help; null when there is a limit.</summary>
-    public string? Todo { get; private init; }
+    public Message? Todo { get; private init; }
 
     /// <summary>A remark on the limit, such as a maker's figure looser than common practice.</summary>
     public Message? Remark { get; private init; }
@@ -51,15 +51,15 @@ internal sealed record ChargeTarget
     public static ChargeTarget Superheat(CheckContext context, ChargeRow row) =>
         FromChart(context, row, ChartQuantity.Superheat, LimitIds.ChargeSuperheatTolerance)
         ?? FromFigure(context, LimitIds.ChargeSuperheat, LimitIds.ChargeSuperheatTolerance)
-        ?? (context.Get<ChargeAnalysis>() is { HasFixedMetering: true, IsRefrigeration: false } ? FromTable(context, row) : None(context, OperatingStateMessages.TargetNoSuperheat, OperatingStateMessages.TargetNoSuperheatNext));
+        ?? (context.Get<ChargeAnalysis>() is { HasFixedMetering: true, IsRefrigeration: false } ? FromTable(context, row) : None(OperatingStateMessages.TargetNoSuperheat, OperatingStateMessages.TargetNoSuperheatNext));
 
     /// <summary>The target for subcooling.</summary>
     public static ChargeTarget Subcooling(CheckContext context, ChargeRow row) =>
         FromChart(context, row, ChartQuantity.Subcooling, LimitIds.ChargeSubcoolingTolerance)
         ?? FromFigure(context, LimitIds.ChargeSubcooling, LimitIds.ChargeSubcoolingTolerance)
-        ?? None(context, OperatingStateMessages.TargetNoSubcooling, OperatingStateMessages.TargetNoSubcoolingNext);
+        ?? None(OperatingStateMessages.TargetNoSubcooling, OperatingStateMessages.TargetNoSubcoolingNext);
 
-    private static ChargeTarget None(CheckContext context, Message why, Message todo) => new() { WhyNot = context.Present.Text(why), Todo = context.Present.Text(todo) };
+    private static ChargeTarget None(Message why, Message todo) => new() { WhyNot = why, Todo = todo };
 
     private static ChargeTarget? FromChart(CheckContext context, ChargeRow row, ChartQuantity quantity, string toleranceId)
     {
@@ -68,7 +68,7 @@ internal sealed record ChargeTarget
             return null;
         var readout = ChartReadout.Read(context, chart, row);
         if (readout.Value is not { } target)
-            return None(context, readout.WhyNot!, OperatingStateMessages.TargetOutsideChartNext) with { IsMakersChart = true, Readings = readout.Readings };
+            return None(readout.WhyNot!, OperatingStateMessages.TargetOutsideChartNext) with { IsMakersChart = true, Readings = readout.Readings };
         if (ChartTolerance(chart, context.Limits.Find(toleranceId)) is not { } tolerance)
             return null;
         return new ChargeTarget
@@ -124,12 +124,12 @@ internal sealed record ChargeTarget
     private static ChargeTarget FromTable(CheckContext context, ChargeRow row)
     {
         if (row.OutdoorDryBulb is not { } outdoor || row.ReturnWetBulb is not { } wet)
-            return None(context, OperatingStateMessages.TargetAirNotRead, OperatingStateMessages.TargetAirNotReadNext);
+            return None(OperatingStateMessages.TargetAirNotRead, OperatingStateMessages.TargetAirNotReadNext);
         ImmutableArray<CorrectedReading> readings = [outdoor, wet];
         var present = context.Present;
         var table = CaliforniaSuperheatTable.At(Temperature.FromSi(outdoor.Value.Value), Temperature.FromSi(wet.Value.Value));
         if (!table.HasValue)
-            return None(context, table.Why, table.Todo) with { Readings = readings };
+            return None(table.Why, table.Todo) with { Readings = readings };
         var rounding = context.Causes.Enter(
             RootCause.FromHalfWidth(OperatingStateMessages.TargetRounding, OperatingStateMessages.TargetRoundingSource, table.Rounding.Si), DisplayKind.TemperatureDifference);
         var target = Uncertain.WithPartials(table.Value.Si, (outdoor.Value, table.PerDryBulb), (wet.Value, table.PerWetBulb)) + context.Scope.Reading(0, 1.0 * rounding);
@@ -139,11 +139,10 @@ internal sealed record ChargeTarget
                 present.InMessage(outdoor.Value.Value, DisplayKind.Temperature), present.InMessage(wet.Value.Value, DisplayKind.Temperature), new(table.PerDryBulb, 2), new(table.PerWetBulb, 2))),
             present.Text(target, DisplayKind.TemperatureDifference), $"{CaliforniaSuperheatTable.Source} ({CaliforniaSuperheatTable.Mark})");
         if (!double.IsFinite(target.StandardUncertainty))
-            return None(context, OperatingStateMessages.TargetTableEnds, OperatingStateMessages.TargetTableEndsNext) with { Readings = readings };
+            return None(OperatingStateMessages.TargetTableEnds, OperatingStateMessages.TargetTableEndsNext) with { Readings = readings };
         if (context.Limits.Find(LimitIds.ChargeSuperheatTargetMinimum) is { Lower: { } least } && table.Value.Si < least.Si)
         {
             return None(
-                context,
                 OperatingStateMessages.TargetTooLow(present.InMessage(table.Value.Si, DisplayKind.TemperatureDifference), present.InMessage(least.Si, DisplayKind.TemperatureDifference)),
                 CaliforniaSuperheatTable.DashNext) with
             { Readings = readings, Steps = [step] };

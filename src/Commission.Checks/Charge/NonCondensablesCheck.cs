@@ -43,7 +43,7 @@ internal sealed class NonCondensablesCheck : ICheck
         var saturation = context.Get<CircuitSaturation>();
         var bubble = saturation.Bubble(pressure);
         if (bubble.Value is not { } at)
-            return finding.NotEvaluated(bubble.WhyNot!.TrimEnd('.'), OperatingStateMessages.StandingNoSaturationNext);
+            return finding.NotEvaluated(bubble.WhyNot!, OperatingStateMessages.StandingNoSaturationNext);
         var excess = at - reference.Value;
         finding
             .Step("T_bubble", OperatingStateMessages.StandingBubble, "T_bubble(p_abs)", present.Text(pressure.Value.Value, DisplayKind.AbsolutePressure), present.Text(at, DisplayKind.Temperature), saturation.Source)

@@ -37,7 +37,7 @@ internal sealed class ChargeAnalysis : IAnalysis<ChargeAnalysis>
     public ImmutableArray<ChargeRow> AsFound { get; }
 
     /// <summary>Why this system is charged by weight alone, as a sentence without a full stop; null when readings say something of its charge.</summary>
-    public string? ByWeightOnly { get; }
+    public Message? ByWeightOnly { get; }
 
     /// <summary>The metering device; null when the job does not say.</summary>
     public MeteringKind? Metering => _context.Job.Equipment.Metering?.Kind.Value;
@@ -86,16 +86,16 @@ internal sealed class ChargeAnalysis : IAnalysis<ChargeAnalysis>
     /// <param name="has">Whether a row has the readings.</param>
     public ChargeRow? Spoken(OperatingMode mode, Func<ChargeRow, bool> has) => Judged(mode, has) ?? Last(mode, has);
 
-    private static string? WeightOnly(Job job)
+    private static Message? WeightOnly(Job job)
     {
         var limits = job.Limits;
         if (limits?.ChargeBy is { Value: ChargeMethod.Weight })
-            return "the maker charges this system by weight";
+            return CircuitMessages.MakerChargesByWeight;
         return job.Equipment.System.Value switch
         {
-            SystemKind.MultiSplit => "a multi-split is charged by weight",
-            SystemKind.VRF => "a variable-flow system is charged by weight",
-            SystemKind.DuctlessSplit when !MakerReads(limits) => "a ductless split is charged by weight unless its maker says otherwise",
+            SystemKind.MultiSplit => CircuitMessages.MultiSplitByWeight,
+            SystemKind.VRF => CircuitMessages.VrfByWeight,
+            SystemKind.DuctlessSplit when !MakerReads(limits) => CircuitMessages.DuctlessByWeight,
             _ => null,
         };
     }
@@ -159,7 +159,7 @@ internal sealed record RowNumber
     public double AfterZero { get; private init; } = double.NaN;
 
     /// <summary>Why there is none; null when there is one.</summary>
-    public string? WhyNot { get; private init; }
+    public Message? WhyNot { get; private init; }
 
     /// <summary>The readings it rests on.</summary>
     public ImmutableArray<CorrectedReading> Readings { get; private init; } = [];
@@ -178,5 +178,5 @@ internal sealed record RowNumber
     /// <summary>None.</summary>
     /// <param name="why">Why, without a full stop.</param>
     /// <param name="readings">What was read all the same.</param>
-    public static RowNumber None(string why, params ImmutableArray<CorrectedReading> readings) => new() { WhyNot = why.TrimEnd('.'), Readings = readings };
+    public static RowNumber None(Message why, params ImmutableArray<CorrectedReading> readings) => new() { WhyNot = why, Readings = readings };
 }

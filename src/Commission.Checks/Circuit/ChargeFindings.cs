@@ -51,7 +51,7 @@ internal static class ChargeFindings
     {
         var (y, kind, readings) = number;
         if (TooCoarse(context, number.Target is { } moving ? y - moving : y, kind, limit) is { } coarse)
-            return finding.Measure(y, kind).Show(limit).CannotDecide(coarse, number.WhenTooCoarse ?? $"Read again with finer instruments. Largest cause: {y.Budget[0].Cause.Name}.");
+            return finding.Measure(y, kind).Show(limit).CannotDecide(coarse, number.WhenTooCoarse ?? CircuitMessages.FinerInstrumentsNext(y.Budget[0].Cause.Name));
         finding.Judge(y, kind, limit, number.Target).Say(sentence);
         gates.ReserveIn(finding);
         if (Unknown(readings) is { } unknown)
@@ -63,20 +63,20 @@ internal static class ChargeFindings
 
     /// <summary>Readings whose accuracy nobody states, as a reservation: their U is too small.</summary>
     /// <returns>The reservation, without a full stop; null when all are known.</returns>
-    public static string? Unknown(IEnumerable<CorrectedReading> readings)
+    public static Message? Unknown(IEnumerable<CorrectedReading> readings)
     {
         var names = readings.Where(r => !r.AccuracyKnown).Select(r => r.Name).Distinct(StringComparer.Ordinal).ToImmutableArray();
-        return names.IsEmpty ? null : $"the accuracy of {string.Join(" and ", names)} is not written, so U is too small";
+        return names.IsEmpty ? null : CircuitMessages.AccuracyNotWritten(new([.. names.Select(n => new TextValue(n))]));
     }
 
-    private static string? TooCoarse(CheckContext context, Uncertain y, DisplayKind kind, LimitStatement limit)
+    private static Message? TooCoarse(CheckContext context, Uncertain y, DisplayKind kind, LimitStatement limit)
     {
         if (limit is not { LowerSi: { } lower, UpperSi: { } upper } || y.StandardUncertainty == 0)
             return null;
         var least = context.Limits.Find(LimitIds.InstrumentsAdequacyWeak)?.Lower?.Si ?? 1;
         var half = (upper - lower) / 2;
         return half < least * y.Expanded
-            ? $"U of {context.Present.Measured(y, kind).ExpandedText} is wider than the tolerance of {context.Present.Text(half, kind)}: no verdict"
+            ? CircuitMessages.TooCoarse(new(context.Present.Measured(y, kind).ExpandedText!), context.Present.InMessage(half, kind))
             : null;
     }
 }

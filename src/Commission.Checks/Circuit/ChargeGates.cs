@@ -3,6 +3,7 @@ using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Jobs.Model;
 using Commission.Measurement.Quantities;
+using Commission.Messages;
 using Commission.Measurement.Units;
 
 namespace Commission.Checks.Circuit;
@@ -11,13 +12,13 @@ namespace Commission.Checks.Circuit;
 internal interface IChargeGate
 {
     /// <summary>Why nothing may be judged, without a full stop; null when something may.</summary>
-    string? Block { get; }
+    Message? Block { get; }
 
     /// <summary>What would make it possible; null when it is possible.</summary>
-    string? Todo { get; }
+    Message? Todo { get; }
 
     /// <summary>What was not shown and makes a pass conditional; null when everything was.</summary>
-    string? Reservation { get; }
+    Message? Reservation { get; }
 
     /// <summary>Names in a finding everything of the job the gate looked at.</summary>
     void NameIn(FindingBuilder finding);
@@ -33,14 +34,14 @@ internal sealed class ChargeGates
     public ChargeGates(params IChargeGate?[] gates) => _gates = [.. gates.OfType<IChargeGate>()];
 
     /// <summary>The first gate that blocks; null when none does.</summary>
-    public (string Why, string Todo)? Blocked
+    public (Message Why, Message Todo)? Blocked
     {
         get
         {
             foreach (var gate in _gates)
             {
                 if (gate.Block is { } why)
-                    return (why, gate.Todo ?? "Put it right and read again.");
+                    return (why, gate.Todo ?? CircuitMessages.PutRightNext);
             }
 
             return null;
@@ -48,7 +49,7 @@ internal sealed class ChargeGates
     }
 
     /// <summary>Everything that was not shown, without a full stop; null when everything was.</summary>
-    public string? Open => _gates.Select(g => g.Reservation).OfType<string>().ToArray() is { Length: > 0 } open ? string.Join("; ", open) : null;
+    public Message? Open => _gates.Select(g => g.Reservation).OfType<Message>().ToArray() is { Length: > 0 } open ? CommonMessages.Several(new([.. open], ListJoin.Semicolons)) : null;
 
     /// <summary>Names what the gates looked at.</summary>
     public void NameIn(FindingBuilder finding)
@@ -100,29 +101,33 @@ internal sealed class EquipmentMatch : IChargeGate
     public bool? Fits => _metering is { Size: { } fitted, PlateSize: { } asked } ? Math.Abs(fitted.Value.Si - asked.Value.Si) <= Same : null;
 
     /// <summary>Why the pair does not fit, without a full stop; null when it does.</summary>
-    public string? Mismatch => Fits == false
-        ? $"the installed orifice of {Text(_metering!.Size!)} is not the {Text(_metering.PlateSize!)} the maker asks for, so the target does not hold"
+    public Message? Mismatch => Fits == false
+        ? CircuitMessages.WrongOrifice(Diameter(_metering!.Size!), Diameter(_metering.PlateSize!))
         : null;
 
     /// <inheritdoc/>
-    public string? Block => null;
+    public Message? Block => null;
 
     /// <inheritdoc/>
-    public string? Todo => Mismatch is null ? null : "Fit the orifice the maker asks for, evacuate, weigh in and read again.";
+    public Message? Todo => Mismatch is null ? null : CircuitMessages.WrongOrificeNext;
 
     /// <inheritdoc/>
-    public string? Reservation => Mismatch ?? (_context.Job.Equipment.Matched is { Value: false } ? "the maker does not list this pair of units" : null);
+    public Message? Reservation => Mismatch ?? (_context.Job.Equipment.Matched is { Value: false } ? CircuitMessages.PairNotListed : null);
+
+    /// <summary>What does not fit, as a sentence; null when nothing is known against it.</summary>
+    public Message? Sentence => Fits == false ? ChargeMessages.MatchWrongOrifice(Diameter(_metering!.Size!), Diameter(_metering.PlateSize!))
+        : Reservation is null ? null : ChargeMessages.MatchNotListed;
 
     /// <summary>Looks at the equipment.</summary>
     public static EquipmentMatch Of(CheckContext context) => new(context);
 
     /// <inheritdoc/>
     public void NameIn(FindingBuilder finding) => finding
-        .Use("orifice installed", _metering?.Size)
-        .Use("orifice the maker asks for", _metering?.PlateSize)
-        .Use("matched", _context.Job.Equipment.Matched);
+        .Use(CircuitMessages.OrificeInstalled, _metering?.Size)
+        .Use(CircuitMessages.OrificeRequired, _metering?.PlateSize)
+        .Use(CircuitMessages.Matched, _context.Job.Equipment.Matched);
 
-    private string Text(Given<Measurement.Quantities.Length> size) => _context.Present.Text(size.Value.Si, DisplayKind.TubeDiameter);
+    private Messages.QuantityValue Diameter(Given<Measurement.Quantities.Length> size) => _context.Present.InMessage(size.Value.Si, DisplayKind.TubeDiameter);
 }
 
 /// <summary>Whether it was neither too cold nor too hot, outdoors and indoors, for the charging method.</summary>
@@ -140,18 +145,18 @@ internal sealed class MethodValidity : IChargeGate
     public ImmutableArray<ValidityWindow> Windows { get; }
 
     /// <inheritdoc/>
-    public string? Block => Outside is { } window ? Words(window) : null;
+    public Message? Block => Outside is { } window ? Words(window) : null;
 
     /// <inheritdoc/>
-    public string? Todo => Outside is { } window ? Advice(window) : null;
+    public Message? Todo => Outside is { } window ? Advice(window) : null;
 
     /// <inheritdoc/>
-    public string? Reservation
+    public Message? Reservation
     {
         get
         {
             var missing = Windows.Where(w => w.Reading is null).Select(w => w.What).ToArray();
-            return missing.Length == 0 ? null : $"{string.Join(" and ", missing)} {(missing.Length == 1 ? "was" : "were")} not read";
+            return missing.Length == 0 ? null : CircuitMessages.NotRead(new([.. missing.Select(ValidityWindow.Name)]), missing.Length);
         }
     }
 
@@ -166,29 +171,29 @@ internal sealed class MethodValidity : IChargeGate
     {
         var windows = ImmutableArray.CreateBuilder<ValidityWindow>();
         if (Find(context, LimitIds.ChargeValidityOutdoor, makersChart) is { } outdoor)
-            windows.Add(Winter(context, row, criterion, new ValidityWindow("outdoor dry bulb", row.OutdoorDryBulb, outdoor)));
+            windows.Add(Winter(context, row, criterion, new ValidityWindow(ValidityReading.OutdoorDryBulb, row.OutdoorDryBulb, outdoor)));
         if (context.Get<ChargeAnalysis>().HasWaterSide)
             return new MethodValidity(context, windows.ToImmutable());
         if (Find(context, LimitIds.ChargeValidityReturnDryBulb, makersChart) is { } indoor)
-            windows.Add(new ValidityWindow("return dry bulb", row.ReturnDryBulb, indoor));
+            windows.Add(new ValidityWindow(ValidityReading.ReturnDryBulb, row.ReturnDryBulb, indoor));
         if (Find(context, LimitIds.ChargeValidityReturnWetBulb, makersChart) is { } wet && (wet.Tier == LimitTier.Maker || UsesTable(context, criterion)))
-            windows.Add(new ValidityWindow("return wet bulb", row.ReturnWetBulb, wet));
+            windows.Add(new ValidityWindow(ValidityReading.ReturnWetBulb, row.ReturnWetBulb, wet));
         return new MethodValidity(context, windows.ToImmutable());
     }
 
     /// <summary>One condition in words, when it does not hold.</summary>
     /// <param name="window">The condition.</param>
-    public string Words(ValidityWindow window) =>
-        $"{window.What} at {_context.Present.Text(window.Reading!.Value.Value, DisplayKind.Temperature)} lies outside the range of the method, {LimitText.Of(window.Limit, _context.Present.Units)}";
+    public Message Words(ValidityWindow window) => CircuitMessages.OutsideMethod(
+        ValidityWindow.Name(window.What), _context.Present.InMessage(window.Reading!.Value.Value, DisplayKind.Temperature), CommonMessages.AsWritten(new(LimitText.Of(window.Limit, _context.Present.Units))));
 
     /// <summary>What to do when a condition does not hold.</summary>
     /// <param name="window">The condition.</param>
-    public static string Advice(ValidityWindow window) => (window.What, window.IsBelow) switch
+    public static Message Advice(ValidityWindow window) => (window.What, window.IsBelow) switch
     {
-        ("outdoor dry bulb", true) => "Weigh the charge in and come back in warmer weather; write the return visit.",
-        ("outdoor dry bulb", false) => "Come back when it is cooler, or weigh the charge in.",
-        (_, true) => "Warm the room and read again, or weigh the charge in.",
-        _ => "Let the system bring the room down and read again.",
+        (ValidityReading.OutdoorDryBulb, true) => CircuitMessages.TooColdNext,
+        (ValidityReading.OutdoorDryBulb, false) => CircuitMessages.TooHotNext,
+        (_, true) => CircuitMessages.RoomTooColdNext,
+        _ => CircuitMessages.RoomTooWarmNext,
     };
 
     /// <inheritdoc/>
@@ -200,7 +205,7 @@ internal sealed class MethodValidity : IChargeGate
                 finding.Use(use);
         }
 
-        finding.Use("head pressure raised", _context.Job.Charging?.HeadPressureRaised);
+        finding.Use(CircuitMessages.HeadPressureRaised, _context.Job.Charging?.HeadPressureRaised);
     }
 
     // The published windows are those of comfort cooling; a cold room has a window only where its maker gives one.
@@ -218,18 +223,40 @@ internal sealed class MethodValidity : IChargeGate
             return usual;
         if (context.Limits.Find(LimitIds.ChargeValidityOutdoorWinterMethod) is not { } winter)
             return usual;
-        var held = new ValidityWindow(usual.What, row.OutdoorDryBulb, winter, $"Read with the head pressure raised: {winter.Source}.");
+        var held = new ValidityWindow(usual.What, row.OutdoorDryBulb, winter, CircuitMessages.ReadWithHeadPressure(new(winter.Source)));
         return held.Inside == true ? held : usual;
     }
 }
 
+/// <summary>A reading that a charging method asks about.</summary>
+internal enum ValidityReading
+{
+    /// <summary>Outdoor air, dry bulb.</summary>
+    OutdoorDryBulb,
+
+    /// <summary>Return air, dry bulb.</summary>
+    ReturnDryBulb,
+
+    /// <summary>Return air, wet bulb.</summary>
+    ReturnWetBulb,
+}
+
 /// <summary>One condition under which a charging method counts.</summary>
-/// <param name="What">What is looked at: <c>outdoor dry bulb</c>.</param>
+/// <param name="What">What is looked at.</param>
 /// <param name="Reading">The reading; null when it was not taken.</param>
 /// <param name="Limit">The range asked for.</param>
 /// <param name="Remark">Why a reading outside the usual range is taken as inside; null when it needs no word.</param>
-internal sealed record ValidityWindow(string What, CorrectedReading? Reading, Limit Limit, string? Remark = null)
+internal sealed record ValidityWindow(ValidityReading What, CorrectedReading? Reading, Limit Limit, Message? Remark = null)
 {
+    /// <summary>Its name in a sentence.</summary>
+    /// <param name="reading">The reading.</param>
+    public static Message Name(ValidityReading reading) => reading switch
+    {
+        ValidityReading.OutdoorDryBulb => ReadingsMessages.OutdoorDryBulb,
+        ValidityReading.ReturnDryBulb => ReadingsMessages.ReturnDryBulb,
+        _ => ReadingsMessages.ReturnWetBulb,
+    };
+
     /// <summary>Whether the reading lies inside; null without a reading.</summary>
     public bool? Inside => Reading is { Value.Value: var kelvin }
         ? kelvin >= (Limit.Lower?.Si ?? double.NegativeInfinity) && kelvin <= (Limit.Upper?.Si ?? double.PositiveInfinity)

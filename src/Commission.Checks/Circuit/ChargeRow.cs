@@ -4,6 +4,7 @@ using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
+using Commission.Messages;
 using Commission.Measurement.Units;
 using Commission.Records.Findings;
 
@@ -41,7 +42,7 @@ internal sealed class ChargeRow
         _vaporBubble = new(() => VaporPressure is { } p ? _saturation.Bubble(p) : null);
         _liquidDew = new(() => LiquidPressure is { } p ? _saturation.Dew(p) : null);
         _liquidBubble = new(() => LiquidPressure is { } p ? _saturation.Bubble(p) : null);
-        _returnWetBulb = new(() => WetBulbReading.Of(context, $"return wet bulb, {Time}", ReadingName.ReturnAir, written.ReturnWetBulb, written.ReturnHumidity, ReturnDryBulb));
+        _returnWetBulb = new(() => WetBulbReading.Of(context, Named(ReadingsMessages.ReturnWetBulb), ReadingName.ReturnAir, written.ReturnWetBulb, written.ReturnHumidity, ReturnDryBulb));
         _superheat = new(MakeSuperheat);
         _subcooling = new(MakeSubcooling);
     }
@@ -69,54 +70,54 @@ internal sealed class ChargeRow
         or { VaporLine: not null } or { LiquidLine: not null } or { DischargeLine: not null } or { CompressorSuctionLine: not null } or { EvaporatorOutlet: not null } or { IndoorCoilOutlet: not null };
 
     /// <summary>Pressure at the vapor service valve, absolute.</summary>
-    public CorrectedReading? VaporPressure => Pressure("vapor pressure", ReadingName.VaporPressure, Written.VaporPressure);
+    public CorrectedReading? VaporPressure => Pressure(ReadingsMessages.VaporPressure, ReadingName.VaporPressure, Written.VaporPressure);
 
     /// <summary>Pressure at the liquid service valve, absolute.</summary>
-    public CorrectedReading? LiquidPressure => Pressure("liquid pressure", ReadingName.LiquidPressure, Written.LiquidPressure);
+    public CorrectedReading? LiquidPressure => Pressure(ReadingsMessages.LiquidPressure, ReadingName.LiquidPressure, Written.LiquidPressure);
 
     /// <summary>Pressure at the compressor's inlet, absolute.</summary>
-    public CorrectedReading? TrueSuctionPressure => Pressure("true suction pressure", ReadingName.TrueSuctionPressure, Written.TrueSuctionPressure);
+    public CorrectedReading? TrueSuctionPressure => Pressure(ReadingsMessages.TrueSuctionPressure, ReadingName.TrueSuctionPressure, Written.TrueSuctionPressure);
 
     /// <summary>Pressure at the compressor's outlet, absolute.</summary>
-    public CorrectedReading? DischargePressure => Pressure("discharge pressure", ReadingName.DischargePressure, Written.DischargePressure);
+    public CorrectedReading? DischargePressure => Pressure(ReadingsMessages.DischargePressure, ReadingName.DischargePressure, Written.DischargePressure);
 
     /// <summary>Vapor line at the service valve.</summary>
-    public CorrectedReading? VaporLine => Clamped("vapor line", ReadingName.VaporLine, Written.VaporLine, indoors: _places?.VaporLine?.Value == VaporLinePlace.EvaporatorOutlet);
+    public CorrectedReading? VaporLine => Clamped(ReadingsMessages.VaporLine, ReadingName.VaporLine, Written.VaporLine, indoors: _places?.VaporLine?.Value == VaporLinePlace.EvaporatorOutlet);
 
     /// <summary>Liquid line at the service valve.</summary>
-    public CorrectedReading? LiquidLine => Clamped("liquid line", ReadingName.LiquidLine, Written.LiquidLine, indoors: _places?.LiquidLine?.Value == LiquidLinePlace.MeteringDevice);
+    public CorrectedReading? LiquidLine => Clamped(ReadingsMessages.LiquidLine, ReadingName.LiquidLine, Written.LiquidLine, indoors: _places?.LiquidLine?.Value == LiquidLinePlace.MeteringDevice);
 
     /// <summary>Liquid line after the drier.</summary>
-    public CorrectedReading? LiquidAfterDrier => Clamped("liquid line after the drier", ReadingName.LiquidAfterDrier, Written.LiquidAfterDrier);
+    public CorrectedReading? LiquidAfterDrier => Clamped(ReadingsMessages.LiquidAfterTheDrier, ReadingName.LiquidAfterDrier, Written.LiquidAfterDrier);
 
-    public CorrectedReading? DischargeLine => Clamped("discharge line", ReadingName.DischargeLine, Written.DischargeLine);
+    public CorrectedReading? DischargeLine => Clamped(ReadingsMessages.DischargeLine, ReadingName.DischargeLine, Written.DischargeLine);
 
     /// <summary>Suction line at the compressor.</summary>
-    public CorrectedReading? CompressorSuctionLine => Clamped("suction line at the compressor", ReadingName.CompressorSuctionLine, Written.CompressorSuctionLine);
+    public CorrectedReading? CompressorSuctionLine => Clamped(ReadingsMessages.SuctionLineAtTheCompressor, ReadingName.CompressorSuctionLine, Written.CompressorSuctionLine);
 
     /// <summary>Vapor line at the evaporator.</summary>
-    public CorrectedReading? EvaporatorOutlet => Clamped("evaporator outlet", ReadingName.EvaporatorOutlet, Written.EvaporatorOutlet, indoors: true);
+    public CorrectedReading? EvaporatorOutlet => Clamped(ReadingsMessages.EvaporatorOutlet, ReadingName.EvaporatorOutlet, Written.EvaporatorOutlet, indoors: true);
 
     /// <summary>Liquid leaving the indoor coil in heating.</summary>
-    public CorrectedReading? IndoorCoilOutlet => Clamped("indoor coil outlet", ReadingName.IndoorCoilOutlet, Written.IndoorCoilOutlet, indoors: true);
+    public CorrectedReading? IndoorCoilOutlet => Clamped(ReadingsMessages.IndoorCoilOutlet, ReadingName.IndoorCoilOutlet, Written.IndoorCoilOutlet, indoors: true);
 
     /// <summary>Outdoor air, dry bulb.</summary>
-    public CorrectedReading? OutdoorDryBulb => Air("outdoor dry bulb", ReadingName.OutdoorAir, Written.OutdoorDryBulb);
+    public CorrectedReading? OutdoorDryBulb => Air(ReadingsMessages.OutdoorDryBulb, ReadingName.OutdoorAir, Written.OutdoorDryBulb);
 
     /// <summary>Outdoor air, wet bulb.</summary>
-    public CorrectedReading? OutdoorWetBulb => Air("outdoor wet bulb", new(ReadingName.OutdoorAir, IsWet: true), Written.OutdoorWetBulb);
+    public CorrectedReading? OutdoorWetBulb => Air(ReadingsMessages.OutdoorWetBulb, new(ReadingName.OutdoorAir, IsWet: true), Written.OutdoorWetBulb);
 
     /// <summary>Return air, dry bulb.</summary>
-    public CorrectedReading? ReturnDryBulb => Air("return dry bulb", ReadingName.ReturnAir, Written.ReturnDryBulb);
+    public CorrectedReading? ReturnDryBulb => Air(ReadingsMessages.ReturnDryBulb, ReadingName.ReturnAir, Written.ReturnDryBulb);
 
     /// <summary>Return air, wet bulb; from the humidity where that was read instead.</summary>
     public CorrectedReading? ReturnWetBulb => _returnWetBulb.Value;
 
     /// <summary>Supply air, dry bulb.</summary>
-    public CorrectedReading? SupplyDryBulb => Air("supply dry bulb", ReadingName.SupplyAir, Written.SupplyDryBulb);
+    public CorrectedReading? SupplyDryBulb => Air(ReadingsMessages.SupplyDryBulb, ReadingName.SupplyAir, Written.SupplyDryBulb);
 
     /// <summary>Air in the cold room.</summary>
-    public CorrectedReading? BoxTemperature => Air("box temperature", ReadingName.BoxTemperature, Written.BoxTemperature);
+    public CorrectedReading? BoxTemperature => Air(ReadingsMessages.BoxTemperature, ReadingName.BoxTemperature, Written.BoxTemperature);
 
     /// <summary>Air onto the evaporator: the cold room's, else the return air's dry bulb.</summary>
     public CorrectedReading? EvaporatorAir => BoxTemperature ?? ReturnDryBulb;
@@ -140,87 +141,89 @@ internal sealed class ChargeRow
     public RowNumber Subcooling => _subcooling.Value;
 
     /// <summary>Superheat at the evaporator's outlet.</summary>
-    public RowNumber EvaporatorSuperheat => Superheated("SH_evap", "superheat at the evaporator", EvaporatorOutlet, VaporPressure, VaporDew);
+    public RowNumber EvaporatorSuperheat => Superheated("SH_evap", CircuitMessages.SuperheatAtEvaporator, EvaporatorOutlet, VaporPressure, VaporDew);
 
     /// <summary>Superheat at the compressor's inlet.</summary>
     public RowNumber CompressorSuperheat => TrueSuctionPressure is { } p
-        ? Superheated("SH_comp", "superheat at the compressor", CompressorSuctionLine, p, _saturation.Dew(p))
-        : Superheated("SH_comp", "superheat at the compressor", CompressorSuctionLine, VaporPressure, VaporDew);
+        ? Superheated("SH_comp", CircuitMessages.SuperheatAtCompressor, CompressorSuctionLine, p, _saturation.Dew(p))
+        : Superheated("SH_comp", CircuitMessages.SuperheatAtCompressor, CompressorSuctionLine, VaporPressure, VaporDew);
 
     /// <summary>Liquid line over outdoor air.</summary>
-    public RowNumber Approach => Difference(new("ΔT_approach", "approach", "T_liquid − T_outdoor"), LiquidLine, OutdoorDryBulb, "liquid line", "outdoor dry bulb");
+    public RowNumber Approach => Difference(new("ΔT_approach", CircuitMessages.Approach, "T_liquid − T_outdoor"), LiquidLine, OutdoorDryBulb, ReadingsMessages.LiquidLine, ReadingsMessages.OutdoorDryBulb);
 
     /// <summary>Temperature drop across the drier.</summary>
     public RowNumber DrierDrop => MakeDrierDrop();
 
     /// <summary>Mid-point condensing temperature over outdoor air.</summary>
-    public RowNumber CondensingOverAmbient => AgainstAir(new("ΔT_cond", "condenser split", "T_cond,mid − T_outdoor"), LiquidPressure, Middle(LiquidDew, LiquidBubble), OutdoorDryBulb, "liquid pressure", "outdoor dry bulb", 1);
+    public RowNumber CondensingOverAmbient => AgainstAir(new("ΔT_cond", CircuitMessages.CondenserSplit, "T_cond,mid − T_outdoor"), LiquidPressure, Middle(LiquidDew, LiquidBubble), OutdoorDryBulb, ReadingsMessages.LiquidPressure, ReadingsMessages.OutdoorDryBulb, 1);
 
     /// <summary>Air onto the evaporator over the mid-point evaporating temperature; over its dew point in refrigeration, as EN 328 rates air coolers (DT1, from memory).</summary>
-    public RowNumber EvaporatorDifference => AgainstAir(new("ΔT_evap", "evaporator split", IsRefrigeration ? "T_air − T_dew(p_vapor)" : "T_air − T_evap,mid"), VaporPressure, IsRefrigeration ? VaporDew : Middle(VaporDew, VaporBubble), EvaporatorAir, "vapor pressure", "return or box temperature", -1);
+    public RowNumber EvaporatorDifference => AgainstAir(new("ΔT_evap", CircuitMessages.EvaporatorSplit, IsRefrigeration ? "T_air − T_dew(p_vapor)" : "T_air − T_evap,mid"), VaporPressure, IsRefrigeration ? VaporDew : Middle(VaporDew, VaporBubble), EvaporatorAir, ReadingsMessages.VaporPressure, CircuitMessages.ReturnOrBox, -1);
 
     private bool IsRefrigeration => _context.Get<ChargeAnalysis>().IsRefrigeration;
 
     /// <summary>The same row from the job's own words: "11:35".</summary>
     public override string ToString() => Time;
 
-    private CorrectedReading? Pressure(string name, ReadingName reading, Given<StatedPressure>? given) =>
-        given is null ? null : _context.Readings.Pressure($"{name}, {Time}", reading, given);
+    private string Named(Message reading) => _context.Present.Text(ReadingsMessages.AtTime(reading, new(Time)));
 
-    private CorrectedReading? Air(string name, SensorPlace place, Given<Temperature>? given) =>
-        given is null ? null : _context.Readings.Temperature($"{name}, {Time}", place, given);
+    private CorrectedReading? Pressure(Message name, ReadingName reading, Given<StatedPressure>? given) =>
+        given is null ? null : _context.Readings.Pressure(Named(name), reading, given);
+
+    private CorrectedReading? Air(Message name, SensorPlace place, Given<Temperature>? given) =>
+        given is null ? null : _context.Readings.Temperature(Named(name), place, given);
 
     // A clamp reads toward the air around it: the room's indoors, the outdoor air elsewhere.
-    private CorrectedReading? Clamped(string name, ReadingName reading, Given<Temperature>? given, bool indoors = false) =>
-        given is null ? null : _context.Readings.Temperature($"{name}, {Time}", reading, given, indoors ? EvaporatorAir : OutdoorDryBulb);
+    private CorrectedReading? Clamped(Message name, ReadingName reading, Given<Temperature>? given, bool indoors = false) =>
+        given is null ? null : _context.Readings.Temperature(Named(name), reading, given, indoors ? EvaporatorAir : OutdoorDryBulb);
 
     private RowNumber MakeSuperheat() => Mode == OperatingMode.Heating
-        ? RowNumber.None("in heating the vapor line carries discharge gas")
-        : Superheated("SH", "superheat", VaporLine, VaporPressure, VaporDew);
+        ? RowNumber.None(CircuitMessages.HeatingVaporLine)
+        : Superheated("SH", CircuitMessages.Superheat, VaporLine, VaporPressure, VaporDew);
 
-    private RowNumber Superheated(string symbol, string name, CorrectedReading? line, CorrectedReading? pressure, SaturationTemperature? dew)
+    private RowNumber Superheated(string symbol, Message name, CorrectedReading? line, CorrectedReading? pressure, SaturationTemperature? dew)
     {
         if (line is null || pressure is null || dew is null)
-            return RowNumber.None(Missing((line, $"the line temperature for {name}"), (pressure, "the vapor pressure")));
+            return RowNumber.None(Missing((line, CircuitMessages.LineTemperatureFor(name)), (pressure, ReadingsMessages.VaporPressure)));
         if (dew.Value is null)
             return RowNumber.None(dew.WhyNot!, pressure, line);
         var value = line.Value - dew.Value;
         var before = line.AfterZero - dew.AfterZero;
         return RowNumber.Of(value, before, [pressure, line],
         [
-            SaturationStep("T_dew", $"dew point at {pressure.Name}", pressure, dew),
+            SaturationStep("T_dew", CircuitMessages.DewAt(new(pressure.Name)), pressure, dew),
             .. BothStages(new(symbol, name, "T_line − T_dew"), line.AfterZero, dew.AfterZero, line.Value.Value, dew.Value.Value, before, value),
         ]);
     }
 
     private RowNumber MakeDrierDrop() => _places?.LiquidLine?.Value is LiquidLinePlace.MeteringDevice or LiquidLinePlace.AfterDrier
-        ? RowNumber.None("the liquid line was read behind the drier, and nothing before it")
-        : Difference(new("ΔT_drier", "drop across the drier", "T_liquid − T_after drier"), LiquidLine, LiquidAfterDrier, "liquid line", "liquid line after the drier");
+        ? RowNumber.None(CircuitMessages.LiquidReadBehindDrier)
+        : Difference(new("ΔT_drier", CircuitMessages.DrierDrop, "T_liquid − T_after drier"), LiquidLine, LiquidAfterDrier, ReadingsMessages.LiquidLine, ReadingsMessages.LiquidAfterTheDrier);
 
     private RowNumber MakeSubcooling()
     {
         if (Mode == OperatingMode.Heating)
-            return RowNumber.None("in heating the liquid service valve does not show the condenser's outlet");
+            return RowNumber.None(CircuitMessages.HeatingLiquidValve);
         if (LiquidLine is not { } line || LiquidPressure is not { } pressure || LiquidBubble is not { } bubble)
-            return RowNumber.None(Missing((LiquidPressure, "the liquid pressure"), (LiquidLine, "the liquid line")));
+            return RowNumber.None(Missing((LiquidPressure, ReadingsMessages.LiquidPressure), (LiquidLine, ReadingsMessages.LiquidLine)));
         if (bubble.Value is null)
             return RowNumber.None(bubble.WhyNot!, pressure, line);
         var value = bubble.Value - line.Value;
         var before = bubble.AfterZero - line.AfterZero;
         return RowNumber.Of(value, before, [pressure, line],
         [
-            SaturationStep("T_bubble", $"bubble point at {pressure.Name}", pressure, bubble),
-            .. BothStages(new("SC", "subcooling", "T_bubble − T_line"), bubble.AfterZero, line.AfterZero, bubble.Value.Value, line.Value.Value, before, value),
+            SaturationStep("T_bubble", CircuitMessages.BubbleAt(new(pressure.Name)), pressure, bubble),
+            .. BothStages(new("SC", CircuitMessages.Subcooling, "T_bubble − T_line"), bubble.AfterZero, line.AfterZero, bubble.Value.Value, line.Value.Value, before, value),
         ]);
     }
 
     // A number as a trace prints it.
-    private readonly record struct Defined(string Symbol, string Name, string Formula);
+    private readonly record struct Defined(string Symbol, Message Name, string Formula);
 
-    private RowNumber Difference(Defined number, CorrectedReading? first, CorrectedReading? second, string firstWords, string secondWords)
+    private RowNumber Difference(Defined number, CorrectedReading? first, CorrectedReading? second, Message firstWords, Message secondWords)
     {
         if (first is null || second is null)
-            return RowNumber.None(Missing((first, $"the {firstWords}"), (second, $"the {secondWords}")));
+            return RowNumber.None(Missing((first, firstWords), (second, secondWords)));
         var value = first.Value - second.Value;
         var before = first.AfterZero - second.AfterZero;
         return RowNumber.Of(value, before, [first, second],
@@ -228,10 +231,10 @@ internal sealed class ChargeRow
     }
 
     private RowNumber AgainstAir(
-        Defined number, CorrectedReading? pressure, SaturationTemperature? middle, CorrectedReading? air, string pressureWords, string airWords, int sign)
+        Defined number, CorrectedReading? pressure, SaturationTemperature? middle, CorrectedReading? air, Message pressureWords, Message airWords, int sign)
     {
         if (pressure is null || middle is null || air is null)
-            return RowNumber.None(Missing((pressure, $"the {pressureWords}"), (air, $"the {airWords}")));
+            return RowNumber.None(Missing((pressure, pressureWords), (air, airWords)));
         if (middle.Value is null)
             return RowNumber.None(middle.WhyNot!, pressure, air);
         var value = sign * (middle.Value - air.Value);
@@ -240,7 +243,7 @@ internal sealed class ChargeRow
         var (hotAfter, coldAfter) = sign > 0 ? (middle.Value.Value, air.Value.Value) : (air.Value.Value, middle.Value.Value);
         return RowNumber.Of(value, before, [pressure, air],
         [
-            SaturationStep("T_mid", _saturation.IsBlend ? $"{(sign < 0 && IsRefrigeration ? "dew point" : "middle of bubble and dew point")} at {pressure.Name}" : $"saturation at {pressure.Name}", pressure, middle),
+            SaturationStep("T_mid", !_saturation.IsBlend ? CircuitMessages.SaturationAt(new(pressure.Name)) : sign < 0 && IsRefrigeration ? CircuitMessages.DewAt(new(pressure.Name)) : CircuitMessages.MiddleAt(new(pressure.Name)), pressure, middle),
             .. BothStages(number, hot, cold, hotAfter, coldAfter, before, value),
         ]);
     }
@@ -254,17 +257,18 @@ internal sealed class ChargeRow
     private static SaturationTemperature? Middle(SaturationTemperature? dew, SaturationTemperature? bubble) =>
         dew is null || bubble is null ? null : SaturationTemperature.Middle(dew, bubble);
 
-    private TraceStep SaturationStep(string symbol, string name, CorrectedReading pressure, SaturationTemperature temperature)
+    private TraceStep SaturationStep(string symbol, Message name, CorrectedReading pressure, SaturationTemperature temperature)
     {
         var present = _context.Present;
         var perPressure = temperature.Slope * present.Units[DisplayKind.PressureDifference].Unit.Factor / present.Units[DisplayKind.TemperatureDifference].Unit.Factor;
         return new TraceStep(
             symbol,
-            name,
+            present.Text(name),
             $"{symbol}(p_abs)",
-            string.Create(
-                System.Globalization.CultureInfo.InvariantCulture,
-                $"p_abs = {present.Text(pressure.Value.Value, DisplayKind.AbsolutePressure, 2)}; dT/dp = {perPressure:0.000} {present.Unit(DisplayKind.TemperatureDifference)} per {present.Unit(DisplayKind.PressureDifference)}"),
+            present.Text(CircuitMessages.SaturationValues(
+                present.Value(pressure.Value.Value, DisplayKind.AbsolutePressure, 2),
+                new(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{perPressure:0.000} {present.Unit(DisplayKind.TemperatureDifference)}")),
+                new(present.Unit(DisplayKind.PressureDifference)))),
             present.Text(temperature.Value!, DisplayKind.Temperature),
             _saturation.Source);
     }
@@ -277,16 +281,16 @@ internal sealed class ChargeRow
         if (double.IsFinite(before))
         {
             yield return new TraceStep(
-                number.Symbol + "₀", $"{number.Name} after zero and residual alone", number.Formula, $"{Two(firstBefore)} − {Two(secondBefore)}", present.Text(before, DisplayKind.TemperatureDifference, 2), "definition");
+                number.Symbol + "₀", present.Text(CircuitMessages.ZeroCorrected(number.Name)), number.Formula, $"{Two(firstBefore)} − {Two(secondBefore)}", present.Text(before, DisplayKind.TemperatureDifference, 2), present.Text(CircuitMessages.Definition));
         }
 
-        yield return new TraceStep(number.Symbol, $"{number.Name} after all corrections", number.Formula, $"{Two(first)} − {Two(second)}", present.Text(value, DisplayKind.TemperatureDifference), "definition");
+        yield return new TraceStep(number.Symbol, present.Text(CircuitMessages.FullyCorrected(number.Name)), number.Formula, $"{Two(first)} − {Two(second)}", present.Text(value, DisplayKind.TemperatureDifference), present.Text(CircuitMessages.Definition));
     }
 
-    private static string Missing(params (CorrectedReading? Reading, string Words)[] needed)
+    private static Message Missing(params (CorrectedReading? Reading, Message Words)[] needed)
     {
         var missing = needed.Where(n => n.Reading is null).Select(n => n.Words).ToList();
-        return $"{string.Join(" and ", missing)} {(missing.Count > 1 ? "were" : "was")} not read";
+        return CircuitMessages.NotRead(new([.. missing]), missing.Count);
     }
 }
 

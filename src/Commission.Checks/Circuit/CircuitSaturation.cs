@@ -6,6 +6,7 @@ using Commission.Fluids;
 using Commission.Fluids.Mixtures;
 using Commission.Fluids.Saturation;
 using Commission.Jobs.Model.Words;
+using Commission.Messages;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
 
@@ -64,7 +65,7 @@ internal sealed class CircuitSaturation : IAnalysis<CircuitSaturation>
     private SaturationTemperature At(CorrectedReading pressure, Func<Refrigerant, double, FluidResult<SaturationPoint>> curve, Func<RootCause?> beyond)
     {
         if (_circuit.Fluid is not { } fluid)
-            return SaturationTemperature.None($"{Designation} cannot be computed: {_circuit.WhyNot}.");
+            return SaturationTemperature.None(CircuitMessages.CannotBeComputed(new(Designation), _circuit.WhyNot!));
         var p = pressure.Value.Value;
         var state = curve(fluid, p);
         if (!state.Ok)
@@ -79,11 +80,11 @@ internal sealed class CircuitSaturation : IAnalysis<CircuitSaturation>
 
     private RootCause MakeModel()
     {
-        var (id, words) = _circuit.Fluid is { EstimatedPairs.Length: > 0 } ? (LimitIds.AssumptionRefrigerantEstimated, "a blend with estimated pairs")
-            : IsBlend ? (LimitIds.AssumptionRefrigerantBlend, "a blend")
-            : (LimitIds.AssumptionRefrigerantPure, "a pure refrigerant");
+        var (id, kind) = _circuit.Fluid is { EstimatedPairs.Length: > 0 } ? (LimitIds.AssumptionRefrigerantEstimated, CircuitMessages.EquationsSourceKind.Estimated)
+            : IsBlend ? (LimitIds.AssumptionRefrigerantBlend, CircuitMessages.EquationsSourceKind.Blend)
+            : (LimitIds.AssumptionRefrigerantPure, CircuitMessages.EquationsSourceKind.Pure);
         return _context.Causes.Enter(
-            new RootCause($"{Designation}: equations of state", $"saturation pressure of {words}, as a share of it; common practice", _context.Assume(id)),
+            new RootCause(CircuitMessages.EquationsOfState(new(Designation)), CircuitMessages.EquationsSource(kind), _context.Assume(id)),
             DisplayKind.Percentage);
     }
 
@@ -98,31 +99,31 @@ internal sealed class CircuitSaturation : IAnalysis<CircuitSaturation>
         if (fluid.CompareWithListedBoilingRange() is { Ok: true, Value: var difference })
         {
             return (
-                Listed("bubble", difference.Bubble, fluid.BubbleAtPressure(StandardAtmosphere)),
-                Listed("dew", difference.Dew, fluid.DewAtPressure(StandardAtmosphere)));
+                Listed(CircuitMessages.ListedPointCurve.Bubble, difference.Bubble, fluid.BubbleAtPressure(StandardAtmosphere)),
+                Listed(CircuitMessages.ListedPointCurve.Dew, difference.Dew, fluid.DewAtPressure(StandardAtmosphere)));
         }
         return fluid.EstimateDeviation is { } sisters
-            ? (OfSisters("bubble", sisters.Bubble, sisters), OfSisters("dew", sisters.Dew, sisters))
+            ? (OfSisters(CircuitMessages.EstimatedPointCurve.Bubble, sisters.Bubble, sisters), OfSisters(CircuitMessages.EstimatedPointCurve.Dew, sisters.Dew, sisters))
             : (null, null);
     }
 
-    private RootCause? Listed(string curve, double kelvins, FluidResult<SaturationState> boiling) =>
+    private RootCause? Listed(CircuitMessages.ListedPointCurve curve, double kelvins, FluidResult<SaturationState> boiling) =>
         boiling.Ok
             ? Beyond(
-                $"{Designation}: listed normal {curve} point",
-                string.Create(CultureInfo.InvariantCulture, $"ASHRAE 34 lists it {-kelvins:+0.00;−0.00} K from the equations, from memory; what goes beyond their own share"),
+                CircuitMessages.ListedPoint(new(Designation), curve),
+                CircuitMessages.ListedSource(new(string.Create(CultureInfo.InvariantCulture, $"{-kelvins:+0.00;−0.00} K"))),
                 Math.Abs(kelvins) * boiling.Value.PressureSlope / boiling.Value.Pressure)
             : null;
 
-    private RootCause? OfSisters(string curve, double share, EstimateDeviation sisters) => Beyond(
-        $"{Designation}: estimated pairs, {curve} point",
-        string.Create(
-            CultureInfo.InvariantCulture,
-            $"no boiling point of it is listed; {sisters.Pair} is estimated, and the points that ASHRAE 34 lists of {string.Join(", ", sisters.Sisters)} ({(sisters.HoldPair ? "with the same pair" : "estimated by the same rule, the furthest off")}) lie up to {100 * share:0.0} % of the pressure from the equations, from memory; what goes beyond their own share"),
+    private RootCause? OfSisters(CircuitMessages.EstimatedPointCurve curve, double share, EstimateDeviation sisters) => Beyond(
+        CircuitMessages.EstimatedPoint(new(Designation), curve),
+        CircuitMessages.EstimatedSource(
+            new(sisters.Pair), new([.. sisters.Sisters.Select(s => new NameValue(s))], ListJoin.Comma), new(string.Create(CultureInfo.InvariantCulture, $"{100 * share:0.0} %")),
+            sisters.HoldPair ? CircuitMessages.EstimatedSourceHow.SamePair : CircuitMessages.EstimatedSourceHow.SameRule),
         share);
 
     // The share is the half-width of a rectangular doubt.
-    private RootCause? Beyond(string name, string detail, double share)
+    private RootCause? Beyond(Message name, Message detail, double share)
     {
         var standard = share / Math.Sqrt(3);
         var rest = (standard * standard) - (_model.Value.StandardUncertainty * _model.Value.StandardUncertainty);
@@ -149,7 +150,7 @@ internal sealed record SaturationTemperature
     public double Slope { get; private init; }
 
     /// <summary>Why there is none, as a sentence; null when there is one.</summary>
-    public string? WhyNot { get; private init; }
+    public Message? WhyNot { get; private init; }
 
     /// <summary>A temperature.</summary>
     /// <param name="value">After every correction, K.</param>
@@ -168,8 +169,8 @@ internal sealed record SaturationTemperature
     };
 
     /// <summary>None.</summary>
-    /// <param name="why">Why, as a sentence.</param>
-    public static SaturationTemperature None(string why) => new() { WhyNot = why };
+    /// <param name="why">Why, without a full stop.</param>
+    public static SaturationTemperature None(Message why) => new() { WhyNot = why };
 }
 
 /// <summary>The cycle through the measured states of a row: suction, compression, liquid, and what the throttle leaves.</summary>
@@ -180,7 +181,7 @@ internal sealed record ChargeCycle
     }
 
     /// <summary>Why the states cannot be worked out, without a full stop; null when they can.</summary>
-    public string? WhyNot { get; private init; }
+    public Message? WhyNot { get; private init; }
 
     /// <summary>Vapor at the service valve.</summary>
     public FluidState Suction { get; private init; }
@@ -215,26 +216,26 @@ internal sealed record ChargeCycle
     public static ChargeCycle Of(CheckContext context, ChargeRow row)
     {
         if (row.Mode == OperatingMode.Heating || row is not { VaporPressure: { } low, VaporLine: { } vapor, LiquidPressure: { } high, LiquidLine: { } liquid })
-            return None("vapor and liquid side were not both read in cooling", []);
+            return None(CircuitMessages.BothSidesNotRead, []);
         var circuit = context.Get<CircuitRefrigerant>();
         var readings = ImmutableArray.Create(low, vapor, high, liquid);
         if (circuit.Fluid is not { } fluid)
-            return None($"{circuit.Designation} cannot be computed: {circuit.WhyNot}", readings);
+            return None(CircuitMessages.CannotBeComputed(new(circuit.Designation), circuit.WhyNot!), readings);
         if (!(row.Superheat.Value?.Value > 0))
-            return None(row.Superheat.WhyNot ?? "the vapor is not superheated, so its state is not known from pressure and temperature", readings);
+            return None(row.Superheat.WhyNot ?? CircuitMessages.NotSuperheated, readings);
         if (row.LiquidBubble?.Value is { Value: var bubble } && liquid.Value.Value >= bubble)
-            return None("the liquid is not subcooled, so its state is not known from pressure and temperature", readings);
+            return None(CircuitMessages.NotSubcooled, readings);
         var top = row.DischargePressure ?? high;
         if (row.DischargePressure is { } discharge)
             readings = readings.Add(discharge);
         var suction = fluid.At(vapor.Value.Value, low.Value.Value, Phase.Vapor);
         var condensed = fluid.At(liquid.Value.Value, high.Value.Value, Phase.Liquid);
         if (!suction.Ok || !condensed.Ok)
-            return None((suction.Reason ?? condensed.Reason)!.TrimEnd('.'), readings);
+            return None((suction.Reason ?? condensed.Reason)!, readings);
         var ideal = fluid.AtPressureEntropy(top.Value.Value, suction.Value.Entropy);
         var throttled = fluid.AtPressureEnthalpy(low.Value.Value, condensed.Value.Enthalpy);
         if (!ideal.Ok || !throttled.Ok)
-            return None((ideal.Reason ?? throttled.Reason)!.TrimEnd('.'), readings);
+            return None((ideal.Reason ?? throttled.Reason)!, readings);
         FluidState? hot = null;
         if (row.DischargeLine is { } line && fluid.At(line.Value.Value, top.Value.Value, Phase.Vapor) is { Ok: true, Value: var measured } && measured.Enthalpy > suction.Value.Enthalpy)
         {
@@ -257,5 +258,5 @@ internal sealed record ChargeCycle
         };
     }
 
-    private static ChargeCycle None(string why, ImmutableArray<CorrectedReading> readings) => new() { WhyNot = why, Readings = readings };
+    private static ChargeCycle None(Message why, ImmutableArray<CorrectedReading> readings) => new() { WhyNot = why, Readings = readings };
 }

@@ -15,7 +15,7 @@ namespace Commission.Checks.Circuit;
 /// <summary>Internal volume of what was under vacuum or under test: as the job states it, or estimated from the line set, and then said so.</summary>
 internal sealed class SectionVolume
 {
-    private SectionVolume(Uncertain? value, string? whyNot, string words, ImmutableArray<ReadingUse> uses, ImmutableArray<TraceStep> steps, bool estimated)
+    private SectionVolume(Uncertain? value, Message? whyNot, Message? words, ImmutableArray<ReadingUse> uses, ImmutableArray<TraceStep> steps, bool estimated)
     {
         Value = value;
         WhyNot = whyNot;
@@ -29,10 +29,10 @@ internal sealed class SectionVolume
     public Uncertain? Value { get; }
 
     /// <summary>Why it is not known; null when it is.</summary>
-    public string? WhyNot { get; }
+    public Message? WhyNot { get; }
 
-    /// <summary>Where it comes from, as it stands in a sentence.</summary>
-    public string Words { get; }
+    /// <summary>Where it comes from, as it stands in a sentence; null when it is not known.</summary>
+    public Message? Words { get; }
 
     /// <summary>What of the job it rests on.</summary>
     public ImmutableArray<ReadingUse> Uses { get; }
@@ -53,114 +53,123 @@ internal sealed class SectionVolume
         if (whole && equipment.CircuitVolume is { } stated)
             return Stated(context, stated, section);
         if (section?.Value is CircuitSection.Indoor or CircuitSection.Outdoor or CircuitSection.Other)
-            return Unknown("the volume of this section is not known");
-        return equipment.Piping.IsEmpty ? Unknown("neither the circuit's volume nor the line set is written") : FromLines(context, section);
+            return Unknown(CircuitMessages.SectionVolumeUnknown);
+        return equipment.Piping.IsEmpty ? Unknown(CircuitMessages.VolumeNotWritten) : FromLines(context, section);
     }
 
-    private static SectionVolume Unknown(string why) => new(null, why, "", [], [], false);
+    private static SectionVolume Unknown(Message why) => new(null, why, null, [], [], false);
 
     private static SectionVolume Stated(CheckContext context, Given<Volume> volume, Given<CircuitSection>? section)
     {
         var half = volume.Stated is { } u ? u.HalfWidthSi / u.CoverageFactor * Math.Sqrt(3) : context.Assume(LimitIds.AssumptionVolumeLines) * volume.Value.Si;
-        var cause = context.Causes.Enter(RootCause.FromHalfWidth("circuit volume", volume.Stated is null ? "as written; its uncertainty is common practice, no source" : "as written", half), DisplayKind.Volume);
+        var cause = context.Causes.Enter(RootCause.FromHalfWidth(CircuitMessages.CircuitVolume, volume.Stated is null ? CircuitMessages.AsWrittenCommon : CircuitMessages.AsWritten, half), DisplayKind.Volume);
         return new SectionVolume(
-            context.Scope.Reading(volume.Value.Si, 1.0 * cause), null, "as written", [volume.Use("circuit volume"), .. SectionUse(section)],
-            [new TraceStep("V", "volume of the circuit", "as written", volume.Text, context.Present.Text(volume.Value.Si, DisplayKind.Volume), "")], false);
+            context.Scope.Reading(volume.Value.Si, 1.0 * cause), null, CircuitMessages.AsWritten, [volume.Use(context.Present.Text(CircuitMessages.CircuitVolume)), .. SectionUse(context, section)],
+            [new TraceStep("V", context.Present.Text(CircuitMessages.VolumeOfCircuit), context.Present.Text(CircuitMessages.AsWritten), volume.Text, context.Present.Text(volume.Value.Si, DisplayKind.Volume), "")], false);
     }
 
     private static SectionVolume FromLines(CheckContext context, Given<CircuitSection>? section)
     {
         var uses = ImmutableArray.CreateBuilder<ReadingUse>();
         var sizes = new List<ReadingUse>();
-        uses.AddRange(SectionUse(section));
+        uses.AddRange(SectionUse(context, section));
         var lines = 0.0;
         var walls = new SortedSet<string>(StringComparer.Ordinal);
         foreach (var (name, tube) in context.Job.Equipment.Piping.SelectMany(Tubes))
         {
             var standard = tube.Wall is null ? AcrTube.Find(tube.Od.Value) : null;
             if ((tube.Wall is { } wall ? tube.Od.Value.Si - (2 * wall.Value.Si) : standard?.Bore) is not { } bore || bore <= 0)
-                return Unknown($"the wall of the {name}, {tube.Od.Text}, is not written and this is no size of refrigeration tube");
-            walls.Add(standard?.Source ?? "wall as written");
+                return Unknown(CircuitMessages.NoTubeSize(name, new(tube.Od.Text)));
+            walls.Add(standard?.Source ?? context.Present.Text(CircuitMessages.WallAsWritten));
             lines += Math.PI / 4 * bore * bore * tube.Length.Value.Si;
-            sizes.Add(tube.Od.Use($"{name}: diameter"));
-            sizes.Add(tube.Length.Use($"{name}: length"));
+            sizes.Add(tube.Od.Use(context.Present.Text(CircuitMessages.DiameterOf(new(context.Present.Text(name))))));
+            sizes.Add(tube.Length.Use(context.Present.Text(CircuitMessages.LengthOf(new(context.Present.Text(name))))));
         }
 
         uses.AddRange(sizes);
         if (!(lines > 0))
-            return Unknown("the line set has no lines");
+            return Unknown(CircuitMessages.NoLines);
         var steps = ImmutableArray.CreateBuilder<TraceStep>();
         var share = context.Assume(LimitIds.AssumptionVolumeLines);
-        var cause = context.Causes.Enter(RootCause.FromHalfWidth("volume of the lines", "bore and length as nominal, common practice, no source", share * lines), DisplayKind.Volume);
+        var cause = context.Causes.Enter(RootCause.FromHalfWidth(CircuitMessages.VolumeOfLines, CircuitMessages.VolumeOfLinesSource, share * lines), DisplayKind.Volume);
         var volume = context.Scope.Reading(lines, 1.0 * cause);
-        steps.Add(new TraceStep("V_l", "volume of the lines", "Σ π/4 · d² · l", string.Join("; ", sizes.Select(u => u.Text)), context.Present.Text(lines, DisplayKind.Volume), string.Join("; ", walls)));
+        steps.Add(new TraceStep("V_l", context.Present.Text(CircuitMessages.VolumeOfLines), "Σ π/4 · d² · l", string.Join("; ", sizes.Select(u => u.Text)), context.Present.Text(lines, DisplayKind.Volume), string.Join("; ", walls)));
         if (section?.Value == CircuitSection.LineSet)
-            return new SectionVolume(volume, null, "from the line set", uses.ToImmutable(), steps.ToImmutable(), true);
+            return new SectionVolume(volume, null, CircuitMessages.FromLineSet, uses.ToImmutable(), steps.ToImmutable(), true);
 
         var indoorOnly = section?.Value == CircuitSection.LineSetAndIndoor;
         var coils = context.Assume(indoorOnly ? LimitIds.AssumptionVolumeIndoorShare : LimitIds.AssumptionVolumeWholeShare);
-        var rest = context.Causes.Enter(RootCause.FromHalfWidth("volume of the coils", "from nothing to twice the estimate, common practice, no source", coils * lines), DisplayKind.Volume);
+        var rest = context.Causes.Enter(RootCause.FromHalfWidth(CircuitMessages.VolumeOfCoils, CircuitMessages.VolumeOfCoilsSource, coils * lines), DisplayKind.Volume);
         volume += context.Scope.Reading(coils * lines, 1.0 * rest);
         steps.Add(new TraceStep(
-            "V", "volume of the section, estimated", "V_l · (1 + coils)", $"coils and vessels {context.Present.Text(coils, DisplayKind.Percentage, 0)} of the lines, from nothing to twice that",
-            context.Present.Text(volume, DisplayKind.Volume), "common practice, no source"));
-        return new SectionVolume(volume, null, "estimated from the line set", uses.ToImmutable(), steps.ToImmutable(), true);
+            "V", context.Present.Text(CircuitMessages.VolumeOfSection), context.Present.Text(CircuitMessages.VolumeOfSectionFormula), context.Present.Text(CircuitMessages.CoilsAndVessels(context.Present.Value(coils, DisplayKind.Percentage, 0))),
+            context.Present.Text(volume, DisplayKind.Volume), context.Present.Text(CircuitMessages.CommonPractice)));
+        return new SectionVolume(volume, null, CircuitMessages.EstimatedFromLines, uses.ToImmutable(), steps.ToImmutable(), true);
     }
 
-    private static IEnumerable<(string Name, Tube Tube)> Tubes(PipingRun run)
+    private static IEnumerable<(Message Name, Tube Tube)> Tubes(PipingRun run)
     {
-        var to = run.To is { } place ? $" to {place.Value}" : "";
+        Message Named(Message line) => run.To is { } place ? CircuitMessages.LineTo(line, new(place.Value)) : line;
         if (run.Liquid is { } liquid)
-            yield return ($"liquid line{to}", liquid);
+            yield return (Named(ReadingsMessages.LiquidLine), liquid);
         if (run.Vapor is { } vapor)
-            yield return ($"vapor line{to}", vapor);
+            yield return (Named(ReadingsMessages.VaporLine), vapor);
     }
 
-    private static IEnumerable<ReadingUse> SectionUse(Given<CircuitSection>? section) => section is null ? [] : [section.Use("section")];
+    private static IEnumerable<ReadingUse> SectionUse(CheckContext context, Given<CircuitSection>? section) => section is null ? [] : [section.Use(context.Present.Text(CircuitMessages.Section))];
+}
+
+/// <summary>What was done to a section.</summary>
+internal enum SectionWork
+{
+    /// <summary>It stood under test pressure.</summary>
+    Tested,
+
+    /// <summary>It stood under vacuum.</summary>
+    Evacuated,
 }
 
 /// <summary>What was inside a test or a vacuum, judged from the section and the valves that this kind of system has.</summary>
 internal static class SectionStatement
 {
-    public static Finding Make(CheckContext context, FindingBuilder finding, Given<CircuitSection>? section, Given<string>? name, Valves? valves, (string Done, string Part) what)
+    public static Finding Make(CheckContext context, FindingBuilder finding, Given<CircuitSection>? section, Given<string>? name, Valves? valves, SectionWork work)
     {
-        finding.Use("section", section).Use("section's name", name)
-            .Use("service valves", valves?.ServiceValves).Use("expansion valve", valves?.EEV).Use("solenoids", valves?.Solenoids)
-            .Use("reversing valve", valves?.ReversingValve).Use("check valves", valves?.CheckValves).Use("isolation valves", valves?.IsolationValves);
+        finding.Use(CircuitMessages.Section, section).Use(CircuitMessages.SectionName, name)
+            .Use(CircuitMessages.ServiceValves, valves?.ServiceValves).Use(CircuitMessages.ExpansionValve, valves?.EEV).Use(CircuitMessages.Solenoids, valves?.Solenoids)
+            .Use(CircuitMessages.ReversingValve, valves?.ReversingValve).Use(CircuitMessages.CheckValves, valves?.CheckValves).Use(CircuitMessages.IsolationValves, valves?.IsolationValves);
         if (section is null)
-            return finding.NotEvaluated(CommonMessages.SectionNotWritten, CommonMessages.SectionNotWrittenNext, $"{what.Part}: {{section: line set and indoor}}");
+            return finding.NotEvaluated(CommonMessages.SectionNotWritten, CommonMessages.SectionNotWrittenNext, work == SectionWork.Tested ? "pressure test: {section: line set and indoor}" : "evacuation: {section: line set and indoor}");
         var shut = Shut(valves).ToList();
         if (section.Value == CircuitSection.WholeSystem && shut.Count > 0)
         {
-            return finding.Decide(false).Say($"The whole system is said to be {what.Done}, but {string.Join(" and ", shut)} stood closed.")
-                .Next("Open them, or name the section that was really inside and do the rest as its own section.").Build();
+            return finding.Decide(false).Say(CircuitMessages.ValvesShut(work == SectionWork.Tested ? CircuitMessages.ValvesShutWork.Tested : CircuitMessages.ValvesShutWork.Evacuated, new([.. shut])))
+                .Next(CircuitMessages.ValvesShutNext).Build();
         }
 
         var unknown = Unknown(context.Job.Equipment, section.Value, valves).ToList();
         finding.Decide(true);
         if (unknown.Count > 0)
-            finding.Reserve($"the position of {string.Join(" and ", unknown)} is not written").Next("Write how the valves stood.");
-        return finding.Say($"{Capital(what.Done)}: {section.Text}{(name is null ? "" : $", {name.Value}")}.").Build();
+            finding.Reserve(CircuitMessages.ValvesUnknown(new([.. unknown]))).Next(CircuitMessages.ValvesUnknownNext);
+        var words = SchemaWords.Of(section.Value);
+        return finding.Say(CircuitMessages.SectionDone(work == SectionWork.Tested ? CircuitMessages.SectionDoneWork.Tested : CircuitMessages.SectionDoneWork.Evacuated, name is null ? words : CircuitMessages.SectionNamed(words, new(name.Value)))).Build();
     }
 
-    private static IEnumerable<string> Shut(Valves? valves)
+    private static IEnumerable<Message> Shut(Valves? valves)
     {
         if (valves?.EEV?.Value == ValveState.Closed)
-            yield return "the expansion valve";
+            yield return CircuitMessages.ExpansionValve;
         if (valves?.Solenoids?.Value is ValveState.Closed or ValveState.NotEnergised)
-            yield return "the solenoid valves";
+            yield return CircuitMessages.Solenoids;
         if (valves?.ServiceValves?.Value == ValveState.Closed)
-            yield return "the service valves";
+            yield return CircuitMessages.ServiceValves;
         if (valves?.IsolationValves?.Value == ValveState.Closed)
-            yield return "isolation valves";
+            yield return CircuitMessages.IsolationValves;
     }
 
-    private static IEnumerable<string> Unknown(Equipment equipment, CircuitSection section, Valves? valves)
+    private static IEnumerable<Message> Unknown(Equipment equipment, CircuitSection section, Valves? valves)
     {
         // A thermostatic valve stands open without pressure, a capillary always; the valves of ductless and multi-split systems sit outdoors or stand open as delivered.
         if (equipment.Metering?.Kind.Value == MeteringKind.EEV && equipment.System.Value is SystemKind.VRF or SystemKind.Refrigeration && valves?.EEV is null && section == CircuitSection.WholeSystem)
-            yield return "the expansion valve";
+            yield return CircuitMessages.ExpansionValve;
     }
-
-    private static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 }

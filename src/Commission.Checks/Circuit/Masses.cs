@@ -1,11 +1,11 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
+using Commission.Messages;
 using Commission.Measurement.Units;
 using Commission.Records.Findings;
 
@@ -46,13 +46,13 @@ internal sealed record MassPart(Uncertain Value, string Text, ImmutableArray<Cor
     /// <param name="with">The scale the phase names.</param>
     public static MassPart Weighed(CheckContext context, ScaleReading weighing, string cylinder, ImmutableArray<Given<string>> with)
     {
-        var suffix = cylinder.Length == 0 ? "" : $", {cylinder}";
-        var before = context.Readings.Plain($"scale before{suffix}", ReadingName.Charge, weighing.Before, DisplayKind.Mass, with);
-        var after = context.Readings.Plain($"scale after{suffix}", ReadingName.Charge, weighing.After, DisplayKind.Mass, with);
+        string Named(Message what) => context.Present.Text(cylinder.Length == 0 ? what : CircuitMessages.OfCylinder(what, new(cylinder)));
+        var before = context.Readings.Plain(Named(ReadingsMessages.ScaleBefore), ReadingName.Charge, weighing.Before, DisplayKind.Mass, with);
+        var after = context.Readings.Plain(Named(ReadingsMessages.After(ReadingsMessages.Scale)), ReadingName.Charge, weighing.After, DisplayKind.Mass, with);
         var net = before.Value - after.Value + context.Get<ScaleLinearity>().Of(weighing, with);
         var step = new TraceStep(
-            "m", $"out of the cylinder{suffix}", "before − after; the zero of the scale cancels, its accuracy counts once for the difference",
-            $"{weighing.Before.Text} − {weighing.After.Text}", context.Present.Text(net, DisplayKind.Mass), "definition");
+            "m", Named(CircuitMessages.OutOfCylinder), context.Present.Text(CircuitMessages.DifferenceFormula),
+            $"{weighing.Before.Text} − {weighing.After.Text}", context.Present.Text(net, DisplayKind.Mass), context.Present.Text(CircuitMessages.Definition));
         return new MassPart(net, context.Present.Text(net.Value, DisplayKind.Mass), [before, after], [step]);
     }
 
@@ -83,7 +83,7 @@ internal sealed record MassPart(Uncertain Value, string Text, ImmutableArray<Cor
             if (weighing.Before.Stated is not null || _context.Get<InstrumentKit>().For(ReadingName.Charge, with) is not { } scale || scale.HalfWidth(weighing.Before.Value.Si) is not { } half)
                 return Uncertain.Exact(0);
             if (!_causes.TryGetValue(scale.Id, out var cause))
-                _causes[scale.Id] = cause = _context.Causes.Enter(RootCause.FromHalfWidth($"{scale.Id}: slope and linearity", "the whole accuracy of the scale, for a difference", half), DisplayKind.Mass);
+                _causes[scale.Id] = cause = _context.Causes.Enter(RootCause.FromHalfWidth(CircuitMessages.ScaleLinearity(new(scale.Id)), CircuitMessages.ScaleLinearitySource, half), DisplayKind.Mass);
             return _context.Scope.Reading(0, 1.0 * cause);
         }
     }
@@ -123,32 +123,34 @@ internal sealed class MassSum
     {
         if (left is not null)
         {
-            _uses.Add(left.Use("left in hoses"));
-            Take(-1 * Written.Value(_context, "left in hoses", left, DisplayKind.Mass), $"−{left.Text} (left in hoses)");
+            var name = _context.Present.Text(CircuitMessages.LeftInHoses);
+            _uses.Add(left.Use(name));
+            Take(-1 * Written.Value(_context, name, left, DisplayKind.Mass), _context.Present.Text(CircuitMessages.HoseTerm(new($"−{left.Text}"))));
             return;
         }
 
         if (hoses is not null)
-            _uses.Add(hoses.Use("hoses"));
+            _uses.Add(hoses.Use(_context.Present.Text(CircuitMessages.Hoses)));
         var count = Math.Max(hoses?.Value ?? 1, 0);
         // A hose holds so much of what went through it at most: a cabinet's charge is drawn in to the last.
         var allowance = Math.Min(_context.Assume(LimitIds.AssumptionHoseCharge), MostOfCharge * _terms.Sum(t => Math.Abs(t.Value)));
         for (var i = 0; i < count; i++)
         {
             _hoses.Add(_context.Causes.Enter(
-                RootCause.FromHalfWidth(count == 1 ? "left in the hose" : string.Create(CultureInfo.InvariantCulture, $"left in hose {i + 1}"), "for each hose, common practice", allowance), DisplayKind.Mass));
+                RootCause.FromHalfWidth(count == 1 ? CircuitMessages.LeftInHose : CircuitMessages.LeftInHoseNumbered(i + 1), CircuitMessages.EachHose, allowance), DisplayKind.Mass));
         }
 
-        Take(-1 * _context.Scope.Reading(0, [.. _hoses.Select(h => 1.0 * h)]), "0 (left in hoses: not written)");
+        Take(-1 * _context.Scope.Reading(0, [.. _hoses.Select(h => 1.0 * h)]), _context.Present.Text(CircuitMessages.HoseNotWritten));
     }
 
     /// <summary>The sum.</summary>
     /// <param name="symbol">Its symbol.</param>
     /// <param name="name">What it is.</param>
-    public MassNumber Sum(string symbol, string name)
+    public MassNumber Sum(string symbol, Message name)
     {
         var total = _terms.Aggregate((a, b) => a + b);
-        _steps.Add(new TraceStep(symbol, name, "added − removed − left in hoses", string.Join(" + ", _words), _context.Present.Text(total, DisplayKind.Mass), "definition"));
+        _steps.Add(new TraceStep(
+            symbol, _context.Present.Text(name), _context.Present.Text(CircuitMessages.SumFormula), string.Join(" + ", _words), _context.Present.Text(total, DisplayKind.Mass), _context.Present.Text(CircuitMessages.Definition)));
         return new MassNumber(total, _readings.ToImmutable(), _uses.ToImmutable(), _steps.ToImmutable()) { Hoses = [.. _hoses] };
     }
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Commission.Checks.Kernel;
 using Commission.Fluids;
 using Commission.Jobs.Model;
+using Commission.Messages;
 using Commission.Measurement.Quantities;
 using Commission.Records.Findings;
 
@@ -22,13 +23,13 @@ internal sealed class PlateRefrigerant : IAnalysis<PlateRefrigerant>
         Guide = IsAnother ? plate?.FactoryCharge : null;
         var uses = ImmutableArray.CreateBuilder<ReadingUse>();
         if (plate?.Refrigerant is { } named)
-            uses.Add(named.Use("nameplate: refrigerant"));
+            uses.Add(named.Use(context.Present.Text(CircuitMessages.PlateRefrigerant)));
         if (plate?.SafetyClass is { } group)
-            uses.Add(group.Use("nameplate: safety class"));
+            uses.Add(group.Use(context.Present.Text(CircuitMessages.PlateSafetyClass)));
         if (context.Job.RefrigerantChange is { } change)
         {
-            uses.Add(change.From.Use("changed from"));
-            uses.Add(change.To.Use("changed to"));
+            uses.Add(change.From.Use(context.Present.Text(CircuitMessages.ChangedFrom)));
+            uses.Add(change.To.Use(context.Present.Text(CircuitMessages.ChangedTo)));
         }
 
         Uses = uses.ToImmutable();

@@ -1,6 +1,7 @@
 using Commission.Checks.Kernel;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
+using Commission.Messages;
 
 namespace Commission.Checks.Circuit;
 
@@ -9,18 +10,18 @@ namespace Commission.Checks.Circuit;
 internal sealed record VaporPort(ReadingPlaces? Places) : IChargeGate
 {
     /// <inheritdoc/>
-    public string? Block => null;
+    public Message? Block => null;
 
     /// <inheritdoc/>
-    public string? Todo => null;
+    public Message? Todo => null;
 
     /// <inheritdoc/>
-    public string? Reservation => (Places?.VaporPressure?.Value, Places?.VaporLine?.Value) switch
+    public Message? Reservation => (Places?.VaporPressure?.Value, Places?.VaporLine?.Value) switch
     {
         (VaporPressurePlace.ServiceValve, VaporLinePlace.ServiceValve)
             or (VaporPressurePlace.EvaporatorOutlet, VaporLinePlace.EvaporatorOutlet)
             or (VaporPressurePlace.CompressorInlet, VaporLinePlace.CompressorInlet) => null,
-        ({ }, { }) => $"the pressure was read at the {Places!.VaporPressure!.Text} and the temperature at the {Places.VaporLine!.Text}, so the line between is in the superheat",
+        ({ }, { }) => CircuitMessages.LineInSuperheat(SchemaWords.Of(Places!.VaporPressure!.Value), SchemaWords.Of(Places.VaporLine!.Value)),
         _ => null,
     };
 
@@ -29,7 +30,7 @@ internal sealed record VaporPort(ReadingPlaces? Places) : IChargeGate
 
     /// <inheritdoc/>
     public void NameIn(FindingBuilder finding) =>
-        finding.Use("vapor pressure read at", Places?.VaporPressure).Use("vapor line read at", Places?.VaporLine);
+        finding.Use(CircuitMessages.VaporPressurePlace, Places?.VaporPressure).Use(CircuitMessages.VaporLinePlace, Places?.VaporLine);
 }
 
 /// <summary>Where the liquid pressure was read: before the condenser it is higher than at its outlet, and subcooling reads high.</summary>
@@ -37,19 +38,19 @@ internal sealed record VaporPort(ReadingPlaces? Places) : IChargeGate
 internal sealed record LiquidPort(Given<LiquidPressurePlace>? Place) : IChargeGate
 {
     /// <inheritdoc/>
-    public string? Block => null;
+    public Message? Block => null;
 
     /// <inheritdoc/>
-    public string? Todo => null;
+    public Message? Todo => null;
 
     /// <inheritdoc/>
-    public string? Reservation => Place?.Value == LiquidPressurePlace.DischargePort
-        ? "the pressure was read at the discharge port, before the condenser's own pressure drop, so subcooling reads high"
+    public Message? Reservation => Place?.Value == LiquidPressurePlace.DischargePort
+        ? CircuitMessages.BeforeCondenser
         : null;
 
     /// <summary>Where this job read it.</summary>
     public static LiquidPort Of(CheckContext context) => new(context.Job.Charging?.ReadAt?.LiquidPressure);
 
     /// <inheritdoc/>
-    public void NameIn(FindingBuilder finding) => finding.Use("liquid pressure read at", Place);
+    public void NameIn(FindingBuilder finding) => finding.Use(CircuitMessages.LiquidPressurePlace, Place);
 }

@@ -23,7 +23,7 @@ internal sealed record RequiredCharge
     public MassNumber? Adjustment { get; private init; }
 
     /// <summary>Why there is no adjustment, without a full stop; null when there is one.</summary>
-    public string? WhyNot { get; private init; }
+    public Message? WhyNot { get; private init; }
 
     /// <summary>What to write so that there is one; null when there is one.</summary>
     public Message? Todo { get; private init; }
@@ -46,18 +46,18 @@ internal sealed record RequiredCharge
             if (adjustment.DeductForShorterLines is { } deduct)
                 sources.Add(deduct.Value);
             if (Lines(context, adjustment, uses, steps) is not { } lines)
-                return new RequiredCharge { WhyNot = "the line adjustment needs the length of the liquid line and the length the factory charge covers", Todo = ChargeMessages.LineLengthNotKnownNext };
+                return new RequiredCharge { WhyNot = CircuitMessages.LineLengthMissing, Todo = ChargeMessages.LineLengthNotKnownNext };
             terms.Add(lines);
         }
-        else if (NeedsFigure(equipment, charging, uses) is { } why)
+        else if (NeedsFigure(context, charging, uses) is { } why)
         {
-            return new RequiredCharge { WhyNot = why, Todo = charging?.Scale.IsEmpty == false ? "Write the maker's figure for longer lines with its page." : "Look up the maker's figure for longer lines, weigh in what it asks for, and write both: the figure with its page, the cylinder before and after." };
+            return new RequiredCharge { WhyNot = why, Todo = charging?.Scale.IsEmpty == false ? CircuitMessages.FigureNext : CircuitMessages.FigureAndScaleNext };
         }
 
         foreach (var extra in charging?.Extra ?? [])
         {
             if (Extra(context, extra, uses, steps) is not { } mass)
-                return new RequiredCharge { WhyNot = $"the extra {extra.What?.Value ?? "adjustment"} has neither a mass nor a figure with its length", Todo = "Write its mass, or its figure and length." };
+                return new RequiredCharge { WhyNot = extra.What is { } what ? CircuitMessages.ExtraWithoutMass(new(what.Value)) : CircuitMessages.SomeExtraWithoutMass, Todo = CircuitMessages.ExtraNext };
             if (extra.From is { } from)
                 sources.Add(from.Value);
             terms.Add(mass);
@@ -65,24 +65,24 @@ internal sealed record RequiredCharge
 
         var sum = terms.Count == 0 ? Uncertain.Exact(0) : terms.Aggregate((a, b) => a + b);
         if (terms.Count != 1)
-            steps.Add(new TraceStep("m_adj", "adjustment", "lines + extras", terms.Count == 0 ? "no longer line and no extra" : string.Join(" + ", terms.Select(t => context.Present.Text(t.Value, DisplayKind.Mass))), context.Present.Text(sum, DisplayKind.Mass), "definition"));
+            steps.Add(new TraceStep("m_adj", context.Present.Text(CircuitMessages.Adjustment), context.Present.Text(CircuitMessages.AdjustmentFormula), terms.Count == 0 ? context.Present.Text(CircuitMessages.NoLongerLine) : string.Join(" + ", terms.Select(t => context.Present.Text(t.Value, DisplayKind.Mass))), context.Present.Text(sum, DisplayKind.Mass), context.Present.Text(CircuitMessages.Definition)));
         return new RequiredCharge
         {
             Adjustment = new MassNumber(sum, [], uses.ToImmutable(), steps.ToImmutable()),
-            Source = sources.Count == 0 ? "factory charge, no adjustment" : string.Join("; ", sources.Distinct(StringComparer.Ordinal)),
+            Source = sources.Count == 0 ? context.Present.Text(CircuitMessages.FactoryChargeAlone) : string.Join("; ", sources.Distinct(StringComparer.Ordinal)),
         };
     }
 
     private static Uncertain? Lines(CheckContext context, LineAdjustment adjustment, ImmutableArray<ReadingUse>.Builder uses, ImmutableArray<TraceStep>.Builder steps)
     {
-        uses.Add(adjustment.Figure.Use("line adjustment"));
+        uses.Add(adjustment.Figure.Use(context.Present.Text(CircuitMessages.LineAdjustment)));
         var perMetre = adjustment.Figure.Value.Si;
         Uncertain length;
         Uncertain covered;
         string text;
         if (adjustment.Length is { } counted)
         {
-            length = Measured(context, "length the figure counts for", counted, uses);
+            length = Measured(context, CircuitMessages.LengthOfFigure, counted, uses);
             covered = Uncertain.Exact(0);
             text = counted.Text;
         }
@@ -91,77 +91,80 @@ internal sealed record RequiredCharge
             var runs = context.Job.Equipment.Piping;
             if (runs.IsEmpty || runs.Any(r => r.Liquid is null) || runs.All(r => r.CoveredByFactoryCharge is null))
                 return null;
-            length = runs.Select(r => Measured(context, Named("liquid line", r), r.Liquid!.Length, uses)).Aggregate((a, b) => a + b);
+            length = runs.Select(r => Measured(context, Named(ReadingsMessages.LiquidLine, r), r.Liquid!.Length, uses)).Aggregate((a, b) => a + b);
             var allowances = runs.Where(r => r.CoveredByFactoryCharge is not null).ToList();
             covered = Uncertain.Exact(allowances.Sum(r => r.CoveredByFactoryCharge!.Value.Si));
             foreach (var run in allowances)
-                uses.Add(run.CoveredByFactoryCharge!.Use(Named("covered by factory charge", run)));
+                uses.Add(run.CoveredByFactoryCharge!.Use(context.Present.Text(Named(CircuitMessages.CoveredByFactory, run))));
             text = $"({string.Join(" + ", runs.Select(r => r.Liquid!.Length.Text))} − {string.Join(" − ", allowances.Select(r => r.CoveredByFactoryCharge!.Text))})";
         }
 
         // A charge that covers lines up to a length covers shorter ones: it is taken out only where the maker says so.
         var isCovered = length.Value <= covered.Value && covered.Value > 0 && adjustment.DeductForShorterLines is null;
         if (adjustment.DeductForShorterLines is { } deduct)
-            uses.Add(deduct.Use("deduct for shorter lines"));
+            uses.Add(deduct.Use(context.Present.Text(CircuitMessages.DeductForShorter)));
         var mass = isCovered ? Uncertain.Exact(0) : Uncertain.WithPartials(
             LineCharge.Adjustment(perMetre, length.Value, LineCharge.Allowance(perMetre, covered.Value)), (length, perMetre), (covered, -perMetre));
         steps.Add(new TraceStep(
-            "m_line", "adjustment for the lines",
-            adjustment.DeductForShorterLines is null ? "figure × (length − length covered), nothing where the factory charge covers them" : "figure × (length − length covered)",
+            "m_line", context.Present.Text(CircuitMessages.AdjustmentForLines),
+            context.Present.Text(adjustment.DeductForShorterLines is null ? CircuitMessages.AdjustmentForLinesCovered : CircuitMessages.AdjustmentForLinesFormula),
             $"{adjustment.Figure.Text} × {text}", context.Present.Text(mass, DisplayKind.Mass), adjustment.From.Value));
         return mass;
     }
 
     private static Uncertain? Extra(CheckContext context, ChargeExtra extra, ImmutableArray<ReadingUse>.Builder uses, ImmutableArray<TraceStep>.Builder steps)
     {
-        var name = extra.What?.Value ?? (extra.Line is { } line ? $"{line.Text} line" : "extra");
+        var present = context.Present;
+        var name = extra.What?.Value ?? present.Text(extra.Line is { } line ? CircuitMessages.ExtraLine(new(line.Text)) : CircuitMessages.Extra);
         if (extra.Mass is { } mass)
         {
             uses.Add(mass.Use(name));
-            steps.Add(new TraceStep("m_extra", name, "as the maker gives it", mass.Text, mass.Text, extra.From?.Value ?? ""));
+            steps.Add(new TraceStep("m_extra", name, present.Text(CircuitMessages.AsMakerGivesIt), mass.Text, mass.Text, extra.From?.Value ?? ""));
             return Uncertain.Exact(mass.Value.Si);
         }
 
         if (extra is not { Figure: { } figure, Length: { } length })
             return null;
-        uses.Add(figure.Use($"{name}: figure"));
-        var value = figure.Value.Si * Measured(context, $"{name}: length", length, uses);
-        steps.Add(new TraceStep("m_extra", name, "figure × length", $"{figure.Text} × {length.Text}", context.Present.Text(value, DisplayKind.Mass), extra.From?.Value ?? ""));
+        uses.Add(figure.Use(present.Text(CircuitMessages.FigureOf(new(name)))));
+        var value = figure.Value.Si * Measured(context, CircuitMessages.LengthOf(new(name)), length, uses);
+        steps.Add(new TraceStep("m_extra", name, present.Text(CircuitMessages.FigureTimesLength), $"{figure.Text} × {length.Text}", context.Present.Text(value, DisplayKind.Mass), extra.From?.Value ?? ""));
         return value;
     }
 
     // Without a figure the charge is the factory's only where the lines are no longer than it covers, or where there are none.
-    private static string? NeedsFigure(Equipment equipment, Charging? charging, ImmutableArray<ReadingUse>.Builder uses)
+    private static Message? NeedsFigure(CheckContext context, Charging? charging, ImmutableArray<ReadingUse>.Builder uses)
     {
+        var equipment = context.Job.Equipment;
         if (equipment.ComesWhole() || charging?.Extra.IsEmpty == false)
             return null;
         var runs = equipment.Piping.Where(r => r.Liquid is not null).ToList();
         if (runs.Count == 0 && equipment.HermeticallySealed is { Value: true } closed)
         {
             // A circuit that was closed in the factory has no lines of the site.
-            uses.Add(closed.Use("hermetically sealed"));
+            uses.Add(closed.Use(context.Present.Text(ReadingsMessages.HermeticallySealed)));
             return null;
         }
 
         if (runs.Count == 0)
-            return "neither the lines nor the maker's figure for longer lines are written";
+            return CircuitMessages.NoLinesNoFigure;
         foreach (var run in runs)
         {
-            uses.Add(run.Liquid!.Length.Use(Named("liquid line", run)));
+            uses.Add(run.Liquid!.Length.Use(context.Present.Text(Named(ReadingsMessages.LiquidLine, run))));
             if (run.CoveredByFactoryCharge is { } covered)
-                uses.Add(covered.Use(Named("covered by factory charge", run)));
+                uses.Add(covered.Use(context.Present.Text(Named(CircuitMessages.CoveredByFactory, run))));
         }
 
         var length = runs.Sum(r => r.Liquid!.Length.Value.Si);
         var allowance = runs.Sum(r => r.CoveredByFactoryCharge?.Value.Si ?? 0);
-        return length > allowance ? "the lines are longer than the factory charge covers, and the maker's figure for that is not written" : null;
+        return length > allowance ? CircuitMessages.LinesLonger : null;
     }
 
-    private static Uncertain Measured(CheckContext context, string name, Given<Length> given, ImmutableArray<ReadingUse>.Builder uses)
+    private static Uncertain Measured(CheckContext context, Message what, Given<Length> given, ImmutableArray<ReadingUse>.Builder uses)
     {
+        var name = context.Present.Text(what);
         uses.Add(given.Use(name));
         return Written.Value(context, name, given, DisplayKind.Length);
     }
 
-    private static string Named(string what, PipingRun run) => run.To is { } to ? $"{what} to {to.Value}" : what;
+    private static Message Named(Message what, PipingRun run) => run.To is { } to ? CircuitMessages.LineTo(what, new(to.Value)) : what;
 }

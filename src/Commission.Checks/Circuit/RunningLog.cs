@@ -65,28 +65,28 @@ internal sealed class RunningLog : IAnalysis<RunningLog>
             return new RunningLog();
         var line = logs.EvaporatorOutlet ?? logs.VaporLine;
         var uses = new List<ReadingUse>();
-        Name("log of the vapor pressure", logs.VaporPressure);
-        Name("log of the vapor line", line);
-        Name("log of the liquid pressure", logs.LiquidPressure);
-        Name("log of the liquid line", logs.LiquidLine);
-        Name("log of the power", logs.Power);
+        Name(CircuitMessages.LogVaporPressure, logs.VaporPressure);
+        Name(CircuitMessages.LogVaporLine, line);
+        Name(CircuitMessages.LogLiquidPressure, logs.LiquidPressure);
+        Name(CircuitMessages.LogLiquidLine, logs.LiquidLine);
+        Name(CircuitMessages.LogPower, logs.Power);
         return new RunningLog
         {
-            Superheat = Course(context, row, "superheat", logs.VaporPressure, line, (fluid, p) => fluid.Fast.DewTemperature(p), 1),
-            Subcooling = Course(context, row, "subcooling", logs.LiquidPressure, logs.LiquidLine, (fluid, p) => fluid.Fast.BubbleTemperature(p), -1),
+            Superheat = Course(context, row, CircuitMessages.Superheat, logs.VaporPressure, line, (fluid, p) => fluid.Fast.DewTemperature(p), 1),
+            Subcooling = Course(context, row, CircuitMessages.Subcooling, logs.LiquidPressure, logs.LiquidLine, (fluid, p) => fluid.Fast.BubbleTemperature(p), -1),
             Stopped = logs.Power?.Data is { } power ? HasStopped(context, row, power) : null,
             Uses = [.. uses],
         };
 
-        void Name(string name, LogFile? log)
+        void Name(Message name, LogFile? log)
         {
             if (log?.Data is not null)
-                uses.Add(log.File.Use(name));
+                uses.Add(log.File.Use(context.Present.Text(name)));
         }
     }
 
     // The line above or below saturation: sign +1 for superheat, −1 for subcooling.
-    private static LogCourse? Course(CheckContext context, ChargeRow row, string what, LogFile? pressure, LogFile? line, Func<Refrigerant, double, FluidResult<double>> saturation, int sign)
+    private static LogCourse? Course(CheckContext context, ChargeRow row, Message what, LogFile? pressure, LogFile? line, Func<Refrigerant, double, FluidResult<double>> saturation, int sign)
     {
         if (pressure?.Data is not { UnitIsGuessed: false } low || line?.Data is not { } warm || context.Get<CircuitRefrigerant>().Fluid is not { } fluid)
             return null;
@@ -106,7 +106,7 @@ internal sealed class RunningLog : IAnalysis<RunningLog>
         return times.Count < LeastMeans || times[^1] - times[0] < Least - Mean ? null : Of(context, what, times, values);
     }
 
-    private static LogCourse Of(CheckContext context, string what, List<double> times, List<double> values)
+    private static LogCourse Of(CheckContext context, Message what, List<double> times, List<double> values)
     {
         var n = times.Count;
         var (middle, mean) = (times.Average(), values.Average());
@@ -115,7 +115,7 @@ internal sealed class RunningLog : IAnalysis<RunningLog>
         var beside = times.Select((t, i) => values[i] - mean - (slope * (t - middle))).ToArray();
         var length = times[^1] - times[0];
         var scatter = Math.Sqrt(beside.Sum(r => r * r) / (n - 2) / squares) * length;
-        var cause = context.Causes.Enter(RootCause.FromExpanded($"scatter of {what} in the log", "standard deviation of the slope of a straight line", 2 * scatter, 2), DisplayKind.TemperatureDifference);
+        var cause = context.Causes.Enter(RootCause.FromExpanded(CircuitMessages.ScatterInLog(what), CircuitMessages.ScatterInLogSource, 2 * scatter, 2), DisplayKind.TemperatureDifference);
         return new LogCourse(context.Scope.Reading(slope * length, 1.0 * cause), mean + beside.Min(), mean + beside.Max(), length);
     }
 
@@ -171,13 +171,13 @@ internal sealed class LogDrift : IChargeGate
     private LogDrift(ImmutableArray<ReadingUse> logs) => _logs = logs;
 
     /// <inheritdoc/>
-    public string? Block { get; private init; }
+    public Message? Block { get; private init; }
 
     /// <inheritdoc/>
-    public string? Todo { get; private init; }
+    public Message? Todo { get; private init; }
 
     /// <inheritdoc/>
-    public string? Reservation => null;
+    public Message? Reservation => null;
 
     /// <summary>Looks at the logs; null where there are none that reach far enough, and where superheat swings.</summary>
     public static LogDrift? Of(CheckContext context)
@@ -192,7 +192,7 @@ internal sealed class LogDrift : IChargeGate
             { Subcooling: { } subcooling } when subcooling.IsMoving(context) => ChargeMessages.LogSubcoolingMoving,
             _ => (Message?)null,
         };
-        return why is null ? new LogDrift(log.Uses) : new LogDrift(log.Uses) { Block = context.Present.Text(why), Todo = context.Present.Text(ChargeMessages.LogStillMovingNext) };
+        return why is null ? new LogDrift(log.Uses) : new LogDrift(log.Uses) { Block = why, Todo = ChargeMessages.LogStillMovingNext };
     }
 
     /// <inheritdoc/>

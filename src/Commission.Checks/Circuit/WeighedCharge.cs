@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Commission.Checks.Kernel;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
+using Commission.Messages;
 using Commission.Measurement.Units;
 using Commission.Records.Findings;
 
@@ -38,7 +38,7 @@ internal sealed class WeighedCharge : IAnalysis<WeighedCharge>
     public MassNumber? Total { get; }
 
     /// <summary>Why the total cannot be known, without a full stop; null when it is known.</summary>
-    public string? WhyNoTotal { get; }
+    public Message? WhyNoTotal { get; }
 
     /// <summary>Whether the scale saw the whole charge: the unit came empty or with nitrogen.</summary>
     public bool SawWholeCharge => _charging?.UnitArrived?.Value is ArrivalCharge.NitrogenHoldingCharge or ArrivalCharge.RecoveredAndEvacuated;
@@ -62,29 +62,29 @@ internal sealed class WeighedCharge : IAnalysis<WeighedCharge>
         foreach (var movement in moved.OrderByDescending(m => m.Sign))
             parts.Add(movement.Part, movement.Sign);
         parts.Hoses(job.LeftInHoses, job.Hoses);
-        return parts.Sum("m_put", "refrigerant put into the circuit");
+        return parts.Sum("m_put", CircuitMessages.PutIntoCircuit);
     }
 
-    private (MassNumber? Total, string? WhyNot) MakeTotal()
+    private (MassNumber? Total, Message? WhyNot) MakeTotal()
     {
         if (_charging is null)
-            return (null, "nothing about the charging is written");
+            return (null, CircuitMessages.NothingOfCharging);
         if (_charging.UnitArrived is not { } arrived)
-            return (null, "it is not written how the unit arrived: charged, with nitrogen, or evacuated");
+            return (null, CircuitMessages.ArrivalNotWritten);
         if (arrived.Value == ArrivalCharge.Unknown)
-            return (null, "nobody knows what the unit held when it arrived");
+            return (null, CircuitMessages.ArrivalUnknown);
         if (SawWholeCharge)
-            return Put is { } all ? (all with { Uses = [.. all.Uses, arrived.Use("unit arrived")] }, null) : (null, "no scale reading and no mass added is written");
+            return Put is { } all ? (all with { Uses = [.. all.Uses, arrived.Use(_context.Present.Text(ReadingsMessages.UnitArrived))] }, null) : (null, CircuitMessages.NothingWeighed);
         var plate = _context.Get<PlateRefrigerant>();
         if (plate.FactoryCharge is not { } factory)
-            return (null, plate.IsAnother ? "the factory charge is one of another refrigerant" : "the factory charge is not written");
+            return (null, plate.IsAnother ? CircuitMessages.FactoryChargeOfAnother : CircuitMessages.FactoryChargeNotWritten);
         var part = Uncertain.Exact(factory.Value.Si);
         var value = Put is { } put ? part + put.Value : part;
         var present = _context.Present;
         var step = new TraceStep(
-            "m_total", "total charge", "factory charge + put in",
-            $"{factory.Text} + {(Put is null ? "nothing" : present.Text(Put.Value.Value, DisplayKind.Mass))}", present.Text(value, DisplayKind.Mass), "definition");
-        return (new MassNumber(value, Put?.Readings ?? [], [.. Put?.Uses ?? [], factory.Use("factory charge"), arrived.Use("unit arrived")], [.. Put?.Steps ?? [], step]), null);
+            "m_total", present.Text(CircuitMessages.TotalCharge), present.Text(CircuitMessages.TotalChargeFormula),
+            $"{factory.Text} + {(Put is null ? present.Text(CircuitMessages.NothingPut) : present.Text(Put.Value.Value, DisplayKind.Mass))}", present.Text(value, DisplayKind.Mass), present.Text(CircuitMessages.Definition));
+        return (new MassNumber(value, Put?.Readings ?? [], [.. Put?.Uses ?? [], factory.Use(present.Text(ReadingsMessages.FactoryCharge)), arrived.Use(_context.Present.Text(ReadingsMessages.UnitArrived))], [.. Put?.Steps ?? [], step]), null);
     }
 }
 
@@ -134,7 +134,7 @@ internal sealed class RefrigerantLedger : IAnalysis<RefrigerantLedger>
     /// </summary>
     public ImmutableArray<Movement> WeighedBy(Cylinder cylinder)
     {
-        var all = Movements.Where(m => ReferenceEquals(CylinderOf(m), cylinder)).OrderBy(m => m.Name == "recovered" ? 0 : 1).ToImmutableArray();
+        var all = Movements.Where(m => ReferenceEquals(CylinderOf(m), cylinder)).OrderBy(m => m.Kind == MovementKind.Recovered ? 0 : 1).ToImmutableArray();
         if (all.Length < 2 || cylinder is not { Before: { } before, After: { } after })
             return all;
         var first = all.IndexOf(all.FirstOrDefault(m => Same(m.Weighing?.Before, before))!);
@@ -150,10 +150,10 @@ internal sealed class RefrigerantLedger : IAnalysis<RefrigerantLedger>
         if (cylinder is not { Before: { } before, After: { } after })
             return null;
         var name = cylinder.Id.Value;
-        var first = _context.Readings.Plain($"{name}: before", ReadingName.Charge, before, DisplayKind.Mass);
-        var second = _context.Readings.Plain($"{name}: after", ReadingName.Charge, after, DisplayKind.Mass);
+        var first = _context.Readings.Plain(_context.Present.Text(CircuitMessages.CylinderBefore(new(name))), ReadingName.Charge, before, DisplayKind.Mass);
+        var second = _context.Readings.Plain(_context.Present.Text(CircuitMessages.CylinderAfter(new(name))), ReadingName.Charge, after, DisplayKind.Mass);
         var value = first.Value - second.Value;
-        return new MassNumber(value, [first, second], [], [new TraceStep("Δm", $"out of {name}", "before − after", $"{before.Text} − {after.Text}", _context.Present.Text(value, DisplayKind.Mass), "definition")]);
+        return new MassNumber(value, [first, second], [], [new TraceStep("Δm", _context.Present.Text(CircuitMessages.OutOf(new(name))), _context.Present.Text(CircuitMessages.BeforeAfter), $"{before.Text} − {after.Text}", _context.Present.Text(value, DisplayKind.Mass), _context.Present.Text(CircuitMessages.Definition))]);
     }
 
     private IEnumerable<ChargeMovement> Charged()
@@ -163,24 +163,24 @@ internal sealed class RefrigerantLedger : IAnalysis<RefrigerantLedger>
         for (var i = 0; i < charging.Scale.Length; i++)
         {
             var weighing = charging.Scale[i];
-            var cylinder = charging.Scale.Length == 1 ? "" : weighing.Cylinder?.Value ?? string.Create(CultureInfo.InvariantCulture, $"cylinder {i + 1}");
+            var cylinder = charging.Scale.Length == 1 ? "" : weighing.Cylinder?.Value ?? _context.Present.Text(CircuitMessages.CylinderNumbered(i + 1));
             yield return new ChargeMovement(1, MassPart.Weighed(_context, weighing, cylinder, charging.With), weighing, weighing.At?.Text ?? "");
         }
 
         if (charging.Scale.IsEmpty && charging.Added is { } added)
-            yield return AsWritten(1, "refrigerant added", added, "");
+            yield return AsWritten(1, CircuitMessages.RefrigerantAdded, added, "");
         if (charging.Removed is { } removed)
-            yield return AsWritten(-1, "refrigerant removed", removed, "");
+            yield return AsWritten(-1, CircuitMessages.RefrigerantRemoved, removed, "");
         foreach (var change in charging.Scale.IsEmpty ? charging.Events : [])
         {
             if (change.Added is { } more && charging.Added is null)
-                yield return AsWritten(1, $"refrigerant added at {change.At.Text}", more, change.At.Text);
+                yield return AsWritten(1, CircuitMessages.RefrigerantAddedAt(new(change.At.Text)), more, change.At.Text);
             if (change.Removed is { } less && charging.Removed is null)
-                yield return AsWritten(-1, $"refrigerant removed at {change.At.Text}", less, change.At.Text);
+                yield return AsWritten(-1, CircuitMessages.RefrigerantRemovedAt(new(change.At.Text)), less, change.At.Text);
         }
 
-        ChargeMovement AsWritten(int sign, string name, Given<Mass> given, string time) =>
-            new(sign, MassPart.AsWritten(_context, name, given, charging.With), null, time);
+        ChargeMovement AsWritten(int sign, Message name, Given<Mass> given, string time) =>
+            new(sign, MassPart.AsWritten(_context, _context.Present.Text(name), given, charging.With), null, time);
     }
 
     private IEnumerable<Movement> Recovered()
@@ -188,7 +188,7 @@ internal sealed class RefrigerantLedger : IAnalysis<RefrigerantLedger>
         if (_context.Job.Recovery is not { } recovery)
         {
             if (_context.Job.AsFound?.ChargeRecovered is { } found)
-                yield return new Movement("recovered", -1, null, Written("charge recovered", found, []));
+                yield return new Movement(MovementKind.Recovered, -1, null, Written(_context.Present.Text(ReadingsMessages.ChargeRecovered), found, []));
             yield break;
         }
 
@@ -196,19 +196,19 @@ internal sealed class RefrigerantLedger : IAnalysis<RefrigerantLedger>
         var time = recovery.At?.Text ?? "";
         if (recovery.Scale is { } scale)
         {
-            var before = _context.Readings.Plain("recovery cylinder before", ReadingName.Charge, scale.Before, DisplayKind.Mass, recovery.With);
-            var after = _context.Readings.Plain("recovery cylinder after", ReadingName.Charge, scale.After, DisplayKind.Mass, recovery.With);
+            var before = _context.Readings.Plain(_context.Present.Text(ReadingsMessages.Before(ReadingsMessages.RecoveryCylinder)), ReadingName.Charge, scale.Before, DisplayKind.Mass, recovery.With);
+            var after = _context.Readings.Plain(_context.Present.Text(ReadingsMessages.After(ReadingsMessages.RecoveryCylinder)), ReadingName.Charge, scale.After, DisplayKind.Mass, recovery.With);
             var value = after.Value - before.Value;
-            var step = new TraceStep("m_rec", "recovered", "after − before", $"{scale.After.Text} − {scale.Before.Text}", _context.Present.Text(value, DisplayKind.Mass), "definition");
-            yield return new Movement("recovered", -1, cylinder, new MassNumber(value, [before, after], [], [step]), scale, time);
+            var step = new TraceStep("m_rec", _context.Present.Text(CircuitMessages.Recovered), _context.Present.Text(CircuitMessages.AfterBefore), $"{scale.After.Text} − {scale.Before.Text}", _context.Present.Text(value, DisplayKind.Mass), _context.Present.Text(CircuitMessages.Definition));
+            yield return new Movement(MovementKind.Recovered, -1, cylinder, new MassNumber(value, [before, after], [], [step]), scale, time);
         }
         else if ((recovery.Mass ?? _context.Job.AsFound?.ChargeRecovered) is { } mass)
         {
-            yield return new Movement("recovered", -1, cylinder, Written("mass recovered", mass, recovery.With), Time: time);
+            yield return new Movement(MovementKind.Recovered, -1, cylinder, Written(_context.Present.Text(ReadingsMessages.MassRecovered), mass, recovery.With), Time: time);
         }
         else
         {
-            yield return new Movement("recovered", -1, cylinder, null, Time: time);
+            yield return new Movement(MovementKind.Recovered, -1, cylinder, null, Time: time);
         }
     }
 
@@ -230,22 +230,43 @@ internal sealed record ChargeMovement(int Sign, MassPart Part, ScaleReading? Wei
     public Movement AsMovement(CheckContext context)
     {
         if (Weighing is null)
-            return new Movement(Sign > 0 ? "charged" : "taken off", Sign, null, new MassNumber(Part.Value, Part.Readings, [], []), Time: Time);
+            return new Movement(Sign > 0 ? MovementKind.Charged : MovementKind.TakenOff, Sign, null, new MassNumber(Part.Value, Part.Readings, [], []), Time: Time);
         var sum = new MassSum(context);
         sum.Add(Part, 1);
-        return new Movement("charged", Sign, Weighing.Cylinder?.Value, sum.Sum("m", "charged"), Weighing, Time);
+        return new Movement(MovementKind.Charged, Sign, Weighing.Cylinder?.Value, sum.Sum("m", CircuitMessages.Charged), Weighing, Time);
     }
 }
 
+/// <summary>How refrigerant moved.</summary>
+internal enum MovementKind
+{
+    /// <summary>Into the circuit.</summary>
+    Charged,
+
+    /// <summary>Out of it again while charging.</summary>
+    TakenOff,
+
+    /// <summary>Out of it before the work.</summary>
+    Recovered,
+}
+
 /// <summary>Refrigerant that went into the circuit or came out of it.</summary>
-/// <param name="Name">What it was: <c>charged</c>, <c>recovered</c>.</param>
+/// <param name="Kind">What it was.</param>
 /// <param name="Sign">Plus one into the circuit, minus one out of it.</param>
 /// <param name="Cylinder">The cylinder it came from or went to; null when the job does not say.</param>
 /// <param name="Mass">How much, kg, never negative by itself; null when it was not weighed.</param>
 /// <param name="Weighing">What the scale showed before and after; null when there is none.</param>
 /// <param name="Time">When, as written; empty when the job does not say.</param>
-internal sealed record Movement(string Name, int Sign, string? Cylinder, MassNumber? Mass, ScaleReading? Weighing = null, string Time = "")
+internal sealed record Movement(MovementKind Kind, int Sign, string? Cylinder, MassNumber? Mass, ScaleReading? Weighing = null, string Time = "")
 {
+    /// <summary>What it was, in words.</summary>
+    public Message Name => Kind switch
+    {
+        MovementKind.Charged => CircuitMessages.Charged,
+        MovementKind.TakenOff => CircuitMessages.TakenOff,
+        _ => CircuitMessages.Recovered,
+    };
+
     /// <summary>Designation of the refrigerant.</summary>
     public string Refrigerant { get; init; } = "";
 }
@@ -256,7 +277,7 @@ internal sealed record Movement(string Name, int Sign, string? Cylinder, MassNum
 /// </summary>
 internal sealed class CircuitCharge : IAnalysis<CircuitCharge>
 {
-    private CircuitCharge(MassNumber? total, string? whyNot, bool isWeighed, MassNumber? full)
+    private CircuitCharge(MassNumber? total, Message? whyNot, bool isWeighed, MassNumber? full)
     {
         Total = total;
         WhyNot = whyNot;
@@ -268,7 +289,7 @@ internal sealed class CircuitCharge : IAnalysis<CircuitCharge>
     public MassNumber? Total { get; }
 
     /// <summary>Why the total cannot be known, without a full stop; null when it is known.</summary>
-    public string? WhyNot { get; }
+    public Message? WhyNot { get; }
 
     /// <summary>Whether the total follows from scales, and is not only written on the unit.</summary>
     public bool IsWeighed { get; }
@@ -281,13 +302,13 @@ internal sealed class CircuitCharge : IAnalysis<CircuitCharge>
     {
         var job = context.Job;
         var weighed = context.Get<WeighedCharge>();
-        var labelled = job.Label?.Total is { } label ? AsWritten(context, "total on the label", label) : null;
-        var factory = context.Get<PlateRefrigerant>().FactoryCharge is { } plate ? AsWritten(context, "factory charge", plate) : null;
-        var recovered = job.Recovery?.Mass is { } mass ? AsWritten(context, "mass recovered", mass)
-            : job.AsFound?.ChargeRecovered is { } found ? AsWritten(context, "charge recovered", found) : null;
+        var labelled = job.Label?.Total is { } label ? AsWritten(context, CircuitMessages.LabelTotal, label) : null;
+        var factory = context.Get<PlateRefrigerant>().FactoryCharge is { } plate ? AsWritten(context, ReadingsMessages.FactoryCharge, plate) : null;
+        var recovered = job.Recovery?.Mass is { } mass ? AsWritten(context, ReadingsMessages.MassRecovered, mass)
+            : job.AsFound?.ChargeRecovered is { } found ? AsWritten(context, ReadingsMessages.ChargeRecovered, found) : null;
         var full = labelled ?? weighed.Total ?? factory ?? recovered;
         if (job.Identity.Work.Value == WorkKind.Decommissioning)
-            return new CircuitCharge(null, "the circuit was emptied", isWeighed: false, full);
+            return new CircuitCharge(null, CircuitMessages.CircuitEmptied, isWeighed: false, full);
         if (weighed.Total is { } total)
             return new CircuitCharge(total, null, isWeighed: true, full);
         if (labelled is not null)
@@ -298,14 +319,18 @@ internal sealed class CircuitCharge : IAnalysis<CircuitCharge>
             && (job.Identity.Work.Value == WorkKind.SeasonalCheck || (job.Identity.Work.Value == WorkKind.NewInstallation && job.Equipment.ComesWhole()));
         return untouched && factory is not null
             ? new CircuitCharge(factory, null, isWeighed: false, full)
-            : new CircuitCharge(null, weighed.WhyNoTotal ?? "the total charge is not written", isWeighed: false, full);
+            : new CircuitCharge(null, weighed.WhyNoTotal ?? CircuitMessages.TotalNotWritten, isWeighed: false, full);
     }
 
-    private static MassNumber AsWritten(CheckContext context, string name, Given<Mass> given) => new(
-        Written.Value(context, name, given, DisplayKind.Mass),
-        [],
-        [given.Use(name)],
-        [new TraceStep("m", name, "as written", given.Text, given.Text, "")]);
+    private static MassNumber AsWritten(CheckContext context, Message what, Given<Mass> given)
+    {
+        var name = context.Present.Text(what);
+        return new MassNumber(
+            Written.Value(context, name, given, DisplayKind.Mass),
+            [],
+            [given.Use(name)],
+            [new TraceStep("m", name, context.Present.Text(CircuitMessages.AsWritten), given.Text, given.Text, "")]);
+    }
 }
 
 /// <summary>What the kind of a system says about where its circuit was closed.</summary>

@@ -5,6 +5,7 @@ using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
+using Commission.Messages;
 using Commission.Measurement.Units;
 using Commission.Records.Findings;
 
@@ -29,7 +30,7 @@ internal static class WetBulbReading
         if (humidity is null || dryBulb is null)
             return null;
         var atmosphere = context.Get<SiteAtmosphere>();
-        var moisture = Humidity(context, name.Replace("wet bulb", "relative humidity", StringComparison.Ordinal), reading, humidity);
+        var moisture = Humidity(context, context.Present.Text(CircuitMessages.HumidityFor(new(name))), reading, humidity);
         static double WetBulb(double t, double rh, double p) =>
             MoistAir.FromRelativeHumidity(t, rh, p) is { Ok: true, Value: var air } ? air.WetBulb : double.NaN;
         var value = Uncertain.Apply(WetBulb, dryBulb.Value, moisture.Value, atmosphere.Value);
@@ -47,9 +48,9 @@ internal static class WetBulbReading
                 .. dryBulb.Steps,
                 atmosphere.Step,
                 new TraceStep(
-                    "T_wb", name, "thermodynamic wet bulb of moist air at T, φ, p_atm",
+                    "T_wb", name, present.Text(CircuitMessages.WetBulbFormula),
                     $"{present.Text(dryBulb.Value.Value, DisplayKind.Temperature)}, {present.Text(moisture.Value.Value, DisplayKind.Percentage)}, {present.Text(atmosphere.Value.Value, DisplayKind.AbsolutePressure)}",
-                    present.Text(value, DisplayKind.Temperature), "ASHRAE Handbook — Fundamentals, chapter 1, SI relations (from memory)"),
+                    present.Text(value, DisplayKind.Temperature), present.Text(CircuitMessages.WetBulbSource)),
             ],
             Instrument = moisture.Instrument,
             AccuracyKnown = dryBulb.AccuracyKnown && moisture.AccuracyKnown,
@@ -74,7 +75,7 @@ internal static class WetBulbReading
             else
                 known = false;
             if (given.Step is { } step and > 0)
-                terms.Add(context.Causes.Enter(RootCause.FromResolution($"{name}: resolution", "smallest step of the indication", step), DisplayKind.Percentage));
+                terms.Add(context.Causes.Enter(RootCause.FromResolution(KernelMessages.Resolution(new(name)), CorrectionsMessages.SmallestStep, step), DisplayKind.Percentage));
         }
 
         return new CorrectedReading

@@ -130,7 +130,7 @@ internal sealed record AboveDew(ChargeRow Row, CorrectedReading Part, CorrectedR
         var saturation = context.Get<CircuitSaturation>();
         var dew = saturation.Dew(Side);
         if (dew.Value is not { } point)
-            return finding.NotEvaluated(dew.WhyNot!.TrimEnd('.'), NoDew);
+            return finding.NotEvaluated(dew.WhyNot!, NoDew);
         var superheat = Part.Value - point;
         var shown = present.InMessage(superheat, DisplayKind.TemperatureDifference);
         finding.Step("T_dew", CompressorMessages.StepDew(new(Side.Name)), CompressorMessages.StepDewCurve, present.Text(Side.Value.Value, DisplayKind.AbsolutePressure), present.Text(point, DisplayKind.Temperature), saturation.Source)

@@ -20,7 +20,6 @@ internal sealed class EquilibriumHumidityCheck : ICheck
 
     // What a kelvin makes of the vapor pressure of water near room temperature: the coldest part is known no better (common practice, no source).
     private const double ShareOfDegree = 0.065;
-    private const string Kind = "says what water the hold excludes; it is no proof that the system is dry";
 
     public string Id => "evacuation.humidity";
 
@@ -33,10 +32,10 @@ internal sealed class EquilibriumHumidityCheck : ICheck
         var run = context.Get<EvacuationRun>();
         var given = run.Temperatures.Last;
         var sensor = run.Gauge.Instrument?.Described.Sensor;
-        var finding = run.Name(context.Finding(this)).Use("where the gauge sat", evacuation.Gauge).Use("isolated at", evacuation.IsolatedAt)
-            .Use(evacuation.ColdestPartAtEnd is null ? "coldest part" : "coldest part at the end", given).Use("sensor of the vacuum gauge", sensor, run.Gauge.Id);
+        var finding = run.Name(context.Finding(this)).Use(VacuumHoldMessages.ReadingGaugePlace, evacuation.Gauge).Use(VacuumHoldMessages.ReadingIsolatedAt, evacuation.IsolatedAt)
+            .Use(evacuation.ColdestPartAtEnd is null ? VacuumHoldMessages.ReadingColdest : VacuumHoldMessages.ReadingColdestAtEnd, given).Use(VacuumHoldMessages.ReadingSensor, sensor, run.Gauge.Id);
         foreach (var level in evacuation.Levels)
-            finding.Use($"isolated at {level.At.Text}", level.Isolated);
+            finding.Use(VacuumHoldMessages.ReadingIsolated(new(level.At.Text)), level.Isolated);
         if (run.Obstacle is { } block)
         {
             yield return finding.NotEvaluated(block.Why, block.Next);
@@ -45,7 +44,7 @@ internal sealed class EquilibriumHumidityCheck : ICheck
 
         if (run.Parts is not { Hold: { PressureAtEnd: { } pressure } hold } || !(pressure > 0))
         {
-            yield return finding.NotEvaluated("there is no reading at the end of a hold", "Write when the valve was closed, and read the gauge at the end of the hold.");
+            yield return finding.NotEvaluated(VacuumHoldMessages.HumidityNoEnd, VacuumHoldMessages.HumidityNoEndNext);
             yield break;
         }
 
@@ -58,19 +57,18 @@ internal sealed class EquilibriumHumidityCheck : ICheck
 
         yield return WaterInVacuum.Read(pressure, given.Value.Si, run.Gauge.FeelsTheGas, Saturation, SaturationTemperature) is { } water
             ? Told(context, finding, water, pressure, given, run)
-            : finding.NotEvaluated("water has no vapour pressure in the tables there", "Check the level and the temperature.");
+            : finding.NotEvaluated(VacuumHoldMessages.HumidityOutsideTables, VacuumHoldMessages.HumidityOutsideTablesNext);
     }
 
     private static Finding Told(CheckContext context, FindingBuilder finding, WaterInVacuum water, double pressure, Given<Temperature> coldest, EvacuationRun run)
     {
         var present = context.Present;
         var isIce = coldest.Value.Si < WaterSaturation.TripleTemperature;
-        var what = isIce ? "ice" : "water";
         var shown = VacuumText.Level(present, pressure);
         var saturation = VacuumText.Level(present, water.Saturation);
-        finding.Step("p_s", $"vapour pressure of {what} at the coldest part", "p_sat(T)", coldest.Text, saturation, isIce ? "IAPWS R14-08 (published)" : "IAPWS-95, Wagner and Pruß 2002");
-        finding.Step("φ", "equilibrium humidity", "p/p_sat", $"{shown}/{saturation}", Band(water.HumidityLow, water.HumidityHigh), run.Gauge.FeelsTheGas ? "heat-loss gauge in water vapour: 0.5 to 1 times what it shows (from memory)" : "");
-        finding.Step("T_h", "water or ice colder than this gives off no more", "T_sat(p)", shown, Colder(context, water), water.HiddenBelowAtMost < WaterSaturation.TripleTemperature ? "IAPWS R14-08 (published)" : "IAPWS-95, Wagner and Pruß 2002; IAPWS R14-08 (published)");
+        finding.Step("p_s", isIce ? VacuumHoldMessages.HumidityIcePressure : VacuumHoldMessages.HumidityWaterPressure, "p_sat(T)", coldest.Text, saturation, isIce ? "IAPWS R14-08 (published)" : "IAPWS-95, Wagner and Pruß 2002");
+        finding.Step("φ", VacuumHoldMessages.HumidityStep, "p/p_sat", $"{shown}/{saturation}", Band(water.HumidityLow, water.HumidityHigh), run.Gauge.FeelsTheGas ? VacuumHoldMessages.HumidityHeatLoss : "");
+        finding.Step("T_h", VacuumHoldMessages.HumidityHiddenStep, "T_sat(p)", shown, Colder(context, water), water.HiddenBelowAtMost < WaterSaturation.TripleTemperature ? "IAPWS R14-08 (published)" : "IAPWS-95, Wagner and Pruß 2002; IAPWS R14-08 (published)");
         var rising = IsAtRest(run, pressure) ? null : VacuumText.Value(present, pressure - Earlier(run)!.Value);
         var doubt = run.Rows.At(run.Parts.Hold!.To) is { Value: > 0 } read ? read.Expanded / read.Value : 0;
         var below = water.ExcludesFreeWater(doubt + ShareOfDegree);
@@ -90,7 +88,7 @@ internal sealed class EquilibriumHumidityCheck : ICheck
             EvacuationMessages.Humidity(
                 VacuumText.Value(present, pressure), new(Band(water.HumidityLow, water.HumidityHigh)), isIce ? EvacuationMessages.HumidityWhat.Ice : EvacuationMessages.HumidityWhat.Water,
                 new(coldest.Text), run.Evacuation.ColdestPartAtEnd is null ? EvacuationMessages.HumidityWhen.Once : EvacuationMessages.HumidityWhen.End, VacuumText.Value(present, water.Saturation), free, Hidden(water), new(Colder(context, water))),
-            Kind);
+            VacuumHoldMessages.HumidityKind);
     }
 
     private static EvacuationMessages.HumidityHides Hidden(WaterInVacuum water) =>

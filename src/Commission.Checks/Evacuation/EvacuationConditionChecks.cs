@@ -1,4 +1,3 @@
-using System.Globalization;
 using Commission.Checks.Circuit;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
@@ -26,7 +25,7 @@ internal sealed class EvacuationConditionsCheck : ICheck
     {
         if (context.Job.Evacuation is not { } evacuation)
             yield break;
-        var finding = context.Finding(this).Use("ambient", evacuation.Ambient).Use("coldest part", evacuation.ColdestPart).Use("coldest part at the end", evacuation.ColdestPartAtEnd);
+        var finding = context.Finding(this).Use(VacuumHoldMessages.ReadingAmbient, evacuation.Ambient).Use(VacuumHoldMessages.ReadingColdest, evacuation.ColdestPart).Use(VacuumHoldMessages.ReadingColdestAtEnd, evacuation.ColdestPartAtEnd);
         var limit = context.Limits.Require(LimitIds.EvacuationAmbient);
         var statement = context.State(limit);
         var coldest = new[] { (EvacuationMessages.ColdAround, evacuation.Ambient), (EvacuationMessages.ColdColdestPart, evacuation.ColdestPart), (EvacuationMessages.ColdColdestPart, evacuation.ColdestPartAtEnd) }
@@ -66,11 +65,11 @@ internal sealed class EvacuationConditionsCheck : ICheck
         if (given.Stated is { } stated)
         {
             return context.Scope.Reading(given.Value.Si, 1.0 * context.Causes.Enter(
-                RootCause.FromExpanded("temperature during evacuation", "written with the reading", stated.HalfWidthSi, stated.CoverageFactor), DisplayKind.TemperatureDifference));
+                RootCause.FromExpanded(EvacuationMessages.CauseTemperature, EvacuationMessages.CauseTemperatureStated, stated.HalfWidthSi, stated.CoverageFactor), DisplayKind.TemperatureDifference));
         }
 
         return given.Step is { } step and > 0
-            ? context.Scope.Reading(given.Value.Si, 1.0 * context.Causes.Enter(RootCause.FromResolution("temperature during evacuation: resolution", "smallest step of the indication", step), DisplayKind.TemperatureDifference))
+            ? context.Scope.Reading(given.Value.Si, 1.0 * context.Causes.Enter(RootCause.FromResolution(EvacuationMessages.CauseTemperatureStep, CorrectionsMessages.SmallestStep, step), DisplayKind.TemperatureDifference))
             : Uncertain.Exact(given.Value.Si);
     }
 }
@@ -86,7 +85,7 @@ internal sealed class EvacuationSectionCheck : ICheck
     {
         if (context.Job.Evacuation is not { } evacuation)
             yield break;
-        yield return SectionStatement.Make(context, context.Finding(this), evacuation.Section, evacuation.SectionName, evacuation.Valves, ("evacuated", "evacuation"));
+        yield return SectionStatement.Make(context, context.Finding(this), evacuation.Section, evacuation.SectionName, evacuation.Valves, SectionWork.Evacuated);
     }
 }
 
@@ -107,16 +106,16 @@ internal sealed class NitrogenBreaksCheck : ICheck
             yield break;
         var run = context.Get<EvacuationRun>();
         var breaks = evacuation.Events.Where(e => e.What.Value == EvacuationEventKind.NitrogenBreak).ToList();
-        var finding = run.Name(context.Finding(this)).Use("wet", evacuation.Wet);
+        var finding = run.Name(context.Finding(this)).Use(EvacuationMessages.LevelWet, evacuation.Wet);
         foreach (var b in breaks)
-            finding.Use("break: to", b.To).Use("break: held", b.Held);
+            finding.Use(EvacuationMessages.BreakTo, b.To).Use(EvacuationMessages.BreakHeld, b.Held);
         var limit = context.Limits.Find(LimitIds.EvacuationBreakCount);
         var wet = evacuation.Wet?.Value == true;
         var asked = limit is { Tier: LimitTier.Maker or LimitTier.Pack };
         if (limit is null || (!asked && !wet))
         {
             yield return finding.Information(
-                breaks.Count == 0 ? "The vacuum was not broken with nitrogen; nobody asks for it here." : $"{Told(breaks)}; nobody asks for it here.", "breaks are asked for by the maker, by a named pack or for a wet circuit");
+                breaks.Count == 0 ? EvacuationMessages.BreaksNoneNotAsked : EvacuationMessages.BreaksNotAsked(Told(breaks)), EvacuationMessages.BreaksNotAskedKind);
             yield break;
         }
 
@@ -125,35 +124,29 @@ internal sealed class NitrogenBreaksCheck : ICheck
         // A count has neither unit nor doubt: it is no measured number.
         var counted = Counted(context, limit);
         finding.Decide(breaks.Count + unwritten.Count >= counted.LowerSi, counted);
-        var shortcomings = unwritten.Select(t => $"the log shows a break at {run.Clock.Moment(t)} and nobody wrote with what").Concat(breaks.SelectMany(b => Shortcomings(context, run, b))).Distinct(StringComparer.Ordinal).ToList();
+        var shortcomings = unwritten.Select(t => EvacuationMessages.BreakUnwritten(run.Clock.Time(t))).Concat(breaks.SelectMany(b => Shortcomings(context, run, b))).Distinct().ToList();
         foreach (var reservation in shortcomings)
             finding.Reserve(reservation);
-        var because = asked ? $"{limit.Source} asks" : "a wet circuit asks";
+        var number = (int)limit.Lower!.Si;
+        var said = asked ? EvacuationMessages.BreaksAsked(Told(breaks), new(limit.Source), number) : EvacuationMessages.BreaksWet(Told(breaks), number);
         yield return finding.Passes
-            ? Todo(shortcomings, finding.Say($"{Told(breaks)}; {because} for {Number(limit.Lower!.Si)}.")).Build()
-            : finding.Say($"{Told(breaks)}; {because} for {Number(limit.Lower!.Si)}.").Next(wet && !run.IsCharged ? RiseCauseCheck.Wording(context, run).WetNext : Next((int)counted.LowerSi!.Value - breaks.Count - unwritten.Count, context.Limits.Find(LimitIds.EvacuationBreakTime)?.Lower?.Si ?? UsualTime)).Build();
+            ? Todo(shortcomings, finding.Say(said)).Build()
+            : finding.Say(said).Next(wet && !run.IsCharged ? RiseCauseCheck.Wording(context, run).WetNext : Next((int)counted.LowerSi!.Value - breaks.Count - unwritten.Count, context.Limits.Find(LimitIds.EvacuationBreakTime)?.Lower?.Si ?? UsualTime)).Build();
     }
 
     private static Message Next(int still, double time) => EvacuationMessages.BreaksNext(still, new DurationValue(time));
 
-    private static FindingBuilder Todo(List<string> shortcomings, FindingBuilder finding) =>
-        shortcomings.Count > 0 ? finding.Next("Write with what each break was made, to what pressure, and how long it was left; make up what was short.") : finding;
+    private static FindingBuilder Todo(List<Message> shortcomings, FindingBuilder finding) =>
+        shortcomings.Count > 0 ? finding.Next(EvacuationMessages.BreaksShortNext) : finding;
 
-    private static LimitStatement Counted(CheckContext context, Limit limit) => context.State(limit) with { Text = $"at least {Number(limit.Lower!.Si)}" };
+    private static LimitStatement Counted(CheckContext context, Limit limit) => context.State(limit) with { Text = context.Present.Text(EvacuationMessages.BreaksAtLeast((int)limit.Lower!.Si)) };
 
-    private static string Told(List<EvacuationEvent> breaks) => breaks.Count switch
+    private static Message Told(List<EvacuationEvent> breaks) => breaks switch
     {
-        0 => "No break with nitrogen",
-        1 => $"One break with nitrogen, at {breaks[0].At.Text}{(breaks[0].To is { } to ? $" to {to.Text}" : "")}",
-        _ => $"{Number(breaks.Count)} breaks with nitrogen, at {string.Join(", ", breaks.Select(b => b.At.Text))}",
-    };
-
-    private static string Number(double n) => n switch
-    {
-        1 => "one",
-        2 => "two",
-        3 => "three",
-        _ => n.ToString("0", CultureInfo.InvariantCulture),
+        [] => EvacuationMessages.BreaksNone,
+        [{ To: { } to } one] => EvacuationMessages.BreakOneTo(new(one.At.Text), new(to.Text)),
+        [var one] => EvacuationMessages.BreakOne(new(one.At.Text)),
+        _ => EvacuationMessages.BreakSeveral(breaks.Count, new([.. breaks.Select(b => new TextValue(b.At.Text))], ListJoin.Comma)),
     };
 
     private static IEnumerable<double> Unwritten(EvacuationRun run, Jobs.Model.Evacuation evacuation)
@@ -162,7 +155,7 @@ internal sealed class NitrogenBreaksCheck : ICheck
         return run.Parts.Segments.Where(s => s.Kind == SegmentKind.Break && !written.Exists(t => Math.Abs(t - s.From) <= Near || (t >= s.From && t <= s.To))).Select(s => s.From);
     }
 
-    private static IEnumerable<string> Shortcomings(CheckContext context, EvacuationRun run, EvacuationEvent b)
+    private static IEnumerable<Message> Shortcomings(CheckContext context, EvacuationRun run, EvacuationEvent b)
     {
         var present = context.Present;
         if (b.To is { } to && context.Limits.Find(LimitIds.EvacuationBreakTo) is { } range)
@@ -170,18 +163,18 @@ internal sealed class NitrogenBreaksCheck : ICheck
             var bounds = range.ToTolerance(context.Get<SiteAtmosphere>().Pressure);
             var filled = to.Value.ToAbsolute(context.Get<SiteAtmosphere>().Pressure).Si;
             if (filled < bounds.Lower)
-                yield return $"the break at {b.At.Text} to {to.Text} did not reach the atmosphere";
+                yield return EvacuationMessages.BreakBelowAtmosphere(new(b.At.Text), new(to.Text));
             else if (filled > bounds.Upper)
-                yield return $"the break at {b.At.Text} to {to.Text} went above {context.State(range).Text}";
+                yield return EvacuationMessages.BreakAbove(new(b.At.Text), new(to.Text), new(context.State(range).Text));
         }
 
         if (b.Held is { } held && context.Limits.Find(LimitIds.EvacuationBreakTime) is { Lower: { } least } && held.Value.Si < least.Si)
-            yield return $"the nitrogen of the break at {b.At.Text} was left in for {held.Text}; {least.Text} are usual";
+            yield return EvacuationMessages.BreakTooShort(new(b.At.Text), new(held.Text), new(least.Text));
         if (context.Limits.Find(LimitIds.EvacuationBreakLevel) is not { Upper: { } deep } || run.Clock.Seconds(b.At.Value) is not { } time)
             yield break;
         // The readings around a break jump: what counts is the lowest of the pull before it.
         var pull = run.Parts.Segments.LastOrDefault(s => s.Kind != SegmentKind.Break && s.From < time);
         if (pull?.Lowest is { } lowest ? lowest > deep.Si : pull is { OverRangeRows: > 0 })
-            yield return $"the pull before the break at {b.At.Text} came {(pull.Lowest is { } p ? $"no lower than {VacuumText.Level(present, p)}" : "nowhere in the gauge's range")}; {deep.Text} is usual";
+            yield return pull.Lowest is { } p ? EvacuationMessages.BreakNotDeep(new(b.At.Text), VacuumText.Value(present, p), new(deep.Text)) : EvacuationMessages.BreakOverRange(new(b.At.Text), new(deep.Text));
     }
 }

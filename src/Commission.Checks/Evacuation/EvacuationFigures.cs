@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Checks.VacuumAnalysis;
 using Commission.Fluids.Water;
 using Commission.Jobs.Model.Words;
+using Commission.Messages;
 using Commission.Measurement.Units;
 using Commission.Records;
 using Commission.Records.Series;
@@ -34,14 +34,14 @@ internal sealed class PullDownFigure : IFigureSource
             Id = "pull-down",
             Plot = "pull-down",
             Phase = Phases.Evacuation,
-            Title = "Evacuation",
-            Caption = Caption(run),
+            Title = present.Text(EvacuationMessages.FigureEvacuation),
+            Caption = present.Text(Caption(run)),
             AltText = Told(context, run, evacuation),
-            X = new FigureAxis(run.Clock.IsOfDay ? "Time" : "Time since the pump was started", run.Clock.IsOfDay ? "" : "min", run.Clock.IsOfDay ? AxisScale.Clock : AxisScale.Minutes),
-            Y = new FigureAxis("Pressure", present.Unit(DisplayKind.Vacuum), AxisScale.Log10),
+            X = new FigureAxis(present.Text(run.Clock.IsOfDay ? EvacuationMessages.AxisTime : EvacuationMessages.AxisSincePump), run.Clock.IsOfDay ? "" : "min", run.Clock.IsOfDay ? AxisScale.Clock : AxisScale.Minutes),
+            Y = new FigureAxis(present.Text(EvacuationMessages.AxisPressure), present.Unit(DisplayKind.Vacuum), AxisScale.Log10),
             Curves = curves.ToImmutable(),
             Lines = [.. Lines(context, run, evacuation)],
-            Events = [.. Events(run, evacuation)],
+            Events = [.. Events(context, run, evacuation)],
         };
     }
 
@@ -53,7 +53,7 @@ internal sealed class PullDownFigure : IFigureSource
         var least = Math.Max(run.Gauge.Resolution / 2, 1e-3);
         return new FigureCurve
         {
-            Label = run.Rows.Log is null ? "as written down" : "measured",
+            Label = present.Text(run.Rows.Log is null ? EvacuationMessages.CurveByHand : EvacuationMessages.CurveMeasured),
             Role = CurveRole.Measured,
             X = [.. times.Select(run.Clock.Minutes)],
             Y = [.. pressures.Select(p => p is { } value ? present.Value(Math.Max(value, least), DisplayKind.Vacuum) : (double?)null)],
@@ -66,7 +66,7 @@ internal sealed class PullDownFigure : IFigureSource
             return null;
         return new FigureCurve
         {
-            Label = "expected by pump and hose",
+            Label = context.Present.Text(EvacuationMessages.CurveExpected),
             Role = CurveRole.Model,
             X = [.. result.Expected.Select(e => run.Clock.Minutes(e.Time))],
             Y = [.. result.Expected.Select(e => (double?)context.Present.Value(e.Pressure, DisplayKind.Vacuum))],
@@ -76,55 +76,67 @@ internal sealed class PullDownFigure : IFigureSource
     private static IEnumerable<FigureLine> Lines(CheckContext context, EvacuationRun run, Jobs.Model.Evacuation evacuation)
     {
         var present = context.Present;
-        FigureLine Line(string name, double pascals, LineRole role) => new($"{name} {VacuumText.Level(present, pascals)}", present.Value(pascals, DisplayKind.Vacuum), AxisName.Y, role);
+        FigureLine Line(Message label, double pascals, LineRole role) => new(present.Text(label), present.Value(pascals, DisplayKind.Vacuum), AxisName.Y, role);
         if (run.Level?.Upper is { } target)
-            yield return Line("target", target.Si, LineRole.Target);
+            yield return Line(EvacuationMessages.LineTarget(VacuumText.Value(present, target.Si)), target.Si, LineRole.Target);
         if (run.DecayLimit?.Upper is { } decay && decay.Si != run.Level?.Upper?.Si)
-            yield return Line("decay limit", decay.Si, LineRole.DecayLimit);
+            yield return Line(EvacuationMessages.LineDecayLimit(VacuumText.Value(present, decay.Si)), decay.Si, LineRole.DecayLimit);
         if ((evacuation.ColdestPart ?? evacuation.ColdestPartAtEnd) is { } coldest && WaterVapor.SaturationPressure(coldest.Value.Si) is { Ok: true, Value: var saturation })
-            yield return Line($"{(coldest.Value.Si < WaterSaturation.TripleTemperature ? "ice" : "water")} at {coldest.Text} ({ReadWhen(evacuation)})", saturation, LineRole.Saturation);
+            yield return Line(
+                EvacuationMessages.LineSaturation(
+                    coldest.Value.Si < WaterSaturation.TripleTemperature ? EvacuationMessages.LineSaturationPhase.Ice : EvacuationMessages.LineSaturationPhase.Water, new(coldest.Text), ReadWhen(evacuation), VacuumText.Value(present, saturation)),
+                saturation, LineRole.Saturation);
     }
 
     // Where it was read twice, the other stands in the sentence about water: each with its time.
-    private static string ReadWhen(Jobs.Model.Evacuation evacuation) => evacuation switch
+    private static EvacuationMessages.LineSaturationWhen ReadWhen(Jobs.Model.Evacuation evacuation) => evacuation switch
     {
-        { ColdestPart: null } => "coldest part at the end",
-        { ColdestPartAtEnd: null } => "coldest part",
-        _ => "coldest part at isolation",
+        { ColdestPart: null } => EvacuationMessages.LineSaturationWhen.End,
+        { ColdestPartAtEnd: null } => EvacuationMessages.LineSaturationWhen.Once,
+        _ => EvacuationMessages.LineSaturationWhen.Isolation,
     };
 
-    private static IEnumerable<FigureEvent> Events(EvacuationRun run, Jobs.Model.Evacuation evacuation)
+    private static IEnumerable<FigureEvent> Events(CheckContext context, EvacuationRun run, Jobs.Model.Evacuation evacuation)
     {
         foreach (var e in evacuation.Events)
         {
             if (run.Clock.Seconds(e.At.Value) is { } seconds)
-                yield return new FigureEvent(run.Clock.Minutes(seconds), e.To is { } to ? $"{e.What.Text} to {to.Text}" : e.What.Text);
+                yield return new FigureEvent(run.Clock.Minutes(seconds), context.Present.Text(e.To is { } to ? EvacuationMessages.EventTo(SchemaWords.Of(e.What.Value), new(to.Text)) : SchemaWords.Of(e.What.Value)));
         }
 
         if (run.Parts is { Isolation: { } isolation } && !evacuation.Events.Any(e => e.What.Value == EvacuationEventKind.Isolated))
-            yield return new FigureEvent(run.Clock.Minutes(isolation), run.Parts.IsolationBasis == SegmentBasis.Given ? "isolated" : "isolated (by the log)");
+            yield return new FigureEvent(run.Clock.Minutes(isolation), context.Present.Text(run.Parts.IsolationBasis == SegmentBasis.Given ? EvacuationMessages.EventIsolated : EvacuationMessages.EventIsolatedByLog));
         foreach (var part in run.Parts.Segments.Where(s => s is { Kind: SegmentKind.Break, Basis: SegmentBasis.FoundInData }))
-            yield return new FigureEvent(run.Clock.Minutes(part.From), "break (by the log)");
+            yield return new FigureEvent(run.Clock.Minutes(part.From), context.Present.Text(EvacuationMessages.EventBreakByLog));
     }
 
-    private static string Caption(EvacuationRun run)
+    private static Message Caption(EvacuationRun run)
     {
-        var thinned = run.Rows.Series.Count > CurveThinning.MostPoints
-            ? string.Create(CultureInfo.InvariantCulture, $" Of the {run.Rows.Series.Count:#,0} rows of the log the lowest and the highest of each bundle are drawn.")
-            : "";
-        var gaps = run.Rows.Log is not null && !run.Rows.Series.Gaps.IsEmpty
-            ? $" The log is silent from {run.Clock.Moment(run.Rows.Series.Gaps[0].From)} to {run.Clock.Moment(run.Rows.Series.Gaps[0].To)}{(run.Rows.Series.Gaps.Length > 1 ? " and in further gaps" : "")}; the line is drawn through."
-            : "";
-        return $"Pressure through the evacuation on a logarithmic scale, with the levels it is judged by.{thinned}{gaps}";
+        var parts = new List<MessageValue> { EvacuationMessages.CaptionEvacuation };
+        var series = run.Rows.Series;
+        if (series.Count > CurveThinning.MostPoints)
+            parts.Add(EvacuationMessages.CaptionThinned(series.Count));
+        if (run.Rows.Log is not null && !series.Gaps.IsEmpty)
+        {
+            parts.Add(EvacuationMessages.CaptionGap(
+                run.Clock.Time(series.Gaps[0].From), run.Clock.Time(series.Gaps[0].To), series.Gaps.Length > 1 ? EvacuationMessages.CaptionGapMore.Several : EvacuationMessages.CaptionGapMore.One));
+        }
+
+        return CommonMessages.Several(new([.. parts], ListJoin.Sentences));
     }
 
     private static string Told(CheckContext context, EvacuationRun run, Jobs.Model.Evacuation evacuation)
     {
         var present = context.Present;
         var lowest = run.Parts.Segments.Where(s => s.Lowest is not null).Select(s => s.Lowest!.Value).DefaultIfEmpty(double.NaN).Min();
-        var words = $"Pressure from {run.Clock.Moment(run.Rows.Series.Times[0])} to {run.Clock.Moment(run.Rows.Series.Times[^1])}, lowest {VacuumText.Level(present, lowest)}";
-        var limits = string.Concat(Lines(context, run, evacuation).Select(l => $"; {l.Label}"));
-        return run.Parts.Isolation is { } isolation ? $"{words}; isolated at {run.Clock.Moment(isolation)}{limits}." : $"{words}{limits}.";
+        var parts = new List<MessageValue>
+        {
+            EvacuationMessages.ToldEvacuation(run.Clock.Time(run.Rows.Series.Times[0]), run.Clock.Time(run.Rows.Series.Times[^1]), VacuumText.Value(present, lowest)),
+        };
+        if (run.Parts.Isolation is { } isolation)
+            parts.Add(EvacuationMessages.ToldIsolated(run.Clock.Time(isolation)));
+        parts.AddRange(Lines(context, run, evacuation).Select(l => new TextValue(l.Label)));
+        return present.Text(EvacuationMessages.Told(new([.. parts], ListJoin.Semicolons)));
     }
 }
 
@@ -155,18 +167,16 @@ internal sealed class HoldFigure : IFigureSource
             Id = "hold",
             Plot = "hold",
             Phase = Phases.Evacuation,
-            Title = "Isolated hold",
-            Caption = curves.Count > 1 && run.Hold?.Conclusion == HoldConclusion.CannotTell
-                ? "Readings after the valve was closed, what fits them among others with the 95 % band of its mean, and what is left between readings and curve."
-                : curves.Count > 1
-                ? "Readings after the valve was closed, the curves that explain them with the 95 % band of their mean, and what is left between readings and curve."
-                : "Readings after the valve was closed.",
+            Title = context.Present.Text(EvacuationMessages.FigureHold),
+            Caption = context.Present.Text(
+                curves.Count <= 1 ? EvacuationMessages.CaptionHold
+                : run.Hold?.Conclusion == HoldConclusion.CannotTell ? EvacuationMessages.CaptionHoldOneOfSeveral : EvacuationMessages.CaptionHoldCurves),
             AltText = Told(context, run),
-            X = new FigureAxis("Time since isolation", "min", AxisScale.Minutes, 0),
-            Y = new FigureAxis("Pressure", context.Present.Unit(DisplayKind.Vacuum), AxisScale.Linear),
+            X = new FigureAxis(context.Present.Text(EvacuationMessages.AxisSinceIsolation), "min", AxisScale.Minutes, 0),
+            Y = new FigureAxis(context.Present.Text(EvacuationMessages.AxisPressure), context.Present.Unit(DisplayKind.Vacuum), AxisScale.Linear),
             Curves = curves.ToImmutable(),
             Lines = [.. Lines(context, run.DecayLimit, after)],
-            Events = [new FigureEvent(0, "isolated"), new FigureEvent((end - isolation) / 60, "end of the hold")],
+            Events = [new FigureEvent(0, context.Present.Text(EvacuationMessages.EventIsolated)), new FigureEvent((end - isolation) / 60, context.Present.Text(EvacuationMessages.EventHoldEnd))],
         };
     }
 
@@ -178,7 +188,7 @@ internal sealed class HoldFigure : IFigureSource
         var around = byHand ? times.Select(t => run.Rows.At(t)).ToImmutableArray() : [];
         return new FigureCurve
         {
-            Label = byHand ? "as written down" : "measured",
+            Label = context.Present.Text(byHand ? EvacuationMessages.CurveByHand : EvacuationMessages.CurveMeasured),
             Role = CurveRole.Measured,
             X = [.. times.Select(t => (t - isolation) / 60)],
             Y = [.. pressures.Select(p => p is { } value ? Shown(value) : null)],
@@ -195,7 +205,7 @@ internal sealed class HoldFigure : IFigureSource
     {
         if (hold.Preferred is not { } preferred || hold.Points.Length < 3 || !HasCurve(hold))
             yield break;
-        var open = hold.Conclusion == HoldConclusion.CannotTell ? ", one of several that fit" : "";
+        var isOpen = hold.Conclusion == HoldConclusion.CannotTell;
         var shown = hold.Reason is CannotTellReason.LineOrSource or CannotTellReason.SourceWithOrWithoutLine or CannotTellReason.LineWithOrWithoutSource
             ? hold.Evidence.Where(e => e.Difference is not null && e.Model != preferred).OrderBy(e => e.Difference).Take(1).Select(e => e.Model).Prepend(preferred)
             : [preferred];
@@ -204,7 +214,7 @@ internal sealed class HoldFigure : IFigureSource
         {
             yield return new FigureCurve
             {
-                Label = $"{RiseCauseCheck.Curve(curve.Model)}{open}",
+                Label = context.Present.Text(isOpen ? EvacuationMessages.CurveOneOfSeveral(RiseCauseCheck.Curve(curve.Model)) : RiseCauseCheck.Curve(curve.Model)),
                 Role = CurveRole.Model,
                 X = [.. curve.Times.Select(t => (t - isolation) / 60)],
                 Y = [.. curve.Pressures.Select(p => (double?)Pressure(p))],
@@ -215,7 +225,7 @@ internal sealed class HoldFigure : IFigureSource
 
         yield return new FigureCurve
         {
-            Label = $"Readings less {RiseCauseCheck.Curve(preferred)}",
+            Label = context.Present.Text(EvacuationMessages.ReadingsLess(RiseCauseCheck.Curve(preferred))),
             Role = CurveRole.Residual,
             X = [.. hold.Points.Select(p => (p.Time - isolation) / 60)],
             Y = [.. hold.Points.Select(p => (double?)Pressure(p.Residual))],
@@ -225,17 +235,17 @@ internal sealed class HoldFigure : IFigureSource
     private static IEnumerable<FigureLine> Lines(CheckContext context, Limit? limit, double? after)
     {
         if (limit?.Upper is { } most)
-            yield return new FigureLine($"decay limit {VacuumText.Level(context.Present, most.Si)}", context.Present.Value(most.Si, DisplayKind.Vacuum), AxisName.Y, LineRole.DecayLimit);
+            yield return new FigureLine(context.Present.Text(EvacuationMessages.LineDecayLimit(VacuumText.Value(context.Present, most.Si))), context.Present.Value(most.Si, DisplayKind.Vacuum), AxisName.Y, LineRole.DecayLimit);
         if (after is { } time)
-            yield return new FigureLine($"judged at {EvacuationClock.Span(time)}", time / 60, AxisName.X, LineRole.DecayLimit);
+            yield return new FigureLine(context.Present.Text(EvacuationMessages.LineJudgedAt(new(time))), time / 60, AxisName.X, LineRole.DecayLimit);
     }
 
     private static string Told(CheckContext context, EvacuationRun run)
     {
         var present = context.Present;
         var hold = run.Parts.Hold!;
-        var shape = run.Hold is { } result ? $" {present.Text(RiseCauseCheck.Wording(context, run).Statement(result))}" : "";
-        return $"Pressure from {VacuumText.Level(present, hold.PressureAtStart!.Value)} at isolation to {VacuumText.Level(present, hold.PressureAtEnd!.Value)} after {EvacuationClock.Span(hold.Length)}.{shape}";
+        var told = EvacuationMessages.ToldHold(VacuumText.Value(present, hold.PressureAtStart!.Value), VacuumText.Value(present, hold.PressureAtEnd!.Value), new(hold.Length));
+        return present.Text(run.Hold is { } result ? CommonMessages.Several(new([told, RiseCauseCheck.Wording(context, run).Statement(result)], ListJoin.Sentences)) : told);
     }
 }
 
@@ -307,43 +317,49 @@ internal sealed class EvacuationPartsTable : ITableSource
         if (context.Job.Evacuation is not { } evacuation)
             yield break;
         var run = context.Get<EvacuationRun>();
+        string Text(Message message) => context.Present.Text(message);
         var rows = new List<(double At, int Order, ImmutableArray<string> Cells)>();
         foreach (var part in run.Parts.Segments)
         {
             rows.Add((part.From, 1, [
-                run.Clock.Moment(part.From), run.Clock.Moment(part.To), Words(part.Kind), part.Basis == SegmentBasis.Given ? "written" : "found",
+                run.Clock.Moment(part.From), run.Clock.Moment(part.To), Text(Words(part.Kind)), Text(part.Basis == SegmentBasis.Given ? EvacuationMessages.CourseWritten : EvacuationMessages.CourseFound),
                 .. Levels(context, part)]));
         }
 
         // What cuts the log stands in the rows above; the rest is listed beside it.
         foreach (var e in evacuation.Events.Where(e => e.What.Value is EvacuationEventKind.HeatApplied or EvacuationEventKind.PumpOilChanged or EvacuationEventKind.GaugeCleaned))
-            rows.Add((run.Clock.Seconds(e.At.Value) ?? double.MaxValue, 0, [e.At.Text, "", e.Note is { } note ? $"{e.What.Text}: {note.Value}" : e.What.Text, "written", "", "", ""]));
+            rows.Add((run.Clock.Seconds(e.At.Value) ?? double.MaxValue, 0, [e.At.Text, "", Text(e.Note is { } note ? EvacuationMessages.EventNote(SchemaWords.Of(e.What.Value), new(note.Value)) : SchemaWords.Of(e.What.Value)), Text(EvacuationMessages.CourseWritten), "", "", ""]));
         foreach (var e in evacuation.Events.Where(e => e.What.Value == EvacuationEventKind.NitrogenBreak && (e.To ?? (object?)e.Held) is not null))
-            rows.Add((run.Clock.Seconds(e.At.Value) ?? double.MaxValue, 0, [e.At.Text, "", Broken(e), "written", "", "", ""]));
+            rows.Add((run.Clock.Seconds(e.At.Value) ?? double.MaxValue, 0, [e.At.Text, "", Text(Broken(e)), Text(EvacuationMessages.CourseWritten), "", "", ""]));
         if (rows.Count == 0)
             yield break;
         yield return new RecordTable
         {
             Id = "evacuation-parts",
             Phase = Phases.Evacuation,
-            Title = "Course of the evacuation",
+            Title = Text(EvacuationMessages.Course),
             Columns =
             [
-                new TableColumn("From"), new TableColumn("To"), new TableColumn("What"), new TableColumn("Known from"),
-                new TableColumn("At the start", "", ColumnAlign.Right), new TableColumn("At the end", "", ColumnAlign.Right), new TableColumn("Lowest", "", ColumnAlign.Right),
+                new TableColumn(Text(EvacuationMessages.CourseFrom)), new TableColumn(Text(EvacuationMessages.CourseTo)), new TableColumn(Text(EvacuationMessages.CourseWhat)), new TableColumn(Text(EvacuationMessages.CourseKnown)),
+                new TableColumn(Text(EvacuationMessages.CourseStart), "", ColumnAlign.Right), new TableColumn(Text(EvacuationMessages.CourseEnd), "", ColumnAlign.Right), new TableColumn(Text(EvacuationMessages.CourseLowest), "", ColumnAlign.Right),
             ],
             Rows = [.. rows.OrderBy(r => r.At).ThenBy(r => r.Order).Select(r => r.Cells)],
         };
     }
 
-    private static string Broken(Jobs.Model.EvacuationEvent e) =>
-        $"broken with nitrogen{(e.To is { } to ? $" to {to.Text}" : "")}{(e.Held is { } held ? $", left for {held.Text}" : "")}";
-
-    private static string Words(SegmentKind kind) => kind switch
+    private static Message Broken(Jobs.Model.EvacuationEvent e) => e switch
     {
-        SegmentKind.Pull => "pull",
-        SegmentKind.Break => "break",
-        _ => "isolated hold",
+        { To: { } to, Held: { } held } => EvacuationMessages.BrokenToHeld(new(to.Text), new(held.Text)),
+        { To: { } to } => EvacuationMessages.BrokenTo(new(to.Text)),
+        { Held: { } held } => EvacuationMessages.BrokenHeld(new(held.Text)),
+        _ => EvacuationMessages.Broken,
+    };
+
+    private static Message Words(SegmentKind kind) => kind switch
+    {
+        SegmentKind.Pull => EvacuationMessages.PartPull,
+        SegmentKind.Break => EvacuationMessages.PartBreak,
+        _ => EvacuationMessages.PartHold,
     };
 
     // A break ends where the nitrogen took it, which is beyond most gauges; the last level that such a gauge showed is that of its start.
@@ -352,5 +368,5 @@ internal sealed class EvacuationPartsTable : ITableSource
         : [Level(context, part.PressureAtStart, part.OverRangeRows), Level(context, part.PressureAtEnd, part.OverRangeRows), Level(context, part.Lowest, part.OverRangeRows)];
 
     private static string Level(CheckContext context, double? pascals, int overRange) =>
-        pascals is { } p ? VacuumText.Level(context.Present, p) : overRange > 0 ? "over range" : "";
+        pascals is { } p ? VacuumText.Level(context.Present, p) : overRange > 0 ? context.Present.Text(EvacuationMessages.CourseOverRange) : "";
 }

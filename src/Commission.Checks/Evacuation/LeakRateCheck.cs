@@ -27,10 +27,10 @@ internal sealed class LeakRateCheck : ICheck
         if (context.Job.Evacuation is not { } evacuation)
             yield break;
         var run = context.Get<EvacuationRun>();
-        var finding = run.Temperatures.NameIn(run.Name(context.Finding(this))).Use("where the gauge sat", evacuation.Gauge).Use("isolated at", evacuation.IsolatedAt).Use("target", evacuation.Target)
-            .Use("decay limit", evacuation.DecayLimit?.Level);
+        var finding = run.Temperatures.NameIn(run.Name(context.Finding(this))).Use(VacuumHoldMessages.ReadingGaugePlace, evacuation.Gauge).Use(VacuumHoldMessages.ReadingIsolatedAt, evacuation.IsolatedAt).Use(VacuumHoldMessages.ReadingTarget, evacuation.Target)
+            .Use(VacuumHoldMessages.ReadingDecayLimit, evacuation.DecayLimit?.Level);
         foreach (var level in evacuation.Levels)
-            finding.Use($"isolated at {level.At.Text}", level.Isolated);
+            finding.Use(VacuumHoldMessages.ReadingIsolated(new(level.At.Text)), level.Isolated);
         if (run.Obstacle is { } block)
         {
             yield return finding.NotEvaluated(block.Why, block.Next);
@@ -48,7 +48,7 @@ internal sealed class LeakRateCheck : ICheck
         var volume = SectionVolume.Of(context, evacuation.Section);
         if (volume.Value is not { } v)
         {
-            yield return finding.Use("section", evacuation.Section).NotEvaluated(volume.WhyNot!, EvacuationMessages.LeakRateVolumeNext);
+            yield return finding.Use(VacuumHoldMessages.ReadingSection, evacuation.Section).NotEvaluated(volume.WhyNot!, EvacuationMessages.LeakRateVolumeNext);
             yield break;
         }
 
@@ -65,8 +65,8 @@ internal sealed class LeakRateCheck : ICheck
         var present = context.Present;
         var inflow = LeakRate.Throughput(volume, slope);
         finding.Step(
-            "Q", "inflow", hold.Slope is null ? "V · Δp/Δt, mean over the hold" : "V · dp/dt", $"{present.Text(volume, DisplayKind.Volume)} · {present.Text(slope, DisplayKind.VacuumRise)}",
-            $"{Throughput(context, inflow.Value)} (U {Throughput(context, inflow.Expanded)})", "pressure-rise method, EN 1779 (from memory)");
+            "Q", VacuumHoldMessages.LeakInflow, hold.Slope is null ? VacuumHoldMessages.LeakMeanFormula : "V · dp/dt", $"{present.Text(volume, DisplayKind.Volume)} · {present.Text(slope, DisplayKind.VacuumRise)}",
+            $"{Throughput(context, inflow.Value)} (U {Throughput(context, inflow.Expanded)})", VacuumHoldMessages.LeakSource);
         finding.Measure(inflow, DisplayKind.Throughput);
         var steady = hold.Conclusion is HoldConclusion.SteadyRise or HoldConclusion.SteadyRiseAndSource;
         // A rise that is not shown bounds the inflow; its best estimate means nothing.
@@ -95,18 +95,18 @@ internal sealed class LeakRateCheck : ICheck
         var refrigerant = context.Get<CircuitRefrigerant>();
         var text = leak.High - leak.Low < 0.1 * leak.High ? $"about {Rate(leak.High)}" : $"{Rate(leak.Low)} to {Rate(leak.High)}";
         NameGas(context, finding).Step(
-            "ṁ_r", $"the same hole with {refrigerant.Designation} vapour at its dew pressure at 20 °C", leak.Flow switch
+            "ṁ_r", VacuumHoldMessages.LeakSameHole(new(refrigerant.Designation!)), leak.Flow switch
             {
-                LeakFlow.Viscous => "viscous flow above, choked flow below",
-                LeakFlow.Molecular => "molecular flow",
-                _ => "molecular and viscous flow: between the regimes",
+                LeakFlow.Viscous => VacuumHoldMessages.LeakViscous,
+                LeakFlow.Molecular => VacuumHoldMessages.LeakMolecular,
+                _ => VacuumHoldMessages.LeakBetween,
             }, $"Q_a = {Throughput(context, air)}", text, $"EN 1779 (from memory); {context.Present.Text(VaporViscosity.Source)}");
         return text;
     }
 
     private static FindingBuilder NameGas(CheckContext context, FindingBuilder finding)
     {
-        finding.Use("refrigerant", context.Job.Equipment.Refrigerant);
+        finding.Use(VacuumHoldMessages.ReadingRefrigerant, context.Job.Equipment.Refrigerant);
         foreach (var use in context.Get<SiteAtmosphere>().Uses)
             finding.Use(use);
         return finding;

@@ -25,15 +25,15 @@ internal sealed class PumpDownCheck : ICheck
             yield break;
         var run = context.Get<EvacuationRun>();
         var pump = context.Get<PumpDown>();
-        var finding = run.Name(context.Finding(this)).Use("pump displacement", evacuation.Pump?.Displacement).Use("pump alone", evacuation.RigCheck?.PumpAlone)
-            .Use("valve cores", evacuation.ValveCores).Use("where the gauge sat", evacuation.Gauge).Use("target", evacuation.Target).Use("ambient", evacuation.Ambient).Use("coldest part", evacuation.ColdestPart);
+        var finding = run.Name(context.Finding(this)).Use(EvacuationMessages.PullPumpDisplacement, evacuation.Pump?.Displacement).Use(EvacuationMessages.RigPumpAlone, evacuation.RigCheck?.PumpAlone)
+            .Use(EvacuationMessages.PullValveCores, evacuation.ValveCores).Use(VacuumHoldMessages.ReadingGaugePlace, evacuation.Gauge).Use(VacuumHoldMessages.ReadingTarget, evacuation.Target).Use(VacuumHoldMessages.ReadingAmbient, evacuation.Ambient).Use(VacuumHoldMessages.ReadingColdest, evacuation.ColdestPart);
         foreach (var hose in evacuation.Hoses)
-            finding.Use("hose: bore", hose.Bore).Use("hose: length", hose.Length).Use("hoses alike", hose.Count);
+            finding.Use(EvacuationMessages.PullHoseBore, hose.Bore).Use(EvacuationMessages.PullHoseLength, hose.Length).Use(EvacuationMessages.PullHosesAlike, hose.Count);
         foreach (var use in pump.Volume?.Uses ?? [])
             finding.Use(use);
         yield return pump.Result is { } result && pump.Pull is { } pull
             ? Told(context, run, pump, run.Name(finding, pull.From, pull.To), result)
-            : finding.NotEvaluated(pump.WhyNot!, "Write the pump's displacement, the hoses with bore and length, the line set, and log the pull from its start.");
+            : finding.NotEvaluated(pump.WhyNot!, EvacuationMessages.PullMissingNext);
     }
 
     private static Finding Told(CheckContext context, EvacuationRun run, PumpDown pump, FindingBuilder finding, PullDownResult result)
@@ -44,24 +44,25 @@ internal sealed class PumpDownCheck : ICheck
         foreach (var band in result.Bands)
         {
             finding.Step(
-                "t", $"{VacuumText.Level(present, band.From)} to {VacuumText.Level(present, band.To)}", "∫ V·dp/(S_eff·p)",
-                $"expected {EvacuationClock.Span(band.ExpectedTime)}", $"{EvacuationClock.Span(band.MeasuredTime)}", "conductance of hoses by Knudsen, of openings by Clausing (from memory)");
+                "t", EvacuationMessages.PullBand(VacuumText.Value(present, band.From), VacuumText.Value(present, band.To)), "∫ V·dp/(S_eff·p)",
+                EvacuationMessages.PullExpected(new(band.ExpectedTime)), EvacuationClock.Span(band.MeasuredTime), EvacuationMessages.PullBandSource);
         }
 
         var way = result.AtEnd is { PumpSpeed: > 0 } end
-            ? string.Create(CultureInfo.InvariantCulture, $"At {VacuumText.Level(present, end.SystemPressure)} {100 * end.Speed / end.PumpSpeed:0} % of the pump's speed was left at the system; {(end.Limiting.Kind is null ? "the pump itself" : end.Limiting.Name)} took the largest part.")
+            ? EvacuationMessages.PullSpeedLeft(
+                VacuumText.Value(present, end.SystemPressure), new(string.Create(CultureInfo.InvariantCulture, $"{100 * end.Speed / end.PumpSpeed:0} %")), end.Limiting.Name ?? EvacuationMessages.PullPumpItself)
             : null;
         if (Next(result.Limit) is { } next)
             finding.Next(next);
         finding.Remark(way);
         if (pump.Volume.IsEstimated)
-            finding.Remark("The volume is estimated from the line set.");
+            finding.Remark(EvacuationMessages.PullVolumeEstimated);
         return finding.Information(
             result.Bands.IsEmpty
                 ? EvacuationMessages.PullTooShort(run.Clock.Time(pump.Pull!.From))
                 : EvacuationMessages.PullTook(
                     run.Clock.Time(pump.Pull!.From), new(result.MeasuredTime), VacuumText.Value(present, result.Bands[0].From), VacuumText.Value(present, result.Bands[^1].To), new(result.ExpectedTime), Pace(result.Limit)),
-            "compares the pull with pump and hoses; sets no limit");
+            EvacuationMessages.PullKind);
     }
 
     private static EvacuationMessages.PullTookPace Pace(PullDownLimit limit) => limit switch
@@ -75,13 +76,13 @@ internal sealed class PumpDownCheck : ICheck
         _ => EvacuationMessages.PullTookPace.Throughout,
     };
 
-    private static string? Next(PullDownLimit limit) => limit switch
+    private static Message? Next(PullDownLimit limit) => limit switch
     {
-        PullDownLimit.Hose => "A wider and shorter hose would help more than a larger pump.",
-        PullDownLimit.Core => "Take the valve cores out with a core tool.",
-        PullDownLimit.BoilingWater => "Warm the circuit, break with dry nitrogen and pull again: water is leaving.",
-        PullDownLimit.GasLoad => "Blank off the rig and see how low it goes; change the pump oil; then look for water and leaks.",
-        PullDownLimit.SlowThroughout => "Look for a closed valve, a blocked core, a worn pump, or a circuit larger than written.",
+        PullDownLimit.Hose => EvacuationMessages.PullHoseNext,
+        PullDownLimit.Core => EvacuationMessages.PullCoreNext,
+        PullDownLimit.BoilingWater => EvacuationMessages.PullWaterNext,
+        PullDownLimit.GasLoad => EvacuationMessages.PullGasNext,
+        PullDownLimit.SlowThroughout => EvacuationMessages.PullSlowNext,
         _ => null,
     };
 }
@@ -117,16 +118,16 @@ internal sealed class PumpDown : IAnalysis<PumpDown>
     {
         ArgumentNullException.ThrowIfNull(context);
         if (context.Job.Evacuation is not { Hoses.IsEmpty: false } evacuation)
-            return new PumpDown("no hoses are written");
+            return new PumpDown(EvacuationMessages.PullNoHoses);
         var run = context.Get<EvacuationRun>();
         if (evacuation.Pump?.Displacement is not { } displacement)
-            return new PumpDown("the pump's displacement is not written");
+            return new PumpDown(EvacuationMessages.PullNoDisplacement);
         if (run.Rows.Log is null)
-            return new PumpDown("levels written by hand do not show the pull");
+            return new PumpDown(EvacuationMessages.PullByHand);
         if (run.View.LevelBlock is { } block)
             return new PumpDown(block);
         if (run.Parts.Segments.LastOrDefault(s => s.Kind == SegmentKind.Pull && (run.Parts.Isolation is not { } isolation || s.From < isolation)) is not { } pull)
-            return new PumpDown("the log shows no pull");
+            return new PumpDown(EvacuationMessages.PullNone);
         var volume = SectionVolume.Of(context, evacuation.Section);
         if (volume.Value is not { } v)
             return new PumpDown(volume.WhyNot, volume, pull);
@@ -156,14 +157,14 @@ internal sealed class PumpDown : IAnalysis<PumpDown>
         {
             // Two cores side by side pass twice the viscous flow, as one of 2^¼ the bore does.
             var sides = evacuation.Ports?.Value == PortCount.Both ? 2 : 1;
-            yield return new FlowElement("a valve core", FlowElementKind.Core, context.Assume(LimitIds.AssumptionValveCoreBore) * Math.Sqrt(Math.Sqrt(sides)), context.Assume(LimitIds.AssumptionValveCoreLength));
+            yield return new FlowElement(EvacuationMessages.PullACore, FlowElementKind.Core, context.Assume(LimitIds.AssumptionValveCoreBore) * Math.Sqrt(Math.Sqrt(sides)), context.Assume(LimitIds.AssumptionValveCoreLength));
         }
 
         foreach (var hose in evacuation.Hoses)
         {
             // Hoses side by side pass as much as one of the same bore and a fraction of the length, whatever the flow.
             var count = hose.Count?.Value ?? 1;
-            var name = string.Create(CultureInfo.InvariantCulture, $"{(count > 1 ? $"{count} hoses of" : "the hose of")} {hose.Bore.Text}");
+            var name = count > 1 ? EvacuationMessages.PullTheHoses(count, new(hose.Bore.Text)) : EvacuationMessages.PullTheHose(new(hose.Bore.Text));
             yield return new FlowElement(name, FlowElementKind.Hose, hose.Bore.Value.Si, hose.Length.Value.Si / Math.Max(count, 1));
         }
     }
@@ -181,33 +182,33 @@ internal sealed class PumpDwellCheck : ICheck
         if (context.Job.Evacuation is not { } evacuation || context.Limits.Find(LimitIds.EvacuationDwell) is not { Lower: not null } limit)
             yield break;
         var run = context.Get<EvacuationRun>();
-        var finding = run.Name(context.Finding(this)).Use("where the gauge sat", evacuation.Gauge).Use("target", evacuation.Target);
+        var finding = run.Name(context.Finding(this)).Use(VacuumHoldMessages.ReadingGaugePlace, evacuation.Gauge).Use(VacuumHoldMessages.ReadingTarget, evacuation.Target);
         var statement = context.State(limit);
         if (run.Level?.Upper is not { } target || run.Parts.Isolation is not { } isolation)
         {
-            yield return finding.Show(statement).NotEvaluated("neither the readings nor the events say when the valve was closed", "Write a log from the start to the hold, and when the valve was closed.");
+            yield return finding.Show(statement).NotEvaluated(EvacuationMessages.DwellNoIsolation, EvacuationMessages.DwellNoIsolationNext);
             yield break;
         }
 
         if (run.View.LevelBlock is { } block)
         {
-            yield return finding.Show(statement).NotEvaluated(block, "Put the gauge at the system, beyond the valve that is closed.");
+            yield return finding.Show(statement).NotEvaluated(block, EvacuationMessages.DwellGaugeNext);
             yield break;
         }
 
         run.Name(finding, Reached(run, target.Si, isolation) ?? isolation, isolation);
         if (Reached(run, target.Si, isolation) is not { } reached)
         {
-            yield return finding.Show(statement).NotEvaluated("no reading before isolation shows the level reached", "Log the pull, or write the level when it is reached.");
+            yield return finding.Show(statement).NotEvaluated(EvacuationMessages.DwellLevelNotRead, EvacuationMessages.DwellLevelNotReadNext);
             yield break;
         }
 
         var dwell = isolation - reached;
-        finding.Step("t", "time with the pump on at the level", "isolation − level reached", $"{run.Clock.Moment(isolation)} − {run.Clock.Moment(reached)}", EvacuationClock.Span(dwell), limit.Source);
+        finding.Step("t", EvacuationMessages.DwellStep, EvacuationMessages.DwellFormula, $"{run.Clock.Moment(isolation)} − {run.Clock.Moment(reached)}", EvacuationClock.Span(dwell), limit.Source);
         finding.Judge(Uncertain.Exact(dwell), DisplayKind.Duration, statement);
         yield return finding.Conclude(
-            $"The pump stayed on for {EvacuationClock.Span(dwell)} after {VacuumText.Level(context.Present, target.Si)} was reached.",
-            $"The pump stayed on for only {EvacuationClock.Span(dwell)} after {VacuumText.Level(context.Present, target.Si)} was reached.",
+            EvacuationMessages.DwellLongEnough(new(dwell), VacuumText.Value(context.Present, target.Si)),
+            EvacuationMessages.DwellTooShort(new(dwell), VacuumText.Value(context.Present, target.Si)),
             this.WhenItFails());
     }
 

@@ -15,7 +15,6 @@ internal sealed class RiseCauseCheck : ICheck
 {
     // Gauges of a tenth, and a degree at the coldest part (common practice, no source).
     private const double NearSaturation = 0.15;
-    private const string Kind = "explains the hold; the decay limit judges it";
 
     public string Id => "evacuation.cause";
 
@@ -26,10 +25,10 @@ internal sealed class RiseCauseCheck : ICheck
         if (context.Job.Evacuation is not { } evacuation)
             yield break;
         var run = context.Get<EvacuationRun>();
-        var finding = run.Temperatures.NameIn(run.Name(context.Finding(this))).Use("where the gauge sat", evacuation.Gauge).Use("isolated at", evacuation.IsolatedAt).Use("target", evacuation.Target)
-            .Use("decay limit", evacuation.DecayLimit?.Level);
+        var finding = run.Temperatures.NameIn(run.Name(context.Finding(this))).Use(VacuumHoldMessages.ReadingGaugePlace, evacuation.Gauge).Use(VacuumHoldMessages.ReadingIsolatedAt, evacuation.IsolatedAt).Use(VacuumHoldMessages.ReadingTarget, evacuation.Target)
+            .Use(VacuumHoldMessages.ReadingDecayLimit, evacuation.DecayLimit?.Level);
         foreach (var level in evacuation.Levels)
-            finding.Use($"isolated at {level.At.Text}", level.Isolated);
+            finding.Use(VacuumHoldMessages.ReadingIsolated(new(level.At.Text)), level.Isolated);
         if (run.Obstacle is { } block)
             yield return finding.NotEvaluated(block.Why, block.Next);
         else if (run is not { Hold: { } hold, Parts: { Isolation: { } isolation, HoldEnd: { } end } })
@@ -41,9 +40,9 @@ internal sealed class RiseCauseCheck : ICheck
     private static Finding Told(CheckContext context, EvacuationRun run, FindingBuilder finding, HoldResult hold)
     {
         if (run.Rows.Log is null && hold.Reason is CannotTellReason.NoRows or CannotTellReason.TooFewBlocks)
-            return finding.NotEvaluated("levels written by hand do not show the shape of the rise", "Log the hold at steps of 10 s or less, or write a level every minute.");
+            return finding.NotEvaluated(VacuumHoldMessages.ShapeLevels, VacuumHoldMessages.ShapeLevelsNext);
         if (hold.Reason == CannotTellReason.NoRows)
-            return finding.NotEvaluated("the log has no usable readings after isolation", "Log the hold at steps of 10 s or less, from isolation to its end.");
+            return finding.NotEvaluated(VacuumHoldMessages.ShapeNoReadings, VacuumHoldMessages.ShapeNoReadingsNext);
         var present = context.Present;
         var wording = Wording(context, run);
         Explain(present, finding, hold);
@@ -60,8 +59,8 @@ internal sealed class RiseCauseCheck : ICheck
         }
 
         if (hold.Conclusion is HoldConclusion.Source or HoldConclusion.SteadyRiseAndSource && run is { Evacuation.ColdestPartAtEnd: null, Temperatures.Log: null })
-            finding.Remark("Where water is left, each degree Celsius by which the coldest part warms adds about 6 % to its vapour pressure and looks like a steady rise: its temperature at the end is not written.");
-        return finding.Remark(NitrogenWitness.Of(context, run, hold)?.Use(finding, wording.Scene)).Remark(NearWater(context, run, hold)).Remark(Warmed(context, run, hold)).Remark(run.View.HoldRemark).Information(wording.Statement(hold), Kind);
+            finding.Remark(VacuumHoldMessages.ShapeWaterWarms);
+        return finding.Remark(NitrogenWitness.Of(context, run, hold)?.Use(finding, wording.Scene)).Remark(NearWater(context, run, hold)).Remark(Warmed(context, run, hold)).Remark(run.View.HoldRemark).Information(wording.Statement(hold), VacuumHoldMessages.ShapeKind);
     }
 
     /// <summary>What a crew does next: what the shape of the rise asks for, the rig first where nobody has watched it alone.</summary>
@@ -111,55 +110,55 @@ internal sealed class RiseCauseCheck : ICheck
     {
         var rows = hold.Rows;
         finding.Step(
-            "n", "readings used", "rows of the hold, less the first ones while pressures even out, those over range or in steps too coarse, and lone spikes",
+            "n", VacuumHoldMessages.ShapeUsed, VacuumHoldMessages.ShapeUsedFormula,
             string.Create(CultureInfo.InvariantCulture, $"{rows.InHold} − {rows.Skipped} − {rows.OverRange} − {rows.Outliers}"), rows.Used.ToString(CultureInfo.InvariantCulture));
         if (hold.Correlation is { } rho)
         {
             finding.Step(
-                "n_b", "independent readings", "means of neighbouring rows, (1 + ρ)/(1 − ρ) each, at least one a step of the gauge",
-                string.Create(CultureInfo.InvariantCulture, $"ρ = {rho:0.00}; {hold.BlockRows} rows, {EvacuationClock.Span(hold.BlockSeconds)} each"), hold.Blocks.ToString(CultureInfo.InvariantCulture), "default of this program, tried by simulation (common practice, no source)");
+                "n_b", VacuumHoldMessages.ShapeBlocks, VacuumHoldMessages.ShapeBlocksFormula,
+                VacuumHoldMessages.ShapeBlocksValues(new(string.Create(CultureInfo.InvariantCulture, $"{rho:0.00}")), hold.BlockRows, new(hold.BlockSeconds)), hold.Blocks.ToString(CultureInfo.InvariantCulture), VacuumHoldMessages.ShapeSimulated);
         }
 
-        finding.Step("Δp_c", "a rise over the hold counts from", "larger of 5 steps of the gauge and a tenth of what the allowed rise comes to over the hold", $"step {VacuumText.Level(present, hold.Resolution)}", VacuumText.Level(present, hold.CountingRise), "default of this program (common practice, no source)");
+        finding.Step("Δp_c", VacuumHoldMessages.ShapeCounts, VacuumHoldMessages.ShapeCountsFormula, VacuumHoldMessages.ShapeCountsStep(VacuumText.Value(present, hold.Resolution)), VacuumText.Level(present, hold.CountingRise), VacuumHoldMessages.ShapeDefault);
         foreach (var evidence in hold.Evidence)
         {
             finding.Step(
-                "AICc", Curve(evidence.Model), "n·ln σ² + 2k + 2k(k + 1)/(n − k − 1), less the smallest of these",
+                "AICc", Curve(evidence.Model), VacuumHoldMessages.ShapeEvidenceFormula,
                 string.Create(CultureInfo.InvariantCulture, $"k = {evidence.Parameters}{(double.IsFinite(evidence.RootMeanSquare) ? $", σ = {VacuumText.Level(present, evidence.RootMeanSquare)}" : "")}"),
-                evidence.Difference is { } d ? d.ToString("0.0", CultureInfo.InvariantCulture) : "too few readings", "Hurvich and Tsai, Biometrika 76 (1989) 297 (from memory)");
+                evidence.Difference is { } d ? d.ToString("0.0", CultureInfo.InvariantCulture) : VacuumHoldMessages.ShapeTooFew, "Hurvich and Tsai, Biometrika 76 (1989) 297 (from memory)");
         }
 
-        Interval(finding, "a", "steady part of the rise", hold.Slope, r => VacuumText.Rate(present, r));
+        Interval(finding, "a", VacuumHoldMessages.ShapeSteadyPart, hold.Slope, r => VacuumText.Rate(present, r));
         if (hold.SourcesExcludedUpTo is { } excluded)
-            finding.Step("τ_x", "time constant from which a source would look the same", "largest τ of a source alone that the readings exclude at 95 %", "", EvacuationClock.Span(excluded), "Bates and Watts, Nonlinear Regression Analysis (1988) chapter 6 (from memory)");
-        Interval(finding, "p∞", "level it runs towards", hold.Plateau, p => VacuumText.Level(present, p));
-        Interval(finding, "τ", "time constant", hold.TimeConstant, EvacuationClock.Span);
+            finding.Step("τ_x", VacuumHoldMessages.ShapeExcluded, VacuumHoldMessages.ShapeExcludedFormula, "", EvacuationClock.Span(excluded), "Bates and Watts, Nonlinear Regression Analysis (1988) chapter 6 (from memory)");
+        Interval(finding, "p∞", VacuumHoldMessages.ShapePlateau, hold.Plateau, p => VacuumText.Level(present, p));
+        Interval(finding, "τ", VacuumHoldMessages.ShapeTimeConstant, hold.TimeConstant, EvacuationClock.Span);
     }
 
-    private static void Interval(FindingBuilder finding, string symbol, string name, Interval? interval, Func<double, string> text)
+    private static void Interval(FindingBuilder finding, string symbol, Message name, Interval? interval, Func<double, string> text)
     {
         if (interval is not { } i)
             return;
         var bounds = (double.IsFinite(i.Low), double.IsFinite(i.High)) switch
         {
-            (true, true) => $"95 %: {text(i.Low)} to {text(i.High)}",
-            (true, false) => $"95 %: at least {text(i.Low)}",
-            (false, true) => $"95 %: at most {text(i.High)}",
-            _ => "no bounds from this hold",
+            (true, true) => VacuumHoldMessages.ShapeBoundsBetween(new(text(i.Low)), new(text(i.High))),
+            (true, false) => VacuumHoldMessages.ShapeBoundsAtLeast(new(text(i.Low))),
+            (false, true) => VacuumHoldMessages.ShapeBoundsAtMost(new(text(i.High))),
+            _ => VacuumHoldMessages.ShapeNoBounds,
         };
-        finding.Step(symbol, name, "of the preferred curve; gain, zero and temperature included", bounds, text(i.Value), "Bates and Watts, Nonlinear Regression Analysis (1988) chapter 6 (from memory)");
+        finding.Step(symbol, name, VacuumHoldMessages.ShapeIntervalFormula, bounds, text(i.Value), "Bates and Watts, Nonlinear Regression Analysis (1988) chapter 6 (from memory)");
     }
 
     /// <summary>A curve in words, as figures and traces name it.</summary>
     /// <param name="model">The curve.</param>
-    internal static string Curve(HoldModel model) => model switch
+    internal static Message Curve(HoldModel model) => EvacuationMessages.CurveOf(model switch
     {
-        HoldModel.Flat => "no rise",
-        HoldModel.Line => "a steady rise",
-        HoldModel.Source => "a rise that levels off",
-        HoldModel.Outgassing => "a rise that slows down without levelling off",
-        _ => "a rise that levels off onto a steady one",
-    };
+        HoldModel.Flat => EvacuationMessages.CurveOfModel.Flat,
+        HoldModel.Line => EvacuationMessages.CurveOfModel.Line,
+        HoldModel.Source => EvacuationMessages.CurveOfModel.Source,
+        HoldModel.Outgassing => EvacuationMessages.CurveOfModel.Outgassing,
+        _ => EvacuationMessages.CurveOfModel.Both,
+    });
 }
 
 /// <summary>Says with every evacuation that a vacuum proves no tightness, and asks for the pressure test where there is none.</summary>
@@ -173,22 +172,22 @@ internal sealed class TightnessNotProvedCheck : ICheck
     {
         if (context.Job.Evacuation is not { } evacuation)
             yield break;
-        var finding = context.Finding(this).Use("section under vacuum", evacuation.Section);
+        var finding = context.Finding(this).Use(VacuumHoldMessages.ReadingSectionUnderVacuum, evacuation.Section);
         var test = context.Job.PressureTest;
         if (test?.Tightness is not null)
         {
-            finding.Use("test gas", test.Gas).Use("section under test", test.Section);
+            finding.Use(VacuumHoldMessages.ReadingTestGas, test.Gas).Use(VacuumHoldMessages.ReadingSectionUnderTest, test.Section);
             if (!test.Joints.IsEmpty)
             {
-                yield return finding.Information("The hold in vacuum proves no tightness; the nitrogen hold and the search of the joints stand for it.", "tightness is judged by the pressure test");
+                yield return finding.Information(VacuumHoldMessages.TightnessShown, VacuumHoldMessages.TightnessKind);
                 yield break;
             }
 
-            yield return finding.Next("Search each joint while it is under nitrogen pressure.").Information("The hold in vacuum proves no tightness; the nitrogen hold stands for it, and no joint was searched.", "tightness is judged by the pressure test");
+            yield return finding.Next(VacuumHoldMessages.TightnessNotSearchedNext).Information(VacuumHoldMessages.TightnessNotSearched, VacuumHoldMessages.TightnessKind);
             yield break;
         }
 
-        yield return finding.Next(this.WhenItFails()).Information("The hold in vacuum proves no tightness, and no nitrogen hold is written.", "tightness is judged by the pressure test");
+        yield return finding.Next(this.WhenItFails()).Information(VacuumHoldMessages.TightnessNoHold, VacuumHoldMessages.TightnessKind);
     }
 }
 
@@ -245,7 +244,7 @@ internal sealed class NitrogenWitness
         foreach (var use in _nitrogen.Rows.Uses)
             finding.Use(use);
         foreach (var at in _nitrogen.Rows.At)
-            finding.Use("time of a nitrogen reading", at);
+            finding.Use(VacuumHoldMessages.ReadingNitrogenTime, at);
     }
 
     /// <summary>Names the nitrogen hold, shows what it would have lost, and gives the sentence.</summary>
@@ -256,9 +255,9 @@ internal sealed class NitrogenWitness
         NameIn(finding);
         var present = _context.Present;
         finding.Step(
-            "L_w", "nitrogen that a hole to the outside letting in this much air would have lost in its hold", "1 − e^(−a·t/p_atm) for a hole that chokes; with (p² − p_atm²)/(p·p_atm) for a fine one",
-            $"{EvacuationClock.Span(_nitrogen.Rows!.Length)} at {present.Text(_nitrogen.Loss!.Start.Absolute, DisplayKind.AbsolutePressure)}",
-            $"{present.Text(_least, DisplayKind.Percentage)} to {present.Text(_most, DisplayKind.Percentage, 0)}", "choked and viscous flow, EN 1779 (from memory)");
+            "L_w", VacuumHoldMessages.WitnessLoss, VacuumHoldMessages.WitnessLossFormula,
+            VacuumHoldMessages.WitnessLossValues(new(_nitrogen.Rows!.Length), present.InMessage(_nitrogen.Loss!.Start.Absolute, DisplayKind.AbsolutePressure)),
+            $"{present.Text(_least, DisplayKind.Percentage)} to {present.Text(_most, DisplayKind.Percentage, 0)}", VacuumHoldMessages.WitnessSource);
         var (least, seen) = (present.InMessage(_least, DisplayKind.Percentage), present.InMessage(_nitrogen.Loss.Loss, DisplayKind.Percentage));
         return SpeaksAgainstHole ? EvacuationMessages.NitrogenAgainstHole(least, seen, scene.Refrigerant, scene.HasHeldRig ? EvacuationMessages.NitrogenAgainstHoleRig.Held : EvacuationMessages.NitrogenAgainstHoleRig.Open) : EvacuationMessages.NitrogenLeavesHole(least, seen);
     }

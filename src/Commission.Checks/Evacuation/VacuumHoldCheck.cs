@@ -25,10 +25,10 @@ internal sealed class VacuumHoldCheck : ICheck
         if (context.Job.Evacuation is not { } evacuation)
             yield break;
         var run = context.Get<EvacuationRun>();
-        var finding = run.Name(context.Finding(this)).Use("where the gauge sat", evacuation.Gauge).Use("isolated at", evacuation.IsolatedAt)
-            .Use("decay limit", evacuation.DecayLimit?.Level).Use("decay limit: after", evacuation.DecayLimit?.After).Use("ambient", evacuation.Ambient);
+        var finding = run.Name(context.Finding(this)).Use(VacuumHoldMessages.ReadingGaugePlace, evacuation.Gauge).Use(VacuumHoldMessages.ReadingIsolatedAt, evacuation.IsolatedAt)
+            .Use(VacuumHoldMessages.ReadingDecayLimit, evacuation.DecayLimit?.Level).Use(VacuumHoldMessages.ReadingDecayAfter, evacuation.DecayLimit?.After).Use(VacuumHoldMessages.ReadingAmbient, evacuation.Ambient);
         foreach (var level in evacuation.Levels)
-            finding.Use($"isolated at {level.At.Text}", level.Isolated);
+            finding.Use(VacuumHoldMessages.ReadingIsolated(new(level.At.Text)), level.Isolated);
         yield return run.DecayLimit is { Upper: { } most } limit && limit.Companion("after") is { } after
             ? Judge(context, run, finding, limit, most.Si, after)
             : finding.NotEvaluated(EvacuationMessages.HoldNoLimit, EvacuationMessages.HoldNoLimitNext, "limits: {vacuum: {decay limit: {level: 1000 micron, after: 10 min}}}");
@@ -46,7 +46,7 @@ internal sealed class VacuumHoldCheck : ICheck
         run.Name(finding, isolation, end);
         var statement = context.State(limit);
         finding.Remark(limit.Remark(context.Present.Units)).Step(
-            "t_d", "time at which the hold is judged", "isolation + stated time", $"{run.Clock.Moment(isolation)} + {EvacuationClock.Span(after)}", run.Clock.Moment(decay.Due), limit.Source);
+            "t_d", VacuumHoldMessages.StepJudgedAt, VacuumHoldMessages.StepJudgedAtFormula, VacuumHoldMessages.StepJudgedAtValues(run.Clock.Time(isolation), new(after)), VacuumHoldMessages.StepMoment(run.Clock.Time(decay.Due)), limit.Source);
         var judged = JudgedHold.Of(run, decay, most);
         if (judged.IsAboveRange)
             return Failed(context, run, finding.Decide(false, statement).Say(SentenceAboveRange(context.Present, run, most, new(after))), decay);
@@ -63,8 +63,8 @@ internal sealed class VacuumHoldCheck : ICheck
         var (statement, most, after) = limit;
         var present = context.Present;
         if (decay.AtDue is not null && run.Rows.At(decay.Due) is { } atDue)
-            finding.Step("p_d", "pressure at that time", "straight line between the readings on either side", $"at {run.Clock.Moment(decay.Due)}", present.Text(atDue, DisplayKind.Vacuum));
-        finding.Step("p_max", "highest pressure until then", "largest of all readings from isolation on", decay.HighestAt is { } t ? $"at {run.Clock.Moment(t)}" : "", present.Text(highest, DisplayKind.Vacuum));
+            finding.Step("p_d", VacuumHoldMessages.StepPressureThen, VacuumHoldMessages.StepPressureThenFormula, VacuumHoldMessages.StepAt(run.Clock.Time(decay.Due)), present.Text(atDue, DisplayKind.Vacuum));
+        finding.Step("p_max", VacuumHoldMessages.StepHighest, VacuumHoldMessages.StepHighestFormula, decay.HighestAt is { } t ? VacuumHoldMessages.StepAt(run.Clock.Time(t)) : "", present.Text(highest, DisplayKind.Vacuum));
         finding.Judge(highest, DisplayKind.Vacuum, statement);
         if (IsBetweenLevels(run, decay))
             finding.Remark(EvacuationMessages.HoldInterpolated(VacuumText.Value(present, decay.AtDue!.Value), new(after)));
@@ -114,7 +114,7 @@ internal sealed class VacuumHoldCheck : ICheck
 
     private static Finding Failed(CheckContext context, EvacuationRun run, FindingBuilder finding, DecayReading decay)
     {
-        finding.Use("rig: rise", run.Evacuation.RigCheck?.Rise);
+        finding.Use(VacuumHoldMessages.ReadingRigRise, run.Evacuation.RigCheck?.Rise);
         if (run.Hold is { } hold)
             NitrogenWitness.Of(context, run, hold)?.NameIn(finding);
         finding.Next(RiseCauseCheck.NextStep(context, run) ?? EvacuationMessages.HoldFailedNext);

@@ -21,36 +21,36 @@ internal sealed class VacuumLevelCheck : ICheck
         if (context.Job.Evacuation is not { } evacuation)
             yield break;
         var run = context.Get<EvacuationRun>();
-        var finding = run.Name(context.Finding(this)).Use("where the gauge sat", evacuation.Gauge).Use("target", evacuation.Target).Use("ambient", evacuation.Ambient);
+        var finding = run.Name(context.Finding(this)).Use(VacuumHoldMessages.ReadingGaugePlace, evacuation.Gauge).Use(VacuumHoldMessages.ReadingTarget, evacuation.Target).Use(VacuumHoldMessages.ReadingAmbient, evacuation.Ambient);
         yield return run.Level is { Upper: not null } limit
             ? Judge(context, run, finding, limit)
-            : finding.NotEvaluated("no pack sets a level", "Name a limits pack.");
+            : finding.NotEvaluated(EvacuationMessages.NoLevel, CommonMessages.NameAPackNext);
     }
 
     private Finding Judge(CheckContext context, EvacuationRun run, FindingBuilder finding, Limit limit)
     {
         if (run.Rows.Series.Count == 0)
-            return finding.NotEvaluated("neither a log nor levels are written", "Read the level when the valve is closed.", "evacuation: {levels: [{at: \"10:25\", pressure: 320 micron, isolated: yes}]}");
+            return finding.NotEvaluated(EvacuationMessages.LevelNothingWritten, EvacuationMessages.LevelNothingWrittenNext, "evacuation: {levels: [{at: \"10:25\", pressure: 320 micron, isolated: yes}]}");
         if (run.LevelObstacle is { } block)
             return finding.NotEvaluated(block.Why, block.Next);
         if (run.Parts.Isolation is not { } isolation)
             return NoIsolation.Of(run, run.DecayLimit?.Companion("after")).End(finding);
         run.Name(finding, isolation, isolation);
         if (run.ReadingsBeginLate is { } late && late > LateReadings)
-            return finding.NotEvaluated($"the readings begin {EvacuationClock.Span(late)} after isolation", "Read the gauge when the valve is closed.");
+            return finding.NotEvaluated(EvacuationMessages.LevelBeginsLate(new(late)), EvacuationMessages.LevelBeginsLateNext);
         var present = context.Present;
         var statement = context.State(limit);
         if (run.AtIsolation is not { } level)
         {
             var row = run.Rows.Series.IndexAtOrAfter(isolation);
             return row < run.Rows.Series.Count && run.Rows.Series.OverRange[row]
-                ? finding.Decide(false, statement).Say($"At isolation, {run.Clock.Moment(isolation)}, the gauge was over its range.").Next(this.WhenItFails()).Build()
-                : finding.Show(statement).NotEvaluated("the log has a gap at isolation", "Log at steps of 10 s or less, and read the gauge when the valve is closed.");
+                ? finding.Decide(false, statement).Say(EvacuationMessages.LevelOverRange(run.Clock.Time(isolation))).Next(this.WhenItFails()).Build()
+                : finding.Show(statement).NotEvaluated(EvacuationMessages.LevelGap, EvacuationMessages.LevelGapNext);
         }
 
         finding.Step(
-            "p_i", "pressure at isolation", "straight line between the readings on either side",
-            $"{run.Clock.Moment(isolation)}, {(run.Parts.IsolationBasis == SegmentBasis.Given ? "as written" : "found from the readings")}", present.Text(level, DisplayKind.Vacuum));
+            "p_i", EvacuationMessages.LevelStep, EvacuationMessages.LevelFormula,
+            EvacuationMessages.LevelIsolation(run.Clock.Time(isolation), run.Parts.IsolationBasis == SegmentBasis.Given ? EvacuationMessages.LevelIsolationKnown.Written : EvacuationMessages.LevelIsolationKnown.Found), present.Text(level, DisplayKind.Vacuum));
         finding.Judge(level, DisplayKind.Vacuum, statement).Remark(limit.Remark(present.Units));
         foreach (var reservation in new[] { run.View.LevelReservation, run.Gauge.Reservation })
         {
@@ -58,10 +58,10 @@ internal sealed class VacuumLevelCheck : ICheck
                 finding.Reserve(reservation);
         }
 
-        var text = $"{VacuumText.Level(present, level.Value)} in the system when the valve was closed at {run.Clock.Moment(isolation)}";
+        var (reached, at) = (VacuumText.Value(present, level.Value), run.Clock.Time(isolation));
         return finding.Passes
-            ? Todo(run, finding.Say($"{text}.")).Build()
-            : finding.Say($"{text}: above the target.").Next(run.Evacuation.Wet?.Value == true && !run.IsCharged ? RiseCauseCheck.Wording(context, run).WetNext : this.WhenItFails()).Use("wet", run.Evacuation.Wet).Build();
+            ? Todo(run, finding.Say(EvacuationMessages.LevelWas(reached, at))).Build()
+            : finding.Say(EvacuationMessages.LevelAboveTarget(reached, at)).Next(run.Evacuation.Wet?.Value == true && !run.IsCharged ? RiseCauseCheck.Wording(context, run).WetNext : this.WhenItFails()).Use(EvacuationMessages.LevelWet, run.Evacuation.Wet).Build();
     }
 
     private static FindingBuilder Todo(EvacuationRun run, FindingBuilder finding) =>
@@ -82,9 +82,9 @@ internal sealed class VacuumRiseCheck : ICheck
         if (context.Job.Evacuation is not { } evacuation || context.Limits.Find(LimitIds.EvacuationRise) is not { Upper: { } most } limit || limit.Companion("after") is not { } after)
             yield break;
         var run = context.Get<EvacuationRun>();
-        var finding = run.Name(context.Finding(this)).Use("where the gauge sat", evacuation.Gauge).Use("isolated at", evacuation.IsolatedAt);
+        var finding = run.Name(context.Finding(this)).Use(VacuumHoldMessages.ReadingGaugePlace, evacuation.Gauge).Use(VacuumHoldMessages.ReadingIsolatedAt, evacuation.IsolatedAt);
         foreach (var level in evacuation.Levels)
-            finding.Use($"isolated at {level.At.Text}", level.Isolated);
+            finding.Use(VacuumHoldMessages.ReadingIsolated(new(level.At.Text)), level.Isolated);
         var statement = context.State(limit);
         if (run.Obstacle is { } block)
         {
@@ -94,7 +94,7 @@ internal sealed class VacuumRiseCheck : ICheck
 
         if (run.Parts is not { Isolation: { } isolation, HoldEnd: { } end } || run.Read(after) is not { } decay || run.AtIsolation is not { } begun)
         {
-            yield return finding.Show(statement).NotEvaluated("there is no reading at isolation", "Write when the valve was closed, and read the gauge then.");
+            yield return finding.Show(statement).NotEvaluated(EvacuationMessages.RiseNoStart, EvacuationMessages.RiseNoStartNext);
             yield break;
         }
 
@@ -102,7 +102,7 @@ internal sealed class VacuumRiseCheck : ICheck
         var judged = JudgedHold.Of(run, decay, begun.Value + most.Si);
         if (judged.IsAboveRange)
         {
-            yield return finding.Decide(false, statement).Say($"The pressure rose above the gauge's range within {EvacuationClock.Span(after)}.").Next(this.WhenItFails()).Build();
+            yield return finding.Decide(false, statement).Say(EvacuationMessages.RiseOverRange(new(after))).Next(this.WhenItFails()).Build();
             yield break;
         }
 
@@ -114,7 +114,7 @@ internal sealed class VacuumRiseCheck : ICheck
 
         var rise = highest - begun;
         finding.Step(
-            "Δp", "rise until the stated time", "p_max − p_i", $"{VacuumText.Level(context.Present, highest.Value)} − {VacuumText.Level(context.Present, begun.Value)}",
+            "Δp", EvacuationMessages.RiseStep, "p_max − p_i", $"{VacuumText.Level(context.Present, highest.Value)} − {VacuumText.Level(context.Present, begun.Value)}",
             context.Present.Text(rise, DisplayKind.Vacuum), limit.Source);
         finding.Judge(rise, DisplayKind.Vacuum, statement);
         foreach (var reservation in new[] { run.View.HoldReservation, run.Gauge.Reservation, judged.Reservation })
@@ -123,9 +123,9 @@ internal sealed class VacuumRiseCheck : ICheck
                 finding.Reserve(reservation);
         }
 
-        var text = $"A rise of {VacuumText.Level(context.Present, rise.Value)} within {EvacuationClock.Span(after)} after isolation";
+        var rose = VacuumText.Value(context.Present, rise.Value);
         if ((run.View.HoldReservation ?? run.Gauge.Reservation ?? judged.Reservation) is not null)
-            finding.Next("Write where the gauge sat, and its accuracy; log the hold.");
-        yield return finding.Conclude($"{text}.", $"{text}: more than the pack allows.", this.WhenItFails());
+            finding.Next(EvacuationMessages.RiseReservedNext);
+        yield return finding.Conclude(EvacuationMessages.RiseWas(rose, new(after)), EvacuationMessages.RiseTooMuch(rose, new(after)), this.WhenItFails());
     }
 }

@@ -32,7 +32,7 @@ internal sealed record CauseTable(IReadOnlyDictionary<string, ReadingScale> Read
     /// <summary>Reads a table.</summary>
     internal static CauseTable? Read(SourceNode root, ProblemList problems)
     {
-        if (StrictMapping.Open(root, "the table of causes", problems) is not { } table || table.Require("readings") is not SourceMapping readings || table.Require("causes") is not SourceMapping causes)
+        if (StrictMapping.Open(root, PackPart.OfProgram("the table of causes"), problems) is not { } table || table.Require("readings") is not SourceMapping readings || table.Require("causes") is not SourceMapping causes)
             return null;
         table.Close();
         var words = new CauseWords(problems);
@@ -51,7 +51,7 @@ internal sealed record CauseTable(IReadOnlyDictionary<string, ReadingScale> Read
 
     private static ReadingScale Scale(SourceEntry entry, CauseWords words, ProblemList problems)
     {
-        var scale = StrictMapping.Open(entry.Value, "a reading", problems)!;
+        var scale = StrictMapping.Open(entry.Value, PackPart.OfProgram("a reading"), problems)!;
         var above = Step(scale.RequireText("step")!, problems);
         var below = scale.Text("step below") is { } lower ? Step(lower, problems) : above;
         var read = new ReadingScale(entry.Key.Text, words.Require($"reading-{CauseWords.Hyphens(entry.Key.Text)}", entry.Key), above, below, Number(scale.RequireText("scatter")!.Text));
@@ -69,7 +69,7 @@ internal sealed record CauseTable(IReadOnlyDictionary<string, ReadingScale> Read
 
     private static CauseEntry Cause(SourceEntry entry, bool isSound, IEnumerable<string> readings, CauseWords words, ProblemList problems)
     {
-        var cause = StrictMapping.Open(entry.Value, "a cause", problems)!;
+        var cause = StrictMapping.Open(entry.Value, PackPart.OfProgram("a cause"), problems)!;
         var made = new CauseEntry(entry.Key.Text, Number(cause.RequireText("often")!.Text))
         {
             Advice = cause.Word("advice", ["add", "recover"]) ?? "none",

@@ -152,7 +152,7 @@ internal sealed class CircuitDiagnosis : IAnalysis<CircuitDiagnosis>
     {
         var why = WindowOf(row)!.Words(window);
         var next = MethodValidity.Advice(window);
-        if (window.What == "outdoor dry bulb")
+        if (window.What == ValidityReading.OutdoorDryBulb)
             return None(row, why, next);
         var load = CauseTable.Instance.Cause(window.IsBelow ? "low load" : "high load");
         var name = load.SaidIn(Way).Name;

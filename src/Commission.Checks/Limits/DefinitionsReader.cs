@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Commission.Measurement.Decisions;
 using Commission.Measurement.Quantities;
+using Commission.Messages;
 using Commission.Source;
 using Commission.Source.Yaml;
 
@@ -33,7 +34,7 @@ internal static class DefinitionsReader
 
     private static LimitDefinition? ReadOne(SourceEntry entry, ProblemList problems)
     {
-        if (StrictMapping.Open(entry.Value, "a definition", problems) is not { } mapping)
+        if (StrictMapping.Open(entry.Value, PackPart.Definition, problems) is not { } mapping)
             return null;
         var before = problems.Count;
         var means = mapping.RequireText("means");
@@ -50,7 +51,7 @@ internal static class DefinitionsReader
             if (Array.IndexOf(Shapes, word) is >= 0 and var at)
                 shapes.Add((LimitShape)at);
             else
-                problems.Add(kinds.Location, $"\"{word}\" is not a form of a limit.", "", "", "unknown-word", kinds.Length);
+                problems.Add(kinds.Location, LimitsMessages.FormUnknown(new(word)), null, null, "unknown-word", kinds.Length);
         }
 
         return new LimitDefinition(
@@ -70,7 +71,7 @@ internal static class DefinitionsReader
         var companions = ImmutableArray.CreateBuilder<LimitCompanion>();
         foreach (var entry in list.Entries)
         {
-            if (StrictMapping.Open(entry.Value, "a companion", problems) is not { } mapping)
+            if (StrictMapping.Open(entry.Value, PackPart.Companion, problems) is not { } mapping)
                 continue;
             var quantity = QuantityOf(mapping.Word("quantity", Quantities));
             var stricter = mapping.Word("stricter", ["more", "less"]);

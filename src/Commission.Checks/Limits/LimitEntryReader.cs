@@ -3,6 +3,7 @@ using System.Globalization;
 using Commission.Measurement.Decisions;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Source;
 using Commission.Source.Yaml;
 
@@ -28,13 +29,13 @@ internal sealed class EntryReader(LimitDefinition definition, PackDefaults defau
     {
         if (node is not SourceMapping mapping || mapping.Find("cases") is null)
             return ReadCase(node) is { } single ? [single] : [];
-        if (StrictMapping.Open(node, "a limit with cases", problems) is not { } limit)
+        if (StrictMapping.Open(node, PackPart.Cases, problems) is not { } limit)
             return [];
         var cases = new List<LimitEntry>();
         foreach (var item in limit.Items("cases"))
         {
             if (cases.Count > 0 && cases[^1].When.All.Length == 0)
-                problems.Add(item.Location, "This case is never reached.", "The case before it applies always.", "Put the case without \"when\" last.", "unreachable-case", item.Length);
+                problems.Add(item.Location, LimitsMessages.CaseUnreachable, LimitsMessages.CaseUnreachableExpected, LimitsMessages.CaseUnreachableNext, "unreachable-case", item.Length);
             if (ReadCase(item) is { } entry)
                 cases.Add(entry);
         }
@@ -45,7 +46,7 @@ internal sealed class EntryReader(LimitDefinition definition, PackDefaults defau
 
     private LimitEntry? ReadCase(SourceNode node)
     {
-        if (StrictMapping.Open(node, "a limit", problems) is not { } mapping)
+        if (StrictMapping.Open(node, PackPart.Limit, problems) is not { } mapping)
             return null;
         var before = problems.Count;
         var when = ConditionsReader.Read(mapping.Take("when"), problems);
@@ -66,9 +67,9 @@ internal sealed class EntryReader(LimitDefinition definition, PackDefaults defau
         if (given.Count == 0 && problems.Count > before)
             return null;
         if ((own.Basis ?? defaults.Basis) is null)
-            Missing(mapping, "basis", "what kind of document it rests on");
+            Missing(mapping, "basis", LimitsMessages.NoBasis(Id));
         if ((own.Mark ?? defaults.Mark) is null)
-            Missing(mapping, "mark", "how sure the figure is");
+            Missing(mapping, "mark", LimitsMessages.NoMark(Id));
         if (ShapeOf(mapping, given) is not { } shape)
             return null;
         var entry = new LimitEntry(
@@ -83,25 +84,24 @@ internal sealed class EntryReader(LimitDefinition definition, PackDefaults defau
 
     private LimitShape? ShapeOf(StrictMapping mapping, List<LimitForm> given)
     {
-        var allowed = Forms.Where(form => Allows(form.Shape)).Select(form => $"\"{form.Key}\"").ToList();
-        var advice = $"Write {string.Join(" or ", allowed)}.";
+        var advice = LimitsMessages.WriteOneOf(new([.. Forms.Where(form => Allows(form.Shape)).Select(form => LimitsMessages.Quoted(new NameValue(form.Key)))], ListJoin.Or));
         var isTargetWithTolerance = given.Count == 2 && given.Exists(form => form.Shape == LimitShape.Target) && given.Exists(form => form.Shape == LimitShape.Tolerance);
         if (given.Count == 0)
         {
-            problems.Add(mapping.Location, $"\"{definition.Id}\" has no figure.", "", advice, "missing-key");
+            problems.Add(mapping.Location, LimitsMessages.FormMissing(Id), null, advice, "missing-key");
             return null;
         }
 
         if (given.Count > 1 && !isTargetWithTolerance)
         {
-            problems.Add(mapping.Location, $"\"{definition.Id}\" is written as {string.Join(" and ", given.Select(form => $"\"{form.Key}\""))}.", "One form was expected.", advice, "two-forms");
+            problems.Add(mapping.Location, LimitsMessages.FormsMany(Id, new([.. given.Select(form => LimitsMessages.Quoted(new NameValue(form.Key)))])), LimitsMessages.FormsExpected, advice, "two-forms");
             return null;
         }
 
         var shape = isTargetWithTolerance ? LimitShape.Target : given[0].Shape;
         if (Allows(shape))
             return shape;
-        problems.Add(given[0].Text!.Location, $"\"{definition.Id}\" is not written as \"{given[0].Key}\".", $"It means: {definition.Means}.", advice, "wrong-form", given[0].Text!.Length);
+        problems.Add(given[0].Text!.Location, LimitsMessages.FormWrong(Id, new NameValue(given[0].Key)), LimitsMessages.FormMeans(definition.Means), advice, "wrong-form", given[0].Text!.Length);
         return null;
     }
 
@@ -152,7 +152,7 @@ internal sealed class EntryReader(LimitDefinition definition, PackDefaults defau
     {
         if (definition.Quantity is not { } quantity)
         {
-            problems.Add(text.Location, $"\"{definition.Id}\" takes no tolerance.", "", "", "wrong-form", text.Length);
+            problems.Add(text.Location, LimitsMessages.ToleranceNone(Id), null, null, "wrong-form", text.Length);
             return null;
         }
 
@@ -160,7 +160,7 @@ internal sealed class EntryReader(LimitDefinition definition, PackDefaults defau
             return null;
         if (figure.Si > 0)
             return figure;
-        problems.Add(text.Location, $"A tolerance of \"{text.Text}\" leaves nothing.", "It is half a width, above zero.", "", "empty-range", text.Length);
+        problems.Add(text.Location, LimitsMessages.ToleranceZero(new(text.Text)), LimitsMessages.ToleranceExpected, null, "empty-range", text.Length);
         return null;
     }
 
@@ -173,17 +173,17 @@ internal sealed class EntryReader(LimitDefinition definition, PackDefaults defau
         if (definition.Companions.Length == 0)
         {
             if (node is not null)
-                problems.Add(node.Location, $"\"{definition.Id}\" has nothing beside its figure.", "", "Leave \"with\" out.", "unknown-key", node.Length);
+                problems.Add(node.Location, LimitsMessages.CompanionNone(Id), null, LimitsMessages.CompanionNoneNext, "unknown-key", node.Length);
             return figures.ToImmutable();
         }
 
         if (node is null)
         {
-            problems.Add(mapping.Location, $"\"{definition.Id}\" needs {string.Join(", ", definition.Companions.Select(c => $"\"{c.Name}\""))} beside its figure.", "", $"Add \"with: {{{definition.Companions[0].Name}: …}}\".", "missing-key");
+            problems.Add(mapping.Location, LimitsMessages.CompanionMissing(Id, new([.. definition.Companions.Select(c => LimitsMessages.Quoted(new NameValue(c.Name)))], ListJoin.Comma)), null, LimitsMessages.CompanionMissingNext(new NameValue($"with: {{{definition.Companions[0].Name}: …}}")), "missing-key");
             return figures.ToImmutable();
         }
 
-        if (StrictMapping.Open(node, "the list of what belongs to the limit", problems) is not { } with)
+        if (StrictMapping.Open(node, PackPart.Companions, problems) is not { } with)
             return figures.ToImmutable();
         foreach (var companion in definition.Companions)
         {
@@ -195,8 +195,10 @@ internal sealed class EntryReader(LimitDefinition definition, PackDefaults defau
         return figures.ToImmutable();
     }
 
-    private void Missing(StrictMapping mapping, string key, string what) =>
-        problems.Add(mapping.Location, $"\"{definition.Id}\" does not say {what}.", "", $"Add \"{key}:\" here or under \"defaults\".", "missing-key");
+    private NameValue Id => new(definition.Id);
+
+    private void Missing(StrictMapping mapping, string key, Message found) =>
+        problems.Add(mapping.Location, found, null, LimitsMessages.NoDefaultNext(new NameValue(key)), "missing-key");
 }
 
 /// <summary>Reads the numbers of a limit.</summary>
@@ -215,7 +217,7 @@ internal static class FigureReader
             return ReadMonths(scalar, problems);
         if (definition.Quantity is { } quantity)
             return Read(scalar, quantity, problems);
-        problems.Add(scalar.Location, $"\"{definition.Id}\" is a requirement in words and takes no number.", "", "Write it after \"statement:\".", "wrong-form", scalar.Length);
+        problems.Add(scalar.Location, LimitsMessages.NumberNone(new NameValue(definition.Id)), null, LimitsMessages.NumberNoneNext, "wrong-form", scalar.Length);
         return null;
     }
 
@@ -235,7 +237,7 @@ internal static class FigureReader
 
         if (result.Value.Uncertainty is null)
             return Of(result.Value);
-        problems.Add(scalar.Location, $"\"{scalar.Text}\" carries an uncertainty.", "A limit is an exact number.", "Write the number alone, or \"tolerance:\" for a band.", "limit-with-uncertainty", scalar.Length);
+        problems.Add(scalar.Location, LimitsMessages.NumberUncertain(new(scalar.Text)), LimitsMessages.NumberUncertainExpected, LimitsMessages.NumberUncertainNext, "limit-with-uncertainty", scalar.Length);
         return null;
     }
 
@@ -256,7 +258,7 @@ internal static class FigureReader
         var (lower, upper) = (Of(result.Value.Lower), Of(result.Value.Upper));
         if (lower.Si < upper.Si && lower.Reference == upper.Reference)
             return (lower, upper);
-        problems.Add(scalar.Location, $"Nothing lies within \"{scalar.Text}\".", "The first number has to be below the second, and both of the same kind.", "", "empty-range", scalar.Length);
+        problems.Add(scalar.Location, LimitsMessages.RangeEmpty(new(scalar.Text)), LimitsMessages.RangeExpected, null, "empty-range", scalar.Length);
         return null;
     }
 
@@ -273,10 +275,10 @@ internal static class FigureReader
             && number is > 0 and <= LongestSpan)
         {
             var months = parts[1][0] == 'y' ? number * 12 : number;
-            return new LimitFigure(months, $"{number} {parts[1]}", null, 0);
+            return new LimitFigure(months, $"{number} {parts[1]}", null, 0) { IsYears = parts[1][0] == 'y' };
         }
 
-        problems.Add(scalar.Location, $"\"{scalar.Text}\" is not a span of the calendar.", "", "Write for example 12 months or 1 year.", "not-a-period", scalar.Length);
+        problems.Add(scalar.Location, LimitsMessages.SpanBad(new(scalar.Text)), null, LimitsMessages.SpanNext, "not-a-period", scalar.Length);
         return null;
     }
 

@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
+using Commission.Messages;
 using Commission.Source;
 using Commission.Source.Yaml;
 
@@ -60,15 +61,15 @@ internal sealed class LimitLibrary
         if (pack is null)
             return this;
         if (Contains(pack.Name))
-            problems.Add(SourceLocation.WholeFile(text.File), $"The name \"{pack.Name}\" is taken by another pack.", "", "Give this pack a name of its own.", "name-taken");
+            problems.Add(SourceLocation.WholeFile(text.File), LimitsMessages.NameTaken(new(pack.Name)), null, LimitsMessages.NameTakenNext, "name-taken");
         foreach (var below in pack.BuildsOn.Where(below => !Contains(below.Name)))
         {
             var near = NearestName.Of(below.Name, AllNames());
             problems.Add(
                 below.At,
-                $"There is no limit pack \"{below.Name}\" to build on.",
-                "",
-                near is null ? $"The packs are {string.Join(", ", AllNames())}." : $"Did you mean \"{near}\"?",
+                LimitsMessages.PackMissing(new(below.Name)),
+                null,
+                near is null ? LimitsMessages.PacksAre(StrictMapping.Names(AllNames())) : LimitsMessages.DidYouMean(new NameValue(near)),
                 "unknown-pack",
                 below.Name.Length);
         }

@@ -97,6 +97,9 @@ internal sealed record LimitFigure(double Si, string Text, Unit? Unit, int Decim
     /// <summary>What a pressure is counted from; null for everything else.</summary>
     public PressureReference? Reference => Unit?.Reference;
 
+    /// <summary>Whether a calendar span was written in years; false for everything else.</summary>
+    public bool IsYears { get; init; }
+
     /// <summary>The pressure under an atmosphere. Only for pressures.</summary>
     /// <param name="atmosphere">Atmospheric pressure at the site.</param>
     /// <returns>Absolute pressure.</returns>

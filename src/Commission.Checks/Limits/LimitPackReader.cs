@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Decisions;
+using Commission.Messages;
 using Commission.Source;
 using Commission.Source.Yaml;
 using DecisionRule = Commission.Measurement.Decisions.DecisionRule;
@@ -19,7 +20,7 @@ internal static class LimitPackReader
         var before = problems.Count;
         if (YamlReader.Read(text, problems) is not { } root || problems.Count > before)
             return null;
-        if (StrictMapping.Open(root, "a pack", problems) is not { } mapping)
+        if (StrictMapping.Open(root, PackPart.Pack, problems) is not { } mapping)
             return null;
         var name = mapping.RequireText("pack");
         var title = mapping.RequireText("title");
@@ -33,7 +34,7 @@ internal static class LimitPackReader
         var required = mapping.Items("required").Select(item => ProfileReader.Read(item, problems)).OfType<RequiredProfile>().ToImmutableArray();
         mapping.Close();
         if (name is not null && !IsName(name.Text))
-            problems.Add(name.Location, $"\"{name.Text}\" is not a name for a pack.", "Lower-case letters, digits and hyphens were expected.", "Write for example aldermoor-oc-36.", "bad-name", name.Length);
+            problems.Add(name.Location, LimitsMessages.NameBad(new(name.Text)), LimitsMessages.NameExpected, LimitsMessages.NameNext, "bad-name", name.Length);
         if (problems.Count > before || name is null || title is null || publishedBy is null || edition is null)
             return null;
         return new LimitPack(name.Text, title.Text, publishedBy.Text, edition.Text, buildsOn, limits, required) { About = about?.Text, Clauses = clauses };
@@ -43,13 +44,13 @@ internal static class LimitPackReader
     {
         if (node is SourceScalar { IsEmpty: false } scalar)
             return new PackReference(scalar.Text, scalar.Location);
-        problems.Add(node.Location, $"\"builds on\" holds {StrictMapping.Kind(node)}.", "The name of a pack was expected.", "", "wrong-type", node.Length);
+        problems.Add(node.Location, LimitsMessages.KeyHolds(new NameValue("builds on"), StrictMapping.Kind(node)), LimitsMessages.PackNameExpected, null, "wrong-type", node.Length);
         return null;
     }
 
     private static PackClause? ReadClause(SourceNode node, ProblemList problems)
     {
-        if (StrictMapping.Open(node, "a clause", problems) is not { } mapping)
+        if (StrictMapping.Open(node, PackPart.Clause, problems) is not { } mapping)
             return null;
         var before = problems.Count;
         var clause = mapping.RequireText("clause");
@@ -61,7 +62,7 @@ internal static class LimitPackReader
 
     private static PackDefaults ReadDefaults(SourceNode? node, ProblemList problems)
     {
-        if (node is null || StrictMapping.Open(node, "the list of defaults", problems) is not { } mapping)
+        if (node is null || StrictMapping.Open(node, PackPart.Defaults, problems) is not { } mapping)
             return new PackDefaults(null, null, null);
         var defaults = PackDefaults.Read(mapping);
         mapping.Close();
@@ -84,16 +85,16 @@ internal static class LimitPackReader
                 var near = NearestName.Of(entry.Key.Text, LimitDefinitions.All.Select(known => known.Id));
                 problems.Add(
                     entry.Key.Location,
-                    $"\"{entry.Key.Text}\" is not a limit this program knows.",
-                    "",
-                    near is null ? "The list of limits is in the schema of packs." : $"Did you mean \"{near}\"?",
+                    LimitsMessages.LimitUnknown(new(entry.Key.Text)),
+                    null,
+                    near is null ? LimitsMessages.LimitUnknownNext : LimitsMessages.DidYouMean(new NameValue(near)),
                     "unknown-limit",
                     entry.Key.Length);
             }
         }
         else if (node is not null and not SourceScalar { IsEmpty: true })
         {
-            problems.Add(node.Location, $"\"limits\" holds {StrictMapping.Kind(node)}.", "A list of limits by id was expected.", "", "wrong-type", node.Length);
+            problems.Add(node.Location, LimitsMessages.KeyHolds(new NameValue("limits"), StrictMapping.Kind(node)), LimitsMessages.LimitsExpected, null, "wrong-type", node.Length);
         }
 
         return limits;
@@ -140,7 +141,7 @@ internal static class ProfileReader
     /// <returns>The profile; null, and a problem, when it cannot be read.</returns>
     public static RequiredProfile? Read(SourceNode node, ProblemList problems)
     {
-        if (StrictMapping.Open(node, "a profile", problems) is not { } mapping)
+        if (StrictMapping.Open(node, PackPart.Profile, problems) is not { } mapping)
             return null;
         var before = problems.Count;
         var when = ConditionsReader.Read(mapping.Take("when"), problems);
@@ -158,7 +159,7 @@ internal static class ProfileReader
             return null;
         if (checks.Length + photos.Count > 0)
             return new RequiredProfile(when, checks, photos, because.Text, mapping.Location);
-        problems.Add(mapping.Location, "A profile asks for nothing.", "", "Name checks or photos.", "missing-key");
+        problems.Add(mapping.Location, LimitsMessages.ProfileEmpty, null, LimitsMessages.ProfileNext, "missing-key");
         return null;
     }
 
@@ -166,14 +167,14 @@ internal static class ProfileReader
     {
         if (node is SourceScalar)
             return ReadCheck(node, problems) is { } id ? new RequiredChoice([id], null) : null;
-        if (StrictMapping.Open(node, "a choice of checks", problems) is not { } mapping)
+        if (StrictMapping.Open(node, PackPart.Checks, problems) is not { } mapping)
             return null;
         var ids = mapping.Items("one of").Select(item => ReadCheck(item, problems)).OfType<string>().ToArray();
         var called = mapping.Text("called")?.Text;
         mapping.Close();
         if (ids.Length > 1)
             return new RequiredChoice(ids, called);
-        problems.Add(node.Location, "A choice needs at least two checks.", "", "Write {one of: [first, second]}.", "missing-key", node.Length);
+        problems.Add(node.Location, LimitsMessages.ChecksFew, null, LimitsMessages.WriteOneOf(new([new NameValue("{one of: [first, second]}")])), "missing-key", node.Length);
         return null;
     }
 
@@ -181,7 +182,7 @@ internal static class ProfileReader
     {
         if (node is SourceScalar scalar && IsCheckId(scalar.Text))
             return scalar.Text;
-        problems.Add(node.Location, $"{StrictMapping.Kind(node)} is not the id of a check.", "", "Write it as phase.name, for example pressure-test.hold.", "bad-check-id", node.Length);
+        problems.Add(node.Location, LimitsMessages.IdBad(StrictMapping.Kind(node)), null, LimitsMessages.IdNext, "bad-check-id", node.Length);
         return null;
     }
 
@@ -198,11 +199,11 @@ internal static class ProfileReader
             if (Array.IndexOf(Photos, scalar.Text) is >= 0 and var at)
                 return (PhotoSubject)at;
             var near = NearestName.Of(scalar.Text, Photos);
-            problems.Add(scalar.Location, $"No photo shows \"{scalar.Text}\".", "", near is null ? "Use a word of the job file's photos." : $"Did you mean \"{near}\"?", "unknown-word", scalar.Length);
+            problems.Add(scalar.Location, LimitsMessages.PhotoUnknown(new(scalar.Text)), null, near is null ? LimitsMessages.PhotoUnknownNext : LimitsMessages.DidYouMean(new NameValue(near)), "unknown-word", scalar.Length);
             return null;
         }
 
-        problems.Add(node.Location, $"\"photos\" holds {StrictMapping.Kind(node)}.", "A word was expected.", "", "wrong-type", node.Length);
+        problems.Add(node.Location, LimitsMessages.KeyHolds(new NameValue("photos"), StrictMapping.Kind(node)), LimitsMessages.WordExpected, null, "wrong-type", node.Length);
         return null;
     }
 }
@@ -218,7 +219,7 @@ internal static class ConditionsReader
     {
         if (node is null)
             return LimitConditions.Always;
-        if (StrictMapping.Open(node, "a condition", problems) is not { } mapping)
+        if (StrictMapping.Open(node, PackPart.Conditions, problems) is not { } mapping)
             return LimitConditions.Always;
         var conditions = ImmutableArray.CreateBuilder<LimitCondition>();
         foreach (var subject in LimitSubject.All)
@@ -241,7 +242,7 @@ internal static class ConditionsReader
         {
             if (item is not SourceScalar { IsEmpty: false } scalar)
             {
-                problems.Add(item.Location, $"\"{subject.Key}\" holds {StrictMapping.Kind(item)}.", "A word was expected.", "", "wrong-type", item.Length);
+                problems.Add(item.Location, LimitsMessages.KeyHolds(new NameValue(subject.Key), StrictMapping.Kind(item)), LimitsMessages.WordExpected, null, "wrong-type", item.Length);
                 continue;
             }
 
@@ -250,13 +251,13 @@ internal static class ConditionsReader
         }
 
         if (items.Count == 0 && value is SourceSequence)
-            problems.Add(value.Location, $"\"{subject.Key}\" is an empty list.", "It would never apply.", "Name at least one word, or leave the key out.", "empty-list", value.Length);
+            problems.Add(value.Location, LimitsMessages.ConditionEmpty(new NameValue(subject.Key)), LimitsMessages.ConditionEmptyExpected, LimitsMessages.ConditionEmptyNext, "empty-list", value.Length);
         return new LimitCondition(subject) { Words = words.ToImmutable() };
     }
 
     private static LimitCondition? ReadBounds(LimitSubject subject, SourceNode value, ProblemList problems)
     {
-        if (StrictMapping.Open(value, $"the condition on {subject.Key}", problems) is not { } mapping)
+        if (StrictMapping.Open(value, PackPart.ConditionOn(subject.Key), problems) is not { } mapping)
             return null;
         var atLeast = Bound("at least");
         var moreThan = Bound("more than");
@@ -265,13 +266,13 @@ internal static class ConditionsReader
         mapping.Close();
         if (atLeast is null && moreThan is null && atMost is null && lessThan is null)
         {
-            problems.Add(value.Location, $"The condition on {subject.Key} has no bound.", "", "Write {at least: …}, {more than: …}, {at most: …} or {less than: …}.", "missing-key", value.Length);
+            problems.Add(value.Location, LimitsMessages.ConditionUnbound(new NameValue(subject.Key)), null, LimitsMessages.WriteOneOf(new([new NameValue("{at least: …}"), new NameValue("{more than: …}"), new NameValue("{at most: …}"), new NameValue("{less than: …}")], ListJoin.Or)), "missing-key", value.Length);
             return null;
         }
 
         if ((atLeast is not null && moreThan is not null) || (atMost is not null && lessThan is not null))
         {
-            problems.Add(value.Location, $"The condition on {subject.Key} has two bounds on one side.", "", "Keep one of them.", "two-bounds", value.Length);
+            problems.Add(value.Location, LimitsMessages.ConditionTwoBounds(new NameValue(subject.Key)), null, LimitsMessages.ConditionTwoBoundsNext, "two-bounds", value.Length);
             return null;
         }
 
@@ -282,7 +283,7 @@ internal static class ConditionsReader
         };
         if (condition is { Lower: { } low, Upper: { } high } && (low.Si > high.Si || (low.Si >= high.Si && !(low.Included && high.Included))))
         {
-            problems.Add(value.Location, $"Nothing meets the condition on {subject.Key}.", "The lower bound has to be below the upper one.", "", "empty-range", value.Length);
+            problems.Add(value.Location, LimitsMessages.ConditionNever(new NameValue(subject.Key)), LimitsMessages.ConditionNeverExpected, null, "empty-range", value.Length);
             return null;
         }
 

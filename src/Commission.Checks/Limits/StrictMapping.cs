@@ -1,3 +1,4 @@
+using Commission.Messages;
 using Commission.Source;
 using Commission.Source.Yaml;
 
@@ -10,41 +11,41 @@ internal sealed class StrictMapping
     private readonly ProblemList _problems;
     private readonly List<string> _asked = [];
 
-    private StrictMapping(SourceMapping mapping, string what, ProblemList problems)
+    private StrictMapping(SourceMapping mapping, PackPart what, ProblemList problems)
     {
         _mapping = mapping;
         What = what;
         _problems = problems;
     }
 
-    /// <summary>What it is, with its article: <c>a limit</c>.</summary>
-    public string What { get; }
+    /// <summary>What it is.</summary>
+    public PackPart What { get; }
 
     /// <summary>Where it begins.</summary>
     public SourceLocation Location => _mapping.Location;
 
     /// <summary>Opens a node that has to be a mapping.</summary>
     /// <param name="node">The node.</param>
-    /// <param name="what">What it is, with its article.</param>
+    /// <param name="what">What it is.</param>
     /// <param name="problems">Where faults go.</param>
     /// <returns>The mapping; null, and a problem, when it is something else.</returns>
-    public static StrictMapping? Open(SourceNode node, string what, ProblemList problems)
+    public static StrictMapping? Open(SourceNode node, PackPart what, ProblemList problems)
     {
         if (node is SourceMapping mapping)
             return new StrictMapping(mapping, what, problems);
-        problems.Add(node.Location, $"Here stands {Kind(node)}.", $"{Capital(what)} is a list of keys and values.", "Write each key on its own line, followed by a colon and its value.", "wrong-type", node.Length);
+        problems.Add(node.Location, LimitsMessages.HereStands(Kind(node)), LimitsMessages.MappingExpected(what.First), LimitsMessages.MappingNext, "wrong-type", node.Length);
         return null;
     }
 
     /// <summary>What a node is, in words.</summary>
-    /// <returns>A phrase.</returns>
-    public static string Kind(SourceNode node) => node switch
+    /// <returns>A phrase with its article.</returns>
+    public static Message Kind(SourceNode node) => node switch
     {
-        SourceMapping => "a list of keys and values",
-        SourceSequence => "a list",
-        SourceScalar { IsEmpty: true } => "nothing",
-        SourceScalar scalar => $"\"{scalar.Text}\"",
-        _ => "something else",
+        SourceMapping => LimitsMessages.NodeMapping,
+        SourceSequence => LimitsMessages.NodeList,
+        SourceScalar { IsEmpty: true } => LimitsMessages.NodeEmpty,
+        SourceScalar scalar => LimitsMessages.NodeText(new(scalar.Text)),
+        _ => LimitsMessages.NodeOther,
     };
 
     /// <summary>The value of a key, if it is there.</summary>
@@ -61,7 +62,7 @@ internal sealed class StrictMapping
     {
         var node = Take(key);
         if (node is null)
-            _problems.Add(Location, $"{Capital(What)} has no \"{key}\".", "", $"Add \"{key}:\" and its value.", "missing-key");
+            _problems.Add(Location, LimitsMessages.KeyMissing(What.First, new NameValue(key)), null, LimitsMessages.KeyMissingNext(new NameValue(key)), "missing-key");
         return node;
     }
 
@@ -93,9 +94,9 @@ internal sealed class StrictMapping
             var near = NearestName.Of(entry.Key.Text, _asked);
             _problems.Add(
                 entry.Key.Location,
-                $"\"{entry.Key.Text}\" is not a key of {What}.",
-                "",
-                near is null ? $"The keys are {string.Join(", ", _asked.Distinct(StringComparer.Ordinal))}." : $"Did you mean \"{near}\"?",
+                LimitsMessages.KeyUnknown(new(entry.Key.Text), What.Inside),
+                null,
+                near is null ? LimitsMessages.KeysAre(Names(_asked.Distinct(StringComparer.Ordinal))) : LimitsMessages.DidYouMean(new NameValue(near)),
                 "unknown-key",
                 entry.Key.Length);
         }
@@ -110,7 +111,7 @@ internal sealed class StrictMapping
     {
         if (node is SourceSequence sequence)
             return sequence.Items;
-        problems.Add(node.Location, $"\"{key}\" holds {Kind(node)}.", "A list was expected.", "Write [first, second], or each on its own line after a dash.", "wrong-type", node.Length);
+        problems.Add(node.Location, LimitsMessages.KeyHolds(new NameValue(key), Kind(node)), LimitsMessages.ListExpected, LimitsMessages.ListNext, "wrong-type", node.Length);
         return [];
     }
 
@@ -127,9 +128,9 @@ internal sealed class StrictMapping
         var near = NearestName.Of(scalar.Text, words);
         problems.Add(
             scalar.Location,
-            $"\"{scalar.Text}\" is not a word for \"{what}\".",
-            "",
-            near is null ? $"The words are {string.Join(", ", words)}." : $"Did you mean \"{near}\"?",
+            LimitsMessages.WordUnknown(new(scalar.Text), new NameValue(what)),
+            null,
+            near is null ? LimitsMessages.WordsAre(Names(words)) : LimitsMessages.DidYouMean(new NameValue(near)),
             "unknown-word",
             scalar.Length);
         return null;
@@ -139,11 +140,62 @@ internal sealed class StrictMapping
     {
         if (node is SourceScalar { IsEmpty: false } scalar && scalar.Text.Trim().Length > 0)
             return scalar;
-        _problems.Add(node.Location, $"\"{key}\" holds {Kind(node)}.", "A value on the same line was expected.", "", "wrong-type", node.Length);
+        _problems.Add(node.Location, LimitsMessages.KeyHolds(new NameValue(key), Kind(node)), LimitsMessages.ValueExpected, null, "wrong-type", node.Length);
         return null;
     }
 
-    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+    /// <summary>Keys or words in a row.</summary>
+    /// <param name="names">The keys or words.</param>
+    public static ListValue Names(IEnumerable<string> names) => new([.. names.Select(name => new NameValue(name))], ListJoin.Comma);
+}
+
+/// <summary>What a mapping is, for the messages about it.</summary>
+/// <param name="Inside">Inside a sentence, with its article: <c>a limit</c>.</param>
+/// <param name="First">At the beginning of a sentence.</param>
+internal sealed record PackPart(Message Inside, Message First)
+{
+    /// <summary>A whole pack.</summary>
+    public static PackPart Pack { get; } = Of(LimitsMessages.PartPart.Pack, LimitsMessages.PartFirstPart.Pack);
+
+    /// <summary>A clause of the document a pack follows.</summary>
+    public static PackPart Clause { get; } = Of(LimitsMessages.PartPart.Clause, LimitsMessages.PartFirstPart.Clause);
+
+    /// <summary>What the limits of a pack share.</summary>
+    public static PackPart Defaults { get; } = Of(LimitsMessages.PartPart.Defaults, LimitsMessages.PartFirstPart.Defaults);
+
+    /// <summary>A limit.</summary>
+    public static PackPart Limit { get; } = Of(LimitsMessages.PartPart.Limit, LimitsMessages.PartFirstPart.Limit);
+
+    /// <summary>A limit with cases.</summary>
+    public static PackPart Cases { get; } = Of(LimitsMessages.PartPart.Cases, LimitsMessages.PartFirstPart.Cases);
+
+    /// <summary>The further quantities of a limit.</summary>
+    public static PackPart Companions { get; } = Of(LimitsMessages.PartPart.Companions, LimitsMessages.PartFirstPart.Companions);
+
+    /// <summary>What a record has to show in a situation.</summary>
+    public static PackPart Profile { get; } = Of(LimitsMessages.PartPart.Profile, LimitsMessages.PartFirstPart.Profile);
+
+    /// <summary>Checks of which one is enough.</summary>
+    public static PackPart Checks { get; } = Of(LimitsMessages.PartPart.Checks, LimitsMessages.PartFirstPart.Checks);
+
+    /// <summary>When a case applies.</summary>
+    public static PackPart Conditions { get; } = Of(LimitsMessages.PartPart.Conditions, LimitsMessages.PartFirstPart.Conditions);
+
+    /// <summary>What a limit means.</summary>
+    public static PackPart Definition { get; } = Of(LimitsMessages.PartPart.Definition, LimitsMessages.PartFirstPart.Definition);
+
+    /// <summary>A further quantity in a definition.</summary>
+    public static PackPart Companion { get; } = Of(LimitsMessages.PartPart.Companion, LimitsMessages.PartFirstPart.Companion);
+
+    /// <summary>The bounds of one condition.</summary>
+    /// <param name="key">What it asks about.</param>
+    public static PackPart ConditionOn(string key) => new(LimitsMessages.PartConditionOn(new NameValue(key)), LimitsMessages.PartConditionOnFirst(new NameValue(key)));
+
+    /// <summary>A part of a table inside this program, whose faults only its makers see.</summary>
+    /// <param name="name">What it is, with its article.</param>
+    public static PackPart OfProgram(string name) => new(LimitsMessages.PartOfProgram(new NameValue(name)), LimitsMessages.PartOfProgram(new NameValue(name)));
+
+    private static PackPart Of(LimitsMessages.PartPart inside, LimitsMessages.PartFirstPart first) => new(LimitsMessages.Part(inside), LimitsMessages.PartFirst(first));
 }
 
 /// <summary>Names of enumeration members as they are written in YAML.</summary>

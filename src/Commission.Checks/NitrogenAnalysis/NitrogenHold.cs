@@ -1,4 +1,5 @@
 using Commission.Measurement.Uncertainty;
+using Commission.Messages;
 
 namespace Commission.Checks.NitrogenAnalysis;
 
@@ -101,34 +102,34 @@ internal static class NitrogenHold
     private static (Uncertain P1, Uncertain T1, Uncertain P2, Uncertain T2) Inputs(
         NitrogenReading start, NitrogenReading end, NitrogenErrors errors, IUncertaintyScope scope)
     {
-        const string Statement = "accuracy statement of the gauge";
-        var zero = RootCause.FromHalfWidth("zero of the gauge", Statement, errors.Zero);
-        var gain = RootCause.FromHalfWidth("gain of the gauge", Statement, errors.Gain);
+        var statement = PressureTestMessages.CauseStatement;
+        var zero = RootCause.FromHalfWidth(PressureTestMessages.CauseZero, statement, errors.Zero);
+        var gain = RootCause.FromHalfWidth(PressureTestMessages.CauseGain, statement, errors.Gain);
         var (laterZero, laterGain) = errors.SameGauge
             ? (zero, gain)
-            : (RootCause.FromHalfWidth("zero of the second gauge", Statement, errors.Zero),
-                RootCause.FromHalfWidth("gain of the second gauge", Statement, errors.Gain));
-        var air = RootCause.FromHalfWidth("air pressure at the site", "barometer or elevation", errors.Atmosphere);
-        var change = RootCause.FromHalfWidth("change of air pressure over the hold", "weather", errors.AtmosphereChange);
+            : (RootCause.FromHalfWidth(PressureTestMessages.CauseSecondZero, statement, errors.Zero),
+                RootCause.FromHalfWidth(PressureTestMessages.CauseSecondGain, statement, errors.Gain));
+        var air = RootCause.FromHalfWidth(PressureTestMessages.CauseAir, PressureTestMessages.CauseAirSource, errors.Atmosphere);
+        var change = RootCause.FromHalfWidth(PressureTestMessages.CauseAirChange, PressureTestMessages.CauseWeatherAlone, errors.AtmosphereChange);
         var p1 = scope.Reading(
             start.Absolute,
             zero * 1, gain * start.Gauge, air * 1,
-            RootCause.FromResolution("step of the gauge, start", "its resolution", errors.Resolution) * 1,
-            RootCause.FromHalfWidth("repeatability of the gauge, start", "0.1 % of full scale unless stated", errors.Repeatability) * 1);
+            RootCause.FromResolution(PressureTestMessages.CauseAt(PressureTestMessages.CauseStep, PressureTestMessages.AtStart), PressureTestMessages.CauseStepSource, errors.Resolution) * 1,
+            RootCause.FromHalfWidth(PressureTestMessages.CauseAt(PressureTestMessages.CauseRepeatability, PressureTestMessages.AtStart), PressureTestMessages.CauseScaleUnlessStated, errors.Repeatability) * 1);
         var p2 = scope.Reading(
             end.Absolute,
             laterZero * 1, laterGain * end.Gauge, air * 1, change * 1,
-            RootCause.FromResolution("step of the gauge, end", "its resolution", errors.Resolution) * 1,
-            RootCause.FromHalfWidth("repeatability of the gauge, end", "0.1 % of full scale unless stated", errors.Repeatability) * 1);
+            RootCause.FromResolution(PressureTestMessages.CauseAt(PressureTestMessages.CauseStep, PressureTestMessages.AtEnd), PressureTestMessages.CauseStepSource, errors.Resolution) * 1,
+            RootCause.FromHalfWidth(PressureTestMessages.CauseAt(PressureTestMessages.CauseRepeatability, PressureTestMessages.AtEnd), PressureTestMessages.CauseScaleUnlessStated, errors.Repeatability) * 1);
 
         var gas = errors.GasMinusClamp
             ?? Math.Max(LeastTemperatureError, ShareOfChange * Math.Abs(end.Temperature - start.Temperature));
-        return (p1, Temperature(start.Temperature, "start"), p2, Temperature(end.Temperature, "end"));
+        return (p1, Temperature(start.Temperature, PressureTestMessages.AtStart), p2, Temperature(end.Temperature, PressureTestMessages.AtEnd));
 
-        Uncertain Temperature(double kelvin, string which) => scope.Reading(
+        Uncertain Temperature(double kelvin, Message which) => scope.Reading(
             kelvin,
-            RootCause.FromHalfWidth($"mean gas less clamp, {which}", "position and warming of the pipe", gas) * 1,
-            RootCause.FromHalfWidth($"thermometer, {which}", "accuracy statement of the thermometer", errors.Thermometer) * 1);
+            RootCause.FromHalfWidth(PressureTestMessages.CauseAt(PressureTestMessages.CauseGasLessClamp, which), PressureTestMessages.CausePositionWarming, gas) * 1,
+            RootCause.FromHalfWidth(PressureTestMessages.CauseAt(PressureTestMessages.CauseThermometer, which), PressureTestMessages.CauseThermometerSource, errors.Thermometer) * 1);
     }
 
     private static Uncertain? Propagate(Uncertain[] inputs, Func<double, double, double?> density)

@@ -104,7 +104,7 @@ internal sealed class NitrogenRun : IAnalysis<NitrogenRun>
     // What no reading carries by itself: how well a gauge repeats, the gas beside the clamp, the weather over the hold.
     private NitrogenEnd Doubted(Message which, NitrogenEnd end, GasBesideClamp gas, NitrogenRows rows, bool last)
     {
-        var repeat = _context.Causes.Enter(RootCause.FromHalfWidth(Text(PressureTestMessages.CauseAt(PressureTestMessages.CauseRepeatability, which)), Text(PressureTestMessages.CauseShareOfScale), Repeatability(end.Reading.Gauge)), DisplayKind.PressureDifference);
+        var repeat = _context.Causes.Enter(RootCause.FromHalfWidth(PressureTestMessages.CauseAt(PressureTestMessages.CauseRepeatability, which), PressureTestMessages.CauseShareOfScale, Repeatability(end.Reading.Gauge)), DisplayKind.PressureDifference);
         var terms = new List<RootTerm> { 1.0 * repeat };
         var warmth = new List<RootTerm> { 1.0 * Beside(PressureTestMessages.CauseAt(PressureTestMessages.CauseGasLessClamp, which), last ? gas.AtEnd : gas.AtStart) };
         if (last)
@@ -112,16 +112,14 @@ internal sealed class NitrogenRun : IAnalysis<NitrogenRun>
             warmth.Add(1.0 * Beside(PressureTestMessages.CauseUnseenChange, gas.OfChange));
             warmth.Add(1.0 * Beside(PressureTestMessages.CauseElsewhere, gas.Elsewhere));
             if (AtmosphereChange(rows) is > 0 and var change)
-                terms.Add(1.0 * _context.Causes.Enter(RootCause.FromHalfWidth(Text(PressureTestMessages.CauseAirChange), Text(PressureTestMessages.CauseWeather), change), DisplayKind.PressureDifference));
+                terms.Add(1.0 * _context.Causes.Enter(RootCause.FromHalfWidth(PressureTestMessages.CauseAirChange, PressureTestMessages.CauseWeather, change), DisplayKind.PressureDifference));
         }
 
         return new NitrogenEnd(end.Absolute + _context.Scope.Reading(0, [.. terms]), end.Temperature + _context.Scope.Reading(0, [.. warmth]), end.Atmosphere);
     }
 
-    private string Text(Message message) => _context.Present.Text(message);
-
     private RootCause Beside(Message name, double half) =>
-        _context.Causes.Enter(RootCause.FromHalfWidth(Text(name), Text(PressureTestMessages.CausePosition), half), DisplayKind.TemperatureDifference);
+        _context.Causes.Enter(RootCause.FromHalfWidth(name, PressureTestMessages.CausePosition, half), DisplayKind.TemperatureDifference);
 
     // The mean of many rows still has the accuracy and the step of one: neighbours share both.
     private NitrogenEnd Logged(Message which, NitrogenReading mean, NitrogenRows rows)
@@ -130,7 +128,7 @@ internal sealed class NitrogenRun : IAnalysis<NitrogenRun>
         if (Gauge?.HalfWidth(mean.Gauge, Dimension.PressureDifference) is { } half)
             terms.AddRange(Gauge.Accuracy(half, ReadingName.PressureTest));
         if (Step(rows) is > 0 and var step)
-            terms.Add(1.0 * _context.Causes.Enter(RootCause.FromResolution(Text(PressureTestMessages.CauseAt(PressureTestMessages.CauseStep, which)), Text(PressureTestMessages.CauseStepOfLog), step), DisplayKind.PressureDifference));
+            terms.Add(1.0 * _context.Causes.Enter(RootCause.FromResolution(PressureTestMessages.CauseAt(PressureTestMessages.CauseStep, which), PressureTestMessages.CauseStepOfLog, step), DisplayKind.PressureDifference));
         var gauge = _context.Scope.Reading(mean.Gauge, [.. terms]);
         var thermometer = _context.Get<InstrumentKit>().For(ReadingName.PressureTestTemperature, Test!.With);
         var warm = thermometer?.HalfWidth(mean.Temperature, Dimension.Temperature) is { } width

@@ -149,7 +149,7 @@ internal sealed class CircuitFlow : IAnalysis<CircuitFlow>
         {
             var last = analysis.Last(OperatingMode.Cooling, ChargeCycle.Has);
             (WhyNot, Todo) = last?.Settling.Block is { } early
-                ? ((Message)early, (Message)last.Settling.Todo!)
+                ? (early, last.Settling.Todo!)
                 : (PipingMessages.FlowNoReading, PipingMessages.FlowNoReadingNext);
             return;
         }

@@ -60,7 +60,7 @@ internal sealed class TestSectionCheck : ICheck
     {
         if (context.Job.PressureTest is not { } test)
             yield break;
-        yield return SectionStatement.Make(context, context.Finding(this), test.Section, test.SectionName, test.Valves, ("tested", "pressure test"));
+        yield return SectionStatement.Make(context, context.Finding(this), test.Section, test.SectionName, test.Valves, SectionWork.Tested);
     }
 }
 

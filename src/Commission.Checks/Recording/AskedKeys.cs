@@ -59,7 +59,7 @@ public static class AskedKeys
     {
         if (node is SourceScalar path)
             return new Answer(path.Text, LimitConditions.Always);
-        if (StrictMapping.Open(node, "a key with its situation", problems) is not { } mapping)
+        if (StrictMapping.Open(node, PackPart.OfProgram("a key with its situation"), problems) is not { } mapping)
             return null;
         var answer = new Answer(mapping.RequireText("key")?.Text ?? "", ConditionsReader.Read(mapping.Take("when"), problems));
         mapping.Close();

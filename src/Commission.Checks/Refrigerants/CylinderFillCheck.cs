@@ -23,7 +23,7 @@ internal sealed class CylinderFillCheck : ICheck
     public IEnumerable<Finding> Evaluate(CheckContext context)
     {
         var ledger = context.Get<RefrigerantLedger>();
-        var recovered = ledger.Movements.FirstOrDefault(m => m is { Name: "recovered" });
+        var recovered = ledger.Movements.FirstOrDefault(m => m.Kind == MovementKind.Recovered);
         var into = recovered is null ? null : ledger.CylinderOf(recovered);
         if (recovered is not null && into is null && context.Job.Recovery is { } recovery)
             yield return context.Finding(this, recovered.Cylinder).Use(RefrigerantMessages.ReadingCylinder, recovery.Cylinder).NotEvaluated(RefrigerantMessages.FillCylinderUnknown, RefrigerantMessages.FillCylinderUnknownNext, "cylinders: [{id: …, water capacity: …, tare: …, after: …}]");

@@ -73,7 +73,7 @@ internal sealed class LedgerCheck : ICheck
             this.WhenItFails());
     }
 
-    private static ListValue Names(IEnumerable<Movement> movements, ListJoin join) => new([.. movements.Select(m => new TextValue(m.Name))], join);
+    private static ListValue Names(IEnumerable<Movement> movements, ListJoin join) => new([.. movements.Select(m => m.Name)], join);
 
     private static ListValue ByGas(Presentation present, RefrigerantLedger ledger, int sign)
     {
@@ -120,8 +120,8 @@ internal sealed class LedgerCheck : ICheck
     private static Uncertain Grain(CheckContext context, Cylinder cylinder) => context.Scope.Reading(
         0,
         [
-            1.0 * RootCause.FromHalfWidth(context.Present.Text(RefrigerantMessages.LedgerRounding), context.Present.Text(RefrigerantMessages.LedgerRoundingSource), 0.0005),
-            .. new[] { cylinder.Before, cylinder.After }.Select(m => m?.Step).OfType<double>().Select(step => 1.0 * RootCause.FromResolution(context.Present.Text(RefrigerantMessages.LedgerLastDigit), context.Present.Text(RefrigerantMessages.LedgerLastDigitSource), step)),
+            1.0 * RootCause.FromHalfWidth(RefrigerantMessages.LedgerRounding, RefrigerantMessages.LedgerRoundingSource, 0.0005),
+            .. new[] { cylinder.Before, cylinder.After }.Select(m => m?.Step).OfType<double>().Select(step => 1.0 * RootCause.FromResolution(RefrigerantMessages.LedgerLastDigit, RefrigerantMessages.LedgerLastDigitSource, step)),
         ]);
 }
 
@@ -139,7 +139,7 @@ internal sealed class RefrigerantLedgerTable : ITableSource
         {
             var cylinder = ledger.CylinderOf(movement);
             var mass = movement.Mass is { } m ? present.Text(m.Value, DisplayKind.Mass) : present.Text(RefrigerantMessages.LedgerNotWeighed);
-            rows.Add([movement.Time, movement.Name, movement.Cylinder ?? cylinder?.Id.Value ?? "", Contents(cylinder), movement.Weighing?.Before.Text ?? "", movement.Weighing?.After.Text ?? "", movement.Sign > 0 ? mass : "", movement.Sign < 0 ? mass : ""]);
+            rows.Add([movement.Time, present.Text(movement.Name), movement.Cylinder ?? cylinder?.Id.Value ?? "", Contents(cylinder), movement.Weighing?.Before.Text ?? "", movement.Weighing?.After.Text ?? "", movement.Sign > 0 ? mass : "", movement.Sign < 0 ? mass : ""]);
         }
 
         yield return new RecordTable

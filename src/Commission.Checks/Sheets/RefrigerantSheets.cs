@@ -102,7 +102,7 @@ public static class RefrigerantSheets
             {
                 if (rows.Count > 0)
                 {
-                    rows.Add([Show(kelvin, units[DisplayKind.Temperature]), "–", bubble.Reason ?? dew.Reason ?? ""]);
+                    rows.Add([Show(kelvin, units[DisplayKind.Temperature]), "–", Text((bubble.Reason ?? dew.Reason)!)]);
                     break;
                 }
 
@@ -170,7 +170,7 @@ public static class StateSheet
         }
         else
         {
-            lines.Add(Text(SheetsMessages.StateNoSaturation(new(bubble.Reason ?? dew.Reason ?? ""))));
+            lines.Add(Text(SheetsMessages.StateNoSaturation((bubble.Reason ?? dew.Reason)!)));
         }
 
         if (phase != Phase.TwoPhase)
@@ -178,7 +178,7 @@ public static class StateSheet
             var state = fluid.At(temperature.Si, pressure.Si, phase);
             if (!state.Ok)
             {
-                lines.Add(state.Reason);
+                lines.Add(Text(CommonMessages.Sentence(state.Reason)));
             }
             else
             {
@@ -192,7 +192,7 @@ public static class StateSheet
                 lines.Add(Text(SheetsMessages.StateEnthalpy(Shown(s.Enthalpy, DisplayKind.Enthalpy), new(s.Entropy / 1000, 4))));
                 if (s.IsobaricHeatCapacity is { } cp && s.SpeedOfSound is { } w)
                     lines.Add(Text(SheetsMessages.StateHeatCapacity(new(cp / 1000, 4), new(w, 1))));
-                lines.Add(Text(SheetsMessages.StateReference(new(fluid.ReferenceState))));
+                lines.Add(Text(SheetsMessages.StateReference(fluid.ReferenceState)));
             }
         }
 

@@ -1,6 +1,7 @@
 using Commission.Checks.Kernel;
 using Commission.Jobs.Model;
 using Commission.Measurement.Quantities;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.VacuumAnalysis;
@@ -37,6 +38,6 @@ internal sealed class ColdestPart
         : null;
 
     /// <summary>Names what is known of it in a finding.</summary>
-    public FindingBuilder NameIn(FindingBuilder finding) => finding.Use("coldest part", _evacuation.ColdestPart).Use("coldest part at the end", _evacuation.ColdestPartAtEnd)
-        .Use("temperature log", _evacuation.TemperatureSeries?.File);
+    public FindingBuilder NameIn(FindingBuilder finding) => finding.Use(VacuumHoldMessages.ReadingColdest, _evacuation.ColdestPart).Use(VacuumHoldMessages.ReadingColdestAtEnd, _evacuation.ColdestPartAtEnd)
+        .Use(VacuumHoldMessages.ReadingTemperatureLog, _evacuation.TemperatureSeries?.File);
 }

@@ -109,7 +109,7 @@ internal sealed class EvacuationRun : IAnalysis<EvacuationRun>
             return EvacuationMessages.FallAfterHeat(new(heated.At.Text));
         if (_context.Job.Equipment.Drier is not [var drier, ..])
             return null;
-        finding?.Use("drier", drier.Model);
+        finding?.Use(VacuumHoldMessages.ReadingDrier, drier.Model);
         return EvacuationMessages.FallIntoDrier;
     }
 
@@ -185,9 +185,9 @@ internal sealed class EvacuationRun : IAnalysis<EvacuationRun>
     /// <summary>Names what tells pulls, breaks and hold apart: the log, the start, the events.</summary>
     public FindingBuilder Name(FindingBuilder finding)
     {
-        finding.Use("evacuation log", Evacuation.Series?.File, Gauge.Id).Use("pump started", Evacuation.Started);
+        finding.Use(VacuumHoldMessages.ReadingLog, Evacuation.Series?.File, Gauge.Id).Use(VacuumHoldMessages.ReadingPumpStarted, Evacuation.Started);
         foreach (var e in Evacuation.Events)
-            finding.Use($"event: {e.What.Text}", e.At);
+            finding.Use(VacuumHoldMessages.ReadingEvent(new(e.What.Text)), e.At);
         return finding;
     }
 

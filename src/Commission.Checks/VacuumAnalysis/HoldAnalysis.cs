@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
+using Commission.Messages;
 
 namespace Commission.Checks.VacuumAnalysis;
 
@@ -141,7 +142,7 @@ internal static class HoldAnalysis
     }
 
     private static Uncertain WithinReadings(in Interval slope) => Uncertain.From(
-        slope.Value, new RootCause("rise that the readings leave room for", "from the lowest to the highest of them, with the gauge's gain, a step of its display and a change of temperature", Math.Max(slope.High - slope.Value, slope.Value - slope.Low) / Coverage, double.PositiveInfinity));
+        slope.Value, new RootCause(VacuumHoldMessages.CauseRoom, VacuumHoldMessages.CauseRoomSource, Math.Max(slope.High - slope.Value, slope.Value - slope.Low) / Coverage, double.PositiveInfinity));
 
     /// <summary>ρ from the residuals of the richest curve, and the rows a block needs.</summary>
     private static (double Correlation, int Rows) ChooseBlocks(HoldScreening rows, double counting)

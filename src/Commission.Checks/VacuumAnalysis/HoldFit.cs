@@ -1,5 +1,6 @@
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
+using Commission.Messages;
 
 namespace Commission.Checks.VacuumAnalysis;
 
@@ -116,7 +117,7 @@ internal readonly record struct HoldParameters(
         var blocks = evidence.Blocks;
         var bend = Bend * gauge.GainHalfWidth * Math.Abs(blocks.Value[^1] - blocks.Value[0]) / (blocks.Time[^1] - blocks.Time[0]);
         var causes = WithCauses(besides.Value, (besides.High - besides.Low) / 2 / noise.Factor, noise.Freedom, gain, drift)
-            + Uncertain.From(0, RootCause.FromHalfWidth("bend of the vacuum gauge's curve", "half of its accuracy, common practice, no source", bend));
+            + Uncertain.From(0, RootCause.FromHalfWidth(VacuumHoldMessages.CauseBend, VacuumHoldMessages.CauseBendSource, bend));
         var slope = Widen(besides, noise, double.Hypot(double.Hypot(gain, bend), drift));
         if (preferred == HoldModel.LineAndSource)
         {
@@ -148,9 +149,9 @@ internal readonly record struct HoldParameters(
 
     private static Uncertain WithCauses(double slope, double scatter, double freedom, double gain, double drift) => Uncertain.From(
         slope,
-        new RootCause("scatter of the hold", "residuals of the fitted curve", scatter, freedom),
-        RootCause.FromHalfWidth("gain of the vacuum gauge", "its accuracy statement; it does not average out", gain),
-        RootCause.FromHalfWidth("change of temperature over the hold", "not recorded, or its uncertainty", drift));
+        new RootCause(VacuumHoldMessages.CauseScatter, VacuumHoldMessages.CauseScatterSource, scatter, freedom),
+        RootCause.FromHalfWidth(VacuumHoldMessages.CauseGain, VacuumHoldMessages.CauseGainSource, gain),
+        RootCause.FromHalfWidth(VacuumHoldMessages.CauseDrift, VacuumHoldMessages.CauseDriftSource, drift));
 
     private static Interval Widen(in Interval interval, in HoldNoise noise, double bounded)
     {

@@ -222,7 +222,7 @@ internal sealed class PullDownModel
     public EffectiveSpeed At(double systemPressure)
     {
         if (systemPressure <= _pump.Ultimate)
-            return new EffectiveSpeed(systemPressure, systemPressure, 0, 0, [new FlowShare("pump", Kind: null, 1)]);
+            return new EffectiveSpeed(systemPressure, systemPressure, 0, 0, [new FlowShare(Name: null, Kind: null, 1)]);
         var low = _pump.Ultimate;
         var high = systemPressure;
         for (var i = 0; i < 200 && high - low > 1e-13 * high; i++)
@@ -240,7 +240,7 @@ internal sealed class PullDownModel
         var shares = ImmutableArray.CreateBuilder<FlowShare>();
         for (var i = 0; i < _elements.Length; i++)
             shares.Add(new FlowShare(_elements[i].Name, _elements[i].Kind, drops[i] / systemPressure));
-        shares.Add(new FlowShare("pump", Kind: null, high / systemPressure));
+        shares.Add(new FlowShare(Name: null, Kind: null, high / systemPressure));
         return new EffectiveSpeed(systemPressure, high, speed * high / systemPressure, speed, shares.ToImmutable());
     }
 

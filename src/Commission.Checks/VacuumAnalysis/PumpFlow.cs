@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Commission.Messages;
 using Commission.Checks.Formulas;
 
 namespace Commission.Checks.VacuumAnalysis;
@@ -32,7 +33,7 @@ internal sealed class PumpCurve
 /// <param name="Kind">Hose, core or fitting.</param>
 /// <param name="Bore">Inner diameter, m, above 0.</param>
 /// <param name="Length">Length, m, above 0 for a hose.</param>
-internal sealed record FlowElement(string Name, FlowElementKind Kind, double Bore, double Length)
+internal sealed record FlowElement(Message Name, FlowElementKind Kind, double Bore, double Length)
 {
     /// <summary>Cross-section, m².</summary>
     public double Area => Math.PI / 4 * Bore * Bore;
@@ -107,10 +108,10 @@ internal enum FlowElementKind
 }
 
 /// <summary>How much of the pressure at the system is spent on one part of the way.</summary>
-/// <param name="Name">The part: an element's name, or "pump".</param>
+/// <param name="Name">The part; null for the pump.</param>
 /// <param name="Kind">Its kind; null for the pump.</param>
 /// <param name="Share">Its pressure drop over the pressure at the system, 0 to 1; the pump's share is its inlet pressure. They sum to 1.</param>
-internal sealed record FlowShare(string Name, FlowElementKind? Kind, double Share);
+internal sealed record FlowShare(Message? Name, FlowElementKind? Kind, double Share);
 
 /// <summary>What the pump is worth at the system.</summary>
 /// <param name="SystemPressure">Pressure at the system, Pa.</param>

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using System.Globalization;
+using Commission.Messages;
 
 namespace Commission.Checks.VacuumAnalysis;
 
@@ -28,7 +28,7 @@ internal static class SeriesSegmentation
     {
         ArgumentNullException.ThrowIfNull(series);
         ArgumentNullException.ThrowIfNull(events);
-        var remarks = ImmutableArray.CreateBuilder<string>();
+        var remarks = ImmutableArray.CreateBuilder<Message>();
         RemarkOnRows(series, remarks);
         if (series.Count < 2)
             return new SegmentedSeries([], Isolation: null, IsolationBasis: null, HoldEnd: null, remarks.ToImmutable());
@@ -89,7 +89,7 @@ internal static class SeriesSegmentation
         return false;
     }
 
-    private static List<Boundary> Merge(VacuumSeries series, List<Boundary> found, List<VacuumEvent> events, ImmutableArray<string>.Builder remarks, List<double> missed)
+    private static List<Boundary> Merge(VacuumSeries series, List<Boundary> found, List<VacuumEvent> events, ImmutableArray<Message>.Builder remarks, List<double> missed)
     {
         var all = new List<Boundary>();
         var spans = HoldSpans(series, events);
@@ -120,7 +120,7 @@ internal static class SeriesSegmentation
         }
 
         foreach (var b in all.Where(b => b is { Kind: SegmentKind.Break, Basis: SegmentBasis.FoundInData }).OrderBy(b => b.Time))
-            remarks.Add(Text($"The log shows a break of the vacuum at {Minutes(b.Time)} min; no event says so."));
+            remarks.Add(VacuumHoldMessages.CutBreakFound(TimeValue.After(b.Time)));
 
         all = [.. all.OrderBy(b => b.Time)];
         var first = series.Times[0];
@@ -142,13 +142,13 @@ internal static class SeriesSegmentation
     }
 
     // Whether the log shows the break, or was blind at the time.
-    private static bool AddGivenBreak(VacuumSeries series, List<Boundary> all, double time, ImmutableArray<string>.Builder remarks)
+    private static bool AddGivenBreak(VacuumSeries series, List<Boundary> all, double time, ImmutableArray<Message>.Builder remarks)
     {
         var at = all.FindIndex(b => b.Kind == SegmentKind.Break && Math.Abs(b.Time - time) <= BreakSearch);
         if (at >= 0)
         {
             if (Math.Abs(all[at].Time - time) > Disagreement)
-                remarks.Add(Text($"The break is written at {Minutes(time)} min; the log shows it at {Minutes(all[at].Time)} min."));
+                remarks.Add(VacuumHoldMessages.CutBreakMoved(TimeValue.After(time), TimeValue.After(all[at].Time)));
             all[at] = new Boundary(all[at].Time, SegmentKind.Break, SegmentBasis.Given);
             return true;
         }
@@ -161,11 +161,11 @@ internal static class SeriesSegmentation
         while (next < series.Count && series.OverRange[next])
             back = series.Times[next++];
         all.Add(new Boundary(Math.Max(back, time), SegmentKind.Pull, SegmentBasis.FoundInData));
-        remarks.Add(Text($"A break is written at {Minutes(time)} min; the log shows no rise there."));
+        remarks.Add(VacuumHoldMessages.CutBreakNotSeen(TimeValue.After(time)));
         return gap.Length > 0 || back > time || time < series.Times[0] || time > series.Times[^1];
     }
 
-    private static void AddGivenIsolation(List<Boundary> all, List<Boundary> found, double time, ImmutableArray<string>.Builder remarks)
+    private static void AddGivenIsolation(List<Boundary> all, List<Boundary> found, double time, ImmutableArray<Message>.Builder remarks)
     {
         all.Add(new Boundary(time, SegmentKind.Hold, SegmentBasis.Given));
         var before = all.FindLastIndex(b => b is { Kind: SegmentKind.Hold, Basis: SegmentBasis.FoundInData } && b.Time < time);
@@ -173,7 +173,7 @@ internal static class SeriesSegmentation
         {
             // One rise, two starts: the crew's word stands, and a difference that matters is said.
             if (time - all[before].Time > Disagreement)
-                remarks.Add(Text($"Isolation is written at {Minutes(time)} min; the log rises from {Minutes(all[before].Time)} min on."));
+                remarks.Add(VacuumHoldMessages.CutIsolationMoved(TimeValue.After(time), TimeValue.After(all[before].Time)));
             all.RemoveAt(before);
         }
     }
@@ -223,39 +223,35 @@ internal static class SeriesSegmentation
         return new SeriesSegment(kind, from, to, basis, first, last, low, high, over);
     }
 
-    private static void RemarkOnRows(VacuumSeries series, ImmutableArray<string>.Builder remarks)
+    private static void RemarkOnRows(VacuumSeries series, ImmutableArray<Message>.Builder remarks)
     {
         if (series.UnreadableRows > 0)
-            remarks.Add(Text($"{series.UnreadableRows} rows of the log hold no usable number and are left out."));
+            remarks.Add(VacuumHoldMessages.CutUnreadable(series.UnreadableRows));
         if (series.OutOfOrderRows > 0)
-            remarks.Add(Text($"{series.OutOfOrderRows} rows of the log do not come after the row before them and are left out."));
+            remarks.Add(VacuumHoldMessages.CutOutOfOrder(series.OutOfOrderRows));
         if (series.Gaps.Length > 0)
         {
             var longest = series.Gaps.MaxBy(g => g.Length);
-            remarks.Add(Text($"The log has {series.Gaps.Length} gap(s); the longest is {Minutes(longest.Length)} min, from {Minutes(longest.From)} min."));
+            remarks.Add(VacuumHoldMessages.CutGaps(series.Gaps.Length, new(longest.Length), TimeValue.After(longest.From)));
         }
     }
 
-    private static void RemarkOnHold(VacuumSeries series, SeriesSegment? hold, List<VacuumEvent> events, ImmutableArray<string>.Builder remarks)
+    private static void RemarkOnHold(VacuumSeries series, SeriesSegment? hold, List<VacuumEvent> events, ImmutableArray<Message>.Builder remarks)
     {
         if (hold is null)
         {
             var written = events.Any(e => e.Kind == VacuumEventKind.Isolated);
             remarks.Add(written
-                ? "The log has no rows after the isolation that is written."
-                : "No isolation is written, and the log shows no rise that would mark one: write when the valve was closed.");
+                ? VacuumHoldMessages.CutNoRowsAfter
+                : VacuumHoldMessages.CutNoIsolation);
         }
         else if (hold.Basis == SegmentBasis.FoundInData)
         {
             remarks.Add(hold.From <= series.Times[0]
-                ? "No isolation is written, and the log rises from its first row: the valve was closed before it began."
-                : Text($"No isolation is written; the log rises from {Minutes(hold.From)} min on, which is taken as isolation."));
+                ? VacuumHoldMessages.CutRisesFromStart
+                : VacuumHoldMessages.CutIsolationFound(TimeValue.After(hold.From)));
         }
     }
-
-    private static string Minutes(double seconds) => (seconds / 60).ToString("0.0", CultureInfo.InvariantCulture);
-
-    private static string Text(FormattableString s) => s.ToString(CultureInfo.InvariantCulture);
 }
 
 /// <summary>

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Commission.Checks.Kernel;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
@@ -63,7 +62,7 @@ internal sealed class VacuumRows
             return known;
         var name = Name(row);
         known = Log is null
-            ? _context.Readings.Plain(name, ReadingName.Evacuation, _levels[Series.SourceRows[row]].Pressure, DisplayKind.Vacuum, _evacuation.With).Value
+            ? _context.Readings.Plain(_context.Present.Text(name), ReadingName.Evacuation, _levels[Series.SourceRows[row]].Pressure, DisplayKind.Vacuum, _evacuation.With).Value
             : Gauge.Reading(name, Series.Pressures[row]);
         _read.Add(row, known);
         return known;
@@ -90,19 +89,14 @@ internal sealed class VacuumRows
         if (Log is null)
         {
             var level = _levels[Series.SourceRows[row]];
-            return level.Pressure.Use(Name(row), Gauge.Id);
+            return level.Pressure.Use(_context.Present.Text(Name(row)), Gauge.Id);
         }
 
-        var text = Series.OverRange[row] ? "over range" : _context.Present.Text(Series.Pressures[row], DisplayKind.Vacuum);
-        return new ReadingUse(Name(row), text, new SourceLocation(Log.File, Log.Rows[Series.SourceRows[row]], 1), Gauge.Id);
+        var text = Series.OverRange[row] ? _context.Present.Text(VacuumHoldMessages.ReadingOverRange) : _context.Present.Text(Series.Pressures[row], DisplayKind.Vacuum);
+        return new ReadingUse(_context.Present.Text(Name(row)), text, new SourceLocation(Log.File, Log.Rows[Series.SourceRows[row]], 1), Gauge.Id);
     }
 
-    /// <summary>How the rows are called in a sentence: the log, or the levels written by hand.</summary>
-    public string Words => Log is null
-        ? string.Create(CultureInfo.InvariantCulture, $"{Series.Count} levels written by hand")
-        : string.Create(CultureInfo.InvariantCulture, $"A log of {Series.Count:#,0} rows");
-
-    private string Name(int row) => $"vacuum at {_clock.Moment(Series.Times[row])}";
+    private Message Name(int row) => VacuumHoldMessages.ReadingVacuum(_clock.Time(Series.Times[row]));
 }
 
 /// <summary>The gauge that read the evacuation: its step, its accuracy, whether it feels the gas.</summary>
@@ -159,13 +153,13 @@ internal sealed class VacuumGauge
     /// <summary>A row of a log with what makes it doubtful: the gauge's accuracy, shared by all rows, and one step.</summary>
     /// <param name="name">What was read, with its time.</param>
     /// <param name="pascals">The pressure, Pa.</param>
-    public Uncertain Reading(string name, double pascals)
+    public Uncertain Reading(Message name, double pascals)
     {
         var terms = new List<RootTerm>(2);
         if (Instrument?.HalfWidth(pascals, Dimension.VacuumLevel) is { } half)
             terms.AddRange(Instrument.Accuracy(half, ReadingName.Evacuation));
         if (Instrument?.DigitsIncluded != true && ResolutionAt(pascals) is > 0 and var step)
-            terms.Add(1.0 * _context.Causes.Enter(RootCause.FromResolution($"{name}: resolution", "smallest step of the indication", step), DisplayKind.Vacuum));
+            terms.Add(1.0 * _context.Causes.Enter(RootCause.FromResolution(VacuumHoldMessages.CauseStep(name), CorrectionsMessages.SmallestStep, step), DisplayKind.Vacuum));
         return _context.Scope.Reading(pascals, [.. terms]);
     }
 }

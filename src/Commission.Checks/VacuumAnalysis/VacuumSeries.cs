@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Commission.Messages;
 
 namespace Commission.Checks.VacuumAnalysis;
 
@@ -177,7 +178,7 @@ internal sealed record SegmentedSeries(
     double? Isolation,
     SegmentBasis? IsolationBasis,
     double? HoldEnd,
-    ImmutableArray<string> Remarks)
+    ImmutableArray<Message> Remarks)
 {
     /// <summary>The last hold, the one that is judged; null when there is none.</summary>
     public SeriesSegment? Hold => Segments.LastOrDefault(s => s.Kind == SegmentKind.Hold);

@@ -1,3 +1,4 @@
+using Commission.Messages;
 using System.Runtime.InteropServices;
 
 namespace Commission.Fluids.Air;
@@ -18,16 +19,16 @@ public static class MoistAir
     /// <param name="pressure">Pa absolute.</param>
     public static FluidResult<MoistAirState> FromWetBulb(double dryBulb, double wetBulb, double pressure)
     {
-        if (Bad(dryBulb, pressure) is string reason)
+        if (Bad(dryBulb, pressure) is { } reason)
             return FluidResult<MoistAirState>.None(reason);
         if (!InRange(wetBulb) || wetBulb > dryBulb)
-            return FluidResult<MoistAirState>.None($"A wet bulb of {FluidText.Celsius(wetBulb)} cannot stand above a dry bulb of {FluidText.Celsius(dryBulb)}.");
+            return FluidResult<MoistAirState>.None(FluidsMessages.WetAboveDry(FluidText.Celsius(wetBulb), FluidText.Celsius(dryBulb)));
         if (SaturationRatio(wetBulb, pressure) is not double saturated)
-            return FluidResult<MoistAirState>.None($"At {FluidText.Celsius(wetBulb)} water boils at {FluidText.Kilopascals(pressure)}.");
+            return FluidResult<MoistAirState>.None(FluidsMessages.WetBoils(FluidText.Celsius(wetBulb), FluidText.Kilopascals(pressure)));
         var w = RatioFromWetBulb(dryBulb, wetBulb, saturated);
         // A last-digit negative is dry air; more is a wet bulb that no air can have.
         if (w < -1e-12)
-            return FluidResult<MoistAirState>.None($"A wet bulb of {FluidText.Celsius(wetBulb)} is below what even dry air of {FluidText.Celsius(dryBulb)} can have.");
+            return FluidResult<MoistAirState>.None(FluidsMessages.WetBelowDryAir(FluidText.Celsius(wetBulb), FluidText.Celsius(dryBulb)));
         return FluidResult<MoistAirState>.Of(State(dryBulb, Math.Max(w, 0), pressure, wetBulb));
     }
 
@@ -37,10 +38,10 @@ public static class MoistAir
     /// <param name="pressure">Pa absolute.</param>
     public static FluidResult<MoistAirState> FromRelativeHumidity(double dryBulb, double relativeHumidity, double pressure)
     {
-        if (Bad(dryBulb, pressure) is string reason)
+        if (Bad(dryBulb, pressure) is { } reason)
             return FluidResult<MoistAirState>.None(reason);
         if (!(relativeHumidity is >= 0 and <= 1))
-            return FluidResult<MoistAirState>.None("A relative humidity is between 0 and 100 %.");
+            return FluidResult<MoistAirState>.None(FluidsMessages.HumidityRange);
         return FromVaporPressure(dryBulb, relativeHumidity * Math.Exp(LnSaturationPressure(dryBulb, out _)), pressure);
     }
 
@@ -50,10 +51,10 @@ public static class MoistAir
     /// <param name="pressure">Pa absolute.</param>
     public static FluidResult<MoistAirState> FromHumidityRatio(double dryBulb, double humidityRatio, double pressure)
     {
-        if (Bad(dryBulb, pressure) is string reason)
+        if (Bad(dryBulb, pressure) is { } reason)
             return FluidResult<MoistAirState>.None(reason);
         if (!(humidityRatio >= 0))
-            return FluidResult<MoistAirState>.None("A humidity ratio is not negative.");
+            return FluidResult<MoistAirState>.None(FluidsMessages.HumidityRatioNegative);
         return FromVaporPressure(dryBulb, pressure * humidityRatio / (0.621945 + humidityRatio), pressure);
     }
 
@@ -61,9 +62,9 @@ public static class MoistAir
     {
         var saturation = Math.Exp(LnSaturationPressure(dryBulb, out _));
         if (vapor > saturation * (1 + 1e-9))
-            return FluidResult<MoistAirState>.None($"Air of {FluidText.Celsius(dryBulb)} cannot hold that much water: it is more than saturated.");
+            return FluidResult<MoistAirState>.None(FluidsMessages.MoreThanSaturated(FluidText.Celsius(dryBulb)));
         if (vapor >= pressure)
-            return FluidResult<MoistAirState>.None($"The vapour pressure of the water would not be below the pressure, {FluidText.Kilopascals(pressure)}.");
+            return FluidResult<MoistAirState>.None(FluidsMessages.VaporAbovePressure(FluidText.Kilopascals(pressure)));
         var w = 0.621945 * vapor / (pressure - vapor);
         return FluidResult<MoistAirState>.Of(State(dryBulb, w, pressure, WetBulb(dryBulb, w, pressure)));
     }
@@ -159,12 +160,12 @@ public static class MoistAir
 
     private static bool InRange(double kelvin) => kelvin is >= 173.15 and <= 473.15;
 
-    private static string? Bad(double dryBulb, double pressure)
+    private static Message? Bad(double dryBulb, double pressure)
     {
         if (!InRange(dryBulb))
-            return $"Moist air is computed from −100 °C to 200 °C; {FluidText.Celsius(dryBulb)} is outside.";
+            return FluidsMessages.AirRange(FluidText.Celsius(dryBulb));
         if (!(pressure > 0) || !double.IsFinite(pressure))
-            return "The pressure of the air must be above zero absolute.";
+            return FluidsMessages.AirPressure;
         return null;
     }
 }

@@ -1,6 +1,7 @@
 using Commission.Fluids.Data;
 using Commission.Fluids.Helmholtz;
 using Commission.Fluids.Saturation;
+using Commission.Messages;
 
 namespace Commission.Fluids.Water;
 
@@ -51,14 +52,14 @@ public static class WaterSaturation
     /// <param name="kelvin">273.16 K ≤ T &lt; 647.096 K.</param>
     public static FluidResult<double> Pressure(double kelvin)
     {
-        if (OutOfRange(kelvin) is string reason)
+        if (OutOfRange(kelvin) is { } reason)
             return FluidResult<double>.None(reason);
         var solver = Solvers.Rent();
         double? pressure = solver.AtTemperature(kelvin) ? solver.Pressure : null;
         Solvers.Return(solver);
         return pressure is double p
             ? FluidResult<double>.Of(p)
-            : FluidResult<double>.None($"Water at {FluidText.Celsius(kelvin)} is too near to its critical point.");
+            : FluidResult<double>.None(FluidsMessages.WaterNearCritical(FluidText.Celsius(kelvin)));
     }
 
     /// <summary>Temperature at which liquid water boils at a pressure, K, from IAPWS-95.</summary>
@@ -66,20 +67,20 @@ public static class WaterSaturation
     public static FluidResult<double> Temperature(double pascals)
     {
         if (!(pascals > 0) || pascals >= CriticalPressure)
-            return FluidResult<double>.None($"Water does not boil at {FluidText.Kilopascals(pascals)}: its critical pressure is {FluidText.Kilopascals(CriticalPressure)}.");
+            return FluidResult<double>.None(FluidsMessages.WaterDoesNotBoil(FluidText.Kilopascals(pascals), FluidText.Kilopascals(CriticalPressure)));
         var solver = Solvers.Rent();
         double? boiling = solver.AtPressure(pascals) ? solver.Temperature : null;
         Solvers.Return(solver);
         return boiling is double t && !(t < TripleTemperature - 1e-6)
             ? FluidResult<double>.Of(t)
-            : FluidResult<double>.None($"There is no liquid water at {FluidText.Kilopascals(pascals)}: below the triple point, 611.655 Pa, there is only ice and vapour.");
+            : FluidResult<double>.None(FluidsMessages.NoLiquidWater(FluidText.Kilopascals(pascals)));
     }
 
     // A microkelvin below the triple point is the rounding of 0.01 + 273.15.
-    private static string? OutOfRange(double kelvin) =>
+    private static Message? OutOfRange(double kelvin) =>
         kelvin > TripleTemperature - 1e-6 && kelvin < CriticalTemperature
             ? null
-            : $"Liquid water and its vapour stand together from {FluidText.Celsius(TripleTemperature)} to {FluidText.Celsius(CriticalTemperature)}; {FluidText.Celsius(kelvin)} is outside.";
+            : FluidsMessages.WaterRange(FluidText.Celsius(TripleTemperature), FluidText.Celsius(CriticalTemperature), FluidText.Celsius(kelvin));
 }
 
 /// <summary>
@@ -98,14 +99,14 @@ public static class IceSublimation
     public static FluidResult<double> Pressure(double kelvin) =>
         kelvin is >= LowestTemperature and <= WaterSaturation.TripleTemperature
             ? FluidResult<double>.Of(Equation(kelvin, out _))
-            : FluidResult<double>.None($"Ice is computed from {FluidText.Celsius(LowestTemperature)} to {FluidText.Celsius(WaterSaturation.TripleTemperature)}; {FluidText.Celsius(kelvin)} is outside.");
+            : FluidResult<double>.None(FluidsMessages.IceRange(FluidText.Celsius(LowestTemperature), FluidText.Celsius(WaterSaturation.TripleTemperature), FluidText.Celsius(kelvin)));
 
     /// <summary>Temperature at which ice has a vapour pressure, K.</summary>
     /// <param name="pascals">Pa absolute, at most 611.657 Pa, at least the vapour pressure at 50 K.</param>
     public static FluidResult<double> Temperature(double pascals)
     {
         if (!(pascals <= TriplePressure) || pascals < Equation(LowestTemperature, out _))
-            return FluidResult<double>.None($"Ice has no vapour pressure of {FluidText.Kilopascals(pascals)}: at most 611.657 Pa, at the triple point.");
+            return FluidResult<double>.None(FluidsMessages.IcePressure(FluidText.Kilopascals(pascals)));
         var t = 1 / (1 / WaterSaturation.TripleTemperature - Math.Log(pascals / TriplePressure) / 6140);
         for (var i = 0; i < 50; i++)
         {

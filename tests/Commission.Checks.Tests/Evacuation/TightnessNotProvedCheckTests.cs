@@ -21,7 +21,7 @@ public sealed class TightnessNotProvedCheckTests
     {
         var found = One(Id, Job(Placed));
         Assert.Equal(Verdict.Information, found.Verdict);
-        Assert.Contains("no nitrogen hold is written", found.Statement, StringComparison.Ordinal);
+        Assert.Contains("no nitrogen hold is recorded", found.Statement, StringComparison.Ordinal);
         Assert.Contains("nitrogen", found.NextStep, StringComparison.Ordinal);
     }
 

@@ -64,3 +64,9 @@ name-a-pack-next = Name a limits pack.
 
 # $text (text) - what the crew or a source wrote
 as-written = { $text }
+
+# $what (message) - the end of a sentence
+sentence = { $what }.
+
+# $parts (list) - reasons or places
+several = { $parts }

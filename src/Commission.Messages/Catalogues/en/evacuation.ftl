@@ -634,3 +634,374 @@ check-pump-down-fails = Take the valve cores out with a core tool; use one short
 
 check-tightness-not-proved = Vacuum and tightness
 check-tightness-not-proved-fails = Fill with dry nitrogen in steps to the test pressure, hold it with the temperature read at both ends, and search every joint while it is under pressure.
+
+## The rig without the system
+
+rig-not-checked = the rig was not checked without the system
+rig-not-checked-next = Blank the rig off, pull it down, and watch its rise for five minutes.
+rig-nothing-written = no level of the rig is written
+rig-nothing-written-next = Write what the pump reaches alone, what the blanked rig reaches, and how far it rises in what time.
+
+rig-pump-alone = pump alone
+rig-oil-changed = oil changed
+rig-pump-step = level the pump alone has to reach
+rig-pump-formula = share × target
+
+# $share (quantity) - share of the target
+# $target (quantity) - the target
+share-of-level = { $share } of { $target }
+
+# $level (quantity) - the most
+level-at-most = at most { $level }
+
+# $level (text) - what it reached
+rig-pump-reached = The pump alone reached { $level }.
+
+# $level (text) - what it reached
+rig-pump-too-high = The pump alone reached no less than { $level }: too near the target to reach it through hoses.
+rig-pump-next = Change the pump oil while it is warm, run the pump on its own inlet, and clean the gauge's sensor.
+
+rig-blanked-name = rig blanked off
+rig-blanked-subject = blanked off
+no-target = no pack sets a target
+
+# $level (text) - what it reached
+rig-blanked-reached = The rig closed at its end reached { $level }.
+
+# $level (text) - what it reached
+rig-blanked-too-high = The rig closed at its end came no lower than { $level }: no system behind it could reach the target.
+
+rig-rise-subject = rise
+rig-rise-name = rise of the rig
+rig-rise-time = in what time
+no-decay-limit = no pack sets a decay limit
+rig-no-room = the decay limit leaves no rise above the target
+rig-no-room-next = Compare the rig's rise with the rise of the hold by eye.
+rig-room-step = rise the hold allows in that time
+rig-room-formula = (decay limit − target) · t_rig/t_hold
+rig-room-formula-isolation = (decay limit − level at isolation) · t_rig/t_hold
+
+# $limit (quantity) - decay limit
+# $from (quantity) - the level it counts from
+# $rig (text) - time of the rig
+# $hold (duration) - time of the hold
+rig-room-values = ({ $limit } − { $from }) · { $rig }/{ $hold }
+rig-share-step = the rig's rise as a share of it
+
+# $rise (text) - rise of the rig
+# $allowed (quantity) - what the hold allows
+rig-share-values = { $rise } of { $allowed }
+
+# $rise (text) - rise of the rig
+# $time (text) - in what time
+# $share (quantity) - share of what the hold allows
+rig-rose = The blanked rig rose { $rise } in { $time }, { $share } of what the hold allows in that time.
+
+# $rise (text) - rise of the rig
+# $time (text) - in what time
+# $share (quantity) - share of what the hold allows
+rig-rose-too-much = The blanked rig rose { $rise } in { $time }, { $share } of what the hold allows in that time: a rise in the hold may be the rig's.
+
+## Pump-down
+
+pull-pump-displacement = pump displacement
+pull-valve-cores = valve cores
+pull-hose-bore = hose: bore
+pull-hose-length = hose: length
+pull-hoses-alike = hoses alike
+pull-missing-next = Write the pump's displacement, the hoses with bore and length, the line set, and log the pull from its start.
+
+# $from (quantity) - level it began at
+# $to (quantity) - level it ended at
+pull-band = { $from } to { $to }
+
+# $time (duration) - expected time
+pull-expected = expected { $time }
+pull-band-source = conductance of hoses by Knudsen, of openings by Clausing (from memory)
+
+# $level (quantity) - level of the system
+# $share (symbols) - share of the pump's speed left
+# $part (message) - the part that took most
+pull-speed-left = At { $level } { $share } of the pump's speed was left at the system; the largest part was lost to this: { $part }.
+pull-pump-itself = the pump itself
+pull-a-core = a valve core
+
+# $bore (text) - its bore
+pull-the-hose = the hose of { $bore }
+
+# $count (count) - hoses side by side
+# $bore (text) - their bore
+pull-the-hoses = { $count } hoses of { $bore }
+pull-volume-estimated = The volume is estimated from the line set.
+pull-kind = compares the pull with pump and hoses; sets no limit
+
+pull-hose-next = A wider and shorter hose would help more than a larger pump.
+pull-core-next = Take the valve cores out with a core tool.
+pull-water-next = Warm the circuit, break with dry nitrogen and pull again: water is leaving.
+pull-gas-next = Blank off the rig and see how low it goes; change the pump oil; then look for water and leaks.
+pull-slow-next = Look for a closed valve, a blocked core, a worn pump, or a circuit larger than written.
+
+pull-no-hoses = no hoses are written
+pull-no-displacement = the pump's displacement is not written
+pull-by-hand = levels written by hand do not show the pull
+pull-none = the log shows no pull
+
+dwell-no-isolation = neither the readings nor the events say when the valve was closed
+dwell-no-isolation-next = Write a log from the start to the hold, and when the valve was closed.
+dwell-gauge-next = Put the gauge at the system, beyond the valve that is closed.
+dwell-level-not-read = no reading before isolation shows the level reached
+dwell-level-not-read-next = Log the pull, or write the level when it is reached.
+dwell-step = time with the pump on at the level
+dwell-formula = isolation − level reached
+
+# $dwell (duration) - how long the pump stayed on
+# $level (quantity) - the level
+dwell-long-enough = The pump stayed on for { $dwell } after { $level } was reached.
+
+# $dwell (duration) - how long the pump stayed on
+# $level (quantity) - the level
+dwell-too-short = The pump stayed on for only { $dwell } after { $level } was reached.
+
+## The level and the rise
+
+no-level = no pack sets a level
+level-nothing-written = neither a log nor levels are written
+level-nothing-written-next = Read the level when the valve is closed.
+
+# $late (duration) - how long after isolation
+level-begins-late = the readings begin { $late } after isolation
+level-begins-late-next = Read the gauge when the valve is closed.
+
+# $at (time) - when the valve was closed
+level-over-range = At isolation, { $at }, the gauge was over its range.
+level-gap = the log has a gap at isolation
+level-gap-next = Log at steps of 10 s or less, and read the gauge when the valve is closed.
+level-step = pressure at isolation
+level-formula = straight line between the readings on either side
+
+# $at (time) - when the valve was closed
+# $known (choice: written, found) - from what that is known
+level-isolation =
+    { $known ->
+        [written] { $at }, as written
+       *[found] { $at }, found from the readings
+    }
+
+# $level (quantity) - the level
+# $at (time) - when the valve was closed
+level-was = { $level } in the system when the valve was closed at { $at }.
+
+# $level (quantity) - the level
+# $at (time) - when the valve was closed
+level-above-target = { $level } in the system when the valve was closed at { $at }: above the target.
+level-wet = wet
+
+rise-no-start = there is no reading at isolation
+rise-no-start-next = Write when the valve was closed, and read the gauge then.
+
+# $after (duration) - the stated time
+rise-over-range = The pressure rose above the gauge's range within { $after }.
+rise-step = rise until the stated time
+
+# $rise (quantity) - the rise
+# $after (duration) - the stated time
+rise-was = A rise of { $rise } within { $after } after isolation.
+
+# $rise (quantity) - the rise
+# $after (duration) - the stated time
+rise-too-much = A rise of { $rise } within { $after } after isolation: more than the pack allows.
+rise-reserved-next = Write where the gauge sat, and its accuracy; log the hold.
+
+## Breaks with nitrogen
+
+break-to = break: to
+break-held = break: held
+breaks-not-asked-kind = breaks are asked for by the maker, by a named pack or for a wet circuit
+breaks-none-not-asked = The vacuum was not broken with nitrogen; nobody asks for it here.
+
+# $breaks (message) - the breaks
+breaks-not-asked = { $breaks }; nobody asks for it here.
+
+# $breaks (message) - the breaks
+# $number (count) - how many are asked for
+breaks-wet = { $breaks }; a wet circuit asks for { $number }.
+
+# $breaks (message) - the breaks
+# $source (text) - who asks
+# $number (count) - how many are asked for
+breaks-asked = { $breaks }; asked for are { $number } ({ $source }).
+
+# $number (count) - how many are asked for
+breaks-at-least = at least { $number }
+breaks-none = No break with nitrogen
+
+# $at (text) - when
+break-one = One break with nitrogen, at { $at }
+
+# $at (text) - when
+# $to (text) - up to which pressure
+break-one-to = One break with nitrogen, at { $at } to { $to }
+
+# $number (count) - how many
+# $at (list) - when
+break-several = { $number } breaks with nitrogen, at { $at }
+
+# $at (time) - when
+break-unwritten = the log shows a break at { $at } and nobody wrote with what
+breaks-short-next = Write with what each break was made, to what pressure, and how long it was left; make up what was short.
+
+# $at (text) - when
+# $to (text) - up to which pressure
+break-below-atmosphere = the break at { $at } to { $to } did not reach the atmosphere
+
+# $at (text) - when
+# $to (text) - up to which pressure
+# $most (text) - the range
+break-above = the break at { $at } to { $to } went above { $most }
+
+# $at (text) - when
+# $held (text) - how long it stayed
+# $least (text) - what is usual
+break-too-short = the nitrogen of the break at { $at } was left in for { $held }; { $least } are usual
+
+# $at (text) - when
+# $level (quantity) - the lowest level
+# $usual (text) - what is usual
+break-not-deep = the pull before the break at { $at } came no lower than { $level }; { $usual } is usual
+
+# $at (text) - when
+# $usual (text) - what is usual
+break-over-range = the pull before the break at { $at } came nowhere in the gauge's range; { $usual } is usual
+
+cause-temperature = temperature during evacuation
+cause-temperature-stated = written with the reading
+cause-temperature-step = temperature during evacuation: resolution
+
+## Figures and the course
+
+figure-evacuation = Evacuation
+figure-hold = Standing vacuum test (hold)
+axis-time = Time
+axis-since-pump = Time since the pump was started
+axis-since-isolation = Time since isolation
+axis-pressure = Pressure
+curve-measured = measured
+curve-by-hand = as written down
+curve-expected = expected by pump and hose
+
+# $level (quantity) - the target
+line-target = target { $level }
+
+# $level (quantity) - the decay limit
+line-decay-limit = decay limit { $level }
+
+# $time (duration) - the stated time
+line-judged-at = judged at { $time }
+
+# $phase (choice: ice, water) - what evaporates
+# $temperature (text) - its temperature
+# $when (choice: isolation, end, once) - when it was read
+# $level (quantity) - its vapor pressure
+line-saturation =
+    { $phase ->
+        [ice]
+            { $when ->
+                [isolation] ice at { $temperature } (coldest part at isolation) { $level }
+                [end] ice at { $temperature } (coldest part at the end) { $level }
+               *[once] ice at { $temperature } (coldest part) { $level }
+            }
+       *[water]
+            { $when ->
+                [isolation] water at { $temperature } (coldest part at isolation) { $level }
+                [end] water at { $temperature } (coldest part at the end) { $level }
+               *[once] water at { $temperature } (coldest part) { $level }
+            }
+    }
+
+# $event (message) - what happened
+# $to (text) - up to which pressure
+event-to = { $event } to { $to }
+event-isolated = isolated
+event-isolated-by-log = isolated (by the log)
+event-break-by-log = break (by the log)
+event-hold-end = end of the hold
+
+caption-evacuation = Pressure through the evacuation on a logarithmic scale, with the levels it is judged by.
+
+# $rows (count) - rows of the log
+caption-thinned = Of the { $rows } rows of the log the lowest and the highest of each bundle are drawn.
+
+# $from (time) - begin of the gap
+# $to (time) - end of the gap
+# $more (choice: one, several) - how many gaps there are
+caption-gap =
+    { $more ->
+        [several] The log is silent from { $from } to { $to } and in further gaps; the line is drawn through.
+       *[one] The log is silent from { $from } to { $to }; the line is drawn through.
+    }
+
+# $from (time) - the first reading
+# $to (time) - the last
+# $lowest (quantity) - the lowest level
+told-evacuation = Pressure from { $from } to { $to }, lowest { $lowest }
+
+# $at (time) - when the valve was closed
+told-isolated = isolated at { $at }
+
+# $parts (list) - what is to be seen
+told = { $parts }.
+
+caption-hold = Readings after the valve was closed.
+caption-hold-curves = Readings after the valve was closed, the curves that explain them with the 95 % band of their mean, and what is left between readings and curve.
+caption-hold-one-of-several = Readings after the valve was closed, what fits them among others with the 95 % band of its mean, and what is left between readings and curve.
+
+# $from (quantity) - level at isolation
+# $to (quantity) - level at the end
+# $time (duration) - length of the hold
+told-hold = Pressure from { $from } at isolation to { $to } after { $time }.
+
+# $model (choice: flat, line, source, outgassing, both) - the curve
+curve-of =
+    { $model ->
+        [flat] no rise
+        [line] a steady rise
+        [source] a rise that levels off
+        [outgassing] a rise that slows down without levelling off
+       *[both] a rise that levels off onto a steady one
+    }
+
+# $curve (message) - the curve
+curve-one-of-several = { $curve }, one of several that fit
+
+# $curve (message) - the curve
+readings-less = Readings less { $curve }
+
+course = Course of the evacuation
+course-from = From
+course-to = To
+course-what = What
+course-known = Known from
+course-start = At the start
+course-end = At the end
+course-lowest = Lowest
+course-written = written
+course-found = found
+course-over-range = over range
+
+# $event (message) - what was done
+# $note (text) - what the crew wrote of it
+event-note = { $event }: { $note }
+broken = broken with nitrogen
+
+# $to (text) - up to which pressure
+broken-to = broken with nitrogen to { $to }
+
+# $held (text) - how long it stayed
+broken-held = broken with nitrogen, left for { $held }
+
+# $to (text) - up to which pressure
+# $held (text) - how long it stayed
+broken-to-held = broken with nitrogen to { $to }, left for { $held }
+part-pull = pull
+part-break = break
+part-hold = isolated hold

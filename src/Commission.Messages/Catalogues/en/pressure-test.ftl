@@ -440,6 +440,19 @@ cause-air-change = change of air pressure over the hold
 cause-weather = weather, common practice
 cause-step = step of the gauge
 cause-step-of-log = smallest step of the log
+cause-statement = accuracy statement of the gauge
+cause-zero = zero of the gauge
+cause-gain = gain of the gauge
+cause-second-zero = zero of the second gauge
+cause-second-gain = gain of the second gauge
+cause-air = air pressure at the site
+cause-air-source = barometer or elevation
+cause-weather-alone = weather
+cause-step-source = its resolution
+cause-scale-unless-stated = 0.1 % of full scale unless stated
+cause-position-warming = position and warming of the pipe
+cause-thermometer = thermometer
+cause-thermometer-source = accuracy statement of the thermometer
 
 ## The checks: their titles, and what to do when one fails
 

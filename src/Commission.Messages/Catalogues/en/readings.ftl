@@ -155,3 +155,5 @@ technician = technician
 temperature-of-box = temperature of the box
 
 work = work
+
+unit-arrived = unit arrived

@@ -246,7 +246,7 @@ state-superheat = superheat { $superheat }
 state-subcooling = subcooling { $subcooling }
 state-two-phase = between bubble and dew: pressure and temperature alone do not fix the state
 
-# $why (text) - why
+# $why (message) - why
 state-no-saturation = no saturation at this pressure: { $why }
 
 # $phase (choice: liquid, vapor, supercritical) - the phase
@@ -266,5 +266,5 @@ state-enthalpy = enthalpy { $enthalpy }, entropy { $entropy } kJ/(kg·K)
 # $speed (number) - m/s
 state-heat-capacity = c_p { $capacity } kJ/(kg·K), speed of sound { $speed } m/s
 
-# $reference (text) - the reference state
+# $reference (message) - the reference state
 state-reference = enthalpy and entropy count from { $reference }
