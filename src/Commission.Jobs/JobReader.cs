@@ -57,7 +57,7 @@ public static class JobReader
             return null;
         if (node is SourceMapping mapping)
             return mapping;
-        problems.Add(node.Location, JobMessages.NotAJobFile, JobMessages.NotAJobFileExpected, JobMessages.NotAJobFileNext(new(display)), "wrong-type", node.Length);
+        problems.Add(node.Location, JobMessages.NotAJobFile, JobMessages.NotAJobFileExpected, JobMessages.NotAJobFileNext(new(display), new("commission: 1")), "wrong-type", node.Length);
         return null;
     }
 

@@ -104,7 +104,7 @@ internal sealed class KitExpansion(JobFiles files, ProblemList problems, HashSet
             return null;
         if (root is not SourceMapping kit)
         {
-            problems.Add(root.Location, JobMessages.NotAKitFile, JobMessages.NotAKitFileExpected, JobMessages.NotAKitFileNext, "wrong-type", root.Length);
+            problems.Add(root.Location, JobMessages.NotAKitFile, JobMessages.NotAKitFileExpected, JobMessages.NotAKitFileNext(new("kit: 1")), "wrong-type", root.Length);
             return null;
         }
 

@@ -71,7 +71,7 @@ public sealed class BadInputTests
         { "  levels:", "  events: [{at: \"09:20\", what: end}]\n  levels:", "19:17: The evacuation ended at 09:20, before the pump was started at 09:25. Correct the times; write the date with a time of another day." },
         { "  started: \"09:25\"\n  levels:\n    - {at: \"10:36\"", "  levels:\n    - {at: 71 min", "19:12: 71 min counts from a start that is not written. Write started: under evacuation, or a clock time here." },
         { "  started: \"09:25\"\n  levels:\n    - {at: \"10:36\", pressure: 340 micron, isolated: yes}\n    - {at: \"10:46\", pressure: 420 micron}\n", "  target: 500\n", "18:3: The evacuation does not say when it was started. Write started: and the clock time, such as started: \"09:25\"." },
-        { "evacuation:", "pressure test: {gas: dry nitrogen, tightness: {from: {at: \"09:10\", pressure: 400}, to: {at: \"08:10\", pressure: 400}}}\nevacuation:", "17:93: The hold ends at 08:10, before it starts at 09:10. Correct the times; a hold that ends on another day needs the date: 2026-06-19 08:10." },
+        { "evacuation:", "pressure test: {gas: dry nitrogen, tightness: {from: {at: \"09:10\", pressure: 400}, to: {at: \"08:10\", pressure: 400}}}\nevacuation:", "17:93: The hold ends at 08:10, before it starts at 09:10. Correct the times; if the hold ended on another day, write its date, such as 2026-06-19 08:10." },
         { "evacuation:", "pressure test: {gas: dry nitrogen, strength: {pressure: 400, at: 20 min}}\nevacuation:", "17:66: 20 min counts from a start that is not written. Write started: under pressure test, or a clock time here." },
 
         // Impossible values.

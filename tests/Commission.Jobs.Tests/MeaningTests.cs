@@ -23,7 +23,7 @@ public sealed class MeaningTests
     [InlineData("charging: {added: ^1 lb, scale: {before: 20, after: 19}}", "The mass added is written twice: as added and as scale readings. Keep the scale readings.")]
     [InlineData("charging: {events: [^{at: \"11:00\"}]}", "This event says nothing. Write added, removed or note.")]
     [InlineData("charging: {removed: ^-1 lb}", "\"removed\" cannot be −1 lb. It lies between 0 lb and 22000 lb. Check the number and the unit.")]
-    [InlineData("charging: {crankcase heater on since: ^\"12:00\", compressor started: \"11:00\"}", "The crankcase heater was on since 12:00, after the compressor was started at 11:00. Write the date with it: 2026-06-17 18:00.")]
+    [InlineData("charging: {crankcase heater on since: ^\"12:00\", compressor started: \"11:00\"}", "The crankcase heater was on since 12:00, after the compressor was started at 11:00. Write the date with it, such as 2026-06-17 18:00.")]
     [InlineData("recovery: {to: 10 inHg vac, scale: {before: 20, after: ^19}}", "The recovery cylinder became lighter: 20 lb before, 19 lb after. Check whether they are swapped.")]
     [InlineData("cylinders: [{id: C, tare: 13.5, before: ^10}]", "The cylinder weighs 10 lb, less than its tare 13.5 lb. Write gross masses: cylinder and refrigerant together.")]
     [InlineData("cylinders: [{id: C-88}]\nrecovery: {to: 0 psig, cylinder: ^C-89}", "\"C-89\" is not a cylinder of this job. Did you mean \"C-88\"?")]
@@ -33,7 +33,7 @@ public sealed class MeaningTests
     [InlineData("pressure test: {gas: dry nitrogen, tightness: ^{from: {at: \"08:00\", pressure: 400}}}", "The hold has a start and no end. Write to: with its time, pressure and temperature.")]
     [InlineData("pressure test: {gas: dry nitrogen, tightness: ^{shaded: yes}}", "The hold has no readings. Write from: and to:, or a series.")]
     [InlineData("pressure test: {gas: dry nitrogen, tightness: {from: {at: \"08:00\", pressure: 400, temperature: ^400}, to: {at: \"09:00\", pressure: 400}}}", "\"temperature\" cannot be 400 °F. It lies between -76 °F and 194 °F. Check the number and the unit.")]
-    [InlineData("pressure test: {gas: dry nitrogen, tightness: {from: {at: \"08:00\", pressure: 400}, to: {at: ^\"08:00\", pressure: 400}}}", "The hold ends at 08:00, when it starts. Correct the times; a hold that ends on another day needs the date: 2026-06-19 08:10.")]
+    [InlineData("pressure test: {gas: dry nitrogen, tightness: {from: {at: \"08:00\", pressure: 400}, to: {at: ^\"08:00\", pressure: 400}}}", "The hold ends at 08:00, when it starts. Correct the times; if the hold ended on another day, write its date, such as 2026-06-19 08:10.")]
     [InlineData("pressure test: {gas: dry nitrogen, stages: [{pressure: 150, at: \"08:10\"}, {pressure: 300, at: ^\"08:05\"}]}", "08:05 comes after 08:10 in the list and is earlier. Put the entries in the order of time, or correct the time.")]
     public void Pressure_tests_that_cannot_be(string part, string expected) => Same(Head + Equipment + part + "\n", expected);
 

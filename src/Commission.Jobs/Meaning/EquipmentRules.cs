@@ -21,7 +21,7 @@ internal static class SiteRules
             return;
         if (!site.Says("elevation") && !site.Says("station pressure") && !site.Says("barometer"))
         {
-            context.Problems.Add(site.Origin, RulesMessages.NoAtmosphere, RulesMessages.NoAtmosphereExpected, RulesMessages.NoAtmosphereNext(new(context.IsSi ? "1610 m" : "5280 ft")), "no-atmosphere");
+            context.Problems.Add(site.Origin, RulesMessages.NoAtmosphere, RulesMessages.NoAtmosphereExpected, RulesMessages.NoAtmosphereNext(new(context.IsSi ? "elevation: 1610 m" : "elevation: 5280 ft")), "no-atmosphere");
             return;
         }
 
@@ -110,7 +110,7 @@ internal static class InstrumentRules
 
             if (now.UpTo is { } upTo && next.Above is { } above && !SameReading(upTo.Value.Si, above.Value.Si))
             {
-                context.Complain(above, RulesMessages.StepsApart(new(next.Step.Text), new(above.Text), new(upTo.Text)), RulesMessages.StepsApartExpected, RulesMessages.StepsApartNext(new(upTo.Text)), "resolution-range");
+                context.Complain(above, RulesMessages.StepsApart(new(next.Step.Text), new(above.Text), new(upTo.Text)), RulesMessages.StepsApartExpected, QuantityMessages.WriteThis(new($"above: {upTo.Text}")), "resolution-range");
                 return;
             }
 

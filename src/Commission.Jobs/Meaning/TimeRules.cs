@@ -40,7 +40,7 @@ internal static class TimeRules
     {
         var times = evacuation.Events.Select(e => e.At).Concat(evacuation.Levels.Select(l => l.At));
         if (evacuation.Started is null && evacuation.Series?.Data?.Start is null && (evacuation.Series is not null || times.All(t => t is null)))
-            context.Problems.Add(evacuation.Origin, RulesMessages.NoPumpStart, null, RulesMessages.NoPumpStartNext, "missing-key");
+            context.Problems.Add(evacuation.Origin, RulesMessages.NoPumpStart, null, RulesMessages.NoPumpStartNext(new("started: \"09:25\"")), "missing-key");
 
         if (evacuation.Started is { } started)
         {

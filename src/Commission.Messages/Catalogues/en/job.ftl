@@ -75,13 +75,15 @@ not-a-job-file = This is not a job file.
 not-a-job-file-expected = Keys are expected: commission, job, equipment and others.
 
 # $file (text) - the job file
-not-a-job-file-next = Begin { $file } with commission: 1.
+# $line (name) - its first line
+not-a-job-file-next = Begin { $file } with { $line }.
 
 not-a-kit-file = This is not a kit file.
 
 not-a-kit-file-expected = Keys are expected: kit, people, instruments.
 
-not-a-kit-file-next = Begin it with kit: 1.
+# $line (name) - the first line of a kit file
+not-a-kit-file-next = Begin it with { $line }.
 
 # $name (text) - the short name as written
 not-in-kit = "{ $name }" is not an instrument of this kit.

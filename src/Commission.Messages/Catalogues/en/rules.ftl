@@ -15,7 +15,7 @@ no-atmosphere = The site has neither an elevation nor a station pressure.
 no-atmosphere-expected = One of them is needed to turn gauge pressure into absolute pressure.
 
 # $example (name) - an elevation as a job file has it
-no-atmosphere-next = Write elevation: and the height of the town, such as elevation: { $example }.
+no-atmosphere-next = Write elevation: and the height of the town, such as { $example }.
 
 # $pressure (symbols) - the barometer as written
 sea-level = { $pressure } looks corrected to sea level.
@@ -75,9 +75,6 @@ steps-without-range-expected = All but the last of several steps say up to where
 steps-apart = The step { $next } begins above { $above }, and the one before it holds up to { $end }.
 
 steps-apart-expected = One range begins where the other ends.
-
-# $end (name) - where the one before it ends
-steps-apart-next = Write above: { $end }.
 
 # $step (symbols) - a step of the display
 # $begin (symbols) - where it begins
@@ -208,7 +205,7 @@ hold-without-length = The hold ends at { $end }, when it starts.
 # $start (symbols) - when it starts
 hold-backward = The hold ends at { $end }, before it starts at { $start }.
 
-hold-next = Correct the times; a hold that ends on another day needs the date: 2026-06-19 08:10.
+hold-next = Correct the times; if the hold ended on another day, write its date, such as 2026-06-19 08:10.
 
 ## Evacuation
 
@@ -228,7 +225,8 @@ isolated-twice-next = Keep one, or write the event pump on between them.
 
 no-pump-start = The evacuation does not say when it was started.
 
-no-pump-start-next = Write started: and the clock time, such as started: "09:25".
+# $example (name) - key and time as a job file has them
+no-pump-start-next = Write started: and the clock time, such as { $example }.
 
 # $what (choice: isolated, end, other) - what happened
 # $at (symbols) - when
@@ -284,7 +282,7 @@ empty-event-next = Write added, removed or note.
 # $start (symbols) - when the compressor was started
 late-heater = The crankcase heater was on since { $heater }, after the compressor was started at { $start }.
 
-late-heater-next = Write the date with it: 2026-06-17 18:00.
+late-heater-next = Write the date with it, such as 2026-06-17 18:00.
 
 ## Readings
 
