@@ -72,7 +72,7 @@ internal sealed class MakerChartCheck : ICheck
         var (was, time) = (context.Present.InMessage(y, kind), new TextValue(row.Time));
         if (gates.Blocked is var (why, todo))
             return finding.Say(ChargeMessages.FigureNotJudged(what, was, time, why)).NotEvaluated(why, todo);
-        var state = limit.ToStatement(context.Present.Units);
+        var state = limit.ToStatement(context.Present);
         return state is { LowerSi: null, UpperSi: null }
             ? finding.Show(state).Information(ChargeMessages.FigureBeside(what, was, time, new(state.Text)), ChargeMessages.FigureNoTolerance)
             : finding.JudgeCharge(context, new(y, kind, [pressure]), state, gates, ChargeMessages.FigureAsked(what, was, time, new(state.Text)), ChargeMessages.FigureNext);
@@ -96,7 +96,7 @@ internal static class ChartJudgement
         foreach (var reading in readout.Readings)
             finding.Use(reading);
         if (Read(chart.For.Value, row) is not { } judged)
-            return finding.NotEvaluated(ChargeMessages.ChartNotRead(what), ChargeMessages.ChartNotReadNext);
+            return finding.NotEvaluated(CircuitMessages.NotRead(new([what]), 1), ChargeMessages.ChartNotReadNext);
         finding.Use(judged);
         var kind = ChartReadout.KindOf(chart.For.Value);
         // Pressures of a chart are those a gauge shows.
@@ -109,16 +109,16 @@ internal static class ChartJudgement
         if (readout.Value is not { } target)
             return finding.NotEvaluated(readout.WhyNot!, ChargeMessages.ChartNotCoveredNext);
         finding.Step(readout.Step!);
-        var asked = context.Present.Text(target.Value, kind);
+        var figure = context.Present.InMessage(target.Value, kind);
         if (chart.Tolerance is not { } tolerance)
-            return finding.Information(ChargeMessages.ChartSays(what, was, time, new(asked)), ChargeMessages.ChartNoTolerance);
+            return finding.Information(ChargeMessages.ChartSays(what, was, time, figure), ChargeMessages.ChartNoTolerance);
         var half = tolerance.Value.Si;
         var limit = new LimitStatement(
-            LimitKind.Target, $"{asked} ± {tolerance.Text}", target.Value - half, target.Value + half, target.Value, LimitStatements.Word(LimitTier.Maker), "", chart.From.Value, "job", RuleOf(context))
+            LimitKind.Target, $"{context.Present.Text(figure)} ± {tolerance.Text}", target.Value - half, target.Value + half, target.Value, LimitStatements.Word(LimitTier.Maker), "", chart.From.Value, "job", RuleOf(context))
         { Quantity = context.Present.Text(what) };
         return finding.JudgeCharge(
             context, new(y, kind, [judged, .. readout.Readings]) { Target = target }, limit, gates,
-            ChargeMessages.ChartSays(what, was, time, new(limit.Text)),
+            ChargeMessages.ChartSaysWithin(what, was, time, figure, new(tolerance.Text)),
             ChargeMessages.ChartNext);
     }
 
@@ -182,7 +182,7 @@ internal sealed record ChartReadout
                 Readings = used.ToImmutable(),
                 Step = new TraceStep(
                     "target", context.Present.Text(ChargeMessages.ByMakersChart(SchemaWords.Of(chart.For.Value))), context.Present.Text(ChargeMessages.ChartFormula),
-                    string.Join(", ", used.Select(u => $"{u.Name}: {Entered(context, u)}")), context.Present.Text(value, kind), chart.From.Value),
+                    context.Present.Text(new ListValue([.. used.Select(u => ChargeMessages.ChartEntry(new(u.Name), Entered(context, u)))], ListJoin.Comma)), context.Present.Text(value, kind), chart.From.Value),
             };
         }
 
@@ -228,8 +228,8 @@ internal sealed record ChartReadout
             : reading.Value;
     }
 
-    private static string Entered(CheckContext context, CorrectedReading reading) =>
-        context.Present.Text(reading.Value.Value, reading.Value.Value > 1000 ? DisplayKind.AbsolutePressure : DisplayKind.Temperature);
+    private static Messages.QuantityValue Entered(CheckContext context, CorrectedReading reading) =>
+        context.Present.InMessage(reading.Value.Value, reading.Value.Value > 1000 ? DisplayKind.AbsolutePressure : DisplayKind.Temperature);
 
     private static IEnumerable<double> Places(ChartAxis axis) => axis.At.Select(a => a.Value.Si);
 

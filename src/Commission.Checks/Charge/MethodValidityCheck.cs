@@ -32,7 +32,7 @@ internal sealed class MethodValidityCheck : ICheck
         finding.Use(CircuitMessages.HeadPressureRaised, context.Job.Charging?.HeadPressureRaised);
         var limit = context.State(window.Limit);
         if (window.Reading is not { } reading)
-            return finding.Show(limit).NotEvaluated(ChargeMessages.ConditionNotRead(ValidityWindow.Name(window.What)), ChargeMessages.ConditionNotReadNext);
+            return finding.Show(limit).NotEvaluated(CircuitMessages.NotRead(new([ValidityWindow.Name(window.What)]), 1), ChargeMessages.ConditionNotReadNext);
         finding.Use(reading).Judge(reading.Value, DisplayKind.Temperature, limit);
         return window.Inside == true
             ? finding.Remark(window.Remark).Remark(reading.AccuracyKnown ? null : ChargeMessages.AccuracyNotWritten(new([new TextValue(reading.Name)]))).Say(ChargeMessages.ConditionInside(

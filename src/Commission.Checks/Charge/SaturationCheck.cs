@@ -1,4 +1,3 @@
-using System.Globalization;
 using Commission.Checks.Circuit;
 using Commission.Checks.Kernel;
 using Commission.Fluids;
@@ -103,7 +102,7 @@ internal sealed class CycleCheck : ICheck
         if (cycle.Discharge is { } measured)
         {
             var efficiency = (cycle.Isentropic.Enthalpy - cycle.Suction.Enthalpy) / (measured.Enthalpy - cycle.Suction.Enthalpy);
-            finding.Remark(ChargeMessages.CycleEfficiency(present.InMessage(measured.Temperature, DisplayKind.Temperature), new(string.Create(CultureInfo.InvariantCulture, $"{100 * efficiency:0} %"))));
+            finding.Remark(ChargeMessages.CycleEfficiency(present.InMessage(measured.Temperature, DisplayKind.Temperature), QuantityWriter.Of(efficiency, present.Units[DisplayKind.Percentage].Unit, 0)));
         }
 
         return finding.Information(

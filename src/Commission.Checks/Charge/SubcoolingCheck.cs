@@ -60,9 +60,7 @@ internal sealed class SubcoolingCheck : ICheck
         return finding.Remark(target.Remark).JudgeCharge(
             context, new(subcooling, DisplayKind.TemperatureDifference, [.. row.Subcooling.Readings, .. target.Readings]) { Target = target.Target }, limit, gates,
             ChargeMessages.DifferenceAsked(ChargeMessages.SubcoolingName, was, time, new(limit.Text)),
-            isHigh
-                ? ChargeMessages.SubcoolingHighNext
-                : ChargeMessages.SubcoolingLowNext);
+            isHigh ? ChargeMessages.SubcoolingHighNext : ChargeMessages.SubcoolingLowNext);
     }
 
     // Where subcooling does not show the charge it is still worth knowing.

@@ -33,7 +33,7 @@ internal sealed class SuperheatCheck : ICheck
         var present = context.Present;
         var finding = context.Finding(this, row.Time).Use(row.Superheat);
         if (row.Superheat.Value is not { } superheat)
-            return finding.NotEvaluated(row.Superheat.WhyNot!, ChargeMessages.CheckReadingAndGasNext);
+            return finding.NotEvaluated(row.Superheat.WhyNot!, ChargeMessages.ReadingAndGasNext);
         finding.Measure(superheat, DisplayKind.TemperatureDifference);
         var was = present.InMessage(superheat, DisplayKind.TemperatureDifference);
         var time = new TextValue(row.Time);
@@ -64,9 +64,7 @@ internal sealed class SuperheatCheck : ICheck
         return finding.Remark(target.Remark).JudgeCharge(
             context, new(superheat, DisplayKind.TemperatureDifference, [.. row.Superheat.Readings, .. target.Readings]) { Target = target.Target }, limit, gates,
             ChargeMessages.DifferenceAsked(ChargeMessages.SuperheatName, was, time, new(limit.Text)),
-            isHigh
-                ? ChargeMessages.SuperheatHighNext
-                : ChargeMessages.SuperheatLowNext);
+            isHigh ? ChargeMessages.SuperheatHighNext : ChargeMessages.SuperheatLowNext);
     }
 
     // Shown beside the table because crews know it; it never sets a verdict, least of all where the table gives no target.
@@ -97,7 +95,7 @@ internal sealed class SuperheatFloorCheck : ICheck
         var finding = context.Finding(this, row.Time).Use(row.Superheat);
         if (row.Superheat.Value is not { } superheat)
         {
-            yield return finding.NotEvaluated(row.Superheat.WhyNot!, ChargeMessages.CheckReadingAndGasNext);
+            yield return finding.NotEvaluated(row.Superheat.WhyNot!, ChargeMessages.ReadingAndGasNext);
             yield break;
         }
 
@@ -158,7 +156,7 @@ internal sealed class MeteringSuperheatCheck : ICheck
     {
         var finding = context.Finding(this, row.Time).Use(row.Superheat);
         if (row.Superheat.Value is not { } superheat)
-            return finding.NotEvaluated(row.Superheat.WhyNot!, ChargeMessages.CheckReadingAndGasNext);
+            return finding.NotEvaluated(row.Superheat.WhyNot!, ChargeMessages.ReadingAndGasNext);
         finding.Measure(superheat, DisplayKind.TemperatureDifference);
         var was = context.Present.InMessage(superheat, DisplayKind.TemperatureDifference);
         var time = new TextValue(row.Time);
@@ -185,8 +183,6 @@ internal sealed class MeteringSuperheatCheck : ICheck
         return finding.Remark(limit.Remark(context.Present.Units)).JudgeCharge(
             context, new(superheat, DisplayKind.TemperatureDifference, row.Superheat.Readings), state, gates,
             ChargeMessages.ValveHeld(was, time, new(state.Text)),
-            isHigh
-                ? ChargeMessages.ValveStarvesNext
-                : ChargeMessages.ValveOverfeedsNext);
+            isHigh ? ChargeMessages.ValveStarvesNext : ChargeMessages.ValveOverfeedsNext);
     }
 }

@@ -48,7 +48,7 @@ public sealed class ByWeightCheckTests
         Assert.Equal(-6.75, Asked(recovered), 1e-6);
         Assert.Equal(Verdict.Pass, recovered.Verdict);
         Assert.StartsWith("6.80 oz", recovered.Statement, StringComparison.Ordinal);
-        Assert.Contains("was recovered; these lines ask for 6.8 oz less than the factory charge.", recovered.Statement, StringComparison.Ordinal);
+        Assert.Contains("was recovered; these lines need 6.8 oz less than the factory charge.", recovered.Statement, StringComparison.Ordinal);
 
         var untouched = Judge(Job(job));
         Assert.Equal(Verdict.NotEvaluated, untouched.Verdict);
@@ -145,7 +145,7 @@ public sealed class ByWeightCheckTests
         const string Small = "unit arrived: charged, added: 6 oz, hoses: 2, line adjustment: {figure: 0.60 oz/ft, length: 10 ft, from: manual}";
         var hose = Judge(Job(Small, factory: "nameplate: {factory charge: 1 lb}"));
         Assert.Equal(Verdict.CannotDecide, hose.Verdict);
-        Assert.StartsWith("The doubt is the hose", hose.NextStep, StringComparison.Ordinal);
+        Assert.StartsWith("Weigh with a hose that is emptied into the circuit", hose.NextStep, StringComparison.Ordinal);
         var scale = Judge(Job($"{Small}, left in hoses: 0.0 oz", factory: "nameplate: {factory charge: 1 lb}").Replace("accuracy: 0.5 oz", "accuracy: 5 oz", StringComparison.Ordinal));
         Assert.Equal(Verdict.CannotDecide, scale.Verdict);
         Assert.DoesNotContain("hose", scale.NextStep, StringComparison.Ordinal);
@@ -286,7 +286,7 @@ public sealed class ByWeightCheckTests
         Assert.Contains(finding.Readings, r => r is { Name: "factory charge", Text: "5 lb" });
         Assert.Contains(finding.Readings, r => r.Text == "0.60 oz/ft");
         Assert.NotEqual("", finding.Limits[0].Quantity);
-        Assert.Equal("the factory charge is not written, and the scale saw the whole charge", Judge(Job(Empty, factory: "nameplate: {MOP: 20 A}")).Reason);
+        Assert.Equal("the factory charge is not recorded, and the scale saw the whole charge", Judge(Job(Empty, factory: "nameplate: {MOP: 20 A}")).Reason);
     }
 
     // 2 % of 5 lb and what the lines ask: for 1.6 oz more 1.632 oz, for 1.7 oz 1.634; for 1.5 oz less 1.570 oz, for 1.7 oz less 1.566.
@@ -294,7 +294,7 @@ public sealed class ByWeightCheckTests
     [InlineData("1.6 oz", Verdict.Pass, null)]
     [InlineData("1.7 oz", Verdict.NotEvaluated, "no scale reading and no mass added is written")]
     [InlineData("-1.5 oz", Verdict.Pass, null)]
-    [InlineData("-1.7 oz", Verdict.NotEvaluated, "1.7 oz has to be recovered, and nothing removed is written")]
+    [InlineData("-1.7 oz", Verdict.NotEvaluated, "1.7 oz has to be recovered, and nothing removed is recorded")]
     public void A_charge_that_fits_as_it_came_needs_no_scale(string extra, Verdict verdict, string? why)
     {
         var finding = Judge(Job($"unit arrived: charged, extra: [{{what: lines, mass: {extra}}}], line adjustment: {{figure: 0.60 oz/ft, length: 0 ft, from: manual}}"));
@@ -307,7 +307,7 @@ public sealed class ByWeightCheckTests
         var finding = Judge(Job("unit arrived: charged, added: 0.5 oz +/- 0.1 oz, left in hoses: 0.0 oz, line adjustment: {figure: 0.60 oz/ft, length: 0 ft, from: manual}"));
         Assert.Equal(Verdict.Pass, finding.Verdict);
         Assert.Contains("went in; ", finding.Statement, StringComparison.Ordinal);
-        Assert.Contains("was asked for beyond the factory charge", finding.Statement, StringComparison.Ordinal);
+        Assert.Contains("was required beyond the factory charge", finding.Statement, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -37,8 +37,8 @@ public sealed class CycleCheckTests
 
     // 800/140 = 5.714 to the discharge, 720/140 = 5.143 to the liquid valve: two ratios of one machine, told apart.
     [Theory]
-    [InlineData(", discharge pressure: 800 kPaa", "at a ratio of 5.71", "to the one at the compressor's discharge")]
-    [InlineData("", "at a ratio of 5.14", "to the one at the liquid service valve")]
+    [InlineData(", discharge pressure: 800 kPaa", "The ratio is 5.71", "to the one at the compressor's discharge")]
+    [InlineData("", "The ratio is 5.14", "to the one at the liquid service valve")]
     public void The_ratio_says_between_which_pressures(string discharge, string ratio, string between)
     {
         var said = Judge(Textbook.With(", discharge pressure: 800 kPaa", discharge)).Statement;

@@ -54,7 +54,7 @@ public sealed class DifferenceCheckTests
     {
         var finding = One(Limits("limits: {approach: {target: 8 °F, tolerance: 2 °F, from: manual}}").With("system: split", "system: multi-split"), "charge.approach");
         Assert.Equal((Verdict.Information, "a multi-split is charged by weight"), (finding.Verdict, finding.Reason));
-        Assert.Equal("no maker's figure is written", One(ChargeJobs.FenRow, "charge.approach").Reason);
+        Assert.Equal("no maker's figure is recorded", One(ChargeJobs.FenRow, "charge.approach").Reason);
         Assert.Empty(JobText.Evaluate(ChargeJobs.FenRow.With("liquid line: 95.0, ", ""), "charge.approach"));
     }
 

@@ -42,7 +42,7 @@ public sealed class GateCheckTests
 
         // Temperatures read too soon show no airflow, and they are written all the same.
         var soon = One(ChargeJobs.FenRow.With(Air, "").With("compressor started: \"10:00\"", "compressor started: \"10:25\""), "charge.prerequisites");
-        Assert.Equal((Verdict.NotEvaluated, "of the air side only temperatures are written, which show no airflow here: filter, coil, panels and blower are not written"), (soon.Verdict, soon.Reason));
+        Assert.Equal((Verdict.NotEvaluated, "of the air side only temperatures are recorded, which show no airflow here: filter, coil, panels and blower are not recorded"), (soon.Verdict, soon.Reason));
     }
 
     [Theory]

@@ -55,7 +55,7 @@ public sealed class TotalCheckTests
     [Fact]
     public void A_charge_nobody_moved_is_said_to_be_that()
     {
-        const string Nothing = "Nothing added or removed is written.";
+        const string Nothing = "Nothing added or removed is recorded.";
         var untouched = Judge(ChargeJobs.TarnLane.With("  scale: {before: 24.86 lb, after: 23.84 lb}\n", ""));
         Assert.Equal(104, Mass.FromSi(untouched.Measured!.Value.Si).Ounces, 1e-6);
         Assert.EndsWith(Nothing, untouched.Statement, StringComparison.Ordinal);

@@ -67,7 +67,7 @@ public sealed class ValveAndFloorCheckTests
 
     [Theory]
     [InlineData("44.6", "below the floor: liquid may reach the compressor.", true)]
-    [InlineData("52.0", "is asked for whatever the target.", false)]
+    [InlineData("52.0", "is required, whatever the target.", false)]
     public void What_is_said_of_the_floor_follows_the_verdict(string line, string said, bool advised)
     {
         var finding = One(Metered("fixed orifice", line), "charge.superheat-floor");

@@ -3,7 +3,7 @@
 ## A temperature difference
 
 condenser-split = The condenser split
-condenser-split-high-next = Clean the condenser, check its fan and that hot air does not come back to it; then make the standing test for air in the circuit.
+condenser-split-high-next = Clean the condenser, check its fan and that hot air does not come back to it. Then make the standing test for air in the circuit.
 condenser-split-low-next = See the diagnosis: low charge, low load and cold weather look alike here.
 condenser-split-receiver = head-pressure control decides where a receiver system condenses
 
@@ -18,7 +18,7 @@ drier-drop-low-next = Swap the two clamps and read again: the line cannot warm u
 approach = The approach
 approach-high-next = See the diagnosis; clean the condenser before refrigerant is added.
 approach-low-next = See the diagnosis before refrigerant is removed.
-approach-no-limit = no maker's figure is written
+approach-no-limit = no maker's figure is recorded
 
 evaporator-superheat = Superheat at the evaporator
 evaporator-superheat-high-next = Open the valve a little, or look for a restriction or low charge before it.
@@ -26,7 +26,7 @@ evaporator-superheat-low-next = Close the valve a little; check that its bulb is
 
 compressor-superheat = Superheat at the compressor
 compressor-superheat-high-next = Insulate the suction line and look for low charge; hot suction gas overheats the compressor.
-compressor-superheat-low-next = Liquid may come back: check the valve, the defrost and the load before it runs on.
+compressor-superheat-low-next = Check the valve, the defrost and the load before it runs on: liquid may come back.
 
 # $what (message) - the difference
 # $value (quantity) - what it was
@@ -42,8 +42,8 @@ difference-not-judged = { $what } was { $value } at { $time } and is not judged:
 # $what (message) - the difference
 # $value (quantity) - what it was
 # $time (text) - when it was read
-# $limit (text) - what is asked for
-difference-asked = { $what } was { $value } at { $time }; { $limit } is asked for.
+# $limit (text) - what is required
+difference-asked = { $what } was { $value } at { $time }; { $limit } is required.
 
 difference-none-next = Take the reading beside the others.
 difference-no-limit = nobody sets a limit for this system
@@ -67,17 +67,17 @@ valve-hunts = The valve held { $superheat } of superheat at { $time }, but { $sw
 ## What was not told of the charging
 
 # $refrigerant (name) - a zeotropic blend
-phase-not-written = it is not written whether { $refrigerant } left the cylinder as liquid
-phase-not-written-next = Find out how the refrigerant left the cylinder, as liquid or as vapor: how the cylinder stood, and whether it has a dip tube.
-throttled-not-written = it is not written whether the liquid was throttled into the vapor side
+phase-not-written = it is not recorded whether { $refrigerant } left the cylinder as liquid
+phase-not-written-next = Find out whether the refrigerant left the cylinder as liquid or as vapor: how the cylinder stood, and whether it has a dip tube.
+throttled-not-written = it is not recorded whether the liquid was throttled into the vapor side
 throttled-not-written-next = Find out whether the liquid went in throttled, through a nearly closed valve or a charging adapter.
 line-length-not-known-next = Measure the liquid line, and look up in the manual what length the factory charge covers.
-as-found-not-read = the readings before the work are not written
+as-found-not-read = the readings before the work are not recorded
 as-found-not-read-next = Take from the crew's notes what was read before refrigerant was touched.
 
 ## Carbon dioxide above its critical point
 
-gas-cooler-next = Compare the controller's set point with the maker's curve for this outlet temperature, look at the high-pressure valve and at the gas cooler's fans; change no charge on this number.
+gas-cooler-next = Change no charge on this number. Compare the controller's set point with the maker's curve for this outlet temperature. Look at the high-pressure valve and at the gas cooler's fans.
 
 ## A log of the running system
 
@@ -85,14 +85,14 @@ gas-cooler-next = Compare the controller's set point with the maker's curve for 
 # $change (quantity) - change of superheat over that time
 # $low (quantity) - lowest superheat beside the straight line
 # $high (quantity) - highest superheat beside it
-log-superheat-change = Over the last { $length } of the log superheat changed by { $change }, and beside that it kept between { $low } and { $high }.
+log-superheat-change = Over the last { $length } of the log superheat changed by { $change }. Beside that it kept between { $low } and { $high }.
 log-superheat-moving = superheat was still moving in the log
 
 # $length (duration) - how long the log was looked at
 # $change (quantity) - change of subcooling over that time
 # $low (quantity) - lowest subcooling beside the straight line
 # $high (quantity) - highest subcooling beside it
-log-subcooling-change = Over the last { $length } of the log subcooling changed by { $change }, and beside that it kept between { $low } and { $high }.
+log-subcooling-change = Over the last { $length } of the log subcooling changed by { $change }. Beside that it kept between { $low } and { $high }.
 log-subcooling-moving = subcooling was still moving in the log
 
 log-stopped = the power shows that the compressor stopped in the minutes before the reading
@@ -116,7 +116,7 @@ charge-time-caption =
 # $time (text) - when the states were read
 # $bars (choice: seen, hidden) - whether U of the pressures can be seen
 pressure-enthalpy-caption =
-    Saturation dome of { $refrigerant }, lines of constant temperature and the states at { $time }: vapor at the service valve, ideal compression, liquid at the service valve, throttled.{ $bars ->
+    Saturation dome of { $refrigerant } with lines of constant temperature. The states at { $time }: vapor at the service valve, ideal compression, liquid at the service valve, throttled.{ $bars ->
         [seen] {" "}Bars are U of the pressures.
        *[hidden] {""}
     }
@@ -130,15 +130,15 @@ pressure-enthalpy-caption =
 # $high (choice: discharge, liquid-valve) - where the high pressure was read
 # $ideal (quantity) - temperature after an ideal compression
 cycle =
-    At { $time } { $gas } took up { $heat } at a ratio of { $ratio } from the pressure at the vapor service valve to the one { $high ->
-        [discharge] at the compressor's discharge
-       *[liquid-valve] at the liquid service valve
-    }; an ideal compressor would discharge at { $ideal }.
+    { $high ->
+        [discharge] At { $time } { $gas } took up { $heat }. The ratio is { $ratio } from the pressure at the vapor service valve to the one at the compressor's discharge. An ideal compressor would discharge at { $ideal }.
+       *[liquid-valve] At { $time } { $gas } took up { $heat }. The ratio is { $ratio } from the pressure at the vapor service valve to the one at the liquid service valve. An ideal compressor would discharge at { $ideal }.
+    }
 
 ## The air side before the charge
 
-prerequisites-nothing = nothing of the air side is written
-prerequisites-temperatures-only = of the air side only temperatures are written, which show no airflow here: filter, coil, panels and blower are not written
+prerequisites-nothing = nothing of the air side is recorded
+prerequisites-temperatures-only = of the air side only temperatures are recorded, which show no airflow here: filter, coil, panels and blower are not recorded
 prerequisites-next = Write filter, coil, panels and blower, and measure the airflow or the temperature split.
 
 ## The checks: their titles, and what to do when one fails
@@ -171,7 +171,7 @@ check-phase = Liquid or vapor from the cylinder
 check-phase-fails = Refrigerant drawn as vapor from a zeotrope: recover the charge and weigh in fresh liquid; do not use the rest of that cylinder. Break the vacuum with refrigerant on the liquid side before the start.
 
 check-superheat = Superheat
-check-superheat-fails = Do not add or remove refrigerant on this number alone: look at the diagnosis, at the airflow and at steady running first. Where the superheat table gives no target at this load there is no valid test: warm the room, come back, or weigh the charge in.
+check-superheat-fails = Do not add or remove refrigerant on this number alone. Look at the diagnosis, at the airflow and at steady running first. Where the superheat table gives no target at this load there is no valid test: warm the room, come back, or weigh the charge in.
 
 check-superheat-floor = Minimum superheat
 check-superheat-floor-fails = Below the floor the compressor is in danger: stop it. Look at the diagnosis, the airflow, the filter and the valve's bulb before any refrigerant is removed.
@@ -180,7 +180,7 @@ check-metering-superheat = Superheat at the valve
 check-metering-superheat-fails = Too high: starved valve, restricted drier, low charge or lost bulb charge. Too low: bulb loose or uninsulated, valve stuck open, low airflow. See the diagnosis before touching the charge.
 
 check-subcooling = Subcooling
-check-subcooling-fails = Do not add or remove refrigerant on this number alone: look at the diagnosis, and rule out non-condensables, a dirty condenser and a restricted drier first. A system with a receiver is not charged by subcooling.
+check-subcooling-fails = Do not add or remove refrigerant on this number alone. Look at the diagnosis, and rule out non-condensables, a dirty condenser and a restricted drier first. A system with a receiver is not charged by subcooling.
 
 check-diagnosis = Diagnosis
 check-diagnosis-fails = Do what the next step says, and take the reading that tells the causes apart before anything is changed.
@@ -255,8 +255,8 @@ air-side-all-well = filter, coil, panels and blower are as they should be
 air-side-split = temperature split { $split }, { $limit } is allowed
 
 # $airflow (quantity) - the airflow
-# $limit (text) - what is asked for
-air-side-airflow = airflow { $airflow }, { $limit } is asked for
+# $limit (text) - what is required
+air-side-airflow = airflow { $airflow }, { $limit } is required
 
 # $least (quantity) - the least
 at-least = at least { $least }
@@ -283,13 +283,13 @@ split-step = temperature split
 
 superheat-name = Superheat
 superheat-read-together-next = Read pressure and line temperature at the vapor service valve together.
-check-reading-and-gas-next = Check the reading and the refrigerant's name.
+reading-and-gas-next = Check the reading and the refrigerant's name.
 superheat-no-target = the maker gives no superheat, and the table is for comfort cooling
 superheat-high-next = Superheat is high. See the diagnosis before adding anything: a restriction or low load looks the same from here.
 superheat-low-next = Superheat is low. See the diagnosis before removing anything, and keep liquid away from the compressor.
 superheat-field-formula = field formula, information only
 
-metering-not-written = how the refrigerant is metered is not written
+metering-not-written = how the refrigerant is metered is not recorded
 metering-not-written-next = Write the metering device or the maker's minimum superheat.
 
 # $superheat (quantity) - superheat
@@ -299,17 +299,17 @@ superheat-below-floor = Superheat was { $superheat } at { $time }, below the flo
 # $superheat (quantity) - superheat
 # $time (text) - when it was read
 # $limit (text) - the floor
-superheat-above-floor = Superheat was { $superheat } at { $time }; { $limit } is asked for whatever the target.
-superheat-floor-next = Do not leave it running. See the diagnosis. Check airflow and filter, then what meters the refrigerant, and read again.
+superheat-above-floor = Superheat was { $superheat } at { $time }; { $limit } is required, whatever the target.
+superheat-floor-next = Do not leave it running. See the diagnosis. Check airflow and filter, then the metering device, and read again.
 
 valve-by-board = an electronic valve's superheat is set by its board; the maker gives no range
-valve-no-range = nobody sets a range
+valve-no-range = no range is set for this valve
 valve-no-range-next = Write the maker's range.
 
 # $superheat (quantity) - superheat
 # $time (text) - when it was read
 # $limit (text) - the range
-valve-held = The valve held { $superheat } of superheat at { $time }; { $limit } is asked for.
+valve-held = The valve held { $superheat } of superheat at { $time }; { $limit } is required.
 valve-starves-next = The evaporator is starved. See the diagnosis; check drier, strainer and the valve's bulb before adding refrigerant.
 valve-overfeeds-next = The valve overfeeds. Check that its bulb is tight and insulated and that the airflow is right.
 
@@ -325,8 +325,6 @@ orifice-no-subcooling = a fixed orifice is charged by superheat
 
 ## Conditions of the method, equipment that belongs together
 
-# $reading (message) - the reading
-condition-not-read = { $reading } was not read
 condition-not-read-next = Read it beside the pressures.
 
 # $reading (message) - the reading
@@ -336,7 +334,7 @@ condition-not-read-next = Read it beside the pressures.
 condition-inside = Inside the range of the method ({ $limit }): { $reading } { $value } at { $time }.
 
 # $readings (list) - the readings
-accuracy-not-written = The accuracy of { $readings } is not written, so U is too small.
+accuracy-not-written = The accuracy of { $readings } is not recorded, so U is too small.
 
 rating-reference = rating reference
 match-good = Orifice and units belong together as the maker lists them.
@@ -370,19 +368,24 @@ figure-no-tolerance = the maker gives no tolerance
 # $value (quantity) - what was read
 # $time (text) - when it was read
 # $limit (text) - the maker's figure with its tolerance
-figure-asked = At { $time }: { $reading } { $value }; { $limit } is asked for.
+figure-asked = At { $time }: { $reading } { $value }; { $limit } is required.
 figure-next = See the diagnosis before refrigerant is added or removed.
 
-# $reading (message) - what was not read
-chart-not-read = { $reading } was not read
 chart-not-read-next = Read it beside what the chart is entered with.
 chart-not-covered-next = Wait for conditions the chart covers, or weigh the charge in.
 
 # $reading (message) - what was read
 # $value (quantity) - what was read
 # $time (text) - when it was read
-# $asked (text) - what the chart says
-chart-says = At { $time }: { $reading } { $value }; the maker's chart says { $asked }.
+# $figure (quantity) - what the chart says
+chart-says = At { $time }: { $reading } { $value }; the maker's chart says { $figure }.
+
+# $reading (message) - what was read
+# $value (quantity) - what was read
+# $time (text) - when it was read
+# $figure (quantity) - what the chart says
+# $tolerance (text) - the chart's tolerance as written
+chart-says-within = At { $time }: { $reading } { $value }; the maker's chart says { $figure } ± { $tolerance }.
 chart-no-tolerance = the chart states no tolerance
 chart-next = Check the conditions the chart is entered with, then follow the maker's instructions for a reading off the chart.
 
@@ -391,6 +394,11 @@ chart-entry-missing = { $reading } was not read, and the maker's chart is entere
 
 # $reading (message) - what the chart gives
 by-makers-chart = { $reading } by the maker's chart
+
+# $reading (text) - name of the reading
+# $value (quantity) - what was read
+chart-entry = { $reading }: { $value }
+
 chart-formula = linear between the places of the chart
 chart-blank = the maker's chart gives no figure there
 
@@ -460,6 +468,6 @@ cycle-ratio-formula = p_high / p_low, both absolute
 cycle-heat = heat taken up per mass
 
 # $temperature (quantity) - temperature of the discharge line
-# $efficiency (symbols) - the efficiency
+# $efficiency (quantity) - the efficiency
 cycle-efficiency = The discharge line was at { $temperature }, an apparent isentropic efficiency of { $efficiency }.
-cycle-why = computed from the measured states, not judged
+cycle-why = computed from the measured states, for information

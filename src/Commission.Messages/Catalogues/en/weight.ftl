@@ -2,11 +2,11 @@
 
 how-it-arrived-next = Say how the unit arrived: charged, with nitrogen, or evacuated. Its papers and the gauge at the first opening tell.
 
-by-weight-hose-next = The doubt is the hose: weigh with a hose that is emptied into the circuit or shuts at its end, and write what stayed in it.
+by-weight-hose-next = Weigh with a hose that is emptied into the circuit or shuts at its end: most of the ± is the hose. Write what stayed in it.
 
 # $scales (list) - the scales
 by-weight-which-scale = { $scales } are both said to read the charge, and they are not equally good
-by-weight-which-scale-next = Which of them weighed it?
+by-weight-which-scale-next = Say which of them weighed it.
 
 # $mass (quantity) - what went in
 # $gas (name) - the refrigerant now
@@ -38,7 +38,7 @@ total = The circuit holds { $mass } of { $gas }.
 # $mass (quantity) - the plate's charge
 # $gas (name) - the refrigerant
 total-of-plate = The nameplate's charge is { $mass } of { $gas }; what the circuit holds was not weighed.
-total-no-maker = no total of the maker is written
+total-no-maker = the maker's total is not recorded
 
 # $mass (quantity) - what went in
 went-in = { $mass } of refrigerant went in.
@@ -46,11 +46,11 @@ before-not-known = what the circuit held before is not known by weight
 arrival-unknown-next = Recover the charge, evacuate, and weigh the whole charge in.
 
 # $scale (text) - the scale
-accuracy-of-scale = { $scale }: accuracy
+accuracy-of-scale = accuracy of { $scale }
 
-factory-charge-missing = the factory charge is not written, and the scale saw the whole charge
+factory-charge-missing = the factory charge is not recorded, and the scale saw the whole charge
 factory-charge-missing-next = Write the factory charge from the nameplate.
-charge-asked = charge asked for
+charge-asked = required charge
 charge-asked-formula = factory charge + adjustment
 no-tolerance = no pack sets a tolerance for a charge by weight
 
@@ -59,20 +59,20 @@ no-tolerance = no pack sets a tolerance for a charge by weight
 source-with-tolerance = { $source }; tolerance: { $tolerance }
 
 # $mass (quantity) - what has to come out
-nothing-removed = { $mass } has to be recovered, and nothing removed is written
+nothing-removed = { $mass } has to be recovered, and nothing removed is recorded
 weigh-cylinder-next = Weigh the cylinder before and after and write both.
 
 # $mass (quantity) - what was recovered
 # $asked (quantity) - what should have been
-was-recovered = { $mass } was recovered; these lines ask for { $asked } less than the factory charge.
+was-recovered = { $mass } was recovered; these lines need { $asked } less than the factory charge.
 
 # $mass (quantity) - what went in
-# $asked (quantity) - what was asked for
+# $asked (quantity) - what was required
 # $beyond (choice: factory, whole) - whether it counts beyond the factory charge
 went-in-asked =
     { $beyond ->
-        [factory] { $mass } went in; { $asked } was asked for beyond the factory charge.
-       *[whole] { $mass } went in; { $asked } was asked for.
+        [factory] { $mass } went in; { $asked } was required beyond the factory charge.
+       *[whole] { $mass } went in; { $asked } was required.
     }
 
 # $mass (quantity) - the difference
@@ -81,8 +81,8 @@ add-next = Add { $mass } by weight.
 # $mass (quantity) - the difference
 recover-next = Recover { $mass } by weight.
 
-total-unknown-next = Say how the unit arrived and what its plate gives as factory charge; or recover, evacuate and weigh the whole charge in.
-nothing-moved = Nothing added or removed is written.
+total-unknown-next = Say how the unit arrived and what its plate gives as factory charge. Or recover, evacuate and weigh the whole charge in.
+nothing-moved = Nothing added or removed is recorded.
 
 # $mass (quantity) - what the circuit holds
 # $limit (text) - what the maker asks for
@@ -95,5 +95,5 @@ total-asked =
 total-asked-next = Add or recover the difference by weight, and write the new total on the unit.
 
 # $circuit (text) - the other circuit
-charge-of-circuit = circuit { $circuit }: charge
-charge-of-circuit-beside = circuit beside: charge
+charge-of-circuit = charge of circuit { $circuit }
+charge-of-circuit-beside = charge of the other circuit
