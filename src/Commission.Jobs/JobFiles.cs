@@ -79,7 +79,7 @@ internal sealed class JobFiles(JobSource source, ProblemList problems)
         {
             var (facts, fault) = PhotoReader.Read(file.Content, MostOther);
             if (fault is not null)
-                problems.Add(name.Location, $"{ValueText.Quoted(path)} {fault.Found}", "", fault.Advice, fault.Code, name.Length);
+                problems.Add(name.Location, fault.Found(ValueText.Short(path)), null, fault.Advice, fault.Code, name.Length);
             if (facts is null)
                 return;
             _photos[path] = facts;

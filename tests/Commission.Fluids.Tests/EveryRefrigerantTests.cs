@@ -53,7 +53,7 @@ public sealed class EveryRefrigerantTests
 
     private static void Near(double kelvin, FluidResult<SaturationState> back, string where)
     {
-        Assert.True(back.Ok, where + " " + back.Reason);
+        Assert.True(back.Ok, where + " " + back.Reason?.Words());
         Assert.True(Math.Abs(back.Value.Temperature - kelvin) < 1e-9 * kelvin, string.Create(CultureInfo.InvariantCulture, $"{where}: back at {back.Value.Temperature}"));
     }
 }

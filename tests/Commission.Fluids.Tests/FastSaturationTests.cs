@@ -39,10 +39,10 @@ public sealed class FastSaturationTests
         var fluid = Fluids.Get("R-410A");
         var t = 0.985 * Fluids.Value(fluid.CriticalPoint).Temperature;
         Assert.Equal(Fluids.Value(fluid.BubbleAtTemperature(t)).Pressure, Fluids.Value(fluid.Fast.BubblePressure(t)));
-        Assert.Contains("critical", fluid.Fast.BubblePressure(400).Reason!, StringComparison.Ordinal);
+        Assert.Contains("critical", fluid.Fast.BubblePressure(400).Reason.Words(), StringComparison.Ordinal);
         var state = Fluids.Value(fluid.DewAtTemperature(t));
         Assert.Equal(new SaturationPoint(Fluids.Value(fluid.DewAtPressure(state.Pressure)).Temperature, Fluids.Value(fluid.DewAtPressure(state.Pressure)).TemperatureSlope), Fluids.Value(fluid.Fast.DewPoint(state.Pressure)));
-        Assert.Contains("transcritical", fluid.Fast.BubblePoint(9e6).Reason!, StringComparison.Ordinal);
+        Assert.Contains("transcritical", fluid.Fast.BubblePoint(9e6).Reason.Words(), StringComparison.Ordinal);
     }
 
     [Fact]

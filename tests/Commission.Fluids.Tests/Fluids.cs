@@ -1,3 +1,4 @@
+using Commission.Messages;
 using System.Collections.Concurrent;
 using Commission.Fluids.Mixtures;
 using Xunit;
@@ -26,7 +27,13 @@ internal static class Fluids
     public static T Value<T>(FluidResult<T> result)
         where T : struct
     {
-        Assert.True(result.Ok, result.Reason);
+        Assert.True(result.Ok, result.Reason?.Words());
         return result.Value;
     }
+}
+
+/// <summary>Reasons as a reader in English has them.</summary>
+internal static class ReasonWords
+{
+    public static string Words(this Message? reason) => reason is null ? "" : MessageWriter.Words.Format(reason, Language.English);
 }

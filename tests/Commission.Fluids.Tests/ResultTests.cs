@@ -11,7 +11,7 @@ public sealed class ResultTests
     {
         FluidResult<double> value = FluidResult<double>.Of(3), none = FluidResult<double>.None("too cold"), empty = default;
         Assert.True(value.Ok && value.Reason is null && value.Value == 3);
-        Assert.Equal("too cold", none.Reason);
+        Assert.Equal("too cold", none.Reason.Words());
         Assert.False(none.Ok);
         Assert.False(empty.Ok);
         Assert.NotNull(empty.Reason);

@@ -24,8 +24,8 @@ internal static class Helpers
     {
         /// <summary>Prints in two units, one decimal more for a difference.</summary>
         public static CorrectionPrinter For(Unit value, Unit difference, int decimals) => new(
-            si => QuantityFormat.Format(si, value, decimals),
-            si => QuantityFormat.Format(si, difference, decimals + 1));
+            si => QuantityWriter.Of(si, value, decimals),
+            si => QuantityWriter.Of(si, difference, decimals + 1));
     }
 
     /// <summary>Correlation coefficient by the causes two results share (GUM 5.2.2).</summary>

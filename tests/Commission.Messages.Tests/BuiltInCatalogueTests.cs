@@ -14,6 +14,9 @@ public sealed partial class BuiltInCatalogueTests
     // Templates name its messages; PageWordsTests of the documents holds the ones against the others.
     private const string OfPages = "en/pages.ftl";
 
+    // The limit packs inside the program name its messages; EmbeddedPackTests of the checks holds the ones against the others.
+    private const string OfLimits = "en/limit-notes.ftl";
+
     // Checks name them by their id, and in other files those that begin so; RegistryTests holds the ones against the others.
     private const string OfHelp = "en/help.ftl";
     private const string OfCheck = "check-";
@@ -31,7 +34,7 @@ public sealed partial class BuiltInCatalogueTests
     {
         var code = Code();
         var whole = string.Concat(code);
-        foreach (var file in MessageCatalogue.BuiltInFiles.Where(f => f.StartsWith("en/", StringComparison.Ordinal) && f is not (ByKey or OfPages or OfHelp)))
+        foreach (var file in MessageCatalogue.BuiltInFiles.Where(f => f.StartsWith("en/", StringComparison.Ordinal) && f is not (ByKey or OfPages or OfHelp or OfLimits)))
         {
             var text = MessageCatalogue.Embedded(file)!;
             foreach (var message in FluentParser.Parse(file, text).Entries.Where(e => !e.IsTerm && !e.Id.StartsWith(OfCheck, StringComparison.Ordinal)))

@@ -100,7 +100,7 @@ internal sealed class AirflowCheck : ICheck
             AirMessages.CapacitiesKind);
     }
 
-    private Finding Ended(CheckContext context, FindingBuilder finding, AirflowRoute route, JudgedNumber number, LimitStatement state, string? remark, Func<TextValue, Message> asked)
+    private Finding Ended(CheckContext context, FindingBuilder finding, AirflowRoute route, JudgedNumber number, LimitStatement state, Message? remark, Func<TextValue, Message> asked)
     {
         var (y, kind, readings) = number;
         finding.Judge(y.On(state), kind, state).Remark(remark).RemarkUnknown(readings);

@@ -89,7 +89,7 @@ internal sealed class ByWeightCheck : ICheck
         var limit = new LimitStatement(
             LimitKind.Target, present.Text(target.Value, half, DisplayKind.Mass), target.Value - half, target.Value + half, target.Value,
             "maker", tolerance.Pack, present.Text(WeightMessages.SourceWithTolerance(new(required.Source), new(tolerance.Source))), tolerance.Mark, tolerance.Rule)
-        { Quantity = tolerance.Definition.Means };
+        { Quantity = present.Text(tolerance.Definition.Means) };
         if (weighed.Put is not { } put)
         {
             // A unit whose factory charge fits as it came needs no scale.

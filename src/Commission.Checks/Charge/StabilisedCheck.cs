@@ -65,7 +65,7 @@ internal sealed class StabilisedCheck : ICheck
             .Step("t", OperatingStateMessages.StepSinceChange, OperatingStateMessages.StepSinceChangeFormula, OperatingStateMessages.StepSinceChangeValues(new(row.Time), settling.SinceChange ? OperatingStateMessages.StepSinceChangeValuesAfter.Change : OperatingStateMessages.StepSinceChangeValuesAfter.Start), text)
             .Judge(Uncertain.Exact(since.Si), DisplayKind.Duration, context.State(least))
             .Say(OperatingStateMessages.SettledTime(
-                new(row.Time), new(since.Si), settling.SinceChange ? OperatingStateMessages.SettledTimeAfter.Change : OperatingStateMessages.SettledTimeAfter.Start, new(LimitText.Of(least, context.Present.Units))));
+                new(row.Time), new(since.Si), settling.SinceChange ? OperatingStateMessages.SettledTimeAfter.Change : OperatingStateMessages.SettledTimeAfter.Start, LimitText.Of(least, context.Present.Units)));
         // A reading taken too early says nothing against the system: it says nothing at all.
         return finding.Passes ? finding.Build() : finding.NotEvaluated(settling.Words!, settling.Todo!);
     }

@@ -184,7 +184,7 @@ internal sealed class MethodValidity : IChargeGate
     /// <summary>One condition in words, when it does not hold.</summary>
     /// <param name="window">The condition.</param>
     public Message Words(ValidityWindow window) => CircuitMessages.OutsideMethod(
-        ValidityWindow.Name(window.What), _context.Present.InMessage(window.Reading!.Value.Value, DisplayKind.Temperature), CommonMessages.AsWritten(new(LimitText.Of(window.Limit, _context.Present.Units))));
+        ValidityWindow.Name(window.What), _context.Present.InMessage(window.Reading!.Value.Value, DisplayKind.Temperature), LimitText.Of(window.Limit, _context.Present.Units));
 
     /// <summary>What to do when a condition does not hold.</summary>
     /// <param name="window">The condition.</param>

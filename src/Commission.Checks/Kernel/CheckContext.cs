@@ -66,12 +66,12 @@ public sealed class CheckContext
         (Limits.Find(id)?.Target ?? throw new InvalidOperationException($"No pack states {id}.")).Si;
 
     /// <summary>The statement of a limit in the job's units; gauge pressures become absolute with the site's atmosphere.</summary>
-    internal LimitStatement State(Limit limit) => limit.ToStatement(Present.Units, Get<SiteAtmosphere>().Pressure);
+    internal LimitStatement State(Limit limit) => limit.ToStatement(Present, Get<SiteAtmosphere>().Pressure);
 
     /// <summary>The statement of a tolerance around a target that comes from elsewhere.</summary>
     /// <param name="limit">The tolerance.</param>
     /// <param name="targetSi">The target, SI.</param>
-    internal LimitStatement State(Limit limit, double targetSi) => limit.ToStatement(Present.Units, targetSi);
+    internal LimitStatement State(Limit limit, double targetSi) => limit.ToStatement(Present, targetSi);
 
     /// <summary>Starts a finding of a check.</summary>
     /// <param name="check">The check that speaks.</param>
@@ -132,6 +132,6 @@ internal sealed class JobLimits : IAnalysis<JobLimits>
             Ambient = job.Evacuation?.Ambient?.Value.Si,
         };
         var packs = job.Limits is { } limits ? limits.Packs.Select(p => p.Value) : [];
-        return new JobLimits(new LimitResolver(context.Settings.Library, packs, MakerFigures.Of(job), situation, new DecisionRuleChoice(job.Limits?.DecisionRule)));
+        return new JobLimits(new LimitResolver(context.Settings.Library, packs, MakerFigures.Of(job, context.Present.Text), situation, new DecisionRuleChoice(job.Limits?.DecisionRule)));
     }
 }

@@ -37,13 +37,12 @@ internal static class DefinitionsReader
         if (StrictMapping.Open(entry.Value, PackPart.Definition, problems) is not { } mapping)
             return null;
         var before = problems.Count;
-        var means = mapping.RequireText("means");
         var quantity = mapping.Word("quantity", Quantities);
         var kinds = mapping.RequireText("kind");
         var rule = mapping.Word("rule", PackDefaults.Rules) is "guarded" ? DecisionRule.Guarded : DecisionRule.Simple;
         var companions = ReadCompanions(mapping.Take("with"), problems);
         mapping.Close();
-        if (problems.Count > before || means is null || kinds is null)
+        if (problems.Count > before || kinds is null)
             return null;
         var shapes = ImmutableArray.CreateBuilder<LimitShape>();
         foreach (var word in kinds.Text.Split(" or "))
@@ -56,7 +55,7 @@ internal static class DefinitionsReader
 
         return new LimitDefinition(
             entry.Key.Text,
-            means.Text,
+            LimitNotes.NameOf(entry.Key.Text),
             QuantityOf(quantity),
             quantity is "months",
             shapes.ToImmutable(),

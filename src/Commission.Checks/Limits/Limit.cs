@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Commission.Measurement.Decisions;
 using Commission.Measurement.Quantities;
+using Commission.Messages;
 using Commission.Source;
 
 namespace Commission.Checks.Limits;
@@ -54,13 +55,13 @@ internal sealed record Limit
     public LimitFigure? Target { get; init; }
 
     /// <summary>Requirement in words.</summary>
-    public string? Statement { get; init; }
+    public Message? Statement { get; init; }
 
     /// <summary>Further quantities by name, such as <c>after</c>.</summary>
     public ImmutableSortedDictionary<string, LimitFigure> With { get; init; } = ImmutableSortedDictionary<string, LimitFigure>.Empty;
 
     /// <summary>Anything worth telling beside it.</summary>
-    public string? Note { get; init; }
+    public Message? Note { get; init; }
 
     /// <summary>The published limit that asks more than this figure of the maker; the record remarks on it. Null when none does.</summary>
     public Limit? LooserThan { get; init; }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Commission.Measurement.Decisions;
 using Commission.Measurement.Quantities;
+using Commission.Messages;
 
 namespace Commission.Checks.Limits;
 
@@ -15,7 +16,7 @@ namespace Commission.Checks.Limits;
 /// <param name="Companions">Further quantities, all required where the limit is stated.</param>
 internal sealed record LimitDefinition(
     string Id,
-    string Means,
+    Message Means,
     Dimension? Quantity,
     bool IsMonths,
     ImmutableArray<LimitShape> Shapes,

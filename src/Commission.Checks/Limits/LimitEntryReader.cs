@@ -10,7 +10,7 @@ using Commission.Source.Yaml;
 namespace Commission.Checks.Limits;
 
 /// <summary>Reads the cases of one limit.</summary>
-internal sealed class EntryReader(LimitDefinition definition, PackDefaults defaults, ProblemList problems)
+internal sealed class EntryReader(LimitDefinition definition, PackDefaults defaults, Func<string, Message> words, ProblemList problems)
 {
     private static readonly LimitForm[] Forms =
     [
@@ -76,7 +76,7 @@ internal sealed class EntryReader(LimitDefinition definition, PackDefaults defau
             shape, when, own.Rule ?? defaults.Rule ?? definition.Rule, own.Basis ?? defaults.Basis ?? "", source?.Text ?? "", own.Mark ?? defaults.Mark ?? "", mapping.Location)
         {
             With = with,
-            Note = note?.Text,
+            Note = note is null ? null : words(note.Text),
         };
         var whole = WithFigures(entry, given);
         return problems.Count == before ? whole : null;
@@ -115,7 +115,7 @@ internal sealed class EntryReader(LimitDefinition definition, PackDefaults defau
         switch (entry.Shape)
         {
             case LimitShape.Statement:
-                return entry with { Statement = text.Text };
+                return entry with { Statement = words(text.Text) };
             case LimitShape.Within:
                 return definition.Quantity is { } quantity && FigureReader.ReadRange(text, quantity, problems) is { } range
                     ? entry with { Lower = range.Lower, Upper = range.Upper }

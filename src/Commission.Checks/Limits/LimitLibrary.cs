@@ -85,7 +85,7 @@ internal sealed class LimitLibrary
     internal LimitLibrary InPlace(SourceText text)
     {
         var problems = new ProblemList();
-        return LimitPackReader.Read(text, problems) is { } pack ? new LimitLibrary(_own.SetItem(pack.Name, pack), _byFile) : throw EmbeddedYaml.Fault(text.File, problems);
+        return LimitPackReader.Read(text, problems, LimitNotes.OfProgram) is { } pack ? new LimitLibrary(_own.SetItem(pack.Name, pack), _byFile) : throw EmbeddedYaml.Fault(text.File, problems);
     }
 
     /// <summary>Every name that can be found, in order.</summary>
@@ -95,7 +95,7 @@ internal sealed class LimitLibrary
     private static LimitPack Load(string name)
     {
         var problems = new ProblemList();
-        return LimitPackReader.Read(EmbeddedYaml.Text(Prefix + name, problems), problems) ?? throw EmbeddedYaml.Fault(name, problems);
+        return LimitPackReader.Read(EmbeddedYaml.Text(Prefix + name, problems), problems, LimitNotes.OfProgram) ?? throw EmbeddedYaml.Fault(name, problems);
     }
 }
 

@@ -3,6 +3,7 @@ using System.Collections.Immutable;
 using Commission.Measurement.Decisions;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Source;
 
 namespace Commission.Checks.Limits;
@@ -17,9 +18,9 @@ namespace Commission.Checks.Limits;
 /// <param name="Required">What a record has to show, by kind of work and system.</param>
 internal sealed record LimitPack(
     string Name,
-    string Title,
-    string PublishedBy,
-    string Edition,
+    Message Title,
+    Message PublishedBy,
+    Message Edition,
     ImmutableArray<PackReference> BuildsOn,
     IReadOnlyDictionary<string, IReadOnlyList<LimitEntry>> Limits,
     ImmutableArray<RequiredProfile> Required)
@@ -28,7 +29,7 @@ internal sealed record LimitPack(
     public const string CommonPractice = "common-practice";
 
     /// <summary>Anything worth telling about it.</summary>
-    public string? About { get; init; }
+    public Message? About { get; init; }
 
     /// <summary>The clauses of the document it follows, and which of them were read.</summary>
     public ImmutableArray<PackClause> Clauses { get; init; } = [];
@@ -45,7 +46,7 @@ internal sealed record LimitPack(
 /// <param name="Clause">Its number.</param>
 /// <param name="Says">What the pack takes from it, in one sentence.</param>
 /// <param name="Mark">How sure: <c>published</c>, <c>from memory</c>, <c>not read</c>.</param>
-internal sealed record PackClause(string Clause, string Says, string Mark)
+internal sealed record PackClause(string Clause, Message Says, string Mark)
 {
     /// <summary>What a clause may be marked with: one that was not read at all may be named, too.</summary>
     public static readonly IReadOnlyList<string> Marks = ["published", "from memory", "not read"];
@@ -78,13 +79,13 @@ internal sealed record LimitEntry(
     public LimitFigure? Target { get; init; }
 
     /// <summary>Requirement in words.</summary>
-    public string? Statement { get; init; }
+    public Message? Statement { get; init; }
 
     /// <summary>Further quantities by name.</summary>
     public ImmutableSortedDictionary<string, LimitFigure> With { get; init; } = ImmutableSortedDictionary<string, LimitFigure>.Empty;
 
     /// <summary>Anything worth telling beside it.</summary>
-    public string? Note { get; init; }
+    public Message? Note { get; init; }
 }
 
 /// <summary>One number of a limit.</summary>

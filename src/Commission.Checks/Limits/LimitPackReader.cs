@@ -14,9 +14,11 @@ internal static class LimitPackReader
     /// <summary>Reads a pack from its text.</summary>
     /// <param name="text">The text of the file.</param>
     /// <param name="problems">Where faults go, each at its line and column.</param>
+    /// <param name="words">What a text of the pack becomes; null for a pack of a user, which has its own sentences.</param>
     /// <returns>The pack; null when anything in it was wrong.</returns>
-    public static LimitPack? Read(SourceText text, ProblemList problems)
+    public static LimitPack? Read(SourceText text, ProblemList problems, Func<string, Message>? words = null)
     {
+        words ??= LimitNotes.AsWritten;
         var before = problems.Count;
         if (YamlReader.Read(text, problems) is not { } root || problems.Count > before)
             return null;
@@ -28,16 +30,16 @@ internal static class LimitPackReader
         var edition = mapping.RequireText("edition");
         var about = mapping.Text("about");
         var buildsOn = mapping.Items("builds on").Select(item => ReadReference(item, problems)).OfType<PackReference>().ToImmutableArray();
-        var clauses = mapping.Items("clauses").Select(item => ReadClause(item, problems)).OfType<PackClause>().ToImmutableArray();
+        var clauses = mapping.Items("clauses").Select(item => ReadClause(item, words, problems)).OfType<PackClause>().ToImmutableArray();
         var defaults = ReadDefaults(mapping.Take("defaults"), problems);
-        var limits = ReadLimits(mapping.Take("limits"), defaults, problems);
-        var required = mapping.Items("required").Select(item => ProfileReader.Read(item, problems)).OfType<RequiredProfile>().ToImmutableArray();
+        var limits = ReadLimits(mapping.Take("limits"), defaults, words, problems);
+        var required = mapping.Items("required").Select(item => ProfileReader.Read(item, words, problems)).OfType<RequiredProfile>().ToImmutableArray();
         mapping.Close();
         if (name is not null && !IsName(name.Text))
             problems.Add(name.Location, LimitsMessages.NameBad(new(name.Text)), LimitsMessages.NameExpected, LimitsMessages.NameNext, "bad-name", name.Length);
         if (problems.Count > before || name is null || title is null || publishedBy is null || edition is null)
             return null;
-        return new LimitPack(name.Text, title.Text, publishedBy.Text, edition.Text, buildsOn, limits, required) { About = about?.Text, Clauses = clauses };
+        return new LimitPack(name.Text, words(title.Text), words(publishedBy.Text), words(edition.Text), buildsOn, limits, required) { About = about is null ? null : words(about.Text), Clauses = clauses };
     }
 
     private static PackReference? ReadReference(SourceNode node, ProblemList problems)
@@ -48,7 +50,7 @@ internal static class LimitPackReader
         return null;
     }
 
-    private static PackClause? ReadClause(SourceNode node, ProblemList problems)
+    private static PackClause? ReadClause(SourceNode node, Func<string, Message> words, ProblemList problems)
     {
         if (StrictMapping.Open(node, PackPart.Clause, problems) is not { } mapping)
             return null;
@@ -57,7 +59,7 @@ internal static class LimitPackReader
         var says = mapping.RequireText("says");
         var mark = mapping.RequireText("mark") is { } word ? StrictMapping.OneOf(word, "mark", PackClause.Marks, problems) : null;
         mapping.Close();
-        return problems.Count > before || clause is null || says is null || mark is null ? null : new PackClause(clause.Text, says.Text, mark);
+        return problems.Count > before || clause is null || says is null || mark is null ? null : new PackClause(clause.Text, words(says.Text), mark);
     }
 
     private static PackDefaults ReadDefaults(SourceNode? node, ProblemList problems)
@@ -69,7 +71,7 @@ internal static class LimitPackReader
         return defaults;
     }
 
-    private static Dictionary<string, IReadOnlyList<LimitEntry>> ReadLimits(SourceNode? node, PackDefaults defaults, ProblemList problems)
+    private static Dictionary<string, IReadOnlyList<LimitEntry>> ReadLimits(SourceNode? node, PackDefaults defaults, Func<string, Message> words, ProblemList problems)
     {
         var limits = new Dictionary<string, IReadOnlyList<LimitEntry>>(StringComparer.Ordinal);
         if (node is SourceMapping mapping)
@@ -78,7 +80,7 @@ internal static class LimitPackReader
             {
                 if (LimitDefinitions.Find(entry.Key.Text) is { } definition)
                 {
-                    limits[definition.Id] = new EntryReader(definition, defaults, problems).Read(entry.Value);
+                    limits[definition.Id] = new EntryReader(definition, defaults, words, problems).Read(entry.Value);
                     continue;
                 }
 
@@ -137,15 +139,16 @@ internal static class ProfileReader
 
     /// <summary>Reads one profile.</summary>
     /// <param name="node">An item of <c>required</c>.</param>
+    /// <param name="words">What a text becomes.</param>
     /// <param name="problems">Where faults go.</param>
     /// <returns>The profile; null, and a problem, when it cannot be read.</returns>
-    public static RequiredProfile? Read(SourceNode node, ProblemList problems)
+    public static RequiredProfile? Read(SourceNode node, Func<string, Message> words, ProblemList problems)
     {
         if (StrictMapping.Open(node, PackPart.Profile, problems) is not { } mapping)
             return null;
         var before = problems.Count;
         var when = ConditionsReader.Read(mapping.Take("when"), problems);
-        var checks = mapping.Items("checks").Select(item => ReadChecks(item, problems)).OfType<RequiredChoice>().ToArray();
+        var checks = mapping.Items("checks").Select(item => ReadChecks(item, words, problems)).OfType<RequiredChoice>().ToArray();
         var photos = new List<PhotoSubject>();
         foreach (var item in mapping.Items("photos"))
         {
@@ -158,19 +161,19 @@ internal static class ProfileReader
         if (problems.Count > before || because is null)
             return null;
         if (checks.Length + photos.Count > 0)
-            return new RequiredProfile(when, checks, photos, because.Text, mapping.Location);
+            return new RequiredProfile(when, checks, photos, words(because.Text), mapping.Location);
         problems.Add(mapping.Location, LimitsMessages.ProfileEmpty, null, LimitsMessages.ProfileNext, "missing-key");
         return null;
     }
 
-    private static RequiredChoice? ReadChecks(SourceNode node, ProblemList problems)
+    private static RequiredChoice? ReadChecks(SourceNode node, Func<string, Message> words, ProblemList problems)
     {
         if (node is SourceScalar)
             return ReadCheck(node, problems) is { } id ? new RequiredChoice([id], null) : null;
         if (StrictMapping.Open(node, PackPart.Checks, problems) is not { } mapping)
             return null;
         var ids = mapping.Items("one of").Select(item => ReadCheck(item, problems)).OfType<string>().ToArray();
-        var called = mapping.Text("called")?.Text;
+        var called = mapping.Text("called") is { } text ? words(text.Text) : null;
         mapping.Close();
         if (ids.Length > 1)
             return new RequiredChoice(ids, called);

@@ -1,5 +1,8 @@
+using System.Collections.Frozen;
+using Commission.Checks.Kernel;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Limits;
@@ -9,11 +12,12 @@ internal static class LimitStatements
 {
     /// <summary>A limit with its own numbers.</summary>
     /// <param name="limit">The limit.</param>
-    /// <param name="units">The job's units.</param>
+    /// <param name="present">How the job is printed.</param>
     /// <param name="atmosphere">Atmospheric pressure at the site; needed for gauge pressures only.</param>
     /// <returns>The statement.</returns>
-    public static LimitStatement ToStatement(this Limit limit, UnitSystem units, Pressure? atmosphere = null) => Make(
+    public static LimitStatement ToStatement(this Limit limit, Presentation present, Pressure? atmosphere = null) => Make(
         limit,
+        present,
         limit.Shape switch
         {
             LimitShape.AtLeast => LimitKind.AtLeast,
@@ -22,32 +26,33 @@ internal static class LimitStatements
             LimitShape.Statement => LimitKind.Statement,
             _ => LimitKind.Within,
         },
-        LimitText.Of(limit, units),
+        LimitText.Of(limit, present.Units),
         Si(limit.Lower, atmosphere),
         Si(limit.Upper, atmosphere),
         Si(limit.Target, atmosphere));
 
     /// <summary>A tolerance around a target that comes from elsewhere: a table, a chart, a plate.</summary>
     /// <param name="limit">The tolerance.</param>
-    /// <param name="units">The job's units.</param>
+    /// <param name="present">How the job is printed.</param>
     /// <param name="targetSi">The target, SI.</param>
     /// <returns>The statement.</returns>
-    public static LimitStatement ToStatement(this Limit limit, UnitSystem units, double targetSi) => Make(
+    public static LimitStatement ToStatement(this Limit limit, Presentation present, double targetSi) => Make(
         limit,
+        present,
         LimitKind.Target,
-        LimitText.Around(limit, targetSi, units),
+        LimitText.Around(limit, targetSi, present.Units),
         targetSi + limit.Lower?.Si,
         targetSi + limit.Upper?.Si,
         targetSi);
 
     /// <summary>What the record remarks when a figure of the maker asks less than a published limit, or when the crew's own target was set aside.</summary>
     /// <returns>A sentence; null when there is nothing to remark.</returns>
-    public static string? Remark(this Limit limit, UnitSystem units)
+    public static Message? Remark(this Limit limit, UnitSystem units)
     {
         if (limit.LooserThan is { } stricter)
-            return $"The maker's figure, {LimitText.Of(limit, units)} ({limit.Source}), asks less than {Owner(stricter)}: {LimitText.Of(stricter, units)}.";
+            return LimitsMessages.MakerLooser(LimitText.Of(limit, units), new(limit.Source), Owner(stricter), LimitText.Of(stricter, units));
         return limit.SetAside is { } target
-            ? $"The job's own target, {LimitText.Of(target, units)}, has no source and asks less than {Owner(limit)}: {LimitText.Of(limit, units)}. It was not used."
+            ? LimitsMessages.TargetSetAside(LimitText.Of(target, units), Owner(limit), LimitText.Of(limit, units))
             : null;
     }
 
@@ -61,15 +66,15 @@ internal static class LimitStatements
         _ => "common practice",
     };
 
-    private static string Owner(Limit limit) => limit.Tier == LimitTier.CommonPractice ? "common practice" : $"the pack {limit.Pack} ({limit.Source})";
+    private static Message Owner(Limit limit) => limit.Tier == LimitTier.CommonPractice ? LimitsMessages.OwnerCommonPractice : LimitsMessages.OwnerPack(new(limit.Pack), new(limit.Source));
 
     private static double? Si(LimitFigure? figure, Pressure? atmosphere) =>
         figure is { Reference: PressureReference.Gauge or PressureReference.BelowAtmosphere } && atmosphere is { } air ? figure.ToAbsolute(air).Si : figure?.Si;
 
-    private static LimitStatement Make(Limit limit, LimitKind kind, string text, double? lower, double? upper, double? target) =>
-        new(kind, text, lower, upper, target, limit.HasSource ? Word(limit.Tier) : "job", limit.Pack, limit.Source, limit.Mark, limit.Rule)
+    private static LimitStatement Make(Limit limit, Presentation present, LimitKind kind, Message text, double? lower, double? upper, double? target) =>
+        new(kind, present.Text(text), lower, upper, target, limit.HasSource ? Word(limit.Tier) : "job", limit.Pack, limit.Source, limit.Mark, limit.Rule)
         {
-            Quantity = limit.Definition.Means,
+            Quantity = present.Text(limit.Definition.Means),
         };
 }
 
@@ -84,19 +89,29 @@ internal static class LimitText
     private const double Fineness = 0.02;
     private const int MostDecimals = 6;
 
+    // The companion that is a time to reach the limit in; all others stand beside it by their names.
+    private const string After = "after";
+
+    private static readonly FrozenDictionary<string, LimitsMessages.CompanionName> Names = Enum.GetValues<LimitsMessages.CompanionName>()
+        .ToFrozenDictionary(name => MemberWords.Of(name.ToString()), StringComparer.Ordinal);
+
     /// <summary>The limit in words and numbers.</summary>
     /// <returns>For example <c>at most 1000 micron after 10 min</c>.</returns>
-    public static string Of(Limit limit, UnitSystem units)
+    public static Message Of(Limit limit, UnitSystem units)
     {
         var text = limit.Shape switch
         {
-            LimitShape.Statement => limit.Statement ?? "",
-            LimitShape.Tolerance when limit.Upper is { } half => $"± {Of(half, limit, units)}",
+            LimitShape.Statement => limit.Statement ?? throw new InvalidOperationException($"{limit.Id} has no words."),
+            LimitShape.Tolerance when limit.Upper is { } half => LimitsMessages.Tolerance(Of(half, limit, units)),
             LimitShape.Target when limit is { Target: { } target, Upper: { } upper } => Band(target, upper.Si - target.Si, limit, units),
             LimitShape.Target when limit.Target is { } target => Of(target, limit, units),
             _ => Bounds(limit, units),
         };
-        return string.Concat([text, .. limit.With.Select(pair => pair.Key is "after" ? $" after {pair.Value.Text}" : $" and {pair.Value.Text} {pair.Key}")]);
+        if (limit.With.TryGetValue(After, out var time))
+            text = LimitsMessages.LimitAfter(text, Symbols(time));
+        return limit.With.Where(pair => pair.Key != After).Select(pair => (MessageValue)LimitsMessages.Companion(Symbols(pair.Value), Names[pair.Key])).ToArray() is { Length: > 0 } more
+            ? LimitsMessages.LimitWith(text, new([.. more]))
+            : text;
     }
 
     /// <summary>A tolerance around a target that comes from elsewhere.</summary>
@@ -104,7 +119,7 @@ internal static class LimitText
     /// <param name="targetSi">The target, SI.</param>
     /// <param name="units">The job's units.</param>
     /// <returns>For example <c>12.0 ± 5 °F</c>.</returns>
-    public static string Around(Limit limit, double targetSi, UnitSystem units)
+    public static Message Around(Limit limit, double targetSi, UnitSystem units)
     {
         if (limit is not { Lower: { } lower, Upper: { Unit: { } written } upper })
             return Of(limit, units);
@@ -113,48 +128,54 @@ internal static class LimitText
         var decimals = display?.Decimals ?? upper.Decimals;
         var symbol = unit.Symbol == "1" ? "" : " " + unit.Symbol;
         if (Math.Abs(lower.Si + upper.Si) > 1e-9 * upper.Si)
-            return $"{QuantityFormat.Number(unit.FromSi(targetSi + lower.Si), decimals)} to {QuantityFormat.Number(unit.FromSi(targetSi + upper.Si), decimals)}{symbol}";
+            return LimitsMessages.Range(new(QuantityFormat.Number(unit.FromSi(targetSi + lower.Si), decimals)), new($"{QuantityFormat.Number(unit.FromSi(targetSi + upper.Si), decimals)}{symbol}"));
         var half = unit.FromSi(upper.Si);
         var halfDecimals = ReferenceEquals(written, unit) ? upper.Decimals : Decimals(half, decimals);
-        return $"{QuantityFormat.Number(unit.FromSi(targetSi), decimals)} ± {QuantityFormat.Number(half, halfDecimals)}{symbol}";
+        return LimitsMessages.Band(new(QuantityFormat.Number(unit.FromSi(targetSi), decimals)), new($"{QuantityFormat.Number(half, halfDecimals)}{symbol}"));
     }
 
-    private static string Bounds(Limit limit, UnitSystem units) => (limit.Lower, limit.Upper) switch
+    private static Message Bounds(Limit limit, UnitSystem units) => (limit.Lower, limit.Upper) switch
     {
         ({ } lower, { } upper) => Range(lower, upper, limit, units),
-        ({ } lower, null) => $"at least {Of(lower, limit, units)}",
-        (null, { } upper) => $"at most {Of(upper, limit, units)}",
-        _ => "",
+        ({ } lower, null) => LimitsMessages.AtLeast(Of(lower, limit, units)),
+        (null, { } upper) => LimitsMessages.AtMost(Of(upper, limit, units)),
+        _ => throw new InvalidOperationException($"{limit.Id} has no bound."),
     };
 
-    private static string Range(LimitFigure lower, LimitFigure upper, Limit limit, UnitSystem units)
+    private static Message Range(LimitFigure lower, LimitFigure upper, Limit limit, UnitSystem units)
     {
         if (Converted(lower, limit, units, upper) is not { } low || Converted(upper, limit, units, lower) is not { } high)
             return Joined(lower.Text, upper.Text);
-        return $"{Joined(low, high)} ({Joined(lower.Text, upper.Text)})";
+        return LimitsMessages.RangeConverted(Joined(low, high), Joined(lower.Text, upper.Text));
     }
 
     // "55 °F" and "115 °F" are "55 to 115 °F".
-    private static string Joined(string low, string high)
+    private static Message Joined(string low, string high)
     {
         var space = high.IndexOf(' ', StringComparison.Ordinal);
         var symbol = space < 0 ? "" : high[space..];
-        return symbol.Length > 0 && low.EndsWith(symbol, StringComparison.Ordinal) ? $"{low[..^symbol.Length]} to {high}" : $"{low} to {high}";
+        return LimitsMessages.Range(new(symbol.Length > 0 && low.EndsWith(symbol, StringComparison.Ordinal) ? low[..^symbol.Length] : low), new(high));
     }
 
-    private static string Band(LimitFigure target, double half, Limit limit, UnitSystem units)
+    private static Message Band(LimitFigure target, double half, Limit limit, UnitSystem units)
     {
         var display = DisplayOf(target, limit, units);
         var unit = display?.Unit ?? target.Unit;
         if (unit is null)
-            return target.Text;
+            return LimitsMessages.Figure(Symbols(target));
         var decimals = display is null ? Math.Max(target.Decimals, limit.Upper?.Decimals ?? 0) : Decimals(half / unit.Factor, display.Decimals);
-        var text = $"{QuantityFormat.Number(unit.FromSi(target.Si), decimals)} ± {QuantityFormat.Number(half / unit.Factor, decimals)}";
-        return unit.Symbol == "1" ? text : $"{text} {unit.Symbol}";
+        var width = QuantityFormat.Number(half / unit.Factor, decimals);
+        return LimitsMessages.Band(new(QuantityFormat.Number(unit.FromSi(target.Si), decimals)), new(unit.Symbol == "1" ? width : $"{width} {unit.Symbol}"));
     }
 
-    private static string Of(LimitFigure figure, Limit limit, UnitSystem units) =>
-        Converted(figure, limit, units) is { } text ? $"{text} ({figure.Text})" : figure.Text;
+    private static Message Of(LimitFigure figure, Limit limit, UnitSystem units)
+    {
+        if (limit.Definition.IsMonths)
+            return figure.IsYears ? LimitsMessages.Years((int)figure.Si / 12) : LimitsMessages.Months((int)figure.Si);
+        return Converted(figure, limit, units) is { } text ? LimitsMessages.FigureConverted(new(text), Symbols(figure)) : LimitsMessages.Figure(Symbols(figure));
+    }
+
+    private static SymbolsValue Symbols(LimitFigure figure) => new(figure.Text);
 
     // The other end of a range is printed with the same decimals.
     private static string? Converted(LimitFigure figure, Limit limit, UnitSystem units, LimitFigure? other = null)

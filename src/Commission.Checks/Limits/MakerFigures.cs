@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Commission.Jobs.Model;
 using Commission.Measurement.Decisions;
 using Commission.Measurement.Quantities;
+using Commission.Messages;
 using Commission.Source;
 
 namespace Commission.Checks.Limits;
@@ -14,19 +15,19 @@ internal sealed record MakerFigure(Limit Limit, bool HasSource);
 /// <summary>The figures a job gives, under the ids of the limits they set.</summary>
 internal sealed class MakerFigures
 {
-    private const string Plate = "nameplate";
-
     private readonly ImmutableDictionary<string, MakerFigure>.Builder _figures = ImmutableDictionary.CreateBuilder<string, MakerFigure>(StringComparer.Ordinal);
 
-    private MakerFigures()
-    {
-    }
+    private readonly Func<Message, string> _words;
+
+    private MakerFigures(Func<Message, string> words) => _words = words;
 
     /// <summary>Collects the figures of a job: its maker's limits, its plate, and the crew's own evacuation targets.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="words">The text of a source that this program words.</param>
     /// <returns>Figures by limit id.</returns>
-    public static ImmutableDictionary<string, MakerFigure> Of(Job job)
+    public static ImmutableDictionary<string, MakerFigure> Of(Job job, Func<Message, string> words)
     {
-        var figures = new MakerFigures();
+        var figures = new MakerFigures(words);
         figures.AddEvacuationTargets(job.Evacuation);
         figures.AddPlate(job.Equipment.Nameplate);
         if (job.Limits is { } limits)
@@ -146,14 +147,14 @@ internal sealed class MakerFigures
     private void AddPlate(Nameplate? plate)
     {
         if (plate?.MaxStatic is { } most)
-            Put(LimitIds.AirStaticExternalMaximum, LimitShape.AtMost, new(Plate, most.At), upper: Figure(most));
+            Put(LimitIds.AirStaticExternalMaximum, LimitShape.AtMost, new(_words(LimitsMessages.Plate), most.At), upper: Figure(most));
     }
 
     // The evacuation part holds what the crew aimed for; only with a source is it the maker's.
     private void AddEvacuationTargets(Jobs.Model.Evacuation? evacuation)
     {
         if (evacuation?.Target is { } target)
-            Put(LimitIds.EvacuationLevel, LimitShape.AtMost, new("the job's own target", target.At, IsNamed: false), upper: Figure(target));
+            Put(LimitIds.EvacuationLevel, LimitShape.AtMost, new(_words(LimitsMessages.OwnTarget), target.At, IsNamed: false), upper: Figure(target));
         AddDecay(evacuation?.DecayLimit);
     }
 
@@ -162,7 +163,7 @@ internal sealed class MakerFigures
         if (decay is null)
             return;
         const string Id = LimitIds.EvacuationDecay;
-        Put(Id, LimitShape.AtMost, new(decay.From?.Value ?? "the job's own target", decay.Level.At, decay.From is not null), upper: Figure(decay.Level));
+        Put(Id, LimitShape.AtMost, new(decay.From?.Value ?? _words(LimitsMessages.OwnTarget), decay.Level.At, decay.From is not null), upper: Figure(decay.Level));
         var entry = _figures[Id];
         var after = LimitDefinitions.Get(Id).Companions[0];
         _figures[Id] = entry with { Limit = entry.Limit with { With = entry.Limit.With.Add(after.Name, Figure(decay.After)) } };
@@ -233,7 +234,7 @@ internal sealed class MakerFigures
     {
         if (range is null)
             return;
-        Put(id, LimitShape.Within, new("the job's limits", range.At), Figure(range.Value.Lower), Figure(range.Value.Upper));
+        Put(id, LimitShape.Within, new(_words(LimitsMessages.OwnLimits), range.At), Figure(range.Value.Lower), Figure(range.Value.Upper));
     }
 
     private void Put(string id, LimitFigure? target, LimitFigure? lower, LimitFigure? upper, string source, SourceLocation at)

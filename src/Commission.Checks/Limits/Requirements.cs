@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Commission.Jobs.Model.Words;
+using Commission.Messages;
 using Commission.Source;
 
 namespace Commission.Checks.Limits;
@@ -14,19 +15,19 @@ internal sealed record RequiredProfile(
     LimitConditions When,
     IReadOnlyList<RequiredChoice> Checks,
     IReadOnlyList<PhotoSubject> Photos,
-    string Because,
+    Message Because,
     SourceLocation At);
 
 /// <summary>A check that has to be judged, or a choice of which one has to be.</summary>
 /// <param name="OneOf">Check ids; one alone, or several of which one is enough.</param>
 /// <param name="Called">What they show, where several do; null for the titles of the checks.</param>
-internal sealed record RequiredChoice(IReadOnlyList<string> OneOf, string? Called);
+internal sealed record RequiredChoice(IReadOnlyList<string> OneOf, Message? Called);
 
 /// <summary>A choice that has to be judged in this job.</summary>
 /// <param name="Choice">The checks of which one is enough.</param>
 /// <param name="Because">Why, as a phrase.</param>
 /// <param name="Pack">The pack that asks for it.</param>
-internal sealed record RequiredCheck(RequiredChoice Choice, string Because, string Pack)
+internal sealed record RequiredCheck(RequiredChoice Choice, Message Because, string Pack)
 {
     /// <summary>Whether a check is the one, or one of them.</summary>
     public bool Names(string check) => Choice.OneOf.Contains(check, StringComparer.Ordinal);
@@ -78,4 +79,4 @@ internal sealed record RequiredEvidence(ImmutableArray<RequiredCheck> Checks, Im
 /// <param name="Shows">What it has to show.</param>
 /// <param name="Because">Why, as a phrase.</param>
 /// <param name="Pack">The pack that asks for it.</param>
-internal sealed record RequiredPhoto(PhotoSubject Shows, string Because, string Pack);
+internal sealed record RequiredPhoto(PhotoSubject Shows, Message Because, string Pack);

@@ -36,7 +36,7 @@ public static class AskedKeys
     internal static ImmutableArray<AskedKey> Of(CheckContext context, RequiredEvidence required, IReadOnlyList<Finding> findings) =>
     [
         .. required.Checks.Where(r => !MissingWork.IsJudged(r, findings))
-            .SelectMany(r => KeysOf(Chosen(r, findings), context.Limits.Situation).Select(path => new AskedKey(path, CheckCatalogue.Find(Chosen(r, findings))!.Phase, Chosen(r, findings), r.Because, r.Pack)))
+            .SelectMany(r => KeysOf(Chosen(r, findings), context.Limits.Situation).Select(path => new AskedKey(path, CheckCatalogue.Find(Chosen(r, findings))!.Phase, Chosen(r, findings), context.Present.Text(r.Because), r.Pack)))
             .OrderBy(k => WorkOrder.OfCheck(k.Check))
             .DistinctBy(k => k.Path),
     ];

@@ -48,7 +48,7 @@ internal static class MissingWork
             var why = first.Finding?.Messages?.Reason ?? first.Finding?.Reason ?? RecordMessages.NothingWritten;
             var titles = Titles(members);
             var brief = RecordMessages.MissingShort(titles, why);
-            var sentence = members.FirstOrDefault(m => m.Because.Length > 0) is { } named ? RecordMessages.Missing(titles, why, new(named.Because), new(named.Pack)) : brief;
+            var sentence = members.FirstOrDefault(m => m.Because is not null) is { Because: { } because } named ? RecordMessages.Missing(titles, why, because, new(named.Pack)) : brief;
             parts.Add(Part(context, members, asked, sentence, brief, NextOf(context, members)) with { InFile = members.Select(m => m.Finding?.InFile).FirstOrDefault(i => i is not null) ?? (first.Finding is null && KeysOf(members, asked) is { Length: > 0 } keys ? string.Join(", ", keys) : null) });
         }
 
@@ -58,7 +58,7 @@ internal static class MissingWork
         if (absent.Count > 0)
         {
             var names = new ListValue([.. absent.Select(p => (MessageValue)new NameValue(MemberWords.Of(p.Shows.ToString())))], ListJoin.And);
-            parts.Add(new MissingPart([Photos], context.Present.Text(RecordMessages.PhotosMissing(names, new(absent[0].Because), new(absent[0].Pack))), context.Present.Text(RecordMessages.PhotosMissingShort(names)))
+            parts.Add(new MissingPart([Photos], context.Present.Text(RecordMessages.PhotosMissing(names, absent[0].Because, new(absent[0].Pack))), context.Present.Text(RecordMessages.PhotosMissingShort(names)))
             {
                 Names = [context.Present.Text(CertificateMessages.Photos)],
                 // A photo may be there and prove nothing: the finding says which, and what to do about it.
@@ -114,7 +114,7 @@ internal static class MissingWork
     public static string InSentence(string title) => title is [_, var second, ..] && (char.IsLower(second) || second == ' ') ? char.ToLowerInvariant(title[0]) + title[1..] : title;
 
     // Something asked for that is open: a check that was required, or one whose verdict was taken back, which no record is complete without.
-    private sealed record OpenRequirement(IReadOnlyList<string> Checks, string Title, Finding? Finding, string Because, string Pack)
+    private sealed record OpenRequirement(IReadOnlyList<string> Checks, string Title, Finding? Finding, Message? Because, string Pack)
     {
         public WorkStep Step { get; } = WorkOrder.OfCheck(Checks[0]);
 
@@ -123,12 +123,14 @@ internal static class MissingWork
 
         public static OpenRequirement Of(CheckContext context, RequiredCheck check, IReadOnlyList<Finding> findings) => new(
             check.Choice.OneOf,
-            check.Choice.Called is { } called ? char.ToUpperInvariant(called[0]) + called[1..] : string.Join(" or ", check.Choice.OneOf.Select(id => CheckCatalogue.Find(id) is { } one ? context.Present.Text(one.Title()) : id)),
+            check.Choice.Called is { } called ? First(context.Present.Text(called)) : string.Join(" or ", check.Choice.OneOf.Select(id => CheckCatalogue.Find(id) is { } one ? context.Present.Text(one.Title()) : id)),
             findings.FirstOrDefault(f => check.Names(f.Check)),
             check.Because,
             check.Pack);
 
-        public static OpenRequirement Of(Finding takenBack) => new([takenBack.Check], takenBack.Title, takenBack, "", "");
+        public static OpenRequirement Of(Finding takenBack) => new([takenBack.Check], takenBack.Title, takenBack, null, "");
+
+        private static string First(string name) => char.ToUpperInvariant(name[0]) + name[1..];
     }
 }
 

@@ -46,14 +46,14 @@ internal sealed class RecordsCheck : ICheck
     // Article 7(1) asks it of equipment that has to be checked for leaks, and of no other.
     private Finding NotPrescribed(CheckContext context, Given<string> name, LimitPack pack, LeakCheckPlan free)
     {
-        var finding = context.Finding(this, pack.Title).Use(RefrigerantMessages.ReadingPack, name);
+        var finding = context.Finding(this, context.Present.Text(pack.Title)).Use(RefrigerantMessages.ReadingPack, name);
         context.Get<EuropeanDuties>().UseIn(finding);
         return finding.Information(RefrigerantMessages.RecordsNotPrescribed(free.Because), RefrigerantMessages.RecordsKind);
     }
 
     private Finding Tell(CheckContext context, Given<string> name, LimitPack pack, LimitEntry entry, List<RecordItem> items)
     {
-        var finding = context.Finding(this, pack.Title).Use(RefrigerantMessages.ReadingPack, name).Use(ReadingsMessages.Work, context.Job.Identity.Work);
+        var finding = context.Finding(this, context.Present.Text(pack.Title)).Use(RefrigerantMessages.ReadingPack, name).Use(ReadingsMessages.Work, context.Job.Identity.Work);
         foreach (var use in items.SelectMany(i => i.Uses).OfType<ReadingUse>())
             finding.Use(use);
         var missing = items.Where(i => !i.IsWritten).ToList();

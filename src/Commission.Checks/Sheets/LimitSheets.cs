@@ -25,7 +25,7 @@ public static class LimitSheets
                 new SheetPart(
                     "",
                     [Text(SheetsMessages.ColumnPack), Text(SheetsMessages.ColumnTitle), Text(SheetsMessages.ColumnLimits)],
-                    [.. LimitLibrary.EmbeddedNames.Select(name => LimitLibrary.Embedded.Find(name)!).Select(p => ImmutableArray.Create(p.Name, p.Title, p.Limits.Count.ToString(CultureInfo.InvariantCulture)))]),
+                    [.. LimitLibrary.EmbeddedNames.Select(name => LimitLibrary.Embedded.Find(name)!).Select(p => ImmutableArray.Create(p.Name, Text(p.Title), p.Limits.Count.ToString(CultureInfo.InvariantCulture)))]),
             ]);
     }
 
@@ -39,11 +39,11 @@ public static class LimitSheets
         if (LimitLibrary.Embedded.Find(name) is not { } pack)
             return null;
         string Text(Message message) => RecordWords.Text(message, language);
-        var clauses = pack.Clauses.Select(c => ImmutableArray.Create(c.Clause, c.Says, c.Mark)).ToImmutableArray();
+        var clauses = pack.Clauses.Select(c => ImmutableArray.Create(c.Clause, Text(c.Says), c.Mark)).ToImmutableArray();
         return new Sheet(
-            Text(SheetsMessages.PackTitle(new(pack.Name), new(pack.Title))),
+            Text(SheetsMessages.PackTitle(new(pack.Name), pack.Title)),
             [
-                SheetPart.Lines(Text(SheetsMessages.Follows), [Text(SheetsMessages.PackEdition(new(pack.PublishedBy), new(pack.Edition))), .. pack.About is { } about ? [about] : Array.Empty<string>()]),
+                SheetPart.Lines(Text(SheetsMessages.Follows), [Text(SheetsMessages.PackEdition(pack.PublishedBy, pack.Edition)), .. pack.About is { } about ? [Text(about)] : Array.Empty<string>()]),
                 .. clauses.IsEmpty ? Array.Empty<SheetPart>() : [new SheetPart(Text(SheetsMessages.Clauses), [Text(SheetsMessages.ColumnClause), Text(SheetsMessages.ColumnSays), Text(SheetsMessages.ColumnMark)], clauses)],
                 new SheetPart(
                     Text(SheetsMessages.Limits),
@@ -59,7 +59,7 @@ public static class LimitSheets
 
     private static Message Required(RequiredProfile profile)
     {
-        var because = new TextValue(profile.Because);
+        var because = profile.Because;
         var checks = new ListValue([.. profile.Checks.Select(c => SheetsMessages.RequiredOneOf(new([.. c.OneOf.Select(id => new NameValue(id))], ListJoin.Or)))], ListJoin.Comma);
         return profile.Photos.Count == 0
             ? SheetsMessages.RequiredChecks(because, checks)
@@ -89,8 +89,8 @@ public static class LimitSheets
         var when = entry.When.All.Select(c => c.Words.IsEmpty ? c.Subject.Key : Text(SheetsMessages.Condition(new(c.Subject.Key), new([.. c.Words.Select(w => new TextValue(w))], ListJoin.Comma))));
         return
         [
-            id, LimitText.Of(limit, units), string.Join("; ", when), Text(SheetsMessages.Rule(entry.Rule == DecisionRule.Simple ? SheetsMessages.RuleRule.Simple : SheetsMessages.RuleRule.Guarded)),
-            Text(SheetsMessages.SourceAndMark(new(entry.Source), new(entry.Mark))),
+            id, Text(LimitText.Of(limit, units)), string.Join("; ", when), Text(SheetsMessages.Rule(entry.Rule == DecisionRule.Simple ? SheetsMessages.RuleRule.Simple : SheetsMessages.RuleRule.Guarded)),
+            Text(entry.Note is { } note ? SheetsMessages.SourceMarkAndNote(new(entry.Source), new(entry.Mark), note) : SheetsMessages.SourceAndMark(new(entry.Source), new(entry.Mark))),
         ];
     }
 }

@@ -1,9 +1,9 @@
-using System.Globalization;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Jobs.Problems;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Source;
 
 namespace Commission.Jobs.Logs;
@@ -11,7 +11,7 @@ namespace Commission.Jobs.Logs;
 /// <summary>Finds out how a log is laid out. What the job file states is taken; where the log leaves two answers open, the job file is asked.</summary>
 internal sealed class LogLayoutFinder(LogRequest request, LogCalendar calendar, ProblemList problems)
 {
-    private readonly string _file = ValueText.Quoted(request.Log.File.Value);
+    private readonly TextValue _file = ValueText.Short(request.Log.File.Value);
 
     public LogLayout? Find(LogSource source)
     {
@@ -26,13 +26,13 @@ internal sealed class LogLayoutFinder(LogRequest request, LogCalendar calendar, 
         var first = FirstReadingRow(rows);
         if (rows.Take(first ?? rows.Count).FirstOrDefault(r => r.SwallowsRows(delimiter)) is { } swallowing)
         {
-            problems.Add(new SourceLocation(request.Log.File.Value, swallowing.Line, 0), LogReader.Swallowed(swallowing.Line, swallowing.Lines), "", LogReader.SwallowedAdvice, "log-row");
+            problems.Add(new SourceLocation(request.Log.File.Value, swallowing.Line, 0), LogReader.Swallowed(swallowing.Line, swallowing.Lines), null, LogMessages.SwallowedNext, "log-row");
             return null;
         }
 
         if (first is null)
         {
-            Complain(request.Log.File.At, $"{_file} holds no rows with a time and a reading.", "Name the columns with time column and value column, or the delimiter, if the log has another layout.");
+            Complain(request.Log.File.At, LogMessages.NoRows(_file), LogMessages.NoRowsNext);
             return null;
         }
 
@@ -106,7 +106,7 @@ internal sealed class LogLayoutFinder(LogRequest request, LogCalendar calendar, 
         var mark = LogDecimalMark.Of(source, delimiter, firstLine);
         if (mark is { Comma: { } comma, Point: { } point })
         {
-            Complain(request.Log.File.At, $"{_file} has a decimal comma, {comma}, and a decimal point, {point}.", "State decimal: comma or decimal: point beside the file.");
+            Complain(request.Log.File.At, LogMessages.TwoMarks(_file, new(comma), new(point)), LogMessages.StateDecimalNext);
             return null;
         }
 
@@ -116,7 +116,7 @@ internal sealed class LogLayoutFinder(LogRequest request, LogCalendar calendar, 
         // Where commas part the cells, one inside quotes stands between thousands unless it says otherwise.
         if (delimiter == ',')
             return false;
-        Complain(request.Log.File.At, $"{either} of {_file} may be a decimal comma or a thousands mark.", "State decimal: comma or decimal: point beside the file.");
+        Complain(request.Log.File.At, LogMessages.EitherMark(_file, new(either)), LogMessages.StateDecimalNext);
         return null;
     }
 
@@ -141,8 +141,8 @@ internal sealed class LogLayoutFinder(LogRequest request, LogCalendar calendar, 
             return best[0];
         if (best.Length == 0 && candidates.Length == 1)
             return candidates[0];
-        Complain(request.Log.File.At, $"{_file} has the columns {ValueText.OneOf(header.Names)}; {(best.Length == 0 ? $"none holds {DimensionName.WithArticle(request.Dimension)}" : "more than one may be the reading")}.",
-            "State value column beside the file.");
+        Complain(request.Log.File.At, best.Length == 0 ? LogMessages.NoValueColumn(_file, ValueText.AnyOf(header.Names), DimensionName.WithArticle(request.Dimension)) : LogMessages.SeveralValueColumns(_file, ValueText.AnyOf(header.Names)),
+            LogMessages.ValueColumnNext);
         return null;
     }
 
@@ -151,8 +151,8 @@ internal sealed class LogLayoutFinder(LogRequest request, LogCalendar calendar, 
         var (name, heading) = (header.Names[column], header.Value(column, request.Dimension));
         if (heading.Kind == LogHeadingKind.Other)
         {
-            Complain(request.Log.ValueColumn?.At ?? request.Log.File.At, $"The column \"{name}\" of {_file} does not hold {DimensionName.WithArticle(request.Dimension)}.",
-                "State value column beside the file, the heading of the column that does.");
+            Complain(request.Log.ValueColumn?.At ?? request.Log.File.At, LogMessages.OtherQuantity(_file, new(name), DimensionName.WithArticle(request.Dimension)),
+                LogMessages.OtherQuantityNext);
             return null;
         }
 
@@ -162,21 +162,21 @@ internal sealed class LogLayoutFinder(LogRequest request, LogCalendar calendar, 
             return heading.Unit;
         if (heading.Kind is LogHeadingKind.Quantity or LogHeadingKind.Reading && request.UsualUnit is not null)
             return request.UsualUnit;
-        var advice = $"State unit beside the file: {ValueText.OneOf(Units())}.";
+        var advice = LogMessages.StateUnitNext(ValueText.AnyOf(Units()));
         var found = heading.Kind switch
         {
-            LogHeadingKind.NoReference => $"says {heading.Unit!.Symbol} and not whether that is gauge or absolute",
-            LogHeadingKind.Unknown => "does not say a unit that is understood",
-            _ => "does not say the unit",
+            LogHeadingKind.NoReference => LogMessages.NoReference(_file, new(name), new(heading.Unit!.Symbol)),
+            LogHeadingKind.Unknown => LogMessages.UnknownUnit(_file, new(name)),
+            _ => LogMessages.NoUnit(_file, new(name)),
         };
         if (heading is { Kind: LogHeadingKind.NoReference, Unit.Symbol: var symbol })
         {
             var whole = new[] { " gauge", " abs" }.Select(w => UnitTable.Find(symbol + w, request.Dimension)).OfType<Unit>().Select(u => u.Symbol).ToArray();
             if (whole.Length > 0)
-                advice = $"State unit beside the file: {ValueText.OneOf(whole)}{(request.Dimension == Dimension.VacuumLevel ? ", if it counts from nothing; a depth below the atmosphere is no vacuum level" : "")}.";
+                advice = request.Dimension == Dimension.VacuumLevel ? LogMessages.StateVacuumUnitNext(ValueText.AnyOf(whole)) : LogMessages.StateUnitNext(ValueText.AnyOf(whole));
         }
 
-        Complain(request.Log.ValueColumn?.At ?? request.Log.File.At, $"The heading \"{name}\" of {_file} {found}.", advice);
+        Complain(request.Log.ValueColumn?.At ?? request.Log.File.At, found, advice);
         return null;
     }
 
@@ -184,13 +184,13 @@ internal sealed class LogLayoutFinder(LogRequest request, LogCalendar calendar, 
     {
         if (UnitTable.Find(stated.Value, request.Dimension) is not { } unit || unit.Reference == PressureReference.BelowAtmosphere)
         {
-            Complain(stated.At, $"{ValueText.Quoted(stated.Value)} is not a unit of {DimensionName.WithArticle(request.Dimension)}.", $"Write {ValueText.OneOf(Units())}.");
+            Complain(stated.At, LogMessages.NotAUnit(ValueText.Short(stated.Value), DimensionName.WithArticle(request.Dimension)), LogMessages.WriteUnitNext(ValueText.AnyOf(Units())));
             return null;
         }
 
         if (heading.Unit is not { } written || (written.Factor.Equals(unit.Factor) && written.Offset.Equals(unit.Offset) && (heading.Kind == LogHeadingKind.NoReference || written.Reference == unit.Reference)))
             return unit;
-        Complain(stated.At, $"The heading \"{name}\" of {_file} says {written.Symbol}, and the job {unit.Symbol}.", "Correct the unit, or leave it out where the heading is right.");
+        Complain(stated.At, LogMessages.OtherUnit(_file, new(name), new(written.Symbol), new(unit.Symbol)), LogMessages.OtherUnitNext);
         return null;
     }
 
@@ -199,10 +199,10 @@ internal sealed class LogLayoutFinder(LogRequest request, LogCalendar calendar, 
     private void NoColumn(Given<string> stated, string[] headings)
     {
         var nearest = NearestName.Of(stated.Value, headings);
-        Complain(stated.At, $"{_file} has no column {ValueText.Quoted(stated.Value)}.", nearest is null ? $"Its columns are {ValueText.OneOf(headings)}." : $"Did you mean \"{nearest}\"?");
+        Complain(stated.At, LogMessages.NoColumn(_file, ValueText.Short(stated.Value)), nearest is null ? LogMessages.ItsColumns(ValueText.AnyOf(headings)) : ValueText.DidYouMean(nearest));
     }
 
-    private void Complain(SourceLocation at, string found, string advice) => problems.Add(at, found, "", advice, "log");
+    private void Complain(SourceLocation at, Message found, Message advice) => problems.Add(at, found, null, advice, "log");
 }
 
 /// <summary>How a log is laid out: stated in the job file, or found from the log itself.</summary>

@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Commission.Jobs.Binding;
 using Commission.Jobs.Model;
 using Commission.Jobs.Problems;
 using Commission.Jobs.Times;
 using Commission.Measurement.Quantities;
+using Commission.Messages;
 using Commission.Measurement.Units;
 using Commission.Source;
 
@@ -47,8 +47,6 @@ internal static class LogReader
     private const int MostComplaints = 10;
     private const double HalfDay = 43_200;
 
-    public const string SwallowedAdvice = "Delete the stray \", or write the cell in one line.";
-
     /// <param name="request">What the job file says about the log.</param>
     /// <param name="content">The file.</param>
     /// <param name="calendar">The job's zone and day.</param>
@@ -60,7 +58,7 @@ internal static class LogReader
         var source = new LogSource(content);
         if (source.Head(4096).AsSpan().Trim().IsEmpty)
         {
-            problems.Add(log.File.At, $"{ValueText.Quoted(log.File.Value)} is empty.", "", "Check that the log was saved.", "log");
+            problems.Add(log.File.At, LogMessages.Empty(ValueText.Short(log.File.Value)), null, LogMessages.EmptyNext, "log");
             return null;
         }
 
@@ -74,14 +72,13 @@ internal static class LogReader
         catch (Exception fault) when (fault is NotSupportedException or InvalidDataException or ArgumentException)
         {
             // The reader's own limits: a row of more than 16 MB, which no log has unless a quote opens it that nothing closes.
-            problems.Add(log.File.At, $"{ValueText.Quoted(log.File.Value)} is not a table of readings.", "", "Export the log as CSV, one reading a line, and look for a stray \".", "log");
+            problems.Add(log.File.At, LogMessages.NoTable(ValueText.Short(log.File.Value)), null, LogMessages.NoTableNext, "log");
             return null;
         }
     }
 
     /// <summary>Tells of a quote that makes one cell of several rows.</summary>
-    public static string Swallowed(int line, int lines) =>
-        string.Create(CultureInfo.InvariantCulture, $"A quote in row {line} opens a cell that ends in row {line + lines - 1}: the rows between are lost.");
+    public static Message Swallowed(int line, int lines) => LogMessages.Swallowed(line, line + lines - 1);
 
     private static LogRows ReadRows(LogRequest request, LogSource source, LogLayout layout, ProblemList problems)
     {
@@ -100,28 +97,27 @@ internal static class LogReader
                 continue;
             if (next - line > 1 && row.Span.TrimEnd().Count('\n') is > 0 and var breaks)
             {
-                Tell(line, Swallowed(line, breaks + 1), SwallowedAdvice);
+                Tell(line, Swallowed(line, breaks + 1), LogMessages.SwallowedNext);
                 continue;
             }
 
             if (row.ColCount <= needed)
             {
-                Fault(line, null, string.Create(CultureInfo.InvariantCulture, $"has {row.ColCount} cells, and the reading stands in cell {needed + 1}"), "Delete the row, or complete it.");
+                Tell(line, LogMessages.TooFewCells(line, row.ColCount, needed + 1), LogMessages.TooFewCellsNext);
                 continue;
             }
 
             // A remark beside a reading leaves it as it is; a number without a heading may be the half of one.
             if (row.ColCount > layout.Width && CellsOf(row) is var cells && cells > layout.Width && row[layout.Width].Span.ContainsAnyInRange('0', '9'))
             {
-                Fault(line, null, string.Create(CultureInfo.InvariantCulture, $"has {cells} cells, and {layout.Width} have a heading"),
-                    layout.Delimiter == ',' ? "Where commas divide the cells, a decimal comma makes two of one: write points, or delete what is too much." : "Delete what is too much, or give it a heading.");
+                Tell(line, LogMessages.TooManyCells(line, cells, layout.Width), layout.Delimiter == ',' ? LogMessages.DecimalCommasNext : LogMessages.TooManyCellsNext);
                 continue;
             }
 
             var timeCell = layout.DateColumn is { } date ? $"{row[date].Span.Trim()} {row[layout.TimeColumn].Span.Trim()}" : row[layout.TimeColumn].Span;
             if (!layout.Clock.TryRead(timeCell, out var time))
             {
-                Fault(line, layout.TimeHeading, $"holds {ValueText.Quoted(timeCell.Trim().ToString())}, which is not a time like those above", "Correct it, or delete the row.");
+                Tell(line, LogMessages.NotATime(line, new(layout.TimeHeading), ValueText.Short(timeCell.Trim().ToString())), LogMessages.NotATimeNext);
                 continue;
             }
 
@@ -134,7 +130,7 @@ internal static class LogReader
 
             if (time < last)
             {
-                Fault(line, layout.TimeHeading, $"goes back from {lastText} to {timeCell.Trim()}", "Sort the rows by time, or cut the log in two.");
+                Tell(line, LogMessages.GoesBack(line, new(layout.TimeHeading), new(lastText.ToString()), new(timeCell.Trim().ToString())), LogMessages.GoesBackNext);
                 continue;
             }
 
@@ -142,21 +138,21 @@ internal static class LogReader
             var kind = LogCell.Read(cell, layout.DecimalComma, log.OverRange?.Value, out var number);
             if (kind == LogCell.Kind.Bad)
             {
-                Fault(line, layout.ValueHeading, $"holds {ValueText.Quoted(cell.Trim().ToString())}, which is not a number", "Correct it; OL or ---- marks a reading above the gauge's range, an empty cell a gap.");
+                Tell(line, LogMessages.NotANumber(line, new(layout.ValueHeading), ValueText.Short(cell.Trim().ToString())), LogMessages.NotANumberNext);
                 continue;
             }
 
             var si = kind == LogCell.Kind.Number ? layout.Unit.ToSi(number) : double.NaN;
             if (kind == LogCell.Kind.Number && request.SpeaksAgainst(si, layout))
             {
-                problems.Add(log.File.At, string.Create(CultureInfo.InvariantCulture, $"The heading \"{layout.ValueHeading}\" of {ValueText.Quoted(log.File.Value)} does not say the unit, and {cell.Trim()} {layout.Unit.Symbol} in row {line} cannot be."), "",
-                    "State unit beside the file, the one that the gauge was set to.", "log");
+                problems.Add(log.File.At, LogMessages.GuessedUnit(ValueText.Short(log.File.Value), new(layout.ValueHeading), new($"{cell.Trim()} {layout.Unit.Symbol}"), line), null,
+                    LogMessages.GuessedUnitNext, "log");
                 return rows;
             }
 
             if (kind == LogCell.Kind.Number && !request.IsPlausible(si, layout))
             {
-                Fault(line, layout.ValueHeading, $"holds {ValueText.Quoted(cell.Trim().ToString())}, which no such instrument shows", "Correct it, or state the unit of the column.");
+                Tell(line, LogMessages.NotPlausible(line, new(layout.ValueHeading), ValueText.Short(cell.Trim().ToString())), LogMessages.NotPlausibleNext);
                 continue;
             }
 
@@ -167,22 +163,16 @@ internal static class LogReader
 
         if (faults > MostComplaints)
         {
-            problems.Add(log.File.At, string.Create(CultureInfo.InvariantCulture, $"{faults - MostComplaints} more rows of {ValueText.Quoted(log.File.Value)} cannot be read."), "",
-                "If most rows are like that, state the layout: value column, time column, delimiter, decimal.", "log");
+            problems.Add(log.File.At, LogMessages.MoreRows(ValueText.Short(log.File.Value), faults - MostComplaints), null,
+                LogMessages.MoreRowsNext, "log");
         }
 
         return rows;
 
-        void Fault(int line, string? column, string what, string advice)
-        {
-            var where = column is null ? "" : $", column \"{column}\",";
-            Tell(line, string.Create(CultureInfo.InvariantCulture, $"Row {line}{where} {what}."), advice);
-        }
-
-        void Tell(int line, string what, string advice)
+        void Tell(int line, Message what, Message advice)
         {
             if (++faults <= MostComplaints)
-                problems.Add(new SourceLocation(log.File.Value, line, 0), what, "", advice, "log-row");
+                problems.Add(new SourceLocation(log.File.Value, line, 0), what, null, advice, "log-row");
         }
     }
 

@@ -1,6 +1,7 @@
 using System.Runtime.InteropServices;
 using Commission.Jobs.Model;
 using Commission.Jobs.Problems;
+using Commission.Messages;
 using Commission.Jobs.Times;
 using Commission.Source;
 
@@ -49,7 +50,7 @@ internal sealed class LogRows(LogLayout layout)
     {
         if (_count < 2)
         {
-            problems.Add(log.File.At, $"{ValueText.Quoted(log.File.Value)} holds fewer than two readings.", "", "Check that the whole log was saved.", "log");
+            problems.Add(log.File.At, LogMessages.TooShort(ValueText.Short(log.File.Value)), null, LogMessages.TooShortNext, "log");
             return null;
         }
 
@@ -62,7 +63,7 @@ internal sealed class LogRows(LogLayout layout)
             start = StartOf(layout.Clock, zero, calendar);
             if (start is null)
             {
-                problems.Add(new SourceLocation(log.File.Value, _rows[0].Line, 0), "The log begins in the hour that the clock skipped that day.", "", "Check the clock of the gauge and the zone.", "log");
+                problems.Add(new SourceLocation(log.File.Value, _rows[0].Line, 0), LogMessages.SkippedHour, null, LogMessages.SkippedHourNext, "log");
                 return null;
             }
         }

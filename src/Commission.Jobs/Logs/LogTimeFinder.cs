@@ -1,5 +1,6 @@
 using Commission.Jobs.Model.Words;
 using Commission.Jobs.Problems;
+using Commission.Messages;
 using Commission.Source;
 
 namespace Commission.Jobs.Logs;
@@ -15,9 +16,9 @@ internal readonly record struct LogTimeColumns(int? Date, int Time);
 /// <param name="header">The headings.</param>
 /// <param name="comma">Whether numbers have a decimal comma.</param>
 /// <param name="complain">Receives place, what was found, and what to do.</param>
-internal sealed class LogTimeFinder(LogRequest request, LogCalendar calendar, LogHeader header, bool comma, Action<SourceLocation, string, string> complain)
+internal sealed class LogTimeFinder(LogRequest request, LogCalendar calendar, LogHeader header, bool comma, Action<SourceLocation, Message, Message> complain)
 {
-    private readonly string _file = ValueText.Quoted(request.Log.File.Value);
+    private readonly TextValue _file = ValueText.Short(request.Log.File.Value);
 
     public static bool IsTimeLike(string cell) => LogCell.TryNumber(cell, false, out _) || LogCell.TryNumber(cell, true, out _) || IsClockLike(cell);
 
@@ -27,7 +28,7 @@ internal sealed class LogTimeFinder(LogRequest request, LogCalendar calendar, Lo
     {
         if (Enumerable.Range(0, header.Names.Length).Where(i => Mostly(Cells(data, i), IsHalf)).ToArray() is [var half, ..])
         {
-            complain(request.Log.File.At, $"The column \"{header.Names[half]}\" of {_file} stands apart from its times.", "Write AM or PM behind the time, in one cell, or the hours from 0 to 23.");
+            complain(request.Log.File.At, LogMessages.HalfApart(_file, new(header.Names[half])), LogMessages.HalfApartNext);
             return null;
         }
 
@@ -36,7 +37,7 @@ internal sealed class LogTimeFinder(LogRequest request, LogCalendar calendar, Lo
             if (header.Find(stated.Value) is { } column)
                 return new(DateOf(data, column), column);
             var nearest = NearestName.Of(stated.Value, header.Names);
-            complain(stated.At, $"{_file} has no column {ValueText.Quoted(stated.Value)}.", nearest is null ? $"Its columns are {ValueText.OneOf(header.Names)}." : $"Did you mean \"{nearest}\"?");
+            complain(stated.At, LogMessages.NoColumn(_file, ValueText.Short(stated.Value)), nearest is null ? LogMessages.ItsColumns(ValueText.AnyOf(header.Names)) : ValueText.DidYouMean(nearest));
             return null;
         }
 
@@ -47,7 +48,7 @@ internal sealed class LogTimeFinder(LogRequest request, LogCalendar calendar, Lo
         // Without headings, or where the job says how the times are written: a first column that only rises counts the time.
         if ((!header.IsWritten || request.Log.TimeFormat is not null) && Rises(data))
             return new(null, 0);
-        complain(request.Log.File.At, $"{_file} has the columns {ValueText.OneOf(header.Names)}; none is plainly the time.", "State time column beside the file.");
+        complain(request.Log.File.At, LogMessages.NoTimeColumn(_file, ValueText.AnyOf(header.Names)), LogMessages.TimeColumnNext);
         return null;
     }
 
@@ -118,7 +119,7 @@ internal sealed class LogTimeFinder(LogRequest request, LogCalendar calendar, Lo
     {
         if (heading.Unit is null || heading.Unit.Equals(unit))
             return new LogClock(LogTimeKind.Elapsed, comma) { Scale = unit };
-        complain(request.Log.TimeFormat!.At, $"The heading \"{name}\" of {_file} says another unit of time than the job.", "Correct time format, or leave it out where the heading is right.");
+        complain(request.Log.TimeFormat!.At, LogMessages.OtherTimeUnit(_file, new(name)), LogMessages.OtherTimeUnitNext);
         return null;
     }
 
@@ -128,8 +129,7 @@ internal sealed class LogTimeFinder(LogRequest request, LogCalendar calendar, Lo
             return new LogClock(LogTimeKind.Epoch, comma) { Scale = scale };
         if (heading.Unit is { } unit)
             return new LogClock(LogTimeKind.Elapsed, comma) { Scale = unit };
-        complain(request.Log.File.At, heading.IsUnclear ? $"The unit of the times of {_file} under \"{name}\" is not understood." : $"The times of {_file} under \"{name}\" may be seconds or minutes.",
-            "State time format: seconds or time format: minutes beside the file.");
+        complain(request.Log.File.At, heading.IsUnclear ? LogMessages.UnclearTimeUnit(_file, new(name)) : LogMessages.SecondsOrMinutes(_file, new(name)), LogMessages.TimeFormatNext);
         return null;
     }
 
@@ -164,7 +164,7 @@ internal sealed class LogTimeFinder(LogRequest request, LogCalendar calendar, Lo
         // A spreadsheet that drops the hour writes 26:00.5 for half past nine: a stopwatch begins at nothing.
         if (written.Any(c => c.AsSpan().IndexOfAny('.', ',') > 0) && (elapsed || (LogClock.TryMinutes(written[0], out var begins) && begins < 60)))
             return new LogClock(LogTimeKind.ElapsedMinutes, comma);
-        complain(request.Log.File.At, $"\"{written[0]}\" in {_file} under \"{name}\" may be hours and minutes or minutes and seconds.", "Head the column elapsed (h:min) or elapsed (min:s), or write h:mm:ss.");
+        complain(request.Log.File.At, LogMessages.HoursOrMinutes(_file, new(name), new(written[0])), LogMessages.HoursOrMinutesNext);
         return null;
     }
 
@@ -173,7 +173,7 @@ internal sealed class LogTimeFinder(LogRequest request, LogCalendar calendar, Lo
         cells = [.. cells.Where(LogClock.LooksDated)];
         if (cells.Length == 0)
         {
-            complain(request.Log.File.At, $"The times of {_file} under \"{name}\" are not times this program reads.", "Write times as 09:25:00 or dates as 2026-06-18, or state time format.");
+            complain(request.Log.File.At, LogMessages.TimesNotRead(_file, new(name)), LogMessages.TimesNotReadNext);
             return null;
         }
 
@@ -183,10 +183,7 @@ internal sealed class LogTimeFinder(LogRequest request, LogCalendar calendar, Lo
             fitting = [.. fitting.Where(f => Math.Abs(LogClock.DateOf(cells[0], f)!.Value.DayNumber - calendar.JobDate.DayNumber) <= 3)];
         if (fitting.Count > 0 && fitting.Select(f => LogClock.DateOf(cells[0], f)).Distinct().Count() == 1)
             return new LogClock(LogTimeKind.Dated, comma) { DateFormat = fitting[0] };
-        complain(request.Log.File.At, dates.Length > 1
-                ? $"\"{cells[0]}\" in {_file} may be the day before the month or after it, and neither is the job's date."
-                : $"\"{cells[0]}\" in {_file} is not a date and time this program reads.",
-            "Write dates as 2026-06-18, or state time format.");
+        complain(request.Log.File.At, dates.Length > 1 ? LogMessages.DayOrMonth(_file, new(cells[0])) : LogMessages.DateNotRead(_file, new(cells[0])), LogMessages.DateNotReadNext);
         return null;
     }
 
@@ -199,7 +196,7 @@ internal sealed class LogTimeFinder(LogRequest request, LogCalendar calendar, Lo
             return Universal(clock with { Offset = offset }, name);
         if (heading.Zone is not { } zone)
             return clock;
-        complain(request.Log.File.At, $"The heading \"{name}\" of {_file} names the zone {zone}, which is not one zone everywhere.", "Write the distance from UTC in its place, such as UTC-06:00, or nothing where it is the job's own zone.");
+        complain(request.Log.File.At, LogMessages.ZoneOfLetters(_file, new(name), new(zone)), LogMessages.ZoneOfLettersNext);
         return null;
     }
 
@@ -207,7 +204,7 @@ internal sealed class LogTimeFinder(LogRequest request, LogCalendar calendar, Lo
     {
         if (calendar.Zone.Name.Length > 0)
             return clock;
-        complain(request.Log.File.At, $"The times of {_file} under \"{name}\" count from UTC, and the job names no zone.", "State zone under job.");
+        complain(request.Log.File.At, LogMessages.NoZone(_file, new(name)), LogMessages.NoZoneNext);
         return null;
     }
 

@@ -1,3 +1,6 @@
+using System.Globalization;
+using Commission.Messages;
+
 namespace Commission.Jobs.Photos;
 
 /// <summary>What is kept of a photo: never its bytes.</summary>
@@ -20,38 +23,36 @@ public readonly record struct CameraTime(DateTime Clock, TimeSpan? Offset);
 /// <param name="Fault">Why not; null when it was read.</param>
 internal sealed record PhotoReading(PhotoFacts? Facts, PhotoFault? Fault);
 
-/// <summary>Why a file is no photo here, as the rest of a sentence that begins with its name.</summary>
+/// <summary>Why a file is no photo here.</summary>
 /// <param name="Code">A short stable name of the fault.</param>
-/// <param name="Found">What it is.</param>
+/// <param name="Found">What it is, from its name.</param>
 /// <param name="Advice">What to do.</param>
-internal sealed record PhotoFault(string Code, string Found, string Advice)
+internal sealed record PhotoFault(string Code, Func<TextValue, Message> Found, Message Advice)
 {
-    private const string Again = "Copy it from the camera again: a copy was broken off or changed.";
+    public static readonly PhotoFault Empty = new("photo-empty", PhotosMessages.Empty, PhotosMessages.CopyNext);
 
-    public static readonly PhotoFault Empty = new("photo-empty", "is empty.", "Copy the photo from the camera again.");
+    public static readonly PhotoFault Text = new("photo-format", PhotosMessages.Text, PhotosMessages.TextNext);
 
-    public static readonly PhotoFault Text = new("photo-format", "is text, not a picture.", "Name the photo itself, a JPEG or PNG file.");
+    public static readonly PhotoFault Unknown = new("photo-format", PhotosMessages.Unknown, PhotosMessages.UnknownNext);
 
-    public static readonly PhotoFault Unknown = new("photo-format", "is no picture that is read here.", "Photos are JPEG or PNG files: name one, or convert this file into one.");
+    public static readonly PhotoFault Truncated = new("photo-damaged", PhotosMessages.Truncated, PhotosMessages.CopyAgainNext);
 
-    public static readonly PhotoFault Truncated = new("photo-damaged", "ends before its picture does.", Again);
+    public static readonly PhotoFault Damaged = new("photo-damaged", PhotosMessages.Damaged, PhotosMessages.CopyAgainNext);
 
-    public static readonly PhotoFault Damaged = new("photo-damaged", "is damaged: its picture cannot be decoded to the end.", Again);
+    public static readonly PhotoFault RareJpeg = new("photo-format", PhotosMessages.Rare, PhotosMessages.SaveAgainNext);
 
-    public static readonly PhotoFault RareJpeg = new("photo-format", "is a JPEG of a rare kind (lossless or of more than 8 bits).", "Save it again as an ordinary JPEG.");
-
-    public static readonly PhotoFault ManyScans = new("photo-size", "is a JPEG in far more passes than a camera writes.", "Save it again as an ordinary JPEG.");
+    public static readonly PhotoFault ManyScans = new("photo-size", PhotosMessages.ManyPasses, PhotosMessages.SaveAgainNext);
 
     public static PhotoFault TooManyPixels(int width, int height, long most) => new(
         "photo-size",
-        string.Create(System.Globalization.CultureInfo.InvariantCulture, $"has {width} × {height} pixels; at most {most / 1_000_000} million are read of such a file."),
-        "Save it smaller: 2000 × 1500 pixels show everything.");
+        file => PhotosMessages.TooManyPixels(file, new(string.Create(CultureInfo.InvariantCulture, $"{width} × {height}")), (int)(most / 1_000_000)),
+        PhotosMessages.TooManyPixelsNext);
 
-    public static PhotoFault Foreign(string what) => new("photo-format", $"is {what}, which is not read here.", "Take photos as JPEG (a setting of the camera), or convert this file to JPEG or PNG and name the new one.");
+    public static PhotoFault Foreign(PhotosMessages.ForeignFormat format) => new("photo-format", file => PhotosMessages.Foreign(file, format), PhotosMessages.ForeignNext);
 }
 
 /// <summary>Ends the decoding of a photo.</summary>
-internal sealed class PhotoStopException(PhotoFault fault) : Exception(fault.Found)
+internal sealed class PhotoStopException(PhotoFault fault) : Exception(fault.Code)
 {
     public PhotoFault Fault { get; } = fault;
 }

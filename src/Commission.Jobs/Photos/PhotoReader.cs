@@ -1,3 +1,4 @@
+using Commission.Messages;
 using System.Buffers;
 using System.Text;
 
@@ -114,52 +115,52 @@ internal static class PhotoReader
 /// <summary>Formats of pictures and other files that are named as photos by mistake, told by their first bytes.</summary>
 internal static class ForeignFormats
 {
-    private static readonly (int At, byte[] Bytes, string What)[] Signs =
+    private static readonly (int At, byte[] Bytes, PhotosMessages.ForeignFormat Format)[] Signs =
     [
-        (0, "GIF8"u8.ToArray(), "a GIF picture"),
-        (0, "BM"u8.ToArray(), "a BMP picture"),
-        (0, "II*\0"u8.ToArray(), "a TIFF picture or a camera's raw file"),
-        (0, "MM\0*"u8.ToArray(), "a TIFF picture or a camera's raw file"),
-        (8, "WEBP"u8.ToArray(), "a WebP picture"),
-        (0, [0xFF, 0x0A], "a JPEG XL picture"),
-        (4, "JXL "u8.ToArray(), "a JPEG XL picture"),
-        (4, "jP  "u8.ToArray(), "a JPEG 2000 picture"),
-        (0, [0xFF, 0x4F, 0xFF, 0x51], "a JPEG 2000 picture"),
-        (0, "8BPS"u8.ToArray(), "a layered picture (PSD)"),
-        (0, "%PDF"u8.ToArray(), "a PDF document"),
-        (0, "PK\x03\x04"u8.ToArray(), "a ZIP archive or an office document"),
-        (0, "<svg"u8.ToArray(), "an SVG drawing"),
-        (0, [0x1A, 0x45, 0xDF, 0xA3], "a video"),
+        (0, "GIF8"u8.ToArray(), PhotosMessages.ForeignFormat.Gif),
+        (0, "BM"u8.ToArray(), PhotosMessages.ForeignFormat.Bmp),
+        (0, "II*\0"u8.ToArray(), PhotosMessages.ForeignFormat.Tiff),
+        (0, "MM\0*"u8.ToArray(), PhotosMessages.ForeignFormat.Tiff),
+        (8, "WEBP"u8.ToArray(), PhotosMessages.ForeignFormat.Webp),
+        (0, [0xFF, 0x0A], PhotosMessages.ForeignFormat.JpegXl),
+        (4, "JXL "u8.ToArray(), PhotosMessages.ForeignFormat.JpegXl),
+        (4, "jP  "u8.ToArray(), PhotosMessages.ForeignFormat.Jpeg2000),
+        (0, [0xFF, 0x4F, 0xFF, 0x51], PhotosMessages.ForeignFormat.Jpeg2000),
+        (0, "8BPS"u8.ToArray(), PhotosMessages.ForeignFormat.Layered),
+        (0, "%PDF"u8.ToArray(), PhotosMessages.ForeignFormat.Pdf),
+        (0, "PK\x03\x04"u8.ToArray(), PhotosMessages.ForeignFormat.Archive),
+        (0, "<svg"u8.ToArray(), PhotosMessages.ForeignFormat.Svg),
+        (0, [0x1A, 0x45, 0xDF, 0xA3], PhotosMessages.ForeignFormat.Video),
     ];
 
     // Brands of the ISO base media file format, 14496-12: pictures have their own, everything else is a video.
-    private static readonly (string Brands, string What)[] Media =
+    private static readonly (string Brands, PhotosMessages.ForeignFormat Format)[] Media =
     [
-        ("heic heix heim heis hevc hevx mif1 msf1", "a HEIC picture, as many phones write them"),
-        ("avif avis", "an AVIF picture"),
-        ("crx ", "a camera's raw file"),
+        ("heic heix heim heis hevc hevx mif1 msf1", PhotosMessages.ForeignFormat.Heic),
+        ("avif avis", PhotosMessages.ForeignFormat.Avif),
+        ("crx ", PhotosMessages.ForeignFormat.Raw),
     ];
 
-    /// <summary>What a file is in words; null when no sign is known.</summary>
+    /// <summary>What a file is; null when no sign is known.</summary>
     /// <param name="head">Its first bytes.</param>
-    public static string? Of(ReadOnlySpan<byte> head)
+    public static PhotosMessages.ForeignFormat? Of(ReadOnlySpan<byte> head)
     {
         if (head.Length >= 12 && head[4..].StartsWith("ftyp"u8))
         {
             var brand = Encoding.Latin1.GetString(head.Slice(8, 4));
-            foreach (var (brands, what) in Media)
+            foreach (var (brands, format) in Media)
             {
                 if (brands.Contains(brand, StringComparison.Ordinal))
-                    return what;
+                    return format;
             }
 
-            return "a video";
+            return PhotosMessages.ForeignFormat.Video;
         }
 
-        foreach (var (at, bytes, what) in Signs)
+        foreach (var (at, bytes, format) in Signs)
         {
             if (head.Length >= at + bytes.Length && head[at..].StartsWith(bytes))
-                return what;
+                return format;
         }
 
         return null;

@@ -1,3 +1,4 @@
+using Commission.Messages;
 using Commission.Checks.Circuit;
 using Commission.Checks.Kernel;
 using Commission.Checks.Recording;
@@ -14,15 +15,15 @@ public sealed class ChargeGatesTests
     {
         Assert.Null(new ChargeGates().Blocked);
         Assert.Null(new ChargeGates(new Gate(), null).Blocked);
-        Assert.Equal(("too cold", "Wait."), new ChargeGates(new Gate(), new Gate("too cold", "Wait."), new Gate("too hot", "Go.")).Blocked);
-        Assert.Equal(("too hot", "Put it right and read again."), new ChargeGates(null, new Gate("too hot")).Blocked);
+        Assert.Equal<(Message, Message)?>((Said("too cold"), Said("Wait.")), new ChargeGates(new Gate(), new Gate(Said("too cold"), Said("Wait.")), new Gate(Said("too hot"), Said("Go."))).Blocked);
+        Assert.Equal<(Message, Message)?>((Said("too hot"), CircuitMessages.PutRightNext), new ChargeGates(null, new Gate(Said("too hot"))).Blocked);
     }
 
     [Fact]
     public void Everything_that_was_not_shown_is_reserved()
     {
         Assert.Null(new ChargeGates(new Gate()).Open);
-        var gates = new ChargeGates(new Gate(Reservation: "a was not read"), new Gate(), new Gate(Reservation: "b was not read"));
+        var gates = new ChargeGates(new Gate(Reservation: Said("a was not read")), new Gate(), new Gate(Reservation: Said("b was not read")));
         Assert.Equal("a was not read; b was not read", gates.Open);
         var finding = JobText.Context(JobLines.Of()).Finding(CheckCatalogue.Find("charge.superheat")!).Decide(true).Say("It holds.");
         gates.ReserveIn(finding);
@@ -69,7 +70,9 @@ public sealed class ChargeGatesTests
         Assert.Equal(counts, JobLines.Finding(yaml, "charge.method-validity", "outdoor dry bulb, 10:30").Verdict is Verdict.Pass or Verdict.PassWithinUncertainty);
     }
 
-    private sealed record Gate(string? Block = null, string? Todo = null, string? Reservation = null) : IChargeGate
+    private static Message Said(string words) => CommonMessages.AsWritten(new(words));
+
+    private sealed record Gate(Message? Block = null, Message? Todo = null, Message? Reservation = null) : IChargeGate
     {
         public int Named { get; private set; }
 

@@ -31,7 +31,7 @@ public sealed class EmbeddedPackTests
     {
         var pack = LimitLibrary.Embedded.Find(name)!;
         Assert.True(pack.Limits.Count > 0 || !pack.Required.IsEmpty, "A pack that sets no limit asks for something.");
-        Assert.All(pack.Required, profile => Assert.True(profile.Because.Length > 4));
+        Assert.All(pack.Required, profile => Assert.True(LimitWords.In(profile.Because).Length > 4));
         foreach (var entry in pack.Limits.SelectMany(limit => limit.Value))
         {
             Assert.Contains(entry.Mark, new[] { "published", "from memory", "common practice" });
@@ -53,8 +53,8 @@ public sealed class EmbeddedPackTests
             Assert.All(pack.Clauses, c => Assert.Contains(c.Mark, PackClause.Marks));
             var sheet = Commission.Checks.Sheets.LimitSheets.One(name, Measurement.Units.UnitSystem.Si, Messages.Language.English)!;
             var shown = sheet.Parts.Single(p => p.Title == "What was read");
-            Assert.Equal(pack.Clauses.Select(c => (c.Clause, c.Says, c.Mark)), shown.Rows.Select(r => (r[0], r[1], r[2])));
-            Assert.Contains(sheet.Parts[0].Rows, r => r[0].Contains(pack.Edition, StringComparison.Ordinal));
+            Assert.Equal(pack.Clauses.Select(c => (c.Clause, LimitWords.In(c.Says), c.Mark)), shown.Rows.Select(r => (r[0], r[1], r[2])));
+            Assert.Contains(sheet.Parts[0].Rows, r => r[0].Contains(LimitWords.In(pack.Edition), StringComparison.Ordinal));
         }
 
         // The articles that a limit of the pack or a check cites stand in the list.
@@ -119,6 +119,22 @@ public sealed class EmbeddedPackTests
         ];
         var pack = LimitLibrary.Embedded.Find(LimitPack.CommonPractice)!;
         Assert.Equal(guarded, pack.Limits.Where(limit => limit.Value.Any(entry => entry.Rule == Measurement.Decisions.DecisionRule.Guarded)).Select(limit => limit.Key).Order(StringComparer.Ordinal));
+    }
+
+    // A pack inside the program names its texts, so a name without a text would be printed; and a text that nothing names is read by nobody.
+    [Fact]
+    public void Every_text_of_the_packs_and_every_name_of_a_limit_stands_in_the_catalogue_and_no_other()
+    {
+        var packs = LimitLibrary.EmbeddedNames.Select(name => LimitLibrary.Embedded.Find(name)!).ToArray();
+        var asked = LimitDefinitions.All.Select(definition => definition.Means)
+            .Concat(packs.SelectMany(pack => new[] { pack.Title, pack.PublishedBy, pack.Edition, pack.About }.Concat(pack.Clauses.Select(clause => clause.Says))))
+            .Concat(packs.SelectMany(pack => pack.Limits.Values.SelectMany(cases => cases.SelectMany(entry => new[] { entry.Statement, entry.Note }))))
+            .Concat(packs.SelectMany(pack => pack.Required.SelectMany(profile => profile.Checks.Select(choice => choice.Called).Append(profile.Because))))
+            .OfType<Messages.Message>().ToArray();
+        Assert.All(asked, message => Assert.Equal(LimitNotes.Catalogue, message.Phase));
+        Assert.All(asked, message => Assert.True(Messages.MessageCatalogue.BuiltIn.Has(Messages.Language.English, message.Phase, message.Name), message.Name));
+        var written = Messages.MessageCatalogue.Embedded($"en/{LimitNotes.Catalogue}.ftl")!.Split('\n').Where(line => line.Contains(" = ", StringComparison.Ordinal) && char.IsAsciiLetterLower(line[0])).Select(line => line[..line.IndexOf(' ', StringComparison.Ordinal)]);
+        Assert.Equal(asked.Select(message => message.Name).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal), written.Order(StringComparer.Ordinal));
     }
 
     [Fact]

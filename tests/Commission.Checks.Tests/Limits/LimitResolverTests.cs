@@ -48,7 +48,7 @@ public sealed class LimitResolverTests
         var job = Split() with { Limits = new MakerLimits { Vacuum = Limit<Pressure, PressureDifference>(maximum: Given(Pressure.FromMicrons(1500), "1500 micron"), from: "manual p. 12") } };
         var limit = Resolve(job).Find("evacuation.level")!;
         Assert.Equal("1500 micron", limit.Upper!.Text);
-        Assert.Equal("The maker's figure, at most 1500 micron (manual p. 12), asks less than common practice: at most 500 micron.", limit.Remark(UnitSystem.Us));
+        Assert.Equal("The maker's figure, at most 1500 micron (manual p. 12), asks less than common practice: at most 500 micron.", LimitWords.In(limit.Remark(UnitSystem.Us)!));
     }
 
     [Fact]
@@ -58,13 +58,13 @@ public sealed class LimitResolverTests
         var job = Split() with { Limits = new MakerLimits { Vacuum = Limit<Pressure, PressureDifference>(maximum: Given(Pressure.FromMicrons(400), "400 micron"), from: "manual p. 12") } };
         Assert.Equal(
             "The maker's figure, at most 400 micron (manual p. 12), asks less than the pack refrigeration (generic refrigeration installation manual): at most 250 micron.",
-            Resolve(job, TwoPacks).Find("evacuation.level")!.Remark(UnitSystem.Us));
+            LimitWords.In(Resolve(job, TwoPacks).Find("evacuation.level")!.Remark(UnitSystem.Us)!));
 
         // 2000 micron after 10 min is no looser than a pack of 2025 micron, and looser than common practice.
         var decay = Split() with { Limits = new MakerLimits { DecayLimit = new DecayLimit { Level = Given(Pressure.FromMicrons(2000), "2000 micron"), After = Given(Duration.FromMinutes(40), "40 min"), From = Given("manual p. 12", "manual p. 12") } } };
         Assert.Equal(
             "The maker's figure, at most 2000 micron after 40 min (manual p. 12), asks less than common practice: at most 1000 micron after 10 min.",
-            Resolve(decay, ["en-378"]).Find("evacuation.decay")!.Remark(UnitSystem.Us));
+            LimitWords.In(Resolve(decay, ["en-378"]).Find("evacuation.decay")!.Remark(UnitSystem.Us)!));
     }
 
     [Fact]
@@ -86,7 +86,7 @@ public sealed class LimitResolverTests
         static (string Pack, string? Remark) Aimed(double microns, string text)
         {
             var limit = Resolve(Split() with { Evacuation = new Jobs.Model.Evacuation { Target = Given(Pressure.FromMicrons(microns), text) } }).Find("evacuation.level")!;
-            return (limit.Pack, limit.Remark(UnitSystem.Us));
+            return (limit.Pack, limit.Remark(UnitSystem.Us) is { } remark ? LimitWords.In(remark) : null);
         }
     }
 
@@ -112,7 +112,7 @@ public sealed class LimitResolverTests
         }
 
         static LimitResolver ResolveOwn(Job job, string id) =>
-            new(LimitLibrary.Embedded, [], MakerFigures.Of(job).SetItem(id, MakerFigures.Of(job)[id] with { HasSource = false }), LimitSituation.Of(job), new DecisionRuleChoice(null));
+            new(LimitLibrary.Embedded, [], LimitWords.Figures(job).SetItem(id, LimitWords.Figures(job)[id] with { HasSource = false }), LimitSituation.Of(job), new DecisionRuleChoice(null));
     }
 
     [Fact]
@@ -148,7 +148,7 @@ public sealed class LimitResolverTests
     {
         var library = LimitLibraryTests.With("pack: aldermoor\ntitle: Aldermoor OC-36\npublished by: Aldermoor\nedition: 2026\ndefaults: {basis: standard, mark: published}\nlimits:\n  evacuation.level: {at most: 400 micron, source: manual p. 12, note: with the valves open}\n", out _);
         var limit = Resolve(Split(), ["aldermoor"], library).Find("evacuation.level")!;
-        Assert.Equal((LimitTier.Pack, "standard", "manual p. 12", "with the valves open"), (limit.Tier, limit.Basis, limit.Source, limit.Note));
+        Assert.Equal((LimitTier.Pack, "standard", "manual p. 12", "with the valves open"), (limit.Tier, limit.Basis, limit.Source, LimitWords.In(limit.Note!)));
     }
 
     [Fact]
@@ -264,5 +264,5 @@ public sealed class LimitResolverTests
     }
 
     private static LimitResolver Resolve(Job job, string[]? packs = null, LimitLibrary? library = null) =>
-        new(library ?? LimitLibrary.Embedded, packs ?? [], MakerFigures.Of(job), LimitSituation.Of(job), new DecisionRuleChoice(job.Limits?.DecisionRule));
+        new(library ?? LimitLibrary.Embedded, packs ?? [], LimitWords.Figures(job), LimitSituation.Of(job), new DecisionRuleChoice(job.Limits?.DecisionRule));
 }

@@ -34,22 +34,22 @@ public sealed class LimitTextTests
     [InlineData("safety.high-pressure-switch.setting", "610 to 650 psig", "42.06 to 44.82 bar(g) (610 to 650 psig)")]
     [InlineData("safety.flammable.ignition-distance", "at least 9.8 ft (3 m)", "at least 3 m")]
     [InlineData("charge.carbon-dioxide.vapor-first", "at least 75.4 psia (5.2 bar(a))", "at least 5.2 bar(a)")]
-    [InlineData("assumption.nitrogen.temperature", "0.9 °F (0.5 K) and 0.9 K at one place and 0.3 K at rest and 0.25 K at three places and 0.45 K in the shade and 30 % of change and 5 % of change at three places and 20 % of change in the shade and 10 % of change on both lines and 0.3 K on both lines", "0.5 K and 0.9 K at one place and 0.3 K at rest and 0.25 K at three places and 0.45 K in the shade and 30 % of change and 5 % of change at three places and 20 % of change in the shade and 10 % of change on both lines and 0.3 K on both lines")]
+    [InlineData("assumption.nitrogen.temperature", "0.9 °F (0.5 K) and 0.9 K at one place, 0.3 K at rest, 0.25 K at three places, 0.45 K in the shade, 30 % of change, 5 % of change at three places, 20 % of change in the shade, 10 % of change on both lines and 0.3 K on both lines", "0.5 K and 0.9 K at one place, 0.3 K at rest, 0.25 K at three places, 0.45 K in the shade, 30 % of change, 5 % of change at three places, 20 % of change in the shade, 10 % of change on both lines and 0.3 K on both lines")]
     [InlineData("air.airflow.nominal", "400 cfm/ton", "193 m³/h/kW (400 cfm/ton)")]
     [InlineData("evacuation.place", "Read at the system, beyond the isolation valve, with a vacuum gauge in micron or Pa", "Read at the system, beyond the isolation valve, with a vacuum gauge in micron or Pa")]
     public void A_limit_in_the_units_of_the_job(string id, string us, string si)
     {
         var limit = Resolver().Find(id)!;
-        Assert.Equal(us, LimitText.Of(limit, UnitSystem.Us));
-        Assert.Equal(si, LimitText.Of(limit, UnitSystem.Si));
+        Assert.Equal(us, LimitWords.Text(limit, UnitSystem.Us));
+        Assert.Equal(si, LimitWords.Text(limit, UnitSystem.Si));
     }
 
     [Fact]
     public void A_single_unit_can_be_chosen()
     {
         var units = UnitSystem.Us.With("vacuum", "Pa").Value!;
-        Assert.Equal("at most 67 Pa (500 micron)", LimitText.Of(Resolver().Find("evacuation.level")!, units));
-        Assert.Equal("55 to 115 °F", LimitText.Of(Resolver().Find("charge.validity.outdoor")!, units));
+        Assert.Equal("at most 67 Pa (500 micron)", LimitWords.Text(Resolver().Find("evacuation.level")!, units));
+        Assert.Equal("55 to 115 °F", LimitWords.Text(Resolver().Find("charge.validity.outdoor")!, units));
     }
 
     [Fact]
@@ -57,10 +57,10 @@ public sealed class LimitTextTests
     {
         var pack = PackText.Read("pack: a\ntitle: A\npublished by: B\nedition: 1\ndefaults: {basis: maker, mark: published}\nlimits:\n  charge.subcooling: {target: 9 °F, tolerance: 3 °F, source: unit plate}\n  compressor.ratio.range: {within: 2.5 to 3.5, source: p. 1}\n");
         var limit = Of(pack, "charge.subcooling");
-        Assert.Equal("9 ± 3 °F", LimitText.Of(limit, UnitSystem.Us));
-        Assert.Equal("5.0 ± 1.7 K", LimitText.Of(limit, UnitSystem.Si));
-        Assert.Equal("2.5 to 3.5", LimitText.Of(Of(pack, "compressor.ratio.range"), UnitSystem.Us));
-        var statement = limit.ToStatement(UnitSystem.Us);
+        Assert.Equal("9 ± 3 °F", LimitWords.Text(limit, UnitSystem.Us));
+        Assert.Equal("5.0 ± 1.7 K", LimitWords.Text(limit, UnitSystem.Si));
+        Assert.Equal("2.5 to 3.5", LimitWords.Text(Of(pack, "compressor.ratio.range"), UnitSystem.Us));
+        var statement = limit.ToStatement(LimitWords.Us);
         Assert.Equal((LimitKind.Target, "maker", "a", "unit plate", "published"), (statement.Kind, statement.Basis, statement.Pack, statement.Source, statement.Mark));
         Assert.Equal(9 / 1.8, statement.TargetSi!.Value, 12);
         Assert.Equal(6 / 1.8, statement.LowerSi!.Value, 12);
@@ -71,11 +71,11 @@ public sealed class LimitTextTests
     public void A_tolerance_around_a_target_of_a_table()
     {
         var limit = Resolver().Find("charge.superheat.tolerance")!;
-        var statement = limit.ToStatement(UnitSystem.Us, 12.04 / 1.8);
+        var statement = limit.ToStatement(LimitWords.Us, 12.04 / 1.8);
         Assert.Equal((LimitKind.Target, "12.0 ± 5 °F", "common practice", "common-practice"), (statement.Kind, statement.Text, statement.Basis, statement.Pack));
         Assert.Equal(7.04 / 1.8, statement.LowerSi!.Value, 12);
         Assert.Equal(17.04 / 1.8, statement.UpperSi!.Value, 12);
-        Assert.Equal("6.7 ± 2.8 K", limit.ToStatement(UnitSystem.Si, 12.04 / 1.8).Text);
+        Assert.Equal("6.7 ± 2.8 K", limit.ToStatement(LimitWords.Si, 12.04 / 1.8).Text);
     }
 
     [Theory]
@@ -87,9 +87,9 @@ public sealed class LimitTextTests
     [InlineData("pressure-test.gas", LimitKind.Statement)]
     public void Its_kind_in_the_record(string id, LimitKind kind)
     {
-        var statement = Resolver().Find(id)!.ToStatement(UnitSystem.Us);
+        var statement = Resolver().Find(id)!.ToStatement(LimitWords.Us);
         Assert.Equal(kind, statement.Kind);
-        Assert.Equal(LimitDefinitions.Get(id).Means, statement.Quantity);
+        Assert.Equal(LimitWords.In(LimitDefinitions.Get(id).Means), statement.Quantity);
     }
 
     [Fact]
@@ -97,7 +97,7 @@ public sealed class LimitTextTests
     {
         var limit = Resolver().Find("safety.high-pressure-switch.setting")!;
         var atmosphere = Pressure.FromPascals(83427.6);
-        var statement = limit.ToStatement(UnitSystem.Us, atmosphere);
+        var statement = limit.ToStatement(LimitWords.Us, atmosphere);
         Assert.Equal(83427.6 + (610 * 6894.757293168), statement.LowerSi!.Value, 1e-3);
         Assert.Equal(83427.6 + (650 * 6894.757293168), limit.ToTolerance(atmosphere).Upper!.Value, 1e-3);
     }
@@ -112,7 +112,7 @@ public sealed class LimitTextTests
                 foreach (var entry in pack.Limits[id])
                 {
                     var limit = Of(pack, id, entry);
-                    foreach (var text in new[] { LimitText.Of(limit, UnitSystem.Us), LimitText.Of(limit, UnitSystem.Si) })
+                    foreach (var text in new[] { LimitWords.Text(limit, UnitSystem.Us), LimitWords.Text(limit, UnitSystem.Si) })
                     {
                         Assert.NotEmpty(text);
                         Assert.DoesNotContain("NaN", text, StringComparison.Ordinal);

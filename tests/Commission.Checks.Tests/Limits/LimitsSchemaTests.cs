@@ -20,7 +20,7 @@ public sealed class LimitsSchemaTests
         foreach (var definition in LimitDefinitions.All)
         {
             var limit = Limits[definition.Id]!;
-            Assert.Equal(definition.Means + ".", limit["description"]!.GetValue<string>());
+            Assert.Equal(LimitWords.In(definition.Means) + ".", limit["description"]!.GetValue<string>());
             Assert.Equal(definition.IsMonths ? "Months" : definition.Quantity?.ToString(), limit["x-quantity"]?.GetValue<string>());
             Assert.Equal($"#/$defs/{string.Join("Or", definition.Shapes)}", limit["$ref"]!.GetValue<string>());
             Assert.Equal(

@@ -13,18 +13,18 @@ public sealed class MakerFiguresTests
     [Fact]
     public void Subcooling_of_a_plate_gives_a_target_and_a_tolerance()
     {
-        var figures = MakerFigures.Of(Split() with { Limits = new MakerLimits { Subcooling = Limit(Degrees(9, "9 °F"), Degrees(3, "3 °F")) } });
+        var figures = LimitWords.Figures(Split() with { Limits = new MakerLimits { Subcooling = Limit(Degrees(9, "9 °F"), Degrees(3, "3 °F")) } });
         Assert.Equal(["charge.subcooling", "charge.subcooling.tolerance"], figures.Keys.Order(StringComparer.Ordinal));
         var target = figures["charge.subcooling"].Limit;
-        Assert.Equal((LimitShape.Target, "9 ± 3 °F", "unit plate", "job"), (target.Shape, LimitText.Of(target, UnitSystem.Us), target.Source, target.Mark));
-        Assert.Equal("± 3 °F", LimitText.Of(figures["charge.subcooling.tolerance"].Limit, UnitSystem.Us));
+        Assert.Equal((LimitShape.Target, "9 ± 3 °F", "unit plate", "job"), (target.Shape, LimitWords.Text(target, UnitSystem.Us), target.Source, target.Mark));
+        Assert.Equal("± 3 °F", LimitWords.Text(figures["charge.subcooling.tolerance"].Limit, UnitSystem.Us));
         Assert.Equal(Nowhere, target.At);
     }
 
     [Fact]
     public void A_target_without_tolerance_leaves_the_tolerance_to_the_packs()
     {
-        var figures = MakerFigures.Of(Split() with { Limits = new MakerLimits { Superheat = Limit<TemperatureDifference, TemperatureDifference>(Degrees(12, "12 °F")) } });
+        var figures = LimitWords.Figures(Split() with { Limits = new MakerLimits { Superheat = Limit<TemperatureDifference, TemperatureDifference>(Degrees(12, "12 °F")) } });
         Assert.Equal(["charge.superheat"], figures.Keys);
         Assert.Equal((LimitShape.Target, null, null), (figures["charge.superheat"].Limit.Shape, figures["charge.superheat"].Limit.Lower, figures["charge.superheat"].Limit.Upper));
     }
@@ -32,17 +32,17 @@ public sealed class MakerFiguresTests
     [Fact]
     public void A_range_of_superheat_is_also_the_range_of_the_valve()
     {
-        var figures = MakerFigures.Of(Split() with { Limits = new MakerLimits { Superheat = Limit<TemperatureDifference, TemperatureDifference>(minimum: Degrees(6, "6 °F"), maximum: Degrees(14, "14 °F")) } });
-        Assert.Equal("6 to 14 °F", LimitText.Of(figures["charge.metering-superheat.range"].Limit, UnitSystem.Us));
-        Assert.Equal("6 to 14 °F", LimitText.Of(figures["charge.superheat"].Limit, UnitSystem.Us));
+        var figures = LimitWords.Figures(Split() with { Limits = new MakerLimits { Superheat = Limit<TemperatureDifference, TemperatureDifference>(minimum: Degrees(6, "6 °F"), maximum: Degrees(14, "14 °F")) } });
+        Assert.Equal("6 to 14 °F", LimitWords.Text(figures["charge.metering-superheat.range"].Limit, UnitSystem.Us));
+        Assert.Equal("6 to 14 °F", LimitWords.Text(figures["charge.superheat"].Limit, UnitSystem.Us));
     }
 
     [Fact]
     public void A_target_where_only_a_bound_makes_sense_is_that_bound()
     {
-        var figures = MakerFigures.Of(Split() with { Limits = new MakerLimits { Vacuum = Limit<Pressure, PressureDifference>(Given(Pressure.FromMicrons(400), "400 micron")), TestHold = Limit<Duration, Duration>(Given(Duration.FromHours(24), "24 h")) } });
-        Assert.Equal("at most 400 micron", LimitText.Of(figures["evacuation.level"].Limit, UnitSystem.Us));
-        Assert.Equal("at least 24 h", LimitText.Of(figures["pressure-test.hold.time"].Limit, UnitSystem.Us));
+        var figures = LimitWords.Figures(Split() with { Limits = new MakerLimits { Vacuum = Limit<Pressure, PressureDifference>(Given(Pressure.FromMicrons(400), "400 micron")), TestHold = Limit<Duration, Duration>(Given(Duration.FromHours(24), "24 h")) } });
+        Assert.Equal("at most 400 micron", LimitWords.Text(figures["evacuation.level"].Limit, UnitSystem.Us));
+        Assert.Equal("at least 24 h", LimitWords.Text(figures["pressure-test.hold.time"].Limit, UnitSystem.Us));
     }
 
     [Fact]
@@ -54,15 +54,15 @@ public sealed class MakerFiguresTests
 
         static (string Source, string Text) Static(Job job)
         {
-            var limit = MakerFigures.Of(job)["air.static.external-maximum"].Limit;
-            return (limit.Source, LimitText.Of(limit, UnitSystem.Us));
+            var limit = LimitWords.Figures(job)["air.static.external-maximum"].Limit;
+            return (limit.Source, LimitWords.Text(limit, UnitSystem.Us));
         }
     }
 
     [Fact]
     public void Numbers_validity_ranges_and_thresholds()
     {
-        var figures = MakerFigures.Of(Split() with
+        var figures = LimitWords.Figures(Split() with
         {
             Limits = new MakerLimits
             {
@@ -84,7 +84,7 @@ public sealed class MakerFiguresTests
         Assert.Equal("at most 220 °F", Text("compressor.discharge-temperature"));
         Assert.Equal(PressureReference.Gauge, figures["pressure-test.level"].Limit.Lower!.Reference);
 
-        string Text(string id) => LimitText.Of(figures[id].Limit, UnitSystem.Us);
+        string Text(string id) => LimitWords.Text(figures[id].Limit, UnitSystem.Us);
     }
 
     [Fact]
@@ -92,18 +92,18 @@ public sealed class MakerFiguresTests
     {
         Assert.True(Decay(Given("manual p. 12", "manual p. 12")).HasSource);
         Assert.False(Decay(null).HasSource);
-        Assert.Equal("at most 900 micron after 15 min", LimitText.Of(Decay(null).Limit, UnitSystem.Us));
+        Assert.Equal("at most 900 micron after 15 min", LimitWords.Text(Decay(null).Limit, UnitSystem.Us));
 
-        static MakerFigure Decay(Given<string>? from) => MakerFigures.Of(Split() with
+        static MakerFigure Decay(Given<string>? from) => LimitWords.Figures(Split() with
         {
             Evacuation = new Jobs.Model.Evacuation { DecayLimit = new DecayLimit { Level = Given(Pressure.FromMicrons(900), "900 micron"), After = Given(Duration.FromMinutes(15), "15 min"), From = from } },
         })["evacuation.decay"];
     }
 
     [Fact]
-    public void A_job_without_figures_has_none() => Assert.Empty(MakerFigures.Of(Split()));
+    public void A_job_without_figures_has_none() => Assert.Empty(LimitWords.Figures(Split()));
 
     [Fact]
     public void A_text_that_is_not_canonical_is_a_fault_of_this_program() =>
-        Assert.Throws<InvalidOperationException>(() => MakerFigures.Of(Split() with { Limits = new MakerLimits { DrierDrop = Limit<TemperatureDifference, TemperatureDifference>(maximum: Degrees(3, "three")) } }));
+        Assert.Throws<InvalidOperationException>(() => LimitWords.Figures(Split() with { Limits = new MakerLimits { DrierDrop = Limit<TemperatureDifference, TemperatureDifference>(maximum: Degrees(3, "three")) } }));
 }

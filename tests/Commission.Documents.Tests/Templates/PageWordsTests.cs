@@ -50,7 +50,7 @@ public sealed partial class PageWordsTests
         Assert.Null(templates.Render(Commission.Records.Json.RecordJson.Write(Commission.Records.Tests.Samples.SampleRecord.Full), problems));
         var problem = Assert.Single(problems.Sorted());
         Assert.Equal(2, problem.Location.Line);
-        Assert.Contains(expected, problem.Message, StringComparison.Ordinal);
+        Assert.Contains(expected, problem.Text(Language.English), StringComparison.Ordinal);
     }
 
     private static string Pascal(string id) => string.Concat(id.Split('-').Select(w => char.ToUpperInvariant(w[0]) + w[1..]));

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Commission.Messages;
 using Commission.Documents.Media;
 using Commission.Documents.Plots;
 using Commission.Documents.Templates;
@@ -57,7 +58,7 @@ public sealed class PhotoTests
     {
         var problems = new ProblemList();
         Assert.Null(Markup("<photo file=\"other.jpg\" alt=\"x\"/>", Shelf(1), problems));
-        Assert.Contains("There is no photo \"other.jpg\"", Assert.Single(problems.Sorted()).Message, StringComparison.Ordinal);
+        Assert.Contains("There is no photo \"other.jpg\"", Assert.Single(problems.Sorted()).Text(Language.English), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -104,7 +104,7 @@ public sealed class ParserFuzzTests
         Assert.InRange(fault.Offset, 0, text.Length);
         Assert.True(fault.Length >= 0);
         Assert.True(fault.Offset + fault.Length <= Math.Max(text.Length, fault.Offset + 1), $"{fault} lies outside \"{text}\"");
-        Assert.NotEmpty(fault.Found);
+        Assert.NotEmpty(MessageWriter.Words.Format(fault.Found, Language.English));
         Assert.NotEqual("  ", fault.Text(Language.English));
     }
 }

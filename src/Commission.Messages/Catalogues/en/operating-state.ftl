@@ -217,7 +217,7 @@ step-since-change-values =
 # $time (text) - when it was read
 # $since (duration) - how long after
 # $after (choice: start, change) - from when it counts
-# $limit (text) - what is required
+# $limit (message) - what is required
 settled-time =
     { $after ->
         [start] The reading at { $time } was taken { $since } after the start of the compressor; { $limit } is required.

@@ -23,7 +23,7 @@ nothing-written = not recorded
 
 # $what (list) - what has to be shown
 # $why (message) - why it could not be judged, without a full stop
-# $because (text) - why it is asked for, as a phrase
+# $because (message) - why it is asked for, as a phrase
 # $pack (name) - the limits pack that asks for it
 missing = { $what }: { $why }. Required because { $because } ({ $pack }).
 
@@ -39,7 +39,7 @@ stopped-at = The work stopped at the failed step, { $step }. Still to do: { $wha
 still-to-do = Still to do: { $what }.
 
 # $photos (list) - what the photos have to show
-# $because (text) - why they are asked for, as a phrase
+# $because (message) - why they are asked for, as a phrase
 # $pack (name) - the limits pack that asks for them
 photos-missing = Photos missing: { $photos }. Required because { $because } ({ $pack }).
 

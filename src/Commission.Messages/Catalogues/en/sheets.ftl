@@ -108,22 +108,22 @@ column-says = says
 column-mark = mark
 
 # $name (name) - name of the pack
-# $title (text) - its title
+# $title (message) - its title
 pack-title = { $name }: { $title }
 follows = Follows
 
-# $publisher (text) - who published what the pack follows
-# $edition (text) - the edition
+# $publisher (message) - who published what the pack follows
+# $edition (message) - the edition
 pack-edition = { $publisher }, edition { $edition }
 clauses = What was read
 limits = Limits
 required = Required of a record
 
-# $because (text) - what the pack gives as the reason
+# $because (message) - what the pack gives as the reason
 # $checks (list) - ids of checks
 required-checks = { $because }: { $checks }
 
-# $because (text) - what the pack gives as the reason
+# $because (message) - what the pack gives as the reason
 # $checks (list) - ids of checks
 # $photos (list) - what the photos have to show
 required-checks-and-photos = { $because }: { $checks }; photos: { $photos }
@@ -134,6 +134,11 @@ required-one-of = { $alternatives }
 # $source (text) - where the figure stands
 # $mark (text) - how sure that is
 source-and-mark = { $source } ({ $mark })
+
+# $source (text) - where the figure stands
+# $mark (text) - how sure that is
+# $note (message) - anything worth telling beside it
+source-mark-and-note = { $source } ({ $mark }); { $note }
 
 # $rule (choice: simple, guarded) - how a limit is judged
 rule =
