@@ -88,7 +88,7 @@ internal sealed class ByWeightCheck : ICheck
             return finding.NotEvaluated(WeightMessages.NoTolerance, CommonMessages.NameAPackNext);
         var limit = new LimitStatement(
             LimitKind.Target, present.Text(target.Value, half, DisplayKind.Mass), target.Value - half, target.Value + half, target.Value,
-            "maker", tolerance.Pack, present.Text(WeightMessages.SourceWithTolerance(new(required.Source), new(tolerance.Source))), tolerance.Mark, tolerance.Rule)
+            "maker", tolerance.Pack, present.Text(OperatingStateMessages.TargetAndTolerance(new(required.Source), new(tolerance.Source))), tolerance.Mark, tolerance.Rule)
         { Quantity = present.Text(tolerance.Definition.Means) };
         if (weighed.Put is not { } put)
         {
@@ -171,7 +171,7 @@ internal sealed class TotalCheck : ICheck
                 Text = $"{target.Text} ± {context.Present.Text(half, DisplayKind.Mass)}",
                 LowerSi = target.Si - half,
                 UpperSi = target.Si + half,
-                Source = context.Present.Text(WeightMessages.SourceWithTolerance(new(limit.Source), new(tolerance.Source))),
+                Source = context.Present.Text(OperatingStateMessages.TargetAndTolerance(new(limit.Source), new(tolerance.Source))),
             }
             : context.State(limit);
         yield return finding.Remark(limit.Remark(context.Present.Units)).JudgeCharge(

@@ -107,7 +107,7 @@ internal static class ChartJudgement
         if (gates.Blocked is var (why, todo))
             return finding.Say(ChargeMessages.FigureNotJudged(what, was, time, why)).NotEvaluated(why, todo);
         if (readout.Value is not { } target)
-            return finding.NotEvaluated(readout.WhyNot!, ChargeMessages.ChartNotCoveredNext);
+            return finding.NotEvaluated(readout.WhyNot!, OperatingStateMessages.TargetOutsideChartNext);
         finding.Step(readout.Step!);
         var figure = context.Present.InMessage(target.Value, kind);
         if (chart.Tolerance is not { } tolerance)

@@ -180,8 +180,8 @@ internal sealed class ChargePrerequisites : IChargeGate
     public void NameIn(FindingBuilder finding)
     {
         finding
-            .Use(ChargeMessages.AirReadingFilter, _air?.Filter)
-            .Use(ChargeMessages.AirReadingCoil, _air?.Coil)
+            .Use(DiagnosisMessages.ReadingFilter, _air?.Filter)
+            .Use(DiagnosisMessages.ReadingIndoorCoil, _air?.Coil)
             .Use(ChargeMessages.AirReadingPanels, _air?.PanelsOn)
             .Use(ChargeMessages.AirReadingBlower, _air?.BlowerAtCoolingSpeed);
         SplitCounts?.NameIn(finding);
@@ -257,7 +257,7 @@ internal sealed record AirflowShown
             {
                 Value = flow,
                 Kind = DisplayKind.AirFlow,
-                Limit = context.State(maker) with { Kind = LimitKind.AtLeast, Text = present.Text(ChargeMessages.AtLeast(present.InMessage(least.Si, DisplayKind.AirFlow))), UpperSi = null, TargetSi = null },
+                Limit = context.State(maker) with { Kind = LimitKind.AtLeast, Text = present.Text(CommonMessages.LimitAtLeast(present.InMessage(least.Si, DisplayKind.AirFlow))), UpperSi = null, TargetSi = null },
                 Words = ChargeMessages.AirflowLow(present.InMessage(flow.Value, DisplayKind.AirFlow)),
                 Reservation = route.Reservation,
                 Readings = route.Readings,
@@ -282,7 +282,7 @@ internal sealed record AirflowShown
             [
                 .. route.Steps,
                 new TraceStep(
-                    "q_V/Q", present.Text(ChargeMessages.AirflowForCapacity), "q_V / Q_rated",
+                    "q_V/Q", present.Text(AirMessages.AirflowPerCapacity), "q_V / Q_rated",
                     $"{present.Text(flow.Value, DisplayKind.AirFlow)} / {capacity.Text}", present.Text(per, DisplayKind.FlowPerCapacity), present.Text(CircuitMessages.Definition)),
             ],
         };
@@ -323,7 +323,7 @@ internal sealed record AirflowShown
             [
                 .. target.Steps,
                 new TraceStep(
-                    "ΔT", present.Text(ChargeMessages.SplitStep), "T_return − T_supply",
+                    "ΔT", present.Text(AirMessages.SplitName), "T_return − T_supply",
                     $"{present.Text(entering.Value.Value, DisplayKind.Temperature, 2)} − {present.Text(leaving.Value.Value, DisplayKind.Temperature, 2)}",
                     present.Text(split, DisplayKind.TemperatureDifference), present.Text(CircuitMessages.Definition)),
             ],

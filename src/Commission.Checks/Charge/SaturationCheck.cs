@@ -96,8 +96,8 @@ internal sealed class CycleCheck : ICheck
         State(context, finding, "3", ChargeMessages.CycleLiquid, "h(T_liquid, p_liquid)", cycle.Liquid, source);
         finding
             .Step("x₄", ChargeMessages.CycleThrottled, ChargeMessages.CycleThrottledFormula, present.Text(cycle.Throttled.Enthalpy, DisplayKind.Enthalpy), present.Text(cycle.Throttled.VaporFraction, DisplayKind.Percentage), source)
-            .Step("r", ChargeMessages.CycleRatio, ChargeMessages.CycleRatioFormula, $"{present.Text(cycle.Isentropic.Pressure, DisplayKind.AbsolutePressure)} / {present.Text(cycle.Suction.Pressure, DisplayKind.AbsolutePressure)}", present.Text(cycle.Ratio, DisplayKind.Number), CircuitMessages.Definition)
-            .Step("q", ChargeMessages.CycleHeat, "h₁ − h₃", $"{present.Text(cycle.Suction.Enthalpy, DisplayKind.Enthalpy)} − {present.Text(cycle.Liquid.Enthalpy, DisplayKind.Enthalpy)}", present.Text(cycle.Capacity, DisplayKind.Enthalpy), CircuitMessages.Definition)
+            .Step("r", CompressorMessages.StepRatio, ChargeMessages.CycleRatioFormula, $"{present.Text(cycle.Isentropic.Pressure, DisplayKind.AbsolutePressure)} / {present.Text(cycle.Suction.Pressure, DisplayKind.AbsolutePressure)}", present.Text(cycle.Ratio, DisplayKind.Number), CircuitMessages.Definition)
+            .Step("q", PipingMessages.StepHeat, "h₁ − h₃", $"{present.Text(cycle.Suction.Enthalpy, DisplayKind.Enthalpy)} − {present.Text(cycle.Liquid.Enthalpy, DisplayKind.Enthalpy)}", present.Text(cycle.Capacity, DisplayKind.Enthalpy), CircuitMessages.Definition)
             .Measure(cycle.Capacity, DisplayKind.Enthalpy);
         if (cycle.Discharge is { } measured)
         {

@@ -33,7 +33,7 @@ internal sealed class SuperheatCheck : ICheck
         var present = context.Present;
         var finding = context.Finding(this, row.Time).Use(row.Superheat);
         if (row.Superheat.Value is not { } superheat)
-            return finding.NotEvaluated(row.Superheat.WhyNot!, ChargeMessages.ReadingAndGasNext);
+            return finding.NotEvaluated(row.Superheat.WhyNot!, CommonMessages.ReadingAndGasNext);
         finding.Measure(superheat, DisplayKind.TemperatureDifference);
         var was = present.InMessage(superheat, DisplayKind.TemperatureDifference);
         var time = new TextValue(row.Time);
@@ -95,7 +95,7 @@ internal sealed class SuperheatFloorCheck : ICheck
         var finding = context.Finding(this, row.Time).Use(row.Superheat);
         if (row.Superheat.Value is not { } superheat)
         {
-            yield return finding.NotEvaluated(row.Superheat.WhyNot!, ChargeMessages.ReadingAndGasNext);
+            yield return finding.NotEvaluated(row.Superheat.WhyNot!, CommonMessages.ReadingAndGasNext);
             yield break;
         }
 
@@ -156,7 +156,7 @@ internal sealed class MeteringSuperheatCheck : ICheck
     {
         var finding = context.Finding(this, row.Time).Use(row.Superheat);
         if (row.Superheat.Value is not { } superheat)
-            return finding.NotEvaluated(row.Superheat.WhyNot!, ChargeMessages.ReadingAndGasNext);
+            return finding.NotEvaluated(row.Superheat.WhyNot!, CommonMessages.ReadingAndGasNext);
         finding.Measure(superheat, DisplayKind.TemperatureDifference);
         var was = context.Present.InMessage(superheat, DisplayKind.TemperatureDifference);
         var time = new TextValue(row.Time);

@@ -58,7 +58,7 @@ internal sealed class SumpSuperheatCheck : ICheck
         {
             Limit = LimitIds.CompressorSumpSuperheat,
             Symbol = ("ΔT", CompressorMessages.StepSumpSuperheat, "T_sump"),
-            NoDew = CompressorMessages.NoDewNext,
+            NoDew = CommonMessages.ReadingAndGasNext,
             Read = found => CompressorMessages.SumpSuperheatRead(found, new(row.Time)),
             Judged = found => CompressorMessages.SumpSuperheatWas(found, new(row.Time)),
             Suspicion = CompressorMessages.SumpSuspicion,
@@ -92,7 +92,7 @@ internal sealed class SuctionSuperheatCheck : ICheck
         var number = row.CompressorSuperheat;
         finding.Use(number);
         if (number.Value is not { } superheat)
-            return finding.NotEvaluated(number.WhyNot!, CompressorMessages.NoDewNext);
+            return finding.NotEvaluated(number.WhyNot!, CommonMessages.ReadingAndGasNext);
         finding.Measure(superheat, DisplayKind.TemperatureDifference);
         var was = CompressorMessages.SuctionSuperheatWas(present.InMessage(superheat, DisplayKind.TemperatureDifference), new(row.Time));
         if (row.Settling.Block is { } early)

@@ -98,7 +98,7 @@ internal sealed record PlateRating(LimitKind Kind, string Plate, string Symbol, 
             .Judge(Uncertain.Exact(rating.Value.Si), DisplayKind.Current, context.State(by.Limit) with
             {
                 Kind = by.Kind,
-                Text = context.Present.Text(isMost ? CommonMessages.LimitAtMost(new(text)) : ElectricalMessages.LimitAtLeast(context.Present.InMessage(bound, DisplayKind.Current))),
+                Text = context.Present.Text(isMost ? CommonMessages.LimitAtMost(new(text)) : CommonMessages.LimitAtLeast(context.Present.InMessage(bound, DisplayKind.Current))),
                 LowerSi = isMost ? null : bound,
                 UpperSi = isMost ? bound : null,
             });

@@ -230,8 +230,6 @@ air-blower-cooling = the blower ran at its cooling speed
 air-blower-other = the blower did not run at its cooling speed
 air-airflow-enough = the airflow is enough
 
-air-reading-filter = filter
-air-reading-coil = indoor coil
 air-reading-panels = panels on
 air-reading-blower = blower at cooling speed
 
@@ -258,17 +256,12 @@ air-side-split = temperature split { $split }, { $limit } is allowed
 # $limit (text) - what is required
 air-side-airflow = airflow { $airflow }, { $limit } is required
 
-# $least (quantity) - the least
-at-least = at least { $least }
-
 # $most (quantity) - the most
 # $limit (text) - the limit it comes from
 at-most-of = at most { $most } ({ $limit })
 
 # $airflow (quantity) - the airflow
 airflow-low = the airflow of { $airflow } is low
-
-airflow-for-capacity = airflow for each capacity
 
 # $split (quantity) - temperature split
 split-unusual = the temperature split of { $split } is more than a coil with enough air shows
@@ -277,13 +270,10 @@ split-unusual = the temperature split of { $split } is more than a coil with eno
 # $limit (text) - the limit
 split-high = the temperature split of { $split } is above { $limit }, which means low airflow
 
-split-step = temperature split
-
 ## Superheat
 
 superheat-name = Superheat
 superheat-read-together-next = Read pressure and line temperature at the vapor service valve together.
-reading-and-gas-next = Check the reading and the refrigerant's name.
 superheat-no-target = the maker gives no superheat, and the table is for comfort cooling
 superheat-high-next = Superheat is high. See the diagnosis before adding anything: a restriction or low load looks the same from here.
 superheat-low-next = Superheat is low. See the diagnosis before removing anything, and keep liquid away from the compressor.
@@ -372,7 +362,6 @@ figure-asked = At { $time }: { $reading } { $value }; { $limit } is required.
 figure-next = See the diagnosis before refrigerant is added or removed.
 
 chart-not-read-next = Read it beside what the chart is entered with.
-chart-not-covered-next = Wait for conditions the chart covers, or weigh the charge in.
 
 # $reading (message) - what was read
 # $value (quantity) - what was read
@@ -463,9 +452,7 @@ cycle-discharge = measured discharge
 cycle-liquid = liquid at the service valve
 cycle-throttled = vapor after the throttle, by mass
 cycle-throttled-formula = at p_vapor with h₃
-cycle-ratio = compression ratio
 cycle-ratio-formula = p_high / p_low, both absolute
-cycle-heat = heat taken up per mass
 
 # $temperature (quantity) - temperature of the discharge line
 # $efficiency (quantity) - the efficiency

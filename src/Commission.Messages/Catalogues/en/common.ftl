@@ -70,3 +70,20 @@ sentence = { $what }.
 
 # $parts (list) - reasons or places
 several = { $parts }
+
+# $least (quantity) - the limit
+limit-at-least = at least { $least }
+
+reading-and-gas-next = Check the reading and the refrigerant's name.
+
+# $source (text) - a paper, a standard, a regulation
+# $mark (choice: published, from-memory, unconfirmed, common-practice, computed, computed-from-memory) - how well it is known
+cited =
+    { $mark ->
+        [published] { $source } (published)
+        [from-memory] { $source } (from memory)
+        [unconfirmed] { $source } (from memory, unconfirmed)
+        [common-practice] { $source } (common practice)
+        [computed] { $source } (computed)
+       *[computed-from-memory] { $source } (computed from values from memory)
+    }

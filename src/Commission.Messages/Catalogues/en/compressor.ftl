@@ -164,7 +164,6 @@ discharge-superheat-read = Discharge superheat { $found } at { $time }
 discharge-superheat-was = Discharge superheat was { $found } at { $time }
 discharge-superheat-suspicion = so little discharge superheat suggests liquid coming back to the compressor
 discharge-no-dew-next = Check the reading; above the critical point there is no saturation and no discharge superheat.
-no-dew-next = Check the reading and the refrigerant's name.
 
 # $found (quantity) - what was found
 # $time (text) - when it was read

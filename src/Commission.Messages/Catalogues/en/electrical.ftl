@@ -109,9 +109,6 @@ reading-rotation = phase rotation
 # $plate (name) - abbreviation of the plate's figure
 limit-at-most-by = at most { $most } ({ $plate })
 
-# $least (quantity) - the limit
-limit-at-least = at least { $least }
-
 # $least (quantity) - lower end
 # $most (quantity) - upper end
 limit-from-to = { $least } to { $most }

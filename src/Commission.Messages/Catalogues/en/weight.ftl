@@ -54,10 +54,6 @@ charge-asked = required charge
 charge-asked-formula = factory charge + adjustment
 no-tolerance = no pack sets a tolerance for a charge by weight
 
-# $source (text) - where the figure comes from
-# $tolerance (text) - where its tolerance comes from
-source-with-tolerance = { $source }; tolerance: { $tolerance }
-
 # $mass (quantity) - what has to come out
 nothing-removed = { $mass } has to be recovered, and nothing removed is recorded
 weigh-cylinder-next = Weigh the cylinder before and after and write both.
