@@ -17,7 +17,7 @@ namespace Commission.Checks.Air;
 internal sealed record AirState
 {
     /// <summary>Where the relations come from, as a trace cites them.</summary>
-    public const string Source = "ASHRAE Handbook — Fundamentals, chapter 1, perfect-gas relations in SI form (from memory); saturation: Hyland and Wexler 1983";
+    public static Message Source => AirMessages.StateSource;
 
     private AirState()
     {

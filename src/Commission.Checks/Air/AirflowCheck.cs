@@ -94,7 +94,7 @@ internal sealed class AirflowCheck : ICheck
         var finding = other.UseIn(Begin(context, route, AirMessages.AirflowSubjectAgainst(new(MemberWords.Of(route.Method.ToString())), new(MemberWords.Of(other.Method.ToString())))));
         var agreement = Agreement.Of(flow, other.Value!);
         finding.Measure(agreement.Difference, DisplayKind.AirFlow)
-            .Step("E_n", AirMessages.RoutesAgreement, AirMessages.RoutesAgreementFormula, $"{present.Text(flow.Value, DisplayKind.AirFlow)}, {present.Text(other.Value!.Value, DisplayKind.AirFlow)}, U {present.Text(agreement.Difference.Expanded, DisplayKind.AirFlow)}", agreement.NormalizedError.ToString("0.00", CultureInfo.InvariantCulture), "ISO 13528 and ISO/IEC 17043 (from memory)");
+            .Step("E_n", AirMessages.RoutesAgreement, AirMessages.RoutesAgreementFormula, $"{present.Text(flow.Value, DisplayKind.AirFlow)}, {present.Text(other.Value!.Value, DisplayKind.AirFlow)}, U {present.Text(agreement.Difference.Expanded, DisplayKind.AirFlow)}", agreement.NormalizedError.ToString("0.00", CultureInfo.InvariantCulture), Cited.FromMemory("ISO 13528 and ISO/IEC 17043"));
         return finding.Information(
             (agreement.Agrees ? AirMessages.RoutesAgree : (Func<QuantityValue, Message, QuantityValue, Message, Message>)AirMessages.RoutesDiffer)(present.InMessage(flow, DisplayKind.AirFlow), route.Words, present.InMessage(other.Value!, DisplayKind.AirFlow), other.Words),
             AirMessages.CapacitiesKind);

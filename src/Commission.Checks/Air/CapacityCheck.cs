@@ -157,8 +157,8 @@ internal sealed class AirCapacity : IAnalysis<AirCapacity>
         return
         [
             atmosphere.Step,
-            new TraceStep("ṁ", present.Text(AirMessages.CapacityMassFlow), "q_V / v", present.Text(AirMessages.CapacityFlowAt(present.InMessage(flow.Value, DisplayKind.AirFlow), counted.Name)), present.Text(mass.Value, DisplayKind.MassFlow), AirState.Source),
-            new TraceStep("Δh", present.Text(AirMessages.CapacityEnthalpy), "h_return − h_supply", $"{H(entering)} − {H(leaving)}", present.Text(difference, DisplayKind.Enthalpy), AirState.Source),
+            new TraceStep("ṁ", present.Text(AirMessages.CapacityMassFlow), "q_V / v", present.Text(AirMessages.CapacityFlowAt(present.InMessage(flow.Value, DisplayKind.AirFlow), counted.Name)), present.Text(mass.Value, DisplayKind.MassFlow), present.Text(AirState.Source)),
+            new TraceStep("Δh", present.Text(AirMessages.CapacityEnthalpy), "h_return − h_supply", $"{H(entering)} − {H(leaving)}", present.Text(difference, DisplayKind.Enthalpy), present.Text(AirState.Source)),
             new TraceStep("Q", present.Text(AirMessages.CapacityTotal), "ṁ · Δh", $"{present.Text(mass.Value, DisplayKind.MassFlow)} · {present.Text(difference.Value, DisplayKind.Enthalpy)}", present.Text(total, DisplayKind.Capacity), present.Text(AirMessages.CapacityTotalSource)),
             new TraceStep(
                 "Q_field", present.Text(AirMessages.CapacityField), "4.5·(p_atm/14.696 psia)·cfm·Δh",
@@ -166,7 +166,7 @@ internal sealed class AirCapacity : IAnalysis<AirCapacity>
                 present.Text(field, DisplayKind.Capacity), present.Text(AirFactors.Source)),
             new TraceStep(
                 "Q_s", present.Text(AirMessages.CapacitySensible), "ṁ · (1.006 + 1.86·W_return) · (t_return − t_supply)",
-                $"{present.Text(entering.DryBulb.Value, DisplayKind.Temperature)} − {present.Text(leaving.DryBulb.Value, DisplayKind.Temperature)}", present.Text(sensible, DisplayKind.Capacity), AirState.Source),
+                $"{present.Text(entering.DryBulb.Value, DisplayKind.Temperature)} − {present.Text(leaving.DryBulb.Value, DisplayKind.Temperature)}", present.Text(sensible, DisplayKind.Capacity), present.Text(AirState.Source)),
         ];
     }
 }
@@ -206,7 +206,7 @@ internal sealed class EnergyBalanceCheck : ICheck
 
         var agreement = Agreement.Of(total, other);
         finding.Measure(agreement.Difference, DisplayKind.Capacity)
-            .Step("E_n", AirMessages.BalanceAgreement, "|Q_air − Q_ref| / U(Q_air − Q_ref)", $"{present.Text(agreement.Difference.Value, DisplayKind.Capacity)}, U {present.Text(agreement.Difference.Expanded, DisplayKind.Capacity)}", agreement.NormalizedError.ToString("0.00", CultureInfo.InvariantCulture), "ISO 13528 and ISO/IEC 17043 (from memory)");
+            .Step("E_n", AirMessages.BalanceAgreement, "|Q_air − Q_ref| / U(Q_air − Q_ref)", $"{present.Text(agreement.Difference.Value, DisplayKind.Capacity)}, U {present.Text(agreement.Difference.Expanded, DisplayKind.Capacity)}", agreement.NormalizedError.ToString("0.00", CultureInfo.InvariantCulture), Cited.FromMemory("ISO 13528 and ISO/IEC 17043"));
         if (!agreement.Agrees)
             finding.LookAt(AirMessages.CapacitiesDifferNext);
         var (byAir, byRefrigerant, at) = (present.InMessage(total, DisplayKind.Capacity), present.InMessage(other, DisplayKind.Capacity), new TextValue(row.Time));

@@ -81,7 +81,7 @@ internal sealed record SplitTarget
         var target = Uncertain.WithPartials(table.Value.Si, (dry.Value, table.PerDryBulb), (wet.Value, table.PerWetBulb)) + context.Scope.Reading(0, 1.0 * rounding);
         return new SplitTarget
         {
-            Limit = context.State(tolerance, table.Value.Si) with { Mark = CaliforniaSplitTable.Mark, Source = present.Text(AirMessages.SplitTableSources(TableSource, AirMessages.SplitTableSource(new(tolerance.Source), new(tolerance.Mark)))) },
+            Limit = context.State(tolerance, table.Value.Si) with { Mark = CaliforniaSplitTable.Mark, Source = present.Text(AirMessages.SplitTableSources(TableSource, Cited.As(tolerance.Source, tolerance.Mark))) },
             Target = target,
             IsTable = true,
             Readings = readings,
@@ -95,7 +95,7 @@ internal sealed record SplitTarget
         };
     }
 
-    private static Message TableSource => AirMessages.SplitTableSource(new(CaliforniaSplitTable.Source), new(CaliforniaSplitTable.Mark));
+    private static Message TableSource => Cited.As(CaliforniaSplitTable.Source, CaliforniaSplitTable.Mark);
 
     private static SplitTarget None(Message why, Message todo) => new() { WhyNot = why, Todo = todo };
 }

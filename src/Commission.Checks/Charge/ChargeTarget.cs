@@ -137,7 +137,7 @@ internal sealed record ChargeTarget
             "SH_target", present.Text(OperatingStateMessages.StepTarget), present.Text(OperatingStateMessages.StepTargetFormula),
             present.Text(OperatingStateMessages.StepTargetValues(
                 present.InMessage(outdoor.Value.Value, DisplayKind.Temperature), present.InMessage(wet.Value.Value, DisplayKind.Temperature), new(table.PerDryBulb, 2), new(table.PerWetBulb, 2))),
-            present.Text(target, DisplayKind.TemperatureDifference), $"{CaliforniaSuperheatTable.Source} ({CaliforniaSuperheatTable.Mark})");
+            present.Text(target, DisplayKind.TemperatureDifference), present.Text(Cited.As(CaliforniaSuperheatTable.Source, CaliforniaSuperheatTable.Mark)));
         if (!double.IsFinite(target.StandardUncertainty))
             return None(OperatingStateMessages.TargetTableEnds, OperatingStateMessages.TargetTableEndsNext) with { Readings = readings };
         if (context.Limits.Find(LimitIds.ChargeSuperheatTargetMinimum) is { Lower: { } least } && table.Value.Si < least.Si)
@@ -151,7 +151,7 @@ internal sealed record ChargeTarget
         var tolerance = context.Limits.Require(LimitIds.ChargeSuperheatTolerance);
         return new ChargeTarget
         {
-            Limit = context.State(tolerance, table.Value.Si) with { Mark = CaliforniaSuperheatTable.Mark, Source = SourceOf(context, $"{CaliforniaSuperheatTable.Source} ({CaliforniaSuperheatTable.Mark})", tolerance) },
+            Limit = context.State(tolerance, table.Value.Si) with { Mark = CaliforniaSuperheatTable.Mark, Source = SourceOf(context, present.Text(Cited.As(CaliforniaSuperheatTable.Source, CaliforniaSuperheatTable.Mark)), tolerance) },
             Target = target,
             Remark = tolerance.Remark(present.Units),
             Readings = readings,

@@ -74,13 +74,14 @@ internal sealed class SectionVolume
         var sizes = new List<ReadingUse>();
         uses.AddRange(SectionUse(context, section));
         var lines = 0.0;
-        var walls = new SortedSet<string>(StringComparer.Ordinal);
+        var walls = new SortedDictionary<string, MessageValue>(StringComparer.Ordinal);
         foreach (var (name, tube) in context.Job.Equipment.Piping.SelectMany(Tubes))
         {
             var standard = tube.Wall is null ? AcrTube.Find(tube.Od.Value) : null;
             if ((tube.Wall is { } wall ? tube.Od.Value.Si - (2 * wall.Value.Si) : standard?.Bore) is not { } bore || bore <= 0)
                 return Unknown(CircuitMessages.NoTubeSize(name, new(tube.Od.Text)));
-            walls.Add(standard?.Source ?? context.Present.Text(CircuitMessages.WallAsWritten));
+            var wallSource = standard?.Source ?? CircuitMessages.WallAsWritten;
+            walls[context.Present.Text(wallSource)] = wallSource;
             lines += Math.PI / 4 * bore * bore * tube.Length.Value.Si;
             sizes.Add(tube.Od.Use(context.Present.Text(CircuitMessages.DiameterOf(new(context.Present.Text(name))))));
             sizes.Add(tube.Length.Use(context.Present.Text(CircuitMessages.LengthOf(new(context.Present.Text(name))))));
@@ -93,7 +94,7 @@ internal sealed class SectionVolume
         var share = context.Assume(LimitIds.AssumptionVolumeLines);
         var cause = context.Causes.Enter(RootCause.FromHalfWidth(CircuitMessages.VolumeOfLines, CircuitMessages.VolumeOfLinesSource, share * lines), DisplayKind.Volume);
         var volume = context.Scope.Reading(lines, 1.0 * cause);
-        steps.Add(new TraceStep("V_l", context.Present.Text(CircuitMessages.VolumeOfLines), "Σ π/4 · d² · l", string.Join("; ", sizes.Select(u => u.Text)), context.Present.Text(lines, DisplayKind.Volume), string.Join("; ", walls)));
+        steps.Add(new TraceStep("V_l", context.Present.Text(CircuitMessages.VolumeOfLines), "Σ π/4 · d² · l", string.Join("; ", sizes.Select(u => u.Text)), context.Present.Text(lines, DisplayKind.Volume), context.Present.Text(CommonMessages.Several(new([.. walls.Values], ListJoin.Semicolons)))));
         if (section?.Value == CircuitSection.LineSet)
             return new SectionVolume(volume, null, CircuitMessages.FromLineSet, uses.ToImmutable(), steps.ToImmutable(), true);
 

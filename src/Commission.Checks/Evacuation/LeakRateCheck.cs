@@ -100,7 +100,7 @@ internal sealed class LeakRateCheck : ICheck
                 LeakFlow.Viscous => VacuumHoldMessages.LeakViscous,
                 LeakFlow.Molecular => VacuumHoldMessages.LeakMolecular,
                 _ => VacuumHoldMessages.LeakBetween,
-            }, $"Q_a = {Throughput(context, air)}", text, $"EN 1779 (from memory); {context.Present.Text(VaporViscosity.Source)}");
+            }, $"Q_a = {Throughput(context, air)}", text, CommonMessages.Several(new([Cited.FromMemory("EN 1779"), VaporViscosity.Source], ListJoin.Semicolons)));
         return text;
     }
 

@@ -125,12 +125,12 @@ internal sealed class RiseCauseCheck : ICheck
             finding.Step(
                 "AICc", Curve(evidence.Model), VacuumHoldMessages.ShapeEvidenceFormula,
                 string.Create(CultureInfo.InvariantCulture, $"k = {evidence.Parameters}{(double.IsFinite(evidence.RootMeanSquare) ? $", σ = {VacuumText.Level(present, evidence.RootMeanSquare)}" : "")}"),
-                evidence.Difference is { } d ? d.ToString("0.0", CultureInfo.InvariantCulture) : VacuumHoldMessages.ShapeTooFew, "Hurvich and Tsai, Biometrika 76 (1989) 297 (from memory)");
+                evidence.Difference is { } d ? d.ToString("0.0", CultureInfo.InvariantCulture) : VacuumHoldMessages.ShapeTooFew, Cited.FromMemory("Hurvich and Tsai, Biometrika 76 (1989) 297"));
         }
 
         Interval(finding, "a", VacuumHoldMessages.ShapeSteadyPart, hold.Slope, r => VacuumText.Rate(present, r));
         if (hold.SourcesExcludedUpTo is { } excluded)
-            finding.Step("τ_x", VacuumHoldMessages.ShapeExcluded, VacuumHoldMessages.ShapeExcludedFormula, "", EvacuationClock.Span(excluded), "Bates and Watts, Nonlinear Regression Analysis (1988) chapter 6 (from memory)");
+            finding.Step("τ_x", VacuumHoldMessages.ShapeExcluded, VacuumHoldMessages.ShapeExcludedFormula, "", EvacuationClock.Span(excluded), Cited.FromMemory("Bates and Watts, Nonlinear Regression Analysis (1988) chapter 6"));
         Interval(finding, "p∞", VacuumHoldMessages.ShapePlateau, hold.Plateau, p => VacuumText.Level(present, p));
         Interval(finding, "τ", VacuumHoldMessages.ShapeTimeConstant, hold.TimeConstant, EvacuationClock.Span);
     }
@@ -146,7 +146,7 @@ internal sealed class RiseCauseCheck : ICheck
             (false, true) => VacuumHoldMessages.ShapeBoundsAtMost(new(text(i.High))),
             _ => VacuumHoldMessages.ShapeNoBounds,
         };
-        finding.Step(symbol, name, VacuumHoldMessages.ShapeIntervalFormula, bounds, text(i.Value), "Bates and Watts, Nonlinear Regression Analysis (1988) chapter 6 (from memory)");
+        finding.Step(symbol, name, VacuumHoldMessages.ShapeIntervalFormula, bounds, text(i.Value), Cited.FromMemory("Bates and Watts, Nonlinear Regression Analysis (1988) chapter 6"));
     }
 
     /// <summary>A curve in words, as figures and traces name it.</summary>

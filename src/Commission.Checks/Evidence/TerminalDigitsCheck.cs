@@ -53,7 +53,7 @@ internal sealed class TerminalDigitsCheck : ICheck
         var chi = counts.Sum(c => (c - expected) * (c - expected) / expected);
         var probability = SpecialFunctions.GammaUpperRegularized((Digits - 1) / 2.0, chi / 2);
         var list = string.Join(", ", counts.Select((c, digit) => string.Create(CultureInfo.InvariantCulture, $"{digit}: {c}")));
-        finding.Step("χ²", EvidenceMessages.DigitsSpread, "Σ (count − n/10)² / (n/10)", $"n = {readings.Count.ToString(CultureInfo.InvariantCulture)}; {list}", string.Create(CultureInfo.InvariantCulture, $"{chi:0.0}, p = {probability:0.0000}"), "Pearson 1900 (from memory)");
+        finding.Step("χ²", EvidenceMessages.DigitsSpread, "Σ (count − n/10)² / (n/10)", $"n = {readings.Count.ToString(CultureInfo.InvariantCulture)}; {list}", string.Create(CultureInfo.InvariantCulture, $"{chi:0.0}, p = {probability:0.0000}"), Cited.FromMemory("Pearson 1900"));
         var bound = context.Limits.Find(LimitIds.EvidenceTerminalDigitsProbability)?.Lower?.Si ?? 0;
         yield return probability >= bound
             ? finding.Decide(true).Say(EvidenceMessages.DigitsEven(readings.Count, new(chi, 1))).Build()

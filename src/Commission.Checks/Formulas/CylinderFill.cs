@@ -1,3 +1,4 @@
+using Commission.Checks.Kernel;
 using Commission.Fluids;
 using Commission.Measurement.Quantities;
 using Commission.Messages;
@@ -17,7 +18,7 @@ internal static class CylinderFill
     public static Message RatioFormula => FormulasMessages.FillingRatio;
 
     /// <summary>Where the filling ratio comes from.</summary>
-    public const string RatioSource = "ADR packing instruction P200 (5), liquefied gases of low pressure (from memory)";
+    public static Message RatioSource => Cited.FromMemory("ADR packing instruction P200 (5), liquefied gases of low pressure");
 
     // kg/m³ at 101.325 kPa, IAPWS-95 (published tables).
     private const double WaterAt25 = 997.05;

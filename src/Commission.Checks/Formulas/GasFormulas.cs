@@ -1,3 +1,4 @@
+using Commission.Checks.Kernel;
 using Commission.Fluids;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
@@ -95,7 +96,7 @@ internal static class AirFree
     public static Message FromCarbonDioxide => FormulasMessages.AirFreeByDioxide;
 
     /// <summary>Where the formulas come from.</summary>
-    public const string Source = "ANSI Z21.47 (from memory)";
+    public static Message Source => Cited.FromMemory("ANSI Z21.47");
 
     /// <summary>Oxygen in dry air.</summary>
     public const double OxygenOfAir = 0.209;

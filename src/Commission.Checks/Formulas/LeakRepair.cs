@@ -1,3 +1,4 @@
+using Commission.Checks.Kernel;
 using Commission.Measurement.Quantities;
 using Commission.Messages;
 
@@ -16,7 +17,7 @@ internal static class LeakRepair
     public static Message RateFormula => FormulasMessages.LeakRate;
 
     /// <summary>Where the leak-rate formula comes from.</summary>
-    public const string RateSource = "40 CFR 82.152, annualising method (from memory)";
+    public static Message RateSource => Cited.FromMemory("40 CFR 82.152, annualising method");
 
     /// <summary>The rule a circuit falls under.</summary>
     /// <param name="fullChargeKilograms">Full charge, kg.</param>

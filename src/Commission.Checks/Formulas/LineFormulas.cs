@@ -1,4 +1,6 @@
+using Commission.Checks.Kernel;
 using Commission.Measurement.Quantities;
+using Commission.Messages;
 
 namespace Commission.Checks.Formulas;
 
@@ -8,8 +10,8 @@ namespace Commission.Checks.Formulas;
 /// </summary>
 internal static class AcrTube
 {
-    private const string AstmSource = "ASTM B280, type ACR (from memory)";
-    private const string EnSource = "EN 12735-1, usual wall (from memory)";
+    private static Message AstmSource => Cited.FromMemory("ASTM B280, type ACR");
+    private static Message EnSource => Cited.FromMemory("EN 12735-1, usual wall");
 
     // Wide enough for 15.9 mm as the name of 5/8 in. The nearer size counts: 54 mm is one tube and 2 1/8 in, 53.98 mm, another.
     private const double Match = 0.06e-3;
@@ -41,7 +43,7 @@ internal static class AcrTube
 /// <param name="Outside">Outside diameter, m.</param>
 /// <param name="Wall">Wall, m.</param>
 /// <param name="Source">The standard, as a trace prints it.</param>
-internal sealed record StandardTube(double Outside, double Wall, string Source)
+internal sealed record StandardTube(double Outside, double Wall, Message Source)
 {
     /// <summary>Inside diameter, m.</summary>
     public double Bore => Outside - (2 * Wall);

@@ -1,3 +1,4 @@
+using Commission.Checks.Kernel;
 using Commission.Measurement.Quantities;
 using Commission.Messages;
 
@@ -16,7 +17,7 @@ internal static class RecoveryLevels
     public const string Mark = "published";
 
     /// <summary>Where the pressure classes come from.</summary>
-    public const string ClassSource = "40 CFR 82.152 (from memory)";
+    public static Message ClassSource => Cited.FromMemory("40 CFR 82.152");
 
     /// <summary>Pressure class by the refrigerant's saturation.</summary>
     /// <param name="liquidSaturationAt104Fahrenheit">Liquid-phase (bubble) saturation pressure at 104 °F (40 °C), Pa; null when critical below that.</param>

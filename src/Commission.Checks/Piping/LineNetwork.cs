@@ -124,7 +124,7 @@ internal sealed record LineBore(double? Metres, string Source, IReadOnlyList<Rea
         }
 
         var standard = AcrTube.Find(tube.Od.Value);
-        return new LineBore(standard?.Bore, standard?.Source ?? "", uses);
+        return new LineBore(standard?.Bore, standard is null ? "" : context.Present.Text(standard.Source), uses);
     }
 }
 

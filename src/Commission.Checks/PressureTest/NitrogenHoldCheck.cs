@@ -121,12 +121,12 @@ internal sealed class NitrogenHoldCheck : ICheck
         finding.Step(
             "S", PressureTestMessages.StepPerDegree, PressureTestMessages.StepPerDegreeFormula, PressureTestMessages.StepPerDegreeNumbers(present.InMessage(start.Gauge, DisplayKind.Pressure)),
             PressureTestMessages.StepPerDegreeResult(present.Value(-loss.PerKelvin / loss.PerPascal * context.Present.Units[DisplayKind.TemperatureDifference].Unit.Factor, DisplayKind.PressureDifference, 2), new(present.Unit(DisplayKind.TemperatureDifference))), Span2000);
-        finding.Step("L_d", PressureTestMessages.StepSmallest, "3.29 · u", "", present.Text(loss.SmallestDetectable, DisplayKind.Percentage, 2), "ISO 11843-1 (from memory)");
+        finding.Step("L_d", PressureTestMessages.StepSmallest, "3.29 · u", "", present.Text(loss.SmallestDetectable, DisplayKind.Percentage, 2), Cited.FromMemory("ISO 11843-1"));
         if (Refrigerant(context, run, loss) is { } leak)
         {
             foreach (var use in SectionVolume.Of(context, run.Test!.Section).Uses)
                 finding.Use(use);
-            finding.Use(ReadingsMessages.Refrigerant, context.Job.Equipment.Refrigerant).Step("ṁ_d", PressureTestMessages.StepRefrigerant, PressureTestMessages.StepRefrigerantFormula, PressureTestMessages.StepRefrigerantNumbers(present.Value(loss.SmallestDetectable, DisplayKind.Percentage, 2), new(run.Rows!.Length)), leak, $"viscous flow, EN 1779 (from memory); {present.Text(VaporViscosity.Source)}");
+            finding.Use(ReadingsMessages.Refrigerant, context.Job.Equipment.Refrigerant).Step("ṁ_d", PressureTestMessages.StepRefrigerant, PressureTestMessages.StepRefrigerantFormula, PressureTestMessages.StepRefrigerantNumbers(present.Value(loss.SmallestDetectable, DisplayKind.Percentage, 2), new(run.Rows!.Length)), leak, PressureTestMessages.StepRefrigerantSource(Cited.FromMemory("EN 1779"), VaporViscosity.Source));
         }
 
         if (context.Get<SiteAtmosphere>() is { } site && !run.Rows!.AreAbsolute)

@@ -25,11 +25,16 @@ internal static class SourceNotes
                 notes.Add(new SourceNote("equation of state", refrigerant.Designation, present.Text(RecordMessages.NoteEstimatedPairs(new ListValue([.. fluid.EstimatedPairs.Select(p => new NameValue(p))], ListJoin.Comma))), present.Text(RecordMessages.NoteNoParameters(new ListValue([.. fluid.CombiningRules.Select(RuleText)]))), "common practice"));
         }
 
+        var made = present.Phrases.Where(p => p.Value is not null).ToDictionary(p => p.Text, p => p.Value, StringComparer.Ordinal);
+        var limits = findings.SelectMany(f => f.Limits).Where(l => l.Mark is "from memory" or "common practice").ToLookup(l => l.Source, l => l.Mark, StringComparer.Ordinal);
         foreach (var step in findings.SelectMany(f => f.Trace).Where(s => s.Source.Length > 0).DistinctBy(s => s.Source).OrderBy(s => s.Source, StringComparer.Ordinal))
             notes.Add(new SourceNote("formula", step.Name, step.Formula, step.Source, MarkOf(step.Source)));
         notes.Add(new SourceNote("standard", present.Text(RecordMessages.NoteUncertainty), present.Text(RecordMessages.NoteUncertaintyLaw), "JCGM 100:2008 (GUM), 5.1, G.3 and G.4", "from memory"));
         notes.Add(new SourceNote("standard", present.Text(RecordMessages.NoteConformity), present.Text(RecordMessages.NoteConformityRule), "ILAC-G8:09/2019; JCGM 106:2012, 7 and 8", "from memory"));
         return notes.ToImmutable();
+
+        // A source in words carries its mark as a message; the source of a limit has that of the limit.
+        string MarkOf(string source) => made.TryGetValue(source, out var message) ? SourceMarks.Word(SourceMarks.Of(message)) : limits[source].FirstOrDefault() ?? SourceMarks.Word(SourceMark.Published);
     }
 
     private static Message RuleText(CombiningRule rule) => rule switch
@@ -38,8 +43,4 @@ internal static class SourceNotes
         _ => RecordMessages.NoteRelatedPairs,
     };
 
-    private static string MarkOf(string source) =>
-        source.Contains("common practice", StringComparison.OrdinalIgnoreCase) ? "common practice"
-        : source.Contains("from memory", StringComparison.OrdinalIgnoreCase) ? "from memory"
-        : "published";
 }

@@ -57,7 +57,7 @@ internal sealed class EuropeanDuties : IAnalysis<EuropeanDuties>
     public LeakCheckPlan? Plan { get; }
 
     /// <summary>The article, with its mark.</summary>
-    public string Citation => $"{FluorinatedGasLeakChecks.SourceOf(Edition)} ({FluorinatedGasLeakChecks.MarkOf(Edition)})";
+    public Message Citation => Cited.As(FluorinatedGasLeakChecks.SourceOf(Edition), FluorinatedGasLeakChecks.MarkOf(Edition));
 
     /// <inheritdoc/>
     public static EuropeanDuties Create(CheckContext context) => new(context);
@@ -149,7 +149,7 @@ internal sealed class CarbonDioxideCheck : ICheck
             return finding.NotEvaluated(RefrigerantMessages.Co2eNoPotential(new(info.Designation)), RefrigerantMessages.Co2eNoPotentialNext);
         var (mass, gas, listed) = (context.Present.InMessage(total.Value.Value, DisplayKind.Mass), new NameValue(info.Designation), WarmingPotentials.Printed(potential.Value));
         var tonnes = Equivalent(Of(total.Value, potential.Value), charge);
-        finding.Step("CO2e", RefrigerantMessages.Co2eStep, CarbonDioxideEquivalent.Formula, string.Create(CultureInfo.InvariantCulture, $"{total.Value.Value:0.000} kg × {potential.Value:0.#} / 1000"), tonnes, $"{potential.Source} ({potential.Mark})");
+        finding.Step("CO2e", RefrigerantMessages.Co2eStep, CarbonDioxideEquivalent.Formula, string.Create(CultureInfo.InvariantCulture, $"{total.Value.Value:0.000} kg × {potential.Value:0.#} / 1000"), tonnes, Cited.As(potential.Source, potential.Mark));
         var said = RefrigerantMessages.Co2eTold(mass, gas, tonnes, listed);
         if (context.Get<EuropeanDuties>().Warming is { IsFluorinated: false })
         {

@@ -102,7 +102,7 @@ internal sealed class LedgerCheck : ICheck
             finding.Step(
                 "E_n", RefrigerantMessages.LedgerStepAgreement(new(cylinder.Id.Value)), "|a − b| / U(a − b)",
                 $"|{context.Present.Text(left.Value.Value, DisplayKind.Mass)} − {context.Present.Text(booked.Value, DisplayKind.Mass)}| / {context.Present.Text(agreement.Difference.Expanded, DisplayKind.Mass)}",
-                agreement.NormalizedError.ToString("0.00", CultureInfo.InvariantCulture), "ISO 13528 (from memory)");
+                agreement.NormalizedError.ToString("0.00", CultureInfo.InvariantCulture), Cited.FromMemory("ISO 13528"));
             if (worst is null || agreement.NormalizedError > worst.Value.Error)
                 worst = (cylinder.Id.Value, agreement.NormalizedError, Math.Abs(agreement.Difference.Value));
         }

@@ -46,7 +46,7 @@ internal sealed class RecoveryLevelCheck : ICheck
         var shown = present.InMessage(gauge.Value, DisplayKind.Pressure);
         if (recovery.Leaking?.Value == true)
         {
-            return AgainstAtmosphere(context, finding, limit, gauge, RefrigerantMessages.RecoveryLimitLeaking(zero), "40 CFR 82.156 (from memory)")
+            return AgainstAtmosphere(context, finding, limit, gauge, RefrigerantMessages.RecoveryLimitLeaking(zero), Cited.FromMemory("40 CFR 82.156"))
                 .Conclude(RefrigerantMessages.RecoveryLeakingReached(shown), RefrigerantMessages.RecoveryLeakingMissed(shown), this.WhenItFails());
         }
 
@@ -63,7 +63,7 @@ internal sealed class RecoveryLevelCheck : ICheck
         ];
         finding.Step(
             "p_req", RefrigerantMessages.RecoveryStepLevel, RefrigerantMessages.RecoveryStepLevelFormula, RefrigerantMessages.RecoveryStepLevelNumbers(new([.. parts], ListJoin.Comma)), wording,
-            $"{RecoveryLevels.Source} ({RecoveryLevels.Mark})");
+            Cited.As(RecoveryLevels.Source, RecoveryLevels.Mark));
         if (RecoveryLevels.IsAtmosphere(pressureClass, full, isOld))
         {
             return AgainstAtmosphere(context, finding, limit, gauge, RefrigerantMessages.RecoveryLimitAtmosphere(zero, wording), RecoveryLevels.Source)
@@ -78,11 +78,11 @@ internal sealed class RecoveryLevelCheck : ICheck
     }
 
     // "0 inches" is a circuit without pressure, wherever the site is; the weather and the height then fall out of the comparison.
-    private static FindingBuilder AgainstAtmosphere(CheckContext context, FindingBuilder finding, Limit limit, Uncertain gauge, Message text, string source)
+    private static FindingBuilder AgainstAtmosphere(CheckContext context, FindingBuilder finding, Limit limit, Uncertain gauge, Message text, Message source)
     {
         foreach (var use in context.Get<SiteAtmosphere>().Uses)
             finding.Use(use);
-        return finding.Judge(gauge, DisplayKind.Pressure, context.State(limit) with { Kind = LimitKind.AtMost, Text = context.Present.Text(text), LowerSi = null, UpperSi = 0, Source = source });
+        return finding.Judge(gauge, DisplayKind.Pressure, context.State(limit) with { Kind = LimitKind.AtMost, Text = context.Present.Text(text), LowerSi = null, UpperSi = 0, Source = context.Present.Text(source) });
     }
 
     private Finding? SmallAppliance(CheckContext context, FindingBuilder finding, Recovery recovery)

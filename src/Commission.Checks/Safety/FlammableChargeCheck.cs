@@ -60,7 +60,7 @@ internal sealed class FlammableChargeCheck : ICheck
         if (charge.Total is not { } total)
             return finding.NotEvaluated(SafetyMessages.ChargeUnknown(charge.WhyNot!), SafetyMessages.ChargeUnknownWeighNext);
         total.UseIn(finding);
-        finding.Step("LFL", SafetyMessages.StepLfl, SafetyMessages.StepPublished, gas.Designation, string.Create(CultureInfo.InvariantCulture, $"{lfl.Value:0.###} kg/m³"), $"{lfl.Source} ({lfl.Mark})");
+        finding.Step("LFL", SafetyMessages.StepLfl, SafetyMessages.StepPublished, gas.Designation, string.Create(CultureInfo.InvariantCulture, $"{lfl.Value:0.###} kg/m³"), Cited.As(lfl.Source, lfl.Mark));
         var released = Released(context, finding, total.Value);
         return limit.Pack == DispersalPack
             ? Dispersed(context, finding, limit, new(gas, released, lfl.Value), rooms)
@@ -83,7 +83,7 @@ internal sealed class FlammableChargeCheck : ICheck
         var present = context.Present;
         var height = context.Limits.Require(LimitIds.SafetyFlammableDispersalHeight);
         var text = present.Text(most.Value, DisplayKind.Mass);
-        finding.Step("m_LFL", SafetyMessages.StepAirBurns(new(room.Name)), "V·LFL", string.Create(CultureInfo.InvariantCulture, $"{room.DispersalText}, {lfl.Value:0.###} kg/m³"), text, Cited(lfl.Source, lfl.Mark));
+        finding.Step("m_LFL", SafetyMessages.StepAirBurns(new(room.Name)), "V·LFL", string.Create(CultureInfo.InvariantCulture, $"{room.DispersalText}, {lfl.Value:0.###} kg/m³"), text, Cited.As(lfl.Source, lfl.Mark));
         var limit = context.State(height);
         Against(finding, charge, most, limit with { Kind = LimitKind.AtMost, Text = present.Text(SafetyMessages.LimitAllAir(present.InMessage(most.Value, DisplayKind.Mass))), LowerSi = null, UpperSi = most.Value });
         return finding.Danger(
@@ -156,10 +156,10 @@ internal sealed class FlammableChargeCheck : ICheck
         if (rooms.FirstOrDefault(r => r.ReleaseHeight is null) is { } unknown)
             return finding.NotEvaluated(SafetyMessages.RoomMountingNotWritten(new TextValue(unknown.Name)), SafetyMessages.RoomMountingNotWrittenNext, "safety: {room: {mounting: wall}}");
         foreach (var room in rooms)
-            finding.Step("m_max", SafetyMessages.StepLargestFor(new(room.Name)), FlammableCharge.RoomFormula, $"A = {room.AreaText} = {present.Text(room.Area.Value, DisplayKind.Area)}, h0 = {room.HeightText}", present.Text(Largest(room, lfl).Value, DisplayKind.Mass), Cited(FlammableCharge.Source, FlammableCharge.Mark));
+            finding.Step("m_max", SafetyMessages.StepLargestFor(new(room.Name)), FlammableCharge.RoomFormula, $"A = {room.AreaText} = {present.Text(room.Area.Value, DisplayKind.Area)}, h0 = {room.HeightText}", present.Text(Largest(room, lfl).Value, DisplayKind.Mass), Cited.As(FlammableCharge.Source, FlammableCharge.Mark));
         var governing = rooms.MinBy(r => Largest(r, lfl).Value)!;
         var smallest = FlammableCharge.SmallestArea(charge.Value, lfl, governing.ReleaseHeight!.Value, Edition);
-        finding.Step("A_min", SafetyMessages.StepSmallestArea, "A_min = max((M / (2.5·LFL^1.25·h0))², M / (0.75·LFL·h0))", $"M = {present.Text(charge.Value, DisplayKind.Mass)}, h0 = {governing.HeightText}", present.Text(smallest, DisplayKind.Area), Cited(FlammableCharge.Source, FlammableCharge.Mark));
+        finding.Step("A_min", SafetyMessages.StepSmallestArea, "A_min = max((M / (2.5·LFL^1.25·h0))², M / (0.75·LFL·h0))", $"M = {present.Text(charge.Value, DisplayKind.Mass)}, h0 = {governing.HeightText}", present.Text(smallest, DisplayKind.Area), Cited.As(FlammableCharge.Source, FlammableCharge.Mark));
         var largest = Largest(governing, lfl);
         if (charge.Value > Math.Min(largest.Value, m2) && Measures(context, finding, limit, release, rooms, m3) is { } measured)
             return measured;
@@ -217,7 +217,7 @@ internal sealed class FlammableChargeCheck : ICheck
                 ConcentrationCharge.DispersalFormula,
                 string.Create(CultureInfo.InvariantCulture, $"V = {room.DispersalText} = {room.Dispersal.Value:0.0} m³, LFL = {lfl:0.###} kg/m³, F_occ = {ConcentrationCharge.OccupancyFactor(room.IsInstitutional):0.0}"),
                 present.Text(Allowed(room).Value, DisplayKind.Mass),
-                Cited(ConcentrationCharge.Source, ConcentrationCharge.Mark));
+                Cited.As(ConcentrationCharge.Source, ConcentrationCharge.Mark));
         }
 
         var governing = rooms.MinBy(r => Allowed(r).Value)!;
@@ -246,9 +246,8 @@ internal sealed class FlammableChargeCheck : ICheck
     };
 
     private static void Named(FindingBuilder finding, Presentation present, string symbol, Message name, int cubicMetres, double lfl, double mass) => finding.Step(
-        symbol, name, $"{symbol} = V·LFL", string.Create(CultureInfo.InvariantCulture, $"{cubicMetres} m³ × {lfl:0.###} kg/m³"), present.Text(mass, DisplayKind.Mass), Cited(FlammableCharge.Source, FlammableCharge.Mark));
+        symbol, name, $"{symbol} = V·LFL", string.Create(CultureInfo.InvariantCulture, $"{cubicMetres} m³ × {lfl:0.###} kg/m³"), present.Text(mass, DisplayKind.Mass), Cited.As(FlammableCharge.Source, FlammableCharge.Mark));
 
-    private static string Cited(string source, string mark) => $"{source} ({mark})";
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

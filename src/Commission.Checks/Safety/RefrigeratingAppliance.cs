@@ -63,10 +63,10 @@ internal sealed class RefrigeratingAppliance
         var isA3 = gas.Group!.Value == "A3";
         var most = ApplianceCharge.Largest(lfl, isA3);
         if (isA3)
-            finding.Step("m_max", SafetyMessages.StepApplianceLargest, ApplianceCharge.LargestFormula, string.Create(CultureInfo.InvariantCulture, $"13 m³ × {lfl:0.###} kg/m³"), present.Text(most, DisplayKind.Mass), Cited);
+            finding.Step("m_max", SafetyMessages.StepApplianceLargest, ApplianceCharge.LargestFormula, string.Create(CultureInfo.InvariantCulture, $"13 m³ × {lfl:0.###} kg/m³"), present.Text(most, DisplayKind.Mass), Source);
         var smallest = ApplianceCharge.SmallestArea(charge.Value, lfl);
         if (charge.Value > ApplianceCharge.Anywhere)
-            finding.Step("A_min", SafetyMessages.StepSmallestArea, ApplianceCharge.RoomFormula, string.Create(CultureInfo.InvariantCulture, $"{present.Text(charge.Value, DisplayKind.Mass)}, LFL = {lfl:0.###} kg/m³"), present.Text(smallest, DisplayKind.Area), Cited);
+            finding.Step("A_min", SafetyMessages.StepSmallestArea, ApplianceCharge.RoomFormula, string.Create(CultureInfo.InvariantCulture, $"{present.Text(charge.Value, DisplayKind.Mass)}, LFL = {lfl:0.###} kg/m³"), present.Text(smallest, DisplayKind.Area), Source);
         finding.Judge(charge, DisplayKind.Mass, AtMost(limit, most));
         if (!finding.Passes)
             return finding.Danger(SafetyMessages.ApplianceTooMuch(mass, present.InMessage(most, DisplayKind.Mass)), SafetyMessages.ApplianceTooMuchNext);
@@ -90,7 +90,7 @@ internal sealed class RefrigeratingAppliance
             SafetyMessages.ApplianceRoomTooSmallNext);
     }
 
-    private static string Cited => $"{ApplianceCharge.Source} ({ApplianceCharge.Mark})";
+    private static Message Source => Cited.As(ApplianceCharge.Source, ApplianceCharge.Mark);
 
     private LimitStatement AtMost(Limit limit, double most) => _context.State(limit) with
     {

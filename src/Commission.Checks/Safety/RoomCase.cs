@@ -247,7 +247,7 @@ internal sealed class ConcentrationLimitCheck : ICheck
         }
 
         var allowed = limit.Value * ConcentrationCharge.OccupancyFactor(smallest.IsInstitutional);
-        finding.Step("RCL", SafetyMessages.StepConcentrationLimit, "RCL × F_occ", string.Create(CultureInfo.InvariantCulture, $"{Grams(limit.Value)} × {ConcentrationCharge.OccupancyFactor(smallest.IsInstitutional):0.0}"), Grams(allowed), $"{limit.Source} ({limit.Mark})");
+        finding.Step("RCL", SafetyMessages.StepConcentrationLimit, "RCL × F_occ", string.Create(CultureInfo.InvariantCulture, $"{Grams(limit.Value)} × {ConcentrationCharge.OccupancyFactor(smallest.IsInstitutional):0.0}"), Grams(allowed), Cited.As(limit.Source, limit.Mark));
         finding.Decide(true).Remark(SafetyMessages.ConcentrationFromMemory);
         yield return concentration.Value > allowed
             ? finding.Reserve(SafetyMessages.ConcentrationReserve(found, new(Grams(allowed)))).Say(SafetyMessages.ConcentrationMore(room, found, gas, new(Grams(allowed)))).Next(this.WhenItFails()).Build()

@@ -574,6 +574,10 @@ traverse-one = one velocity is no traverse: the profile of the duct is not known
 traverse-mean = mean velocity
 traverse-mean-formula = mean of the points
 
+## Sources
+
+state-source = ASHRAE Handbook — Fundamentals, chapter 1, perfect-gas relations in SI form (from memory); saturation: Hyland and Wexler 1983
+
 ## Target of the temperature split
 
 split-table-no-wet-bulb = the table of target splits needs the return wet bulb, which was not read
@@ -589,10 +593,6 @@ split-target-formula = table at return dry and wet bulb, linear between whole de
 # $per-dry (number) - slope of the table along the dry bulb
 # $per-wet (number) - slope of the table along the wet bulb
 split-target-numbers = { $dry }, { $wet } wet bulb; ∂/∂DB = { $per-dry }, ∂/∂WB = { $per-wet }
-
-# $source (text) - where the table is printed
-# $mark (text) - how sure the source is
-split-table-source = { $source } ({ $mark })
 
 # $target (text) - where the target is printed
 # $tolerance (text) - where its tolerance is printed

@@ -482,3 +482,7 @@ check-joint-leak-check-fails = Release the pressure, remake the joint (a new fla
 
 check-brazing = Brazing under nitrogen
 check-brazing-fails = Cut out a joint and look. Where scale is found, replace or flush what was brazed and fit a filter drier.
+
+# $flow (message) - the standard of the flow
+# $viscosity (message) - where the viscosity of the vapor comes from
+step-refrigerant-source = viscous flow, { $flow }; { $viscosity }
