@@ -1,5 +1,7 @@
 using System.CommandLine;
 using Commission.Cli.Commands;
+using Commission.Messages;
+using Commission.Source;
 using Commission.Cli.Running;
 
 namespace Commission.Cli;
@@ -11,13 +13,16 @@ public static class CommissionProgram
     /// <param name="args">The command line without the program's name.</param>
     /// <param name="output">Where results go.</param>
     /// <param name="error">Where problems go.</param>
+    /// <param name="environment">A variable of the environment; null asks the process.</param>
     /// <returns>0 accepted, 1 not accepted or incomplete, 2 the file or the command line is wrong, 3 our fault.</returns>
-    public static int Run(string[] args, TextWriter output, TextWriter error)
+    public static int Run(string[] args, TextWriter output, TextWriter error, Func<string, string?>? environment = null)
     {
         ArgumentNullException.ThrowIfNull(args);
         ArgumentNullException.ThrowIfNull(output);
         ArgumentNullException.ThrowIfNull(error);
-        var root = CommandCatalogue.Build(new CommandStreams(output, error));
+        environment ??= Environment.GetEnvironmentVariable;
+        var streams = new CommandStreams(output, error, TerminalLanguage.Of(args, environment), environment);
+        var root = CommandCatalogue.Build(streams);
         try
         {
             // A token "@x" is a file name here, not a file of arguments.
@@ -26,11 +31,16 @@ public static class CommissionProgram
             {
                 foreach (var fault in parsed.Errors)
                     error.WriteLine($"commission: {fault.Message}");
-                error.WriteLine("commission --help shows what can be written.");
+                error.WriteLine(streams.Say(CliMessages.Help));
                 return ExitCode.WrongInput;
             }
 
             return parsed.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false, Output = output, Error = error });
+        }
+        catch (RefusedException refused)
+        {
+            error.WriteLine($"commission: {streams.Say(refused.Words)}");
+            return ExitCode.WrongInput;
         }
         catch (IOException fault)
         {
@@ -46,8 +56,8 @@ public static class CommissionProgram
         catch (Exception fault)
 #pragma warning restore CA1031
         {
-            error.WriteLine($"commission: a fault of this program, not of your file ({fault.GetType().Name}: {OneLine(fault.Message)}). Please report it with the job file and this line; set COMMISSION_TRACE=1 to see where it happened.");
-            if (string.Equals(Environment.GetEnvironmentVariable("COMMISSION_TRACE"), "1", StringComparison.Ordinal))
+            error.WriteLine(streams.Say(CliMessages.OurFault(new(fault.GetType().Name), new(OneLine(fault.Message)))));
+            if (string.Equals(environment("COMMISSION_TRACE"), "1", StringComparison.Ordinal))
                 error.WriteLine(fault.StackTrace);
             return ExitCode.OurFault;
         }

@@ -25,7 +25,10 @@ internal sealed class KitExpansion(JobFiles files, ProblemList problems, HashSet
             { Key.Text: "job", Value: SourceMapping job } when !rejected.Contains(job) => entry with { Value = WithPeople(job) },
             _ => entry,
         });
-        return new SourceMapping(root.Location, root.Length, [.. entries], root.IsFlow);
+        SourceEntry[] expanded = [.. entries];
+        if (_kits.Values.Select(kit => kit?.Find("language")).OfType<SourceEntry>().FirstOrDefault(e => !rejected.Contains(e.Value)) is { } language)
+            expanded = [.. expanded.Select(e => e is { Key.Text: "job", Value: SourceMapping job } && job.Find("language") is null ? e with { Value = new SourceMapping(job.Location, job.Length, [.. job.Entries, language], job.IsFlow) } : e)];
+        return new SourceMapping(root.Location, root.Length, expanded, root.IsFlow);
     }
 
     private SourceSequence Instruments(SourceMapping use)

@@ -175,17 +175,24 @@ public sealed record RecordInputs(string Program, string AsOf, ImmutableArray<In
         Files.Length > 0 && string.Equals(at.File, job, StringComparison.Ordinal) ? at with { File = Files[0].Name } : at;
 }
 
+/// <summary>What the person who asks for a record chooses of it.</summary>
+/// <param name="AsOf">The moment the record speaks for; null takes the day of the job.</param>
+/// <param name="Language">Its language; null takes that of the job, else that of its kit, else English.</param>
+public sealed record RecordChoices(DateTimeOffset? AsOf = null, Language? Language = null);
+
 /// <summary>From a job file that was read to its record: brings in the job's own limit packs, runs every check.</summary>
 public static class JobEvaluation
 {
     /// <summary>Evaluates a job.</summary>
     /// <param name="reading">The job file as read; it holds a job.</param>
-    /// <param name="asOf">The moment the record speaks for; null takes the day of the job.</param>
+    /// <param name="choices">What the person who asks for the record chooses of it.</param>
     /// <param name="program">Name and version of the program, printed in the record.</param>
     /// <param name="problems">Where faults of the job's own limit packs go.</param>
     /// <returns>The record; null when a pack of the job is wrong.</returns>
-    public static CommissioningRecord? Evaluate(JobReading reading, DateTimeOffset? asOf, string program, ProblemList problems)
+    public static CommissioningRecord? Evaluate(JobReading reading, RecordChoices choices, string program, ProblemList problems)
     {
+        ArgumentNullException.ThrowIfNull(choices);
+        var asOf = choices.AsOf;
         ArgumentNullException.ThrowIfNull(reading);
         ArgumentNullException.ThrowIfNull(problems);
         var job = reading.Job ?? throw new ArgumentException("The job file was not read.", nameof(reading));
@@ -197,9 +204,16 @@ public static class JobEvaluation
             : LastDay(job).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
         return RecordBuilder.Build(
             job,
-            new CheckSettings(day) { Library = library },
+            new CheckSettings(day) { Library = library, Language = choices.Language ?? LanguageOf(job) },
             new RecordInputs(program, text, [.. reading.Files.Select(f => new InputFile(f.Name, f.Length, f.Sha256))], Tree(reading.Input)));
     }
+
+    private static Language LanguageOf(Job job) => job.Identity.Language?.Value switch
+    {
+        RecordLanguage.Es => Language.Spanish,
+        RecordLanguage.De => Language.German,
+        _ => Language.English,
+    };
 
     // A record speaks of a leak check two days after the work: it was not issued before.
     private static DateOnly LastDay(Job job) =>

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Commission.Messages;
 using Commission.Cli.Running;
 
 namespace Commission.Cli.Commands;
@@ -8,18 +9,18 @@ internal static class CheckCommand
 {
     public static Command Build(CommandStreams streams)
     {
-        var jobs = CommonOptions.Jobs();
-        var shop = CommonOptions.Shop();
-        var asOf = CommonOptions.AsOf();
-        var command = new Command("check", "Checks job files and prints the outcome; writes nothing.") { jobs, shop, asOf };
+        var jobs = CommonOptions.Jobs(streams);
+        var shop = CommonOptions.Shop(streams);
+        var asOf = CommonOptions.AsOf(streams);
+        var command = new Command("check", streams.Say(CliMessages.Check)) { jobs, shop, asOf };
         command.SetAction(parsed =>
         {
-            if (!JobRun.TryAsOf(parsed.GetValue(asOf), Environment.GetEnvironmentVariable("SOURCE_DATE_EPOCH"), streams.Error, out var moment))
+            if (!JobRun.TryAsOf(parsed.GetValue(asOf), streams, out var moment))
                 return ExitCode.WrongInput;
             var worst = ExitCode.Accepted;
             foreach (var path in parsed.GetRequiredValue(jobs))
             {
-                var evaluated = JobRun.Of(path, parsed.GetValue(shop), moment, streams.Error);
+                var evaluated = JobRun.Of(path, parsed.GetValue(shop), new(moment, parsed.GetValue<Language?>(TerminalLanguage.Option)), streams);
                 if (evaluated is not null)
                     OutcomeReport.Write(evaluated.Record, streams.Output);
                 worst = Math.Max(worst, evaluated?.ExitCode ?? ExitCode.WrongInput);

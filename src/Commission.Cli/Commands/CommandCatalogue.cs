@@ -1,3 +1,4 @@
+using Commission.Messages;
 using System.CommandLine;
 
 namespace Commission.Cli.Commands;
@@ -5,8 +6,9 @@ namespace Commission.Cli.Commands;
 /// <summary>Every command, one line each.</summary>
 internal static class CommandCatalogue
 {
-    public static RootCommand Build(CommandStreams streams) => new("Turns the readings of a commissioning job into a judged, traced record.")
+    public static RootCommand Build(CommandStreams streams) => new(streams.Say(CliMessages.Program))
     {
+        CommonOptions.Language(streams),
         CheckCommand.Build(streams),
         RenderCommand.Build(streams),
         ExplainCommand.Build(streams),
@@ -19,4 +21,11 @@ internal static class CommandCatalogue
 /// <summary>Where a command writes.</summary>
 /// <param name="Output">Results.</param>
 /// <param name="Error">Problems.</param>
-internal sealed record CommandStreams(TextWriter Output, TextWriter Error);
+/// <param name="Language">The language of what is printed.</param>
+/// <param name="Environment">A variable of the environment; null when it is not set.</param>
+internal sealed record CommandStreams(TextWriter Output, TextWriter Error, Language Language, Func<string, string?> Environment)
+{
+    /// <summary>The text of a message that holds no quantity.</summary>
+    /// <param name="message">The message.</param>
+    public string Say(Message message) => MessageWriter.Words.Format(message, Language);
+}

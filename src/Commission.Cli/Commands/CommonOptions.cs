@@ -1,45 +1,61 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using System.Globalization;
-using Commission.Messages;
+using Commission.Cli.Running;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
+using Commission.Messages;
 
 namespace Commission.Cli.Commands;
 
 /// <summary>Arguments and options that several commands take, spelled once.</summary>
 internal static class CommonOptions
 {
-    public static Argument<string[]> Jobs()
+    /// <summary>Language of terminal and record; it holds for every command.</summary>
+    public static Option<Language?> Language(CommandStreams streams) => new(TerminalLanguage.Option)
     {
-        var jobs = new Argument<string[]>("JOB") { Description = "Job files.", Arity = ArgumentArity.OneOrMore };
+        Description = streams.Say(CliMessages.Language),
+        HelpName = "en|es|de",
+        Recursive = true,
+        CustomParser = result =>
+        {
+            if (Messages.Language.Find(result.Tokens[0].Value) is { } language)
+                return language;
+            result.AddError(streams.Say(CliMessages.NoLanguage(new(result.Tokens[0].Value))));
+            return null;
+        },
+    };
+
+    public static Argument<string[]> Jobs(CommandStreams streams)
+    {
+        var jobs = new Argument<string[]>("JOB") { Description = streams.Say(CliMessages.Jobs), Arity = ArgumentArity.OneOrMore };
         // Without this a misspelt option would be taken for one more job.
-        jobs.Validators.Add(RefuseOptions);
+        jobs.Validators.Add(result => RefuseOptions(streams, result));
         return jobs;
     }
 
-    public static Option<string?> Shop() => new("--shop") { Description = "Folder shared by jobs: kit files and limit packs.", HelpName = "DIR" };
+    public static Option<string?> Shop(CommandStreams streams) => new("--shop") { Description = streams.Say(CliMessages.Shop), HelpName = "DIR" };
 
-    public static Option<DateTimeOffset?> AsOf() => new("--as-of")
+    public static Option<DateTimeOffset?> AsOf(CommandStreams streams) => new("--as-of")
     {
-        Description = "The moment the record speaks for (ISO 8601); without it SOURCE_DATE_EPOCH, else the day of the job.",
+        Description = streams.Say(CliMessages.AsOf),
         HelpName = "TIME",
         CustomParser = result =>
         {
             var text = result.Tokens[0].Value;
             if (DateTimeOffset.TryParse(text, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal, out var time))
                 return time;
-            result.AddError($"--as-of: \"{text}\" is not a time. Write 2026-06-18 or 2026-06-18T16:30:00-06:00.");
+            result.AddError(streams.Say(CliMessages.NotATime(new(text))));
             return null;
         },
     };
 
-    private static void RefuseOptions(ArgumentResult result)
+    private static void RefuseOptions(CommandStreams streams, ArgumentResult result)
     {
         foreach (var token in result.Tokens)
         {
             if (token.Value.StartsWith('-') && token.Value.Length > 1)
-                result.AddError($"There is no option {token.Value}. commission --help lists them; ./{token.Value} names a file.");
+                result.AddError(streams.Say(CliMessages.NoOption(new(token.Value))));
         }
     }
 }
@@ -47,29 +63,29 @@ internal static class CommonOptions
 /// <summary>Options of commands that print numbers without a job: units and elevation.</summary>
 internal static class UnitOptions
 {
-    public static Option<UnitSystem> Units() => new("--units")
+    public static Option<UnitSystem> Units(CommandStreams streams) => new("--units")
     {
-        Description = "us or si.",
+        Description = streams.Say(CliMessages.Units),
         HelpName = "us|si",
         DefaultValueFactory = _ => UnitSystem.Us,
         CustomParser = result =>
         {
             if (UnitSystem.Find(result.Tokens[0].Value) is { } system)
                 return system;
-            result.AddError($"--units: there is no \"{result.Tokens[0].Value}\". Write us or si.");
+            result.AddError(streams.Say(CliMessages.NoUnits(new(result.Tokens[0].Value))));
             return null;
         },
     };
 
-    public static Option<Length> Elevation() => new("--elevation")
+    public static Option<Length> Elevation(CommandStreams streams) => new("--elevation")
     {
-        Description = "Elevation of the site, for gauge pressures; without it sea level.",
+        Description = streams.Say(CliMessages.Elevation),
         HelpName = "LENGTH",
         CustomParser = result =>
         {
             var parsed = QuantityParser.Parse(result.Tokens[0].Value, Dimension.Length);
             if (!parsed.Ok)
-                result.AddError("--elevation: " + parsed.Fault.Text(Language.English));
+                result.AddError(streams.Say(CliMessages.OptionFault(new("--elevation"), new(parsed.Fault.Text(streams.Language)))));
             return parsed.Ok ? parsed.Value.As<Length>() : default;
         },
     };

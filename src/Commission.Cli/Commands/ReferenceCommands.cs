@@ -15,25 +15,25 @@ internal static class LimitsCommand
 {
     public static Command Build(CommandStreams streams)
     {
-        var pack = new Argument<string?>("PACK") { Description = "A limits pack, such as common-practice.", Arity = ArgumentArity.ZeroOrOne };
-        var units = UnitOptions.Units();
-        var command = new Command("limits", "Lists the limit packs, or shows one: every figure with its source and mark.") { pack, units };
+        var pack = new Argument<string?>("PACK") { Description = streams.Say(CliMessages.LimitsPack), Arity = ArgumentArity.ZeroOrOne };
+        var units = UnitOptions.Units(streams);
+        var command = new Command("limits", streams.Say(CliMessages.Limits)) { pack, units };
         command.SetAction(parsed =>
         {
             if (parsed.GetValue(pack) is not { } name)
             {
-                SheetWriter.Write(LimitSheets.All(Language.English), streams.Output);
+                SheetWriter.Write(LimitSheets.All(streams.Language), streams.Output);
                 return ExitCode.Accepted;
             }
 
-            if (LimitSheets.One(name, parsed.GetRequiredValue(units), Language.English) is { } sheet)
+            if (LimitSheets.One(name, parsed.GetRequiredValue(units), streams.Language) is { } sheet)
             {
                 SheetWriter.Write(sheet, streams.Output);
                 return ExitCode.Accepted;
             }
 
             var near = NearestName.Of(name, LimitSheets.Names);
-            streams.Error.WriteLine($"There is no limits pack \"{name}\".{(near is null ? "" : $" Did you mean {near}?")} commission limits lists them.");
+            streams.Error.WriteLine(streams.Say(near is null ? CliMessages.NoPack(new(name)) : CliMessages.NoPackBut(new(name), new(near))));
             return ExitCode.WrongInput;
         });
         return command;
@@ -45,32 +45,32 @@ internal static class RefrigerantsCommand
 {
     public static Command Build(CommandStreams streams)
     {
-        var name = new Argument<string?>("NAME") { Description = "A refrigerant, such as R-454B, R410A or propane.", Arity = ArgumentArity.ZeroOrOne };
-        var units = UnitOptions.Units();
-        var elevation = UnitOptions.Elevation();
-        var command = new Command("refrigerants", "Lists the refrigerants, or shows one: identity, safety group, GWP, pressures, papers.") { name, units, elevation };
+        var name = new Argument<string?>("NAME") { Description = streams.Say(CliMessages.RefrigerantName), Arity = ArgumentArity.ZeroOrOne };
+        var units = UnitOptions.Units(streams);
+        var elevation = UnitOptions.Elevation(streams);
+        var command = new Command("refrigerants", streams.Say(CliMessages.Refrigerants)) { name, units, elevation };
         command.SetAction(parsed =>
         {
             if (parsed.GetValue(name) is not { } asked)
             {
-                SheetWriter.Write(RefrigerantSheets.All(Language.English), streams.Output);
+                SheetWriter.Write(RefrigerantSheets.All(streams.Language), streams.Output);
                 return ExitCode.Accepted;
             }
 
-            if (Find(asked, streams.Error) is not { } info)
+            if (Find(asked, streams) is not { } info)
                 return ExitCode.WrongInput;
-            SheetWriter.Write(RefrigerantSheets.One(info, parsed.GetRequiredValue(units), parsed.GetValue(elevation), Language.English), streams.Output);
+            SheetWriter.Write(RefrigerantSheets.One(info, parsed.GetRequiredValue(units), parsed.GetValue(elevation), streams.Language), streams.Output);
             return ExitCode.Accepted;
         });
         return command;
     }
 
-    internal static RefrigerantInfo? Find(string asked, TextWriter error)
+    internal static RefrigerantInfo? Find(string asked, CommandStreams streams)
     {
         if (RefrigerantCatalogue.Find(asked) is { } info)
             return info;
         var near = NearestName.Of(asked, RefrigerantCatalogue.Names.Keys);
-        error.WriteLine($"There is no refrigerant \"{asked}\".{(near is null ? "" : $" Did you mean {near}?")} commission refrigerants lists them.");
+        streams.Error.WriteLine(streams.Say(near is null ? CliMessages.NoRefrigerant(new(asked)) : CliMessages.NoRefrigerantBut(new(asked), new(near))));
         return null;
     }
 }
@@ -78,27 +78,29 @@ internal static class RefrigerantsCommand
 /// <summary><c>commission properties NAME --at "118.9 psig, 57.2 °F"</c>: the state of a refrigerant at a pressure and a temperature.</summary>
 internal static class PropertiesCommand
 {
+    private const string ExampleState = "118.9 psig, 57.2 °F";
+
     public static Command Build(CommandStreams streams)
     {
-        var name = new Argument<string>("NAME") { Description = "A refrigerant." };
-        var at = new Option<string>("--at") { Description = "Pressure and temperature, with a comma between: \"118.9 psig, 57.2 °F\".", HelpName = "STATE", Required = true };
-        var units = UnitOptions.Units();
-        var elevation = UnitOptions.Elevation();
-        var command = new Command("properties", "Shows a refrigerant at a pressure and a temperature: phase, superheat or subcooling, density, enthalpy.") { name, at, units, elevation };
+        var name = new Argument<string>("NAME") { Description = streams.Say(CliMessages.Refrigerant) };
+        var at = new Option<string>("--at") { Description = streams.Say(CliMessages.State(new(ExampleState))), HelpName = "STATE", Required = true };
+        var units = UnitOptions.Units(streams);
+        var elevation = UnitOptions.Elevation(streams);
+        var command = new Command("properties", streams.Say(CliMessages.Properties)) { name, at, units, elevation };
         command.SetAction(parsed =>
         {
-            if (RefrigerantsCommand.Find(parsed.GetRequiredValue(name), streams.Error) is not { } info)
+            if (RefrigerantsCommand.Find(parsed.GetRequiredValue(name), streams) is not { } info)
                 return ExitCode.WrongInput;
             if (!info.IsComputable)
             {
-                streams.Error.WriteLine(MessageWriter.Words.Format(RefrigerantMessages.CannotBeComputed(new(info.Designation), new(info.LacksEquationOf!)), Language.English));
+                streams.Error.WriteLine(streams.Say(RefrigerantMessages.CannotBeComputed(new(info.Designation), new(info.LacksEquationOf!))));
                 return ExitCode.WrongInput;
             }
 
             var parts = parsed.GetRequiredValue(at).Split(',', 2, StringSplitOptions.TrimEntries);
             if (parts.Length < 2)
             {
-                streams.Error.WriteLine($"--at: \"{parts[0]}\" is one quantity. Write a pressure and a temperature with a comma between: \"118.9 psig, 57.2 °F\".");
+                streams.Error.WriteLine(streams.Say(CliMessages.OneQuantity(new(parts[0]), new(ExampleState))));
                 return ExitCode.WrongInput;
             }
 
@@ -109,7 +111,7 @@ internal static class PropertiesCommand
                 foreach (var fault in new[] { pressure.Fault, temperature.Fault })
                 {
                     if (fault is not null)
-                        streams.Error.WriteLine("--at: " + fault.Text(Language.English));
+                        streams.Error.WriteLine(streams.Say(CliMessages.OptionFault(new("--at"), new(fault.Text(streams.Language)))));
                 }
 
                 return ExitCode.WrongInput;
@@ -117,7 +119,7 @@ internal static class PropertiesCommand
 
             var atmosphere = StandardAtmosphere.At(parsed.GetValue(elevation));
             SheetWriter.Write(
-                StateSheet.Make(info, pressure.Value.ToStatedPressure().ToAbsolute(atmosphere), temperature.Value.As<Temperature>(), atmosphere, parsed.GetRequiredValue(units), Language.English),
+                StateSheet.Make(info, pressure.Value.ToStatedPressure().ToAbsolute(atmosphere), temperature.Value.As<Temperature>(), atmosphere, parsed.GetRequiredValue(units), streams.Language),
                 streams.Output);
             return ExitCode.Accepted;
         });

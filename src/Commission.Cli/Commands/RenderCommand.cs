@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
 using System.Text;
 using System.Xml.Linq;
 using Commission.Cli.Running;
@@ -23,32 +22,33 @@ internal static class RenderCommand
 {
     public static Command Build(CommandStreams streams)
     {
-        var jobs = CommonOptions.Jobs();
-        var shop = CommonOptions.Shop();
-        var asOf = CommonOptions.AsOf();
-        var folder = new Option<string>("--out") { Description = "Folder for the record's files; made when it is missing.", HelpName = "DIR", DefaultValueFactory = _ => "." };
+        var jobs = CommonOptions.Jobs(streams);
+        var shop = CommonOptions.Shop(streams);
+        var asOf = CommonOptions.AsOf(streams);
+        var folder = new Option<string>("--out") { Description = streams.Say(CliMessages.Out), HelpName = "DIR", DefaultValueFactory = _ => "." };
         string[] known = [.. RecordFormat.All.Select(f => f.Name)];
+        var names = new ListValue([.. known.Select(n => new NameValue(n))], ListJoin.Comma);
         var formats = new Option<string[]>("--format")
         {
-            Description = $"What to write: {RecordFormat.Names}, separated by commas.",
+            Description = streams.Say(CliMessages.Format(names)),
             HelpName = "LIST",
             DefaultValueFactory = _ => known,
             CustomParser = result =>
             {
                 var asked = result.Tokens.SelectMany(t => t.Value.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)).Select(f => f.ToLowerInvariant()).Distinct(StringComparer.Ordinal).ToArray();
                 foreach (var unknown in asked.Except(known, StringComparer.Ordinal))
-                    result.AddError($"--format: there is no format \"{unknown}\". Write {RecordFormat.Names}, or several of them with commas.");
+                    result.AddError(streams.Say(CliMessages.NoFormat(new(unknown), names)));
                 return asked;
             },
         };
-        var template = new Option<string?>("--template") { Description = "Folder with a template of your own (record.liquid).", HelpName = "DIR" };
-        var annex = new Option<string>("--annex") { Description = "Annex of the PDF: short, or full with the way to every number (JSON and HTML always have it).", HelpName = "short|full", DefaultValueFactory = _ => "short" };
+        var template = new Option<string?>("--template") { Description = streams.Say(CliMessages.Template), HelpName = "DIR" };
+        var annex = new Option<string>("--annex") { Description = streams.Say(CliMessages.Annex), HelpName = "short|full", DefaultValueFactory = _ => "short" };
         annex.AcceptOnlyFromAmong("short", "full");
-        var keepLocation = new Option<bool>("--keep-location") { Description = "Leave in the photos of the record what the camera wrote beside them, the place among it." };
-        var command = new Command("render", $"Checks job files and writes their records: {RecordFormat.Names.ToUpperInvariant()}.") { jobs, folder, formats, template, annex, keepLocation, shop, asOf };
+        var keepLocation = new Option<bool>("--keep-location") { Description = streams.Say(CliMessages.KeepLocation) };
+        var command = new Command("render", streams.Say(CliMessages.Render(new([.. known.Select(n => new NameValue(n.ToUpperInvariant()))], ListJoin.Comma)))) { jobs, folder, formats, template, annex, keepLocation, shop, asOf };
         command.SetAction(parsed =>
         {
-            if (!JobRun.TryAsOf(parsed.GetValue(asOf), Environment.GetEnvironmentVariable("SOURCE_DATE_EPOCH"), streams.Error, out var moment))
+            if (!JobRun.TryAsOf(parsed.GetValue(asOf), streams, out var moment))
                 return ExitCode.WrongInput;
             var worst = ExitCode.Accepted;
             // Templates are parsed while the first job is read: they need nothing of each other.
@@ -57,7 +57,7 @@ internal static class RenderCommand
             var ready = new List<EvaluatedJob>();
             foreach (var path in parsed.GetRequiredValue(jobs))
             {
-                var evaluated = JobRun.Of(path, parsed.GetValue(shop), moment, streams.Error);
+                var evaluated = JobRun.Of(path, parsed.GetValue(shop), new(moment, parsed.GetValue<Language?>(TerminalLanguage.Option)), streams);
                 worst = Math.Max(worst, evaluated?.ExitCode ?? ExitCode.WrongInput);
                 if (evaluated is not null)
                     ready.Add(evaluated);
@@ -67,7 +67,7 @@ internal static class RenderCommand
             {
                 if (same.Count() > 1)
                 {
-                    streams.Error.WriteLine($"{string.Join(", ", same.Select(e => e.Path))}: all of them are job \"{same.First().Record.Header.Id}\", and their records would overwrite each other. Give each job an id of its own.");
+                    streams.Error.WriteLine(streams.Say(CliMessages.SameId(new([.. same.Select(e => new TextValue(e.Path))], ListJoin.Comma), new(same.First().Record.Header.Id))));
                     worst = Math.Max(worst, ExitCode.WrongInput);
                     continue;
                 }
@@ -98,7 +98,7 @@ internal static class RenderCommand
             markup = DocumentRenderer.ToMarkup(done.Json, media, templates, problems);
             if (markup is null)
             {
-                streams.Error.Write(ProblemRenderer.Render(problems, file => templates.TextOf(file) is { } text ? SourceText.Decode(file, Encoding.UTF8.GetBytes(text), new ProblemList()) : null, Language.English));
+                streams.Error.Write(ProblemRenderer.Render(problems, file => templates.TextOf(file) is { } text ? SourceText.Decode(file, Encoding.UTF8.GetBytes(text), new ProblemList()) : null, streams.Language));
                 return ExitCode.WrongInput;
             }
         }
@@ -112,7 +112,7 @@ internal static class RenderCommand
         {
             var path = Path.Combine(folder, name + format.Suffix);
             AtomicFile.Write(path, bytes.Span);
-            streams.Output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  wrote {path} ({(bytes.Length + 1023) / 1024} kB)"));
+            streams.Output.WriteLine("  " + streams.Say(CliMessages.Wrote(new(path), (bytes.Length + 1023) / 1024)));
         }
 
         return ExitCode.Accepted;

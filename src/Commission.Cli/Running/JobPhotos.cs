@@ -1,7 +1,9 @@
 using Commission.Documents.Media;
 using Commission.Jobs;
 using Commission.Jobs.Photos;
+using Commission.Messages;
 using Commission.Records;
+using Commission.Source;
 
 namespace Commission.Cli.Running;
 
@@ -15,5 +17,5 @@ internal static class JobPhotos
         record.Photos.Select(p => p.File).Append(record.Header.Issuer.Logo).Where(name => name.Length > 0),
         name => PhotoForPage.Make(() => reading.OpenPhoto(name), PhotoShelf.BoxWidth, PhotoShelf.BoxHeight, keepsLocation) is { } photo
             ? new EmbeddedPhoto(photo.Jpeg, photo.Width, photo.Height, photo.Orientation, photo.JpegThatTurnsItself())
-            : throw new IOException($"{name}: the photo was changed while its record was made."));
+            : throw new RefusedException(CliMessages.PhotoChanged(new(name))));
 }

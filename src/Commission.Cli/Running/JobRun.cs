@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Reflection;
 using Commission.Checks.Recording;
+using Commission.Cli.Commands;
 using Commission.Fluids;
 using Commission.Jobs;
 using Commission.Messages;
@@ -42,19 +43,18 @@ internal static class JobRun
     private static readonly string Program =
         "Commission " + (typeof(JobRun).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion ?? "0");
 
-    public static EvaluatedJob? Of(string path, string? shop, DateTimeOffset? asOf, TextWriter error)
+    public static EvaluatedJob? Of(string path, string? shop, RecordChoices choices, CommandStreams streams)
     {
+        var error = streams.Error;
         if (!File.Exists(path))
         {
-            error.WriteLine(Directory.Exists(path)
-                ? $"{path}: is a folder. Name the job file in it, such as {Path.Combine(path, "job.yaml")}."
-                : $"{path}: there is no such file.");
+            error.WriteLine(streams.Say(Directory.Exists(path) ? CliMessages.IsFolder(new(path), new(Path.Combine(path, "job.yaml"))) : CliMessages.NoFile(new(path))));
             return null;
         }
 
         if (shop is not null && !Directory.Exists(shop))
         {
-            error.WriteLine($"--shop {shop}: there is no such folder.");
+            error.WriteLine(streams.Say(CliMessages.NoShop(new(shop))));
             return null;
         }
 
@@ -62,27 +62,27 @@ internal static class JobRun
         _ = Task.Run(JobReader.Prepare);
         var problems = new ProblemList();
         var reading = JobReader.Read(JobSource.OnDisk(path, shop), RefrigerantCatalogue.Names, problems);
-        var record = reading.Job is null ? null : JobEvaluation.Evaluate(reading, asOf, Program, problems);
+        var record = reading.Job is null ? null : JobEvaluation.Evaluate(reading, choices, Program, problems);
         if (record is not null)
             return new EvaluatedJob(path, reading, record);
-        error.Write(ProblemRenderer.Render(problems, reading.TextOf, Language.English));
+        error.Write(ProblemRenderer.Render(problems, reading.TextOf, streams.Language));
         return null;
     }
 
     /// <summary>The moment a record speaks for: the option, else SOURCE_DATE_EPOCH, else none, and then the job's own day counts. The machine's clock is never asked.</summary>
     /// <param name="option">What the command line says.</param>
-    /// <param name="sourceDateEpoch">What the environment says.</param>
-    /// <param name="error">Told of a value that is no time: a record dated by something else than what was asked would be a false one.</param>
+    /// <param name="streams">Told of a value of the environment that is no time: a record dated by something else than what was asked would be a false one.</param>
     /// <param name="moment">The moment; null for the day of the job.</param>
     /// <returns>False when what was asked cannot be read.</returns>
-    public static bool TryAsOf(DateTimeOffset? option, string? sourceDateEpoch, TextWriter error, out DateTimeOffset? moment)
+    public static bool TryAsOf(DateTimeOffset? option, CommandStreams streams, out DateTimeOffset? moment)
     {
+        var sourceDateEpoch = streams.Environment("SOURCE_DATE_EPOCH");
         moment = option;
         if (option is not null || string.IsNullOrEmpty(sourceDateEpoch))
             return true;
         if (!long.TryParse(sourceDateEpoch, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var seconds) || seconds is < 0 or > 253_402_300_799)
         {
-            error.WriteLine($"SOURCE_DATE_EPOCH: \"{sourceDateEpoch}\" is not a time. Whole seconds since 1970 are expected, such as 1781784000; unset it, or state the moment with --as-of.");
+            streams.Error.WriteLine(streams.Say(CliMessages.NotAnEpoch(new(sourceDateEpoch))));
             return false;
         }
 

@@ -3,7 +3,9 @@ using System.Text;
 using System.Xml.Linq;
 using Commission.Documents;
 using Commission.Documents.Archive;
+using Commission.Messages;
 using Commission.Documents.Media;
+using Commission.Source;
 using Commission.Documents.Templates;
 using Commission.Jobs;
 using Commission.Records.Integrity;
@@ -37,9 +39,6 @@ internal sealed record RecordFormat(string Name, string Suffix, PageKind Pages, 
         new("html", ".html", PageKind.Screen, pages => Encoding.UTF8.GetBytes(DocumentRenderer.ToHtml(pages.Sealed.Record, pages.Markup!, pages.Media))),
         new("json", ".record.json", PageKind.None, pages => pages.Sealed.Json),
     ];
-
-    /// <summary>Their names for a sentence: <c>pdf, html, json</c>.</summary>
-    public static string Names { get; } = string.Join(", ", All.Select(f => f.Name));
 }
 
 /// <summary>What the files of one record are made from.</summary>
@@ -61,16 +60,18 @@ internal sealed record RecordPages(string Name, JobReading Reading, SealedRecord
     [
         .. Reading.Files.Where(f => f.Role != JobFileRole.Photo && f.Content.Length <= LargestAttachment).Select(f =>
             new Attachment(Path.GetFileName(f.Name), MediaType(f.Name), f.Role == JobFileRole.Log ? AttachmentKind.Data : AttachmentKind.Source, Describe(f.Role), f.Content)),
-        new Attachment(Name + ".record.json", "application/json", AttachmentKind.Data, "The record as data", Sealed.Json),
+        new Attachment(Name + ".record.json", "application/json", AttachmentKind.Data, Say(CliMessages.AttachedRecord), Sealed.Json),
     ];
 
-    private static string Describe(JobFileRole role) => role switch
+    private string Describe(JobFileRole role) => Say(role switch
     {
-        JobFileRole.Job => "The job file as read",
-        JobFileRole.Log => "A log of the job",
-        JobFileRole.Kit => "The kit file as read",
-        _ => "A limits pack as read",
-    };
+        JobFileRole.Job => CliMessages.AttachedJob,
+        JobFileRole.Log => CliMessages.AttachedLog,
+        JobFileRole.Kit => CliMessages.AttachedKit,
+        _ => CliMessages.AttachedPack,
+    });
+
+    private string Say(Message message) => MessageWriter.Words.Format(message, Language.Find(Sealed.Record.Language) ?? Language.English);
 
     private static string MediaType(string name) => Path.GetExtension(name).ToLowerInvariant() switch
     {
@@ -86,11 +87,11 @@ internal static class TemplateFolder
     public static TemplateSet Read(string folder)
     {
         if (!Directory.Exists(folder))
-            throw new IOException($"--template {folder}: there is no such folder.");
+            throw new RefusedException(CliMessages.NoTemplateFolder(new(folder)));
         var files = Directory.EnumerateFiles(folder, "*.liquid", SearchOption.AllDirectories)
             .ToDictionary(path => Path.GetRelativePath(folder, path).Replace('\\', '/'), File.ReadAllText, StringComparer.Ordinal);
         return files.Count > 0
             ? TemplateSet.With(files)
-            : throw new IOException($"--template {folder}: there is no .liquid file in it. A template is named {TemplateSet.Main}; its parts lie in parts/.");
+            : throw new RefusedException(CliMessages.NoTemplate(new(folder), new(TemplateSet.Main)));
     }
 }

@@ -1,3 +1,5 @@
+using Commission.Jobs.Problems;
+using Commission.Messages;
 using System.Globalization;
 using System.Text.RegularExpressions;
 
@@ -69,5 +71,6 @@ internal sealed partial class LogDecimalMark
 /// <param name="Line">Its line in the log.</param>
 internal sealed record LogMarkedCell(string Text, int Line)
 {
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"\"{Text}\" in row {Line}");
+    /// <summary>What is written, and where.</summary>
+    public Message Words => LogMessages.MarkedCell(ValueText.Short(Text), Line);
 }

@@ -106,7 +106,7 @@ internal sealed class LogLayoutFinder(LogRequest request, LogCalendar calendar, 
         var mark = LogDecimalMark.Of(source, delimiter, firstLine);
         if (mark is { Comma: { } comma, Point: { } point })
         {
-            Complain(request.Log.File.At, LogMessages.TwoMarks(_file, new(comma), new(point)), LogMessages.StateDecimalNext);
+            Complain(request.Log.File.At, LogMessages.TwoMarks(_file, comma.Words, point.Words), LogMessages.StateDecimalNext);
             return null;
         }
 
@@ -116,7 +116,7 @@ internal sealed class LogLayoutFinder(LogRequest request, LogCalendar calendar, 
         // Where commas part the cells, one inside quotes stands between thousands unless it says otherwise.
         if (delimiter == ',')
             return false;
-        Complain(request.Log.File.At, LogMessages.EitherMark(_file, new(either)), LogMessages.StateDecimalNext);
+        Complain(request.Log.File.At, LogMessages.EitherMark(_file, either.Words), LogMessages.StateDecimalNext);
         return null;
     }
 

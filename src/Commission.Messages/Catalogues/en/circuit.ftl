@@ -244,7 +244,7 @@ vrf-by-weight = a variable-flow system is charged by weight
 ductless-by-weight = a ductless split is charged by weight unless its maker says otherwise
 
 # $cause (message) - the largest cause of doubt
-finer-instruments-next = Read again with finer instruments. Largest cause: { $cause }.
+finer-instruments-next = Read again with finer instruments. Most of the doubt is { $cause }.
 
 # $readings (list) - the readings
 accuracy-not-written = the accuracy of { $readings } is not written, so U is too small

@@ -4,13 +4,17 @@
 no-rows = "{ $file }" holds no rows with a time and a reading.
 no-rows-next = Name the columns with time column and value column, or the delimiter, if the log has another layout.
 
+# $cell (text) - what is written
+# $row (count) - its row
+marked-cell = "{ $cell }" in row { $row }
+
 # $file (text) - the file
-# $comma (text) - a number with a comma
-# $point (text) - a number with a point
+# $comma (message) - a number with a comma, and where
+# $point (message) - a number with a point, and where
 two-marks = "{ $file }" has a decimal comma, { $comma }, and a decimal point, { $point }.
 
 # $file (text) - the file
-# $number (text) - the number
+# $number (message) - the number, and where
 either-mark = { $number } of "{ $file }" may be a decimal comma or a thousands mark.
 state-decimal-next = State decimal: comma or decimal: point beside the file.
 

@@ -426,6 +426,12 @@ reading-name-leak-search = leak search
 reading-name-station-pressure = station pressure
 reading-name-time = time
 
+## A language that records are written in.
+
+record-language-en = English
+record-language-es = Spanish
+record-language-de = German
+
 ## How the refrigerant left the cylinder.
 
 refrigerant-phase-liquid = liquid
