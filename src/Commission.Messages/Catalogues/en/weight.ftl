@@ -46,7 +46,7 @@ before-not-known = what the circuit held before is not known by weight
 arrival-unknown-next = Recover the charge, evacuate, and weigh the whole charge in.
 
 # $scale (text) - the scale
-accuracy-of-scale = accuracy of { $scale }
+accuracy-of-scale = { $scale }: accuracy
 
 factory-charge-missing = the factory charge is not recorded, and the scale saw the whole charge
 factory-charge-missing-next = Write the factory charge from the nameplate.
