@@ -1,5 +1,7 @@
 using Commission.Checks.Formulas;
 using Commission.Measurement.Quantities;
+using Commission.Messages;
+using Commission.Records;
 using Xunit;
 
 namespace Commission.Checks.Tests.Formulas;
@@ -82,7 +84,7 @@ public sealed class LineChargeTests
     {
         var tube = AcrTube.Find(Length.FromMillimeters(millimetres))!;
         Assert.Equal(bore, tube.Bore * 1000, 9);
-        Assert.StartsWith("EN 12735-1", tube.Source, StringComparison.Ordinal);
+        Assert.StartsWith("EN 12735-1", tube.Source.Said(), StringComparison.Ordinal);
     }
 
     // 2 1/8 in is 53.975 mm: the nearer size counts. 5/16 in is 7.94 mm.
@@ -95,7 +97,7 @@ public sealed class LineChargeTests
     [InlineData(15.9, "ASTM B280")]
     [InlineData(34.93, "ASTM B280")]
     public void Of_two_near_sizes_the_nearer_counts(double millimetres, string standard) =>
-        Assert.StartsWith(standard, AcrTube.Find(Length.FromMillimeters(millimetres))!.Source, StringComparison.Ordinal);
+        Assert.StartsWith(standard, RecordWords.Text(AcrTube.Find(Length.FromMillimeters(millimetres))!.Source, Language.English), StringComparison.Ordinal);
 
     [Theory]
     [InlineData(14)]

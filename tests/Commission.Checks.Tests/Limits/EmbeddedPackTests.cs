@@ -126,7 +126,7 @@ public sealed class EmbeddedPackTests
     public void Every_text_of_the_packs_and_every_name_of_a_limit_stands_in_the_catalogue_and_no_other()
     {
         var packs = LimitLibrary.EmbeddedNames.Select(name => LimitLibrary.Embedded.Find(name)!).ToArray();
-        var asked = LimitDefinitions.All.Select(definition => definition.Means)
+        var asked = LimitDefinitions.All.Select(definition => (Messages.Message?)definition.Means)
             .Concat(packs.SelectMany(pack => new[] { pack.Title, pack.PublishedBy, pack.Edition, pack.About }.Concat(pack.Clauses.Select(clause => clause.Says))))
             .Concat(packs.SelectMany(pack => pack.Limits.Values.SelectMany(cases => cases.SelectMany(entry => new[] { entry.Statement, entry.Note }))))
             .Concat(packs.SelectMany(pack => pack.Required.SelectMany(profile => profile.Checks.Select(choice => choice.Called).Append(profile.Because))))
