@@ -1,6 +1,7 @@
 using Commission.Measurement.Decisions;
 using Commission.Measurement.Units;
 using Commission.Messages;
+using Commission.Records.Findings;
 
 namespace Commission.Records;
 
@@ -31,6 +32,31 @@ public static class RecordWords
         Outcome.NotAccepted => RecordMessages.OutcomeNotAccepted,
         _ => RecordMessages.OutcomeIncomplete,
     };
+
+    /// <summary>Whose a limit is: the maker, common practice, the job, or the pack by its name.</summary>
+    /// <param name="limit">The limit.</param>
+    public static Message Whose(LimitStatement limit)
+    {
+        ArgumentNullException.ThrowIfNull(limit);
+        return limit.Basis switch
+        {
+            "maker" => RecordMessages.WhoseMaker,
+            "job" => RecordMessages.WhoseJob,
+            LimitStatement.PackBasis => limit.Pack.Length > 0 ? RecordMessages.WhoseNamedPack(new NameValue(limit.Pack)) : RecordMessages.WhosePack,
+            _ => RecordMessages.WhoseCommonPractice,
+        };
+    }
+
+    /// <summary>The word for how well the source of a limit or of a clause is known.</summary>
+    /// <param name="mark">The mark: <c>published</c>, <c>from memory</c>, <c>common practice</c>, <c>job</c> or <c>not read</c>.</param>
+    public static Message Mark(string mark) => RecordMessages.Mark(mark switch
+    {
+        "published" => RecordMessages.MarkMark.Published,
+        "from memory" => RecordMessages.MarkMark.FromMemory,
+        "common practice" => RecordMessages.MarkMark.CommonPractice,
+        "job" => RecordMessages.MarkMark.Job,
+        _ => RecordMessages.MarkMark.NotRead,
+    });
 
     /// <summary>A message as text.</summary>
     /// <param name="message">The message.</param>

@@ -8,6 +8,7 @@ using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
 using Commission.Messages;
+using Commission.Records;
 using Commission.Records.Findings;
 using static Commission.Messages.DiagnosisMessages;
 
@@ -317,7 +318,7 @@ internal sealed class RowEvidence
 
     private Message Words(Limit? limit) => limit is null ? ExpectedUnknown : Words(_context.State(limit));
 
-    private static Message Words(LimitStatement limit) => ExpectedLimit(new TextValue(limit.Text), new TextValue(limit.Whose));
+    private static Message Words(LimitStatement limit) => ExpectedLimit(new TextValue(limit.Text), RecordWords.Whose(limit));
 
     private Message Value(Uncertain value, DisplayKind kind) => DiagnosisMessages.Value(_context.Present.InMessage(value, kind));
 

@@ -121,7 +121,7 @@ internal sealed class FindingParts(Language language)
             [finding.Statement,
             finding.Measured is { } m ? Text(m.CoverageText is { } c ? SheetsMessages.MeasuredWithCoverage(new(m.Text), new(c)) : SheetsMessages.Measured(new(m.Text))) : null,
             .. finding.Limits.Select(l => Text(SheetsMessages.Limit(
-                new(l.Text), new(l.Basis), new(l.Source), new(l.Mark), l.Rule == DecisionRule.Simple ? SheetsMessages.LimitRule.Simple : SheetsMessages.LimitRule.Guarded))),
+                new(l.Text), RecordWords.Whose(l), new(l.Source), RecordWords.Mark(l.Mark), l.Rule == DecisionRule.Simple ? SheetsMessages.LimitRule.Simple : SheetsMessages.LimitRule.Guarded))),
             Text(SheetsMessages.Verdict(RecordWords.Of(finding.Verdict))),
             finding.ConformityText is { } p ? Text(SheetsMessages.Conformity(new(p))) : null,
             finding.AdequacyText is { } a ? Text(SheetsMessages.Adequacy(new(a))) : null,

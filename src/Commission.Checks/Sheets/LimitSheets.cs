@@ -39,7 +39,7 @@ public static class LimitSheets
         if (LimitLibrary.Embedded.Find(name) is not { } pack)
             return null;
         string Text(Message message) => RecordWords.Text(message, language);
-        var clauses = pack.Clauses.Select(c => ImmutableArray.Create(c.Clause, Text(c.Says), c.Mark)).ToImmutableArray();
+        var clauses = pack.Clauses.Select(c => ImmutableArray.Create(c.Clause, Text(c.Says), Text(RecordWords.Mark(c.Mark)))).ToImmutableArray();
         return new Sheet(
             Text(SheetsMessages.PackTitle(new(pack.Name), pack.Title)),
             [
@@ -90,7 +90,7 @@ public static class LimitSheets
         return
         [
             id, Text(LimitText.Of(limit, units)), string.Join("; ", when), Text(SheetsMessages.Rule(entry.Rule == DecisionRule.Simple ? SheetsMessages.RuleRule.Simple : SheetsMessages.RuleRule.Guarded)),
-            Text(entry.Note is { } note ? SheetsMessages.SourceMarkAndNote(new(entry.Source), new(entry.Mark), note) : SheetsMessages.SourceAndMark(new(entry.Source), new(entry.Mark))),
+            Text(entry.Note is { } note ? SheetsMessages.SourceMarkAndNote(new(entry.Source), RecordWords.Mark(entry.Mark), note) : SheetsMessages.SourceAndMark(new(entry.Source), RecordWords.Mark(entry.Mark))),
         ];
     }
 }

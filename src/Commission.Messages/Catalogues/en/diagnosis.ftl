@@ -135,7 +135,7 @@ value-of-rated = { $current }, { $share } of the rated { $rated }
 ## What a reading should be
 
 # $limit (text) - the figure
-# $basis (text) - whose it is
+# $basis (message) - whose it is
 expected-limit = { $limit }, { $basis }
 
 # $limit (text) - the figure

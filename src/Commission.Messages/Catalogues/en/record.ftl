@@ -166,3 +166,23 @@ note-uncertainty = uncertainty
 note-uncertainty-law = law of propagation, k = t95.45(ν)
 note-conformity = statements of conformity
 note-conformity-rule = guarded acceptance w = U; probability of conformity
+
+## Whose a limit is, and how well its source is known
+
+whose-maker = maker
+whose-job = job
+whose-pack = pack
+whose-common-practice = common practice
+
+# $pack (name) - name of the pack
+whose-named-pack = { $pack }
+
+# $mark (choice: published, from-memory, common-practice, job, not-read) - how well the source is known
+mark =
+    { $mark ->
+        [published] published
+        [from-memory] from memory
+        [common-practice] common practice
+        [job] job
+       *[not-read] not read
+    }

@@ -25,9 +25,9 @@ measured = measured { $value }
 measured-with-coverage = measured { $value } ({ $coverage })
 
 # $limit (text) - the limit as printed
-# $basis (text) - whose it is
+# $basis (message) - whose it is
 # $source (text) - where it stands
-# $mark (text) - how sure that is
+# $mark (message) - how sure that is
 # $rule (choice: simple, guarded) - how it is judged
 limit =
     { $rule ->
@@ -132,11 +132,11 @@ required-checks-and-photos = { $because }: { $checks }; photos: { $photos }
 required-one-of = { $alternatives }
 
 # $source (text) - where the figure stands
-# $mark (text) - how sure that is
+# $mark (message) - how sure that is
 source-and-mark = { $source } ({ $mark })
 
 # $source (text) - where the figure stands
-# $mark (text) - how sure that is
+# $mark (message) - how sure that is
 # $note (message) - anything worth telling beside it
 source-mark-and-note = { $source } ({ $mark }); { $note }
 
