@@ -132,6 +132,6 @@ internal sealed class JobLimits : IAnalysis<JobLimits>
             Ambient = job.Evacuation?.Ambient?.Value.Si,
         };
         var packs = job.Limits is { } limits ? limits.Packs.Select(p => p.Value) : [];
-        return new JobLimits(new LimitResolver(context.Settings.Library, packs, MakerFigures.Of(job, context.Present.Text), situation, new DecisionRuleChoice(job.Limits?.DecisionRule)));
+        return new JobLimits(new LimitResolver(context.Settings.Library, packs, MakerFigures.Of(job, context.Present.Text), situation, new DecisionRuleChoice(job.Limits?.DecisionRule), context.Present.Text));
     }
 }

@@ -72,9 +72,11 @@ internal sealed class EntryReader(LimitDefinition definition, PackDefaults defau
             Missing(mapping, "mark", LimitsMessages.NoMark(Id));
         if (ShapeOf(mapping, given) is not { } shape)
             return null;
+        var worded = source is null ? null : LimitNotes.SourceOf(words(source.Text));
         var entry = new LimitEntry(
-            shape, when, own.Rule ?? defaults.Rule ?? definition.Rule, own.Basis ?? defaults.Basis ?? "", source?.Text ?? "", own.Mark ?? defaults.Mark ?? "", mapping.Location)
+            shape, when, own.Rule ?? defaults.Rule ?? definition.Rule, own.Basis ?? defaults.Basis ?? "", worded is null ? source?.Text ?? "" : "", own.Mark ?? defaults.Mark ?? "", mapping.Location)
         {
+            SourceInWords = worded,
             With = with,
             Note = note is null ? null : words(note.Text),
         };

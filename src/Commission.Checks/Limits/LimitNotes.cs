@@ -19,6 +19,10 @@ internal static class LimitNotes
     /// <param name="name">The name of its message, as the pack has it.</param>
     public static Message OfProgram(string name) => Message.Of(Catalogue, name, []);
 
+    /// <summary>The source of a figure where a pack inside the program has it in words; null where it cites a document.</summary>
+    /// <param name="source">What the text of the source became.</param>
+    public static Message? SourceOf(Message source) => source.Phase == Catalogue && source.Name.StartsWith("source-", StringComparison.Ordinal) ? source : null;
+
     /// <summary>A text of a user's pack, in whatever language it is written.</summary>
     /// <param name="text">The text.</param>
     public static Message AsWritten(string text) => CommonMessages.AsWritten(new(text));

@@ -57,7 +57,7 @@ internal sealed record PackClause(string Clause, Message Says, string Mark)
 /// <param name="When">When it applies.</param>
 /// <param name="Rule">The decision rule that belongs to it.</param>
 /// <param name="Basis">What kind of document it rests on.</param>
-/// <param name="Source">Clause, page, or in words where it comes from.</param>
+/// <param name="Source">Clause or page, or in the words of a user where it comes from; empty where <see cref="SourceInWords"/> says it.</param>
 /// <param name="Mark">How sure it is: <c>published</c>, <c>from memory</c>, <c>common practice</c>.</param>
 /// <param name="At">Where it is written.</param>
 internal sealed record LimitEntry(
@@ -69,6 +69,9 @@ internal sealed record LimitEntry(
     string Mark,
     SourceLocation At)
 {
+    /// <summary>Where it comes from in words of this program; null where <see cref="Source"/> says it.</summary>
+    public Message? SourceInWords { get; init; }
+
     /// <summary>Lower bound; of a tolerance minus its half width.</summary>
     public LimitFigure? Lower { get; init; }
 
@@ -86,6 +89,10 @@ internal sealed record LimitEntry(
 
     /// <summary>Anything worth telling beside it.</summary>
     public Message? Note { get; init; }
+
+    /// <summary>Where it comes from.</summary>
+    /// <param name="words">The text of a message.</param>
+    public string SourceText(Func<Message, string> words) => SourceInWords is { } worded ? words(worded) : Source;
 }
 
 /// <summary>One number of a limit.</summary>

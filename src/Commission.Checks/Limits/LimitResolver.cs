@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Commission.Jobs.Model;
 using Commission.Measurement.Decisions;
+using Commission.Messages;
 using Chosen = Commission.Jobs.Model.Given<Commission.Jobs.Model.Words.DecisionRule>;
 
 namespace Commission.Checks.Limits;
@@ -14,6 +15,7 @@ internal sealed class LimitResolver
     private readonly PackChain _chain;
     private readonly ImmutableDictionary<string, MakerFigure> _maker;
     private readonly DecisionRuleChoice _rules;
+    private readonly Func<Message, string> _words;
 
     /// <summary>Makes a resolver.</summary>
     /// <param name="library">Where packs come from.</param>
@@ -21,22 +23,25 @@ internal sealed class LimitResolver
     /// <param name="maker">Figures of the job by limit id.</param>
     /// <param name="situation">What is known of the job.</param>
     /// <param name="rules">Where the job asks for a guarded decision.</param>
+    /// <param name="words">The text of a source in words; null for English.</param>
     public LimitResolver(
         LimitLibrary library,
         IEnumerable<string> packs,
         ImmutableDictionary<string, MakerFigure> maker,
         LimitSituation situation,
-        DecisionRuleChoice rules)
-        : this(new PackChain(library.Find, packs), maker, situation, rules)
+        DecisionRuleChoice rules,
+        Func<Message, string>? words = null)
+        : this(new PackChain(library.Find, packs), maker, situation, rules, words ?? (message => MessageWriter.Words.Format(message, Language.English)))
     {
     }
 
-    private LimitResolver(PackChain chain, ImmutableDictionary<string, MakerFigure> maker, LimitSituation situation, DecisionRuleChoice rules)
+    private LimitResolver(PackChain chain, ImmutableDictionary<string, MakerFigure> maker, LimitSituation situation, DecisionRuleChoice rules, Func<Message, string> words)
     {
         _chain = chain;
         _maker = maker;
         Situation = situation;
         _rules = rules;
+        _words = words;
     }
 
     /// <summary>What is known of the job.</summary>
@@ -45,7 +50,7 @@ internal sealed class LimitResolver
     /// <summary>The same packs and figures in another situation, such as heating instead of cooling.</summary>
     /// <param name="situation">The other situation.</param>
     /// <returns>Another resolver.</returns>
-    public LimitResolver In(LimitSituation situation) => new(_chain, _maker, situation, _rules);
+    public LimitResolver In(LimitSituation situation) => new(_chain, _maker, situation, _rules, _words);
 
     /// <summary>The limit that applies.</summary>
     /// <param name="id">Limit id, one of the definitions.</param>
@@ -103,7 +108,7 @@ internal sealed class LimitResolver
         Tier = isCommon ? LimitTier.CommonPractice : string.Equals(entry.Basis, "maker", StringComparison.Ordinal) ? LimitTier.Maker : LimitTier.Pack,
         Pack = pack.Name,
         Basis = entry.Basis,
-        Source = entry.Source,
+        Source = entry.SourceText(_words),
         Mark = entry.Mark,
         Rule = _rules.For(definition.Group, entry.Rule),
         At = entry.At,

@@ -34,7 +34,7 @@ internal static class SourceNotes
         return notes.ToImmutable();
 
         // A source in words carries its mark as a message; the source of a limit has that of the limit.
-        string MarkOf(string source) => made.TryGetValue(source, out var message) ? SourceMarks.Word(SourceMarks.Of(message)) : limits[source].FirstOrDefault() ?? SourceMarks.Word(SourceMark.Published);
+        string MarkOf(string source) => limits[source].FirstOrDefault() ?? SourceMarks.Word(SourceMarks.Of(made.GetValueOrDefault(source)));
     }
 
     private static Message RuleText(CombiningRule rule) => rule switch

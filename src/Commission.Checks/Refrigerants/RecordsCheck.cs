@@ -59,7 +59,7 @@ internal sealed class RecordsCheck : ICheck
         var missing = items.Where(i => !i.IsWritten).ToList();
         finding.Step(
             "", RefrigerantMessages.RecordsStep, entry.Statement ?? "", RefrigerantMessages.RecordsItems(Names(items.Where(i => i.IsWritten))),
-            RefrigerantMessages.RecordsStepResult(items.Count - missing.Count, items.Count), Cited.As(entry.Source, entry.Mark));
+            RefrigerantMessages.RecordsStepResult(items.Count - missing.Count, items.Count), Cited.As(entry.SourceText(context.Present.Text), entry.Mark));
         return missing.Count == 0
             ? finding.Information(RefrigerantMessages.RecordsComplete(Names(items)), RefrigerantMessages.RecordsKind)
             : finding.Next(this.WhenItFails()).Information(RefrigerantMessages.RecordsMissing(Names(missing)), RefrigerantMessages.RecordsKind);

@@ -75,7 +75,7 @@ public static class LimitSheets
             Tier = LimitTier.Pack,
             Pack = pack.Name,
             Basis = entry.Basis,
-            Source = entry.Source,
+            Source = entry.SourceText(Text),
             Mark = entry.Mark,
             Rule = entry.Rule,
             At = entry.At,
@@ -90,7 +90,7 @@ public static class LimitSheets
         return
         [
             id, Text(LimitText.Of(limit, units)), string.Join("; ", when), Text(SheetsMessages.Rule(entry.Rule == DecisionRule.Simple ? SheetsMessages.RuleRule.Simple : SheetsMessages.RuleRule.Guarded)),
-            Text(entry.Note is { } note ? SheetsMessages.SourceMarkAndNote(new(entry.Source), RecordWords.Mark(entry.Mark), note) : SheetsMessages.SourceAndMark(new(entry.Source), RecordWords.Mark(entry.Mark))),
+            Text(entry.Note is { } note ? SheetsMessages.SourceMarkAndNote(new(limit.Source), RecordWords.Mark(entry.Mark), note) : SheetsMessages.SourceAndMark(new(limit.Source), RecordWords.Mark(entry.Mark))),
         ];
     }
 }

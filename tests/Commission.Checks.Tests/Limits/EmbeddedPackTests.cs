@@ -36,7 +36,7 @@ public sealed class EmbeddedPackTests
         {
             Assert.Contains(entry.Mark, new[] { "published", "from memory", "common practice" });
             Assert.NotEmpty(entry.Basis);
-            Assert.True(entry.Source.Length > 4, entry.At.ToString());
+            Assert.True(entry.SourceText(LimitWords.In).Length > 4, entry.At.ToString());
 
             // What rests on common practice alone has no published source, and what has none rests on it.
             Assert.Equal(string.Equals(entry.Mark, "common practice", StringComparison.Ordinal), string.Equals(entry.Basis, "common practice", StringComparison.Ordinal));
@@ -128,7 +128,7 @@ public sealed class EmbeddedPackTests
         var packs = LimitLibrary.EmbeddedNames.Select(name => LimitLibrary.Embedded.Find(name)!).ToArray();
         var asked = LimitDefinitions.All.Select(definition => (Messages.Message?)definition.Means)
             .Concat(packs.SelectMany(pack => new[] { pack.Title, pack.PublishedBy, pack.Edition, pack.About }.Concat(pack.Clauses.Select(clause => clause.Says))))
-            .Concat(packs.SelectMany(pack => pack.Limits.Values.SelectMany(cases => cases.SelectMany(entry => new[] { entry.Statement, entry.Note }))))
+            .Concat(packs.SelectMany(pack => pack.Limits.Values.SelectMany(cases => cases.SelectMany(entry => new[] { entry.Statement, entry.Note, entry.SourceInWords }))))
             .Concat(packs.SelectMany(pack => pack.Required.SelectMany(profile => profile.Checks.Select(choice => choice.Called).Append(profile.Because))))
             .OfType<Messages.Message>().ToArray();
         Assert.All(asked, message => Assert.Equal(LimitNotes.Catalogue, message.Phase));

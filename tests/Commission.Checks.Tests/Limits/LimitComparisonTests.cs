@@ -127,7 +127,7 @@ public sealed class LimitComparisonTests
             Tier = LimitTier.Pack,
             Pack = "a",
             Basis = entry.Basis,
-            Source = entry.Source,
+            Source = entry.SourceText(LimitWords.In),
             Mark = entry.Mark,
             Rule = entry.Rule,
             At = entry.At,

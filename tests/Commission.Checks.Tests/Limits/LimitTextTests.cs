@@ -134,7 +134,7 @@ public sealed class LimitTextTests
             Tier = LimitTier.Maker,
             Pack = pack.Name,
             Basis = entry.Basis,
-            Source = entry.Source,
+            Source = entry.SourceText(LimitWords.In),
             Mark = entry.Mark,
             Rule = entry.Rule,
             At = entry.At,
