@@ -1,8 +1,10 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
+using Commission.Checks.Kernel;
 using Commission.Fluids;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
+using Commission.Messages;
 
 namespace Commission.Checks.Limits;
 
@@ -193,7 +195,7 @@ internal enum GasFamily
 internal static class GasFamilies
 {
     /// <summary>Where the families come from, as a trace cites it.</summary>
-    public const string Source = "Regulation (EU) 2024/573, annexes I and II (published)";
+    public static Message Source => Cited.As("Regulation (EU) 2024/573, annexes I and II", "published");
 
     private static readonly string[] Perfluorocarbons = ["R-14", "R-116", "R-218", "R-C318"];
 

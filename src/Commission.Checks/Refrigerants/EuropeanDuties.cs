@@ -72,7 +72,7 @@ internal sealed class EuropeanDuties : IAnalysis<EuropeanDuties>
         if (_charge is null || Warming is null)
             return;
         var mass = _context.Present.Text(_charge.Value.Value, DisplayKind.Mass);
-        finding.Step("t_I", RefrigerantMessages.Co2eStepAnnexOne, RefrigerantMessages.Co2eStepAnnexOneFormula, $"{mass}, {GasFamilies.Source}", string.Create(CultureInfo.InvariantCulture, $"{AnnexOneTonnes:0.00} t CO2e"), Citation);
+        finding.Step("t_I", RefrigerantMessages.Co2eStepAnnexOne, RefrigerantMessages.Co2eStepAnnexOneFormula, CommonMessages.Several(new([_context.Present.InMessage(_charge.Value.Value, DisplayKind.Mass), GasFamilies.Source], ListJoin.Comma)), string.Create(CultureInfo.InvariantCulture, $"{AnnexOneTonnes:0.00} t CO2e"), Citation);
         if (Edition == FluorinatedGasEdition.Regulation573Of2024)
             finding.Step("m_II", RefrigerantMessages.Co2eStepAnnexTwo, RefrigerantMessages.Co2eStepAnnexTwoFormula, string.Create(CultureInfo.InvariantCulture, $"{mass} × {Warming.AnnexTwoShare:0.####}"), string.Create(CultureInfo.InvariantCulture, $"{AnnexTwoKilograms:0.00} kg"), Citation);
     }

@@ -72,8 +72,10 @@ public sealed partial class AssumptionSpread(ITestOutputHelper output)
     }
 
     private static IEnumerable<(string Id, string Figure)> Unsourced(string pack) => Entry().Matches(pack)
-        .Where(m => m.Groups["body"].Value.Contains("default of this program", StringComparison.Ordinal) || m.Groups["body"].Value.Contains("common practice, no source", StringComparison.Ordinal))
+        .Where(m => SourceOf(m.Groups["id"].Value) is var source && (source.Contains("default of this program", StringComparison.Ordinal) || source.Contains("common practice, no source", StringComparison.Ordinal)))
         .Select(m => (m.Groups["id"].Value, Figures().Match(m.Groups["body"].Value).Groups["line"].Value.Trim()));
+
+    private static string SourceOf(string id) => LimitLibrary.Embedded.Find(LimitPack.CommonPractice)!.Limits[id][0].SourceText(LimitWords.In);
 
     // Every number of the entry's figures, its companions too.
     private static string Scaled(string pack, string id, double factor) => Entry().Replace(pack, m => m.Groups["id"].Value != id ? m.Value : Figures().Replace(
