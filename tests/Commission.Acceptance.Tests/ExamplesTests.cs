@@ -199,5 +199,5 @@ public sealed class ExamplesTests
 
     private static Records.Findings.Finding Only(string example, string check) => Assert.Single(ExamplesLibrary.Findings(example), f => f.Check == check);
 
-    private static CommissioningRecord Record(string example) => JobEvaluation.Evaluate(ExamplesLibrary.Read(example), null, "commission", new ProblemList())!;
+    private static CommissioningRecord Record(string example) => JobEvaluation.Evaluate(ExamplesLibrary.Read(example), new RecordChoices(), "commission", new ProblemList())!;
 }

@@ -25,7 +25,7 @@ public sealed class GoldenRecordTests
     [Fact]
     public void The_long_example_gives_the_record_it_gave()
     {
-        var record = JobEvaluation.Evaluate(ExamplesLibrary.Read("tarn-lane"), null, Program, new ProblemList())!;
+        var record = JobEvaluation.Evaluate(ExamplesLibrary.Read("tarn-lane"), new RecordChoices(), Program, new ProblemList())!;
 
         // The digest covers the last bits; inputs and the job as read have their own hashes and trees; of a figure its words and ranges are
         // enough; the budgets are what Monte Carlo confirms.

@@ -16,7 +16,7 @@ public sealed class MessagesOfExamplesTests
     [MemberData(nameof(Examples))]
     public void Sentences_can_be_written_again_from_the_file(string example)
     {
-        var record = RecordJson.Read(RecordJson.Write(JobEvaluation.Evaluate(ExamplesLibrary.Read(example), null, "commission", new ProblemList())!));
+        var record = RecordJson.Read(RecordJson.Write(JobEvaluation.Evaluate(ExamplesLibrary.Read(example), new RecordChoices(), "commission", new ProblemList())!));
         var language = Language.Find(record.Language)!;
         foreach (var finding in record.Findings)
         {

@@ -83,7 +83,7 @@ internal static partial class JobLines
         folder.Files["job.yaml"] = Encoding.UTF8.GetBytes(yaml);
         var problems = new ProblemList();
         var reading = JobReader.Read(new JobSource("job.yaml", "job.yaml", folder, null), RefrigerantCatalogue.Names, problems);
-        return (reading.Job is null ? null : JobEvaluation.Evaluate(reading, null, "test", problems))
+        return (reading.Job is null ? null : JobEvaluation.Evaluate(reading, new RecordChoices(), "test", problems))
             ?? throw new InvalidDataException(string.Join(Environment.NewLine, problems.Sorted()));
     }
 

@@ -63,3 +63,9 @@ internal static class JobText
             : Path.GetExtension(path) is ".jpg" or ".png" ? FolderFile.Of(DrawnPhoto.Of(path)) : FolderFile.Not(FolderFileState.Missing);
     }
 }
+
+/// <summary>Messages as a reader in English has them.</summary>
+internal static class EnglishWords
+{
+    public static string Said(this Message? message) => message is null ? "" : RecordWords.Text(message, Language.English);
+}

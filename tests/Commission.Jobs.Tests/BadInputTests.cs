@@ -27,7 +27,7 @@ public sealed class BadInputTests
         // Keys.
         { "vapor line: 57.9", "vapour lin: 57.9", "27:68: \"vapour lin\" is not a key of \"readings\". Did you mean \"vapor line\"?" },
         { "  id: T-1", "  id: T-1\n  elevation: 5280 ft", "5:3: \"elevation\" is not a key of \"job\". \"elevation\" belongs under \"job: site\"." },
-        { "  id: T-1", "  id: T-1\n  banana: 5", "5:3: \"banana\" is not a key of \"job\". Keys here are id, work, date, zone, site, people, revision, paper or notes." },
+        { "  id: T-1", "  id: T-1\n  banana: 5", "5:3: \"banana\" is not a key of \"job\". Keys here are id, work, date, zone, site, people, revision, paper, language or notes." },
         { "  id: T-1", "  id: T-1\n  id: T-2", "5:3: \"id\" is written twice; the first is in line 4. Keep one of them." },
         { "  id: T-1\n", "", "3:1: \"job\" does not say \"id\". The job's number or name; the record's files are named after it. Write it like id: TL-2026-061." },
         { "  work: new", "  wrk: new", "5:3: \"wrk\" is not a key of \"job\". Did you mean \"work\"?" },

@@ -45,10 +45,10 @@ public sealed class LogRowTests
     }
 
     [Theory]
-    [InlineData("s,vacuum (inHg)\n0,28.5\n10,29.5\n", "log.csv", "job.yaml:7:11: The heading \"vacuum (inHg)\" of \"log.csv\" says inHg and not whether that is gauge or absolute. State unit beside the file: inHg abs, if it counts from nothing; a depth below the atmosphere is no vacuum level.")]
-    [InlineData("s,vacuum_foo\n0,900\n10,450\n", "log.csv", "job.yaml:7:11: The heading \"vacuum_foo\" of \"log.csv\" does not say a unit that is understood. State unit beside the file: micron, mTorr, Torr, Pa, mbar or hPa.")]
-    [InlineData("s,battery_V\n0,900\n10,450\n", "log.csv", "job.yaml:7:11: The column \"battery_V\" of \"log.csv\" does not hold a vacuum level. State value column beside the file, the heading of the column that does.")]
-    [InlineData("s,humidity,micron\n0,45,900\n10,45,450\n", "{file: log.csv, value column: humidity}", "job.yaml:7:41: The column \"humidity\" of \"log.csv\" does not hold a vacuum level. State value column beside the file, the heading of the column that does.")]
+    [InlineData("s,vacuum (inHg)\n0,28.5\n10,29.5\n", "log.csv", "job.yaml:7:11: The heading \"vacuum (inHg)\" of \"log.csv\" says inHg and not whether that is gauge or absolute. State unit beside the file, such as inHg abs, if it counts from nothing; a depth below the atmosphere is no vacuum level.")]
+    [InlineData("s,vacuum_foo\n0,900\n10,450\n", "log.csv", "job.yaml:7:11: The heading \"vacuum_foo\" of \"log.csv\" does not say a unit that is understood. State unit beside the file, such as micron, mTorr, Torr, Pa, mbar or hPa.")]
+    [InlineData("s,battery_V\n0,900\n10,450\n", "log.csv", "job.yaml:7:11: The column \"battery_V\" of \"log.csv\" holds something else. Looked for: a vacuum level. State value column beside the file, the heading of the column that does.")]
+    [InlineData("s,humidity,micron\n0,45,900\n10,45,450\n", "{file: log.csv, value column: humidity}", "job.yaml:7:41: The column \"humidity\" of \"log.csv\" holds something else. Looked for: a vacuum level. State value column beside the file, the heading of the column that does.")]
     [InlineData("s,Vacuum (micron)\n0,900\n10,450\n", "{file: log.csv, unit: Pa}", "job.yaml:7:33: The heading \"Vacuum (micron)\" of \"log.csv\" says micron, and the job Pa. Correct the unit, or leave it out where the heading is right.")]
     [InlineData("t (foo),micron\n0,900\n10,450\n", "log.csv", "job.yaml:7:11: The unit of the times of \"log.csv\" under \"t (foo)\" is not understood. State time format: seconds or time format: minutes beside the file.")]
     [InlineData("elapsed,micron\n0:00,900\n0:10,450\n", "log.csv", "job.yaml:7:11: \"0:00\" in \"log.csv\" under \"elapsed\" may be hours and minutes or minutes and seconds. Head the column elapsed (h:min) or elapsed (min:s), or write h:mm:ss.")]

@@ -169,7 +169,7 @@ public sealed class LogTests
 
     [Theory]
     [InlineData("{file: log.csv, value column: Vacum}", "job.yaml:7:41: \"log.csv\" has no column \"Vacum\". Did you mean \"Vacuum\"?")]
-    [InlineData("{file: log.csv, unit: psig}", "job.yaml:7:33: \"psig\" is not a unit of a vacuum level. Write micron, mTorr, Torr, Pa, mbar or hPa.")]
+    [InlineData("{file: log.csv, unit: psig}", "job.yaml:7:33: \"psig\" is not a unit for this: a vacuum level. Write micron, mTorr, Torr, Pa, mbar or hPa.")]
     [InlineData("{file: log.csv, unit: mikron}", "job.yaml:7:33: \"mikron\" is not a unit. Did you mean micron?")]
     public void What_is_stated_must_fit_the_log(string series, string expected) =>
         Assert.Equal([expected], Problems("s,Vacuum\n0,900\n10,450\n", series));
@@ -178,7 +178,7 @@ public sealed class LogTests
     public void Without_units_a_heading_must_say_the_unit()
     {
         var frame = Frame.Replace("units: us\n", "", StringComparison.Ordinal).Replace("elevation: 100", "elevation: 100 m", StringComparison.Ordinal);
-        Assert.Equal(["job.yaml:6:11: The heading \"Vacuum\" of \"log.csv\" does not say the unit. State unit beside the file: micron, mTorr, Torr, Pa, mbar or hPa."],
+        Assert.Equal(["job.yaml:6:11: The heading \"Vacuum\" of \"log.csv\" does not say the unit. State unit beside the file, such as micron, mTorr, Torr, Pa, mbar or hPa."],
             Problems("s,Vacuum\n0,900\n10,450\n", "log.csv", frame));
     }
 

@@ -1,3 +1,4 @@
+using Commission.Messages;
 using Commission.Measurement.Corrections;
 using Commission.Measurement.Decisions;
 using Commission.Measurement.Uncertainty;
@@ -27,6 +28,9 @@ internal static class Helpers
             si => QuantityWriter.Of(si, value, decimals),
             si => QuantityWriter.Of(si, difference, decimals + 1));
     }
+
+    /// <summary>A message as a reader in English has it.</summary>
+    public static string Said(this Message? message) => message is null ? "" : new MessageWriter(MessageCatalogue.BuiltIn, QuantityWriter.Instance).Format(message, Language.English);
 
     /// <summary>Correlation coefficient by the causes two results share (GUM 5.2.2).</summary>
     public static double CorrelationWith(this Uncertain one, Uncertain other)

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Commission.Messages;
 using Commission.Checks.Circuit;
 using Commission.Checks.Inference;
 using Commission.Measurement.Decisions;
@@ -75,7 +76,7 @@ public sealed class RunningLogTests
         const string Logs = "vapor pressure: p.csv, vapor line: t.csv, liquid pressure: h.csv, liquid line: l.csv, power: w.csv";
         var moving = Running(t => 36 + (0.3 * t / 60), _ => 2.0);
         Assert.Equal(-2.95, moving.Get<RunningLog>().Subcooling!.Change.Value, 0.02);
-        Assert.Equal("subcooling was still moving in the log", LogDrift.Of(moving)!.Block);
+        Assert.Equal(ChargeMessages.LogSubcoolingMoving, LogDrift.Of(moving)!.Block);
         Assert.Equal(Verdict.Pass, Mark(moving, "power in the log"));
         Assert.Equal(Verdict.NotEvaluated, Mark(moving, "subcooling in the log"));
         Assert.Equal(Verdict.NotEvaluated, new Checks.Charge.SubcoolingCheck().Evaluate(moving).First().Verdict);

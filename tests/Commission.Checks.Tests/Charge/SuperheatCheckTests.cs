@@ -138,7 +138,7 @@ public sealed class SuperheatCheckTests
     }
 
     [Theory]
-    [InlineData(100, 66, "dash")]
+    [InlineData(100, 66, "gives no figure")]
     [InlineData(110, 70, "outside")]
     [InlineData(84, 67, "outside")]
     public void A_chart_is_not_read_at_a_dash_or_beyond_its_places(double outdoor, double wetBulb, string why)
@@ -321,7 +321,7 @@ public sealed class SuperheatCheckTests
 
     [Fact]
     public void A_missing_line_temperature_is_told() =>
-        Assert.Equal("the line temperature for superheat was not read", Judge(ChargeJobs.FenRow.With("vapor line: 52.0, ", "")).Reason);
+        Assert.Equal("line temperature for superheat was not read", Judge(ChargeJobs.FenRow.With("vapor line: 52.0, ", "")).Reason);
 
     [Fact]
     public void A_wet_bulb_from_the_humidity_does_as_well()

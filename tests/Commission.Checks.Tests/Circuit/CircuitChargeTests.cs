@@ -58,7 +58,7 @@ public sealed class CircuitChargeTests
     [InlineData("charging: {unit arrived: recovered and evacuated}", Plate, "no scale reading")]
     [InlineData("", Plate, "nothing about the charging")]
     public void Why_the_total_cannot_be_known_is_told(string lines, string equipment, string why) =>
-        Assert.Contains(why, JobText.Context(JobLines.Of(lines, equipment: equipment)).Get<WeighedCharge>().WhyNoTotal, StringComparison.Ordinal);
+        Assert.Contains(why, JobText.Context(JobLines.Of(lines, equipment: equipment)).Get<WeighedCharge>().WhyNoTotal.Said(), StringComparison.Ordinal);
 
     [Theory]
     [InlineData("charged", false, true)]
@@ -115,7 +115,7 @@ public sealed class CircuitChargeTests
         var ledger = JobText.Context(JobLines.Of($"charging: {{{charging}}}", "charge adjustment")).Get<RefrigerantLedger>();
         Assert.Equal(pounds, string.Join(", ", ledger.Charging.Select(m => FormattableString.Invariant($"{m.Sign * m.Part.Value.Value / Pound:0.###}"))));
         Assert.Equal(ledger.Charging.Select(m => m.Sign), ledger.Movements.Select(m => m.Sign));
-        Assert.Equal(ledger.Charging.Select(m => m.Weighing is not null ? "charged" : m.Sign > 0 ? "charged" : "taken off"), ledger.Movements.Select(m => m.Name));
+        Assert.Equal(ledger.Charging.Select(m => m.Weighing is not null ? "charged" : m.Sign > 0 ? "charged" : "taken off"), ledger.Movements.Select(m => m.Name.Said()));
         Assert.Equal(ledger.Charging.Select(m => m.Time), ledger.Movements.Select(m => m.Time));
         if (pounds.Length > 0)
             Assert.Equal(pounds.Split(", ").Sum(p => double.Parse(p, CultureInfo.InvariantCulture)) * Pound, ledger.Net!.Value, 1e-9);
@@ -134,7 +134,7 @@ public sealed class CircuitChargeTests
     {
         var ledger = JobText.Context(JobLines.Of(lines, "opened circuit")).Get<RefrigerantLedger>();
         var movement = Assert.Single(ledger.Movements);
-        Assert.Equal(("recovered", -1, cylinder, time), (movement.Name, movement.Sign, movement.Cylinder, movement.Time));
+        Assert.Equal((MovementKind.Recovered, -1, cylinder, time), (movement.Kind, movement.Sign, movement.Cylinder, movement.Time));
         Assert.Equal((pounds ?? -1) * Pound, movement.Mass?.Value.Value ?? -Pound, 1e-9);
         Assert.Equal(pounds is null, ledger.Net is null);
         Assert.Equal(lines.Contains("scale", StringComparison.Ordinal), movement.Mass?.Steps.Any(s => s.Symbol == "m_rec") == true);
@@ -161,7 +161,7 @@ public sealed class CircuitChargeTests
     public void Which_cylinder_it_went_into(string lines, string? cylinder)
     {
         var ledger = JobText.Context(JobLines.Of(lines, "charge adjustment")).Get<RefrigerantLedger>();
-        Assert.Equal(cylinder, ledger.CylinderOf(ledger.Movements.Single(m => m.Name == "recovered"))?.Id.Value);
+        Assert.Equal(cylinder, ledger.CylinderOf(ledger.Movements.Single(m => m.Kind == MovementKind.Recovered))?.Id.Value);
     }
 
     // Filled by 5 lb to 30 and charged from down to 28: the gross masses tell which of both they stand for.
@@ -176,7 +176,7 @@ public sealed class CircuitChargeTests
     {
         var context = JobText.Context(JobLines.Of($"cylinders: [{{id: R1, {masses}}}]\nrecovery: {{to: 0 psig, cylinder: R1, scale: {{before: 25 lb, after: 30 lb}}}}\ncharging: {{unit arrived: recovered and evacuated, scale: {{cylinder: R1, before: 30 lb, after: 28 lb}}}}", "opened circuit"));
         var ledger = context.Get<RefrigerantLedger>();
-        Assert.Equal(movements, string.Join(", ", ledger.WeighedBy(context.Job.Cylinders[0]).Select(m => m.Name)));
+        Assert.Equal(movements, string.Join(", ", ledger.WeighedBy(context.Job.Cylinders[0]).Select(m => m.Name.Said())));
         var left = ledger.LeftBy(context.Job.Cylinders[0]);
         if (!masses.StartsWith("before", StringComparison.Ordinal))
         {

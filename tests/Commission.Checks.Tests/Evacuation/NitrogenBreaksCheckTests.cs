@@ -27,7 +27,7 @@ public sealed class NitrogenBreaksCheckTests
         Assert.Equal(Verdict.Pass, One(Id, Job(Broken(First, Second) + "\nwet: yes")).Verdict);
         var one = One(Id, Job(Broken(First) + "\nwet: yes"));
         Assert.Equal(Verdict.Fail, one.Verdict);
-        Assert.Contains("two", one.Statement, StringComparison.Ordinal);
+        Assert.Contains("asks for 2.", one.Statement, StringComparison.Ordinal);
     }
 
     [Theory]

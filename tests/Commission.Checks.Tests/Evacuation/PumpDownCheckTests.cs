@@ -20,7 +20,7 @@ public sealed class PumpDownCheckTests
         // A 7.25 L volume through that hose: V/S at 500 micron is 600 s, far more at the top, so that this slow pull is as expected.
         var found = One(Id, Job(Pulled("[{bore: 4 mm, length: 1.5 m}]")), Pull(t => 1 / ((1 / 24_000.0) + (t / 1_150_000))));
         Assert.Equal(Verdict.Information, found.Verdict);
-        Assert.Contains("the hose of 4 mm took the largest part", found.Statement, StringComparison.Ordinal);
+        Assert.Contains("the largest part was lost to this: the hose of 4 mm", found.Statement, StringComparison.Ordinal);
 
         // 1/p = 1/24 000 + t/1 150 000 is at 500 micron after 2252 s; the pump runs on to the 40th minute.
         Assert.StartsWith("The pull from 0 min took 37.5 min to come from 24000 micron to 500 micron, ", found.Statement, StringComparison.Ordinal);
@@ -51,7 +51,7 @@ public sealed class PumpDownCheckTests
     public void A_core_left_in_is_part_of_the_way()
     {
         var found = One(Id, Job(Pulled("[{bore: 3/8 in, length: 3 ft}]") + "\nvalve cores: in place"), Pull(t => (24_000 * Math.Exp(-t / 60)) + 395));
-        Assert.Contains("a valve core took the largest part", found.Statement, StringComparison.Ordinal);
+        Assert.Contains("the largest part was lost to this: a valve core", found.Statement, StringComparison.Ordinal);
     }
 
     [Fact]

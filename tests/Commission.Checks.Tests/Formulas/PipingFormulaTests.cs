@@ -55,7 +55,7 @@ public sealed class PipingFormulaTests
     private static double PsiPerFoot(string refrigerant)
     {
         var liquid = Refrigerant.Load(refrigerant).BubbleAtTemperature((110 + 459.67) / 1.8);
-        Assert.True(liquid.Ok, liquid.Reason);
+        Assert.True(liquid.Ok, liquid.Reason.Said());
         return LiquidHead.Loss(liquid.Value.LiquidDensity, 0.3048) / 6894.757293168;
     }
 }

@@ -58,7 +58,7 @@ public sealed class SeriesSegmentationTests
         Assert.Equal(
             [SegmentKind.Pull, SegmentKind.Break, SegmentKind.Pull, SegmentKind.Break, SegmentKind.Pull, SegmentKind.Hold],
             cut.Segments.Select(s => s.Kind));
-        Assert.DoesNotContain(cut.Remarks, r => r.ToString().Contains("no event", StringComparison.Ordinal));
+        Assert.DoesNotContain(cut.Remarks, r => r.Said().Contains("no event", StringComparison.Ordinal));
     }
 
     [Theory]
@@ -71,8 +71,8 @@ public sealed class SeriesSegmentationTests
         Assert.Equal(2, cut.Breaks);
         Assert.Equal(SegmentBasis.FoundInData, cut.IsolationBasis);
         Assert.InRange(cut.Isolation!.Value, 70.5 * 60, 73 * 60);
-        Assert.Contains(cut.Remarks, r => r.ToString().StartsWith("No isolation is written; the log rises from 7", StringComparison.Ordinal));
-        Assert.Equal(2, cut.Remarks.Count(r => r.ToString().Contains("no event says so", StringComparison.Ordinal)));
+        Assert.Contains(cut.Remarks, r => r.Said().StartsWith("No isolation is written; the log rises from 7", StringComparison.Ordinal));
+        Assert.Equal(2, cut.Remarks.Count(r => r.Said().Contains("no event says so", StringComparison.Ordinal)));
     }
 
     [Fact]
@@ -80,7 +80,7 @@ public sealed class SeriesSegmentationTests
     {
         var cut = SeriesSegmentation.Cut(Triple(hold: false), [], Micron);
         Assert.Null(cut.Isolation);
-        Assert.Contains(cut.Remarks, r => r.ToString().Contains("write when the valve was closed", StringComparison.Ordinal));
+        Assert.Contains(cut.Remarks, r => r.Said().Contains("write when the valve was closed", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -96,7 +96,7 @@ public sealed class SeriesSegmentationTests
     {
         var cut = SeriesSegmentation.Cut(Triple(), [new(80 * 60, VacuumEventKind.Isolated)], Micron);
         Assert.Equal(80 * 60, cut.Isolation!.Value);
-        Assert.Contains(cut.Remarks, r => r.ToString().StartsWith("Isolation is written at 80 min; the log rises from 7", StringComparison.Ordinal));
+        Assert.Contains(cut.Remarks, r => r.Said().StartsWith("Isolation is written at 80 min; the log rises from 7", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -108,7 +108,7 @@ public sealed class SeriesSegmentationTests
         Assert.InRange(gap.Length, 11.9 * 60, 12.2 * 60);
         var cut = SeriesSegmentation.Cut(log, events, Micron);
         Assert.Contains(cut.Segments, s => s is { Kind: SegmentKind.Break, Basis: SegmentBasis.Given } && s.From <= 45 * 60 && s.To >= 45 * 60);
-        Assert.Contains(cut.Remarks, r => r.ToString().Contains("gap", StringComparison.Ordinal));
+        Assert.Contains(cut.Remarks, r => r.Said().Contains("gap", StringComparison.Ordinal));
     }
 
     [Fact]

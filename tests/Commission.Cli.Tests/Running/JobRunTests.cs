@@ -1,4 +1,6 @@
 using System.Globalization;
+using Commission.Cli.Commands;
+using Commission.Messages;
 using Commission.Cli.Running;
 using Xunit;
 
@@ -35,7 +37,7 @@ public sealed class JobRunTests
     private static (bool IsRead, DateTimeOffset? Moment, string Said) AsOf(DateTimeOffset? option, string? environment)
     {
         using var error = new StringWriter(CultureInfo.InvariantCulture);
-        var isRead = JobRun.TryAsOf(option, environment, error, out var moment);
+        var isRead = JobRun.TryAsOf(option, new CommandStreams(TextWriter.Null, error, Language.English, name => name == "SOURCE_DATE_EPOCH" ? environment : null), out var moment);
         return (isRead, moment, error.ToString());
     }
 }

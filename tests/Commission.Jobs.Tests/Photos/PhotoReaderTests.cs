@@ -2,6 +2,7 @@ using System.Diagnostics;
 using System.IO.Compression;
 using System.Security.Cryptography;
 using System.Text;
+using Commission.Messages;
 using Commission.Jobs.Photos;
 using Xunit;
 
@@ -145,8 +146,8 @@ public sealed class PhotoReaderTests
     {
         var (facts, fault) = Read(Convert.FromHexString(hex.Replace(" ", "", StringComparison.Ordinal)));
         Assert.Null(facts);
-        Assert.Contains(said, fault!.Found, StringComparison.Ordinal);
-        Assert.NotEqual("", fault.Advice);
+        Assert.Contains(said, MessageWriter.Words.Format(fault!.Found(new("photo.jpg")), Language.English), StringComparison.Ordinal);
+        Assert.NotEqual("", MessageWriter.Words.Format(fault.Advice, Language.English));
     }
 
     [Theory]

@@ -25,7 +25,7 @@ public sealed class CorrectionsTests
     {
         var first = Zero.Correct(LinearScope.Instance, Digits(340.8), Psig);
         Assert.Equal(341.1, first.Value.Value / Psi, 1e-9);
-        Assert.Equal("high showed −0.30 psi at zero: 340.8 psig becomes 341.1 psig.", Words(Assert.Single(first.Steps).Text));
+        Assert.Equal("high showed −0.30 psi at zero: 340.8 psig becomes 341.1 psig.", Assert.Single(first.Steps).Text.Said());
 
         // Two rectangles of one step make the triangle d/√6.
         Assert.Equal(0.1 / Math.Sqrt(6), first.Value.StandardUncertainty / Psi, 1e-9);
@@ -46,7 +46,7 @@ public sealed class CorrectionsTests
         Assert.Equal(-1.584, (corrected.Value.Value / Psi) - 341.1, 0.001);
         Assert.Equal([CorrectionKind.Zero, CorrectionKind.KnownPoints], corrected.Steps.Select(s => s.Kind));
         Assert.All(corrected.Steps, s => Assert.True(s.Applied));
-        Assert.Equal("high read 301.1 psig at 300.0 psig (test gauge): 341.1 psig becomes 339.5 psig (beyond the points, within a quarter of their span).", Words(corrected.Steps[1].Text));
+        Assert.Equal("high read 301.1 psig at 300.0 psig (test gauge): 341.1 psig becomes 339.5 psig (beyond the points, within a quarter of their span).", corrected.Steps[1].Text.Said());
 
         // The known point's own uncertainty grows with the lever: 0.3·341.1/301.4.
         var lever = corrected.Value.Budget.Single(l => string.Equals(l.Cause.ToString(), "high: known point 1", StringComparison.Ordinal));
@@ -65,7 +65,7 @@ public sealed class CorrectionsTests
         var corrected = check.Correct(LinearScope.Instance, Digits(440), Psig);
         Assert.Equal(440.3, corrected.Value.Value / Psi, 1e-9);
         Assert.False(corrected.Steps[1].Applied);
-        Assert.EndsWith("lies more than a quarter of the checked span beyond, so nothing more is corrected.", Words(corrected.Steps[1].Text), StringComparison.Ordinal);
+        Assert.EndsWith("lies more than a quarter of the checked span beyond, so nothing more is corrected.", corrected.Steps[1].Text.Said(), StringComparison.Ordinal);
 
         // 301.4·1.25 = 376.75 is the last that is followed.
         Assert.True(check.Correct(LinearScope.Instance, Digits(376.4), Psig).Steps[1].Applied);
@@ -78,7 +78,7 @@ public sealed class CorrectionsTests
         var check = new PointToPointCheck("high", Zero, [new KnownPoint(300 * Psi, 301.1 * Psi, null, "cylinder")], 0.1 * Psi, 0.2);
         var corrected = check.Correct(LinearScope.Instance, Digits(340.8), Psig);
         Assert.Equal(341.1, corrected.Value.Value / Psi, 1e-9);
-        Assert.Equal("high read 301.1 psig at 300.0 psig (cylinder), 1.40 psi off after its zero; the reference states no uncertainty, so this is reported and not corrected.", Words(corrected.Steps[1].Text));
+        Assert.Equal("high read 301.1 psig at 300.0 psig (cylinder), 1.40 psi off after its zero; the reference states no uncertainty, so this is reported and not corrected.", corrected.Steps[1].Text.Said());
     }
 
     [Fact]
@@ -119,7 +119,7 @@ public sealed class CorrectionsTests
             + (Math.Pow(0.05, 2) / 3)
             + (Math.Pow(0.0075 * 25.1 / 1.8, 2) / 3));
         Assert.Equal(expected, corrected.Value.StandardUncertainty, 1e-9);
-        Assert.Equal("vapor clamp showed 0.10 °F too much in ice: 57.2 °F becomes 57.1 °F.", Words(corrected.Steps[0].Text));
+        Assert.Equal("vapor clamp showed 0.10 °F too much in ice: 57.2 °F becomes 57.1 °F.", corrected.Steps[0].Text.Said());
 
         // Ten kelvin of the meter itself move the cold junction by ±0.3 K.
         var warm = check.Correct(LinearScope.Instance, Reading(57.2), Fahrenheit, instrumentWarming: 10);
@@ -140,7 +140,7 @@ public sealed class CorrectionsTests
         var insulated = new ClampCoupling("vapor clamp", 0, 0.01, "insulated").Correct(LinearScope.Instance, Uncertain.Exact(Temperature.FromFahrenheit(57.2).Si), ambient, Fahrenheit);
         Assert.Equal(57.2 - 0.1725, Temperature.FromSi(insulated.Value.Value).Fahrenheit, 1e-9);
         Assert.Equal(0.1725 / Math.Sqrt(3), insulated.Value.StandardUncertainty * 1.8, 1e-9);
-        Assert.Equal("vapor clamp in air of 91.7 °F reads 0.17 °F toward it: 57.2 °F becomes 57.0 °F.", Words(insulated.Steps[0].Text));
+        Assert.Equal("vapor clamp in air of 91.7 °F reads 0.17 °F toward it: 57.2 °F becomes 57.0 °F.", insulated.Steps[0].Text.Said());
         var bare = new ClampCoupling("vapor clamp", 0, 0.03, "bare").Correct(LinearScope.Instance, Uncertain.Exact(Temperature.FromFahrenheit(57.2).Si), ambient, Fahrenheit);
         Assert.Equal(0.5175, insulated.Steps[0].Before * 1.8 - (bare.Value.Value * 1.8), 1e-9);
     }
@@ -222,6 +222,4 @@ public sealed class CorrectionsTests
     [InlineData(ToleranceClass.AstmSpecial, 0.004)]
     [InlineData(ToleranceClass.AstmStandard, 0.0075)]
     public void Type_K_wire_has_the_slope_of_its_class(ToleranceClass wire, double slope) => Assert.Equal(slope, TypeKTolerance.Slope(wire));
-
-    private static string Words(Message text) => new MessageWriter(MessageCatalogue.BuiltIn, QuantityWriter.Instance).Format(text, Language.English);
 }

@@ -45,7 +45,7 @@ public sealed class AccuracyStatementTests
     {
         var fault = AccuracyStatement.Parse(text, dimension).Fault;
         Assert.NotNull(fault);
-        Assert.Equal((found, offset, length), (fault.Found, fault.Offset, fault.Length));
+        Assert.Equal((found, offset, length), (fault.Found.Said(), fault.Offset, fault.Length));
     }
 
     [Fact]

@@ -128,7 +128,7 @@ public sealed class QuantityParserTests
     [InlineData("heavy", Dimension.Temperature, "Write it like 7.3 °C.")]
     [InlineData("x", Dimension.VacuumLevel, "Write it like 64 Pa.")]
     public void Advice_for_a_file_in_SI(string text, Dimension dimension, string advice) =>
-        Assert.Equal(advice, QuantityParser.Parse(text, dimension).Fault!.SiAdvice);
+        Assert.Equal(advice, QuantityParser.Parse(text, dimension).Fault!.SiAdvice.Said());
 
     // NIST SP 811 appendix B lists these as units of the inch-pound system; the others of the table are metric, or of vacuum gauges.
     [Fact]

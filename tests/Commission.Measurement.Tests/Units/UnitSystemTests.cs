@@ -37,7 +37,7 @@ public sealed class UnitSystemTests
     [InlineData("pressure", "psia", "\"psia\" cannot be the unit of pressure.")]
     [InlineData("torque", "psi", "\"psi\" cannot be the unit of torque.")]
     public void Refuses_what_does_not_fit(string key, string unit, string found) =>
-        Assert.Equal(found, UnitSystem.Us.With(key, unit).Fault?.Found);
+        Assert.Equal(found, UnitSystem.Us.With(key, unit).Fault?.Found.Said());
 
     [Fact]
     public void Keys_are_written_in_words() => Assert.Contains("static pressure", UnitSystem.Keys);

@@ -156,7 +156,7 @@ state-humidity = relative humidity
 state-dew-point = dew point
 state-volume = volume of a mass of dry air
 state-taken-as-saturated = The wet bulb was read above the dry bulb, by no more than U: the air is taken as saturated.
-state-kind = state of the air, not judged
+state-kind = state of the air, for information
 
 # $enthalpy (quantity) - for each mass of dry air
 state-heat = enthalpy { $enthalpy } above dry air at 0 °C
@@ -319,7 +319,7 @@ capacity-total-source = definition; the condensate's heat is not taken off
 capacity-field = the same by the field factor, for comparison
 capacity-sensible = sensible capacity
 capacity-wet-bulb-wrong = More sensible than total heat cannot be: a wet bulb reads wrong.
-capacity-kind = measured capacity, not judged: it holds for the temperatures of this day
+capacity-kind = measured capacity, for information: it holds for the temperatures of this day
 
 # $flow (quantity) - the airflow
 # $air (message) - return or supply air

@@ -395,9 +395,6 @@ total-not-written = the total charge is not written
 
 out-of-cylinder = out of the cylinder
 
-# $cylinder (text) - the cylinder
-out-of-cylinder-named = out of the cylinder, { $cylinder }
-
 # $name (message) - what was weighed
 # $cylinder (text) - the cylinder
 of-cylinder = { $name }, { $cylinder }

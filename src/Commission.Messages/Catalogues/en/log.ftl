@@ -35,10 +35,10 @@ other-quantity = The column "{ $column }" of "{ $file }" holds something else. L
 other-quantity-next = State value column beside the file, the heading of the column that does.
 
 # $units (message) - units to choose from
-state-unit-next = State unit beside the file: { $units }.
+state-unit-next = State unit beside the file, such as { $units }.
 
 # $units (message) - units to choose from
-state-vacuum-unit-next = State unit beside the file: { $units }, if it counts from nothing; a depth below the atmosphere is no vacuum level.
+state-vacuum-unit-next = State unit beside the file, such as { $units }, if it counts from nothing; a depth below the atmosphere is no vacuum level.
 
 # $file (text) - the file
 # $column (text) - the heading

@@ -30,7 +30,7 @@ save-again-next = Save it again as an ordinary JPEG.
 # $size (name) - width and height in pixels
 # $most (count) - millions of pixels that are read
 too-many-pixels = "{ $file }" has { $size } pixels; at most { $most } million are read of such a file.
-too-many-pixels-next = Save it smaller: 2000 × 1500 pixels show everything.
+too-many-pixels-next = Save it with fewer pixels; 2000 × 1500 show everything.
 
 # $file (text) - the file
 # $format (choice: gif, bmp, tiff, webp, jpeg-xl, jpeg2000, layered, pdf, archive, svg, video, heic, avif, raw) - what it is
