@@ -14,7 +14,7 @@ public sealed partial class ArchitectureTests
         ["Generators"] = ["Messages"],
         ["Messages"] = [],
         ["Source"] = ["Messages"],
-        ["Fluids"] = [],
+        ["Fluids"] = ["Messages"],
         ["Measurement"] = ["Messages"],
         ["Jobs"] = ["Messages", "Source", "Measurement"],
         ["Records"] = ["Messages", "Source", "Measurement"],

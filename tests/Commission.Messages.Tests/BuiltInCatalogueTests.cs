@@ -11,10 +11,10 @@ public sealed partial class BuiltInCatalogueTests
     // Its names are made of the keys of a table; CauseTableTests of the checks holds the one against the other.
     private const string ByKey = "en/causes.ftl";
 
-    // Templates name its messages; PageWordsTests of the documents holds the ones against the others.
-    // Words of the job's lists: the test of the schema's words holds these.
+    // Words of the job's lists: SchemaWordsTests of the checks holds the one against the other.
     private const string OfWords = "en/words.ftl";
 
+    // Templates name its messages; PageWordsTests of the documents holds the ones against the others.
     private const string OfPages = "en/pages.ftl";
 
     // The limit packs inside the program name its messages; EmbeddedPackTests of the checks holds the ones against the others.

@@ -3,6 +3,7 @@ using Commission.Checks.AirReadings;
 using Commission.Checks.Circuit;
 using Commission.Checks.Formulas;
 using Commission.Checks.Kernel;
+using Commission.Checks.Wording;
 using Commission.Checks.Limits;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Decisions;

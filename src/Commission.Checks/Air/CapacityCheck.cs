@@ -3,6 +3,7 @@ using System.Globalization;
 using Commission.Checks.AirReadings;
 using Commission.Checks.Circuit;
 using Commission.Checks.Formulas;
+using Commission.Checks.Wording;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Fluids;

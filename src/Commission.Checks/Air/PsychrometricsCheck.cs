@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Commission.Checks.AirReadings;
 using Commission.Checks.Circuit;
+using Commission.Checks.Wording;
 using Commission.Checks.Kernel;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;

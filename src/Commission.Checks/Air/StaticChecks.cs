@@ -2,6 +2,7 @@ using Commission.Checks.AirReadings;
 using Commission.Checks.Circuit;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
+using Commission.Checks.Wording;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Commission.Checks.AirReadings;
 using Commission.Checks.Circuit;
 using Commission.Checks.Kernel;
+using Commission.Checks.Wording;
 using Commission.Checks.Limits;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;

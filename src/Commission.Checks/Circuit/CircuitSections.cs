@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Commission.Checks.Formulas;
 using Commission.Checks.Kernel;
+using Commission.Checks.Wording;
 using Commission.Checks.Limits;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
@@ -137,7 +138,7 @@ internal static class SectionStatement
     {
         finding.Use(CircuitMessages.Section, section).Use(CircuitMessages.SectionName, name)
             .Use(CircuitMessages.ServiceValves, valves?.ServiceValves).Use(CircuitMessages.ExpansionValve, valves?.EEV).Use(CircuitMessages.Solenoids, valves?.Solenoids)
-            .Use(CircuitMessages.ReversingValve, valves?.ReversingValve).Use(CircuitMessages.CheckValves, valves?.CheckValves).Use(CircuitMessages.IsolationValves, valves?.IsolationValves);
+            .Use(CircuitMessages.ReversingValve, valves?.ReversingValve).Use(CircuitMessages.ValvesCheck, valves?.CheckValves).Use(CircuitMessages.IsolationValves, valves?.IsolationValves);
         if (section is null)
             return finding.NotEvaluated(CommonMessages.SectionNotWritten, CommonMessages.SectionNotWrittenNext, work == SectionWork.Tested ? "pressure test: {section: line set and indoor}" : "evacuation: {section: line set and indoor}");
         var shut = Shut(valves).ToList();

@@ -1,4 +1,5 @@
 using Commission.Checks.Kernel;
+using Commission.Checks.Wording;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Messages;

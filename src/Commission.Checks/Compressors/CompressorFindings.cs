@@ -1,6 +1,7 @@
 using Commission.Checks.Circuit;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
+using Commission.Checks.Wording;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;

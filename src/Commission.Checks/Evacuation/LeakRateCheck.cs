@@ -3,6 +3,7 @@ using Commission.Checks.Circuit;
 using Commission.Checks.Formulas;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
+using Commission.Checks.Wording;
 using Commission.Checks.VacuumAnalysis;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;

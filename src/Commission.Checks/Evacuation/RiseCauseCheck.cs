@@ -1,6 +1,7 @@
 using System.Globalization;
 using Commission.Checks.Kernel;
 using Commission.Checks.NitrogenAnalysis;
+using Commission.Checks.Wording;
 using Commission.Checks.VacuumAnalysis;
 using Commission.Fluids.Water;
 using Commission.Jobs.Model.Words;

@@ -1,6 +1,7 @@
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Checks.VacuumAnalysis;
+using Commission.Checks.Wording;
 using Commission.Measurement.Decisions;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;

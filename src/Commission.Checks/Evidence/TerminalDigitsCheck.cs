@@ -1,6 +1,7 @@
 using System.Globalization;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
+using Commission.Checks.Wording;
 using Commission.Checks.VacuumAnalysis;
 using Commission.Jobs.Model.Words;
 using Commission.Messages;

@@ -1,4 +1,5 @@
 using Commission.Checks.Kernel;
+using Commission.Checks.Wording;
 using Commission.Fluids;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;

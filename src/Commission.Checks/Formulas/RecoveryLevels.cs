@@ -1,4 +1,5 @@
 using Commission.Checks.Kernel;
+using Commission.Checks.Wording;
 using Commission.Measurement.Quantities;
 using Commission.Messages;
 

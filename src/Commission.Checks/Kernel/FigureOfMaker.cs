@@ -1,4 +1,5 @@
 using Commission.Checks.Limits;
+using Commission.Checks.Wording;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
 using Commission.Messages;

@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using Commission.Checks.Wording;
 using System.Collections.Immutable;
 using Commission.Checks.Limits;
 using Commission.Jobs.Model;

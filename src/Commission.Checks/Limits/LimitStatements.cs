@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using Commission.Checks.Wording;
 using Commission.Checks.Kernel;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;

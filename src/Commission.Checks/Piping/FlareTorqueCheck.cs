@@ -1,5 +1,6 @@
 using System.Globalization;
 using Commission.Checks.Formulas;
+using Commission.Checks.Wording;
 using Commission.Checks.Kernel;
 using Commission.Jobs.Model;
 using Commission.Measurement.Decisions;

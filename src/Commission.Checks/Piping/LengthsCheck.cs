@@ -1,5 +1,6 @@
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
+using Commission.Checks.Wording;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;

@@ -3,6 +3,7 @@ using Commission.Checks.Formulas;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Checks.NitrogenAnalysis;
+using Commission.Checks.Wording;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Decisions;
 using Commission.Measurement.Quantities;

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
+using Commission.Checks.Wording;
 using Commission.Checks.NitrogenAnalysis;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;

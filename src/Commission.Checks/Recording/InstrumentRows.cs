@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Commission.Checks.Wording;
 using Commission.Checks.Kernel;
 using Commission.Jobs.Model;
 using Commission.Measurement.Corrections;

@@ -1,4 +1,5 @@
 using Commission.Checks.Kernel;
+using Commission.Checks.Wording;
 using Commission.Measurement.Units;
 using Commission.Messages;
 using static Commission.Messages.EvacuationMessages;

@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Reflection;
 using Commission.Checks.Recording;
-using Commission.Cli.Commands;
 using Commission.Fluids;
 using Commission.Jobs;
 using Commission.Messages;

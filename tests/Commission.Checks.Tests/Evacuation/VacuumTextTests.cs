@@ -1,5 +1,6 @@
 using Commission.Checks.Kernel;
 using Commission.Checks.VacuumAnalysis;
+using Commission.Checks.Wording;
 using Xunit;
 
 namespace Commission.Checks.Tests.Evacuation;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Commission.Checks.Kernel;
+using Commission.Checks.Wording;
 using Commission.Checks.Limits;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Commission.Cli.Commands;
 using Commission.Messages;
 using Commission.Cli.Running;
 using Xunit;

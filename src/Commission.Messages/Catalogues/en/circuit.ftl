@@ -487,7 +487,7 @@ solenoids = solenoids
 
 reversing-valve = reversing valve
 
-check-valves = check valves
+valves-check = check valves
 
 isolation-valves = isolation valves
 

@@ -1,7 +1,7 @@
 using System.Text;
 using Commission.Messages;
 
-namespace Commission.Checks.Kernel;
+namespace Commission.Checks.Wording;
 
 /// <summary>The words of the job's lists (<c>new installation</c>, <c>TXV</c>) as messages: the file has the English word, the record that of its language.</summary>
 internal static class SchemaWords

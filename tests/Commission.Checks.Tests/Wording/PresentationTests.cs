@@ -1,10 +1,11 @@
 using Commission.Checks.Kernel;
+using Commission.Checks.Wording;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
 using Commission.Messages;
 using Xunit;
 
-namespace Commission.Checks.Tests.Kernel;
+namespace Commission.Checks.Tests.Wording;
 
 /// <summary>How numbers are printed. 1 psi = 6894.757 Pa, 1 bar = 100 kPa, t/°F = 1.8·(T/K − 273.15) + 32 (definitions).</summary>
 public sealed class PresentationTests

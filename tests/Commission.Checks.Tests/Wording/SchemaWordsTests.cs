@@ -1,10 +1,12 @@
 using System.Text.Json;
-using Commission.Checks.Kernel;
+using Commission.Checks.Wording;
 using Commission.Jobs.Model;
 using Commission.Messages;
 using Commission.Messages.Fluent;
+using Commission.Checks.Tests.Limits;
+using Xunit;
 
-namespace Commission.Checks.Tests.Kernel;
+namespace Commission.Checks.Tests.Wording;
 
 public sealed class SchemaWordsTests
 {

@@ -1,6 +1,6 @@
 using Commission.Messages;
 
-namespace Commission.Checks.Kernel;
+namespace Commission.Checks.Wording;
 
 /// <summary>A paper, standard or regulation with how well it is known: the mark is a value of the message, so that whoever reads it need not look for words.</summary>
 internal static class Cited

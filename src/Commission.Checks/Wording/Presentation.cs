@@ -11,7 +11,7 @@ using Commission.Records;
 using Commission.Records.Findings;
 using QuantityValue = Commission.Messages.QuantityValue;
 
-namespace Commission.Checks.Kernel;
+namespace Commission.Checks.Wording;
 
 /// <summary>
 /// How the numbers of one job are printed: its units, the decimals that the uncertainty allows. All text of numbers in a
