@@ -87,7 +87,7 @@ public static class DocumentRenderer
     private static DocumentFacts Facts(CommissioningRecord record, XDocument markup) => new(
         markup.Root!.Attribute("title")?.Value ?? record.Header.Id,
         record.Header.Issuer.Name,
-        $"{record.Header.Work}, {record.Header.Site}: {RecordWords.Text(RecordWords.Of(record.Outcome), Language.English)}",
+        PageWords.Text(PagesMessages.Subject(new(record.Header.Work), new(record.Header.Site), RecordWords.Of(record.Outcome)), record.Language),
         markup.Root!.Attribute("lang")?.Value ?? "en",
         record.Program,
         DateTimeOffset.TryParse(record.AsOf, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal, out var moment) ? moment : DateTimeOffset.UnixEpoch,

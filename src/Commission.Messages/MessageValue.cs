@@ -178,11 +178,6 @@ public sealed record Message : MessageValue
     /// <param name="text">The sentence.</param>
     public static Message Plain(string text) => new("", "", []) { PlainText = text };
 
-    /// <summary>A sentence in English that no catalogue has yet: everything that still speaks English in the code goes through here.</summary>
-    /// <param name="text">The sentence; null stays null.</param>
-    [return: System.Diagnostics.CodeAnalysis.NotNullIfNotNull(nameof(text))]
-    public static implicit operator Message?(string? text) => text is null ? null : Plain(text);
-
     /// <summary>The value of a name; null when it has none.</summary>
     /// <param name="name">The name, without the dollar sign.</param>
     public MessageValue? Find(string name)

@@ -1,3 +1,4 @@
+using Commission.Messages;
 using System.Globalization;
 using System.Text;
 using System.Xml.Linq;
@@ -19,7 +20,7 @@ internal sealed class MarkupCheck(Func<string, bool> hasFigure, Func<string, boo
         var root = document.Root!;
         if (!Is(root, "body"))
         {
-            problems.Add(TemplateLine.Of(root), $"The outermost element is <{root.Name.LocalName}>.", "It must be <body>.", "Put one <body> around everything.", "root");
+            problems.Add(TemplateLine.Of(root), TemplateMessages.WrongRoot(Tag(root.Name.LocalName)), TemplateMessages.WrongRootExpected, TemplateMessages.WrongRootNext, "root");
             return;
         }
 
@@ -28,7 +29,7 @@ internal sealed class MarkupCheck(Func<string, bool> hasFigure, Func<string, boo
         {
             var target = link.Attribute("href")?.Value ?? "";
             if (target.Length < 2 || target[0] != '#' || !_ids.Contains(target[1..]))
-                problems.Add(TemplateLine.Of(link), $"A link goes to \"{target}\", which is nowhere.", "A link goes to # and the id of an element of the document.", "Correct the href or give the element that id.", "link");
+                problems.Add(TemplateLine.Of(link), TemplateMessages.DeadLink(new(target)), TemplateMessages.DeadLinkExpected, TemplateMessages.DeadLinkNext, "link");
         }
     }
 
@@ -48,13 +49,13 @@ internal sealed class MarkupCheck(Func<string, bool> hasFigure, Func<string, boo
             if (node is XText text)
             {
                 if (!rule.AllowsText && !string.IsNullOrWhiteSpace(text.Value))
-                    problems.Add(TemplateLine.Of(element), $"Text stands directly in <{name}>: \"{Shorten(text.Value)}\".", "", $"Put it into a <p> or another element that <{name}> may hold.", "text");
+                    problems.Add(TemplateLine.Of(element), TemplateMessages.StrayText(Tag(name), new(Shorten(text.Value))), null, TemplateMessages.StrayTextNext(Tag(name)), "text");
             }
             else if (node is XElement child)
             {
                 var childName = child.Name.LocalName;
                 if (MarkupElement.Of(childName) is not null && Array.IndexOf(rule.Children, childName) < 0)
-                    problems.Add(TemplateLine.Of(child), $"<{childName}> stands directly in <{name}>.", $"<{name}> may hold {Listed(rule)}.", "", "place");
+                    problems.Add(TemplateLine.Of(child), TemplateMessages.WrongChild(Tag(childName), Tag(name)), Listed(name, rule), null, "place");
                 Check(child);
             }
         }
@@ -65,9 +66,9 @@ internal sealed class MarkupCheck(Func<string, bool> hasFigure, Func<string, boo
         var nearest = NearestName.Of(name, MarkupElement.Names);
         problems.Add(
             TemplateLine.Of(element),
-            $"<{name}> is not an element of the markup.",
-            nearest is null ? "" : $"Did you mean <{nearest}>?",
-            "templates/README.md lists the elements.",
+            TemplateMessages.NoElement(Tag(name)),
+            nearest is null ? null : TemplateMessages.DidYouMean(Tag(nearest)),
+            TemplateMessages.NoElementNext,
             "element");
     }
 
@@ -78,58 +79,61 @@ internal sealed class MarkupCheck(Func<string, bool> hasFigure, Func<string, boo
             if (Array.IndexOf(rule.Attributes, attribute.Name.LocalName) >= 0)
                 continue;
             var nearest = NearestName.Of(attribute.Name.LocalName, rule.Attributes);
-            problems.Add(TemplateLine.Of(element), $"<{name}> has no attribute \"{attribute.Name.LocalName}\".", nearest is null ? "" : $"Did you mean \"{nearest}\"?", "", "attribute");
+            problems.Add(TemplateLine.Of(element), TemplateMessages.NoAttribute(Tag(name), new(attribute.Name.LocalName)), nearest is null ? null : TemplateMessages.DidYouMean(new($"\"{nearest}\"")), null, "attribute");
         }
 
         if (element.Attribute("id")?.Value is { } id && !_ids.Add(id))
-            problems.Add(TemplateLine.Of(element), $"The id \"{id}\" is used twice.", "", "Give every element its own id.", "id");
+            problems.Add(TemplateLine.Of(element), TemplateMessages.IdTwice(new(id)), null, TemplateMessages.IdTwiceNext, "id");
         if (Is(element, "a") || Is(element, "pageref"))
             _links.Add(element);
         if (Is(element, "pageref") && !element.Ancestors("section").Any(s => MarkupClass.Has(s, "one-page")))
-            problems.Add(TemplateLine.Of(element), "<pageref> stands outside the first page.", "The number of a page is known to the section of class one-page only, which is set last.", "Use <a href=\"#…\"> here.", "pageref");
+            problems.Add(TemplateLine.Of(element), TemplateMessages.PagerefOutside, TemplateMessages.PagerefOutsideExpected, TemplateMessages.PagerefOutsideNext(new("<a href=\"#…\">")), "pageref");
         if (Is(element, "section") && MarkupClass.Has(element, "one-page") && (element.Parent is not { Name.LocalName: "body" } || element.ElementsBeforeSelf().Any()))
-            problems.Add(TemplateLine.Of(element), "A section of class one-page is not the first thing of the document.", "Only the first page is fitted.", "Put it first in <body>.", "one-page");
+            problems.Add(TemplateLine.Of(element), TemplateMessages.OnePageNotFirst, TemplateMessages.OnePageNotFirstExpected, TemplateMessages.OnePageNotFirstNext, "one-page");
         if (Is(element, "figure") && (element.Attribute("data-plot")?.Value is not { } plot || !hasFigure(plot)))
-            problems.Add(TemplateLine.Of(element), $"The record has no figure \"{element.Attribute("data-plot")?.Value}\".", "", "Draw figures in a loop over the record's figures, or test whether there is one.", "figure");
+            problems.Add(TemplateLine.Of(element), TemplateMessages.NoFigure(new(element.Attribute("data-plot")?.Value ?? "")), null, TemplateMessages.NoFigureNext, "figure");
         if (Is(element, "photo") && (element.Attribute("file")?.Value is not { } file || !hasPhoto(file)))
-            problems.Add(TemplateLine.Of(element), $"There is no photo \"{element.Attribute("file")?.Value}\".", "", "Show photos in a loop over the record's photos that are shown.", "photo");
+            problems.Add(TemplateLine.Of(element), TemplateMessages.NoPhoto(new(element.Attribute("file")?.Value ?? "")), null, TemplateMessages.NoPhotoNext, "photo");
         if (Is(element, "photo") && element.Attribute("alt") is null)
-            problems.Add(TemplateLine.Of(element), "<photo> lacks alt.", "It needs the words for people who do not see it.", "", "attribute");
+            problems.Add(TemplateLine.Of(element), TemplateMessages.Lacks(Tag("photo"), new("alt")), TemplateMessages.PhotoAlt, null, "attribute");
         if (Is(element, "sign") && (element.Attribute("field")?.Value is not { Length: > 0 } || element.Attribute("alt") is null))
-            problems.Add(TemplateLine.Of(element), "<sign> lacks field or alt.", "It needs the name of its signature field and the words for people who do not see the line.", "", "attribute");
+            problems.Add(TemplateLine.Of(element), TemplateMessages.LacksOne(Tag("sign"), new("field"), new("alt")), TemplateMessages.SignNeeds, null, "attribute");
         if (Is(element, "sign") && element.Attribute("field")?.Value is { } field && !_fields.Add(field))
-            problems.Add(TemplateLine.Of(element), $"The signature field \"{field}\" stands twice.", "", "Give every <sign> its own field.", "field");
+            problems.Add(TemplateLine.Of(element), TemplateMessages.FieldTwice(new(field)), null, TemplateMessages.FieldTwiceNext, "field");
         if (Is(element, "qr") && (element.Attribute("data") is null || element.Attribute("alt") is null))
-            problems.Add(TemplateLine.Of(element), "<qr> lacks data or alt.", "It needs the text to encode and the text for people who do not see it.", "", "attribute");
+            problems.Add(TemplateLine.Of(element), TemplateMessages.LacksOne(Tag("qr"), new("data"), new("alt")), TemplateMessages.QrNeeds, null, "attribute");
         if (Is(element, "qr") && element.Attribute("data") is { } data && Encoding.UTF8.GetByteCount(data.Value) > MostBytesOfQr)
-            problems.Add(TemplateLine.Of(element), $"The text of a <qr> is {Encoding.UTF8.GetByteCount(data.Value)} bytes long.", $"At most {MostBytesOfQr} bytes can still be read from paper.", "Shorten it, for example with the filter truncate.", "qr");
-        CheckNumber(element, "colspan", value => int.TryParse(value, NumberStyles.None, CultureInfo.InvariantCulture, out var n) && n is > 0 and < 100, "a whole number from 1 to 99");
-        CheckNumber(element, "give", value => int.TryParse(value, NumberStyles.None, CultureInfo.InvariantCulture, out var n) && n is > 0 and < 100, "a whole number from 1 to 99");
-        CheckNumber(element, "instead", value => int.TryParse(value, NumberStyles.None, CultureInfo.InvariantCulture, out var n) && n is > 0 and < 100, "a whole number from 1 to 99");
+            problems.Add(TemplateLine.Of(element), TemplateMessages.QrTooLong(Encoding.UTF8.GetByteCount(data.Value)), TemplateMessages.QrTooLongExpected(MostBytesOfQr), TemplateMessages.QrTooLongNext, "qr");
+        CheckNumber(element, "colspan", value => int.TryParse(value, NumberStyles.None, CultureInfo.InvariantCulture, out var n) && n is > 0 and < 100, TemplateMessages.WholeNumber);
+        CheckNumber(element, "give", value => int.TryParse(value, NumberStyles.None, CultureInfo.InvariantCulture, out var n) && n is > 0 and < 100, TemplateMessages.WholeNumber);
+        CheckNumber(element, "instead", value => int.TryParse(value, NumberStyles.None, CultureInfo.InvariantCulture, out var n) && n is > 0 and < 100, TemplateMessages.WholeNumber);
         // A figure has axes and labels, which a photo has not.
         var lowest = Is(element, "figure") ? 80 : 20;
-        CheckNumber(element, "height", value => double.TryParse(value, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var n) && n >= lowest && n <= 400, string.Create(CultureInfo.InvariantCulture, $"points from {lowest} to 400"));
+        CheckNumber(element, "height", value => double.TryParse(value, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var n) && n >= lowest && n <= 400, TemplateMessages.PointsFrom(lowest));
         if (Is(element, "bar"))
         {
             foreach (var place in (ReadOnlySpan<string>)["value", "low", "high"])
-                CheckNumber(element, place, static value => value.Length == 0 || double.TryParse(value, NumberStyles.Float, CultureInfo.InvariantCulture, out _), "a number, 0 at the lower and 1 at the upper limit");
+                CheckNumber(element, place, static value => value.Length == 0 || double.TryParse(value, NumberStyles.Float, CultureInfo.InvariantCulture, out _), TemplateMessages.PlaceOnScale);
             if (element.Attribute("value") is null)
-                problems.Add(TemplateLine.Of(element), "<bar> lacks value.", "It needs the place of the value on the scale of its limit.", "", "attribute");
+                problems.Add(TemplateLine.Of(element), TemplateMessages.Lacks(Tag("bar"), new("value")), TemplateMessages.BarNeeds, null, "attribute");
         }
 
-        CheckNumber(element, "width", value => MarkupWidth.TryRead(value, out _), "per cent such as 12% or points such as 60");
+        CheckNumber(element, "width", value => MarkupWidth.TryRead(value, out _), TemplateMessages.Width);
     }
 
-    private void CheckNumber(XElement element, string attribute, Func<string, bool> isGood, string expected)
+    private void CheckNumber(XElement element, string attribute, Func<string, bool> isGood, Message expected)
     {
         if (element.Attribute(attribute)?.Value is { } value && !isGood(value))
-            problems.Add(TemplateLine.Of(element), $"{attribute} is \"{value}\".", $"It must be {expected}.", "", "attribute");
+            problems.Add(TemplateLine.Of(element), TemplateMessages.AttributeIs(new(attribute), new(value)), expected, null, "attribute");
     }
 
     private static bool Is(XElement element, string name) => string.Equals(element.Name.LocalName, name, StringComparison.Ordinal);
 
-    private static string Listed(MarkupElement rule) =>
-        rule.Children.Length == 0 ? "nothing" : string.Join(", ", rule.Children.Order(StringComparer.Ordinal).Select(child => $"<{child}>"));
+    private static NameValue Tag(string element) => new($"<{element}>");
+
+    private static Message Listed(string name, MarkupElement rule) => rule.Children.Length == 0
+        ? TemplateMessages.MayHoldNothing(Tag(name))
+        : TemplateMessages.MayHold(Tag(name), new([.. rule.Children.Order(StringComparer.Ordinal).Select(Tag)], ListJoin.Comma));
 
     private static string Shorten(string text)
     {

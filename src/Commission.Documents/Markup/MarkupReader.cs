@@ -1,3 +1,4 @@
+using Commission.Messages;
 using System.Globalization;
 using System.Xml;
 using System.Xml.Linq;
@@ -48,7 +49,7 @@ internal static class MarkupReader
                     case XmlNodeType.Element:
                         if (++depth > DeepestNesting)
                         {
-                            problems.Add(at, "Elements stand inside each other more than 60 deep.", "", "Close the elements that are still open.", "nesting");
+                            problems.Add(at, TemplateMessages.NestedTooDeep, null, TemplateMessages.NestedTooDeepNext, "nesting");
                             return null;
                         }
 
@@ -74,7 +75,7 @@ internal static class MarkupReader
         catch (XmlException broken)
         {
             // The parser's own sentence speaks of its grammar; where it stopped and what usually causes it help more.
-            problems.Add(at, $"What the template wrote is not well-formed XML, soon after this line: {Near(xml, broken)}", "Every element is closed in the order it was opened, and & is written &amp;.", "Look at the elements of this line and the one after it.", "xml");
+            problems.Add(at, TemplateMessages.NotXml(new(Near(xml, broken))), TemplateMessages.NotXmlExpected, TemplateMessages.NotXmlNext, "xml");
             return null;
         }
 

@@ -110,7 +110,7 @@ internal sealed class NothingValue : FluidValue
 }
 
 /// <summary>Carries a member name that the record does not have out of the template engine; caught where templates are rendered.</summary>
-internal sealed class UnknownMemberException(string name, IReadOnlyList<string> known) : Exception($"The record has no member \"{name}\" here.")
+internal sealed class UnknownMemberException(string name, IReadOnlyList<string> known) : Exception(name)
 {
     public string Name { get; } = name;
 

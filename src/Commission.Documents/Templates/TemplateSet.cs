@@ -1,4 +1,5 @@
 using System.Globalization;
+using Commission.Messages;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
@@ -102,17 +103,17 @@ public sealed partial class TemplateSet
         catch (UnknownMemberException unknown)
         {
             var nearest = NearestName.Of(unknown.Name, unknown.Known);
-            problems.Add(LastMark(output), unknown.Message, nearest is null ? "" : $"Did you mean \"{nearest}\"?", $"There are {string.Join(", ", unknown.Known)}.", "template-member");
+            problems.Add(LastMark(output), TemplateMessages.NoMember(new(unknown.Name)), nearest is null ? null : TemplateMessages.DidYouMean(new($"\"{nearest}\"")), ThereAre(unknown.Known), "template-member");
             return null;
         }
         catch (FileNotFoundException missing)
         {
-            problems.Add(LastMark(output), $"There is no template \"{missing.Message}\".", "", $"There are {string.Join(", ", Names)}.", "template-part");
+            problems.Add(LastMark(output), TemplateMessages.NoTemplate(new(missing.Message)), null, ThereAre(Names), "template-part");
             return null;
         }
         catch (FormatException wordless)
         {
-            problems.Add(LastMark(output), wordless.Message, "", "Name a message of the catalogue of the pages, with the values its comment declares.", "template-words");
+            problems.Add(LastMark(output), TemplateMessages.NoWords(new(wordless.Message)), null, TemplateMessages.NoWordsNext, "template-words");
             return null;
         }
         catch (ParseException broken)
@@ -122,7 +123,7 @@ public sealed partial class TemplateSet
         }
         catch (Exception faulty) when (faulty is FluidException or InvalidOperationException)
         {
-            problems.Add(LastMark(output), $"The template cannot be carried out: {faulty.Message.TrimEnd('.')}.", "", "", "template");
+            problems.Add(LastMark(output), TemplateMessages.CannotRun(new(faulty.Message.TrimEnd('.'))), null, null, "template");
             return null;
         }
 
@@ -135,13 +136,15 @@ public sealed partial class TemplateSet
         return parser.TryParse(LineMarks.Insert(Main, _files[Main]), out var template, out var fault) ? (template, null) : (null, fault);
     }
 
+    private static Message ThereAre(IEnumerable<string> names) => TemplateMessages.ThereAre(new([.. names.Select(n => new NameValue(n))], ListJoin.Comma));
+
     private static Problem Syntax(string file, string fault)
     {
         var place = PlaceInMessage().Match(fault);
         var at = place.Success
             ? new SourceLocation(file, int.Parse(place.Groups["line"].ValueSpan, CultureInfo.InvariantCulture), 0)
             : SourceLocation.WholeFile(file);
-        return new Problem(at, $"The template is not good Liquid: {fault.TrimEnd('.')}.", "", "Every {% tag %} is closed by its end and every {{ value }} by two braces.") { Code = "template-syntax" };
+        return new Problem(at, TemplateMessages.NotLiquid(new(fault.TrimEnd('.'))), null, TemplateMessages.NotLiquidNext(new("{% tag %}"), new("{{ value }}"))) { Code = "template-syntax" };
     }
 
     // What was written last before the fault: the nearest element above it.

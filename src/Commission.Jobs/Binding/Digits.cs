@@ -30,7 +30,7 @@ internal static class Digits
 
             if (c is 'e' or 'E' && i > 0 && char.IsAsciiDigit(scalar.Text[i - 1]) && Exponent(scalar.Text.AsSpan(i + 1)) > MostExponent)
             {
-                context.Complain(scalar, JobMessages.ValueIs(new(key), ValueText.Short(scalar.Text)), JobMessages.Exponent, JobMessages.CheckNumber, "digits");
+                context.Complain(scalar, JobMessages.ValueIs(new(key), ValueText.Short(scalar.Text)), JobMessages.Exponent, JobMessages.NumberNext, "digits");
                 return false;
             }
 
@@ -45,7 +45,7 @@ internal static class Digits
 
         if (longest <= Most)
             return true;
-        context.Complain(scalar, JobMessages.ManyDigits(new(key), longest), JobMessages.ManyDigitsExpected(Most), JobMessages.CheckNumber, "digits");
+        context.Complain(scalar, JobMessages.ManyDigits(new(key), longest), JobMessages.ManyDigitsExpected(Most), JobMessages.NumberNext, "digits");
         return false;
     }
 

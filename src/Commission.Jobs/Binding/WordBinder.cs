@@ -204,7 +204,7 @@ internal static class WordBinder
         if (double.TryParse(scalar.Text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && number >= least && number <= most && (number == 0 || Math.Abs(number) > NextToNothing))
             return number;
         context.Complain(scalar, JobMessages.CannotBe(new(key), new(scalar.Text)),
-            JobMessages.Between(new(least.ToString(CultureInfo.InvariantCulture)), new(most.ToString(CultureInfo.InvariantCulture))), JobMessages.CheckNumber, "range");
+            JobMessages.Between(new(least.ToString(CultureInfo.InvariantCulture)), new(most.ToString(CultureInfo.InvariantCulture))), JobMessages.NumberNext, "range");
         return null;
     }
 }

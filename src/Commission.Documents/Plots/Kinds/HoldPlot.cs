@@ -76,8 +76,8 @@ internal sealed class HoldPlot : IPlot
         var reach = round * 1.05;
         var decimals = Math.Max(0, -(int)Math.Floor(Math.Log10(round) + 1e-9));
         var curves = data.Curves.Where(curve => curve.Role == CurveRole.Residual).ToArray();
-        var name = curves.Length == 1 && curves[0].Label.Length > 0 ? curves[0].Label : "Readings less model";
-        var panel = sheet.Lower(-reach, reach, data.Y.Unit.Length == 0 ? name : string.Create(CultureInfo.InvariantCulture, $"{name}, {data.Y.Unit}"),
+        var name = curves is [var only] ? only.Label : "";
+        var panel = sheet.Lower(-reach, reach, string.Join(", ", new[] { name, data.Y.Unit }.Where(part => part.Length > 0)),
             [new Tick(-round, AxisTicks.Number(-round, decimals)), new Tick(0, "0"), new Tick(round, AxisTicks.Number(round, decimals))]);
         panel.BeginClip();
         foreach (var curve in curves)

@@ -287,7 +287,7 @@ cannot-be = "{ $key }" cannot be { $value }.
 # $high (symbols) - the most
 between = It lies between { $low } and { $high }.
 
-check-number = Check the number.
+number-next = Check the number.
 
 exponent = No reading has such an exponent.
 

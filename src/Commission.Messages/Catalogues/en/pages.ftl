@@ -212,3 +212,9 @@ files = Files by their whole hash
 file = File
 bytes = Bytes
 hash = SHA-256
+
+# What a viewer of PDF shows as the subject of the document.
+# $work (text) - what was done
+# $site (text) - where
+# $outcome (message) - the outcome of the job
+subject = { $work }, { $site }: { $outcome }
