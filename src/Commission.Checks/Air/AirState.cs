@@ -205,9 +205,9 @@ internal sealed class MoistAirForm : IAnalysis<MoistAirForm>
     /// <inheritdoc/>
     public static MoistAirForm Create(CheckContext context)
     {
-        var source = context.Present.Text(AirMessages.FormSource);
-        var ratio = RootCause.FromHalfWidth(context.Present.Text(AirMessages.FormRatio), source, context.Assume(LimitIds.AssumptionMoistAirHumidityRatio));
-        var enthalpy = RootCause.FromHalfWidth(context.Present.Text(AirMessages.FormEnthalpy), source, context.Assume(LimitIds.AssumptionMoistAirEnthalpy));
+        var source = AirMessages.FormSource;
+        var ratio = RootCause.FromHalfWidth(AirMessages.FormRatio, source, context.Assume(LimitIds.AssumptionMoistAirHumidityRatio));
+        var enthalpy = RootCause.FromHalfWidth(AirMessages.FormEnthalpy, source, context.Assume(LimitIds.AssumptionMoistAirEnthalpy));
         return new MoistAirForm(
             context.Scope.Reading(0, 1.0 * context.Causes.Enter(ratio, DisplayKind.Percentage)),
             context.Scope.Reading(0, 1.0 * context.Causes.Enter(enthalpy, DisplayKind.Enthalpy)));

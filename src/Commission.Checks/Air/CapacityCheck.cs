@@ -226,7 +226,7 @@ internal sealed class EnergyBalanceCheck : ICheck
 
         var present = context.Present;
         var input = context.Readings.Plain(present.Text(AirMessages.ReadingPower(new(row.Time))), ReadingName.Electrical, power, DisplayKind.Power);
-        var cause = context.Causes.Enter(RootCause.FromHalfWidth(present.Text(AirMessages.BalanceShare), present.Text(AirMessages.BalanceShareSource), within), DisplayKind.Percentage);
+        var cause = context.Causes.Enter(RootCause.FromHalfWidth(AirMessages.BalanceShare, AirMessages.BalanceShareSource, within), DisplayKind.Percentage);
         var s = context.Scope.Reading(share.Si, 1.0 * cause);
         var (low, vapor, high, liquid) = (row.VaporPressure!.Value, row.VaporLine!.Value, row.LiquidPressure!.Value, row.LiquidLine!.Value);
         var top = (row.DischargePressure ?? row.LiquidPressure)!.Value;

@@ -39,8 +39,8 @@ internal sealed class GasHeatCheck : ICheck
         Add(AirMessages.GasManifold, burner.ManifoldPressure, DisplayKind.StaticPressure, LimitIds.AirGasHeatManifoldPressure, AirMessages.GasManifoldNext);
         Add(AirMessages.GasRise, burner.Rise, DisplayKind.TemperatureDifference, LimitIds.AirHeatRise, AirMessages.GasRiseNext);
         Add(AirMessages.GasInput, burner.Input, DisplayKind.Capacity, LimitIds.AirGasHeatInput, AirMessages.GasInputNext);
-        Add("CO2"!, burner.CarbonDioxide, DisplayKind.Percentage, LimitIds.AirGasHeatCarbonDioxide, AirMessages.GasFlameNext);
-        Add("O2"!, burner.Oxygen, DisplayKind.Percentage, LimitIds.AirGasHeatOxygen, AirMessages.GasFlameNext);
+        Add(CommonMessages.AsWritten(new("CO2")), burner.CarbonDioxide, DisplayKind.Percentage, LimitIds.AirGasHeatCarbonDioxide, AirMessages.GasFlameNext);
+        Add(CommonMessages.AsWritten(new("O2")), burner.Oxygen, DisplayKind.Percentage, LimitIds.AirGasHeatOxygen, AirMessages.GasFlameNext);
         Add(AirMessages.GasFlue, burner.FlueTemperature, DisplayKind.Temperature, LimitIds.AirGasHeatFlueTemperature, AirMessages.GasFlueNext);
         Add(AirMessages.GasDraft, burner.Draft, DisplayKind.StaticPressure, LimitIds.AirGasHeatDraft, AirMessages.GasDraftNext);
         Add(AirMessages.GasSignal, burner.FlameSignal, DisplayKind.FlameSignal, LimitIds.AirGasHeatFlameSignal, AirMessages.GasSignalNext);

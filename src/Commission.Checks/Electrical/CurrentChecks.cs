@@ -28,7 +28,7 @@ internal sealed class CompressorCurrentCheck : ICheck
         var kind = context.Job.Equipment.Compressor?.Kind;
         foreach (var current in currents)
         {
-            var finding = context.Finding(this, currents.Length == 1 ? null : current.Name).Use(current).Use("RLA", plate?.CompressorRLA).Use("MCC", plate?.CompressorMCC).Use(ReadingsMessages.Compressor, kind);
+            var finding = context.Finding(this, currents.Length == 1 ? null : current.Name).Use(current).Use(CommonMessages.AsWritten(new("RLA")), plate?.CompressorRLA).Use(CommonMessages.AsWritten(new("MCC")), plate?.CompressorMCC).Use(ReadingsMessages.Compressor, kind);
             if (kind?.Value is CompressorKind.VariableSpeed or CompressorKind.Digital)
             {
                 yield return finding.Measure(current.Value, DisplayKind.Current).Information(
@@ -132,7 +132,7 @@ internal sealed class UnitCurrentCheck : ICheck
             yield break;
         var plate = context.Job.Equipment.Nameplate;
         var reading = context.Readings.Plain(context.Present.Text(ElectricalMessages.ReadingUnitCurrent), ReadingName.Current, total, DisplayKind.Current, electrical.With);
-        var finding = context.Finding(this).Use(reading).Use("MCA", plate?.MCA).Use(ReadingsMessages.RatedCurrent, plate?.RatedCurrent);
+        var finding = context.Finding(this).Use(reading).Use(CommonMessages.AsWritten(new("MCA")), plate?.MCA).Use(ReadingsMessages.RatedCurrent, plate?.RatedCurrent);
         var above = plate?.RatedCurrent is { } rated && total.Value.Si > rated.Value.Si ? ElectricalMessages.UnitAboveRated(new(rated.Text)) : null;
         if (plate?.MCA is not { } ampacity)
         {

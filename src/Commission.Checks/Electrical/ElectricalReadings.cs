@@ -62,7 +62,7 @@ internal static class Unbalance
             return finding.NotEvaluated(ElectricalMessages.UnbalanceZero(what), ElectricalMessages.UnbalanceZeroNext);
         var unbalance = Uncertain.Apply(x => PhaseUnbalance.Of(x), [.. readings.Select(r => r.Value)]);
         finding.Step(
-            "u", context.Present.Text(ElectricalMessages.UnbalanceName(what)), PhaseUnbalance.Formula,
+            "u", ElectricalMessages.UnbalanceName(what), PhaseUnbalance.Formula,
             string.Join(", ", readings.Select(r => r.Uses[0].Text)), context.Present.Text(unbalance, DisplayKind.Percentage), PhaseUnbalance.Source);
         var limit = context.Limits.Require(limitId);
         var state = context.State(limit);

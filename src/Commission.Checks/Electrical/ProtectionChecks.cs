@@ -24,7 +24,7 @@ internal sealed class OvercurrentCheck : ICheck
             yield break;
         var plate = context.Job.Equipment.Nameplate?.MOP;
         var which = supply.Breaker is null ? ElectricalMessages.DeviceFuse : ElectricalMessages.DeviceBreaker;
-        var finding = context.Finding(this).Use(which, device).Use("MOP", plate);
+        var finding = context.Finding(this).Use(which, device).Use(CommonMessages.AsWritten(new("MOP")), plate);
         if (plate is null)
         {
             yield return finding.NotEvaluated(ElectricalMessages.PlateNoProtection, ElectricalMessages.PlateNoProtectionNext, "equipment: {nameplate: {MOP: 35 A}}");
@@ -52,7 +52,7 @@ internal sealed class ConductorCheck : ICheck
         if (context.Job.Electrical?.Supply is not { } supply || (supply.Ampacity is null && supply.Wire is null))
             yield break;
         var plate = context.Job.Equipment.Nameplate?.MCA;
-        var finding = context.Finding(this).Use(ElectricalMessages.ReadingWire, supply.Wire).Use(ElectricalMessages.ReadingAmpacity, supply.Ampacity).Use("MCA", plate);
+        var finding = context.Finding(this).Use(ElectricalMessages.ReadingWire, supply.Wire).Use(ElectricalMessages.ReadingAmpacity, supply.Ampacity).Use(CommonMessages.AsWritten(new("MCA")), plate);
         if (supply.Ampacity is not { } ampacity)
         {
             yield return finding.NotEvaluated(ElectricalMessages.AmpacityNotWritten, ElectricalMessages.AmpacityNotWrittenNext, "electrical: {supply: {ampacity: 30 A}}");

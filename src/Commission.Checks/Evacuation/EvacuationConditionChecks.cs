@@ -41,7 +41,7 @@ internal sealed class EvacuationConditionsCheck : ICheck
         if (WaterVapor.SaturationPressure(given.Value.Si) is { Ok: true, Value: var vapour })
         {
             finding.Step(
-                "p_s", context.Present.Text(given.Value.Si < WaterSaturation.TripleTemperature ? EvacuationMessages.ColdIcePressure : EvacuationMessages.ColdWaterPressure), "p_sat(T)", given.Text,
+                "p_s", given.Value.Si < WaterSaturation.TripleTemperature ? EvacuationMessages.ColdIcePressure : EvacuationMessages.ColdWaterPressure, "p_sat(T)", given.Text,
                 VacuumText.Level(context.Present, vapour), given.Value.Si < WaterSaturation.TripleTemperature ? "IAPWS R14-08 (published)" : "IAPWS-95, Wagner and Pruß 2002");
         }
 

@@ -75,7 +75,7 @@ internal sealed class PhotosCheck : ICheck
             yield break;
         var finding = context.Finding(this);
         foreach (var photo in photos)
-            finding.Use("photo", photo.File).Use($"photo {photo.File.Value}: taken", photo.At);
+            finding.Use(EvidenceMessages.ReadingPhoto, photo.File).Use(EvidenceMessages.ReadingPhotoTaken(new(photo.File.Value)), photo.At);
         var proof = context.Get<PhotoProof>();
         foreach (var (earlier, later) in NearCopies(photos, proof))
             finding.Remark(EvidenceMessages.PhotosAlike(new(earlier.File.Value), PhotoProof.Line(earlier), new(later.File.Value), PhotoProof.Line(later)));

@@ -26,18 +26,24 @@ internal sealed record WaterReadings(WaterSide Side, string Name, CorrectedReadi
 
     private const double Plain = 273.15;
 
+    /// <summary>What is said of this water; with its name where there are several.</summary>
+    /// <param name="what">The reading or subject.</param>
+    public Message Named(Message what) => Named(Name, what);
+
+    private static Message Named(string name, Message what) => name.Length == 0 ? what : FunctionalMessages.OfWater(new(name), what);
+
     /// <summary>The water sides of a job.</summary>
     public static IEnumerable<WaterReadings> All(CheckContext context)
     {
         for (var i = 0; i < context.Job.Water.Length; i++)
         {
             var side = context.Job.Water[i];
-            var name = context.Job.Water.Length == 1 ? "" : $"{side.Name?.Value ?? (i + 1).ToString(CultureInfo.InvariantCulture)}, ";
+            var name = context.Job.Water.Length == 1 ? "" : side.Name?.Value ?? (i + 1).ToString(CultureInfo.InvariantCulture);
             yield return new WaterReadings(
                 side,
                 name,
-                side.In is { } entering ? context.Readings.Temperature($"{name}water in", ReadingName.WaterTemperature, entering) : null,
-                side.Out is { } leaving ? context.Readings.Temperature($"{name}water out", new SensorPlace(ReadingName.WaterTemperature, Part: 1), leaving) : null);
+                side.In is { } entering ? context.Readings.Temperature(context.Present.Text(Named(name, FunctionalMessages.ReadingWaterIn)), ReadingName.WaterTemperature, entering) : null,
+                side.Out is { } leaving ? context.Readings.Temperature(context.Present.Text(Named(name, FunctionalMessages.ReadingWaterOut)), new SensorPlace(ReadingName.WaterTemperature, Part: 1), leaving) : null);
         }
     }
 }
@@ -62,23 +68,24 @@ internal sealed class WaterCheck : ICheck
 
     private static IEnumerable<FigureOfMaker> Figures(CheckContext context, WaterReadings water)
     {
-        var (side, name) = (water.Side, water.Name);
+        var side = water.Side;
+        string Named(Message what) => context.Present.Text(water.Named(what));
         if (side.Flow is { } flow)
-            yield return new($"{name}flow", Written.Reading(context, $"{name}water flow", flow, DisplayKind.WaterFlow), DisplayKind.WaterFlow, LimitIds.FunctionalWaterFlow);
+            yield return new(Named(FunctionalMessages.SubjectFlow), Written.Reading(context, Named(FunctionalMessages.ReadingWaterFlow), flow, DisplayKind.WaterFlow), DisplayKind.WaterFlow, LimitIds.FunctionalWaterFlow);
         if (water.Difference is { } difference)
         {
-            var reading = new CorrectedReading { Name = $"{name}difference of the water", Value = difference, AfterZero = difference.Value, Uses = [.. water.In!.Uses, .. water.Out!.Uses], AccuracyKnown = water.In.AccuracyKnown && water.Out.AccuracyKnown };
-            yield return new($"{name}difference", reading, DisplayKind.TemperatureDifference, LimitIds.FunctionalWaterDifference) { Found = context.Present.Text(difference, DisplayKind.TemperatureDifference) };
+            var reading = new CorrectedReading { Name = Named(FunctionalMessages.ReadingWaterDifference), Value = difference, AfterZero = difference.Value, Uses = [.. water.In!.Uses, .. water.Out!.Uses], AccuracyKnown = water.In.AccuracyKnown && water.Out.AccuracyKnown };
+            yield return new(Named(FunctionalMessages.SubjectDifference), reading, DisplayKind.TemperatureDifference, LimitIds.FunctionalWaterDifference) { Found = context.Present.Text(difference, DisplayKind.TemperatureDifference) };
         }
 
         if (side.Volume is { } volume)
-            yield return new($"{name}volume", Written.Reading(context, $"{name}volume of the water", volume, DisplayKind.WaterVolume), DisplayKind.WaterVolume, LimitIds.FunctionalWaterVolume);
+            yield return new(Named(FunctionalMessages.SubjectVolume), Written.Reading(context, Named(FunctionalMessages.ReadingWaterVolume), volume, DisplayKind.WaterVolume), DisplayKind.WaterVolume, LimitIds.FunctionalWaterVolume);
         if (side.Pressure is { } pressure)
-            yield return new($"{name}pressure", context.Readings.Pressure($"{name}water pressure", ReadingName.WaterPressure, pressure), DisplayKind.Pressure, LimitIds.FunctionalWaterPressure);
+            yield return new(Named(FunctionalMessages.SubjectPressure), context.Readings.Pressure(Named(FunctionalMessages.ReadingWaterPressure), ReadingName.WaterPressure, pressure), DisplayKind.Pressure, LimitIds.FunctionalWaterPressure);
         if (side.StrainerDrop is { } drop)
-            yield return new($"{name}strainer drop", Written.Reading(context, $"{name}strainer drop", drop, DisplayKind.PressureDifference), DisplayKind.PressureDifference, LimitIds.FunctionalWaterStrainerDrop);
+            yield return new(Named(FunctionalMessages.SubjectStrainerDrop), Written.Reading(context, Named(FunctionalMessages.SubjectStrainerDrop), drop, DisplayKind.PressureDifference), DisplayKind.PressureDifference, LimitIds.FunctionalWaterStrainerDrop);
         if (side.Glycol?.FreezesAt is { } freezes)
-            yield return new($"{name}freezing point", Written.Reading(context, $"{name}freezing point", freezes, DisplayKind.Temperature), DisplayKind.Temperature, LimitIds.FunctionalWaterFreezing);
+            yield return new(Named(FunctionalMessages.SubjectFreezingPoint), Written.Reading(context, Named(FunctionalMessages.SubjectFreezingPoint), freezes, DisplayKind.Temperature), DisplayKind.Temperature, LimitIds.FunctionalWaterFreezing);
     }
 
     private Finding? Freezing(CheckContext context, WaterReadings water)
@@ -86,7 +93,7 @@ internal sealed class WaterCheck : ICheck
         if (new[] { water.In, water.Out }.OfType<CorrectedReading>().MinBy(r => r.Value.Value) is not { } coldest || water.FreezesAt is not { } point || coldest.Value.Value >= point)
             return null;
         var present = context.Present;
-        return context.Finding(this, $"{water.Name}freezing").Use(coldest).Use("glycol", water.Side.Glycol?.Kind).Use("freezes at", water.Side.Glycol?.FreezesAt).Decide(false)
+        return context.Finding(this, water.Named(FunctionalMessages.SubjectFreezing)).Use(coldest).Use(FunctionalMessages.ReadingGlycol, water.Side.Glycol?.Kind).Use(FunctionalMessages.ReadingFreezesAt, water.Side.Glycol?.FreezesAt).Decide(false)
             .Say(FunctionalMessages.WaterFreezes(present.InMessage(coldest.Value.Value, DisplayKind.Temperature), present.InMessage(point, DisplayKind.Temperature)))
             .Next(FunctionalMessages.WaterFreezesNext).Build();
     }
@@ -103,7 +110,7 @@ internal sealed class WaterControlsCheck : ICheck
     {
         foreach (var water in WaterReadings.All(context))
         {
-            var name = water.Name.TrimEnd(' ', ',');
+            var name = water.Name;
             if (Trials.Judge(context.Finding(this, name.Length == 0 ? null : name), null, this.WhenItFails(), new Trial(FunctionalMessages.TrialFlowSwitch, water.Side.FlowSwitch), new Trial(FunctionalMessages.TrialAirLetOut, water.Side.Purged)) is { } tried)
                 yield return tried;
             if (water.Side.Strainer is { } strainer)
@@ -113,7 +120,7 @@ internal sealed class WaterControlsCheck : ICheck
 
     private Finding Strainer(CheckContext context, WaterReadings water, Given<Cleanliness> strainer)
     {
-        var finding = context.Finding(this, $"{water.Name}strainer").Use("strainer", strainer);
+        var finding = context.Finding(this, water.Named(FunctionalMessages.SubjectStrainer)).Use(FunctionalMessages.SubjectStrainer, strainer);
         return strainer.Value switch
         {
             Cleanliness.Clean or Cleanliness.New => finding.Decide(true).Say(FunctionalMessages.StrainerClean).Build(),
@@ -142,15 +149,15 @@ internal sealed class WaterCapacityCheck : ICheck
 
     private Finding Carried(CheckContext context, WaterReadings water, Given<Measurement.Quantities.VolumeFlow> flow, Uncertain difference)
     {
-        var name = water.Name.TrimEnd(' ', ',');
+        var name = water.Name;
         var present = context.Present;
-        var reading = Written.Reading(context, $"{water.Name}water flow", flow, DisplayKind.WaterFlow);
-        var finding = context.Finding(this, name.Length == 0 ? null : name).Use(reading).Use(water.In!).Use(water.Out!).Use("glycol", water.Side.Glycol?.Kind);
+        var reading = Written.Reading(context, present.Text(water.Named(FunctionalMessages.ReadingWaterFlow)), flow, DisplayKind.WaterFlow);
+        var finding = context.Finding(this, name.Length == 0 ? null : name).Use(reading).Use(water.In!).Use(water.Out!).Use(FunctionalMessages.ReadingGlycol, water.Side.Glycol?.Kind);
         if (water.Side.Glycol is { Kind.Value: not GlycolKind.None })
             return finding.NotEvaluated(FunctionalMessages.WaterMixture, FunctionalMessages.WaterMixtureNext);
         var perVolume = WaterHeat.PerVolume((water.In!.Value.Value + water.Out!.Value.Value) / 2);
         var heat = perVolume * (reading.Value * difference);
-        return finding.Step("Q", "heat carried by the water", WaterHeat.Formula, string.Create(CultureInfo.InvariantCulture, $"{flow.Text} · {perVolume / 1e6:0.000} MJ/(m³·K) · {present.Text(difference.Value, DisplayKind.TemperatureDifference)}"), present.Text(heat, DisplayKind.Capacity), WaterHeat.Source)
+        return finding.Step("Q", FunctionalMessages.StepWaterHeat, WaterHeat.Formula, string.Create(CultureInfo.InvariantCulture, $"{flow.Text} · {perVolume / 1e6:0.000} MJ/(m³·K) · {present.Text(difference.Value, DisplayKind.TemperatureDifference)}"), present.Text(heat, DisplayKind.Capacity), WaterHeat.Source)
             .Measure(heat, DisplayKind.Capacity)
             .Information(FunctionalMessages.WaterCarries(present.InMessage(heat, DisplayKind.Capacity)), FunctionalMessages.WaterCarriesKind);
     }

@@ -63,7 +63,7 @@ internal sealed record CauseTable(IReadOnlyDictionary<string, ReadingScale> Read
     {
         if (step.Text.Split(' ') is [var number, "K" or "%"])
             return Number(number) * (step.Text.EndsWith('%') ? 0.01 : 1);
-        problems.Add(step.Location, $"\"{step.Text}\" is no step.", "A number of K or % was expected.", "", "bad-step", step.Length);
+        problems.Add(step.Location, CommonMessages.AsWritten(new(step.Text)), null, null, "bad-step", step.Length);
         return 1;
     }
 
@@ -94,7 +94,7 @@ internal sealed record CauseTable(IReadOnlyDictionary<string, ReadingScale> Read
         foreach (var shifts in (node is SourceSequence list ? list.Items : node is null ? [] : [node]).OfType<SourceMapping>())
         {
             foreach (var entry in shifts.Entries.Where(e => !readings.Contains(e.Key.Text, StringComparer.Ordinal)))
-                problems.Add(entry.Key.Location, $"There is no reading \"{entry.Key.Text}\".", "", "Name one of the readings above.", "unknown-reading", entry.Key.Length);
+                problems.Add(entry.Key.Location, CommonMessages.AsWritten(new(entry.Key.Text)), null, null, "unknown-reading", entry.Key.Length);
             lines.Add(Chances(shifts));
         }
 
@@ -234,7 +234,7 @@ internal sealed class CauseWords(ProblemList problems)
     {
         if (Find(name) is { } message)
             return message;
-        problems.Add(key.Location, $"\"{key.Text}\" has no text \"{name}\".", "", $"Add {name} to {Language.English}/{Phase}.ftl.", "missing-text", key.Length);
+        problems.Add(key.Location, CommonMessages.AsWritten(new($"{Phase}.{name}")), null, null, "missing-text", key.Length);
         return Message.Plain(key.Text);
     }
 

@@ -95,7 +95,7 @@ internal sealed class InstrumentResidualsFigure : IFigureSource
         if (checks.BoilingPoint is { } boiling && context.Get<SiteAtmosphere>() is { IsStated: true } site && WaterSaturation.Temperature(site.Value.Value) is { Ok: true, Value: var boils })
         {
             var slope = WaterSaturation.Temperature(site.Value.Value * 1.001) is { Ok: true, Value: var above } ? (above - boils) / (0.001 * site.Value.Value) : 0;
-            var weather = new RootCause("T_b", "p_atm", slope * site.Value.StandardUncertainty);
+            var weather = new RootCause(CommonMessages.AsWritten(new("T_b")), CommonMessages.AsWritten(new("p_atm")), slope * site.Value.StandardUncertainty);
             yield return At(context, instrument, boils, (boiling.Adjusted ?? boiling.Read).Value.Si, 1.0 * weather);
         }
     }
@@ -111,7 +111,7 @@ internal sealed class InstrumentResidualsFigure : IFigureSource
     }
 
     private static RootTerm? Reference(Given<Jobs.Model.QuantityValue> applied) =>
-        applied.Stated is { } stated ? new RootTerm(RootCause.FromExpanded("p_ref", "U", stated.HalfWidthSi, stated.CoverageFactor), 1) : default(RootTerm?);
+        applied.Stated is { } stated ? new RootTerm(RootCause.FromExpanded(CommonMessages.AsWritten(new("p_ref")), CommonMessages.AsWritten(new("U")), stated.HalfWidthSi, stated.CoverageFactor), 1) : default(RootTerm?);
 
     private static Point At(CheckContext context, UsedInstrument instrument, double known, double shown, RootTerm? reference)
     {

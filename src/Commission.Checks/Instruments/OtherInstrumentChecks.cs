@@ -37,7 +37,7 @@ internal sealed record ReferenceError(double Si, Uncertain Size, string Differen
         var sign = error < 0 ? -1.0 : 1.0;
         var terms = new List<RootTerm> { sign * instrument.ZeroCause };
         if (check.Applied.Stated is { } stated)
-            terms.Add(-sign * context.Causes.Enter(RootCause.FromExpanded(context.Present.Text(InstrumentsMessages.Of(new(instrument.Id), words.Reference)), context.Present.Text(words.Stated), stated.HalfWidthSi, stated.CoverageFactor), words.Kind));
+            terms.Add(-sign * context.Causes.Enter(RootCause.FromExpanded(InstrumentsMessages.Of(new(instrument.Id), words.Reference), words.Stated, stated.HalfWidthSi, stated.CoverageFactor), words.Kind));
         finding.Use(InstrumentsMessages.Of(new(instrument.Id), words.Applied), check.Applied, instrument.Id).Use(InstrumentsMessages.Of(new(instrument.Id), words.Read), shown, instrument.Id);
         return new ReferenceError(error, context.Scope.Reading(Math.Abs(error), [.. terms]), $"{shown.Text} − {check.Applied.Text}");
     }

@@ -83,9 +83,9 @@ internal sealed class KnownPressureCheck : ICheck
             return finding.NotEvaluated(InstrumentsMessages.AppliedNothing, InstrumentsMessages.AppliedNothingNext);
         var terms = new List<RootTerm>();
         if (check.Applied.Stated is { } stated)
-            terms.Add(-1.0 * context.Causes.Enter(RootCause.FromExpanded(present.Text(InstrumentsMessages.Of(new(instrument.Id), InstrumentsMessages.KnownPressure)), present.Text(InstrumentsMessages.StatedWithPressure), stated.HalfWidthSi, stated.CoverageFactor), DisplayKind.PressureDifference));
+            terms.Add(-1.0 * context.Causes.Enter(RootCause.FromExpanded(InstrumentsMessages.Of(new(instrument.Id), InstrumentsMessages.KnownPressure), InstrumentsMessages.StatedWithPressure, stated.HalfWidthSi, stated.CoverageFactor), DisplayKind.PressureDifference));
         if (instrument.ResolutionAt(shown.Value.Si) is { } step)
-            terms.Add(1.0 * context.Causes.Enter(RootCause.FromResolution(present.Text(InstrumentsMessages.Of(new(instrument.Id), InstrumentsMessages.ReadingKnownPressure)), present.Text(InstrumentsMessages.SmallestStep), step), DisplayKind.PressureDifference));
+            terms.Add(1.0 * context.Causes.Enter(RootCause.FromResolution(InstrumentsMessages.Of(new(instrument.Id), InstrumentsMessages.ReadingKnownPressure), InstrumentsMessages.SmallestStep, step), DisplayKind.PressureDifference));
         if (zero is not null)
             terms.Add(-1.0 * instrument.ZeroCause);
         var error = context.Scope.Reading(off, [.. terms]);
@@ -141,13 +141,13 @@ internal sealed class RestedCylinderCheck : ICheck
             check.Temperature.Value.Si,
             1.0 * context.Causes.Enter(
                 check.Temperature.Stated is { } stated
-                    ? RootCause.FromExpanded(context.Present.Text(InstrumentsMessages.Of(new(instrument.Id), InstrumentsMessages.CylinderTemperature)), context.Present.Text(InstrumentsMessages.StatedWithReading), stated.HalfWidthSi, stated.CoverageFactor)
-                    : RootCause.FromHalfWidth(context.Present.Text(InstrumentsMessages.Of(new(instrument.Id), InstrumentsMessages.CylinderTemperature)), context.Present.Text(InstrumentsMessages.AroundCylinder), ConversionFactors.FahrenheitDegree),
+                    ? RootCause.FromExpanded(InstrumentsMessages.Of(new(instrument.Id), InstrumentsMessages.CylinderTemperature), InstrumentsMessages.StatedWithReading, stated.HalfWidthSi, stated.CoverageFactor)
+                    : RootCause.FromHalfWidth(InstrumentsMessages.Of(new(instrument.Id), InstrumentsMessages.CylinderTemperature), InstrumentsMessages.AroundCylinder, ConversionFactors.FahrenheitDegree),
                 DisplayKind.TemperatureDifference));
         var bubble = fluid.BubbleAtTemperature(temperature.Value);
         if (!bubble.Ok)
             return finding.NotEvaluated(bubble.Reason!, InstrumentsMessages.CylinderTemperatureNext);
-        var model = context.Causes.Enter(new RootCause(context.Present.Text(InstrumentsMessages.EquationOfState(new(info.Designation))), context.Present.Text(InstrumentsMessages.ShareOfPressure), context.Assume(info.IsBlend ? LimitIds.AssumptionRefrigerantBlend : LimitIds.AssumptionRefrigerantPure) * bubble.Value.Pressure), DisplayKind.PressureDifference);
+        var model = context.Causes.Enter(new RootCause(InstrumentsMessages.EquationOfState(new(info.Designation)), InstrumentsMessages.ShareOfPressure, context.Assume(info.IsBlend ? LimitIds.AssumptionRefrigerantBlend : LimitIds.AssumptionRefrigerantPure) * bubble.Value.Pressure), DisplayKind.PressureDifference);
         var expected = Uncertain.WithPartials(bubble.Value.Pressure, (temperature, bubble.Value.PressureSlope)) + context.Scope.Reading(0, 1.0 * model);
         var difference = (reading.Value - expected) / expected.Value;
         var present = context.Present;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Commission.Checks.Wording;
 using Commission.Jobs.Model;
 using Commission.Measurement.Decisions;
 using Commission.Measurement.Uncertainty;
@@ -114,14 +115,11 @@ internal sealed class FindingBuilder
     /// <param name="substitution">The formula with its values.</param>
     /// <param name="result">Result with unit.</param>
     /// <param name="source">Where the formula comes from; empty for plain arithmetic.</param>
-    public FindingBuilder Step(string symbol, Message name, Message formula, Message substitution, Message result, Message? source = null)
+    public FindingBuilder Step(string symbol, Message name, TraceWords formula, TraceWords substitution, TraceWords result, TraceWords source = default)
     {
         var present = _context.Present;
-        _trace.Add(new TraceStep(symbol, present.Text(name), Symbols(formula), Symbols(substitution), Symbols(result), source is null ? "" : present.Text(source)));
+        _trace.Add(new TraceStep(symbol, present.Text(name), formula.Text(present), substitution.Text(present), result.Text(present), source.Cited(present)));
         return this;
-
-        // What is no message is a row of symbols.
-        string Symbols(Message row) => row.PlainText is { } plain ? present.Symbols(plain) : present.Text(row);
     }
 
     /// <summary>States the number the finding is about, with its budget. <see cref="Judge"/> does this too.</summary>

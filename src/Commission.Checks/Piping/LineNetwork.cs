@@ -141,7 +141,7 @@ internal sealed class CircuitFlow : IAnalysis<CircuitFlow>
     {
         _context = context;
         _capacityDoubt = new(() => context.Scope.Reading(
-            0, 1.0 * context.Causes.Enter(RootCause.FromHalfWidth(context.Present.Text(PipingMessages.CauseCapacity), context.Present.Text(PipingMessages.SourceCapacity), context.Assume(LimitIds.AssumptionCapacityRated)), DisplayKind.Percentage)));
+            0, 1.0 * context.Causes.Enter(RootCause.FromHalfWidth(PipingMessages.CauseCapacity, PipingMessages.SourceCapacity, context.Assume(LimitIds.AssumptionCapacityRated)), DisplayKind.Percentage)));
         var analysis = context.Get<ChargeAnalysis>();
         HasReadings = analysis.Rows.Any(r => r.Mode == OperatingMode.Cooling && r.Written is { VaporPressure: not null, LiquidPressure: not null });
         Row = analysis.Judged(OperatingMode.Cooling, ChargeCycle.Has);

@@ -102,7 +102,7 @@ internal sealed class LiquidLossCheck : ICheck
 
         var present = context.Present;
         finding.Use(ReadingsMessages.Capacity, capacity).Add(flow.Steps(capacity, PipingMessages.CapacityFull));
-        var f = context.Scope.Reading(factor.Si, 1.0 * context.Causes.Enter(RootCause.FromHalfWidth("friction factor", assumed.Source, within), DisplayKind.Number));
+        var f = context.Scope.Reading(factor.Si, 1.0 * context.Causes.Enter(RootCause.FromHalfWidth(PipingMessages.CauseFriction, CommonMessages.AsWritten(new(assumed.Source)), within), DisplayKind.Number));
         var length = Written.Reading(context, context.Present.Text(PipingMessages.ReadingLengthOfLiquid), tube.Length, DisplayKind.Length).Value + ((tube.Elbows?.Value ?? 0) * context.Assume(LimitIds.AssumptionLineElbow) * d);
         var velocity = flow.At(capacity) / (flow.Liquid * (Math.PI / 4 * d * d));
         var friction = f * length * (flow.Liquid * velocity * velocity) / (2 * d);

@@ -48,7 +48,7 @@ internal static class CertificateMaker
         {
             case Outcome.NotAccepted:
                 var first = failed[0];
-                var what = first is { Measured: { } measured, Limits: [var limit, ..] } ? CertificateMessages.FailedNumber(new(Name(first)), new(measured.Text), new(limit.Text)) : Name(first);
+                var what = first is { Measured: { } measured, Limits: [var limit, ..] } ? CertificateMessages.FailedNumber(new(Name(first)), new(measured.Text), new(limit.Text)) : CommonMessages.AsWritten(new(Name(first)));
                 return failed.Count == 1 ? CertificateMessages.NotAccepted(what) : CertificateMessages.NotAcceptedMore(what, failed.Count - 1);
             case Outcome.Incomplete:
                 var parts = record.Missing.SelectMany(m => m.Names).ToList();

@@ -48,7 +48,7 @@ internal static class Impeachment
             Reason = context.Present.Text(reason),
             Statement = context.Present.Text(statement),
             NextStep = evidence.NextStep,
-            Messages = new FindingMessages([statement]) { Reason = reason, NextStep = evidence.Messages?.NextStep ?? evidence.NextStep },
+            Messages = new FindingMessages([statement]) { Reason = reason, NextStep = evidence.Messages?.NextStep },
             ProbabilityOfConformity = null,
             ConformityText = null,
             MaximumFalseAccept = null,

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Commission.Checks.Evidence;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
+using Commission.Checks.Wording;
 using Commission.Checks.VacuumAnalysis;
 using Commission.Measurement.Decisions;
 using Commission.Messages;
@@ -45,7 +46,7 @@ internal static class MissingWork
         {
             var members = group.ToList();
             var first = members[0];
-            var why = first.Finding?.Messages?.Reason ?? first.Finding?.Reason ?? RecordMessages.NothingWritten;
+            var why = first.Finding?.Messages?.Reason ?? (first.Finding?.Reason is { } said ? CommonMessages.AsWritten(new(said)) : RecordMessages.NothingWritten);
             var titles = Titles(members);
             var brief = RecordMessages.MissingShort(titles, why);
             var sentence = members.FirstOrDefault(m => m.Because is not null) is { Because: { } because } named ? RecordMessages.Missing(titles, why, because, new(named.Pack)) : brief;
@@ -57,7 +58,7 @@ internal static class MissingWork
         var absent = required.Photos.Where(p => !shown.Contains(p.Shows)).ToList();
         if (absent.Count > 0)
         {
-            var names = new ListValue([.. absent.Select(p => (MessageValue)new NameValue(MemberWords.Of(p.Shows.ToString())))], ListJoin.And);
+            var names = new ListValue([.. absent.Select(p => (MessageValue)SchemaWords.Of(p.Shows))], ListJoin.And);
             parts.Add(new MissingPart([Photos], context.Present.Text(RecordMessages.PhotosMissing(names, absent[0].Because, new(absent[0].Pack))), context.Present.Text(RecordMessages.PhotosMissingShort(names)))
             {
                 Names = [context.Present.Text(CertificateMessages.Photos)],
@@ -87,7 +88,7 @@ internal static class MissingWork
         if (isCharged && members[0] is { Step: WorkStep.Dryness, Finding.IsTakenBack: false, Checks: ["evacuation.level" or "evacuation.hold", ..] })
             return context.Get<EvacuationRun>().Obstacle is null ? RecordMessages.NextDrynessCharged : RecordMessages.NextDrynessVoidCharged;
         if (members.Select(m => m.Finding).FirstOrDefault(f => f?.NextStep is not null) is { } told)
-            return told.Messages?.NextStep ?? told.NextStep!;
+            return told.Messages?.NextStep ?? CommonMessages.AsWritten(new(told.NextStep!));
         return members[0].Step switch
         {
             WorkStep.Tightness => isCharged ? RecordMessages.NextTightnessCharged : RecordMessages.NextTightness,

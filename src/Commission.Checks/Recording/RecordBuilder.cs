@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Commission.Checks.Inference;
+using Commission.Checks.Wording;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Jobs;
@@ -142,9 +143,15 @@ public static class RecordBuilder
     {
         var items = ImmutableArray.CreateBuilder<PunchItem>();
         if (context.Job.Charging?.ReturnVisit is { } visit)
-            items.Add(new PunchItem(context.Present.Text(RecordMessages.ReturnVisit(new(visit.What.Value), visit.OutdoorAtLeast is { } t ? RecordMessages.ReturnVisitOutdoor(new(t.Text)) : "", visit.By is { } by ? RecordMessages.ReturnVisitBy(by.Value) : ""))));
+            items.Add(new PunchItem(context.Present.Text((visit.OutdoorAtLeast, visit.By) switch
+            {
+                ({ } t, { } by) => RecordMessages.ReturnVisitOutdoorBy(new(visit.What.Value), new(t.Text), by.Value),
+                ({ } t, null) => RecordMessages.ReturnVisitOutdoor(new(visit.What.Value), new(t.Text)),
+                (null, { } by) => RecordMessages.ReturnVisitBy(new(visit.What.Value), by.Value),
+                _ => RecordMessages.ReturnVisit(new(visit.What.Value)),
+            })));
         foreach (var photo in context.Job.PhotosToFollow)
-            items.Add(new PunchItem(context.Present.Text(RecordMessages.PhotoFollows(new(photo.Shows.Text), photo.By.Value))));
+            items.Add(new PunchItem(context.Present.Text(RecordMessages.PhotoFollows(SchemaWords.Of(photo.Shows.Value), photo.By.Value))));
         return items.ToImmutable();
     }
 
@@ -241,9 +248,9 @@ public static class JobEvaluation
             var known = LimitLibrary.EmbeddedNames.Concat(own);
             problems.Add(new Problem(
                 name.At,
-                $"There is no limits pack \"{name.Value}\".",
-                "",
-                NearestName.Of(name.Value, known) is { } near ? $"Did you mean {near}?" : $"Known packs: {string.Join(", ", known)}."));
+                LimitsMessages.NoPack(new(name.Value)),
+                null,
+                NearestName.Of(name.Value, known) is { } near ? QuantityMessages.DidYouMean(new(near)) : LimitsMessages.KnownPacks(new([.. known.Select(k => new NameValue(k))], ListJoin.Comma))));
         }
 
         return problems.Count > before ? null : library;

@@ -59,7 +59,7 @@ internal sealed class RecordsCheck : ICheck
             finding.Use(use);
         var missing = items.Where(i => !i.IsWritten).ToList();
         finding.Step(
-            "", RefrigerantMessages.RecordsStep, entry.Statement ?? "", RefrigerantMessages.RecordsItems(Names(items.Where(i => i.IsWritten))),
+            "", RefrigerantMessages.RecordsStep, entry.Statement is { } statement ? statement : "", RefrigerantMessages.RecordsItems(Names(items.Where(i => i.IsWritten))),
             RefrigerantMessages.RecordsStepResult(items.Count - missing.Count, items.Count), Cited.As(entry.SourceText(context.Present.Text), entry.Mark));
         return missing.Count == 0
             ? finding.Information(RefrigerantMessages.RecordsComplete(Names(items)), RefrigerantMessages.RecordsKind)

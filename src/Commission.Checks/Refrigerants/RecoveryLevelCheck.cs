@@ -67,7 +67,7 @@ internal sealed class RecoveryLevelCheck : ICheck
             Cited.As(RecoveryLevels.Source, RecoveryLevels.Mark));
         if (RecoveryLevels.IsAtmosphere(pressureClass, full, isOld))
         {
-            return AgainstAtmosphere(context, finding, limit, gauge, RefrigerantMessages.RecoveryLimitAtmosphere(zero, wording), RecoveryLevels.Source)
+            return AgainstAtmosphere(context, finding, limit, gauge, RefrigerantMessages.RecoveryLimitAtmosphere(zero, wording), Cited.As(RecoveryLevels.Source, RecoveryLevels.Mark))
                 .Conclude(RefrigerantMessages.RecoveryAtmosphereReached(shown, wording), RefrigerantMessages.RecoveryAtmosphereMissed(shown, wording), this.WhenItFails());
         }
 

@@ -32,7 +32,7 @@ internal sealed class CombustionCheck : ICheck
     private Finding Judge(CheckContext context, GasHeat burner, Given<Measurement.Quantities.Ratio> read)
     {
         var reading = Written.Reading(context, "CO", read, DisplayKind.Concentration);
-        var finding = context.Finding(this, context.Present.Text(SafetyMessages.CarbonMonoxideFreeOfAir)).Use(reading).Use("O2", burner.Oxygen).Use("CO2", burner.CarbonDioxide).Use(SafetyMessages.ReadingFuel, burner.Fuel);
+        var finding = context.Finding(this, context.Present.Text(SafetyMessages.CarbonMonoxideFreeOfAir)).Use(reading).Use(CommonMessages.AsWritten(new("O2")), burner.Oxygen).Use(CommonMessages.AsWritten(new("CO2")), burner.CarbonDioxide).Use(SafetyMessages.ReadingFuel, burner.Fuel);
         if (context.Limits.Find(LimitIds.SafetyCombustionCarbonMonoxide) is not { Upper: not null } limit)
             return finding.Measure(reading.Value, DisplayKind.Concentration).Information(SafetyMessages.CarbonMonoxideRead(Shown(reading.Value)), SafetyMessages.CarbonMonoxideNoLimit);
         var state = context.State(limit);

@@ -483,3 +483,8 @@ check-photos-fails = Take the photo that is missing, one for each thing to be sh
 
 check-signature = Named to sign
 check-signature-fails = Add signatures: name, role, date, licence number and what is declared: performed, or witnessed.
+
+reading-photo = photo
+
+# $file (text) - the photo
+reading-photo-taken = photo { $file }: taken

@@ -258,3 +258,26 @@ check-trial-run-fails = Read the fault the trial run ended with. Run the indoor 
 
 check-fault-codes = Fault codes
 check-fault-codes-fails = Look each code up in the maker's manual, remove its cause, clear the memory, run the system and read it again.
+
+## Names of readings of the water
+
+# $water (text) - which water
+# $what (message) - what is said of it
+of-water = { $water }, { $what }
+reading-water-in = water in
+reading-water-out = water out
+reading-water-flow = water flow
+reading-water-difference = difference of the water
+reading-water-volume = volume of the water
+reading-water-pressure = water pressure
+reading-glycol = glycol
+reading-freezes-at = freezes at
+subject-flow = flow
+subject-difference = difference
+subject-volume = volume
+subject-pressure = pressure
+subject-strainer-drop = strainer drop
+subject-strainer = strainer
+subject-freezing-point = freezing point
+subject-freezing = freezing
+step-water-heat = heat carried by the water

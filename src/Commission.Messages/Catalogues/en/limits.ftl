@@ -306,3 +306,9 @@ maker-looser = The maker's figure, { $figure } ({ $source }), asks less than { $
 # $owner (message) - whose limit asks more
 # $limit (message) - that limit
 target-set-aside = The job's own target, { $target }, has no source and asks less than { $owner }: { $limit }. It was not used.
+
+# $name (text) - the name asked for
+no-pack = There is no limits pack "{ $name }".
+
+# $names (list) - the packs there are
+known-packs = Known packs: { $names }.

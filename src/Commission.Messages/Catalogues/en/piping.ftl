@@ -439,3 +439,5 @@ check-reused-lines-fails = Flush with a solvent the maker allows or with liquid 
 
 check-penetrations = Wall openings sealed
 check-penetrations-fails = Sleeve and seal the opening; in a fire-rated wall use a listed firestop and have it inspected.
+
+cause-friction = friction factor

@@ -55,19 +55,24 @@ next-dryness-charged = If the system was evacuated and held, write the readings.
 ## What is left for another day
 
 # $what (text) - what is to be done then
-# $outdoor (message) - from which outdoor temperature, with a comma before it; or nothing
-# $by (message) - until when, with a comma before it; or nothing
-return-visit = return visit: { $what }{ $outdoor }{ $by }
+return-visit = return visit: { $what }
 
+# $what (text) - what is to be done then
 # $least (text) - the outdoor temperature
-return-visit-outdoor = , when it is at least { $least } outdoors
+return-visit-outdoor = return visit: { $what }, when it is at least { $least } outdoors
 
+# $what (text) - what is to be done then
 # $by (date) - the day
-return-visit-by = , by { $by }
+return-visit-by = return visit: { $what }, by { $by }
 
-# $shows (text) - what it will show
+# $what (text) - what is to be done then
+# $least (text) - the outdoor temperature
 # $by (date) - the day
-photo-follows = photo of the { $shows }, by { $by }
+return-visit-outdoor-by = return visit: { $what }, when it is at least { $least } outdoors, by { $by }
+
+# $shows (message) - what it will show
+# $by (date) - the day
+photo-follows = photo to follow: { $shows }, by { $by }
 
 ## The head of the record
 
