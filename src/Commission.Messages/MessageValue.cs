@@ -150,10 +150,10 @@ public sealed record Message : MessageValue
         Values = values;
     }
 
-    /// <summary>The phase, which is the catalogue file; empty for a plain text.</summary>
+    /// <summary>The phase, which is the catalogue file.</summary>
     public string Phase { get; }
 
-    /// <summary>Its name in that file; empty for a plain text.</summary>
+    /// <summary>Its name in that file.</summary>
     public string Name { get; }
 
     /// <summary>Phase and name: <c>evacuation.hold-passed</c>.</summary>
@@ -161,9 +161,6 @@ public sealed record Message : MessageValue
 
     /// <summary>Its values in the order they are declared.</summary>
     public ImmutableArray<NamedValue> Values { get; }
-
-    /// <summary>The text of a sentence that no catalogue has yet; null for every other message.</summary>
-    public string? PlainText { get; private init; }
 
     /// <inheritdoc/>
     public override ValueKind Kind => ValueKind.Message;
@@ -173,10 +170,6 @@ public sealed record Message : MessageValue
     /// <param name="name">Its name there.</param>
     /// <param name="values">Its values.</param>
     public static Message Of(string phase, string name, ImmutableArray<NamedValue> values) => new(phase, name, values);
-
-    /// <summary>A sentence in English that no catalogue has yet.</summary>
-    /// <param name="text">The sentence.</param>
-    public static Message Plain(string text) => new("", "", []) { PlainText = text };
 
     /// <summary>The value of a name; null when it has none.</summary>
     /// <param name="name">The name, without the dollar sign.</param>
@@ -193,8 +186,8 @@ public sealed record Message : MessageValue
 
     /// <inheritdoc/>
     public bool Equals(Message? other) =>
-        other is not null && Phase == other.Phase && Name == other.Name && PlainText == other.PlainText && Values.AsSpan().SequenceEqual(other.Values.AsSpan());
+        other is not null && Phase == other.Phase && Name == other.Name && Values.AsSpan().SequenceEqual(other.Values.AsSpan());
 
     /// <inheritdoc/>
-    public override int GetHashCode() => Values.Aggregate(HashCode.Combine(Phase, Name, PlainText), static (hash, value) => HashCode.Combine(hash, value));
+    public override int GetHashCode() => Values.Aggregate(HashCode.Combine(Phase, Name), static (hash, value) => HashCode.Combine(hash, value));
 }

@@ -29,8 +29,6 @@ public sealed class MessageWriter(MessageCatalogue catalogue, IQuantityWriter? q
     /// <exception cref="FormatException">The catalogue has no such message in this language, or it has a gap for which the message brings no value.</exception>
     public string Format(Message message, Language language)
     {
-        if (message.PlainText is { } plain)
-            return plain;
         var text = new StringBuilder(160);
         Append(text, message, language);
         return text.ToString();
@@ -82,9 +80,6 @@ public sealed class MessageWriter(MessageCatalogue catalogue, IQuantityWriter? q
                 break;
             case ListValue list:
                 Append(text, list, language);
-                break;
-            case Message { PlainText: { } plain }:
-                text.Append(plain);
                 break;
             case Message message:
                 Append(text, message, language);

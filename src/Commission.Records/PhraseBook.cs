@@ -27,7 +27,7 @@ public sealed class PhraseBook(Language language)
             return Text(only);
         var text = RecordWords.Text(value, Language);
         // What stands for itself in every language needs no entry, and the first that said a text keeps it.
-        if (value is not (NameValue or TextValue or Message { PlainText: not null }) && text.Length > 0)
+        if (value is not (NameValue or TextValue) && text.Length > 0)
             _phrases.TryAdd(text, value is SymbolsValue ? null : value);
         return text;
     }

@@ -30,8 +30,4 @@ public sealed class MessagesOfExamplesTests
 
         string Text(Message message) => RecordWords.Text(message, language);
     }
-
-    [Fact]
-    public void The_hold_speaks_in_messages() =>
-        Assert.All(Repository.Examples.SelectMany(e => ExamplesLibrary.Findings(e)).Where(f => f.Check == "evacuation.hold"), f => Assert.Null(f.Messages!.Statement[0].PlainText));
 }

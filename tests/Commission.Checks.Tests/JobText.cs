@@ -69,3 +69,9 @@ internal static class EnglishWords
 {
     public static string Said(this Message? message) => message is null ? "" : RecordWords.Text(message, Language.English);
 }
+
+/// <summary>Words of a test as a message.</summary>
+internal static class PlainWords
+{
+    public static Message Plain(this string words) => CommonMessages.AsWritten(new(words));
+}

@@ -37,3 +37,9 @@ internal static class ReasonWords
 {
     public static string Words(this Message? reason) => reason is null ? "" : MessageWriter.Words.Format(reason, Language.English);
 }
+
+/// <summary>Words of a test as a message.</summary>
+internal static class PlainWords
+{
+    public static Message Plain(this string words) => CommonMessages.AsWritten(new(words));
+}

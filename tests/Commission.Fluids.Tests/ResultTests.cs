@@ -1,4 +1,5 @@
 using Commission.Fluids.Helmholtz;
+using Commission.Messages;
 using Xunit;
 
 namespace Commission.Fluids.Tests;
@@ -9,7 +10,7 @@ public sealed class ResultTests
     [Fact]
     public void A_result_has_a_value_or_a_reason()
     {
-        FluidResult<double> value = FluidResult<double>.Of(3), none = FluidResult<double>.None("too cold"), empty = default;
+        FluidResult<double> value = FluidResult<double>.Of(3), none = FluidResult<double>.None("too cold".Plain()), empty = default;
         Assert.True(value.Ok && value.Reason is null && value.Value == 3);
         Assert.Equal("too cold", none.Reason.Words());
         Assert.False(none.Ok);

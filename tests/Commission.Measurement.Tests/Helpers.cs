@@ -43,7 +43,7 @@ internal static class Helpers
     public static Uncertain[] SimultaneousMeans(params double[][] series)
     {
         var n = series[0].Length;
-        var sets = Enumerable.Range(1, n).Select(k => new RootCause($"set {k}", "", 1)).ToArray();
+        var sets = Enumerable.Range(1, n).Select(k => new RootCause($"set {k}".Plain(), "".Plain(), 1)).ToArray();
         var scale = 1 / Math.Sqrt(n * (n - 1.0));
         return [.. series.Select(values => Uncertain.From(values.Average(), [.. sets.Select((set, k) => set * ((values[k] - values.Average()) * scale))]))];
     }
@@ -66,4 +66,10 @@ internal static class MonteCarlo
             return model(scope).Value;
         }));
     }
+}
+
+/// <summary>Words of a test as a message.</summary>
+internal static class PlainWords
+{
+    public static Message Plain(this string words) => CommonMessages.AsWritten(new(words));
 }

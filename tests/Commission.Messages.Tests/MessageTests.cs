@@ -16,7 +16,6 @@ public sealed class MessageTests
         Assert.NotEqual(one, Message.Of("test", "m", [new("a", Names(ListJoin.Or, "x", "y")), Count("n", 2)]));
         Assert.NotEqual(one, Message.Of("test", "m", [new("a", Names(ListJoin.And, "x", "y")), Count("n", 3)]));
         Assert.NotEqual(one, Message.Of("test", "k", one.Values));
-        Assert.NotEqual(Message.Plain("a"), Message.Plain("b"));
         Assert.Equal("test.m", one.Id);
     }
 
@@ -24,17 +23,8 @@ public sealed class MessageTests
     public void A_message_stands_inside_another()
     {
         var writer = Writer(f => f == "en/test.ftl" ? "outer = So: { $inner } and { $written }\ninner = { $n } left" : null);
-        var message = Message.Of("test", "outer", [new("inner", Message.Of("test", "inner", [Count("n", 4)])), new("written", Message.Plain("as it was"))]);
+        var message = Message.Of("test", "outer", [new("inner", Message.Of("test", "inner", [Count("n", 4)])), new("written", new TextValue("as it was"))]);
         Assert.Equal("So: 4 left and as it was", writer.Format(message, Language.English));
-    }
-
-    [Fact]
-    public void Plain_text_is_itself_in_every_language()
-    {
-        Message? text = "Still English.";
-        Assert.Equal("Still English.", Writer(_ => null).Format(text, Language.German));
-        Message? nothing = (string?)null;
-        Assert.Null(nothing);
     }
 
     [Fact]

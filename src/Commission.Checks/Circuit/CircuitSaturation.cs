@@ -38,9 +38,7 @@ internal sealed class CircuitSaturation : IAnalysis<CircuitSaturation>
     public string Designation => _circuit.Designation;
 
     /// <summary>Where the temperatures come from, as a trace cites it.</summary>
-    public string Source => IsBlend
-        ? $"multi-fluid Helmholtz model of {Designation}, papers under sources"
-        : $"equation of state of {Designation}, paper under sources";
+    public string Source => _context.Present.Text(CircuitMessages.EquationsUsed(IsBlend ? CircuitMessages.EquationsUsedKind.Blend : CircuitMessages.EquationsUsedKind.Pure, new(Designation)));
 
     /// <inheritdoc/>
     public static CircuitSaturation Create(CheckContext context) => new(context);

@@ -235,7 +235,7 @@ internal sealed class CauseWords(ProblemList problems)
         if (Find(name) is { } message)
             return message;
         problems.Add(key.Location, CommonMessages.AsWritten(new($"{Phase}.{name}")), null, null, "missing-text", key.Length);
-        return Message.Plain(key.Text);
+        return CommonMessages.AsWritten(new(key.Text));
     }
 
     private Message? Find(string name)

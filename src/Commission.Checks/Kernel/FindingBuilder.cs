@@ -232,7 +232,7 @@ internal sealed class FindingBuilder
     /// <param name="remark">One plain sentence; nothing happens without one.</param>
     public FindingBuilder Remark(Message? remark)
     {
-        if (remark is not (null or { PlainText: "" }))
+        if (remark is not null)
             _remarks.Add(remark);
         return this;
     }

@@ -58,7 +58,7 @@ internal static class CertificateMaker
                 // A value that its doubt takes to the limit is told in one line; what to do about it stands below.
                 var condition = record.Conditions[0].Finding is { } number && record.Findings[number - 1] is { Verdict: Verdict.Conditional, Reservation: null, Measured: { } near, Limits: [var bound, ..] } doubtful
                     ? CertificateMessages.ConditionNear(new(MissingWork.InSentence(Name(doubtful))), new(near.Text), new(bound.Text))
-                    : Message.Plain(MissingWork.InSentence(record.Conditions[0].Text.TrimEnd('.')));
+                    : CommonMessages.AsWritten(new(MissingWork.InSentence(record.Conditions[0].Text.TrimEnd('.'))));
                 return record.Conditions.Length == 1 ? CertificateMessages.AcceptedOnCondition(condition) : CertificateMessages.AcceptedOnConditions(condition, record.Conditions.Length - 1);
             default:
                 var judged = record.Findings.Count(f => f.Phase != Phases.Evidence && f.Verdict is Verdict.Pass or Verdict.PassWithinUncertainty);

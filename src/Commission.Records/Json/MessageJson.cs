@@ -17,12 +17,6 @@ internal static class MessageJson
 
     private static void Write(Utf8JsonWriter writer, Message message)
     {
-        if (message.PlainText is { } plain)
-        {
-            CanonicalText.Write(writer, plain);
-            return;
-        }
-
         writer.WriteStartObject();
         Text(writer, "id", message.Id);
         if (message.Values.Length > 0)
@@ -42,8 +36,6 @@ internal static class MessageJson
 
     public static Message Read(JsonElement json)
     {
-        if (json.ValueKind == JsonValueKind.String)
-            return Message.Plain(json.GetString()!);
         var id = json.GetProperty("id").GetString()!;
         var dot = id.IndexOf('.', StringComparison.Ordinal);
         if (dot <= 0)

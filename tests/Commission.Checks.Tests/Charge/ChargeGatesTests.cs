@@ -25,7 +25,7 @@ public sealed class ChargeGatesTests
         Assert.Null(new ChargeGates(new Gate()).Open);
         var gates = new ChargeGates(new Gate(Reservation: Said("a was not read")), new Gate(), new Gate(Reservation: Said("b was not read")));
         Assert.Equal("a was not read; b was not read", gates.Open.Said());
-        var finding = JobText.Context(JobLines.Of()).Finding(CheckCatalogue.Find("charge.superheat")!).Decide(true).Say("It holds.");
+        var finding = JobText.Context(JobLines.Of()).Finding(CheckCatalogue.Find("charge.superheat")!).Decide(true).Say("It holds.".Plain());
         gates.ReserveIn(finding);
         Assert.Equal((Verdict.Conditional, "a was not read; b was not read"), (finding.Build().Verdict, finding.Build().Reservation));
     }

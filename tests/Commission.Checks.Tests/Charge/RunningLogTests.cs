@@ -84,7 +84,7 @@ public sealed class RunningLogTests
         Assert.Null(LogDrift.Of(still)!.Block);
         Assert.Equal(Verdict.Pass, Mark(still, "subcooling in the log"));
         var stopped = Running(_ => 36, t => t is > 1500 and < 1560 ? 0.09 : 2.0);
-        Assert.Equal("the power shows that the compressor stopped in the minutes before the reading", LogDrift.Of(stopped)!.Block);
+        Assert.Equal(ChargeMessages.LogStopped, LogDrift.Of(stopped)!.Block);
         Assert.Equal(Verdict.NotEvaluated, Mark(stopped, "power in the log"));
         Assert.False(Running(_ => 36, t => t < 1000 ? 0.09 : 2.0).Get<RunningLog>().Stopped);
 

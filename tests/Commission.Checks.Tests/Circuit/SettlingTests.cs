@@ -52,7 +52,7 @@ public sealed class SettlingTests
         var context = JobText.Context(yaml);
         var finding = context.Finding(CheckCatalogue.Find("charge.superheat")!);
         context.Get<ChargeAnalysis>().Rows[0].Settling.NameIn(finding);
-        Assert.Equal(["10:30", "10:00", "10:05", "10:02", "10:03"], finding.Information("It ran.").Readings.Select(r => r.Text));
+        Assert.Equal(["10:30", "10:00", "10:05", "10:02", "10:03"], finding.Information("It ran.".Plain()).Readings.Select(r => r.Text));
     }
 
     [Fact]
@@ -90,7 +90,7 @@ public sealed class SettlingTests
         Assert.Equal((blocks, blocks, reserves), (gate.Block is not null, gate.Todo is not null, gate.Reservation is not null));
         var finding = context.Finding(CheckCatalogue.Find("charge.superheat")!);
         gate.NameIn(finding);
-        Assert.Equal(compressor.Length == 0 ? ["running", "speed"] : ["compressor", "running", "speed"], JobLines.Keys(yaml, finding.Information("It ran.")));
+        Assert.Equal(compressor.Length == 0 ? ["running", "speed"] : ["compressor", "running", "speed"], JobLines.Keys(yaml, finding.Information("It ran.".Plain())));
     }
 
     [Fact]
@@ -129,7 +129,7 @@ public sealed class SettlingTests
         var finding = context.Finding(CheckCatalogue.Find("charge.superheat")!);
         match.NameIn(finding);
         string[] keys = [.. new[] { "size", "plate size", "matched" }.Where(k => $"{metering}{matched}".Contains(k == "size" ? " size: 0.05" : k, StringComparison.Ordinal) && (k != "size" || metering.Contains(", size", StringComparison.Ordinal)))];
-        Assert.Equal(keys, JobLines.Keys(yaml, finding.Information("It fits.")));
+        Assert.Equal(keys, JobLines.Keys(yaml, finding.Information("It fits.".Plain())));
     }
 
     private static ChargeRow Row(string charging) => JobText.Context(Job(charging)).Get<ChargeAnalysis>().Rows[0];

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Commission.Messages;
 using Commission.Checks.Inference;
 using Xunit;
 
@@ -129,7 +130,7 @@ public sealed class WeighingTests
     [Fact]
     public void Bayes_rule_by_hand()
     {
-        var weighed = Two([new Deviation(Scale, 2, 0.8, "", "")]);
+        var weighed = Two([new Deviation(Scale, 2, 0.8, "".Plain(), "".Plain())]);
         Assert.Equal("fault", weighed[0].Cause.Id);
         Assert.Equal(0.59382, weighed[0].Probability, 2e-5);
         Assert.Equal(1 - 0.59382, weighed[1].Probability, 2e-5);
@@ -145,7 +146,7 @@ public sealed class WeighingTests
     {
         double[] one = [0.217852, 0.333225, 0.398942, 0.241971, 0.0223945];
         var fault = one.Average(n => Math.Pow((0.98 * n) + 0.0017603, 2));
-        var weighed = Two([new Deviation(Scale, 2, 0.8, "", ""), new Deviation(Scale, 2, 0.8, "", "")]);
+        var weighed = Two([new Deviation(Scale, 2, 0.8, "".Plain(), "".Plain()), new Deviation(Scale, 2, 0.8, "".Plain(), "".Plain())]);
         Assert.Equal(fault / (fault + (3 * 0.0546715 * 0.0546715)), weighed[0].Probability, 2e-5);
     }
 
@@ -181,8 +182,8 @@ public sealed class WeighingTests
     public void Either_way_of_a_fault_may_fit()
     {
         var table = new CauseTable(new Dictionary<string, ReadingScale> { ["a"] = Scale }, [Cause("sound", 3, []), Cause("fault", 1, [Line(2), Line(-2)])], new Dictionary<string, Messages.Message>());
-        var up = Weighing.Weigh(table, [new Deviation(Scale, 2, 0.8, "", "")], [], CircuitWay.Valve, []);
-        var down = Weighing.Weigh(table, [new Deviation(Scale, -2, 0.8, "", "")], [], CircuitWay.Valve, []);
+        var up = Weighing.Weigh(table, [new Deviation(Scale, 2, 0.8, "".Plain(), "".Plain())], [], CircuitWay.Valve, []);
+        var down = Weighing.Weigh(table, [new Deviation(Scale, -2, 0.8, "".Plain(), "".Plain())], [], CircuitWay.Valve, []);
         Assert.Equal(up.Single(w => w.Cause.Id == "fault").Probability, down.Single(w => w.Cause.Id == "fault").Probability, 1e-12);
         Assert.Equal(Math.Log(0.3927235 / 0.0546715), down.Single(w => w.Cause.Id == "fault").Moves[0].LogFactor, 2e-5);
     }
@@ -202,7 +203,7 @@ public sealed class WeighingTests
     [InlineData(0.76, 0.0, ReadingPlace.FarAbove)]
     internal void Places_begin_at_one_and_a_quarter_bands(double steps, double band, ReadingPlace place)
     {
-        var deviation = new Deviation(Scale, steps, 0.8 * band, "", "") { Scatter = 0.6 * band };
+        var deviation = new Deviation(Scale, steps, 0.8 * band, "".Plain(), "".Plain()) { Scatter = 0.6 * band };
         Assert.Equal(place, deviation.Place);
         Assert.Equal(ReadingPlace.AsExpected, (deviation with { IsInside = true }).Place);
     }
@@ -212,9 +213,9 @@ public sealed class WeighingTests
     [InlineData(-2.6, -1.0)]
     [InlineData(-5.2, -2.0)]
     [InlineData(0.0, 0.0)]
-    public void Steps_differ_above_and_below(double difference, double steps) => Assert.Equal(steps, new ReadingScale("superheat", "superheat", 4, 2.6, 0.6).Steps(difference), 1e-12);
+    public void Steps_differ_above_and_below(double difference, double steps) => Assert.Equal(steps, new ReadingScale("superheat", "superheat".Plain(), 4, 2.6, 0.6).Steps(difference), 1e-12);
 
-    private static readonly ReadingScale Scale = new("a", "a reading", 1, 1, 0.6);
+    private static readonly ReadingScale Scale = new("a", "a reading".Plain(), 1, 1, 0.6);
 
     private static ImmutableArray<WeighedCause> Two(IReadOnlyList<Deviation> deviations, params Seen[] seen) => Weighing.Weigh(
         new CauseTable(
@@ -231,7 +232,7 @@ public sealed class WeighingTests
     private static CauseEntry Cause(string id, double often, ImmutableArray<IReadOnlyDictionary<string, double>> lines) => new(id, often)
     {
         Advice = "none",
-        Said = new CauseSayings(id, null, null),
+        Said = new CauseSayings(id.Plain(), null, null),
         Needs = null,
         IsCondition = false,
         Valve = lines,
@@ -240,7 +241,7 @@ public sealed class WeighingTests
         Seen = new Dictionary<string, Dictionary<string, double>>(),
     };
 
-    private static Deviation At(string id, double steps) => new(Table.Readings[id], steps, 0.1, "", "");
+    private static Deviation At(string id, double steps) => new(Table.Readings[id], steps, 0.1, "".Plain(), "".Plain());
 
     private static ImmutableArray<WeighedCause> Weigh(CircuitWay way, IEnumerable<Deviation> deviations, params Seen[] seen) => Weighing.Weigh(Table, [.. deviations], seen, way, []);
 }

@@ -3,6 +3,7 @@ using Commission.Checks.Recording;
 using Commission.Measurement.Decisions;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 using Xunit;
 
@@ -52,7 +53,7 @@ public sealed class FindingBuilderTests
     [Fact]
     public void A_temperature_stands_in_the_middle_of_what_is_allowed()
     {
-        var strip = Begun().Judge(Number(293.15, 0.3), DisplayKind.Temperature, Bounds(275.15, null, DecisionRule.Simple)).Say("It was judged.").Build().Strip!;
+        var strip = Begun().Judge(Number(293.15, 0.3), DisplayKind.Temperature, Bounds(275.15, null, DecisionRule.Simple)).Say("It was judged.".Plain()).Build().Strip!;
         Assert.Equal(0.5, strip.Value, 1e-12);
         Assert.Equal(0.5 + 0.6 / 36, strip.High!.Value, 1e-3);
     }
@@ -77,31 +78,31 @@ public sealed class FindingBuilderTests
     [Fact]
     public void A_reservation_makes_a_pass_conditional_and_leaves_a_failure()
     {
-        var passed = Begun().Decide(true).Reserve("a was not shown").Reserve("b was not shown").Say("It holds.");
+        var passed = Begun().Decide(true).Reserve("a was not shown".Plain()).Reserve("b was not shown".Plain()).Say("It holds.".Plain());
         Assert.True(passed.Passes);
         Assert.Equal((Verdict.Conditional, "a was not shown; b was not shown"), (passed.Build().Verdict, passed.Build().Reservation));
-        var failed = Begun().Decide(false).Reserve("a was not shown").Say("It does not.");
+        var failed = Begun().Decide(false).Reserve("a was not shown".Plain()).Say("It does not.".Plain());
         Assert.False(failed.Passes);
         Assert.Equal(Verdict.Fail, failed.Build().Verdict);
-        Assert.Equal(Verdict.Fail, Begun().Decide(true).Fail("danger").Say("Stop.").Build().Verdict);
+        Assert.Equal(Verdict.Fail, Begun().Decide(true).Fail("danger".Plain()).Say("Stop.".Plain()).Build().Verdict);
     }
 
     [Fact]
     public void What_is_not_evaluated_keeps_its_number_and_loses_its_judgement()
     {
-        var found = Begun().Judge(Number(12, 0.5), DisplayKind.Number, Bounds(10, 20)).NotEvaluated("the door was open", "Close it.");
+        var found = Begun().Judge(Number(12, 0.5), DisplayKind.Number, Bounds(10, 20)).NotEvaluated("the door was open".Plain(), "Close it.".Plain());
         Assert.Equal((Verdict.NotEvaluated, "Not evaluated: the door was open.", "the door was open", "Close it."), (found.Verdict, found.Statement, found.Reason, found.NextStep));
         Assert.Null(found.Strip);
         Assert.Null(found.ProbabilityOfConformity);
         Assert.Null(found.Adequacy);
         Assert.Equal(12, found.Measured!.Value.Si);
-        Assert.Equal("The door was open all day.", Begun().Say("The door was open all day.").NotEvaluated("the door was open", "Close it.").Statement);
+        Assert.Equal("The door was open all day.", Begun().Say("The door was open all day.".Plain()).NotEvaluated("the door was open".Plain(), "Close it.".Plain()).Statement);
     }
 
     [Fact]
     public void What_is_told_is_not_judged()
     {
-        var found = Begun().Judge(Number(12, 0.5), DisplayKind.Number, Bounds(10, 20)).Remark("Nobody asks for it.").Remark(null).Information("It is 12.", "no limit");
+        var found = Begun().Judge(Number(12, 0.5), DisplayKind.Number, Bounds(10, 20)).Remark("Nobody asks for it.".Plain()).Remark(null).Information("It is 12.".Plain(), "no limit".Plain());
         Assert.Equal((Verdict.Information, "It is 12. Nobody asks for it.", "no limit"), (found.Verdict, found.Statement, found.Reason));
         Assert.Null(found.Strip);
         Assert.Null(found.MaximumFalseAccept);
@@ -115,7 +116,7 @@ public sealed class FindingBuilderTests
     {
         var use = new ReadingUse("vapor pressure", "118 psig", Context.Job.Identity.Id.At, "low");
         var step = new TraceStep("SH", "superheat", "a − b", "1 − 2", "3", "");
-        var found = Begun().Use(use).Use(use).Use("id", Context.Job.Identity.Id).Use<string>("nothing", null).Step(step).Step(step).Decide(true).Say("It holds.").Build();
+        var found = Begun().Use(use).Use(use).Use("id".Plain(), Context.Job.Identity.Id).Use<string>("nothing".Plain(), null).Step(step).Step(step).Decide(true).Say("It holds.".Plain()).Build();
         Assert.Equal(["vapor pressure", "id"], found.Readings.Select(r => r.Name));
         Assert.Equal(["low"], found.Instruments);
         Assert.Single(found.Trace);
@@ -125,8 +126,8 @@ public sealed class FindingBuilderTests
     public void A_budget_is_in_the_units_of_its_causes_and_its_shares_make_a_whole()
     {
         // u 0.3 K = 0.54 °F entered as a difference of temperatures, and 0.4 of a bound with the sensitivity 1 K: 36 and 64 % of 0.5² K².
-        var entered = Context.Causes.Enter(new RootCause("probe", "sheet", 0.3), DisplayKind.TemperatureDifference);
-        var found = Begun().Measure(Uncertain.From(10, entered, RootCause.FromHalfWidth("bound", "class", 0.4 * Math.Sqrt(3))), DisplayKind.TemperatureDifference).Information("10 K.");
+        var entered = Context.Causes.Enter(new RootCause("probe".Plain(), "sheet".Plain(), 0.3), DisplayKind.TemperatureDifference);
+        var found = Begun().Measure(Uncertain.From(10, entered, RootCause.FromHalfWidth("bound".Plain(), "class".Plain(), 0.4 * Math.Sqrt(3))), DisplayKind.TemperatureDifference).Information("10 K.".Plain());
         Assert.Equal(["bound", "probe"], found.Budget.Select(b => b.Cause));
         Assert.Equal(64, found.Budget[0].SharePercent, 1e-9);
         Assert.Equal(36, found.Budget[1].SharePercent, 1e-9);
@@ -139,16 +140,16 @@ public sealed class FindingBuilderTests
     [Fact]
     public void A_sensitivity_is_printed_in_the_units_of_result_and_cause()
     {
-        var pressure = Context.Causes.Enter(new RootCause("gauge", "sheet", 2 * 6894.757293168), DisplayKind.PressureDifference);
-        var slope = Assert.Single(Begun().Measure(Uncertain.From(10, 0.15 / 1.8 / 6894.757293168 * pressure), DisplayKind.TemperatureDifference).Information("10 K.").Budget);
+        var pressure = Context.Causes.Enter(new RootCause("gauge".Plain(), "sheet".Plain(), 2 * 6894.757293168), DisplayKind.PressureDifference);
+        var slope = Assert.Single(Begun().Measure(Uncertain.From(10, 0.15 / 1.8 / 6894.757293168 * pressure), DisplayKind.TemperatureDifference).Information("10 K.".Plain()).Budget);
         Assert.Equal(("2 psi", "0.15 °F per psi"), (slope.StandardUncertainty, slope.Sensitivity));
-        var count = Context.Causes.Enter(new RootCause("count", "by hand", 0.3), DisplayKind.Number);
-        var plain = Assert.Single(Begun().Measure(Uncertain.From(10, 2.0 * count), DisplayKind.Number).Information("10.").Budget);
+        var count = Context.Causes.Enter(new RootCause("count".Plain(), "by hand".Plain(), 0.3), DisplayKind.Number);
+        var plain = Assert.Single(Begun().Measure(Uncertain.From(10, 2.0 * count), DisplayKind.Number).Information("10.".Plain()).Budget);
         Assert.Equal(("0.3", "2"), (plain.StandardUncertainty, plain.Sensitivity));
-        var bound = Assert.Single(Begun().Measure(Uncertain.From(10, 2.0 * new RootCause("bound", "class", 0.3)), DisplayKind.Number).Information("10.").Budget);
+        var bound = Assert.Single(Begun().Measure(Uncertain.From(10, 2.0 * new RootCause("bound".Plain(), "class".Plain(), 0.3)), DisplayKind.Number).Information("10.".Plain()).Budget);
         Assert.Equal(("0.3 of its bound", "2 for the bound"), (bound.StandardUncertainty, bound.Sensitivity));
-        var mass = Context.Causes.Enter(new RootCause("scale", "sheet", 0.5 * 0.028349523125), DisplayKind.Mass);
-        var ounces = Assert.Single(Begun().Measure(Uncertain.From(3, mass), DisplayKind.Mass).Information("3 kg.").Budget);
+        var mass = Context.Causes.Enter(new RootCause("scale".Plain(), "sheet".Plain(), 0.5 * 0.028349523125), DisplayKind.Mass);
+        var ounces = Assert.Single(Begun().Measure(Uncertain.From(3, mass), DisplayKind.Mass).Information("3 kg.".Plain()).Budget);
         Assert.Equal(("0.5 oz", "1"), (ounces.StandardUncertainty, ounces.Sensitivity));
     }
 
@@ -185,24 +186,24 @@ public sealed class FindingBuilderTests
     [InlineData(1.23e7, "1.23·10^7 of its bound")]
     [InlineData(1.234e8, "1.23·10^8 of its bound")]
     public void Small_and_large_numbers_are_written_as_people_do(double u, string text) =>
-        Assert.Equal(text, Assert.Single(Begun().Measure(Uncertain.From(10, new RootCause("a", "b", u)), DisplayKind.Number).Information("10.").Budget).StandardUncertainty);
+        Assert.Equal(text, Assert.Single(Begun().Measure(Uncertain.From(10, new RootCause("a".Plain(), "b".Plain(), u)), DisplayKind.Number).Information("10.".Plain()).Budget).StandardUncertainty);
 
     // A share of a kelvin for each kelvin is a pure number: nothing stands behind its "per".
     [Fact]
     public void A_pure_number_has_no_unit_in_a_sensitivity()
     {
         var context = JobText.Context(JobLines.Of(""));
-        var share = context.Causes.Enter(new RootCause("cold junction", "b", 0.01), DisplayKind.Number);
-        var found = context.Finding(new Checks.Air.StaticCheck()).Measure(context.Scope.Reading(5, 5.0 * share), DisplayKind.TemperatureDifference).Information("5.");
+        var share = context.Causes.Enter(new RootCause("cold junction".Plain(), "b".Plain(), 0.01), DisplayKind.Number);
+        var found = context.Finding(new Checks.Air.StaticCheck()).Measure(context.Scope.Reading(5, 5.0 * share), DisplayKind.TemperatureDifference).Information("5.".Plain());
         Assert.Equal("9 °F", Assert.Single(found.Budget).Sensitivity);
     }
 
     [Fact]
     public void A_danger_fails_whatever_was_judged_and_says_so_first()
     {
-        var found = Begun().Judge(Number(12, 0.5), DisplayKind.Number, Bounds(10, 20)).Remark("It was seen twice.").Danger("the case is live.", "Switch off.");
+        var found = Begun().Judge(Number(12, 0.5), DisplayKind.Number, Bounds(10, 20)).Remark("It was seen twice.".Plain()).Danger("the case is live.".Plain(), "Switch off.".Plain());
         Assert.Equal((Verdict.Fail, true, "DANGER: the case is live. It was seen twice.", "Switch off."), (found.Verdict, found.IsDanger, found.Statement, found.NextStep));
-        Assert.False(Begun().Decide(false).Say("It does not.").Build().IsDanger);
+        Assert.False(Begun().Decide(false).Say("It does not.".Plain()).Build().IsDanger);
     }
 
     [Theory]
@@ -210,67 +211,67 @@ public sealed class FindingBuilderTests
     [InlineData(false)]
     public void A_check_ends_with_one_of_two_sentences_and_advice_where_it_fails(bool holds)
     {
-        var found = Begun().Decide(holds).Conclude("It holds.", "It does not.", "Mend it.");
+        var found = Begun().Decide(holds).Conclude("It holds.".Plain(), "It does not.".Plain(), "Mend it.".Plain());
         Assert.Equal((holds ? "It holds." : "It does not.", holds ? null : "Mend it.", false), (found.Statement, found.NextStep, found.IsDanger));
-        var danger = Begun().Decide(holds).ConcludeOrDanger("It holds.", "it burns.", "Stop.");
+        var danger = Begun().Decide(holds).ConcludeOrDanger("It holds.".Plain(), "it burns.".Plain(), "Stop.".Plain());
         Assert.Equal((holds ? "It holds." : "DANGER: it burns.", holds ? null : "Stop.", !holds), (danger.Statement, danger.NextStep, danger.IsDanger));
-        Assert.Equal("It holds.", Begun().Decide(true).Reserve("a was not shown").Conclude("It holds.", "It does not.", "Mend it.").Statement);
+        Assert.Equal("It holds.", Begun().Decide(true).Reserve("a was not shown".Plain()).Conclude("It holds.".Plain(), "It does not.".Plain(), "Mend it.".Plain()).Statement);
     }
 
     [Fact]
     public void A_verdict_of_words_shows_the_requirement()
     {
         var limit = Bounds(1, null);
-        Assert.Equal([limit], Begun().Decide(true, limit).Say("It holds.").Build().Limits);
-        Assert.Empty(Begun().Decide(true).Say("It holds.").Build().Limits);
-        Assert.Equal([limit], Begun().Show(limit).Information("It is told.").Limits);
+        Assert.Equal([limit], Begun().Decide(true, limit).Say("It holds.".Plain()).Build().Limits);
+        Assert.Empty(Begun().Decide(true).Say("It holds.".Plain()).Build().Limits);
+        Assert.Equal([limit], Begun().Show(limit).Information("It is told.".Plain()).Limits);
     }
 
     [Fact]
     public void What_cannot_be_decided_names_the_doubt_and_how_to_write_what_is_missing()
     {
-        var found = Begun().CannotDecide("U is wider than the tolerance", "Take a finer meter.");
+        var found = Begun().CannotDecide("U is wider than the tolerance".Plain(), "Take a finer meter.".Plain());
         Assert.Equal((Verdict.CannotDecide, "U is wider than the tolerance", "Take a finer meter.", null), (found.Verdict, found.Reason, found.NextStep, found.InFile));
-        var open = Begun().NotEvaluated("nothing is written", "Write it.", "ground: continuous");
+        var open = Begun().NotEvaluated("nothing is written".Plain(), "Write it.".Plain(), "ground: continuous");
         Assert.Equal((Verdict.NotEvaluated, "ground: continuous", false), (open.Verdict, open.InFile, open.IsToLookAt));
-        Assert.Null(Begun().Next("Write it.", "ground: continuous").Danger("the case is live.", "Switch off.").InFile);
+        Assert.Null(Begun().Next("Write it.".Plain(), "ground: continuous").Danger("the case is live.".Plain(), "Switch off.".Plain()).InFile);
     }
 
     [Fact]
     public void What_somebody_has_to_look_at_stands_on_the_first_page()
     {
-        var found = Begun().LookAt("Ask why.").Information("Two rows agree.");
+        var found = Begun().LookAt("Ask why.".Plain()).Information("Two rows agree.".Plain());
         Assert.Equal((true, "Ask why."), (found.IsToLookAt, found.NextStep));
-        Assert.False(Begun().Next("Ask why.").Information("Two rows agree.").IsToLookAt);
+        Assert.False(Begun().Next("Ask why.".Plain()).Information("Two rows agree.".Plain()).IsToLookAt);
     }
 
     [Fact]
     public void A_reading_that_cannot_be_is_named_and_impeached()
     {
         var use = new ReadingUse("vapor line", "31 °F", Context.Job.Identity.Id.At, "clamp");
-        var found = Begun().Impeach(use).Decide(false).Say("It cannot be.").Build();
+        var found = Begun().Impeach(use).Decide(false).Say("It cannot be.".Plain()).Build();
         Assert.Equal([use], found.Impeached);
         Assert.Equal([use], found.Readings);
-        Assert.Empty(Begun().Use(use).Decide(false).Say("It cannot be.").Build().Impeached);
+        Assert.Empty(Begun().Use(use).Decide(false).Say("It cannot be.".Plain()).Build().Impeached);
     }
 
     // A pass too near to its limit to be sure is settled by a smaller doubt: the largest is named, unless something else is missing or advised.
     [Fact]
     public void A_pass_near_its_limit_names_the_largest_doubt()
     {
-        FindingBuilder Near() => Begun().Judge(Number(9.5, 0.5), DisplayKind.Number, Bounds(null, 10, DecisionRule.Guarded)).Say("It was judged.");
+        FindingBuilder Near() => Begun().Judge(Number(9.5, 0.5), DisplayKind.Number, Bounds(null, 10, DecisionRule.Guarded)).Say("It was judged.".Plain());
         Assert.Equal("common.settle-by-less-doubt", Near().Build().Messages!.NextStep!.Id);
         Assert.Contains("doubt", Near().Build().NextStep, StringComparison.Ordinal);
-        Assert.Equal("Measure again.", Near().Next("Measure again.").Build().NextStep);
-        Assert.Null(Near().Reserve("a was not shown").Build().NextStep);
+        Assert.Equal("Measure again.", Near().Next("Measure again.".Plain()).Build().NextStep);
+        Assert.Null(Near().Reserve("a was not shown".Plain()).Build().NextStep);
         Assert.Null(Judged(8.5, 0.5, null, 10, DecisionRule.Guarded).NextStep);
-        Assert.Null(Begun().Decide(true).Reserve("a was not shown").Say("It holds.").Build().NextStep);
+        Assert.Null(Begun().Decide(true).Reserve("a was not shown".Plain()).Say("It holds.".Plain()).Build().NextStep);
     }
 
     [Fact]
     public void Empty_remarks_are_none()
     {
-        var found = Begun().Decide(true).Remark("").Remark(null).Say("It holds.").Build();
+        var found = Begun().Decide(true).Remark("".Plain()).Remark(null).Say("It holds.".Plain()).Build();
         Assert.Equal("It holds.", found.Statement);
         Assert.Single(found.Messages!.Statement);
         Assert.Null(found.Reason);
@@ -281,10 +282,10 @@ public sealed class FindingBuilderTests
     public void An_accuracy_that_nobody_states_is_remarked_upon_by_the_names_of_its_readings()
     {
         static CorrectedReading Reading(string name, bool known) => new() { Name = name, Value = Uncertain.Exact(1), AfterZero = 1, Uses = [], AccuracyKnown = known };
-        Assert.Equal("It holds.", Begun().Decide(true).Say("It holds.").RemarkUnknown([Reading("a", true)]).Build().Statement);
+        Assert.Equal("It holds.", Begun().Decide(true).Say("It holds.".Plain()).RemarkUnknown([Reading("a", true)]).Build().Statement);
         Assert.Equal(
             "It holds. U holds the resolution alone: the accuracy of b and c is not written.",
-            Begun().Decide(true).Say("It holds.").RemarkUnknown([Reading("a", true), Reading("b", false), Reading("c", false), Reading("b", false)]).Build().Statement);
+            Begun().Decide(true).Say("It holds.".Plain()).RemarkUnknown([Reading("a", true), Reading("b", false), Reading("c", false), Reading("b", false)]).Build().Statement);
     }
 
     [Fact]
@@ -292,7 +293,7 @@ public sealed class FindingBuilderTests
     {
         var place = Context.Job.Identity.Id.At;
         CorrectedReading Reading(string name, string step) => new() { Name = name, Value = Uncertain.Exact(1), AfterZero = 1, Uses = [new ReadingUse(name, "1", place, name)], Steps = [new TraceStep(step, "", "", "", "", "")], AccuracyKnown = true };
-        var found = Begun().UseAll([Reading("a", "zero"), Reading("b", "zero"), Reading("a", "ice point")]).Step("L", "loss", "1 − a", "1 − 0.9", "0.1").Decide(true).Say("It holds.").Build();
+        var found = Begun().UseAll([Reading("a", "zero"), Reading("b", "zero"), Reading("a", "ice point")]).Step("L", "loss".Plain(), "1 − a", "1 − 0.9", "0.1").Decide(true).Say("It holds.".Plain()).Build();
         Assert.Equal(["a", "b"], found.Readings.Select(r => r.Name));
         Assert.Equal(["a", "b"], found.Instruments);
         Assert.Equal(["zero", "ice point", "L"], found.Trace.Select(s => s.Symbol));
@@ -301,10 +302,10 @@ public sealed class FindingBuilderTests
 
     private static FindingBuilder Begun() => Context.Finding(CheckCatalogue.Find("electrical.ground")!, "north");
 
-    private static Uncertain Number(double y, double u) => u > 0 ? Uncertain.From(y, new RootCause("doubt", "by hand", u)) : Uncertain.Exact(y);
+    private static Uncertain Number(double y, double u) => u > 0 ? Uncertain.From(y, new RootCause("doubt".Plain(), "by hand".Plain(), u)) : Uncertain.Exact(y);
 
     private static LimitStatement Bounds(double? lower, double? upper, DecisionRule rule = DecisionRule.Simple) => new(LimitKind.Within, "bounds", lower, upper, null, "", "", "by hand", "", rule);
 
     private static Finding Judged(double y, double u, double? lower, double? upper, DecisionRule rule = DecisionRule.Simple) =>
-        Begun().Judge(Number(y, u), DisplayKind.Number, Bounds(lower, upper, rule)).Say("It was judged.").Build();
+        Begun().Judge(Number(y, u), DisplayKind.Number, Bounds(lower, upper, rule)).Say("It was judged.".Plain()).Build();
 }

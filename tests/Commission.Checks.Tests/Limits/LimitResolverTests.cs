@@ -4,6 +4,7 @@ using Commission.Checks.Limits;
 using Commission.Jobs.Model;
 using Commission.Measurement.Decisions;
 using Commission.Measurement.Quantities;
+using Commission.Messages;
 using Commission.Measurement.Units;
 using Xunit;
 using static Commission.Checks.Tests.Limits.JobBuilder;
@@ -242,7 +243,7 @@ public sealed class LimitResolverTests
     {
         var empty = new Dictionary<string, IReadOnlyList<LimitEntry>>(StringComparer.Ordinal);
         LimitPack Pack(string name, params string[] below) =>
-            new(name, name, name, "1", [.. below.Select(other => new PackReference(other, Nowhere))], empty, []);
+            new(name, name.Plain(), name.Plain(), "1".Plain(), [.. below.Select(other => new PackReference(other, Nowhere))], empty, []);
         var packs = new[] { Pack("a", "b"), Pack("b", "a", "common-practice"), Pack("common-practice") }.ToDictionary(pack => pack.Name, StringComparer.Ordinal);
         Assert.Equal(["a", "b", "common-practice"], new PackChain(packs.GetValueOrDefault, ["a", "a", "b"]).Select(pack => pack.Name));
     }

@@ -1,5 +1,6 @@
 using Commission.Checks.Formulas;
 using Commission.Checks.VacuumAnalysis;
+using Commission.Messages;
 using Xunit;
 
 namespace Commission.Checks.Tests.VacuumAnalysis;
@@ -55,7 +56,7 @@ public sealed class ConductanceTests
     {
         // A pump maker's vacuum handbook, §7.3.2, as published: d 0.07 m, l 2.47 m, c̄ 471 m/s → C 0.017123 m³/s; S 2.9722e-2 → 1.0864e-2 m³/s.
         var gas = ConductanceGas.Air20 with { Molecular = Math.PI / 12 * 471 };
-        var c = new FlowElement("tube", FlowElementKind.Hose, 0.07, 2.47).MolecularConductance(gas);
+        var c = new FlowElement("tube".Plain(), FlowElementKind.Hose, 0.07, 2.47).MolecularConductance(gas);
         Assert.Equal(0.017123, c, 5e-7);
         Assert.Equal(1.0864e-2, 1 / (1 / 2.9722e-2 + 1 / c), 5e-7);
     }
@@ -65,7 +66,7 @@ public sealed class ConductanceTests
     {
         // d 5 cm, l 100 cm: 15.125 L/s of air, 40.7 of helium; an opening of 20 cm² 232 L/s (published, molecular flow,
         // with 11.6 L/s per cm²).
-        var tube = new FlowElement("tube", FlowElementKind.Hose, 0.05, 1);
+        var tube = new FlowElement("tube".Plain(), FlowElementKind.Hose, 0.05, 1);
         Assert.Equal(15.125, tube.MolecularConductance(ConductanceGas.Air20) / Litre, 5e-4);
         // Molecular conductance goes by the mean speed, and that by 1/√M.
         var helium = ConductanceGas.Air20 with { Molecular = ConductanceGas.Air20.Molecular * Math.Sqrt(28.965 / 4.0026) };
@@ -118,8 +119,8 @@ public sealed class ConductanceTests
     [Fact]
     public void A_core_left_in_place_limits_a_wide_hose()
     {
-        var hose = new FlowElement("3/4 in hose", FlowElementKind.Hose, 0.019, 1.2);
-        var core = new FlowElement("valve core", FlowElementKind.Core, 0.0025, 0.012);
+        var hose = new FlowElement("3/4 in hose".Plain(), FlowElementKind.Hose, 0.019, 1.2);
+        var core = new FlowElement("valve core".Plain(), FlowElementKind.Core, 0.0025, 0.012);
         var with = new PullDownModel([core, hose], PumpCurve.Rated(4 * Litre)).At(500 * Micron);
         var without = new PullDownModel([hose], PumpCurve.Rated(4 * Litre)).At(500 * Micron);
         Assert.Equal(FlowElementKind.Core, with.Limiting.Kind);
@@ -130,12 +131,12 @@ public sealed class ConductanceTests
     public void A_short_opening_chokes()
     {
         // 200 m/s through the opening is the most, whatever the pump: 2 mm bore, 3.14 mm² → 0.628 L/s.
-        var core = new FlowElement("core", FlowElementKind.Core, 0.002, 0.001);
+        var core = new FlowElement("core".Plain(), FlowElementKind.Core, 0.002, 0.001);
         var speed = new PullDownModel([core], PumpCurve.Rated(1)).At(50_000).Speed;
         Assert.Equal(Math.PI / 4 * 4e-6 * 200, speed, 1e-3 * speed);
     }
 
-    private static FlowElement Hose(double millimetres, double length) => new("hose", FlowElementKind.Hose, millimetres / 1000, length);
+    private static FlowElement Hose(double millimetres, double length) => new("hose".Plain(), FlowElementKind.Hose, millimetres / 1000, length);
 
     // Half a unit in the fifth significant place, or the fourth decimal where only four are printed.
     private static double HalfDigit(double printed) => Math.Round(printed, 4) == printed ? 0.5e-4 : 0.5e-5;

@@ -1,6 +1,7 @@
 using Commission.Checks.Formulas;
 using Commission.Checks.VacuumAnalysis;
 using Commission.Measurement.Uncertainty;
+using Commission.Messages;
 using Xunit;
 
 namespace Commission.Checks.Tests.VacuumAnalysis;
@@ -34,8 +35,8 @@ public sealed class LeakRateTests
     [Fact]
     public void Uncertainty_of_volume_and_slope_adds_in_squares()
     {
-        var volume = Uncertain.From(0.005, new RootCause("volume", "estimate", 0.0005) * 1);
-        var slope = Uncertain.From(0.1, new RootCause("slope", "hold", 0.006, 9) * 1);
+        var volume = Uncertain.From(0.005, new RootCause("volume".Plain(), "estimate".Plain(), 0.0005) * 1);
+        var slope = Uncertain.From(0.1, new RootCause("slope".Plain(), "hold".Plain(), 0.006, 9) * 1);
         var q = LeakRate.Throughput(volume, slope);
         Assert.Equal(0.005 * 0.1 * Math.Sqrt(0.1 * 0.1 + 0.06 * 0.06), q.StandardUncertainty, 1e-9);
         Assert.True(q.DegreesOfFreedom > 9);

@@ -1,5 +1,6 @@
 using Commission.Checks.Formulas;
 using Commission.Checks.VacuumAnalysis;
+using Commission.Messages;
 using Xunit;
 
 namespace Commission.Checks.Tests.VacuumAnalysis;
@@ -34,7 +35,7 @@ public sealed class PullDownTests
     public void Through_a_hose_the_logarithm_is_wrong_by_far()
     {
         // 8 L through 6 mm by 1.5 m with a 5 cfm pump. The same integral by many small steps of dp/dt with the solved speed.
-        var hose = new FlowElement("hose", FlowElementKind.Hose, 0.006, 1.5);
+        var hose = new FlowElement("hose".Plain(), FlowElementKind.Hose, 0.006, 1.5);
         var model = new PullDownModel([hose], PumpCurve.Rated(2.3597e-3));
         const double Volume = 0.008;
         var (p, t) = (101_325.0, 0.0);
@@ -62,7 +63,7 @@ public sealed class PullDownTests
     [Fact]
     public void A_pull_as_expected_names_what_takes_the_pressure()
     {
-        var hose = new FlowElement("hose", FlowElementKind.Hose, 0.006, 1.5);
+        var hose = new FlowElement("hose".Plain(), FlowElementKind.Hose, 0.006, 1.5);
         var model = new PullDownModel([hose], PumpCurve.Rated(2.3597e-3));
         var result = Compare(model, Logged(model, 0.008, _ => 1));
         Assert.Equal(PullDownLimit.Hose, result.Limit);
@@ -71,7 +72,7 @@ public sealed class PullDownTests
 
         var direct = new PullDownModel([], PumpCurve.Rated(0.02e-3));
         Assert.Equal(PullDownLimit.Pump, Compare(direct, Logged(direct, 0.008, _ => 1)).Limit);
-        var core = new PullDownModel([new FlowElement("core", FlowElementKind.Core, 0.0015, 0.01)], PumpCurve.Rated(3e-3));
+        var core = new PullDownModel([new FlowElement("core".Plain(), FlowElementKind.Core, 0.0015, 0.01)], PumpCurve.Rated(3e-3));
         Assert.Equal(PullDownLimit.Core, Compare(core, Logged(core, 0.008, _ => 1)).Limit);
     }
 
@@ -109,7 +110,7 @@ public sealed class PullDownTests
     }
 
     private static PullDownModel Model() =>
-        new([new FlowElement("hose", FlowElementKind.Hose, 0.0095, 1)], PumpCurve.Rated(2.3597e-3));
+        new([new FlowElement("hose".Plain(), FlowElementKind.Hose, 0.0095, 1)], PumpCurve.Rated(2.3597e-3));
 
     private static PullDownResult Compare(PullDownModel model, VacuumSeries log) => PullDownAnalysis.Compare(
         log, SeriesSegmentation.Cut(log, [new VacuumEvent(0, VacuumEventKind.PumpStarted)], Micron).Segments[0], model, 0.008, 500 * Micron, 2339);

@@ -45,7 +45,7 @@ public sealed class PresentationTests
     public void A_temperatures_uncertainty_is_a_difference()
     {
         // 283.15 ± 1.0 K: 50.0 ± 1.8 °F, and not 1.8 + 32.
-        var measured = Of("us").Measured(Uncertain.From(283.15, new RootCause("probe", "sheet", 0.5)), DisplayKind.Temperature);
+        var measured = Of("us").Measured(Uncertain.From(283.15, new RootCause("probe".Plain(), "sheet".Plain(), 0.5)), DisplayKind.Temperature);
         Assert.Equal("1.8 °F", measured.ExpandedText);
         Assert.Equal("50.0 ± 1.8 °F", measured.Text);
         Assert.Equal(1.0, measured.ExpandedSi!.Value, 1e-9);
@@ -58,11 +58,11 @@ public sealed class PresentationTests
     [Fact]
     public void A_number_as_written_has_no_doubt_beside_it()
     {
-        var digit = RootCause.FromResolution("length: last digit", "as written", 0.3048, CauseKind.LastDigit);
+        var digit = RootCause.FromResolution("length: last digit".Plain(), "as written".Plain(), 0.3048, CauseKind.LastDigit);
         var written = Of("us").Measured(Uncertain.From(25 * 0.3048, digit), DisplayKind.Length);
         Assert.Equal(("25.0 ft", "25.0 ft"), (written.Text, Of("us").Text(Uncertain.From(25 * 0.3048, digit), DisplayKind.Length)));
         Assert.True(written.ExpandedSi > 0);
-        var taped = Uncertain.From(25 * 0.3048, digit, new RootCause("tape", "sheet", 0.03));
+        var taped = Uncertain.From(25 * 0.3048, digit, new RootCause("tape".Plain(), "sheet".Plain(), 0.03));
         Assert.Contains("±", Of("us").Measured(taped, DisplayKind.Length).Text, StringComparison.Ordinal);
     }
 

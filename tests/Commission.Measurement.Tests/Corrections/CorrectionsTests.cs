@@ -137,11 +137,11 @@ public sealed class CorrectionsTests
     {
         // 0.005·(91.7 − 57.2) = 0.17 °F for an insulated clamp, 0.52 °F for a bare one.
         var ambient = Uncertain.Exact(Temperature.FromFahrenheit(91.7).Si);
-        var insulated = new ClampCoupling("vapor clamp", 0, 0.01, "insulated").Correct(LinearScope.Instance, Uncertain.Exact(Temperature.FromFahrenheit(57.2).Si), ambient, Fahrenheit);
+        var insulated = new ClampCoupling("vapor clamp", 0, 0.01, "insulated".Plain()).Correct(LinearScope.Instance, Uncertain.Exact(Temperature.FromFahrenheit(57.2).Si), ambient, Fahrenheit);
         Assert.Equal(57.2 - 0.1725, Temperature.FromSi(insulated.Value.Value).Fahrenheit, 1e-9);
         Assert.Equal(0.1725 / Math.Sqrt(3), insulated.Value.StandardUncertainty * 1.8, 1e-9);
         Assert.Equal("vapor clamp in air of 91.7 °F reads 0.17 °F toward it: 57.2 °F becomes 57.0 °F.", insulated.Steps[0].Text.Said());
-        var bare = new ClampCoupling("vapor clamp", 0, 0.03, "bare").Correct(LinearScope.Instance, Uncertain.Exact(Temperature.FromFahrenheit(57.2).Si), ambient, Fahrenheit);
+        var bare = new ClampCoupling("vapor clamp", 0, 0.03, "bare".Plain()).Correct(LinearScope.Instance, Uncertain.Exact(Temperature.FromFahrenheit(57.2).Si), ambient, Fahrenheit);
         Assert.Equal(0.5175, insulated.Steps[0].Before * 1.8 - (bare.Value.Value * 1.8), 1e-9);
     }
 
@@ -149,7 +149,7 @@ public sealed class CorrectionsTests
     public void Corrections_run_in_a_sampling_scope_too()
     {
         var check = new PointToPointCheck("high", Zero, [new KnownPoint(300 * Psi, 301.1 * Psi, 0.3 * Psi, "test gauge")], 0.1 * Psi, 0.2);
-        var digits = RootCause.FromResolution("digits", "", 0.1 * Psi);
+        var digits = RootCause.FromResolution("digits".Plain(), "".Plain(), 0.1 * Psi);
         Uncertain Model(IUncertaintyScope scope) => check.Correct(scope, scope.Reading(340.8 * Psi, digits), Psig).Value;
         var linear = Model(LinearScope.Instance);
         var trials = MonteCarlo.Run(Model, new Random(11), 50_000);
@@ -157,8 +157,8 @@ public sealed class CorrectionsTests
         Assert.Equal(linear.StandardUncertainty, trials.StandardUncertainty, 0.01 * linear.StandardUncertainty);
 
         var ice = new IcePointCheck("clamp", 273.2, 0.05, TypeKTolerance.Slope(ToleranceClass.Iec2), isThermocouple: true);
-        var coupling = new ClampCoupling("clamp", 0, 0.03, "bare");
-        var step = RootCause.FromResolution("digits", "", 0.05);
+        var coupling = new ClampCoupling("clamp", 0, 0.03, "bare".Plain());
+        var step = RootCause.FromResolution("digits".Plain(), "".Plain(), 0.05);
         Uncertain Clamp(IUncertaintyScope scope) => ice.Correct(scope, scope.Reading(287, step), Fahrenheit, 5)
             .Then(v => coupling.Correct(scope, v, scope.Reading(306, step), Fahrenheit)).Value;
         var line = Clamp(LinearScope.Instance);
@@ -171,7 +171,7 @@ public sealed class CorrectionsTests
     [Fact]
     public void A_clamp_in_warm_air_read_too_much_and_keeps_half_its_range()
     {
-        var clamp = new ClampCoupling("clamp", 0.02, 0.04, "bare").Correct(LinearScope.Instance, Uncertain.Exact(287.15), Uncertain.Exact(303.15), Fahrenheit);
+        var clamp = new ClampCoupling("clamp", 0.02, 0.04, "bare".Plain()).Correct(LinearScope.Instance, Uncertain.Exact(287.15), Uncertain.Exact(303.15), Fahrenheit);
         Assert.Equal(286.67, clamp.Value.Value, 9);
         Assert.Equal(0.09238, clamp.Value.StandardUncertainty, 0.00001);
         var step = Assert.Single(clamp.Steps);
@@ -184,18 +184,18 @@ public sealed class CorrectionsTests
     [InlineData(0.04, 0.03)]
     [InlineData(0.5, 1)]
     public void A_coupling_lies_between_nothing_and_the_air_itself(double least, double most) =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => new ClampCoupling("clamp", least, most, "bare"));
+        Assert.Throws<ArgumentOutOfRangeException>(() => new ClampCoupling("clamp", least, most, "bare".Plain()));
 
     [Fact]
     public void A_coupling_may_be_known_exactly_and_may_be_none() =>
-        Assert.Equal(287.15, new ClampCoupling("clamp", 0, 0, "insulated").Correct(LinearScope.Instance, Uncertain.Exact(287.15), Uncertain.Exact(303.15), Fahrenheit).Value.Value, 12);
+        Assert.Equal(287.15, new ClampCoupling("clamp", 0, 0, "insulated".Plain()).Correct(LinearScope.Instance, Uncertain.Exact(287.15), Uncertain.Exact(303.15), Fahrenheit).Value.Value, 12);
 
     // JCGM 100, 4.3: the standard uncertainty of an input has the input's own unit. A part of a distance and kelvin for each kelvin are no temperatures.
     [Fact]
     public void Causes_say_what_their_doubt_is_a_number_of()
     {
         var ambient = Uncertain.Exact(303.15);
-        var clamp = new ClampCoupling("clamp", 0, 0.03, "bare").Correct(LinearScope.Instance, Uncertain.Exact(287.15), ambient, Fahrenheit);
+        var clamp = new ClampCoupling("clamp", 0, 0.03, "bare".Plain()).Correct(LinearScope.Instance, Uncertain.Exact(287.15), ambient, Fahrenheit);
         Assert.Equal(CauseKind.ShareOfDistance, Assert.Single(clamp.Value.Budget).Cause.Kind);
         Assert.Equal(CorrectionKind.Clamp, Assert.Single(clamp.Steps).Kind);
 
@@ -206,13 +206,13 @@ public sealed class CorrectionsTests
             iced.Value.Budget.Select(line => line.Cause.Kind).Order());
 
         var statement = AccuracyStatement.Parse("1 % of reading", Dimension.PressureDifference).Value!;
-        Assert.Equal(CauseKind.Accuracy, statement.ToRootCause("low", "data sheet").Kind);
+        Assert.Equal(CauseKind.Accuracy, statement.ToRootCause("low".Plain(), "data sheet".Plain()).Kind);
     }
 
-    private static Uncertain Digits(double psig) => Uncertain.From(psig * Psi, RootCause.FromResolution("digits", "", 0.1 * Psi));
+    private static Uncertain Digits(double psig) => Uncertain.From(psig * Psi, RootCause.FromResolution("digits".Plain(), "".Plain(), 0.1 * Psi));
 
     private static Uncertain Reading(double fahrenheit) =>
-        Uncertain.From(Temperature.FromFahrenheit(fahrenheit).Si, RootCause.FromResolution("digits", "", 0.1 / 1.8));
+        Uncertain.From(Temperature.FromFahrenheit(fahrenheit).Si, RootCause.FromResolution("digits".Plain(), "".Plain(), 0.1 / 1.8));
 
     // Proportional parts of the classes: IEC 60584-1 class 1 0.004, class 2 0.0075, class 3 0.015; ASTM E230 special 0.4 %, standard 0.75 % (printed tables).
     [Theory]

@@ -1,5 +1,6 @@
 using Commission.Measurement.Decisions;
 using Commission.Measurement.Uncertainty;
+using Commission.Messages;
 
 namespace Commission.Measurement.Tests.Decisions;
 
@@ -40,7 +41,7 @@ public sealed class ConformityTests
         Printed.Agrees("50.000", 100 * Conformity.Judge(Result(0, 1), Tolerance.AtMost(10), DecisionRule.Simple).MaximumFalseAccept!.Value);
 
         // k follows the degrees of freedom, and with it the guard band: the risk stays the same.
-        Printed.Agrees("2.275", 100 * Conformity.Judge(Uncertain.From(0, new RootCause("x", "", 1, 5)), Tolerance.AtMost(10), DecisionRule.Guarded).MaximumFalseAccept!.Value);
+        Printed.Agrees("2.275", 100 * Conformity.Judge(Uncertain.From(0, new RootCause("x".Plain(), "".Plain(), 1, 5)), Tolerance.AtMost(10), DecisionRule.Guarded).MaximumFalseAccept!.Value);
     }
 
     // ILAC-G8:09/2019, the non-binary statement: TL − w, TL, TL + w with w = U = 2.
@@ -74,8 +75,8 @@ public sealed class ConformityTests
     [Fact]
     public void Superheat_budget()
     {
-        var line = Uncertain.From(0, new RootCause("line temperature", "", 0.5));
-        var pressure = Uncertain.From(0, new RootCause("pressure", "", 0.3));
+        var line = Uncertain.From(0, new RootCause("line temperature".Plain(), "".Plain(), 0.5));
+        var pressure = Uncertain.From(0, new RootCause("pressure".Plain(), "".Plain(), 0.3));
         var superheat = line - (pressure * (5 / 11.76));
         Printed.Agrees("0.516", superheat.StandardUncertainty);
         Printed.Agrees("1.03", superheat.Expanded);
@@ -141,12 +142,12 @@ public sealed class ConformityTests
         Assert.False(Agreement.Of(a, Result(15.1, 2)).Agrees);
 
         // A gauge both used cannot excuse the difference.
-        var gauge = new RootCause("gauge", "", 50);
-        var shared = Agreement.Of(Uncertain.From(10, gauge, new RootCause("a", "", 1.5)), Uncertain.From(15, gauge, new RootCause("b", "", 2)));
+        var gauge = new RootCause("gauge".Plain(), "".Plain(), 50);
+        var shared = Agreement.Of(Uncertain.From(10, gauge, new RootCause("a".Plain(), "".Plain(), 1.5)), Uncertain.From(15, gauge, new RootCause("b".Plain(), "".Plain(), 2)));
         Assert.Equal(1, shared.NormalizedError, 1e-9);
         Assert.Equal(0, Agreement.Of(a, a).NormalizedError);
         Assert.False(Agreement.Of(Uncertain.Exact(1), Uncertain.Exact(2)).Agrees);
     }
 
-    private static Uncertain Result(double value, double u) => Uncertain.From(value, new RootCause("x", "", u));
+    private static Uncertain Result(double value, double u) => Uncertain.From(value, new RootCause("x".Plain(), "".Plain(), u));
 }

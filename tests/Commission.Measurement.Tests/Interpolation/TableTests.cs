@@ -1,5 +1,6 @@
 using Commission.Measurement.Interpolation;
 using Commission.Measurement.Uncertainty;
+using Commission.Messages;
 using CsCheck;
 
 namespace Commission.Measurement.Tests.Interpolation;
@@ -41,8 +42,8 @@ public sealed class TableTests
     [Fact]
     public void Uncertainty_of_the_place_becomes_uncertainty_of_the_value()
     {
-        var bulb = new RootCause("wet bulb", "", 0.5);
-        var rounding = RootCause.FromResolution("table", "printed to 0.1 °F", 0.1);
+        var bulb = new RootCause("wet bulb".Plain(), "".Plain(), 0.5);
+        var rounding = RootCause.FromResolution("table".Plain(), "printed to 0.1 °F".Plain(), 0.1);
         var inside = Superheat.Read(Uncertain.Exact(95), Uncertain.From(66.5, bulb), rounding).Value!;
         Assert.Equal(2.0 * 0.5, Math.Abs(inside.Budget.Single(l => ReferenceEquals(l.Cause, bulb)).Contribution), 1e-12);
         Assert.Equal(Math.Sqrt(1 + (0.01 / 12)), inside.StandardUncertainty, 1e-12);
@@ -68,7 +69,7 @@ public sealed class TableTests
                 values[i, j] = 3 + (2 * i) - (0.5 * (10 + (10 * j)));
         }
 
-        RootCause a = new("a", "", 0.1), b = new("b", "", 0.2);
+        RootCause a = new("a".Plain(), "".Plain(), 0.1), b = new("b".Plain(), "".Plain(), 0.2);
         var value = new InterpolationGrid([0, 1, 2, 3, 4], [10, 20, 30], values).Read(Uncertain.From(x, a), Uncertain.From(y, b)).Value!;
         Assert.Equal(3 + (2 * x) - (0.5 * y), value.Value, 1e-12);
         Assert.Equal(Math.Sqrt((0.2 * 0.2) + (0.1 * 0.1)), value.StandardUncertainty, 1e-12);
@@ -78,7 +79,7 @@ public sealed class TableTests
     public void A_table_of_one_argument()
     {
         var table = new InterpolationTable([60, 70, 80, 90], [10.0, 12, 16, null]);
-        var cause = new RootCause("x", "", 1);
+        var cause = new RootCause("x".Plain(), "".Plain(), 1);
         Assert.Equal(11, table.Read(Uncertain.From(65, cause)).Value!.Value, 1e-12);
         Assert.Equal(0.2, table.Read(Uncertain.From(65, cause)).Value!.StandardUncertainty, 1e-12);
         Assert.Equal(0.3, table.Read(Uncertain.From(70, cause)).Value!.StandardUncertainty, 1e-12);

@@ -1,4 +1,5 @@
 using Commission.Measurement.Uncertainty;
+using Commission.Messages;
 
 namespace Commission.Measurement.Tests.Uncertainty;
 
@@ -44,12 +45,12 @@ public sealed class GumTests
     public void H1_end_gauge()
     {
         const double Expansion = 11.5e-6;
-        var standard = new RootCause("calibration of the standard", "certificate", 25, 18);
-        var repeats = new RootCause("repeated observations", "pooled, 25 observations", 5.8, 24);
-        var random = new RootCause("random effects of the comparator", "certificate, U 10 nm", 3.9, 5);
-        var systematic = new RootCause("systematic effects of the comparator", "certificate, 20 nm at 3σ", 6.7, 8);
-        var expansionDifference = new RootCause("difference of expansion coefficients", "bound ±1e-6, known to 10 %", 1e-6 / Math.Sqrt(3), 50, Distribution.Rectangular);
-        var temperatureDifference = new RootCause("difference of temperatures", "bound ±0.05 °C, known to 50 %", 0.05 / Math.Sqrt(3), 2, Distribution.Rectangular);
+        var standard = new RootCause("calibration of the standard".Plain(), "certificate".Plain(), 25, 18);
+        var repeats = new RootCause("repeated observations".Plain(), "pooled, 25 observations".Plain(), 5.8, 24);
+        var random = new RootCause("random effects of the comparator".Plain(), "certificate, U 10 nm".Plain(), 3.9, 5);
+        var systematic = new RootCause("systematic effects of the comparator".Plain(), "certificate, 20 nm at 3σ".Plain(), 6.7, 8);
+        var expansionDifference = new RootCause("difference of expansion coefficients".Plain(), "bound ±1e-6, known to 10 %".Plain(), 1e-6 / Math.Sqrt(3), 50, Distribution.Rectangular);
+        var temperatureDifference = new RootCause("difference of temperatures".Plain(), "bound ±0.05 °C, known to 50 %".Plain(), 0.05 / Math.Sqrt(3), 2, Distribution.Rectangular);
 
         var ls = Uncertain.From(50_000_623, standard);
         var d = Uncertain.From(215, repeats, random, systematic);
@@ -78,9 +79,9 @@ public sealed class GumTests
     [Fact]
     public void G41_welch_satterthwaite()
     {
-        var a = Uncertain.From(1, new RootCause("a", "10 readings", 0.0025, 9));
-        var b = Uncertain.From(1, new RootCause("b", "5 readings", 0.0057, 4));
-        var c = Uncertain.From(1, new RootCause("c", "15 readings", 0.0082, 14));
+        var a = Uncertain.From(1, new RootCause("a".Plain(), "10 readings".Plain(), 0.0025, 9));
+        var b = Uncertain.From(1, new RootCause("b".Plain(), "5 readings".Plain(), 0.0057, 4));
+        var c = Uncertain.From(1, new RootCause("c".Plain(), "15 readings".Plain(), 0.0082, 14));
         var y = a * b * c;
         Printed.Agrees("1.03", 100 * y.StandardUncertainty);
         Printed.Agrees("19.0", y.DegreesOfFreedom);

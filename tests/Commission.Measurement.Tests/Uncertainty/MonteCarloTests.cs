@@ -1,4 +1,5 @@
 using Commission.Measurement.Uncertainty;
+using Commission.Messages;
 
 namespace Commission.Measurement.Tests.Uncertainty;
 
@@ -13,7 +14,7 @@ public sealed class MonteCarloTests
     [InlineData(Distribution.Rectangular, "3.88")]
     public void Sum_of_four(Distribution distribution, string half)
     {
-        var causes = Enumerable.Range(1, 4).Select(i => new RootCause($"x{i}", "JCGM 101, 9.2", 1, distribution: distribution)).ToArray();
+        var causes = Enumerable.Range(1, 4).Select(i => new RootCause($"x{i}".Plain(), "JCGM 101, 9.2".Plain(), 1, distribution: distribution)).ToArray();
         Uncertain Model(IUncertaintyScope scope) =>
             scope.Reading(0, causes[0]) + scope.Reading(0, causes[1]) + scope.Reading(0, causes[2]) + scope.Reading(0, causes[3]);
 
@@ -31,7 +32,7 @@ public sealed class MonteCarloTests
     [Fact]
     public void One_dominant_rectangle()
     {
-        var causes = Enumerable.Range(1, 4).Select(i => new RootCause($"x{i}", "JCGM 101, 9.2.4", i == 4 ? 10 : 1, distribution: Distribution.Rectangular)).ToArray();
+        var causes = Enumerable.Range(1, 4).Select(i => new RootCause($"x{i}".Plain(), "JCGM 101, 9.2.4".Plain(), i == 4 ? 10 : 1, distribution: Distribution.Rectangular)).ToArray();
         Uncertain Model(IUncertaintyScope scope) =>
             scope.Reading(0, causes[0]) + scope.Reading(0, causes[1]) + scope.Reading(0, causes[2]) + scope.Reading(0, causes[3]);
 
@@ -49,9 +50,9 @@ public sealed class MonteCarloTests
     public void EA402_S9_rectangular()
     {
         // S9: hand-held multimeter at 100 V, 0.1 V a digit. The example takes k of the rectangle that rules it, 0.95·√3.
-        var resolution = RootCause.FromResolution("resolution", "S9", 0.1);
-        var certificate = RootCause.FromExpanded("calibrator", "S9", 0.002, 2);
-        var specification = RootCause.FromHalfWidth("specification of the calibrator", "S9", 0.011);
+        var resolution = RootCause.FromResolution("resolution".Plain(), "S9".Plain(), 0.1);
+        var certificate = RootCause.FromExpanded("calibrator".Plain(), "S9".Plain(), 0.002, 2);
+        var specification = RootCause.FromHalfWidth("specification of the calibrator".Plain(), "S9".Plain(), 0.011);
         Printed.Agrees("0.030", Uncertain.From(0.1, resolution, certificate, specification).StandardUncertainty);
         var trials = MonteCarlo.Run(scope => scope.Reading(0.1, resolution), new Random(9), Trials);
         var (low, high) = trials.SymmetricInterval(0.95);
@@ -62,11 +63,11 @@ public sealed class MonteCarloTests
     public void EA402_S10_trapezoidal()
     {
         // S10: vernier caliper; the budget prints 0.46, 1.7, 15 and 29 µm and their sum 33 µm.
-        Printed.Agrees("33", Uncertain.From(0, new RootCause("gauge block", "S10", 0.46), new RootCause("temperature", "S10", 1.7), new RootCause("resolution", "S10", 15), new RootCause("mechanical", "S10", 29)).StandardUncertainty);
+        Printed.Agrees("33", Uncertain.From(0, new RootCause("gauge block".Plain(), "S10".Plain(), 0.46), new RootCause("temperature".Plain(), "S10".Plain(), 1.7), new RootCause("resolution".Plain(), "S10".Plain(), 15), new RootCause("mechanical".Plain(), "S10".Plain(), 29)).StandardUncertainty);
 
         // k of the trapezoid that the resolution, ±25 µm, and the mechanical effects, ±50 µm, make.
-        var resolution = RootCause.FromResolution("resolution", "S10", 50);
-        var mechanical = RootCause.FromHalfWidth("mechanical effects", "S10", 50);
+        var resolution = RootCause.FromResolution("resolution".Plain(), "S10".Plain(), 50);
+        var mechanical = RootCause.FromHalfWidth("mechanical effects".Plain(), "S10".Plain(), 50);
         var trials = MonteCarlo.Run(scope => scope.Reading(0, resolution, mechanical), new Random(10), Trials);
         var (low, high) = trials.SymmetricInterval(0.95);
         Printed.Agrees("1.83", (high - low) / 2 / trials.StandardUncertainty, 1);
@@ -77,22 +78,22 @@ public sealed class MonteCarloTests
     {
         foreach (var distribution in Enum.GetValues<Distribution>())
         {
-            var cause = new RootCause("x", "", 3, distribution: distribution);
+            var cause = new RootCause("x".Plain(), "".Plain(), 3, distribution: distribution);
             var trials = MonteCarlo.Run(scope => scope.Reading(7, cause), new Random(1), 200_000);
             Assert.Equal(7, trials.Mean, 0.03);
             Assert.Equal(3, trials.StandardUncertainty, 0.02);
         }
 
         // A t of 6 degrees of freedom has a standard deviation of √(6/4) (JCGM 101, 6.4.9.4).
-        var t = new RootCause("t", "", 3, 6);
+        var t = new RootCause("t".Plain(), "".Plain(), 3, 6);
         Assert.Equal(3 * Math.Sqrt(1.5), MonteCarlo.Run(scope => scope.Reading(7, t), new Random(1), 400_000).StandardUncertainty, 0.05);
     }
 
     [Fact]
     public void The_linear_result_and_the_trials_agree_for_a_shared_cause()
     {
-        var zero = RootCause.FromHalfWidth("zero", "", 1);
-        var gain = RootCause.FromHalfWidth("gain", "", 0.01);
+        var zero = RootCause.FromHalfWidth("zero".Plain(), "".Plain(), 1);
+        var gain = RootCause.FromHalfWidth("gain".Plain(), "".Plain(), 0.01);
         Uncertain Model(IUncertaintyScope scope)
         {
             var g = scope.Reading(0, gain);
@@ -110,7 +111,7 @@ public sealed class MonteCarloTests
     [Fact]
     public void The_comparison_judges_estimate_and_uncertainty_and_shows_the_intervals()
     {
-        var causes = Enumerable.Range(1, 4).Select(i => new RootCause($"x{i}", "", i == 4 ? 10 : 1, distribution: Distribution.Rectangular)).ToArray();
+        var causes = Enumerable.Range(1, 4).Select(i => new RootCause($"x{i}".Plain(), "".Plain(), i == 4 ? 10 : 1, distribution: Distribution.Rectangular)).ToArray();
         Uncertain Model(IUncertaintyScope scope) => scope.Reading(0, causes[0]) + scope.Reading(0, causes[1]) + scope.Reading(0, causes[2]) + scope.Reading(0, causes[3]);
         var same = MonteCarloComparison.Of(Model(LinearScope.Instance), MonteCarlo.Run(Model, new Random(4), 200_000));
         Assert.True(same.Agrees);
@@ -130,7 +131,7 @@ public sealed class MonteCarloTests
     [Fact]
     public void The_same_seed_gives_the_same_trials()
     {
-        var cause = new RootCause("x", "", 1);
+        var cause = new RootCause("x".Plain(), "".Plain(), 1);
         var first = MonteCarlo.Run(scope => scope.Reading(0, cause), new Random(5), 1000);
         var second = MonteCarlo.Run(scope => scope.Reading(0, cause), new Random(5), 1000);
         Assert.Equal(first.SymmetricInterval(0.9), second.SymmetricInterval(0.9));

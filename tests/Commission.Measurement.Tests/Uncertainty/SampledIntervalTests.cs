@@ -1,4 +1,5 @@
 using Commission.Measurement.Uncertainty;
+using Commission.Messages;
 
 namespace Commission.Measurement.Tests.Uncertainty;
 
@@ -94,7 +95,7 @@ public sealed class SampledIntervalTests
     public void Few_degrees_of_freedom_scatter_more(double freedom, double deviation, bool agree)
     {
         var a = deviation / Math.Sqrt(2);
-        var linear = Uncertain.From(7, new RootCause("t", "by hand", 2, freedom));
+        var linear = Uncertain.From(7, new RootCause("t".Plain(), "by hand".Plain(), 2, freedom));
         Assert.Equal(agree, MonteCarloComparison.Of(linear, MonteCarloResult.Of([7 - a, 7 + a])).UncertaintiesAgree);
     }
 
@@ -109,7 +110,7 @@ public sealed class SampledIntervalTests
     [InlineData(Distribution.UShaped, 1.0 / 3, 0.7071068)]
     public void An_error_is_drawn_in_its_shape(Distribution shape, double drawn, double error)
     {
-        var cause = new RootCause("x", "by hand", 3, distribution: shape);
+        var cause = new RootCause("x".Plain(), "by hand".Plain(), 3, distribution: shape);
         Assert.Equal(7 + (3 * error), new SamplingScope(new Said(drawn)).Reading(7, cause).Value, 1e-6);
         Assert.Equal(7 - (2 * 3 * error), new SamplingScope(new Said(drawn)).Reading(7, -2.0 * cause).Value, 1e-6);
         Assert.Equal(7 + (3 * error), new SamplingScope(new Said(drawn)).Input(Uncertain.From(7, cause)).Value, 1e-6);
@@ -121,7 +122,7 @@ public sealed class SampledIntervalTests
     [Fact]
     public void A_cause_draws_once_in_a_trial()
     {
-        RootCause zero = new("zero", "by hand", 1, distribution: Distribution.Rectangular), other = new("other", "by hand", 1, distribution: Distribution.Rectangular);
+        RootCause zero = new("zero".Plain(), "by hand".Plain(), 1, distribution: Distribution.Rectangular), other = new("other".Plain(), "by hand".Plain(), 1, distribution: Distribution.Rectangular);
         var scope = new SamplingScope(new Said(0.75, 0.25, 0.25, 0.75));
         Assert.Equal(0.8660254, scope.Reading(0, zero).Value, 1e-6);
         Assert.Equal(0.8660254, scope.Reading(0, zero).Value, 1e-6);
@@ -146,21 +147,21 @@ public sealed class SampledIntervalTests
             })).StandardUncertainty;
         }
 
-        Assert.Equal(1, Deviation(new RootCause("normal", "by hand", 1)), 0.02);
-        Assert.Equal(Math.Sqrt(1.2), Deviation(new RootCause("t", "by hand", 1, 12)), 0.02);
-        Assert.Equal(Math.Sqrt(5), Deviation(new RootCause("t", "by hand", 1, 2.5)), 1.2);
+        Assert.Equal(1, Deviation(new RootCause("normal".Plain(), "by hand".Plain(), 1)), 0.02);
+        Assert.Equal(Math.Sqrt(1.2), Deviation(new RootCause("t".Plain(), "by hand".Plain(), 1, 12)), 0.02);
+        Assert.Equal(Math.Sqrt(5), Deviation(new RootCause("t".Plain(), "by hand".Plain(), 1, 2.5)), 1.2);
     }
 
     [Fact]
     public void In_the_linear_scope_readings_keep_their_causes()
     {
-        var cause = new RootCause("zero", "by hand", 1);
+        var cause = new RootCause("zero".Plain(), "by hand".Plain(), 1);
         var reading = LinearScope.Instance.Reading(7, 2.0 * cause);
         Assert.Equal((7.0, 2.0), (reading.Value, reading.StandardUncertainty));
         Assert.Same(reading, LinearScope.Instance.Input(reading));
     }
 
-    private static Uncertain Linear(double value, double u) => u > 0 ? Uncertain.From(value, new RootCause("x", "by hand", u)) : Uncertain.Exact(value);
+    private static Uncertain Linear(double value, double u) => u > 0 ? Uncertain.From(value, new RootCause("x".Plain(), "by hand".Plain(), u)) : Uncertain.Exact(value);
 
     // Says what it was told, again and again.
     private sealed class Said(params double[] numbers) : Random(0)

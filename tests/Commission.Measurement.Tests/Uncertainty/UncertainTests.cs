@@ -1,12 +1,13 @@
 using Commission.Measurement.Uncertainty;
+using Commission.Messages;
 using CsCheck;
 
 namespace Commission.Measurement.Tests.Uncertainty;
 
 public sealed class UncertainTests
 {
-    private static readonly RootCause A = new("a", "", 0.3);
-    private static readonly RootCause B = new("b", "", 0.4);
+    private static readonly RootCause A = new("a".Plain(), "".Plain(), 0.3);
+    private static readonly RootCause B = new("b".Plain(), "".Plain(), 0.4);
 
     [Fact]
     public void Shared_causes_cancel_and_independent_ones_do_not()
@@ -19,7 +20,7 @@ public sealed class UncertainTests
         Assert.Equal(-1, x.CorrelationWith(10 - x), 1e-15);
         Assert.Equal(0, Uncertain.From(1, A).CorrelationWith(Uncertain.From(1, B)));
         Assert.Equal(0.09 / (0.5 * 0.3), x.CorrelationWith(Uncertain.From(1, A)), 1e-15);
-        Assert.Equal(Math.Sqrt(2) * 0.3, (Uncertain.From(5, A) - Uncertain.From(5, new RootCause("a", "", 0.3))).StandardUncertainty, 1e-15);
+        Assert.Equal(Math.Sqrt(2) * 0.3, (Uncertain.From(5, A) - Uncertain.From(5, new RootCause("a".Plain(), "".Plain(), 0.3))).StandardUncertainty, 1e-15);
     }
 
     [Fact]
@@ -70,7 +71,7 @@ public sealed class UncertainTests
     [Fact]
     public void The_budget_is_sorted_and_sums_to_one()
     {
-        var y = (2 * Uncertain.From(1, A)) - Uncertain.From(1, B) + Uncertain.From(0, new RootCause("c", "", 0.4));
+        var y = (2 * Uncertain.From(1, A)) - Uncertain.From(1, B) + Uncertain.From(0, new RootCause("c".Plain(), "".Plain(), 0.4));
         Assert.Equal(["a", "b", "c"], y.Budget.Select(l => l.Cause.ToString()));
         Assert.Equal([0.6, -0.4, 0.4], y.Budget.Select(l => Math.Round(l.Contribution, 12)));
         Assert.Equal(1, y.Budget.Sum(l => l.Share), 1e-12);
@@ -79,7 +80,7 @@ public sealed class UncertainTests
     [Fact]
     public void Many_causes_add_as_few_do()
     {
-        var causes = Enumerable.Range(0, 200).Select(i => new RootCause($"c{i}", "", 1)).ToArray();
+        var causes = Enumerable.Range(0, 200).Select(i => new RootCause($"c{i}".Plain(), "".Plain(), 1)).ToArray();
         var sum = causes.Aggregate(Uncertain.Exact(0), (total, cause) => total + Uncertain.From(1, cause));
         Assert.Equal(Math.Sqrt(200), sum.StandardUncertainty, 1e-12);
         Assert.Equal(2 * Math.Sqrt(200), (sum + sum).StandardUncertainty, 1e-12);
@@ -99,18 +100,18 @@ public sealed class UncertainTests
     [Fact]
     public void Halves_of_bounds()
     {
-        Assert.Equal(0.5 / Math.Sqrt(3), RootCause.FromHalfWidth("", "", 0.5).StandardUncertainty, 1e-15);
-        Assert.Equal(0.5 / Math.Sqrt(6), RootCause.FromHalfWidth("", "", 0.5, Distribution.Triangular).StandardUncertainty, 1e-15);
-        Assert.Equal(0.5 / Math.Sqrt(2), RootCause.FromHalfWidth("", "", 0.5, Distribution.UShaped).StandardUncertainty, 1e-15);
-        Assert.Equal(0.1 / Math.Sqrt(12), RootCause.FromResolution("", "", 0.1).StandardUncertainty, 1e-15);
-        Assert.Equal(0.3, RootCause.FromExpanded("", "", 0.6).StandardUncertainty, 1e-15);
+        Assert.Equal(0.5 / Math.Sqrt(3), RootCause.FromHalfWidth("".Plain(), "".Plain(), 0.5).StandardUncertainty, 1e-15);
+        Assert.Equal(0.5 / Math.Sqrt(6), RootCause.FromHalfWidth("".Plain(), "".Plain(), 0.5, Distribution.Triangular).StandardUncertainty, 1e-15);
+        Assert.Equal(0.5 / Math.Sqrt(2), RootCause.FromHalfWidth("".Plain(), "".Plain(), 0.5, Distribution.UShaped).StandardUncertainty, 1e-15);
+        Assert.Equal(0.1 / Math.Sqrt(12), RootCause.FromResolution("".Plain(), "".Plain(), 0.1).StandardUncertainty, 1e-15);
+        Assert.Equal(0.3, RootCause.FromExpanded("".Plain(), "".Plain(), 0.6).StandardUncertainty, 1e-15);
     }
 
     [Fact]
     public void Two_indications_of_one_step_differ_by_a_triangle()
     {
         // GUM 4.3.9: the difference of two equal rectangles, u = √2·d/√12 = d/√6.
-        var one = Uncertain.From(0, RootCause.FromResolution("", "", 0.1)) - Uncertain.From(0, RootCause.FromResolution("", "", 0.1));
+        var one = Uncertain.From(0, RootCause.FromResolution("".Plain(), "".Plain(), 0.1)) - Uncertain.From(0, RootCause.FromResolution("".Plain(), "".Plain(), 0.1));
         Assert.Equal(0.1 / Math.Sqrt(6), one.StandardUncertainty, 1e-15);
     }
 
@@ -134,7 +135,7 @@ public sealed class UncertainTests
     public void The_size_of_a_value_keeps_its_doubt_near_zero(double value)
     {
         // u(|x|) = u(x): the derivative of |x| is ±1 wherever it has one.
-        var size = Uncertain.Abs(Uncertain.From(value, 1.0 * new RootCause("x", "", 0.3)));
+        var size = Uncertain.Abs(Uncertain.From(value, 1.0 * new RootCause("x".Plain(), "".Plain(), 0.3)));
         Assert.Equal(Math.Abs(value), size.Value, 15);
         Assert.Equal(0.3, size.StandardUncertainty, 12);
     }

@@ -59,8 +59,8 @@ public sealed class AccuracyStatementTests
     [Fact]
     public void A_bound_is_rectangular_unless_it_gives_k()
     {
-        Assert.Equal(1 / Math.Sqrt(3), AccuracyStatement.Parse("0.9 °F", Dimension.Temperature).Value!.ToRootCause("probe", "maker").StandardUncertainty, 1e-12);
-        Assert.Equal(0.5, AccuracyStatement.Parse("0.9 °F (k=2)", Dimension.Temperature).Value!.ToRootCause("probe", "certificate").StandardUncertainty, 1e-12);
+        Assert.Equal(1 / Math.Sqrt(3), AccuracyStatement.Parse("0.9 °F", Dimension.Temperature).Value!.ToRootCause("probe".Plain(), "maker".Plain()).StandardUncertainty, 1e-12);
+        Assert.Equal(0.5, AccuracyStatement.Parse("0.9 °F (k=2)", Dimension.Temperature).Value!.ToRootCause("probe".Plain(), "certificate".Plain()).StandardUncertainty, 1e-12);
     }
 
     [Theory]

@@ -20,7 +20,6 @@ internal static class SampleMessages
         new("rig", new ChoiceValue("untested")),
         new("numbers", new SymbolsValue("118.9 psig − 12.2 psi")),
         new("inner", Message.Of("sample", "inner", [])),
-        new("plain", Message.Plain("Not in a catalogue.")),
     ]);
 
     public static Phrase[] Phrases { get; } =

@@ -73,6 +73,14 @@ wet-bulb-source = ASHRAE Handbook — Fundamentals, chapter 1, SI relations (fro
 # $why (message) - why
 cannot-be-computed = { $gas } cannot be computed: { $why }
 
+# $kind (choice: blend, pure) - what kind of refrigerant it is
+# $gas (name) - the refrigerant
+equations-used =
+    { $kind ->
+        [blend] multi-fluid Helmholtz model of { $gas }, papers under sources
+       *[pure] equation of state of { $gas }, paper under sources
+    }
+
 # $gas (name) - the refrigerant
 equations-of-state = { $gas }: equations of state
 
