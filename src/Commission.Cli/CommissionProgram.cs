@@ -1,8 +1,8 @@
 using System.CommandLine;
 using Commission.Cli.Commands;
+using Commission.Cli.Running;
 using Commission.Messages;
 using Commission.Source;
-using Commission.Cli.Running;
 
 namespace Commission.Cli;
 

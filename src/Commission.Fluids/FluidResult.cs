@@ -1,7 +1,7 @@
-using Commission.Messages;
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using System.Runtime.InteropServices;
+using Commission.Messages;
 
 namespace Commission.Fluids;
 

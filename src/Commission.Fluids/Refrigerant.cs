@@ -1,9 +1,9 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using Commission.Fluids.Helmholtz;
-using Commission.Messages;
 using Commission.Fluids.Mixtures;
 using Commission.Fluids.Saturation;
+using Commission.Messages;
 
 namespace Commission.Fluids;
 

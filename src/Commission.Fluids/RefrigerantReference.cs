@@ -1,6 +1,6 @@
 using System.Runtime.InteropServices;
-using Commission.Messages;
 using Commission.Fluids.Saturation;
+using Commission.Messages;
 
 namespace Commission.Fluids;
 

@@ -1,7 +1,7 @@
 using System.Runtime.InteropServices;
 using Commission.Fluids.Mixtures;
-using Commission.Messages;
 using Commission.Fluids.Saturation;
+using Commission.Messages;
 
 namespace Commission.Fluids;
 

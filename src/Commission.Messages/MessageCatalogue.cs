@@ -42,6 +42,13 @@ public sealed class MessageCatalogue
     /// <summary>The sentences built into the program.</summary>
     public static MessageCatalogue BuiltIn { get; } = new(Embedded);
 
+    /// <summary>The languages that the built-in sentences are written in.</summary>
+    public static IReadOnlyList<Language> Languages { get; } = [.. Language.All.Where(l => typeof(MessageCatalogue).Assembly.GetManifestResourceInfo($"{l.Code}/common.ftl") is not null)];
+
+    /// <summary>One of <see cref="Languages"/> by its code; null when nothing is written in it.</summary>
+    /// <param name="code">Two letters.</param>
+    public static Language? FindLanguage(string code) => Languages.FirstOrDefault(l => l.Code == code);
+
     /// <summary>The names of the built-in files: <c>en/evacuation.ftl</c>.</summary>
     public static IEnumerable<string> BuiltInFiles => typeof(MessageCatalogue).Assembly.GetManifestResourceNames().Where(n => n.EndsWith(".ftl", StringComparison.Ordinal)).Order(StringComparer.Ordinal);
 

@@ -1,6 +1,6 @@
-using Commission.Messages;
 using System.Collections.Concurrent;
 using Commission.Fluids.Mixtures;
+using Commission.Messages;
 using Xunit;
 
 namespace Commission.Fluids.Tests;

@@ -1,7 +1,7 @@
-using Commission.Messages;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
+using Commission.Messages;
 using Commission.Source;
 using Xunit;
 

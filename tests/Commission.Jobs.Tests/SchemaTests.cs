@@ -1,13 +1,13 @@
 using System.Reflection;
 using System.Text;
 using System.Text.Json;
-using Commission.Messages;
 using Commission.Jobs.Binding;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Jobs.Schema;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Source;
 using Commission.Source.Yaml;
 using Json.Schema;

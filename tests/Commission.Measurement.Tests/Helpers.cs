@@ -1,8 +1,8 @@
-using Commission.Messages;
 using Commission.Measurement.Corrections;
 using Commission.Measurement.Decisions;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using MathNet.Numerics.Distributions;
 
 namespace Commission.Measurement.Tests;

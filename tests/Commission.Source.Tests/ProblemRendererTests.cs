@@ -1,5 +1,5 @@
-using Commission.Messages;
 using System.Text;
+using Commission.Messages;
 using Xunit;
 
 namespace Commission.Source.Tests;

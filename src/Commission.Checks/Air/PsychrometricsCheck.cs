@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using Commission.Checks.AirReadings;
 using Commission.Checks.Circuit;
-using Commission.Checks.Wording;
 using Commission.Checks.Kernel;
+using Commission.Checks.Wording;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
 using Commission.Messages;

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using Commission.Checks.Circuit;
 using Commission.Checks.Kernel;
-using Commission.Checks.Wording;
 using Commission.Checks.Limits;
+using Commission.Checks.Wording;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Interpolation;

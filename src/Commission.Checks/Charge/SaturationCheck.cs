@@ -39,9 +39,11 @@ internal sealed class SaturationCheck : ICheck
         var p = present.InMessage(pressure.Value.Value, DisplayKind.AbsolutePressure);
         var at = present.Text(pressure.Value.Value, DisplayKind.AbsolutePressure);
         if (!saturation.IsBlend)
+        {
             return finding.Step(Point("T_sat", CircuitMessages.SaturationAt(new(pressure.Name)), used)).Information(
                 ChargeMessages.SaturationPure(isVapor ? ChargeMessages.SaturationPureSide.Vapor : ChargeMessages.SaturationPureSide.Liquid, new(row.Time), p, present.InMessage(used.Value, DisplayKind.Temperature)),
                 ChargeMessages.SaturationWhy);
+        }
 
         finding.Step(Point("T_dew", CircuitMessages.DewAt(new(pressure.Name)), dew)).Step(Point("T_bubble", CircuitMessages.BubbleAt(new(pressure.Name)), bubble));
         var glide = dew.Value.Value - bubble.Value.Value;

@@ -3,8 +3,8 @@ using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
 using Commission.Jobs.Model;
 using Commission.Measurement.Quantities;
-using Commission.Messages;
 using Commission.Measurement.Units;
+using Commission.Messages;
 
 namespace Commission.Checks.Circuit;
 

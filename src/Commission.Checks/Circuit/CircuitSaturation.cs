@@ -6,9 +6,9 @@ using Commission.Fluids;
 using Commission.Fluids.Mixtures;
 using Commission.Fluids.Saturation;
 using Commission.Jobs.Model.Words;
-using Commission.Messages;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 
 namespace Commission.Checks.Circuit;
 

@@ -2,8 +2,8 @@ using System.Collections.Immutable;
 using Commission.Checks.Kernel;
 using Commission.Fluids;
 using Commission.Jobs.Model;
-using Commission.Messages;
 using Commission.Measurement.Quantities;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Circuit;

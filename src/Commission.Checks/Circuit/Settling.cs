@@ -4,8 +4,8 @@ using Commission.Checks.Limits;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Quantities;
-using Commission.Messages;
 using Commission.Measurement.Units;
+using Commission.Messages;
 
 namespace Commission.Checks.Circuit;
 

@@ -66,9 +66,9 @@ internal sealed class EquilibriumHumidityCheck : ICheck
         var isIce = coldest.Value.Si < WaterSaturation.TripleTemperature;
         var shown = VacuumText.Level(present, pressure);
         var saturation = VacuumText.Level(present, water.Saturation);
-        finding.Step("p_s", isIce ? VacuumHoldMessages.HumidityIcePressure : VacuumHoldMessages.HumidityWaterPressure, "p_sat(T)", coldest.Text, saturation, isIce ? "IAPWS R14-08 (published)" : "IAPWS-95, Wagner and Pruß 2002");
+        finding.Step("p_s", isIce ? VacuumHoldMessages.HumidityIcePressure : VacuumHoldMessages.HumidityWaterPressure, "p_sat(T)", coldest.Text, saturation, isIce ? "IAPWS R14-08" : "IAPWS-95, Wagner and Pruß 2002");
         finding.Step("φ", VacuumHoldMessages.HumidityStep, "p/p_sat", $"{shown}/{saturation}", Band(water.HumidityLow, water.HumidityHigh), run.Gauge.FeelsTheGas ? VacuumHoldMessages.HumidityHeatLoss : "");
-        finding.Step("T_h", VacuumHoldMessages.HumidityHiddenStep, "T_sat(p)", shown, Colder(context, water), water.HiddenBelowAtMost < WaterSaturation.TripleTemperature ? "IAPWS R14-08 (published)" : "IAPWS-95, Wagner and Pruß 2002; IAPWS R14-08 (published)");
+        finding.Step("T_h", VacuumHoldMessages.HumidityHiddenStep, "T_sat(p)", shown, Colder(context, water), water.HiddenBelowAtMost < WaterSaturation.TripleTemperature ? "IAPWS R14-08" : "IAPWS-95, Wagner and Pruß 2002; IAPWS R14-08");
         var rising = IsAtRest(run, pressure) ? null : VacuumText.Value(present, pressure - Earlier(run)!.Value);
         var doubt = run.Rows.At(run.Parts.Hold!.To) is { Value: > 0 } read ? read.Expanded / read.Value : 0;
         var below = water.ExcludesFreeWater(doubt + ShareOfDegree);

@@ -42,7 +42,7 @@ internal sealed class EvacuationConditionsCheck : ICheck
         {
             finding.Step(
                 "p_s", given.Value.Si < WaterSaturation.TripleTemperature ? EvacuationMessages.ColdIcePressure : EvacuationMessages.ColdWaterPressure, "p_sat(T)", given.Text,
-                VacuumText.Level(context.Present, vapour), given.Value.Si < WaterSaturation.TripleTemperature ? "IAPWS R14-08 (published)" : "IAPWS-95, Wagner and Pruß 2002");
+                VacuumText.Level(context.Present, vapour), given.Value.Si < WaterSaturation.TripleTemperature ? "IAPWS R14-08" : "IAPWS-95, Wagner and Pruß 2002");
         }
 
         if (finding.Passes)

@@ -1,12 +1,12 @@
 using System.Collections.Immutable;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
-using Commission.Checks.Wording;
 using Commission.Checks.VacuumAnalysis;
+using Commission.Checks.Wording;
 using Commission.Fluids.Water;
 using Commission.Jobs.Model.Words;
-using Commission.Messages;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records;
 using Commission.Records.Series;
 
@@ -83,10 +83,12 @@ internal sealed class PullDownFigure : IFigureSource
         if (run.DecayLimit?.Upper is { } decay && decay.Si != run.Level?.Upper?.Si)
             yield return Line(EvacuationMessages.LineDecayLimit(VacuumText.Value(present, decay.Si)), decay.Si, LineRole.DecayLimit);
         if ((evacuation.ColdestPart ?? evacuation.ColdestPartAtEnd) is { } coldest && WaterVapor.SaturationPressure(coldest.Value.Si) is { Ok: true, Value: var saturation })
+        {
             yield return Line(
                 EvacuationMessages.LineSaturation(
                     coldest.Value.Si < WaterSaturation.TripleTemperature ? EvacuationMessages.LineSaturationPhase.Ice : EvacuationMessages.LineSaturationPhase.Water, new(coldest.Text), ReadWhen(evacuation), VacuumText.Value(present, saturation)),
                 saturation, LineRole.Saturation);
+        }
     }
 
     // Where it was read twice, the other stands in the sentence about water: each with its time.

@@ -1,8 +1,8 @@
 using System.Globalization;
 using Commission.Checks.Kernel;
 using Commission.Checks.NitrogenAnalysis;
-using Commission.Checks.Wording;
 using Commission.Checks.VacuumAnalysis;
+using Commission.Checks.Wording;
 using Commission.Fluids.Water;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Units;

@@ -1,8 +1,8 @@
 using System.Globalization;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
-using Commission.Checks.Wording;
 using Commission.Checks.VacuumAnalysis;
+using Commission.Checks.Wording;
 using Commission.Jobs.Model.Words;
 using Commission.Messages;
 using Commission.Records.Findings;

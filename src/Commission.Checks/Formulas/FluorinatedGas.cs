@@ -139,7 +139,7 @@ internal static class FluorinatedGasUse
 internal sealed record UseBan(string Paragraph, double FromPotential, DateOnly From, DateOnly? UsedGasUntil, UseExemption[] Exempt)
 {
     /// <summary>Where it stands, as a record cites it.</summary>
-    public string Citation => $"Regulation (EU) 2024/573, article {Paragraph} (published)";
+    public string Citation => $"Regulation (EU) 2024/573, article {Paragraph}";
 
     /// <summary>Whether reclaimed gas with its label, and recycled gas in the hands of the undertaking that recovered it, may still be used.</summary>
     /// <param name="date">Day of the work.</param>

@@ -5,9 +5,9 @@ using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Corrections;
 using Commission.Measurement.Quantities;
-using Commission.Messages;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 using Commission.Source;
 

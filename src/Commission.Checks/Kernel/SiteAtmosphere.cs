@@ -4,8 +4,8 @@ using Commission.Jobs.Model.Words;
 using Commission.Measurement.Atmosphere;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
-using Commission.Messages;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 
 namespace Commission.Checks.Kernel;

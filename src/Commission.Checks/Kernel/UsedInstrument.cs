@@ -1,15 +1,15 @@
 using System.Collections.Frozen;
-using Commission.Checks.Wording;
 using System.Collections.Immutable;
 using Commission.Checks.Limits;
+using Commission.Checks.Wording;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Corrections;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Thermocouples;
-using Commission.Messages;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Corrections = Commission.Measurement.Corrections;
 using QuantityValue = Commission.Jobs.Model.QuantityValue;
 

@@ -2,8 +2,8 @@ using System.Globalization;
 using Commission.Jobs.Model;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Uncertainty;
-using Commission.Messages;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Records.Findings;
 using Commission.Source;
 

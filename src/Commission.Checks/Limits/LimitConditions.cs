@@ -1,7 +1,7 @@
 using System.Collections.Frozen;
-using Commission.Checks.Wording;
 using System.Collections.Immutable;
 using Commission.Checks.Kernel;
+using Commission.Checks.Wording;
 using Commission.Fluids;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;

@@ -1,6 +1,6 @@
 using System.Collections.Frozen;
-using Commission.Checks.Wording;
 using Commission.Checks.Kernel;
+using Commission.Checks.Wording;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
 using Commission.Messages;

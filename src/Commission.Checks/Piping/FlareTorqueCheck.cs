@@ -1,7 +1,7 @@
 using System.Globalization;
 using Commission.Checks.Formulas;
-using Commission.Checks.Wording;
 using Commission.Checks.Kernel;
+using Commission.Checks.Wording;
 using Commission.Jobs.Model;
 using Commission.Measurement.Decisions;
 using Commission.Measurement.Quantities;

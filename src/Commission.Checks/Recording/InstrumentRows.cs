@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using Commission.Checks.Wording;
 using Commission.Checks.Kernel;
+using Commission.Checks.Wording;
 using Commission.Jobs.Model;
 using Commission.Measurement.Corrections;
 using Commission.Measurement.Decisions;

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using Commission.Checks.Kernel;
+using Commission.Checks.Wording;
 using Commission.Measurement.Decisions;
+using Commission.Messages;
 using Commission.Records;
 using Commission.Records.Findings;
 
@@ -13,6 +15,7 @@ namespace Commission.Checks.Recording;
 internal static class OutcomeMaker
 {
     public static (Outcome Outcome, ImmutableArray<string> Reasons, ImmutableArray<PunchItem> Conditions) Make(
+        Presentation present,
         IReadOnlyList<Finding> findings,
         IReadOnlyList<MissingPart> missing,
         IReadOnlyList<PunchItem> fromJob)
@@ -23,16 +26,16 @@ internal static class OutcomeMaker
 
         var reasons = ImmutableArray.CreateBuilder<string>();
         foreach (var f in failed)
-            reasons.Add($"{Name(f)}: {(f.Check == Diagnosis.Check ? $"{f.Reason}." : f.Statement)}");
+            reasons.Add(present.Text(f is { Check: Diagnosis.Check, Reason: { } cause } ? RecordMessages.ReasonWithoutStop(Name(f), new([new TextValue(cause)], ListJoin.Semicolons)) : RecordMessages.Reason(Name(f), new(f.Statement))));
         foreach (var f in conditional)
-            reasons.Add($"{Name(f)}: {Condition(f)}.");
+            reasons.Add(present.Text(RecordMessages.ReasonWithoutStop(Name(f), Condition(f))));
         foreach (var item in fromJob)
-            reasons.Add($"Still to be done: {item.Text}");
+            reasons.Add(present.Text(ReportMessages.StillToBeDone(new(item.Text))));
 
         var conditions = ImmutableArray.CreateBuilder<PunchItem>();
         conditions.AddRange(fromJob);
         foreach (var f in conditional)
-            conditions.Add(new PunchItem($"{Name(f)}: {f.NextStep ?? Condition(f)}", f.Number));
+            conditions.Add(new PunchItem(present.Text(f.NextStep is { } next ? RecordMessages.Reason(Name(f), new(next)) : RecordMessages.ReasonCut(Name(f), Condition(f))), f.Number));
 
         var outcome = failed.Count > 0 ? Outcome.NotAccepted
             : missing.Count > 0 ? Outcome.Incomplete
@@ -45,10 +48,11 @@ internal static class OutcomeMaker
     /// The one thing to do before anything else: a danger, else the earliest step of the work that failed or is missing; what comes later rests on it.
     /// Null when nothing is to be done.
     /// </summary>
+    /// <param name="present">Makes its texts.</param>
     /// <param name="findings">The findings of the job.</param>
     /// <param name="missing">What is missing.</param>
     /// <param name="diagnosis">What the running circuit says; its step stands for the whole start-up.</param>
-    public static PunchItem? FirstStep(IReadOnlyList<Finding> findings, IReadOnlyList<MissingPart> missing, Diagnosis? diagnosis)
+    public static PunchItem? FirstStep(Presentation present, IReadOnlyList<Finding> findings, IReadOnlyList<MissingPart> missing, Diagnosis? diagnosis)
     {
         if (findings.FirstOrDefault(f => f is { IsDanger: true, NextStep: not null }) is { } danger)
             return Step(danger, danger.NextStep);
@@ -59,18 +63,18 @@ internal static class OutcomeMaker
         if (failed.Concat(absent).OrderBy(s => s.Order).ThenBy(s => s.Rank).Select(s => s.Step).FirstOrDefault(s => s is not null) is { } step)
             return step;
         return findings.FirstOrDefault(f => f is { Verdict: Verdict.Conditional, NextStep: not null } && f.Phase != Phases.Evidence) is { } condition
-            ? Step(condition, $"{Name(condition)}: {condition.NextStep}")
+            ? Step(condition, present.Text(RecordMessages.Reason(Name(condition), new(condition.NextStep!))))
             : findings.FirstOrDefault(f => f is { IsToLookAt: true }) is { } oddity ? Step(oddity, oddity.NextStep) : null;
     }
 
     private static PunchItem? Step(Finding? of, string? text) => string.IsNullOrEmpty(text) ? null : new PunchItem(text, of?.Number);
 
     // What was not shown, or the number with its U that lies too near to the limit to be sure; a number that is sure is no condition.
-    private static string Condition(Finding f) => string.Join("; ", new[]
+    private static ListValue Condition(Finding f) => new([.. new MessageValue?[]
     {
-        f is { Measured: { } measured, Limits: [var limit, ..], ConformityText: { } chance } && (f.Reservation is null || f.ProbabilityOfConformity < 0.95) ? $"{measured.Text}, limit {limit.Text}, {chance} of being within it" : null,
-        f.Reservation,
-    }.OfType<string>());
+        f is { Measured: { } measured, Limits: [var limit, ..], ConformityText: { } chance } && (f.Reservation is null || f.ProbabilityOfConformity < 0.95) ? RecordMessages.ConditionNear(new(measured.Text), new(limit.Text), new(chance)) : null,
+        f.Reservation is { } reservation ? new TextValue(reservation) : null,
+    }.OfType<MessageValue>()], ListJoin.Semicolons);
 
-    private static string Name(Finding f) => f.Subject is null ? f.Title : $"{f.Title} ({f.Subject})";
+    private static Message Name(Finding f) => f.Subject is null ? CommonMessages.AsWritten(new(f.Title)) : RecordMessages.NameOfPart(new(f.Title), new(f.Subject));
 }

@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Commission.Checks.Inference;
-using Commission.Checks.Wording;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
+using Commission.Checks.Wording;
 using Commission.Jobs;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
@@ -31,7 +31,7 @@ public static class RecordBuilder
         var profile = context.Get<JobProfile>();
         var findings = Findings(context, profile);
         var missing = profile.MissingFrom(findings);
-        var (outcome, reasons, conditions) = OutcomeMaker.Make(findings, missing, PunchList(context));
+        var (outcome, reasons, conditions) = OutcomeMaker.Make(context.Present, findings, missing, PunchList(context));
         var record = new CommissioningRecord
         {
             Header = new HeaderMaker(context).Make(inputs.AsOf),
@@ -39,7 +39,7 @@ public static class RecordBuilder
             Language = context.Present.Language.Code,
             Reasons = reasons,
             Missing = missing,
-            FirstStep = OutcomeMaker.FirstStep(findings, missing, context.Get<CircuitDiagnosis>().Result),
+            FirstStep = OutcomeMaker.FirstStep(context.Present, findings, missing, context.Get<CircuitDiagnosis>().Result),
             KeyFigures = KeyFigures.Of(findings),
             Diagnosis = context.Get<CircuitDiagnosis>().Result,
             Conditions = conditions,
@@ -143,6 +143,7 @@ public static class RecordBuilder
     {
         var items = ImmutableArray.CreateBuilder<PunchItem>();
         if (context.Job.Charging?.ReturnVisit is { } visit)
+        {
             items.Add(new PunchItem(context.Present.Text((visit.OutdoorAtLeast, visit.By) switch
             {
                 ({ } t, { } by) => RecordMessages.ReturnVisitOutdoorBy(new(visit.What.Value), new(t.Text), by.Value),
@@ -150,6 +151,8 @@ public static class RecordBuilder
                 (null, { } by) => RecordMessages.ReturnVisitBy(new(visit.What.Value), by.Value),
                 _ => RecordMessages.ReturnVisit(new(visit.What.Value)),
             })));
+        }
+
         foreach (var photo in context.Job.PhotosToFollow)
             items.Add(new PunchItem(context.Present.Text(RecordMessages.PhotoFollows(SchemaWords.Of(photo.Shows.Value), photo.By.Value))));
         return items.ToImmutable();
@@ -215,12 +218,7 @@ public static class JobEvaluation
             new RecordInputs(program, text, [.. reading.Files.Select(f => new InputFile(f.Name, f.Length, f.Sha256))], Tree(reading.Input)));
     }
 
-    private static Language LanguageOf(Job job) => job.Identity.Language?.Value switch
-    {
-        RecordLanguage.Es => Language.Spanish,
-        RecordLanguage.De => Language.German,
-        _ => Language.English,
-    };
+    private static Language LanguageOf(Job job) => MessageCatalogue.FindLanguage(job.Identity.Language?.Value is { } word ? MemberWords.Of(word.ToString()) : "") ?? Language.English;
 
     // A record speaks of a leak check two days after the work: it was not issued before.
     private static DateOnly LastDay(Job job) =>

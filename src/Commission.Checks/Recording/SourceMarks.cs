@@ -28,6 +28,7 @@ internal static class SourceMarks
         (FormulasMessages.UnbalanceSource, SourceMark.FromMemory),
         (FormulasMessages.VaporViscositySource, SourceMark.FromMemory),
         (KernelMessages.StandardAtmosphereSource, SourceMark.FromMemory),
+        (VacuumHoldMessages.HumidityHeatLoss, SourceMark.FromMemory),
         (VacuumHoldMessages.LeakSource, SourceMark.FromMemory),
         (VacuumHoldMessages.WitnessSource, SourceMark.FromMemory),
         (AirMessages.BalanceShareSource, SourceMark.CommonPractice),

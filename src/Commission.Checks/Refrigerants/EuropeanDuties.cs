@@ -2,9 +2,9 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Commission.Checks.Circuit;
 using Commission.Checks.Formulas;
-using Commission.Checks.Wording;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
+using Commission.Checks.Wording;
 using Commission.Fluids;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
@@ -90,7 +90,7 @@ internal sealed class EuropeanDuties : IAnalysis<EuropeanDuties>
 internal sealed record EuropeanWarming(double Potential, double AnnexOnePart, double AnnexTwoShare, string Formula)
 {
     /// <summary>Where the rule comes from.</summary>
-    public const string Source = "Regulation (EU) 2024/573, annexes I, II and VI (published)";
+    public const string Source = "Regulation (EU) 2024/573, annexes I, II and VI";
 
     /// <summary>Whether the regulation counts the refrigerant at all.</summary>
     public bool IsFluorinated => AnnexOnePart > 0 || AnnexTwoShare > 0;

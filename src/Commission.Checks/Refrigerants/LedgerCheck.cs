@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Commission.Checks.Circuit;
-using Commission.Checks.Wording;
 using Commission.Checks.Kernel;
 using Commission.Checks.Limits;
+using Commission.Checks.Wording;
 using Commission.Jobs.Model;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Decisions;

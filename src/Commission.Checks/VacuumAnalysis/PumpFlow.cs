@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using Commission.Messages;
 using Commission.Checks.Formulas;
+using Commission.Messages;
 
 namespace Commission.Checks.VacuumAnalysis;
 

@@ -22,7 +22,10 @@ internal static class SchemaWords
         {
             if (i > 0 && char.IsUpper(member[i])
                 && (!char.IsUpper(member[i - 1]) || (i + 1 < member.Length && char.IsLower(member[i + 1]))))
+            {
                 id.Append('-');
+            }
+
             id.Append(char.IsAsciiLetterOrDigit(member[i]) ? char.ToLowerInvariant(member[i]) : '-');
         }
 

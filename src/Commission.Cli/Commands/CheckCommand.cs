@@ -1,6 +1,6 @@
 using System.CommandLine;
-using Commission.Messages;
 using Commission.Cli.Running;
+using Commission.Messages;
 
 namespace Commission.Cli.Commands;
 

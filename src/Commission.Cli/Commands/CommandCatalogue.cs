@@ -1,6 +1,6 @@
+using System.CommandLine;
 using Commission.Cli.Running;
 using Commission.Messages;
-using System.CommandLine;
 
 namespace Commission.Cli.Commands;
 

@@ -15,13 +15,13 @@ internal static class CommonOptions
     public static Option<Language?> Language(CommandStreams streams) => new(TerminalLanguage.Option)
     {
         Description = streams.Say(CliMessages.Language),
-        HelpName = "en|es|de",
+        HelpName = string.Join('|', MessageCatalogue.Languages.Select(l => l.Code)),
         Recursive = true,
         CustomParser = result =>
         {
-            if (Messages.Language.Find(result.Tokens[0].Value) is { } language)
+            if (MessageCatalogue.FindLanguage(result.Tokens[0].Value) is { } language)
                 return language;
-            result.AddError(streams.Say(CliMessages.NoLanguage(new(result.Tokens[0].Value))));
+            result.AddError(streams.Say(CliMessages.NoLanguage(new(result.Tokens[0].Value), new([.. MessageCatalogue.Languages.Select(l => new TextValue(l.Code))], ListJoin.Or))));
             return null;
         },
     };

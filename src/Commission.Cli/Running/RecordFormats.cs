@@ -3,12 +3,12 @@ using System.Text;
 using System.Xml.Linq;
 using Commission.Documents;
 using Commission.Documents.Archive;
-using Commission.Messages;
 using Commission.Documents.Media;
-using Commission.Source;
 using Commission.Documents.Templates;
 using Commission.Jobs;
+using Commission.Messages;
 using Commission.Records.Integrity;
+using Commission.Source;
 
 namespace Commission.Cli.Running;
 

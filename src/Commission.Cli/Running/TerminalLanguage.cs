@@ -19,10 +19,10 @@ internal static class TerminalLanguage
         {
             var value = args[i] == Option && i + 1 < args.Count ? args[i + 1] : args[i].StartsWith(Option + "=", StringComparison.Ordinal) ? args[i][(Option.Length + 1)..] : null;
             if (value is not null)
-                return Language.Find(value) ?? Language.English;
+                return MessageCatalogue.FindLanguage(value) ?? Language.English;
         }
 
         // An empty variable counts as not set; C and POSIX are no languages.
-        return Variables.Select(environment).FirstOrDefault(v => !string.IsNullOrEmpty(v)) is [var first, var second, ..] ? Language.Find($"{first}{second}") ?? Language.English : Language.English;
+        return Variables.Select(environment).FirstOrDefault(v => !string.IsNullOrEmpty(v)) is [var first, var second, ..] ? MessageCatalogue.FindLanguage($"{first}{second}") ?? Language.English : Language.English;
     }
 }

@@ -1,7 +1,7 @@
-using Commission.Messages;
 using System.Globalization;
 using System.Text;
 using System.Xml.Linq;
+using Commission.Messages;
 using Commission.Source;
 
 namespace Commission.Documents.Markup;

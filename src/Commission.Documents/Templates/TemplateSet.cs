@@ -1,11 +1,11 @@
 using System.Globalization;
-using Commission.Messages;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using System.Text.Unicode;
 using Commission.Documents.Templates;
+using Commission.Messages;
 using Commission.Source;
 using Fluid;
 using Fluid.Values;

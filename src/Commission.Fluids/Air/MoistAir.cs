@@ -1,5 +1,5 @@
-using Commission.Messages;
 using System.Runtime.InteropServices;
+using Commission.Messages;
 
 namespace Commission.Fluids.Air;
 

@@ -1,7 +1,7 @@
-using Commission.Jobs.Problems;
-using Commission.Messages;
 using System.Globalization;
 using System.Text.RegularExpressions;
+using Commission.Jobs.Problems;
+using Commission.Messages;
 
 namespace Commission.Jobs.Logs;
 

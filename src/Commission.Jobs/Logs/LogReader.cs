@@ -4,8 +4,8 @@ using Commission.Jobs.Model;
 using Commission.Jobs.Problems;
 using Commission.Jobs.Times;
 using Commission.Measurement.Quantities;
-using Commission.Messages;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Commission.Source;
 
 namespace Commission.Jobs.Logs;

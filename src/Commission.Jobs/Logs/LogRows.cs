@@ -1,8 +1,8 @@
 using System.Runtime.InteropServices;
 using Commission.Jobs.Model;
 using Commission.Jobs.Problems;
-using Commission.Messages;
 using Commission.Jobs.Times;
+using Commission.Messages;
 using Commission.Source;
 
 namespace Commission.Jobs.Logs;

@@ -66,7 +66,7 @@ internal static class EquipmentRules
         foreach (var tube in equipment.Piping.SelectMany(run => new[] { run.Liquid, run.Vapor }))
         {
             if (tube is { Length: { } full, Rise: { } rise } && Math.Abs(rise.Value.Si) > full.Value.Si)
-                context.Complain(rise, RulesMessages.LineRise(new(rise.Text), new(full.Text)), null, RulesMessages.CheckBoth, "impossible");
+                context.Complain(rise, RulesMessages.LineRise(new(rise.Text), new(full.Text)), null, RulesMessages.BothFiguresNext, "impossible");
         }
     }
 }
@@ -82,7 +82,7 @@ internal static class InstrumentRules
                 context.Complain(calibrated, RulesMessages.Calibration(calibrated.Value, date.Value), null, RulesMessages.CalibrationNext, "date");
 
             if (instrument.Checks?.CheckWeight is { Applied.Value.Si: <= 0 } weight)
-                context.Complain(weight.Applied, RulesMessages.CheckWeight(new(weight.Applied.Text)), null, RulesMessages.CheckWeightNext, "impossible");
+                context.Complain(weight.Applied, RulesMessages.WeightWithoutMass(new(weight.Applied.Text)), null, RulesMessages.WeightWithoutMassNext, "impossible");
             foreach (var ofOneKind in instrument.Resolution.Where(s => s.Step is not null).GroupBy(s => s.Step.Value.Dimension))
                 StepsFollow(context, [.. ofOneKind]);
         }

@@ -1,6 +1,6 @@
-using Commission.Messages;
 using System.Buffers;
 using System.Text;
+using Commission.Messages;
 
 namespace Commission.Jobs.Photos;
 

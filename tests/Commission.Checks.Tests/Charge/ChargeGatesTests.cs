@@ -1,8 +1,8 @@
-using Commission.Messages;
 using Commission.Checks.Circuit;
 using Commission.Checks.Kernel;
 using Commission.Checks.Recording;
 using Commission.Measurement.Decisions;
+using Commission.Messages;
 using Xunit;
 
 namespace Commission.Checks.Tests.Charge;

@@ -1,8 +1,8 @@
 using System.Globalization;
-using Commission.Messages;
 using Commission.Checks.Circuit;
 using Commission.Checks.Inference;
 using Commission.Measurement.Decisions;
+using Commission.Messages;
 using Xunit;
 
 namespace Commission.Checks.Tests.Charge;

@@ -1,9 +1,9 @@
 using System.Globalization;
-using Commission.Messages;
 using Commission.Checks.Circuit;
 using Commission.Checks.Kernel;
 using Commission.Checks.Tests.Charge;
 using Commission.Fluids;
+using Commission.Messages;
 using Xunit;
 
 namespace Commission.Checks.Tests.Circuit;

@@ -1,7 +1,7 @@
-using Commission.Messages;
 using Commission.Checks.Circuit;
 using Commission.Checks.Kernel;
 using Commission.Checks.Recording;
+using Commission.Messages;
 using Xunit;
 
 namespace Commission.Checks.Tests.Circuit;

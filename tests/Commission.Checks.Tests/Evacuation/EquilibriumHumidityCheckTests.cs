@@ -6,7 +6,7 @@ using static Commission.Checks.Tests.Evacuation.EvacuationJobs;
 namespace Commission.Checks.Tests.Evacuation;
 
 /// <summary>
-/// Water at equilibrium. Vapour pressure at 20 °C 2339.32 Pa (IAPWS-95), over ice 500 micron at −24.48 °C, −12.1 °F (IAPWS R14-08); a heat-loss
+/// Moisture of the hold. Vapour pressure at 20 °C 2339.32 Pa (IAPWS-95), over ice 500 micron at −24.48 °C, −12.1 °F (IAPWS R14-08); a heat-loss
 /// gauge reads water vapour 1 to 2 times too high (from memory).
 /// </summary>
 public sealed class EquilibriumHumidityCheckTests

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using Commission.Messages;
 using Commission.Checks.Inference;
+using Commission.Messages;
 using Xunit;
 
 namespace Commission.Checks.Tests.Inference;

@@ -269,9 +269,9 @@ public sealed class FindingBuilderTests
     }
 
     [Fact]
-    public void Empty_remarks_are_none()
+    public void No_remark_is_none()
     {
-        var found = Begun().Decide(true).Remark("".Plain()).Remark(null).Say("It holds.".Plain()).Build();
+        var found = Begun().Decide(true).Remark(null).Say("It holds.".Plain()).Build();
         Assert.Equal("It holds.", found.Statement);
         Assert.Single(found.Messages!.Statement);
         Assert.Null(found.Reason);

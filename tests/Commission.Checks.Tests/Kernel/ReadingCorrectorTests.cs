@@ -1,8 +1,8 @@
-using Commission.Messages;
 using Commission.Checks.Kernel;
 using Commission.Jobs.Model.Words;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using Xunit;
 
 namespace Commission.Checks.Tests.Kernel;

@@ -1,5 +1,6 @@
 using Commission.Checks.Kernel;
 using Commission.Checks.Recording;
+using Commission.Checks.Tests.Limits;
 using Commission.Measurement.Decisions;
 using Commission.Records;
 using Commission.Records.Findings;
@@ -76,11 +77,11 @@ public sealed class MissingWorkTests
         var diagnosis = Found(Diagnosis.Check, Phases.Charge, "from the finding");
         var said = new Diagnosis { At = "11:00", Sentence = "Low charge.", NextStep = "Search the leak." };
         var tightness = new MissingPart(["pressure-test.hold"], "", "") { NextStep = "Test it." };
-        Assert.Equal("Switch it off.", OutcomeMaker.FirstStep([superheat, hold, danger], [tightness], null)?.Text);
-        Assert.Equal("Test it.", OutcomeMaker.FirstStep([superheat, hold], [tightness], null)?.Text);
-        Assert.Equal("Find the leak.", OutcomeMaker.FirstStep([superheat, hold], [], null)?.Text);
-        Assert.Equal("Search the leak.", OutcomeMaker.FirstStep([superheat, diagnosis], [], said)?.Text);
-        Assert.Null(OutcomeMaker.FirstStep([Found("evacuation.hold", Phases.Evacuation, "x") with { Verdict = Verdict.Pass }], [], null));
+        Assert.Equal("Switch it off.", OutcomeMaker.FirstStep(LimitWords.Us, [superheat, hold, danger], [tightness], null)?.Text);
+        Assert.Equal("Test it.", OutcomeMaker.FirstStep(LimitWords.Us, [superheat, hold], [tightness], null)?.Text);
+        Assert.Equal("Find the leak.", OutcomeMaker.FirstStep(LimitWords.Us, [superheat, hold], [], null)?.Text);
+        Assert.Equal("Search the leak.", OutcomeMaker.FirstStep(LimitWords.Us, [superheat, diagnosis], [], said)?.Text);
+        Assert.Null(OutcomeMaker.FirstStep(LimitWords.Us, [Found("evacuation.hold", Phases.Evacuation, "x") with { Verdict = Verdict.Pass }], [], null));
     }
 
     private static string Evacuated(int end) =>

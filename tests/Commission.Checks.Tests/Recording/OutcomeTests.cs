@@ -1,5 +1,6 @@
 using Commission.Checks.Kernel;
 using Commission.Checks.Recording;
+using Commission.Checks.Tests.Limits;
 using Commission.Measurement.Decisions;
 using Commission.Records;
 using Commission.Records.Findings;
@@ -39,7 +40,7 @@ public sealed class OutcomeTests
     [InlineData(Verdict.Fail, null, Outcome.NotAccepted)]
     public void One_finding_decides(Verdict verdict, string? reservation, Outcome outcome)
     {
-        var (said, reasons, conditions) = OutcomeMaker.Make([Found(verdict, Phases.Electrical, reservation)], [], []);
+        var (said, reasons, conditions) = OutcomeMaker.Make(LimitWords.Us, [Found(verdict, Phases.Electrical, reservation)], [], []);
         Assert.Equal(outcome, said);
         Assert.Equal(outcome == Outcome.Accepted ? 0 : 1, reasons.Length);
         Assert.Equal(outcome == Outcome.AcceptedWithConditions ? 1 : 0, conditions.Length);
@@ -47,20 +48,20 @@ public sealed class OutcomeTests
 
     [Fact]
     public void Evidence_accuses_nobody() =>
-        Assert.Equal(Outcome.Accepted, OutcomeMaker.Make([Found(Verdict.Fail, Phases.Evidence), Found(Verdict.Conditional, Phases.Evidence, "why")], [], []).Outcome);
+        Assert.Equal(Outcome.Accepted, OutcomeMaker.Make(LimitWords.Us, [Found(Verdict.Fail, Phases.Evidence), Found(Verdict.Conditional, Phases.Evidence, "why")], [], []).Outcome);
 
     [Fact]
     public void A_danger_decides_in_every_phase() =>
-        Assert.All(Phases.All, phase => Assert.Equal(Outcome.NotAccepted, OutcomeMaker.Make([Found(Verdict.Pass), Found(Verdict.Fail, phase) with { IsDanger = true }], [], []).Outcome));
+        Assert.All(Phases.All, phase => Assert.Equal(Outcome.NotAccepted, OutcomeMaker.Make(LimitWords.Us, [Found(Verdict.Pass), Found(Verdict.Fail, phase) with { IsDanger = true }], [], []).Outcome));
 
     [Fact]
     public void A_failure_comes_before_a_gap_and_a_gap_before_a_condition()
     {
         var missing = new MissingPart(["electrical.ground"], "The ground was not tested.", "Ground: not tested.");
         var open = new PunchItem("Fit the cover.", null);
-        Assert.Equal(Outcome.AcceptedWithConditions, OutcomeMaker.Make([Found(Verdict.Pass)], [], [open]).Outcome);
-        Assert.Equal(Outcome.Incomplete, OutcomeMaker.Make([Found(Verdict.Pass)], [missing], [open]).Outcome);
-        var (outcome, reasons, conditions) = OutcomeMaker.Make([Found(Verdict.Fail)], [missing], [open]);
+        Assert.Equal(Outcome.AcceptedWithConditions, OutcomeMaker.Make(LimitWords.Us, [Found(Verdict.Pass)], [], [open]).Outcome);
+        Assert.Equal(Outcome.Incomplete, OutcomeMaker.Make(LimitWords.Us, [Found(Verdict.Pass)], [missing], [open]).Outcome);
+        var (outcome, reasons, conditions) = OutcomeMaker.Make(LimitWords.Us, [Found(Verdict.Fail)], [missing], [open]);
         Assert.Equal(Outcome.NotAccepted, outcome);
         Assert.Equal(["Ground (north): 1.01 ohm.", "Still to be done: Fit the cover."], reasons);
         Assert.Equal([open], conditions);
@@ -69,10 +70,10 @@ public sealed class OutcomeTests
     [Fact]
     public void A_condition_says_what_to_do_or_what_was_not_shown()
     {
-        var told = OutcomeMaker.Make([Found(Verdict.Conditional, reservation: "the filter was not looked at") with { NextStep = "Look at the filter.", Number = 4 }], [], []);
+        var told = OutcomeMaker.Make(LimitWords.Us, [Found(Verdict.Conditional, reservation: "the filter was not looked at") with { NextStep = "Look at the filter.", Number = 4 }], [], []);
         Assert.Equal([new PunchItem("Ground (north): Look at the filter.", 4)], told.Conditions);
         Assert.Equal(["Ground (north): the filter was not looked at."], told.Reasons);
-        var silent = OutcomeMaker.Make([Found(Verdict.Conditional, reservation: "the filter was not looked at") with { Subject = null }], [], []);
+        var silent = OutcomeMaker.Make(LimitWords.Us, [Found(Verdict.Conditional, reservation: "the filter was not looked at") with { Subject = null }], [], []);
         Assert.Equal("Ground: the filter was not looked at", Assert.Single(silent.Conditions).Text);
     }
 
@@ -88,11 +89,11 @@ public sealed class OutcomeTests
             ProbabilityOfConformity = 0.841,
             ConformityText = "84 %",
         };
-        Assert.Equal(["Ground (north): 0.995 ± 0.010 Ω, limit at most 1 ohm, 84 % of being within it."], OutcomeMaker.Make([near], [], []).Reasons);
+        Assert.Equal(["Ground (north): 0.995 ± 0.010 Ω, limit at most 1 ohm, 84 % of being within it."], OutcomeMaker.Make(LimitWords.Us, [near], [], []).Reasons);
         Assert.Equal(
             ["Ground (north): 0.995 ± 0.010 Ω, limit at most 1 ohm, 84 % of being within it; the lead was not zeroed."],
-            OutcomeMaker.Make([near with { Reservation = "the lead was not zeroed" }], [], []).Reasons);
-        Assert.Equal(["Ground (north): the lead was not zeroed."], OutcomeMaker.Make([near with { Limits = [], Reservation = "the lead was not zeroed" }], [], []).Reasons);
+            OutcomeMaker.Make(LimitWords.Us, [near with { Reservation = "the lead was not zeroed" }], [], []).Reasons);
+        Assert.Equal(["Ground (north): the lead was not zeroed."], OutcomeMaker.Make(LimitWords.Us, [near with { Limits = [], Reservation = "the lead was not zeroed" }], [], []).Reasons);
     }
 
     // Of a diagnosis the cause is the reason, not the whole sentence about the readings.
@@ -100,13 +101,13 @@ public sealed class OutcomeTests
     public void A_diagnosis_that_fails_gives_its_cause_as_the_reason()
     {
         var diagnosis = Found(Verdict.Fail, Phases.Charge) with { Check = Diagnosis.Check, Title = "Diagnosis", Subject = null, Reason = "low charge", Statement = "Superheat is high and subcooling low." };
-        Assert.Equal(["Diagnosis: low charge."], OutcomeMaker.Make([diagnosis], [], []).Reasons);
+        Assert.Equal(["Diagnosis: low charge."], OutcomeMaker.Make(LimitWords.Us, [diagnosis], [], []).Reasons);
     }
 
     [Fact]
     public void Dangers_stand_before_other_failures_and_each_is_said_once()
     {
-        var (_, reasons, _) = OutcomeMaker.Make([Found(Verdict.Fail), Found(Verdict.Fail, Phases.Evidence) with { Title = "Gas", IsDanger = true }], [], []);
+        var (_, reasons, _) = OutcomeMaker.Make(LimitWords.Us, [Found(Verdict.Fail), Found(Verdict.Fail, Phases.Evidence) with { Title = "Gas", IsDanger = true }], [], []);
         Assert.Equal(["Gas (north): 1.01 ohm.", "Ground (north): 1.01 ohm."], reasons);
     }
 

@@ -1,9 +1,9 @@
 using System.Text.Json;
+using Commission.Checks.Tests.Limits;
 using Commission.Checks.Wording;
 using Commission.Jobs.Model;
 using Commission.Messages;
 using Commission.Messages.Fluent;
-using Commission.Checks.Tests.Limits;
 using Xunit;
 
 namespace Commission.Checks.Tests.Wording;

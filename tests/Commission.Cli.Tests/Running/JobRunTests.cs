@@ -1,6 +1,6 @@
 using System.Globalization;
-using Commission.Messages;
 using Commission.Cli.Running;
+using Commission.Messages;
 using Xunit;
 
 namespace Commission.Cli.Tests.Running;

@@ -1,5 +1,5 @@
-using Commission.Messages;
 using Commission.Documents.Markup;
+using Commission.Messages;
 using Commission.Source;
 using Xunit;
 

@@ -1,9 +1,9 @@
 using System.Globalization;
 using System.Text;
-using Commission.Messages;
 using Commission.Documents.Media;
 using Commission.Documents.Plots;
 using Commission.Documents.Templates;
+using Commission.Messages;
 using Commission.Records.Json;
 using Commission.Records.Tests.Samples;
 using Commission.Source;

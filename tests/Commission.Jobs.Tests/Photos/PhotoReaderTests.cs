@@ -2,8 +2,8 @@ using System.Diagnostics;
 using System.IO.Compression;
 using System.Security.Cryptography;
 using System.Text;
-using Commission.Messages;
 using Commission.Jobs.Photos;
+using Commission.Messages;
 using Xunit;
 
 namespace Commission.Jobs.Tests.Photos;

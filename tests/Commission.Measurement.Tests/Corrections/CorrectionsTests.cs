@@ -1,9 +1,9 @@
-using Commission.Messages;
 using Commission.Measurement.Corrections;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Thermocouples;
 using Commission.Measurement.Uncertainty;
 using Commission.Measurement.Units;
+using Commission.Messages;
 
 namespace Commission.Measurement.Tests.Corrections;
 

@@ -1,6 +1,6 @@
-using Commission.Messages;
 using Commission.Measurement.Quantities;
 using Commission.Measurement.Units;
+using Commission.Messages;
 using U = UnitsNet;
 using UU = UnitsNet.Units;
 

@@ -14,7 +14,7 @@ properties = Shows a refrigerant at a pressure and a temperature: phase, superhe
 jobs = Job files.
 shop = Folder shared by jobs: kit files and limit packs.
 as-of = The moment the record speaks for (ISO 8601); without it SOURCE_DATE_EPOCH, else the day of the job.
-language = Language of what is printed and written: en, es or de. Without it a record follows its job, and the terminal LC_MESSAGES or LANG.
+language = Language of what is printed and written. Without it a record follows its job, and the terminal LC_MESSAGES or LANG.
 units = us or si.
 elevation = Elevation of the site, for gauge pressures; without it sea level.
 out = Folder for the record's files; made when it is missing.
@@ -50,7 +50,8 @@ no-option = There is no option { $option }. commission --help lists them; ./{ $o
 no-units = --units: there is no "{ $text }". Write us or si.
 
 # $text (text) - what was written
-no-language = --language: there is no "{ $text }". Write en, es or de.
+# $languages (list) - codes
+no-language = --language: nothing is written in "{ $text }". Write { $languages }.
 
 # $option (name) - the option
 # $fault (text) - what is wrong with its value

@@ -31,12 +31,12 @@ figure-not-written = the maker's figure is not written
 # $what (text) - what was read
 # $found (text) - the reading as written
 # $asked (text) - the figure it is judged by
-figure-met = { $what }: { $found }; { $asked } is asked for.
+figure-met = { $what }: { $found }; required: { $asked }.
 
 # $what (text) - what was read
 # $found (text) - the reading as written
 # $asked (text) - the figure it is judged by
-figure-missed = { $what }: { $found }, and { $asked } is asked for.
+figure-missed = { $what }: { $found }, but { $asked } is required.
 
 section-not-written = the section is not written
 section-not-written-next = Say what was inside: which lines and units, up to which valves.

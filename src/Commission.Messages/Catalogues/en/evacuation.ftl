@@ -557,7 +557,7 @@ leak-rate-none = the readings give no rate of rise
 leak-rate-none-next = Write when the valve was closed, and read the gauge then and at the end of the hold.
 leak-rate-witness = The nitrogen hold speaks against a hole to the outside of this size: no loss of refrigerant is worked out from it.
 
-## Water at equilibrium
+## Moisture
 
 # $level (quantity) - pressure at the end of the hold
 # $share (text) - its share of saturation, a number or a band
@@ -620,16 +620,16 @@ check-hold-fails = { hold-failed-next }
 check-rise = Rise in the hold
 check-rise-fails = As with the isolated hold: the rig first, then heat and a nitrogen break for a rise that slows down, the leak search under nitrogen pressure for a steady one.
 
-check-cause = What the hold shows
+check-cause = Shape of the rise
 check-cause-fails = Do the test that the finding names: the rig alone; the service valves closed; heat and a nitrogen break; a longer hold. Find a leak under nitrogen pressure, never by vacuum.
 
-check-humidity = Water at equilibrium
+check-humidity = Moisture
 check-humidity-fails = Where the band reaches 1, or a part may be colder than the temperature named, warm the circuit, break with dry nitrogen, pull down and hold again.
 
-check-leak-rate = Inflow in the hold
+check-leak-rate = Leak rate the rise would mean
 check-leak-rate-fails = Do not hunt grams a year by vacuum: search every joint under nitrogen pressure with a method that sees what is asked.
 
-check-pump-down = Pace of the pull
+check-pump-down = Pump-down speed
 check-pump-down-fails = Take the valve cores out with a core tool; use one short hose of 3/8 in or more on each port; change the pump oil; look for water and for closed valves.
 
 check-tightness-not-proved = Vacuum and tightness

@@ -253,7 +253,7 @@ log-gauge-wrong-next = Attach the log of the gauge that was used, or correct the
 log-unit = unit of the vacuum log
 pressure-log-unit = unit of the pressure log
 
-## Two ways to one number
+## Cross-check
 
 subject-charge-added = charge added
 

@@ -159,7 +159,7 @@ table-what = What
 table-as-read = Pressure as read
 table-held = Held or rested
 table-temperature = Temperature
-table-referred = Referred to the start
+table-referred = Corrected to the start temperature
 row-stage = stage
 row-strength = strength test
 row-hold-begins = hold begins
@@ -254,7 +254,7 @@ settled-long-enough = The nitrogen rested for { $settled } before the hold.
 # $least (text) - time that is usual, as printed
 settled-too-short = The nitrogen rested for only { $settled } before the hold; { $least } are usual.
 
-## What the hold shows
+## Shape of the hold
 
 hold-not-written = no hold is written
 hold-not-written-next = Hold the nitrogen, and read pressure and pipe temperature at its start and its end.

@@ -17,6 +17,29 @@ outcome-accepted-with-conditions = accepted with conditions
 outcome-not-accepted = not accepted
 outcome-incomplete = incomplete
 
+## Why
+
+# $of (message) - what was judged
+# $why (text) - a whole sentence
+reason = { $of }: { $why }
+
+# $of (message) - what was judged
+# $why (list) - the end of a sentence
+reason-without-stop = { $of }: { $why }.
+
+# $of (message) - what was judged
+# $why (list) - what has to be put right, as a line of a list
+reason-cut = { $of }: { $why }
+
+# $value (text) - the number with its uncertainty
+# $limit (text) - the limit
+# $chance (text) - probability of conformity
+condition-near = { $value }, limit { $limit }, { $chance } of being within it
+
+# $title (text) - name of a check
+# $part (text) - the unit or circuit it is about
+name-of-part = { $title } ({ $part })
+
 ## What is missing
 
 nothing-written = not recorded

@@ -1,6 +1,6 @@
 ### What does not fit together in a job file whose every value is fine by itself.
 
-check-both = Check both.
+both-figures-next = Check both.
 
 swapped-next = Check whether they are swapped.
 
@@ -59,9 +59,9 @@ calibration = The calibration of { $calibrated } lies after the job's date { $da
 calibration-next = Check the year.
 
 # $mass (symbols) - the mass of the check weight
-check-weight = A check weight of { $mass } weighs nothing.
+weight-without-mass = A check weight of { $mass } weighs nothing.
 
-check-weight-next = Write its mass.
+weight-without-mass-next = Write its mass.
 
 # $step (symbols) - a step of the display
 # $next (symbols) - the step after it

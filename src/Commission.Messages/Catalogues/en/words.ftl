@@ -429,8 +429,6 @@ reading-name-time = time
 ## A language that records are written in.
 
 record-language-en = English
-record-language-es = Spanish
-record-language-de = German
 
 ## How the refrigerant left the cylinder.
 
