@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using Commission.Jobs.Model;
 using Commission.Measurement.Decisions;
@@ -17,6 +18,9 @@ internal sealed class LimitResolver
     private readonly DecisionRuleChoice _rules;
     private readonly Func<Message, string> _words;
 
+    // Marks of the sources of every limit that was found, by the text of the source.
+    private readonly ConcurrentDictionary<string, string> _marks;
+
     /// <summary>Makes a resolver.</summary>
     /// <param name="library">Where packs come from.</param>
     /// <param name="packs">Names or files of the packs the job asks for, in order; each has to be in the library.</param>
@@ -31,17 +35,19 @@ internal sealed class LimitResolver
         LimitSituation situation,
         DecisionRuleChoice rules,
         Func<Message, string>? words = null)
-        : this(new PackChain(library.Find, packs), maker, situation, rules, words ?? (message => MessageWriter.Words.Format(message, Language.English)))
+        : this(new PackChain(library.Find, packs), maker, situation, rules, words ?? (message => MessageWriter.Words.Format(message, Language.English)), new(StringComparer.Ordinal))
     {
     }
 
-    private LimitResolver(PackChain chain, ImmutableDictionary<string, MakerFigure> maker, LimitSituation situation, DecisionRuleChoice rules, Func<Message, string> words)
+    private LimitResolver(
+        PackChain chain, ImmutableDictionary<string, MakerFigure> maker, LimitSituation situation, DecisionRuleChoice rules, Func<Message, string> words, ConcurrentDictionary<string, string> marks)
     {
         _chain = chain;
         _maker = maker;
         Situation = situation;
         _rules = rules;
         _words = words;
+        _marks = marks;
     }
 
     /// <summary>What is known of the job.</summary>
@@ -50,7 +56,11 @@ internal sealed class LimitResolver
     /// <summary>The same packs and figures in another situation, such as heating instead of cooling.</summary>
     /// <param name="situation">The other situation.</param>
     /// <returns>Another resolver.</returns>
-    public LimitResolver In(LimitSituation situation) => new(_chain, _maker, situation, _rules, _words);
+    public LimitResolver In(LimitSituation situation) => new(_chain, _maker, situation, _rules, _words, _marks);
+
+    /// <summary>How well the source of a limit that was found here is known; null for other sources and for published ones.</summary>
+    /// <param name="source">The source as the limit gives it.</param>
+    public string? MarkOf(string source) => _marks.GetValueOrDefault(source);
 
     /// <summary>The limit that applies.</summary>
     /// <param name="id">Limit id, one of the definitions.</param>
@@ -101,24 +111,31 @@ internal sealed class LimitResolver
         }
     }
 
-    private Limit Of(LimitDefinition definition, LimitEntry entry, LimitPack pack, bool isCommon) => new()
+    private Limit Of(LimitDefinition definition, LimitEntry entry, LimitPack pack, bool isCommon)
     {
-        Definition = definition,
-        Shape = entry.Shape,
-        Tier = isCommon ? LimitTier.CommonPractice : string.Equals(entry.Basis, "maker", StringComparison.Ordinal) ? LimitTier.Maker : LimitTier.Pack,
-        Pack = pack.Name,
-        Basis = entry.Basis,
-        Source = entry.SourceText(_words),
-        Mark = entry.Mark,
-        Rule = _rules.For(definition.Group, entry.Rule),
-        At = entry.At,
-        Lower = entry.Lower,
-        Upper = entry.Upper,
-        Target = entry.Target,
-        Statement = entry.Statement,
-        With = entry.With,
-        Note = entry.Note,
-    };
+        var source = entry.SourceText(_words);
+        // The worse of two marks, whichever thread comes first.
+        if (source.Length > 0 && entry.Mark != "published")
+            _marks.AddOrUpdate(source, entry.Mark, (_, other) => string.CompareOrdinal(other, entry.Mark) < 0 ? other : entry.Mark);
+        return new()
+        {
+            Definition = definition,
+            Shape = entry.Shape,
+            Tier = isCommon ? LimitTier.CommonPractice : string.Equals(entry.Basis, "maker", StringComparison.Ordinal) ? LimitTier.Maker : LimitTier.Pack,
+            Pack = pack.Name,
+            Basis = entry.Basis,
+            Source = source,
+            Mark = entry.Mark,
+            Rule = _rules.For(definition.Group, entry.Rule),
+            At = entry.At,
+            Lower = entry.Lower,
+            Upper = entry.Upper,
+            Target = entry.Target,
+            Statement = entry.Statement,
+            With = entry.With,
+            Note = entry.Note,
+        };
+    }
 }
 
 /// <summary>Where a job asks for more than the rule that belongs to a limit. It can make a limit guarded, never simple.</summary>

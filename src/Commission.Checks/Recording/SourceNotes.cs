@@ -26,7 +26,6 @@ internal static class SourceNotes
         }
 
         var made = present.Phrases.Where(p => p.Value is not null).ToDictionary(p => p.Text, p => p.Value, StringComparer.Ordinal);
-        var limits = findings.SelectMany(f => f.Limits).Where(l => l.Mark is "from memory" or "common practice").ToLookup(l => l.Source, l => l.Mark, StringComparer.Ordinal);
         foreach (var step in findings.SelectMany(f => f.Trace).Where(s => s.Source.Length > 0).DistinctBy(s => s.Source).OrderBy(s => s.Source, StringComparer.Ordinal))
             notes.Add(new SourceNote("formula", step.Name, step.Formula, step.Source, MarkOf(step.Source)));
         notes.Add(new SourceNote("standard", present.Text(RecordMessages.NoteUncertainty), present.Text(RecordMessages.NoteUncertaintyLaw), "JCGM 100:2008 (GUM), 5.1, G.3 and G.4", "from memory"));
@@ -34,7 +33,7 @@ internal static class SourceNotes
         return notes.ToImmutable();
 
         // A source in words carries its mark as a message; the source of a limit has that of the limit.
-        string MarkOf(string source) => limits[source].FirstOrDefault() ?? SourceMarks.Word(SourceMarks.Of(made.GetValueOrDefault(source)));
+        string MarkOf(string source) => context.Limits.MarkOf(source) ?? SourceMarks.Word(SourceMarks.Of(made.GetValueOrDefault(source)));
     }
 
     private static Message RuleText(CombiningRule rule) => rule switch
