@@ -4,24 +4,51 @@ using Commission.Messages.Fluent;
 
 namespace Commission.Messages;
 
-/// <summary>The texts of one phase in one language.</summary>
+/// <summary>
+/// The texts of one phase in one language. Where each begins is found when the file is read, what it says when it is asked for: a record
+/// uses a small part of what the program could say.
+/// </summary>
 internal sealed class CatalogueFile
 {
-    private readonly Dictionary<string, FluentEntry> _messages;
-    private readonly Dictionary<string, FluentEntry> _terms;
+    private readonly string _name;
+    private readonly string _text;
+    private readonly Dictionary<string, Range> _places = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, FluentEntry> _entries = new(StringComparer.Ordinal);
 
-    public CatalogueFile(FluentResource resource)
+    public CatalogueFile(string name, string text)
     {
-        Resource = resource;
-        _messages = resource.Entries.Where(e => !e.IsTerm).ToDictionary(e => e.Id, StringComparer.Ordinal);
-        _terms = resource.Entries.Where(e => e.IsTerm).ToDictionary(e => e.Id, StringComparer.Ordinal);
+        _name = name;
+        _text = text;
+        for (var at = 0; at < text.Length;)
+        {
+            var next = NextLine(at);
+            if (!IsName(at))
+            {
+                at = next;
+                continue;
+            }
+
+            var id = text[at..(text.IndexOfAny([' ', '=', '\n'], at) is >= 0 and var end ? end : text.Length)];
+            var from = at;
+            // It goes on until another one or a comment begins.
+            while (next < text.Length && !IsName(next) && text[next] != '#')
+                next = NextLine(next);
+            _places.Add(id, from..next);
+            at = next;
+        }
     }
 
-    public FluentResource Resource { get; }
+    public FluentEntry? Message(string name) => Entry(name);
 
-    public FluentEntry? Message(string name) => _messages.GetValueOrDefault(name);
+    public FluentEntry? Term(string name) => Entry("-" + name);
 
-    public FluentEntry? Term(string name) => _terms.GetValueOrDefault(name);
+    private FluentEntry? Entry(string id) => _places.ContainsKey(id)
+        ? _entries.GetOrAdd(id, static (key, file) => FluentParser.Parse(file._name, file._text[file._places[key]]).Entries[0], this)
+        : null;
+
+    private bool IsName(int at) => char.IsAsciiLetter(_text[at]) || _text[at] == '-';
+
+    private int NextLine(int at) => _text.IndexOf('\n', at) is >= 0 and var end ? end + 1 : _text.Length;
 }
 
 /// <summary>
@@ -76,6 +103,6 @@ public sealed class MessageCatalogue
     private CatalogueFile? File(Language language, string phase) => _files.GetOrAdd((language.Code, phase), static (key, read) =>
     {
         var name = $"{key.Language}/{key.Phase}.ftl";
-        return read(name) is { } text ? new CatalogueFile(FluentParser.Parse(name, text)) : null;
+        return read(name) is { } text ? new CatalogueFile(name, text) : null;
     }, _read);
 }

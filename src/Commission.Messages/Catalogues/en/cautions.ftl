@@ -37,7 +37,7 @@ electricity-hazard = electricity
 electricity = Mains voltage and charged capacitors kill. Disconnect, lock out, prove dead with a meter proved live before and after, and discharge capacitors before touching terminals. Some readings here are taken live, by qualified people only.
 
 cylinders-hazard = cylinders
-cylinders = A cylinder full of liquid bursts when it warms. Let liquid fill no more than 80 % of a recovery cylinder; how much mass that is depends on the refrigerant, and flammable ones weigh little. Never mix refrigerants. Keep cylinders upright, in date, and out of the sun.
+cylinders = A cylinder full of liquid bursts when it warms. Let liquid fill no more than 80 % of a recovery cylinder. How much mass that is depends on the refrigerant, and flammable ones weigh little. Never mix refrigerants. Keep cylinders upright, in date, and out of the sun.
 
 fire-hazard = burns and fire
 fire = Brazing and compressor discharge lines burn. Flow nitrogen while brazing, and let no refrigerant near the flame: it turns into corrosive and toxic gases. Shield what can burn, keep an extinguisher at hand, watch the place afterwards.

@@ -216,7 +216,7 @@ check-sump-superheat = Sump superheat
 check-sump-superheat-fails = Check the crankcase heater, liquid coming back and the charge; let it run warm and read again.
 
 check-crankcase-heater = Crankcase heater before start
-check-crankcase-heater-fails = It cannot be made up for afterwards: watch oil level, noise and current, read the sump superheat, and leave the heater on while the unit stands.
+check-crankcase-heater-fails = It cannot be made up for afterwards. Watch oil level, noise and current, read the sump superheat, and leave the heater on while the unit stands.
 
 check-current = Compressor current
 check-current-fails = { current-next }

@@ -22,7 +22,7 @@ cold-ice-why = { $temperature } { $where }: water may have stayed as ice
 # $temperature (text) - the lowest temperature, as written
 # $where (message) - where it was read
 cold-ice = { $temperature } { $where }: water may have stayed as ice.
-cold-next = Warm the cold parts with heat lamps or by running indoor heat, never with a flame; break with warm dry nitrogen; pull down and hold again when all of it is above freezing.
+cold-next = Warm the cold parts with heat lamps or by running indoor heat, never with a flame. Break with warm dry nitrogen. Pull down and hold again when all of it is above freezing.
 
 cold-not-read = no temperature of the circuit is written
 cold-not-read-next = Read the air around the circuit, and the coldest part of the circuit, while the pump runs.
@@ -68,26 +68,26 @@ level-gauge-next = Put the gauge at the system, beyond the valve that is closed,
 # $level (quantity) - what the display showed
 # $rows (count) - readings
 hold-display-frozen = the display stood at { $level } through { $rows } readings of the hold in a row, to the last digit: a gauge that lives moves
-hold-display-next = Close the gauge off from the circuit, take it off and see it move in the air, look at its logger; then pull down and hold again.
+hold-display-next = Close the gauge off from the circuit, take it off and see it move in the air. Look at its logger. Then pull down and hold again.
 
 # $high (quantity) - the level from which it fell
 # $low (quantity) - the level to which it fell
 # $time (duration) - in what time
-hold-fell = it fell from { $high } to { $low } within { $time } while the circuit was shut off, and no cooling and no drier that could take it up is written
+hold-fell = it fell from { $high } to { $low } within { $time } while the circuit was shut off; neither cooling nor a drier accounts for it
 # $charge (choice: in, out) - whether the circuit holds its charge by now
 hold-fell-next =
     { $charge ->
-        [in] The hold is void: the pump pulled again, a valve passes, or the gauge drifts; find out which. While the charge is in, search every joint and stem with a detector made for this refrigerant and with soap, the machine off. Then recover the charge and do not put it back; evacuate, hold with all of it left alone, and weigh in clean refrigerant: the factory charge and what the lines ask for.
-       *[out] Look for a pump that pulled again, a valve that passes, or a gauge that drifts; pull down, close the valve, leave all of it alone and hold again.
+        [in] The hold is void: the pump pulled again, a valve passes, or the gauge drifts; find out which. While the charge is in, search every joint and stem with a detector made for this refrigerant and with soap, the machine off. Then recover the charge and do not put it back. Evacuate, and hold with all of it left alone. Weigh in clean refrigerant: the factory charge and what the lines ask for.
+       *[out] Look for a pump that pulled again, a valve that passes, or a gauge that drifts. Pull down, close the valve, leave all of it alone and hold again.
     }
 
 # $count (count) - how often it fell
 # $taken (quantity) - what all the falls took away together
-hold-teeth = it fell { $count } times within half a minute while the circuit was shut off, by { $taken } together, and rose in between: somebody opened the valve to the pump, or it passes
+hold-teeth = it fell { $count } times within half a minute with the circuit shut off, by { $taken } together, and rose in between; somebody opened the pump's valve, or it passes
 
 # $at (time) - when the break is written
 hold-break-missing = the break written at { $at } is not in the log, which reads on as if nothing had been let in
-hold-break-missing-next = See whether this log belongs to this evacuation and whether the time of the break is right; else pull down and hold again with a log that saw all of it.
+hold-break-missing-next = See whether this log belongs to this evacuation, and whether the time of the break is right. Else pull down and hold again with a log that saw all of it.
 hold-no-isolation = no isolation is written, and the readings show none
 hold-no-isolation-next = Read on the gauge when the valve is closed, and again after the stated time; write when it was closed.
 
@@ -209,7 +209,7 @@ hold-failed-next = Shut the rig off from the circuit and watch hoses and gauge a
 # $next (message) - what the shape of the rise asks for; a line of its own is a step of its own
 rig-alone-next =
     { $inside ->
-        [gauge] Pump and hoses were behind the closed valve; the gauge, its tee and the core tools were not. Break the vacuum with dry nitrogen to just above atmosphere and cap the open ports; put gauge, tee and every core tool on a blank, pull down, close the valve and watch them for 5 min. They hold about a hundredth of the circuit's gas: a fault there that made this rise shoots up at once; a slow creep is not it. If it shoots up, mend or change what leaks there and hold the circuit again.
+        [gauge] Pump and hoses were behind the closed valve; the gauge, its tee and the core tools were not. Break the vacuum with dry nitrogen to just above atmosphere and cap the open ports. Put gauge, tee and every core tool on a blank, pull down, close the valve and watch them for 5 min. They hold about a hundredth of the circuit's gas. A fault there that made this rise shoots up at once; a slow creep is not it. If it shoots up, mend or change what leaks there and hold the circuit again.
        *[hoses] Close the valve at the circuit and watch hoses and gauge alone for 5 min. They hold far less gas than the circuit: a fault there that made this rise climbs much faster; a slow creep is not it.
     }
     If the rig stands, go on. { $next }
@@ -218,7 +218,7 @@ rig-alone-next =
 
 # $rise (quantity) - rise of the blanked rig
 # $after (duration) - in what time
-rig-rose-hold-passed = The blanked rig rose { $rise } in { $after }, and the isolated circuit stayed below its limit all the same: a leaking rig can only spoil a hold, never flatter it.
+rig-rose-hold-passed = The blanked rig rose { $rise } in { $after }, and the isolated circuit stayed below its limit all the same. A leaking rig can only spoil a hold, never flatter it.
 
 rig-rose-hold-passed-kind = the hold passed, so the rig's own rise decides nothing
 rig-mend-next = Mend the rig before the next job: hose gaskets, valve seats, pump oil.
@@ -298,7 +298,7 @@ shape-source-plateau = A rise that slows down towards { $plateau }, time constan
 # $part (quantity) - the part of the rise
 # $from (text) - temperature at the start, as written
 # $to (text) - temperature at the end, as written
-shape-warmed = The coldest part went from { $from } to { $to }: as a gas that accounts for { $part } of the rise; what warm walls give off comes on top.
+shape-warmed = The coldest part went from { $from } to { $to }: as a gas that accounts for { $part } of the rise. What warm walls give off comes on top.
 
 # $share (text) - share of the vapour pressure of water
 # $temperature (text) - temperature of the coldest part, as written
@@ -326,7 +326,7 @@ shape-fell = Cannot tell: the pressure fell from { $high } to { $low } within { 
 shape-speeds-up = Cannot tell the cause: the rise speeds up, as it does where something warms, a valve opens, or a gauge drifts. No size of an inflow is taken from it.
 
 # $after (duration) - time from isolation
-shape-speeds-up-late = Cannot tell the cause: it began to rise faster { $after } after the valve was closed, as where a joint, a stem or a hose lets go, a valve opens, or a gauge drifts; warming does so where water, oil or seals give off gas. No size of an inflow is taken from it.
+shape-speeds-up-late = Cannot tell the cause: it began to rise faster { $after } after the valve was closed. A joint, a stem or a hose that lets go does that, a valve that opens, or a gauge that drifts. Warming does so where water, oil or seals give off gas. No size of an inflow is taken from it.
 shape-no-curve = Cannot tell the cause: the pressure goes up and down, and none of the curves follows it. No size of an inflow is taken from it.
 
 shape-no-rows = Cannot tell: the log has no usable readings after isolation.
@@ -347,7 +347,7 @@ shape-steady-or-slowing-seen = A rise of { $rise }; cannot tell whether it is st
 
 # $rise (quantity) - the rise that was seen
 # $length (duration) - how long it was held
-shape-slowing-open = A rise of { $rise } that slows down and had not levelled off after { $length }: where it ends, and whether a steady rise lies beneath it, cannot be told.
+shape-slowing-open = A rise of { $rise } that slows down and had not levelled off after { $length }. Where it ends, and whether a steady rise lies beneath it, cannot be told.
 
 shape-slowing-maybe-steady = A rise that slows down; cannot tell whether a steady rise lies beneath it.
 
@@ -405,17 +405,17 @@ constant-unknown = unknown
 # $behind (choice: charged-unit, other) - what lies beyond the section under vacuum
 shape-steady-next =
     Put dry nitrogen on the circuit and search every joint with soap: it rises as a leak does. { $behind ->
-        [charged-unit] A service valve that passes refrigerant from the charged unit looks the same: leave those valves shut, and release no charge until the cause is found.
+        [charged-unit] A service valve that passes refrigerant from the charged unit looks the same. Leave those valves shut, and release no charge until the cause is found.
        *[other] Refrigerant that leaves the oil of the compressor looks the same.
     } Mend, pull down and hold again.
 
 # $behind (choice: charged-unit, other) - what lies beyond the section under vacuum
 shape-steady-tight-next =
     { $behind ->
-        [charged-unit] The nitrogen hold speaks against a hole to the outside; the closed service valves of the charged unit come next. Leave them shut, and do not release the charge on this hold. Turn their stems clockwise onto their seats, put the caps on, pull down and hold again: if it now stands, a seat, a stem seal or a connection remade on the way was the cause; if it only rises more slowly, nothing is decided.
-            If it still rises, hold a detector made for this refrigerant at the exhaust of the running pump, outdoors: first with the valve to the pump shut, where it must stay silent (until it does, change the pump's oil), then open. What it finds only then has most likely come through a seat. Shut the valve to the pump and stop it. Take the vacuum gauge and the pump off at a shut valve, for they do not stand the pressure of the charge; where there is none, break with dry nitrogen, take them off, and pull down again through the recovery hoses. Only then open the service valves and recover the whole charge with a machine and a cylinder fit for this refrigerant. Purge with dry nitrogen and check the air with the detector before anything is cut or brazed; repair or replace the valve, and test, evacuate, hold and weigh in anew.
-            If the detector finds nothing, shut the valve to the pump and stop it, break the vacuum with dry nitrogen to just above atmosphere, take gauge and pump off and cap the ports. Then, the service valves shut, raise nitrogen through a regulator to no more than the test pressure and search joints, stems and ports with soap.
-       *[other] The nitrogen hold speaks against a hole to the outside. Close every valve to a charged part or a cylinder, warm the oil of the compressor with its crankcase heater or a heat belt (never run or insulation-test a compressor under vacuum), break with dry nitrogen, pull down and hold again: what leaves the oil shrinks from hold to hold. Search the joints with soap under nitrogen last.
+        [charged-unit] The nitrogen hold speaks against a hole to the outside; the closed service valves of the charged unit come next. Leave them shut, and do not release the charge on this hold. Turn their stems clockwise onto their seats, put the caps on, pull down and hold again. If it now stands, a seat, a stem seal or a connection remade on the way was the cause. If it only rises more slowly, nothing is decided.
+            If it still rises, hold a detector made for this refrigerant at the exhaust of the running pump, outdoors. Begin with the valve to the pump shut: the detector must stay silent; until it does, change the pump's oil. Then open the valve. What it finds only then has most likely come through a seat. Shut the valve to the pump and stop it. Take the vacuum gauge and the pump off at a shut valve, for they do not stand the pressure of the charge. Where there is none, break with dry nitrogen, take them off, and pull down again through the recovery hoses. Only then open the service valves and recover the whole charge with a machine and a cylinder fit for this refrigerant. Purge with dry nitrogen and check the air with the detector before anything is cut or brazed. Repair or replace the valve, and test, evacuate, hold and weigh in anew.
+            If the detector finds nothing, shut the valve to the pump and stop it. Break the vacuum with dry nitrogen to just above atmosphere, take gauge and pump off and cap the ports. Then, the service valves shut, raise nitrogen through a regulator to no more than the test pressure and search joints, stems and ports with soap.
+       *[other] The nitrogen hold speaks against a hole to the outside. Close every valve to a charged part or a cylinder. Warm the oil of the compressor with its crankcase heater or a heat belt. Never run or insulation-test a compressor under vacuum. Break with dry nitrogen, pull down and hold again: what leaves the oil shrinks from hold to hold. Search the joints with soap under nitrogen last.
     }
 
 # $length (duration) - how long to hold
@@ -426,7 +426,7 @@ shape-steady-open-next =
        *[other] warm the compressor's oil, and then look at the joints
     }.
 
-shape-steady-charged-next = The charge is in: put no nitrogen on it. A seat that passed is open now and harms nothing. With the machine off, search every joint, stem, cap and port once more with a detector made for this refrigerant and with soap; where nothing is found, note it and leave it. The hold can be repeated only after the charge is recovered.
+shape-steady-charged-next = The charge is in: put no nitrogen on it. A seat that passed is open now and harms nothing. With the machine off, search every joint, stem, cap and port once more with a detector made for this refrigerant and with soap. Where nothing is found, note it and leave it. The hold can be repeated only after the charge is recovered.
 hold-failed-charged-next = The hold failed, and the charge is in: recover it and do not put it back. Find the cause, evacuate, hold, and weigh in clean refrigerant: the factory charge and what the lines ask for.
 
 # $behind (choice: charged-unit, other) - what lies beyond the section under vacuum
@@ -438,12 +438,12 @@ shape-source-next =
 
 # $behind (choice: charged-unit, other) - what lies beyond the section under vacuum
 shape-water-next =
-    Blow the lines through with dry nitrogen, both ends open, until no water comes (where there is one port, undo the flares of the lines, remake them and repeat the nitrogen hold){ $behind ->
+    Blow the lines through with dry nitrogen, both ends open, until no water comes. Where there is one port, undo the flares of the lines, remake them and repeat the nitrogen hold{ $behind ->
         [charged-unit] ; the service valves of the charged unit stay shut
        *[other] {""}
     }.
     Warm the coldest parts.
-    Change the oil of the pump, pull down, break with dry nitrogen twice at least, and hold again, until the level at the end of the hold stays low.
+    Change the oil of the pump, pull down, and break with dry nitrogen twice at least. Hold again, until the level at the end of the hold stays low.
 
 shape-both-next = Water and a leak may both be in it. Break with dry nitrogen, pull down and hold again: what was water shrinks. What stays is searched for under nitrogen pressure.
 shape-falling-next = Read the temperature of the coldest part at both ends and hold again.
@@ -471,14 +471,14 @@ shape-other-gauge-next = A longer hold with this gauge would not tell within a d
 # $seen (quantity) - what was lost
 # $refrigerant (message) - where refrigerant may come from
 # $rig (choice: open, held) - whether the rig was watched alone and held
-nitrogen-against-hole = A hole to the outside that lets in this much air would have lost at least { $least } of the nitrogen in its hold, and { $seen } were seen: { $rig ->
+nitrogen-against-hole = A hole to the outside that lets in this much air would have lost at least { $least } of the nitrogen in its hold. { $seen } were seen: { $rig ->
         [held] the rig held alone, so that speaks for { $refrigerant }
        *[open] that speaks for the rig, or for { $refrigerant }
     }.
 
 # $least (quantity) - share of the nitrogen that a hole to the outside would have let out at least
 # $seen (quantity) - what was lost
-nitrogen-leaves-hole = A hole to the outside that lets in this much air would have lost at least { $least } of the nitrogen in its hold, and { $seen } were seen.
+nitrogen-leaves-hole = A hole to the outside that lets in this much air would have lost at least { $least } of the nitrogen in its hold. { $seen } were seen.
 
 ## Breaks with nitrogen
 
@@ -488,7 +488,7 @@ breaks-next =
     Warm iced parts; then { $still ->
         [one] break the vacuum once
        *[other] break the vacuum { $still } times
-    } with dry nitrogen through a regulator: fill to just above atmosphere, leave it in for at least { $time }, sweep it out at the far port, change the pump's oil, pull down again. Never break with refrigerant.
+    } with dry nitrogen through a regulator. Fill to just above atmosphere and leave it in for at least { $time }. Sweep it out at the far port, change the pump's oil, pull down again. Never break with refrigerant.
 
 ## What was not told of gauge, rig and temperature
 
@@ -597,19 +597,19 @@ check-rig = Vacuum rig
 check-rig-fails = Change the pump oil while warm, replace hose gaskets, grease or replace valve seats, and blank the rig off again before blaming the system.
 
 check-series = Course of the evacuation
-check-series-fails = Write the four things an inspector looks for first: the gauge's serial number, the clock time of the start, when the valve was closed, and the last reading.
+check-series-fails = Write what an inspector looks for first: the gauge's serial number, the times of the start and of closing the valve, and the last reading.
 
 check-section = Section under vacuum
-check-section-fails = Drive the expansion valve open, hold solenoids open with a magnet, open the service valves of the part, and pull down again from both sides; or name the section and do the rest as its own.
+check-section-fails = Drive the expansion valve open, hold solenoids open with a magnet, open the service valves of the part, and pull down again from both sides. Or name the section and do the rest as its own.
 
 check-conditions = Temperature during evacuation
 check-conditions-fails = { cold-next }
 
 check-breaks = Nitrogen breaks
-check-breaks-fails = Warm iced parts; then break the vacuum 2 times with dry nitrogen through a regulator: fill to just above atmosphere, leave it in for at least 5 min, sweep it out at the far port, change the pump's oil, pull down again. Never break with refrigerant.
+check-breaks-fails = Warm iced parts. Then break the vacuum 2 times with dry nitrogen through a regulator. Fill to just above atmosphere and leave it in for at least 5 min. Sweep it out at the far port, change the pump's oil, pull down again. Never break with refrigerant.
 
 check-level = Vacuum at isolation
-check-level-fails = Pump on. If the level stalls, look at the hoses, the valve cores, the pump oil and the rig first; then for water, warmed by heat and swept out by nitrogen breaks; then for a leak, under nitrogen pressure.
+check-level-fails = Pump on. If the level stalls, look at the hoses, the valve cores, the pump oil and the rig first. Then look for water: drive it out with heat and nitrogen breaks. Last, look for a leak under nitrogen pressure.
 
 check-dwell = Pump kept on at the level
 check-dwell-fails = Open the valve, let the pump run on for what is missing, and hold again.
@@ -618,22 +618,22 @@ check-hold = Vacuum hold
 check-hold-fails = { hold-failed-next }
 
 check-rise = Rise in the hold
-check-rise-fails = As with the isolated hold: the rig first, then heat and a nitrogen break for a rise that slows down, the leak search under nitrogen pressure for a steady one.
+check-rise-fails = As with the isolated hold, look at the rig first. A rise that slows down asks for heat and a nitrogen break, a steady one for the leak search under nitrogen pressure.
 
 check-cause = Shape of the rise
 check-cause-fails = Do the test that the finding names: the rig alone; the service valves closed; heat and a nitrogen break; a longer hold. Find a leak under nitrogen pressure, never by vacuum.
 
 check-humidity = Moisture
-check-humidity-fails = Where the band reaches 1, or a part may be colder than the temperature named, warm the circuit, break with dry nitrogen, pull down and hold again.
+check-humidity-fails = Where the band reaches 1, or a part may be colder than the temperature named, warm the circuit. Break with dry nitrogen, pull down and hold again.
 
 check-leak-rate = Leak rate the rise would mean
 check-leak-rate-fails = Do not hunt grams a year by vacuum: search every joint under nitrogen pressure with a method that sees what is asked.
 
 check-pump-down = Pump-down speed
-check-pump-down-fails = Take the valve cores out with a core tool; use one short hose of 3/8 in or more on each port; change the pump oil; look for water and for closed valves.
+check-pump-down-fails = Take the valve cores out with a core tool. Use one short hose of 3/8 in or more on each port. Change the pump oil. Look for water and for closed valves.
 
 check-tightness-not-proved = Vacuum and tightness
-check-tightness-not-proved-fails = Fill with dry nitrogen in steps to the test pressure, hold it with the temperature read at both ends, and search every joint while it is under pressure.
+check-tightness-not-proved-fails = Fill with dry nitrogen in steps to the test pressure. Hold it with the temperature read at both ends, and search every joint while it is under pressure.
 
 ## The rig without the system
 
@@ -952,8 +952,8 @@ told-isolated = isolated at { $at }
 told = { $parts }.
 
 caption-hold = Readings after the valve was closed.
-caption-hold-curves = Readings after the valve was closed, the curves that explain them with the 95 % band of their mean, and what is left between readings and curve.
-caption-hold-one-of-several = Readings after the valve was closed, what fits them among others with the 95 % band of its mean, and what is left between readings and curve.
+caption-hold-curves = Readings after the valve was closed, the curves that explain them with the 95 % band of their mean, and the difference of both.
+caption-hold-one-of-several = Readings after the valve was closed, what fits them among others with the 95 % band of its mean, and the difference of both.
 
 # $from (quantity) - level at isolation
 # $to (quantity) - level at the end

@@ -39,7 +39,7 @@ no-instrument-help = Say on which instrument each reading was taken, once with t
 
 # $round (count) - values that end in 0 or 5 of the display's step
 # $count (count) - values that differ from the one before
-log-digits = Of { $count } changes of the vacuum log { $round } end in 0 or 5 of the display's own step; a display that counts does that once in five.
+log-digits = Of { $count } changes of the vacuum log { $round } end in 0 or 5 of the display's own step. A display that counts does that once in five.
 log-digits-kind = a fact about digits; numbers written or rounded by hand are one reason
 log-digits-next = Compare the log with the gauge's own file or its photos.
 
@@ -55,7 +55,7 @@ log-stretch-next = Look at both stretches of the file; export the log again from
 
 # $count (count) - readings of the hold
 # $scatter (quantity) - how far a reading lay from its neighbours before
-log-steady = From the closing of the valve on { $count } readings of the vacuum log lie on a straight line to the last digit; before, the same display went up and down by { $scatter }.
+log-steady = From the closing of the valve on { $count } readings of the vacuum log lie on a straight line to the last digit. Before, the same display went up and down by { $scatter }.
 log-steady-kind = a fact about digits; numbers filled in by a formula are one reason
 
 # $count (count) - how many photos
@@ -87,7 +87,7 @@ photos-next = Name the photo as the camera took it, another one for each thing t
 # $earlier-line (name) - its line in the job file
 # $later (text) - the other
 # $later-line (name) - its line in the job file
-photos-alike = { $earlier } (line { $earlier-line }) and { $later } (line { $later-line }) look nearly the same; one may be a copy of the other, or both were taken from one place.
+photos-alike = { $earlier } (line { $earlier-line }) and { $later } (line { $later-line }) look nearly the same. One may be a copy of the other, or both were taken from one place.
 
 # $file (text) - the photo
 # $line (name) - its line in the job file

@@ -239,7 +239,7 @@ check-water-capacity = Capacity on the water side
 check-water-capacity-fails = Compare it with the maker's table at the same water and outdoor temperature. If it is far below, look at flow and air in the water first.
 
 check-pressure-controls = Pressure controls
-check-pressure-controls-fails = Set the control by the maker's table, then try it: throttle the suction for the low side, hold back condenser air for the high side, and write where it stopped.
+check-pressure-controls-fails = Set the control by the maker's table, then try it. Throttle the suction for the low side, hold back condenser air for the high side, and write where it stopped.
 
 check-oil = Compressor oil
 check-oil-fails = Low: find out where the oil is (traps, velocity in risers, a long evaporator) before any is added. High: suspect refrigerant in the oil; check the crankcase heater and the superheat.
@@ -251,7 +251,7 @@ check-sensor = Controller's sensor
 check-sensor-fails = Look where the sensor hangs, at its terminals and at the kind of sensor the controller is set to; then correct it in the controller and compare again.
 
 check-relief-port = Relief port of the room
-check-relief-port-fails = Free the port and mend its heater before the room is cooled down: a shut room draws its panels in, and its door cannot be opened from inside.
+check-relief-port-fails = Free the port and mend its heater before the room is cooled down. A shut room draws its panels in, and its door cannot be opened from inside.
 
 check-trial-run = Trial run and addresses
 check-trial-run-fails = Read the fault the trial run ended with. Run the indoor units one by one and feel whose pipes change: what is crossed is changed over at the terminals, or at the branch.

@@ -52,7 +52,7 @@ instrument-wick-source = 700 ft/min: common practice, no source.
 
 instrument-adequacy-what = Were the instruments fine enough to tell in from out? Where they were not, which one would have to be better, and how much?
 instrument-adequacy-formula = adequacy = half the tolerance / U of the judged number (one-sided limit: distance to the limit / U)
-instrument-adequacy-source = 4 good, 2 to 4 usable in the field, 1 to 2 weak, below 1 no verdict (the four-to-one ratio is the old rule of calibration; common practice, no source).
+instrument-adequacy-source = 4 good, 2 to 4 usable in the field, 1 to 2 weak, below 1 no verdict. Four to one is the old rule of calibration: common practice, no source.
 
 ## pressure-test
 
@@ -61,7 +61,7 @@ pressure-test-gas-formula = dry nitrogen, helium, argon or carbon dioxide; a tra
 pressure-test-gas-source = ASHRAE 15-1994 section 10.1.2, interim action on the test gas (published).
 
 pressure-test-level-what = Was the test pressure high enough to mean something, and did it stay below what the weakest part may bear?
-pressure-test-level-formula = minimum = pack factor × design pressure of the section, a remark unless the maker or a named pack asks for it, and a condition far below it; maximum = rating of the weakest part where it is written, else pack factor × design pressure; for a strength test that a pack asks for the rating alone; all gauge pressures; the lowest reading of the hold is held against the minimum, the highest of the test against the maximum. The line set and the indoor side of ductless, multi-split, VRF and heat pump systems are high side
+pressure-test-level-formula = minimum = pack factor × design pressure of the section, a remark unless the maker or a named pack asks for it; a condition far below it; maximum = rating of the weakest part where it is written, else pack factor × design pressure; for a strength test that a pack asks for the rating alone; all gauge pressures; the lowest reading of the hold is held against the minimum, the highest of the test against the maximum. The line set and the indoor side of ductless, multi-split, VRF and heat pump systems are high side
 pressure-test-level-source = Design pressure: nameplate. Ceiling of 130 %: International Mechanical Code and ASHRAE 15 (from memory). EN 378-2: tightness at most 1.0 PS (from memory). Line sets as high side: generic installation manuals (from memory). Minimum factor: common practice, no source, unless a pack or the maker says more.
 
 pressure-test-section-what = Which part of the circuit was under pressure, and how did its valves stand? A closed expansion valve, solenoid or service valve leaves a part untested.
@@ -94,11 +94,11 @@ pressure-test-brazing-source = 2 to 5 cubic feet an hour: common practice, no so
 
 ## evacuation
 
-evacuation-rig-what = Does the rig itself hold? Pump, hoses and core tools are blanked off and watched without the system: a rise during the hold is as often the rig as the circuit.
-evacuation-rig-formula = pump alone ≤ pack level and ≤ pack share of the target; rise of the blanked rig ≤ pack share of the rise that the hold allows in the same time, information where the hold passed all the same
+evacuation-rig-what = Does the rig itself hold? Pump, hoses and core tools are blanked off and watched without the system. A rise during the hold is as often the rig as the circuit.
+evacuation-rig-formula = pump alone ≤ pack level and ≤ pack share of the target; rise of the blanked rig ≤ pack share of the rise that the hold allows in the same time; information where the hold passed all the same
 evacuation-rig-source = A pump with fresh oil, and the shares: common practice, no source.
 
-evacuation-series-what = What do the log and the written events show: how often the pump pulled, when the vacuum was broken, when the valve was closed, how long the hold lasted?
+evacuation-series-what = What do the log and the written events show? How often the pump pulled, when the vacuum was broken, when the valve was closed, how long the hold lasted.
 evacuation-series-formula = events as written; where none is written, a rise of two minutes or more is a hold, a fast rise to far above any hold is a break
 evacuation-series-source = Shape of a log: default of this program (common practice, no source).
 
@@ -131,7 +131,7 @@ evacuation-rise-formula = highest reading until isolation + stated time, less th
 evacuation-rise-source = US guide specification 15182/15652A, 500 micron in an hour (published).
 
 evacuation-cause-what = Does the pressure stand, rise steadily, or rise and level off? A steady rise may be air, the rig, refrigerant passing a valve, or refrigerant leaving the oil of a machine that has run; one that levels off may be water, oil or outgassing. The shape narrows it down and no more.
-evacuation-cause-formula = p = p₀; p₀ + a·t; p∞ − (p∞ − p₀)·e^(−t/τ); p₀ + b·ln(1 + t/s) or p₀ + b·(√(1 + t/s) − 1); line and source together; fitted to means of readings far enough apart to be independent, compared by AICc; a richer curve counts from a difference of 6, a term from 5 steps of the gauge and a tenth of what the allowed rise comes to over the hold
+evacuation-cause-formula = p = p₀; p₀ + a·t; p∞ − (p∞ − p₀)·e^(−t/τ); p₀ + b·ln(1 + t/s) or p₀ + b·(√(1 + t/s) − 1); line and source together; fitted to means of readings far enough apart to be independent, compared by AICc; a richer curve counts from a difference of 6; a term from 5 steps of the gauge and a tenth of what the allowed rise comes to over the hold
 evacuation-cause-source = AICc: Hurvich and Tsai, Biometrika 76 (1989) 297 (from memory). Intervals: Bates and Watts, Nonlinear Regression Analysis (1988) chapter 6 (from memory). Thresholds: defaults of this program, tried by simulation (common practice, no source).
 
 evacuation-humidity-what = Were all of the gas at the end of the hold water vapour, how far would it be from saturation at the coldest part? Below saturation, and at rest, there is no free water at equilibrium; water in oil, insulation or a drier, and ice in a cold spot, are not seen.
@@ -142,11 +142,11 @@ evacuation-leak-rate-what = How much gas came into the isolated system each seco
 evacuation-leak-rate-formula = Q = V·dp/dt; viscous Q_r = Q_a·(η_a/η_r)·(p_r² − p_atm²)/(p_atm² − p_v²); molecular Q_r = Q_a·√(M_a/M_r)·p_r/p_atm; choked in proportion to p_r; ṁ = Q·M/(R·T); p_r is the dew pressure at 20 °C
 evacuation-leak-rate-source = Pressure-rise method and flow regimes: EN 1779 (from memory). Viscosity of refrigerant vapour: handbook tables (from memory).
 
-evacuation-pump-down-what = Was the pull as fast as pump, hoses and volume allow, and what held it up: the hose, a valve core left in, the pump, water that boils, or gas that keeps coming? Asked only where hoses are written.
+evacuation-pump-down-what = Was the pull as fast as pump, hoses and volume allow? What held it up: the hose, a valve core left in, the pump, water that boils, or gas that keeps coming? Asked only where hoses are written.
 evacuation-pump-down-formula = dp/dt = −S_eff(p)·(p − p_ult)/V, integrated; the same flow passes pump, hoses and cores; conductance of a hose at the mean of the pressures at its ends (Knudsen), of short openings by Clausing
 evacuation-pump-down-source = Vacuum handbooks: Knudsen, Ann. Phys. 28 (1909) 75; Clausing (from memory). A pull counts as slow from 2.5 times the expected time (common practice, no source).
 
-evacuation-tightness-not-proved-what = Does the record rest its tightness on a vacuum? It may not: a vacuum pulls with one atmosphere where the running system pushes with ten to forty, and a joint that opens under pressure may close under vacuum.
+evacuation-tightness-not-proved-what = Does the record rest its tightness on a vacuum? It may not. A vacuum pulls with one atmosphere where the running system pushes with ten to forty. A joint that opens under pressure may close under vacuum.
 evacuation-tightness-not-proved-formula = an evacuation needs a nitrogen hold and a search of each joint beside it
 evacuation-tightness-not-proved-source = IEC/UL 60335-2-40: joints are searched under pressure with a method that sees 5 g a year or finer (from memory).
 
@@ -164,7 +164,7 @@ charge-running-condition-what = Did the compressor run in a way in which superhe
 charge-running-condition-formula = variable speed: held in the maker's charging or test mode; two-stage, digital, tandem: full load or high stage; fixed speed: running
 charge-running-condition-source = Makers' charging instructions; common practice, no source.
 
-charge-stabilised-what = Had the system settled when the judged reading was taken: long enough after the start and after the last change of charge, and the last two readings alike?
+charge-stabilised-what = Had the system settled when the judged reading was taken? That is long enough after the start and after the last change of charge, and the last two readings alike.
 charge-stabilised-formula = time since the later of compressor start and last change of charge; change of superheat and subcooling between the last two settled readings, and in the last ten minutes of a log; a compressor that stopped in them has not settled
 charge-stabilised-source = 15 min: California Residential Appendix RA3.2, p. RA3-13 and RA3-14 (published). Change of at most 1 °F: common practice, no source. The U of a change leaves out what both readings share, such as the zero of a gauge.
 
@@ -177,8 +177,8 @@ charge-saturation-formula = superheat counts from the dew point, subcooling from
 charge-saturation-source = Equations of state of the refrigerant, with their papers under sources (published); the doubt of their pressure, 0.1 % pure and 0.5 % blends, is common practice.
 
 charge-by-weight-what = Does the scale show what the maker's figures ask for? A unit that came charged needs only the adjustment for its lines; one that came empty, or with nitrogen, needs the whole charge.
-charge-by-weight-formula = put in = Σ (cylinder before − after) − removed − left in hoses; asked for = figure × (line length − length covered), less than nothing only where the maker says to deduct, + extras, and the factory charge besides when the unit came empty
-charge-by-weight-source = Figures are the maker's. Tolerance: the maker's, else 2 % of the whole charge and never less than 1 oz (the share common practice, the ounce from generic installation manuals). Hoses of which nothing is written ± 1 oz each: common practice.
+charge-by-weight-formula = put in = Σ (cylinder before − after) − removed − left in hoses; asked for = figure × (line length − length covered) + extras; less than nothing only where the maker says to deduct; and the factory charge besides when the unit came empty
+charge-by-weight-source = Figures are the maker's. Tolerance: the maker's, else 2 % of the whole charge, at least 1 oz (the share common practice, the ounce from generic installation manuals). Hoses of which nothing is written ± 1 oz each: common practice.
 
 charge-total-what = How much refrigerant does the circuit hold in the end? Label, carbon-dioxide equivalent, room size for flammable refrigerants and leak-check duties all follow from it.
 charge-total-formula = total = factory charge + added − removed − left in hoses when the unit came charged; what the scale saw when it came empty
@@ -222,7 +222,7 @@ charge-condensing-over-ambient-source = Usual 10 to 30 °F by efficiency class: 
 
 charge-evaporator-difference-what = How far does the refrigerant evaporate below the air that comes onto the coil?
 charge-evaporator-difference-formula = evaporator split = T_return or box − T_mid(p_vapor, absolute); T_mid is the middle of bubble and dew point
-charge-evaporator-difference-source = Comfort cooling 35 ± 5 °F at 400 cfm/ton, walk-in coils 8 to 12 °F, reach-in coils 20 to 35 °F: common practice, no source, and no limit; the maker's range judges.
+charge-evaporator-difference-source = Comfort cooling 35 ± 5 °F at 400 cfm/ton; walk-in coils 8 to 12 °F; reach-in coils 20 to 35 °F: common practice, no source, and no limit; the maker's range judges.
 
 charge-drier-drop-what = Is the liquid line colder after the drier than before it? Liquid that flashes on the way shows a restricted drier.
 charge-drier-drop-formula = ΔT = T_liquid line − T_after the drier
@@ -232,9 +232,9 @@ charge-non-condensables-what = With the compressor off and the condenser at outd
 charge-non-condensables-formula = excess = T_bubble(p_standing, absolute) − T_liquid line; share = p/p_bubble(T) − 1. A blend is compared with its bubble point.
 charge-non-condensables-source = Unit off, condenser fan on for 10 min, liquid line within 1 °F of the air; excess 2 °F or 5 % of the pressure: common practice, no source.
 
-charge-receiver-what = Is the liquid line of a receiver system free of bubbles at full load, how full is the receiver, and does the superheat lie where it must at the evaporator and at the compressor?
+charge-receiver-what = Is the liquid line of a receiver system free of bubbles at full load? How full is the receiver? Does the superheat lie where it must at the evaporator and at the compressor?
 charge-receiver-formula = sight glass clear at full load; SH_evap = T_evaporator outlet − T_dew; SH_comp = T_suction at the compressor − T_dew
-charge-receiver-source = Clear sight glass and level: common practice. Superheat at the bulb 4 to 6 °F low, 6 to 8 °F medium, 8 to 12 °F high temperature, at the compressor 20 to 40 °F: common practice, no source; the maker's comes first.
+charge-receiver-source = Clear sight glass and level: common practice. Superheat at the bulb 4 to 6 °F low, 6 to 8 °F medium, 8 to 12 °F high temperature; at the compressor 20 to 40 °F: common practice, no source; the maker's comes first.
 
 charge-heating-mode-what = What do the readings in heating say? In heating the large line carries discharge gas, so superheat and subcooling at the service valves do not show the charge.
 charge-heating-mode-formula = subcooling at the indoor coil = T_bubble(p_vapor) − T_coil outlet; charts of the maker are judged by charge.maker-chart
@@ -244,7 +244,7 @@ charge-return-visit-what = Where the weather did not let the charge be judged by
 charge-return-visit-formula = no valid cooling reading: charge by weight, and a return visit when it is warm enough outdoors
 charge-return-visit-source = 65 °F outdoors for the cooling check of a winter start-up: common practice, no source.
 
-charge-cycle-what = What cycle do the measured states make: how much heat does each pound or kilogram take up, at which ratio, and how hot would an ideal compressor discharge?
+charge-cycle-what = What cycle do the measured states make? How much heat does each pound or kilogram take up, at which ratio, and how hot would an ideal compressor discharge?
 charge-cycle-formula = q = h(T_vapor, p_vapor) − h(T_liquid, p_liquid); ratio = p_high / p_low, absolute; ideal discharge at s = s(suction)
 charge-cycle-source = Equations of state of the refrigerant, with their papers under sources (published).
 
@@ -254,7 +254,7 @@ charge-as-found-source = Definitions; nothing is judged.
 
 ## air
 
-air-psychrometrics-what = What do dry and wet bulb say of the return and the supply air: how much water, how much heat, how near to the dew point? At altitude a chart for sea level is wrong; here the site's own pressure counts.
+air-psychrometrics-what = What do dry and wet bulb say of the return and the supply air? How much water, how much heat, how near to the dew point? At altitude a chart for sea level is wrong; here the site's own pressure counts.
 air-psychrometrics-formula = W = ((2501 − 2.326·t_wb)·W_s(t_wb) − 1.006·(t − t_wb)) / (2501 + 1.86·t − 4.186·t_wb); h = 1.006·t + W·(2501 + 1.86·t); v = 0.287042·(t + 273.15)·(1 + 1.607858·W)/p; t in °C, h in kJ/kg, p in kPa
 air-psychrometrics-source = ASHRAE Handbook — Fundamentals, chapter 1, SI form (from memory). Real moist air differs from it by up to 0.55 % in W and 0.65 kJ/kg (computed): part of U.
 
@@ -267,7 +267,7 @@ air-heat-rise-formula = rise = T_supply − T_return, dry bulbs
 air-heat-rise-source = The maker's range; there is no common figure.
 
 air-static-what = How much resistance do the ducts put in front of the blower, and is it within what the plate allows? Taps: return after the filter and before the unit, supply after the coil, or before it where the maker counts the coil as external; say which.
-air-static-formula = ESP = p_supply − p_return, both against the room (return negative), with the drops of coil and filter added or taken off so that it is counted as the maker counts it
+air-static-formula = ESP = p_supply − p_return, both against the room (return negative); with the drops of coil and filter added or taken off so that it is counted as the maker counts it
 air-static-source = The plate or the maker's manual; without either 0.5 inwc (common practice, no source). Total static pressure up to 0.8 inwc is typical (common practice, no source).
 
 air-filter-drop-what = How much of the blower's pressure does the filter take?
@@ -298,7 +298,7 @@ air-outside-air-what = Does the unit take in as much outside air as the building
 air-outside-air-formula = airflow and position of the damper at its minimum within the figures written
 air-outside-air-source = The ventilation schedule or the balancing report of the building; no common figure.
 
-air-gas-heat-what = Does the burner get the gas it needs, does the air warm by as much as the plate says, and does it burn as the maker asks?
+air-gas-heat-what = Does the burner get the gas it needs, and does it burn as the maker asks? Does the air warm by as much as the plate says?
 air-gas-heat-formula = each reading within the maker's range: inlet and manifold pressure, rise, input, CO2, O2, flue temperature, draft, flame current
 air-gas-heat-source = The maker's figures; there are no common ones.
 
@@ -335,7 +335,7 @@ compressor-current-source = RLA = MCC/1.4 at least, MCC/1.56 at most (UL practic
 ## electrical
 
 electrical-supply-voltage-what = Is the voltage at the unit, with everything running, inside what the nameplate allows?
-electrical-supply-voltage-formula = maker's range, else nameplate voltage less and plus the pack's tolerance (a range such as 208 to 230 V: from its lower end to its upper end)
+electrical-supply-voltage-formula = maker's range, else nameplate voltage less and plus the pack's tolerance (a range such as 208 to 230 V: from end to end)
 electrical-supply-voltage-source = ± 10 % utilisation: common practice, no source.
 
 electrical-voltage-unbalance-what = Are the three line voltages equal enough for the motor? A small unbalance heats one winding a lot.
@@ -404,7 +404,7 @@ piping-flare-torque-what = Was each flare nut tightened to its torque? Too littl
 piping-flare-torque-formula = torque within the maker's range for the tube's diameter; without a torque wrench the turn after the nut touches
 piping-flare-torque-source = The maker's figure; else generic installation manuals (published; 3/4 in common practice), which differ among themselves; JIS B 8607 centre ± 10 % (from memory).
 
-piping-velocity-what = Does the vapor move fast enough at the lowest stage to carry oil back, up a riser above all, and is it quiet at full load? Is the liquid slow enough not to hammer?
+piping-velocity-what = Does the vapor move fast enough at the lowest stage to carry oil back, up a riser above all? Is it quiet at full load? Is the liquid slow enough not to hammer?
 piping-velocity-formula = v = ṁ/(ρ·π·d²/4), ṁ = capacity/(h_vapor − h_liquid); oil return at minimum capacity, noise and liquid at full capacity; bore from the diameter less the wall
 piping-velocity-source = 500 fpm horizontal, 1000 fpm in risers, 4000 fpm at most, liquid 360 fpm: trade press and piping guides (published). In comfort systems the maker's line table decides, and these are shown beside it.
 
@@ -416,11 +416,11 @@ piping-lengths-what = Are the lines within what the maker allows: all together, 
 piping-lengths-formula = total = sum of all runs, one way; longest run = outdoor unit to the farthest indoor unit along the lines; first branch = from the first branch to the farthest indoor unit; height = largest rise between outdoor and indoor unit
 piping-lengths-source = The maker's installation manual; there is no common figure.
 
-piping-long-line-what = Has a line set beyond the maker's usual length or height what the maker then asks for: crankcase heater, liquid solenoid, expansion valve, start kit, traps, oil?
+piping-long-line-what = Has a long line set what the maker then asks for: crankcase heater, liquid solenoid, expansion valve, start kit, traps, oil? Long means beyond the maker's usual length or height.
 piping-long-line-formula = length of the longest run and height between the units against the thresholds; every accessory of the maker's long-line table fitted
 piping-long-line-source = The maker's long-line table. Thresholds without one: 50 ft and 20 ft of height (common practice, no source).
 
-piping-traps-what = Are there as many traps in the risers as the maker asks for, and does the vapor line fall toward the compressor, so that oil comes back?
+piping-traps-what = Are there as many traps in the risers as the maker asks for? Does the vapor line fall toward the compressor, so that oil comes back?
 piping-traps-formula = number of traps ≥ the maker's
 piping-traps-source = The maker's manual; there is no common figure.
 
@@ -454,7 +454,7 @@ piping-penetrations-source = Building and fire codes of the place; common practi
 
 ## safety
 
-safety-flammable-steps-what = Was the place made safe for work on a refrigerant that burns: air checked with a detector for this gas, nothing that can light it, fresh air, an extinguisher, machines that may be used near it?
+safety-flammable-steps-what = Was the place made safe for work on a refrigerant that burns? Air checked with a detector for this gas, nothing that can light it, fresh air, an extinguisher, machines that may be used near it.
 safety-flammable-steps-formula = each step written and taken, and neither signs nor bonding said to have been left out; detector alarm at most the pack's share of the lower flammability limit; ignition sources removed at least as far as the pack asks
 safety-flammable-steps-source = IEC/UL 60335-2-40, annex DD (from memory); 3 m around the open circuit: common practice, no source. Local code and licensed practice govern.
 
@@ -485,7 +485,7 @@ safety-combustion-source = ANSI Z21.47 (from memory): 400 ppm in an air-free sam
 ## refrigerant
 
 refrigerant-recovery-level-what = Was the refrigerant recovered to the level the law asks for before the circuit was opened or scrapped?
-refrigerant-recovery-level-formula = pressure reached ≤ level of the table for the refrigerant's pressure class at 104 °F and the full charge: very high pressure 0, high 0 (10 inHg vac from 200 lb), medium 10 (15 from 200 lb) inHg vac, low 25 mmHg absolute; machines built before 15 November 1993: 0, 0, 4, 4, 4 inHg vac; a circuit that leaks: at most 0 psig; small appliances: a share of the charge
+refrigerant-recovery-level-formula = pressure reached ≤ level of the table for the refrigerant's pressure class at 104 °F and the full charge; very high pressure 0, high 0 (10 inHg vac from 200 lb), medium 10 (15 from 200 lb) inHg vac, low 25 mmHg absolute; machines built before 15 November 1993: 0, 0, 4, 4, 4 inHg vac; a circuit that leaks: at most 0 psig; small appliances: a share of the charge
 refrigerant-recovery-level-source = 40 CFR 82.156 table 1 (published); classes and leaking circuits: 40 CFR 82.152 and 82.156 (from memory).
 
 refrigerant-ledger-what = Where did every pound come from and go to? Where a cylinder was weighed twice, once as cylinder and once in the work, do both say the same?
@@ -493,7 +493,7 @@ refrigerant-ledger-formula = net = Σ charged − Σ taken off − Σ recovered;
 refrigerant-ledger-source = 40 CFR 82 subpart F and Regulation (EU) 2024/573 ask for the masses; agreement of two results as in proficiency tests (ISO 13528, from memory).
 
 refrigerant-identity-what = Is the refrigerant that went in the one the unit is built for? Where it was changed: does it burn no more easily, and is the unit built for its pressure? Did gas of a burnt or acid circuit go back in?
-refrigerant-identity-formula = plate = circuit = cylinder, or a written change; safety group no more flammable than the plate's; saturation pressure at 125 °F (mean of bubble and dew) at most the plate's high-side pressure (a tenth above it is a condition), without one that of the plate's own refrigerant
+refrigerant-identity-formula = plate = circuit = cylinder, or a written change; safety group no more flammable than the plate's; saturation pressure at 125 °F (mean of bubble and dew) at most the plate's high-side pressure (a tenth above it is a condition); without one that of the plate's own refrigerant
 refrigerant-identity-source = US EPA SNAP: no flammable refrigerant as a retrofit of equipment not designed for it; ASHRAE 15 section 9, pressure of the high side (both from memory). Gas of an acid circuit: common practice.
 
 refrigerant-use-what = May this refrigerant go into equipment that is serviced? In Europe gases of high warming potential may not, unless they are reclaimed, or recycled by those who recovered them; and recovered gas goes back only when it was cleaned.
@@ -520,7 +520,7 @@ refrigerant-additives-what = Was leak sealant or dye found in the circuit?
 refrigerant-additives-formula = sealant and dye as the crew found them; gas with sealant in it never goes back
 refrigerant-additives-source = Instructions of recovery machines and compressors (common practice, no source).
 
-refrigerant-label-what = Does the label on the unit say what the scale says: factory charge, charge added, total, and where the law asks for it the warming potential and the tonnes of carbon dioxide it equals? The next technician charges by it.
+refrigerant-label-what = Does the label on the unit say what the scale says? Factory charge, charge added, total; and where the law asks for it the warming potential and the tonnes of carbon dioxide it equals. The next technician charges by it.
 refrigerant-label-formula = |label − weighed| ≤ U of their difference, which holds the scale, the hoses and the last digit on the label; t CO2e = total × GWP / 1000
 refrigerant-label-source = Regulation (EU) 2024/573, article 12(3), with (EU) 2024/2174, article 1(5) (published); elsewhere the maker's instructions. Agreement within U: common practice, no source.
 
@@ -529,7 +529,7 @@ refrigerant-leak-check-formula = result none; sensitivity of the detector at mos
 refrigerant-leak-check-source = Regulation (EU) 2024/573, articles 4(5) and 5, and Regulation (EC) 1516/2007, articles 6 and 10 (published); before March 2024 Regulation (EU) 517/2014 (a month after repair published, else from memory).
 
 refrigerant-co2e-what = How many tonnes of carbon dioxide would the charge equal if it were let out? In Europe the leak checks follow from it.
-refrigerant-co2e-formula = { -formula-co2e }; leak checks every 12, 6 or 3 months from 5, 50 or 500 t of Annex I gases (10 t when hermetic and labelled), or from 1, 10 or 100 kg of Annex II gases, whichever is stricter; twice as long with leakage detection
+refrigerant-co2e-formula = { -formula-co2e }; leak checks every 12, 6 or 3 months from 5, 50 or 500 t of Annex I gases (10 t when hermetic and labelled); or from 1, 10 or 100 kg of Annex II gases, whichever is stricter; twice as long with leakage detection
 refrigerant-co2e-source = GWP: IPCC AR4; in the European Union Regulation (EU) 2024/573, articles 5(1), 5(6) and 6(1), annexes I, II and VI (published).
 
 refrigerant-thresholds-what = Does the circuit fall under one of the leak-repair rules of the United States?
@@ -574,7 +574,7 @@ functional-float-switch-what = Does the float switch trip when the pan fills, an
 functional-float-switch-formula = switch lifted or pan filled: cooling stops
 functional-float-switch-source = Model mechanical codes ask for it where an overflow would do damage (from memory).
 
-functional-economizer-what = Does the outside damper run through its travel, and does the economizer open when the outside air is good enough and close when it is not?
+functional-economizer-what = Does the outside damper run through its travel? Does the economizer open when the outside air is good enough and close when it is not?
 functional-economizer-formula = economizer ok and damper test ok, where they were tried
 functional-economizer-source = Start-up lists of packaged units (common practice, no source).
 
@@ -610,7 +610,7 @@ functional-relief-port-what = Does the pressure relief port of the freezer room 
 functional-relief-port-formula = relief port ok: its flap moves and its heater is warm
 functional-relief-port-source = Makers of insulated rooms (common practice, no source).
 
-functional-trial-run-what = Did the maker's trial run end without a fault, and does each indoor unit answer under its own address, so that pipes and wires are not crossed?
+functional-trial-run-what = Did the maker's trial run end without a fault? Does each indoor unit answer under its own address, so that pipes and wires are not crossed?
 functional-trial-run-formula = trial run and addresses ok, where they were tried
 functional-trial-run-source = Start-up lists of multi-split and variable-flow systems (common practice, no source).
 
@@ -633,7 +633,7 @@ evidence-instruments-identified-formula = for each finding with a verdict: every
 evidence-instruments-identified-source = ISO/IEC 17025 asks for the equipment used (from memory); the field's habit follows it.
 
 evidence-repeated-what = Do two rows of readings agree to the last digit although a running system never stands quite still? Does a stretch of a log come twice?
-evidence-repeated-formula = probability that two rows agree by chance = Π over pressures and temperatures of P(same digits), for a scatter as small as the pack assumes; remarked on below the pack's probability. Logs: a stretch that comes twice, digit for digit and at the same pace, of many different values or of rows that chance repeats less than once in 10¹² logs, by how often one value follows the other near by
+evidence-repeated-formula = probability that two rows agree by chance = Π over pressures and temperatures of P(same digits), for a scatter as small as the pack assumes; remarked on below the pack's probability. Logs: a stretch that comes twice, digit for digit and at the same pace, of many different values; or rows that chance repeats less than once in 10¹² logs, by how often one value follows the other near by
 evidence-repeated-source = Scatter from reading to reading and the probability: common practice, no source.
 
 evidence-resolution-what = Is a reading written finer than its instrument can show? Did the test pressure stand still to the last digit although the temperature moved enough to move it? Does a vacuum hold run on a straight line to the last digit although the display went up and down before?
@@ -644,8 +644,8 @@ evidence-terminal-digits-what = Last digits of readings from digital instruments
 evidence-terminal-digits-formula = χ² = Σ (count − n/10)² / (n/10) with 9 degrees of freedom, n at least what the pack asks; remarked on when the probability is below the pack's. Counted are readings written to the step of their instrument; of a quantity that hardly moves only one
 evidence-terminal-digits-source = Pearson's χ² test; number and probability: common practice, no source.
 
-evidence-physics-what = Can these readings be right together? In cooling the vapor line is no colder than the boiling refrigerant, the liquid line no hotter than the condensing one and no colder than the outdoor air that cools it, the discharge line no colder than the condensing refrigerant; the condenser is warmer than the outdoor air, the evaporator colder than the air that leaves it. An isolated vacuum does not deepen by itself; through hoses no field pump reaches a few micron, and none reaches nothing; a log whose unit nobody wrote says nothing.
-evidence-physics-formula = T_vapor ≥ T_bubble(p_vapor), T_outdoor ≤ T_liquid ≤ T_dew(p_liquid), T_discharge ≥ T_dew(p_liquid), T_outdoor ≤ T_dew(p_liquid), T_supply ≥ T_bubble(p_vapor), T_supply ≤ T_return: contradicted when the difference is wrong by more than its U; vacuum hold: fall beyond its U and the share the pack allows; vacuum: level + U ≥ the pack's least, and not 0
+evidence-physics-what = Can these readings be right together? In cooling the vapor line is no colder than the boiling refrigerant; the liquid line no hotter than the condensing one and no colder than the outdoor air that cools it; the discharge line no colder than the condensing refrigerant; the condenser is warmer than the outdoor air, the evaporator colder than the air that leaves it. An isolated vacuum does not deepen by itself; through hoses no field pump reaches a few micron, and none reaches nothing; a log whose unit nobody wrote says nothing.
+evidence-physics-formula = T_vapor ≥ T_bubble(p_vapor), T_outdoor ≤ T_liquid ≤ T_dew(p_liquid), T_discharge ≥ T_dew(p_liquid), T_outdoor ≤ T_dew(p_liquid); T_supply ≥ T_bubble(p_vapor), T_supply ≤ T_return: contradicted when the difference is wrong by more than its U; vacuum hold: fall beyond its U and the share the pack allows; vacuum: level + U ≥ the pack's least, and not 0
 evidence-physics-source = Heat flows from warm to cold; phase equilibrium. The share a vacuum may fall by the gauge's own scatter, and the least that a pump reaches through hoses: common practice, no source.
 
 evidence-agreement-what = Where the job gives a number twice by different ways, do both agree within their doubts? The scale and the amounts written during charging; wet bulb read and from humidity; mass recovered by scale and as written.

@@ -159,7 +159,7 @@ worth-relying-on = Is this record worth relying on?
 
 cautions = Cautions
 sources-heading = Sources, uncertainty, files
-limit-codes = Behind a limit: M the maker, P a named pack, C common practice (without a number: no document), J the job; * not checked against the document.
+limit-codes = Behind a limit: M the maker, P a named pack, C common practice (without a number: no document), J the job. * Not checked against the document.
 near-limit = Uncertainty of what lies near its limit.
 also-written = What else the crew wrote.
 files-and-digest = Files and digest.
@@ -180,7 +180,7 @@ attached = The job file, its logs up to 1 MB and the record as JSON, which holds
 
 numbers = How each number was reached
 no-number = no number was computed
-numbers-note = Each entry has the number of its check; a number in brackets is the entry where the same step or reading stands in full. Readings stand with the file, line and column where the crew wrote them; u is a standard uncertainty, shares are of the variance, and those below 0.5 % are in the attached data.
+numbers-note = Each entry has the number of its check; a number in brackets is the entry where the same step or reading stands in full. Readings stand with the file, line and column where the crew wrote them. u is a standard uncertainty; shares are of the variance. Those below 0.5 % are in the attached data.
 
 # $ratio (name) - the ratio as printed
 tolerance-over-u = tolerance over U { $ratio }

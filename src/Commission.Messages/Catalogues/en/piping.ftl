@@ -402,7 +402,7 @@ fall-kind = as written; the maker's manual says where it matters
 ## The checks: their titles, and what to do when one fails
 
 check-flare-torque = Flare torque
-check-flare-torque-fails = Slacken the nut, look at the flare, cut and make it anew where it is marked, oil the flare's face only, and tighten with a torque wrench; then check for leaks.
+check-flare-torque-fails = Slacken the nut and look at the flare. Cut and make it anew where it is marked. Oil the flare's face only, tighten with a torque wrench, and check for leaks.
 
 check-velocity = Velocity in the lines
 check-velocity-fails = Compare with the maker's line table. Too slow in a riser: a smaller tube, or two in parallel with a trap; too fast: a larger tube.
@@ -435,7 +435,7 @@ check-pipe-rating = Tube rated for the refrigerant
 check-pipe-rating-fails = Do not charge it. Replace the tube by refrigeration tube of the wall the maker asks for.
 
 check-reused-lines = Reused lines flushed
-check-reused-lines-fails = Flush with a solvent the maker allows or with liquid refrigerant into a recovery cylinder, change the drier, and look at the oil after some weeks.
+check-reused-lines-fails = Flush with a solvent the maker allows, or with liquid refrigerant into a recovery cylinder. Change the drier, and look at the oil after some weeks.
 
 check-penetrations = Wall openings sealed
 check-penetrations-fails = Sleeve and seal the opening; in a fire-rated wall use a listed firestop and have it inspected.

@@ -8,7 +8,7 @@
 # $cause (message) - the largest cause of doubt
 hold-cannot-show = { $loss } ({ $drop }) lost, temperature taken out: that doubt is too wide to tell it from the { $allowed } allowed, and most of it is { $cause }
 
-hold-cannot-show-next = Hold longer and through a stretch of even temperature, with a clamp on each line in the shade, and read a gauge with a finer scale; a leak grows with the time, the doubt does not.
+hold-cannot-show-next = Hold longer and through a stretch of even temperature, with a clamp on each line in the shade. Read a gauge with a finer scale. A leak grows with the time, the doubt does not.
 
 # $gain (quantity) - share by which the gas seems to have grown
 # $rise (quantity) - what the pressure rose, temperature taken out
@@ -49,7 +49,7 @@ level-weakest-not-written-next = Write the weakest part of the section and its r
 # $part (text) - the weakest part of what was under pressure
 # $most (quantity) - what it may bear
 # $low (quantity) - the plate's design pressure of the low side
-level-parts-own = The weakest part under pressure, { $part }, bears { $most } by its own rating; the plate's { $low } for the low side is for the unit, which was not part of the section.
+level-parts-own = The weakest part under pressure, { $part }, bears { $most } by its own rating. The plate's { $low } for the low side is for the unit, which was not part of the section.
 
 # $low (quantity) - the plate's design pressure of the low side
 level-section-not-written = which section was under pressure is not written, and the unit's low side is designed for { $low }
@@ -457,19 +457,19 @@ cause-thermometer-source = accuracy statement of the thermometer
 ## The checks: their titles, and what to do when one fails
 
 check-gas = Test gas
-check-gas-fails = Stop. Release the gas outdoors away from ignition, purge with dry nitrogen, find out what it has done to the oil, and test again with dry nitrogen through a regulator and relief device.
+check-gas-fails = Stop. Release the gas outdoors away from ignition and purge with dry nitrogen. Find out what it has done to the oil. Test again with dry nitrogen through a regulator and relief device.
 
 check-level = Test pressure
 check-level-fails = Too low: raise the pressure in steps and hold again. Too high: release it at once, stand clear, and have the weakest part judged by its maker before going on.
 
 check-section = Section under test
-check-section-fails = Drive the expansion valve open, hold solenoids open with a magnet, open the service valves of the part under test, and repeat; or name the section and test the rest as its own section.
+check-section-fails = Drive the expansion valve open, hold solenoids open with a magnet, open the service valves of the part under test, and repeat. Or name the section and test the rest as its own section.
 
 check-strength = Strength test
 check-strength-fails = Clear people away, raise the pressure in steps to the factor, hold it briefly, come back to the tightness level, then search the joints.
 
 check-hold = Nitrogen hold
-check-hold-fails = Search every joint with bubble solution, repair, and hold again. Where U is too wide: wait longer after filling, put the clamp on shaded pipe, read a finer gauge, hold through a stretch of even temperature.
+check-hold-fails = Search every joint with bubble solution, repair, and hold again. Where U is too wide, wait longer after filling and put the clamp on shaded pipe. Read a finer gauge; hold through a stretch of even temperature.
 
 check-time = Length of the nitrogen hold
 check-time-fails = Leave the nitrogen in until the time is reached, and read pressure and temperature again.

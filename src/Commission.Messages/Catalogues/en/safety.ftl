@@ -49,7 +49,7 @@ appliance-room-enough = { $charge } in an appliance need at least { $area }; { $
 # $room (text) - the room
 # $has (quantity) - its floor area
 appliance-room-too-small = { $charge } in an appliance need at least { $area }; { $room } has { $has }, too little.
-appliance-room-too-small-next = Take it out of use there: a larger room, or one joined to the next by openings that cannot be shut, or an appliance with less charge.
+appliance-room-too-small-next = Take it out of use there. It needs a larger room, or one joined to the next by openings that cannot be shut, or less charge.
 
 ## Combustion
 
@@ -70,13 +70,13 @@ carbon-monoxide-little = { $found } of carbon monoxide in the flue gas, counted 
 spillage-none = No flue gas came out into the room.
 spillage-some = Flue gas comes out into the room.
 spillage-not-tested = nobody looked whether flue gas comes out
-spillage-not-tested-next = Shut the house up, start every fan that takes air out, light the burner and hold smoke or a mirror at the draft hood after five minutes.
+spillage-not-tested-next = Shut the house up, start every fan that takes air out, and light the burner. After five minutes hold smoke or a mirror at the draft hood.
 
 ## What was not told of room, devices and steps
 
 # $room (text) - the room
 room-mounting-not-written = it is not written how high refrigerant would come out in { $room }
-room-mounting-not-written-next = Measure from the floor to the lowest opening of the indoor unit, or say how it is mounted: at the floor, under the window, high on the wall, at the ceiling.
+room-mounting-not-written-next = Measure from the floor to the lowest opening of the indoor unit. Or say how it is mounted: at the floor, under the window, high on the wall, at the ceiling.
 device-not-tried = the device was not tried
 device-not-tried-next = Try the device, and read where it trips.
 sensor-relied-upon = the room relies on the leak sensor, and its test is not written
@@ -478,7 +478,7 @@ check-opening-sequence = Opening a flammable circuit
 check-opening-sequence-fails = Close the circuit again, ventilate, and begin at the step that was left out. Never cut or braze into a circuit that may still hold refrigerant or oil vapor.
 
 check-flammable-charge = Room for a flammable charge
-check-flammable-charge-fails = Do not run the unit until it is put right: a larger room or one open to the next by ducts, a unit mounted higher, the maker's leak sensor with fan or shut-off valves, or a smaller charge.
+check-flammable-charge-fails = Do not run the unit until it is put right. It takes a larger room or one open to the next by ducts, a unit mounted higher, or a smaller charge. The maker's leak sensor with fan or shut-off valves may also do it.
 
 check-leak-sensor = Leak sensor
 check-leak-sensor-fails = Do not leave the unit running. Check plug, place and board setting of the sensor, run the maker's test again; a sensor past its life is replaced.
