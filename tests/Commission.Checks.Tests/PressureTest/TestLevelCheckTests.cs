@@ -64,7 +64,7 @@ public sealed class TestLevelCheckTests
     // A plate of 19 bar(g) for the low side: beyond the closed valves a coil rated 27 bar(g) bears 26, and the record says by what right; with the low side of the unit
     // under the same pressure 1.3 × 19 = 24.7 bar(g) is all that the code allows on it (from memory); where nobody wrote the section, nobody signs it without a word.
     [Theory]
-    [InlineData("section: line set and indoor", Verdict.Pass, "at most 27.00 bar(g), the rating of evaporator", "bears 27.00 bar(g) by its own rating; the plate's 19.00 bar(g) for the low side is for the unit")]
+    [InlineData("section: line set and indoor", Verdict.Pass, "at most 27.00 bar(g), the rating of evaporator", "bears 27.00 bar(g) by its own rating. The plate's 19.00 bar(g) for the low side is for the unit")]
     [InlineData("section: whole system", Verdict.Fail, "at most 24.70 bar(g)", "above the 24.70 bar(g) it may bear")]
     [InlineData("section: low side", Verdict.Fail, "at most 24.70 bar(g)", "above the 24.70 bar(g) it may bear")]
     [InlineData("gas: dry nitrogen", Verdict.Conditional, "at most 27.00 bar(g)", "within what the section may bear")]

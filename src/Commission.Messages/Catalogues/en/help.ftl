@@ -177,7 +177,7 @@ charge-saturation-formula = superheat counts from the dew point, subcooling from
 charge-saturation-source = Equations of state of the refrigerant, with their papers under sources (published); the doubt of their pressure, 0.1 % pure and 0.5 % blends, is common practice.
 
 charge-by-weight-what = Does the scale show what the maker's figures ask for? A unit that came charged needs only the adjustment for its lines; one that came empty, or with nitrogen, needs the whole charge.
-charge-by-weight-formula = put in = Σ (cylinder before − after) − removed − left in hoses; asked for = figure × (line length − length covered) + extras; less than nothing only where the maker says to deduct; and the factory charge besides when the unit came empty
+charge-by-weight-formula = put in = Σ (cylinder before − after) − removed − left in hoses; asked for = figure × (line length − length covered) + extras. The first term falls below nothing only where the maker says to deduct. The factory charge comes besides when the unit came empty
 charge-by-weight-source = Figures are the maker's. Tolerance: the maker's, else 2 % of the whole charge, at least 1 oz (the share common practice, the ounce from generic installation manuals). Hoses of which nothing is written ± 1 oz each: common practice.
 
 charge-total-what = How much refrigerant does the circuit hold in the end? Label, carbon-dioxide equivalent, room size for flammable refrigerants and leak-check duties all follow from it.
