@@ -687,7 +687,7 @@ check-filter-drop = Filter drop
 check-filter-drop-fails = Change the filter; if a clean one takes too much, fit a larger or a deeper one.
 
 check-coil-drop = Coil drop
-check-coil-drop-fails = Clean the coil on the side where the air enters; look for a coil that is too small for this airflow, or one that is iced.
+check-coil-drop-fails = Clean the coil on the side where the air enters. Look for a coil that is too small for this airflow, or one that is iced.
 
 check-airflow = Airflow
 check-airflow-fails = Change the filter, clean the coil, open dampers and registers, read the static pressure, then set the blower. Judge the charge only afterwards.
@@ -702,7 +702,7 @@ check-energy-balance = Capacity of air and refrigerant side
 check-energy-balance-fails = Nothing fails here. Where the two do not agree, look for the weakest reading: airflow, wet bulbs, the discharge clamp.
 
 check-outside-air = Outside air
-check-outside-air-fails = Set the minimum position with the blower at its usual speed, and read the outside air again; a damper wide open costs capacity and lets frost and heat in.
+check-outside-air-fails = Set the minimum position with the blower at its usual speed, and read the outside air again. A damper wide open costs capacity and lets frost and heat in.
 
 check-gas-heat = Gas heat
 check-gas-heat-fails = Start at the inlet pressure with every gas appliance burning, then the manifold, then the airflow, then the flame.

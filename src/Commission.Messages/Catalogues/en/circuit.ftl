@@ -117,8 +117,8 @@ estimated-point =
 # $how (choice: same-pair, same-rule) - what they have in common
 estimated-source =
     { $how ->
-        [same-pair] no boiling point of it is listed; { $pair } is estimated; ASHRAE 34 lists { $sisters } (with the same pair) up to { $share } of the pressure from the equations, from memory; what goes beyond their own share
-       *[same-rule] no boiling point of it is listed; { $pair } is estimated; ASHRAE 34 lists { $sisters } (estimated by the same rule, the furthest off) up to { $share } of the pressure from the equations, from memory; what goes beyond their own share
+        [same-pair] no boiling point of it is listed; { $pair } is estimated; ASHRAE 34 (from memory) lists { $sisters }, with the same pair, up to { $share } of the pressure away from the equations; what goes beyond their own share
+       *[same-rule] no boiling point of it is listed; { $pair } is estimated; ASHRAE 34 (from memory) lists { $sisters }, by the same rule the furthest off, up to { $share } of the pressure away from the equations; what goes beyond their own share
     }
 
 ## The cycle

@@ -83,7 +83,7 @@ hold-fell-next =
 
 # $count (count) - how often it fell
 # $taken (quantity) - what all the falls took away together
-hold-teeth = it fell { $count } times within half a minute with the circuit shut off, by { $taken } together, and rose in between; somebody opened the pump's valve, or it passes
+hold-teeth = shut off, it fell { $count } times within half a minute, by { $taken } together, and rose in between; the pump's valve was opened, or it passes
 
 # $at (time) - when the break is written
 hold-break-missing = the break written at { $at } is not in the log, which reads on as if nothing had been let in

@@ -123,7 +123,7 @@ vacuum-fell-explained = The isolated vacuum fell { $levels }; { $why }.
 
 # $levels (message) - from where to where
 vacuum-fell = The isolated vacuum fell { $levels }, and neither cooling nor a drier that could take it up is recorded.
-vacuum-fell-next = Look for a pump that still pulled, a gauge that drifts, or a part that cooled; pull down and hold again, with the temperature of the coldest part read at both ends.
+vacuum-fell-next = Look for a pump that still pulled, a gauge that drifts, or a part that cooled. Pull down and hold again, with the temperature of the coldest part read at both ends.
 
 ## Who stands for the record
 
@@ -455,7 +455,7 @@ coverage-photos-missing = Photos are missing.
 ## The checks: their titles, and what to do when one fails
 
 check-chronology = Order of the work
-check-chronology-fails = Correct the times that are wrong. Where the order was indeed another, say why in the notes; an insulation test or a start under vacuum may have damaged the compressor: test its insulation again.
+check-chronology-fails = Correct the times that are wrong. Where the order was indeed another, say why in the notes. An insulation test or a start under vacuum may have damaged the compressor: test its insulation again.
 
 check-coverage = Required items present
 check-coverage-fails = Read the list of what is missing and write it, or come back and do it.

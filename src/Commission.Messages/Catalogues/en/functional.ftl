@@ -206,10 +206,10 @@ reading-display = display of { $what }
 ## The checks: their titles, and what to do when one fails
 
 check-thermostat-calls = Thermostat calls
-check-thermostat-calls-fails = Check the control wiring terminal by terminal against the maker's diagram, the setting of the reversing-valve terminal and the thermostat's kind of system; then call again.
+check-thermostat-calls-fails = Check the control wiring terminal by terminal against the maker's diagram, the setting of the reversing-valve terminal and the thermostat's kind of system. Then call again.
 
 check-reversing-valve = Reversing valve
-check-reversing-valve-fails = Check the voltage at the coil and the board's setting. A valve that sticks half-way shows nearly equal temperatures at its ports; it may free itself when it is changed over at a high pressure difference, otherwise it is replaced.
+check-reversing-valve-fails = Check the voltage at the coil and the board's setting. A valve that sticks half-way shows nearly equal temperatures at its ports. It may free itself when it is changed over at a high pressure difference; otherwise it is replaced.
 
 check-defrost = Defrost
 check-defrost-fails = Check the coil sensor and its place, the outdoor fan relay and the board's setting. A defrost that ends only by time leaves ice on the coil.
@@ -221,7 +221,7 @@ check-fan-rotation = Fan rotation
 check-fan-rotation-fails = Disconnect and prove dead; on three phases exchange two conductors at the fan, on one phase follow the motor's diagram.
 
 check-condensate = Condensate
-check-condensate-fails = Clear the drain, give it fall, prime the trap; on the suction side of a blower a trap is needed for the water to leave at all.
+check-condensate-fails = Clear the drain, give it fall, prime the trap. On the suction side of a blower a trap is needed for the water to leave at all.
 
 check-float-switch = Float switch
 check-float-switch-fails = Check that the switch breaks the circuit that calls for cooling, and that it is level and free. Do not leave a unit above a ceiling without it.
@@ -248,7 +248,7 @@ check-box-pull-down = Box pull-down
 check-box-pull-down-fails = A slow pull-down points to the door, the load, a starved or iced coil or a low charge: compare with the readings of the circuit.
 
 check-sensor = Controller's sensor
-check-sensor-fails = Look where the sensor hangs, at its terminals and at the kind of sensor the controller is set to; then correct it in the controller and compare again.
+check-sensor-fails = Look where the sensor hangs, at its terminals and at the kind of sensor the controller is set to. Then correct it in the controller and compare again.
 
 check-relief-port = Relief port of the room
 check-relief-port-fails = Free the port and mend its heater before the room is cooled down. A shut room draws its panels in, and its door cannot be opened from inside.

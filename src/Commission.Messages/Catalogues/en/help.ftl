@@ -130,11 +130,11 @@ evacuation-rise-what = Did the pressure rise by no more than the pack allows wit
 evacuation-rise-formula = highest reading until isolation + stated time, less the reading at isolation ≤ limit; the gauge's zero drops out, its gain stays
 evacuation-rise-source = US guide specification 15182/15652A, 500 micron in an hour (published).
 
-evacuation-cause-what = Does the pressure stand, rise steadily, or rise and level off? A steady rise may be air, the rig, refrigerant passing a valve, or refrigerant leaving the oil of a machine that has run; one that levels off may be water, oil or outgassing. The shape narrows it down and no more.
+evacuation-cause-what = Does the pressure stand, rise steadily, or rise and level off? A steady rise may be air, the rig, refrigerant passing a valve, or refrigerant leaving the oil of a machine that has run. One that levels off may be water, oil or outgassing. The shape narrows it down and no more.
 evacuation-cause-formula = p = p₀; p₀ + a·t; p∞ − (p∞ − p₀)·e^(−t/τ); p₀ + b·ln(1 + t/s) or p₀ + b·(√(1 + t/s) − 1); line and source together; fitted to means of readings far enough apart to be independent, compared by AICc; a richer curve counts from a difference of 6; a term from 5 steps of the gauge and a tenth of what the allowed rise comes to over the hold
 evacuation-cause-source = AICc: Hurvich and Tsai, Biometrika 76 (1989) 297 (from memory). Intervals: Bates and Watts, Nonlinear Regression Analysis (1988) chapter 6 (from memory). Thresholds: defaults of this program, tried by simulation (common practice, no source).
 
-evacuation-humidity-what = Were all of the gas at the end of the hold water vapour, how far would it be from saturation at the coldest part? Below saturation, and at rest, there is no free water at equilibrium; water in oil, insulation or a drier, and ice in a cold spot, are not seen.
+evacuation-humidity-what = Were all of the gas at the end of the hold water vapour, how far would it be from saturation at the coldest part? Below saturation, and at rest, there is no free water at equilibrium. Water in oil, insulation or a drier, and ice in a cold spot, are not seen.
 evacuation-humidity-formula = φ = p/p_sat(T_coldest); ice hides below T_sat(p); a heat-loss gauge reads water vapour 1 to 2 times too high, so both are bands unless the gauge is a capacitance one
 evacuation-humidity-source = Water: IAPWS-95; ice: IAPWS R14-08 (published). Heat-loss gauges in water vapour: 0.5 to 1 times what they show (from memory).
 
@@ -266,7 +266,7 @@ air-heat-rise-what = Does the air warm by as much as the maker prints for heatin
 air-heat-rise-formula = rise = T_supply − T_return, dry bulbs
 air-heat-rise-source = The maker's range; there is no common figure.
 
-air-static-what = How much resistance do the ducts put in front of the blower, and is it within what the plate allows? Taps: return after the filter and before the unit, supply after the coil, or before it where the maker counts the coil as external; say which.
+air-static-what = How much resistance do the ducts put in front of the blower, and is it within what the plate allows? Taps: return after the filter and before the unit, supply after the coil. Where the maker counts the coil as external, tap before it, and say which.
 air-static-formula = ESP = p_supply − p_return, both against the room (return negative); with the drops of coil and filter added or taken off so that it is counted as the maker counts it
 air-static-source = The plate or the maker's manual; without either 0.5 inwc (common practice, no source). Total static pressure up to 0.8 inwc is typical (common practice, no source).
 
@@ -496,7 +496,7 @@ refrigerant-identity-what = Is the refrigerant that went in the one the unit is 
 refrigerant-identity-formula = plate = circuit = cylinder, or a written change; safety group no more flammable than the plate's; saturation pressure at 125 °F (mean of bubble and dew) at most the plate's high-side pressure (a tenth above it is a condition); without one that of the plate's own refrigerant
 refrigerant-identity-source = US EPA SNAP: no flammable refrigerant as a retrofit of equipment not designed for it; ASHRAE 15 section 9, pressure of the high side (both from memory). Gas of an acid circuit: common practice.
 
-refrigerant-use-what = May this refrigerant go into equipment that is serviced? In Europe gases of high warming potential may not, unless they are reclaimed, or recycled by those who recovered them; and recovered gas goes back only when it was cleaned.
+refrigerant-use-what = May this refrigerant go into equipment that is serviced? In Europe gases of high warming potential may not, unless they are reclaimed, or recycled by those who recovered them. Recovered gas goes back only when it was cleaned.
 refrigerant-use-formula = GWP below the reach of every ban in force on the day; else reclaimed with batch and facility, or recycled, before the day on which that ends, too
 refrigerant-use-source = Regulation (EU) 2024/573, articles 8(6), 11(5), 12(7), 13(3), 13(4) and 13(5) (published).
 
@@ -644,7 +644,7 @@ evidence-terminal-digits-what = Last digits of readings from digital instruments
 evidence-terminal-digits-formula = χ² = Σ (count − n/10)² / (n/10) with 9 degrees of freedom, n at least what the pack asks; remarked on when the probability is below the pack's. Counted are readings written to the step of their instrument; of a quantity that hardly moves only one
 evidence-terminal-digits-source = Pearson's χ² test; number and probability: common practice, no source.
 
-evidence-physics-what = Can these readings be right together? In cooling the vapor line is no colder than the boiling refrigerant; the liquid line no hotter than the condensing one and no colder than the outdoor air that cools it; the discharge line no colder than the condensing refrigerant; the condenser is warmer than the outdoor air, the evaporator colder than the air that leaves it. An isolated vacuum does not deepen by itself; through hoses no field pump reaches a few micron, and none reaches nothing; a log whose unit nobody wrote says nothing.
+evidence-physics-what = Can these readings be right together? In cooling the vapor line is no colder than the boiling refrigerant. The liquid line is no hotter than the condensing refrigerant and no colder than the outdoor air that cools it. The discharge line is no colder than the condensing refrigerant. The condenser is warmer than the outdoor air, the evaporator colder than the air that leaves it. An isolated vacuum does not deepen by itself. Through hoses no field pump reaches a few micron, and none reaches nothing. A log whose unit nobody wrote says nothing.
 evidence-physics-formula = T_vapor ≥ T_bubble(p_vapor), T_outdoor ≤ T_liquid ≤ T_dew(p_liquid), T_discharge ≥ T_dew(p_liquid), T_outdoor ≤ T_dew(p_liquid); T_supply ≥ T_bubble(p_vapor), T_supply ≤ T_return: contradicted when the difference is wrong by more than its U; vacuum hold: fall beyond its U and the share the pack allows; vacuum: level + U ≥ the pack's least, and not 0
 evidence-physics-source = Heat flows from warm to cold; phase equilibrium. The share a vacuum may fall by the gauge's own scatter, and the least that a pump reaches through hoses: common practice, no source.
 

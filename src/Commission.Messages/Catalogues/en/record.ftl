@@ -70,10 +70,10 @@ photos-missing = Photos missing: { $photos }. Required because { $because } ({ $
 photos-missing-short = Photos missing: { $photos }.
 
 next-tightness = Test under dry nitrogen and search every joint before the vacuum pump is set; if that was done, write gas, pressure, hold and search.
-next-tightness-charged = If the nitrogen test was made, write its gas, pressure, hold and search of the joints. If not, nobody knows whether the joints are tight: recover the charge and do not put it back; test, evacuate, hold, and weigh in clean refrigerant: the factory charge and what the lines ask for.
+next-tightness-charged = If the nitrogen test was made, write its gas, pressure, hold and search of the joints. If not, nobody knows whether the joints are tight: recover the charge and do not put it back. Test, evacuate, hold, and weigh in clean refrigerant: the factory charge and what the lines ask for.
 next-dryness = Evacuate with the gauge at the system, close the valve and watch the hold before anything is charged; if that was done, write it.
-next-dryness-void-charged = The hold that is written is void. While the charge is in, search every joint and stem with a detector made for this refrigerant and with soap, the machine off. Then recover the charge and do not put it back; evacuate, hold with all of it left alone, and weigh in clean refrigerant: the factory charge and what the lines ask for.
-next-dryness-charged = If the system was evacuated and held, write the readings. If not, it may hold air and water: recover the charge and do not put it back; evacuate, hold, and weigh in clean refrigerant: the factory charge and what the lines ask for.
+next-dryness-void-charged = The hold that is written is void. While the charge is in, search every joint and stem with a detector made for this refrigerant and with soap, the machine off. Then recover the charge and do not put it back. Evacuate, hold with all of it left alone, and weigh in clean refrigerant: the factory charge and what the lines ask for.
+next-dryness-charged = If the system was evacuated and held, write the readings. If not, it may hold air and water: recover the charge and do not put it back. Evacuate, hold, and weigh in clean refrigerant: the factory charge and what the lines ask for.
 
 ## What is left for another day
 
